@@ -1,0 +1,229 @@
+#include "core/base/csv.h"
+
+#include "core/base/parse.h"
+
+#include <csv.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <fstream>
+#include <memory>
+#include <sstream>
+#include <system_error>
+
+#include <unistd.h>
+
+namespace lathhouse {
+namespace {
+
+struct Collector {
+    std::vector<std::string> fields;
+    std::vector<std::vector<std::string>> rows;
+};
+
+void on_field(void* text, std::size_t length, void* collector)
+{
+    static_cast<Collector*>(collector)->fields.emplace_back(static_cast<const char*>(text), length);
+}
+
+void on_row(int, void* collector)
+{
+    auto& target = *static_cast<Collector*>(collector);
+    target.rows.push_back(std::move(target.fields));
+    target.fields.clear();
+}
+
+struct ParserCloser {
+    void operator()(csv_parser* parser) const { csv_free(parser); }
+};
+
+/// Lines at which the rows begin, found apart since the library does not report them: a line end outside
+/// quotes ends a row, and the library skips blank rows.
+std::vector<std::size_t> row_lines(std::string_view text, std::size_t first_line)
+{
+    std::vector<std::size_t> lines;
+    bool quoted = false;
+    bool blank = true;
+    std::size_t line = first_line;
+    std::size_t start = first_line;
+    for (const char letter : text) {
+        if (blank && letter != '\n' && letter != '\r') {
+            blank = false;
+            start = line;
+        }
+        quoted ^= letter == '"';
+        if (letter == '\n') {
+            ++line;
+            if (!quoted && !blank) {
+                lines.push_back(start);
+                blank = true;
+            }
+        }
+    }
+    if (!blank) {
+        lines.push_back(start);
+    }
+    return lines;
+}
+
+} // namespace
+
+Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name)
+{
+    if (text.starts_with("\xEF\xBB\xBF")) {
+        text.remove_prefix(3);
+    }
+    std::size_t first_line = 1;
+    while (text.starts_with('#')) {
+        const auto end = text.find('\n');
+        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+        ++first_line;
+    }
+
+    csv_parser storage{};
+    if (csv_init(&storage, CSV_STRICT | CSV_STRICT_FINI) != 0) {
+        return Error{ErrorCode::Unavailable, "could not start the reader of comma-separated files"};
+    }
+    const std::unique_ptr<csv_parser, ParserCloser> parser{&storage};
+    Collector collector;
+    const auto parsed = csv_parse(parser.get(), text.data(), text.size(), on_field, on_row, &collector);
+    if (parsed != text.size() || csv_fini(parser.get(), on_field, on_row, &collector) != 0) {
+        const auto shown = text.substr(0, std::min(parsed, text.size()));
+        const auto line = first_line + static_cast<std::size_t>(std::ranges::count(shown, '\n'));
+        return Error{ErrorCode::Malformed, source_name + ", line " + std::to_string(line) +
+                                               ": a quotation mark is not closed or stands inside a field; "
+                                               "write fields as RFC 4180 asks"};
+    }
+    if (collector.rows.empty()) {
+        return Error{ErrorCode::Malformed, source_name + " is empty; it needs a line of column names"};
+    }
+
+    CsvTable table;
+    table.source_name_ = std::move(source_name);
+    for (const auto& name : collector.rows.front()) {
+        table.names_.emplace_back(trimmed(name));
+        table.index_.emplace(table.names_.back(), table.names_.size() - 1);
+    }
+    const auto lines = row_lines(text, first_line);
+    table.rows_.reserve(collector.rows.size() - 1);
+    for (std::size_t i = 1; i < collector.rows.size(); ++i) {
+        Row row{std::move(collector.rows[i]), i < lines.size() ? lines[i] : first_line + i};
+        if (row.fields.size() != table.names_.size()) {
+            return Error{ErrorCode::Malformed, table.source_name_ + ", line " + std::to_string(row.line) +
+                                                   ": " + std::to_string(row.fields.size()) +
+                                                   " fields where the head has " +
+                                                   std::to_string(table.names_.size())};
+        }
+        table.rows_.push_back(std::move(row));
+    }
+    return table;
+}
+
+Result<CsvTable> CsvTable::read(const std::filesystem::path& file)
+{
+    const auto text = read_text_file(file);
+    if (!text) {
+        return text.error();
+    }
+    return parse(*text, file.filename().string());
+}
+
+std::optional<std::size_t> CsvTable::column(std::string_view name) const
+{
+    const auto found = index_.find(std::string{name});
+    if (found == index_.end()) {
+        return std::nullopt;
+    }
+    return found->second;
+}
+
+Result<std::size_t> CsvTable::require_column(std::string_view name) const
+{
+    if (const auto found = column(name)) {
+        return *found;
+    }
+    return Error{ErrorCode::Malformed, source_name_ + " has no column \"" + std::string{name} + "\""};
+}
+
+Result<std::optional<double>> CsvTable::number(std::size_t row, std::size_t column) const
+{
+    const auto text = trimmed(at(row, column));
+    if (text.empty()) {
+        return std::optional<double>{};
+    }
+    if (const auto value = parse_number(text)) {
+        return std::optional<double>{*value};
+    }
+    return error_at(row, "\"" + std::string{text} + "\" is no number (column " + names_[column] + ")");
+}
+
+Error CsvTable::error_at(std::size_t row, std::string_view what) const
+{
+    return Error{ErrorCode::Malformed,
+                 source_name_ + ", line " + std::to_string(line(row)) + ": " + std::string{what}};
+}
+
+std::string csv_field(std::string_view text)
+{
+    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
+        return std::string{text};
+    }
+    std::string quoted = "\"";
+    for (const char letter : text) {
+        if (letter == '"') {
+            quoted += '"';
+        }
+        quoted += letter;
+    }
+    return quoted + '"';
+}
+
+Result<std::string> read_text_file(const std::filesystem::path& file)
+{
+    std::error_code failure;
+    const auto status = std::filesystem::status(file, failure);
+    if (!std::filesystem::exists(status)) {
+        return Error{ErrorCode::NotFound, "there is no file " + file.string()};
+    }
+    if (std::filesystem::is_directory(status)) {
+        return Error{ErrorCode::Unreadable, file.string() + " is a folder; name a file in it"};
+    }
+    std::ifstream input{file, std::ios::binary};
+    std::ostringstream content;
+    content << input.rdbuf();
+    if (!input.is_open() || input.bad()) {
+        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; check its rights"};
+    }
+    return std::move(content).str();
+}
+
+Result<void> write_file_whole(const std::filesystem::path& file, std::string_view content)
+{
+    auto beside = file;
+    beside += "." + std::to_string(::getpid()) + ".part";
+    const auto fail = [&](const char* what) -> Error {
+        std::error_code ignored;
+        std::filesystem::remove(beside, ignored);
+        return Error{ErrorCode::Unwritable, file.string() + " cannot be written (" + what + ")"};
+    };
+    {
+        std::ofstream output{beside, std::ios::binary | std::ios::trunc};
+        if (!output) {
+            return fail(std::strerror(errno));
+        }
+        output.write(content.data(), static_cast<std::streamsize>(content.size()));
+        output.flush();
+        if (!output) {
+            return fail("the disk may be full");
+        }
+    }
+    std::error_code failure;
+    std::filesystem::rename(beside, file, failure);
+    if (failure) {
+        return fail(failure.message().c_str());
+    }
+    return {};
+}
+
+} // namespace lathhouse

@@ -1,0 +1,77 @@
+#pragma once
+
+#include "core/calendar/date.h"
+#include "core/climate/night_model.h"
+#include "core/plants/plant_kind.h"
+#include "core/units/length.h"
+#include "core/units/light.h"
+#include "core/units/position.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lathhouse::home {
+
+using SpotId = int;
+using PlantId = int;
+
+struct Place {
+    std::string name; ///< The household's own word for it.
+    Position position;
+    std::optional<Metres> elevation;
+    std::string time_zone; ///< IANA name.
+};
+
+enum class SpotKind { Indoors, Open, Roofed, Screened, Glazed };
+constexpr bool is_outdoors(SpotKind kind)
+{
+    return kind != SpotKind::Indoors;
+}
+std::string_view to_string(SpotKind kind); ///< "indoors", "open", "roofed", "screened", "glazed".
+
+/// Where a pot can stand.
+struct Spot {
+    SpotId id;
+    std::string name;
+    std::string short_name; ///< For a bar in a chart; the name where there is none of its own.
+    SpotKind kind;
+    climate::NightOffset offset;   ///< To the open-air low; of no meaning indoors.
+    std::optional<Celsius> winter; ///< Usual night low of the room in the cold season (indoors).
+    std::optional<Celsius> summer; ///< Usual night low of the room in the warm season (indoors).
+    DailyLight light_in_summer;    ///< On the longest day, as the plants get it.
+    DailyLight light_in_winter;    ///< On the shortest day.
+    int capacity;                  ///< Pots that fit.
+    bool in_reach;                 ///< Of a child or an animal of the household.
+    int walking_order;             ///< Order in which one comes past.
+};
+
+/// A plant of the household: its kind, with any figure replaced by the grower's own.
+struct Plant {
+    PlantId id;
+    std::string name;
+    std::string kind; ///< Botanical name of the kind, or the grower's own word.
+    plants::ColdLines lines;
+    Celsius heat_limit;
+    DailyLight light_to_survive;
+    DailyLight light_to_thrive;
+    bool must_dry;
+    bool hazardous; ///< Must not stand in reach of a child or an animal.
+    bool sulks;     ///< Suffers from every move (weeping figs).
+    double pot_kilograms;
+    std::optional<SpotId> spot;        ///< Where it stands now.
+    std::optional<SpotId> pinned_spot; ///< Never to be moved from there.
+};
+
+struct Household {
+    std::string name;
+    bool demonstration; ///< Invented for showing; said wherever it is shown.
+    Place place;
+    std::vector<Spot> spots;
+    std::vector<Plant> plants;
+
+    const Spot* spot(SpotId id) const;
+    const Plant* plant(PlantId id) const;
+};
+
+} // namespace lathhouse::home
