@@ -1,0 +1,131 @@
+#include "app/cli/commands.h"
+
+#include "app/cli/all_commands.h"
+#include "core/base/parse.h"
+#include "core/calendar/time_zone.h"
+
+#include <chrono>
+#include <cstdlib>
+#include <iostream>
+#include <memory>
+
+namespace lathhouse::cli {
+namespace {
+
+std::filesystem::path data_folder()
+{
+    if (const char* set = std::getenv("XDG_DATA_HOME"); set != nullptr && *set != '\0') {
+        return std::filesystem::path{set} / "lathhouse";
+    }
+    const char* home = std::getenv("HOME");
+    return std::filesystem::path{home != nullptr ? home : "."} / ".local/share/lathhouse";
+}
+
+calendar::Date date_of_the_clock()
+{
+    const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    const auto zone = calendar::TimeZone::of_system();
+    return zone ? zone->local_date(now) : calendar::utc_date(now);
+}
+
+int report(std::ostream& err, const Error& error)
+{
+    err << "lathhouse: " << error.message << '\n';
+    return exit_status(error);
+}
+
+/// Usage errors of the option reader in our one-line form.
+std::string sentence_of(const CLI::ParseError& error)
+{
+    std::string text = error.what();
+    for (char& letter : text) {
+        letter = letter == '\n' ? ' ' : letter;
+    }
+    const auto line = std::string{trimmed(text)};
+    return line + "; --help shows the options";
+}
+
+} // namespace
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
+        const OpenWindow& open_window)
+{
+    CLI::App program{
+        "Plans the year of plants kept in pots: when each may go out and must come in, with a stated "
+        "risk, from the night lows of its place.",
+        "lathhouse"};
+    program.set_version_flag("--version", "lathhouse 0.1.0");
+    program.require_subcommand(0, 1);
+    program.footer("Frost dates are chances, not promises. Every command has --help with an example.");
+
+    std::string home;
+    std::string today;
+    std::string units = "metric";
+    bool json = false;
+    program.add_option("--home", home, "The household's folder")->type_name("DIR");
+    program.add_option("--on", today, "The date that counts as today")->type_name("YYYY-MM-DD");
+    program.add_option("--units", units, "metric or us")->check(CLI::IsMember({"metric", "us"}));
+    program.add_flag("--json", json, "One JSON document instead of text");
+
+    Commands commands{program};
+    add_all(commands);
+
+    auto window = std::make_shared<WindowRequest>();
+    CLI::App& window_command =
+        commands.add("window", "Opens the window", "lathhouse window --picture year.png");
+    window_command.add_option("--page", window->page, "Page to show")->type_name("NAME");
+    window_command.add_flag("--self-test", window->self_test,
+                            "Loads every page on the demonstration household without a display");
+    window_command.add_option("--picture", window->picture, "Saves what the page shows")
+        ->type_name("FILE.png");
+
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::CallForHelp&) {
+        const auto asked = program.get_subcommands();
+        out << (asked.empty() ? program.help() : asked.front()->help());
+        return 0;
+    } catch (const CLI::CallForVersion&) {
+        out << program.version() << '\n';
+        return 0;
+    } catch (const CLI::ParseError& error) {
+        return report(err, Error{ErrorCode::WrongUsage, sentence_of(error)});
+    }
+
+    Globals globals{.home = home.empty() ? data_folder() : std::filesystem::path{home},
+                    .home_given = !home.empty(),
+                    .today = date_of_the_clock(),
+                    .units = units == "us" ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric};
+    if (!today.empty()) {
+        const auto date = calendar::parse_date(today);
+        if (!date) {
+            return report(err, Error{date.error().code, "--on: " + date.error().message});
+        }
+        globals.today = *date;
+    }
+
+    const auto action = commands.chosen();
+    if (!action) {
+        return open_window(globals, *window);
+    }
+    const auto answer = (*action)(globals);
+    if (!answer) {
+        return report(err, answer.error());
+    }
+    for (const auto& warning : answer->warnings) {
+        err << "lathhouse: warning: " << warning << '\n';
+    }
+    if (json) {
+        out << answer->json.dump() << '\n';
+    } else {
+        out << answer->text;
+    }
+    out.flush();
+    if (!out) {
+        return report(err,
+                      Error{ErrorCode::Unwritable, "the answer could not be written; the disk may be full"});
+    }
+    return 0;
+}
+
+} // namespace lathhouse::cli
