@@ -4,7 +4,7 @@
 
 #include <compare>
 #include <map>
-#include <optional>
+#include <tuple>
 
 namespace lathhouse::plan {
 

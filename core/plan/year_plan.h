@@ -1,26 +1,46 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/climate/place_climate.h"
 #include "core/home/household.h"
 #include "core/plan/cold_chances.h"
 
 #include <chrono>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace lathhouse::plan {
 
+/// Why a stay begins where and when it does.
+enum class ReasonKind {
+    StandsThere, ///< It is there already and nothing is better.
+    PinnedThere, ///< The grower keeps it there.
+    NightsAllow, ///< Out: from that date on the chance of a harmful night up to the turn is within the risk.
+    BetterOutside, ///< Out later than the nights allow, when light or warmth outdoors is the better.
+    NightsForbid,  ///< In: one night more and the chance of a harmful night since the turn would pass the
+                   ///< risk.
+    NightsTooCool, ///< In earlier than the risk forces: nights below its safe night begin to tell.
+    BetterLight,   ///< Indoors (or outdoors) to a spot whose light suits it better at that time of the year.
+    MakesRoom,     ///< To a spot that is not its best, since the better ones are full.
+};
+
+struct Reason {
+    ReasonKind kind;
+    std::optional<Celsius> line;       ///< The plant's line that decides, where one does.
+    std::optional<Probability> chance; ///< The accepted chance that goes with the line.
+};
+
 /// Nights in a row that a plant spends in one spot. A date stands for the night that begins in its evening,
 /// so a plant carried out on `from` sleeps there that same night, and on the day after `to` it is carried on.
+/// (That night ends on the next morning: it is the *night of* the date after, as climate counts nights.)
 struct Stay {
     home::SpotId spot;
     calendar::Date from;
     calendar::Date to; ///< Included.
-    std::string why;   ///< Why it begins there then, in a few words.
+    Reason why;
     /// Chance of a night at or below the plant's damage line from `from` to the turn; none indoors.
     std::optional<Probability> risk_out;
-    /// Chance of one from the turn to the end of the stay; none indoors.
+    /// Chance of one from the turn to the last night of the stay; none indoors.
     std::optional<Probability> risk_in;
 };
 
@@ -29,17 +49,53 @@ struct PlantYear {
     std::vector<Stay> stays; ///< Cover the 365 nights once, in order.
 };
 
+/// Something the plan could not keep to; the plan is then the least bad one.
+enum class BreachKind { ColdNights, InReach, OverCapacity };
+struct Breach {
+    BreachKind kind;
+    home::PlantId plant;
+    home::SpotId spot;
+    calendar::Date from;
+    calendar::Date to;
+};
+
 struct YearPlan {
     calendar::Date from;
     Probability risk;
     std::vector<PlantYear> plants;
-    double gap; ///< (cost - bound) / cost, as docs/methods.md defines it; 0 is the best plan there can be.
+    /// (cost - bound) / cost, costs counted above each plant's stress at its best admissible spot of every
+    /// night; the bound lets every plant have its best year as if it were alone. 0 is the best plan there can
+    /// be.
+    double gap;
     std::chrono::duration<double, std::milli> solve_time;
-    std::vector<std::string> warnings;
+    std::vector<Breach> breaches;
 };
 
-/// Plans 365 nights from `from`. Deterministic.
-YearPlan plan_year(const home::Household& household, const ColdChances& chances, calendar::Date from,
-                   Probability risk);
+/// The nights of `from`'s year on which a plant may stand at an outdoor spot.
+///
+/// An evening D is admissible for a line and a risk r where the chance of a night at or below the line from D
+/// to the turn is at most r, or the chance of one from the turn to the morning after D is; both the damage
+/// line with r and the lethal line with r/10 must allow it. The spot's offset with its spread is in the
+/// chance.
+std::vector<char> admissible_evenings(const home::Plant& plant, const home::Spot& spot,
+                                      const ColdChances& chances, calendar::Date from, Probability risk);
+
+/// The dates between which a plant may stand at an outdoor spot, without regard to any other plant.
+struct OutdoorWindow {
+    enum class State { Ordinary, Never, AllYear };
+    State state;
+    std::optional<calendar::DayOfYear> out; ///< First evening out, in the half of the year before the turn.
+    std::optional<calendar::DayOfYear> in;  ///< The date of coming in: the first evening not outdoors.
+};
+OutdoorWindow outdoor_window(const home::Plant& plant, const home::Spot& spot, const ColdChances& chances,
+                             Probability risk);
+
+constexpr int kNightsOfAPlan = 365;
+
+/// Plans 365 nights from `from`: per plant the cheapest path over nights and spots (stress plus moves),
+/// plants placed one after another on what is free and placed anew until nothing changes. Deterministic.
+/// docs/methods.md, "Moves".
+YearPlan plan_year(const home::Household& household, const climate::PlaceClimate& climate,
+                   const ColdChances& chances, calendar::Date from, Probability risk);
 
 } // namespace lathhouse::plan

@@ -43,6 +43,14 @@ TEST(Celsius, MeetsFahrenheitAtMinusForty)
     EXPECT_DOUBLE_EQ(KelvinDelta::from_fahrenheit_degrees(9.0).kelvins(), 5.0);
 }
 
+TEST(Scalar, AddsScalesAndCompares)
+{
+    const auto one = KelvinDelta::from_kelvins(1.0);
+    EXPECT_EQ(one + 2.0 * one - one / 2.0, KelvinDelta::from_kelvins(2.5));
+    EXPECT_EQ(-one * 3.0 / one, -3.0);
+    EXPECT_LT(one, one + one);
+}
+
 TEST(Metres, GiveFeetAndMiles)
 {
     EXPECT_DOUBLE_EQ(Metres::from_metres(0.3048).feet(), 1.0);
