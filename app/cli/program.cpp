@@ -1,9 +1,13 @@
 #include "app/cli/commands.h"
 
 #include "app/cli/all_commands.h"
+#include "app/cli/household_options.h"
+#include "app/cli/moves.h"
 #include "core/base/parse.h"
 #include "core/calendar/time_zone.h"
 
+#include <algorithm>
+#include <array>
 #include <chrono>
 #include <cstdlib>
 #include <iostream>
@@ -32,6 +36,15 @@ int report(std::ostream& err, const Error& error)
 {
     err << "lathhouse: " << error.message << '\n';
     return exit_status(error);
+}
+
+bool has_display()
+{
+    return std::ranges::any_of(std::array{"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"},
+                               [](const char* name) {
+                                   const char* set = std::getenv(name);
+                                   return set != nullptr && *set != '\0';
+                               });
 }
 
 /// Usage errors of the option reader in our one-line form.
@@ -104,9 +117,18 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         globals.today = *date;
     }
 
-    const auto action = commands.chosen();
-    if (!action) {
+    auto action = commands.chosen();
+    if (!action && (window_command.parsed() || has_display())) {
         return open_window(globals, *window);
+    }
+    if (!action) { // No command and no display: the main job as text.
+        action = [](const Globals& all) -> Result<Answer> {
+            const auto household = household_of(all, WithoutHousehold::ShowsDemonstration);
+            if (!household) {
+                return household.error();
+            }
+            return moves_of(all, *household, all.today, Probability::literal(0.1));
+        };
     }
     const auto answer = (*action)(globals);
     if (!answer) {

@@ -1,0 +1,157 @@
+#include "app/cli/moves.h"
+
+#include "app/cli/household_options.h"
+#include "app/words/credits.h"
+#include "app/words/plan_words.h"
+#include "core/plan/year_plan.h"
+
+#include <algorithm>
+#include <memory>
+#include <sstream>
+
+namespace lathhouse::cli {
+namespace {
+
+struct MovesOptions {
+    double risk_percent = 10.0;
+    std::string from;
+    std::string effort = "full";
+};
+
+Json risk_json(const std::optional<Probability>& risk)
+{
+    return risk ? json_number(risk->fraction()) : Json(nullptr);
+}
+
+Json json_of(const plan::YearPlan& plan, const home::Household& household, words::UnitSystem units)
+{
+    Json plants = Json::array();
+    for (const auto& year : plan.plants) {
+        Json stays = Json::array();
+        Json steps = Json::array();
+        for (const auto& stay : year.stays) {
+            const auto* spot = household.spot(stay.spot);
+            stays.push_back({{"spot", stay.spot},
+                             {"from", calendar::to_text(stay.from)},
+                             {"to", calendar::to_text(stay.to)},
+                             {"why", words::why(stay.why, units)},
+                             {"risk_out", risk_json(stay.risk_out)},
+                             {"risk_in", risk_json(stay.risk_in)}});
+            if (stay.from != plan.from) {
+                steps.push_back({{"date", calendar::to_text(stay.from)}, {"what", "to " + spot->name}});
+            }
+        }
+        plants.push_back({{"id", year.plant},
+                          {"name", household.plant(year.plant)->name},
+                          {"stays", stays},
+                          {"steps", steps}});
+    }
+    return {{"plants", plants},
+            {"gap", json_number(plan.gap)},
+            {"solve_ms", json_number(plan.solve_time.count())}};
+}
+
+std::string risks_in_words(const plan::Stay& stay)
+{
+    std::string text;
+    if (stay.risk_out) {
+        text += ", " + words::chance(*stay.risk_out) + " before the turn";
+    }
+    if (stay.risk_in) {
+        text += ", " + words::chance(*stay.risk_in) + " after it";
+    }
+    return text.empty() ? text : " (harmful night:" + text.substr(1) + ")";
+}
+
+std::string text_of(const plan::YearPlan& plan, const home::Household& household,
+                    const climate::PlaceClimate& climate, const climate::SeasonTurn& turn,
+                    words::UnitSystem units)
+{
+    std::ostringstream text;
+    text << "The year from " << words::full_day(plan.from) << ", " << household.name << ", "
+         << household.place.name << (household.demonstration ? " (demonstration household, invented)" : "")
+         << '\n'
+         << "Risk accepted: " << words::chance(plan.risk)
+         << " for a night that begins to damage, for each plant, each way; a tenth of it for a deadly one. "
+            "The turn is "
+         << words::day(turn.last_day()) << ".\n\n";
+    for (const auto& year : plan.plants) {
+        const auto& plant = *household.plant(year.plant);
+        text << plant.name << " (" << plant.kind << "), damage begins at "
+             << words::temperature(plant.lines.damage_begins, units)
+             << (plant.hazardous ? ", keep out of reach" : "") << '\n';
+        for (const auto& stay : year.stays) {
+            text << "  " << words::right_aligned(words::day(stay.from), 6) << " to "
+                 << words::padded(words::day(stay.to), 6) << "  "
+                 << words::padded(household.spot(stay.spot)->name, 14) << "  " << words::why(stay.why, units)
+                 << risks_in_words(stay) << '\n';
+        }
+    }
+    text << "\nA stay's dates are its evenings, both included. Move tender plants over 7 to 14 days, in "
+            "shade and by "
+            "day at first.\n";
+    text << climate.stations.size() << " stations, the nearest "
+         << words::distance(std::ranges::min(climate.stations, {}, &climate::StationInUse::distance).distance,
+                            units)
+         << " away, " << climate.stations.front().station->base.first_year << "\u2013"
+         << climate.stations.front().station->base.last_year << "; dates right to about "
+         << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
+         << words::credits(climate) << '\n'
+         << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
+    return std::move(text).str();
+}
+
+} // namespace
+
+Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
+                        Probability risk)
+{
+    const auto climate = climate_of(household);
+    if (!climate) {
+        return climate.error();
+    }
+    const plan::ColdChances chances{climate->nights()};
+    const auto plan = plan::plan_year(household, *climate, chances, from, risk);
+    Answer answer{json_of(plan, household, globals.units),
+                  text_of(plan, household, *climate, chances.nights().turn(), globals.units),
+                  climate->warnings};
+    for (const auto& breach : plan.breaches) {
+        answer.warnings.push_back(words::breach(breach, household));
+    }
+    return answer;
+}
+
+void add_moves(Commands& commands)
+{
+    auto options = std::make_shared<MovesOptions>();
+    CLI::App& command = commands.add("moves", "Plans where every plant stands through the next 365 nights",
+                                     "lathhouse moves --risk 10");
+    command
+        .add_option("--risk", options->risk_percent,
+                    "Accepted chance of a damaging night, each way, in percent (default 10)")
+        ->type_name("PERCENT");
+    command.add_option("--from", options->from, "First evening of the plan (default: today)")
+        ->type_name("YYYY-MM-DD");
+    command.add_option("--effort", options->effort, "fast or full")->check(CLI::IsMember({"fast", "full"}));
+    commands.on_run(command, [options](const Globals& globals) -> Result<Answer> {
+        const auto risk = Probability::from_percent(options->risk_percent);
+        if (!risk || options->risk_percent < 0.1 || options->risk_percent > 50.0) {
+            return Error{ErrorCode::OutOfRange, "--risk must lie within 0.1 and 50 percent"};
+        }
+        auto from = globals.today;
+        if (!options->from.empty()) {
+            const auto date = calendar::parse_date(options->from);
+            if (!date) {
+                return date.error();
+            }
+            from = *date;
+        }
+        const auto household = household_of(globals, WithoutHousehold::IsAnError);
+        if (!household) {
+            return household.error();
+        }
+        return moves_of(globals, *household, from, *risk);
+    });
+}
+
+} // namespace lathhouse::cli

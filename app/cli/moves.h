@@ -1,0 +1,14 @@
+#pragma once
+
+#include "app/cli/commands.h"
+#include "core/home/household.h"
+
+namespace lathhouse::cli {
+
+void add_moves(Commands& commands);
+
+/// The household's year of moves as text and JSON.
+Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
+                        Probability risk);
+
+} // namespace lathhouse::cli

@@ -1,0 +1,32 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds everything and runs every test. Last line: N passed, N failed[, N skipped].
+# Arguments are handed to ctest, for example: tests/run.sh -R night
+set -u
+source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+. "$source_folder/app/install-packages.sh"
+cache=${XDG_CACHE_HOME:-${HOME:-/tmp}/.cache}/lathhouse
+preset=${LATHHOUSE_PRESET:-dev}
+build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
+
+install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" "$source_folder/tests/packages.txt" || exit 1
+cd "$source_folder" || exit 1
+cmake --preset "$preset" -B "$build" >&2 || exit 1
+cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+
+report=$build/ctest.log
+ctest --test-dir "$build" -j "$(nproc)" --output-on-failure "$@" 2>&1 | tee "$report" | grep -v ' Passed \|^ *Start '
+# ctest's own closing line does not tell skipped from passed.
+skipped=$(grep -cE '\*\*\*(Skipped|Not Run \(Disabled\))' "$report")
+failed=$(grep -cE '\*\*\*(Failed|Not Run|Timeout|Exception)' "$report")
+total=$(sed -nE 's/.* tests failed out of ([0-9]+).*/\1/p' "$report")
+passed=$((${total:-0} - failed - skipped))
+if [ "${total:-0}" = 0 ]; then
+    echo "lathhouse: no test ran" >&2
+    failed=1
+fi
+if [ "$skipped" -gt 0 ]; then
+    echo "$passed passed, $failed failed, $skipped skipped"
+else
+    echo "$passed passed, $failed failed"
+fi
+[ "$failed" = 0 ]
