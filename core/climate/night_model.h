@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/climate/frost_dates.h"
+#include "core/climate/month_curve.h"
 #include "core/climate/monthly_figures.h"
+#include "core/climate/night_spread.h"
 #include "core/units/position.h"
 
 #include <array>
@@ -53,6 +55,8 @@ public:
 
     Celsius mean_low(calendar::DayOfYear day) const;
     KelvinDelta spread(calendar::DayOfYear day) const;
+    /// What the spread rests on; the errors to expect depend on it.
+    SpreadBasis basis() const { return basis_; }
     SeasonTurn turn() const { return turn_; }
     bool no_season() const { return no_season_; }
 
@@ -65,16 +69,45 @@ public:
     /// `first`.
     Probability chance_within(calendar::DayOfYear first, int count, Celsius line,
                               NightOffset offset = {}) const;
+    /// The same for any nights in order of time, not empty; nights in the list follow one another.
+    Probability chance_among(std::span<const calendar::DayOfYear> nights, Celsius line,
+                             NightOffset offset = {}) const;
     /// Dates for the standard percents and the given further ones.
     ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}) const;
     /// Mean over seasons of the season's lowest night.
     Celsius lowest_of_season() const;
 
 private:
-    NightModel() : turn_(calendar::DayOfYear::wrapped(213)) {}
+    explicit NightModel(SeasonTurn turn) : turn_(turn) {}
+
+    void set_course(const DailyCurve& mean_low, const Monthly<double>& spread);
+    void use_lowest_values(const MonthlyFigures& figures, Monthly<double>& spread);
+    void use_frost_days(const Monthly<std::optional<double>>& frost_days);
+    /// The true low below which a reading is at or below the line: half a reading step belongs to it. A bare
+    /// line of a place read in whole degrees Fahrenheit is taken to the last reading that counts; a line
+    /// moved by an offset is no reading and gets the half step alone, so that it moves smoothly.
+    double effective_degrees(Celsius line, bool bare) const;
+    double barrier(std::size_t place_index, double effective_degrees, double line_degrees) const;
+    /// Chance without offset that the night falls below a true low.
+    double chance_below(std::size_t place_index, double effective_degrees, double line_degrees) const;
+    double chance_at_line(std::size_t place_index, double line_degrees, NightOffset offset) const;
+
+    /// In more than half of the years every month has a night at or below the line: no safe window.
+    bool falls_in_every_month(Celsius line) const;
+
+    /// What the tail correction needs of a day.
+    struct Day {
+        double mean_low;
+        double spread;
+        double constant, linear, square; ///< c0, c1 and c2 - 0.111 S of docs/methods/nights.md.
+        double season_share;             ///< Part of the variance that the whole season shares.
+        double frost_shift;              ///< From frost days; 0 where they are not used.
+    };
     SeasonTurn turn_;
     bool no_season_ = false;
-    // Further members are the model's own.
+    SpreadBasis basis_ = SpreadBasis::None;
+    double reading_step_kelvins_ = 0.1;
+    std::array<Day, 366> days_{}; // 1 January first
 };
 
 } // namespace lathhouse::climate

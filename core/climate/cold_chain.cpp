@@ -1,0 +1,243 @@
+#include "core/climate/cold_chain.h"
+
+#include "core/climate/normal.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cmath>
+#include <limits>
+
+namespace lathhouse::climate {
+
+namespace {
+
+constexpr std::size_t kStates = 104; // A multiple of the block of targets below.
+constexpr double kStep = 0.1;
+constexpr double kLowest = -5.5; // Middle of the first state.
+constexpr double kPersistence = 0.70;
+/// A transition further than this many standard deviations out is left off: less than 1e-6 of a row.
+constexpr double kReach = 5.0;
+constexpr float kNeverCold = -100.0F;
+constexpr float kNoChanceLeft = 1e-8F;
+
+// Four floats worked on at once. The attribute is understood by GCC and Clang on every processor; where the
+// processor has no such registers they take it apart.
+using Quad = float __attribute__((vector_size(16)));
+
+double middle(std::size_t state)
+{
+    return kLowest + kStep * static_cast<double>(state);
+}
+
+struct ChainTable {
+    std::array<float, kStates> start{};
+    /// By target, then source: a target's sum runs over neighbouring memory.
+    std::array<std::array<float, kStates>, kStates> to_from{};
+    /// First source and one past the last that reach a target.
+    std::array<std::size_t, kStates> first_source{};
+    std::array<std::size_t, kStates> end_source{};
+};
+
+const ChainTable& chain_table()
+{
+    static const ChainTable table = [] {
+        ChainTable result;
+        const double spread = std::sqrt(1.0 - kPersistence * kPersistence);
+        const auto lower_edge = [](std::size_t state) {
+            return state == 0 ? -std::numeric_limits<double>::infinity() : middle(state) - kStep / 2.0;
+        };
+        const auto upper_edge = [](std::size_t state) {
+            return state + 1 == kStates ? std::numeric_limits<double>::infinity()
+                                        : middle(state) + kStep / 2.0;
+        };
+        result.first_source.fill(kStates);
+        for (std::size_t to = 0; to < kStates; ++to) {
+            result.start[to] =
+                static_cast<float>(normal_below(upper_edge(to)) - normal_below(lower_edge(to)));
+        }
+        for (std::size_t from = 0; from < kStates; ++from) {
+            const double centre = kPersistence * middle(from);
+            std::array<double, kStates> row{};
+            double sum = 0.0;
+            for (std::size_t to = 0; to < kStates; ++to) {
+                if (std::abs(middle(to) - centre) <= kReach * spread) {
+                    row[to] = normal_below((upper_edge(to) - centre) / spread) -
+                              normal_below((lower_edge(to) - centre) / spread);
+                    sum += row[to];
+                }
+            }
+            for (std::size_t to = 0; to < kStates; ++to) {
+                if (row[to] > 0.0) {
+                    result.to_from[to][from] = static_cast<float>(row[to] / sum);
+                    result.first_source[to] = std::min(result.first_source[to], from);
+                    result.end_source[to] = from + 1;
+                }
+            }
+        }
+        return result;
+    }();
+    return table;
+}
+
+/// First state of which a part lies above the barrier; kStates where none does.
+std::size_t first_state_above(float barrier)
+{
+    const double place = std::floor((static_cast<double>(barrier) - kLowest) / kStep + 0.5);
+    return place <= 0.0 ? 0 : std::min(static_cast<std::size_t>(place), kStates);
+}
+
+/// One night on: `next` for the targets from `lowest_target` (a multiple of Targets) up, out of the sources
+/// from `lowest_source` up.
+template <std::size_t Quads, std::size_t Targets>
+void advance(const ChainTable& table, const Quad* now, Quad* next, std::size_t lowest_source,
+             std::size_t lowest_target)
+{
+    for (std::size_t to = lowest_target; to < kStates; to += Targets) {
+        std::size_t first = kStates;
+        std::size_t end = 0;
+        std::array<const float*, Targets> factors{};
+        for (std::size_t t = 0; t < Targets; ++t) {
+            first = std::min(first, table.first_source[to + t]);
+            end = std::max(end, table.end_source[to + t]);
+            factors[t] = table.to_from[to + t].data();
+        }
+        Quad sums[Targets][Quads] = {};
+        for (std::size_t from = std::max(first, lowest_source); from < end; ++from) {
+            const Quad* source = now + from * Quads;
+            for (std::size_t t = 0; t < Targets; ++t) {
+                const float factor = factors[t][from];
+                for (std::size_t q = 0; q < Quads; ++q) {
+                    sums[t][q] += factor * source[q];
+                }
+            }
+        }
+        for (std::size_t t = 0; t < Targets; ++t) {
+            for (std::size_t q = 0; q < Quads; ++q) {
+                next[(to + t) * Quads + q] = sums[t][q];
+            }
+        }
+    }
+}
+
+template <std::size_t Quads, std::size_t Targets>
+void run(const BarrierPaths& barriers, BarrierPaths& result)
+{
+    static_assert(kStates % Targets == 0);
+    constexpr std::size_t kLanes = Quads * 4;
+    const ChainTable& table = chain_table();
+
+    // Before the first night that can be cold the chain is as it began; after the last one nothing changes.
+    std::size_t first_night = barriers.nights();
+    std::size_t end_night = 0;
+    for (std::size_t night = 0; night < barriers.nights(); ++night) {
+        const float* row = barriers.row(night);
+        if (*std::max_element(row, row + kLanes) > static_cast<float>(kLowest - kStep / 2.0)) {
+            first_night = std::min(first_night, night);
+            end_night = night + 1;
+        }
+    }
+    for (std::size_t night = 0; night < std::min(first_night, barriers.nights()); ++night) {
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            result.at(night, lane) = 1.0F;
+        }
+    }
+    std::array<Quad, kStates * Quads> one{};
+    std::array<Quad, kStates * Quads> two{};
+    Quad* now = one.data();
+    Quad* next = two.data();
+    for (std::size_t state = 0; state < kStates; ++state) {
+        for (std::size_t q = 0; q < Quads; ++q) {
+            now[state * Quads + q] = Quad{} + table.start[state];
+        }
+    }
+    std::size_t lowest_kept = 0;
+    for (std::size_t night = first_night; night < end_night; ++night) {
+        const float* row = barriers.row(night);
+        const float mildest = *std::min_element(row, row + barriers.cases());
+        const std::size_t kept_now = first_state_above(mildest);
+        if (night > first_night) {
+            advance<Quads, Targets>(table, now, next, lowest_kept, kept_now / Targets * Targets);
+            std::swap(now, next);
+        }
+        // States below every barrier count as empty from here on and are never read again.
+        const std::size_t all_kept =
+            std::min(kStates, first_state_above(*std::max_element(row, row + kLanes)) + 1);
+        Quad sum[Quads] = {};
+        Quad barrier[Quads];
+        for (std::size_t q = 0; q < Quads; ++q) {
+            barrier[q] = Quad{row[q * 4], row[q * 4 + 1], row[q * 4 + 2], row[q * 4 + 3]};
+        }
+        constexpr float kPerStep = static_cast<float>(1.0 / kStep);
+        for (std::size_t state = kept_now; state < kStates; ++state) {
+            Quad* values = now + state * Quads;
+            if (state < all_kept) {
+                const float top = static_cast<float>(middle(state) + kStep / 2.0);
+                for (std::size_t q = 0; q < Quads; ++q) {
+                    Quad part = (top - barrier[q]) * kPerStep;
+                    part = part < 0.0F ? Quad{} : part;
+                    part = part > 1.0F ? Quad{} + 1.0F : part;
+                    values[q] *= part;
+                }
+            }
+            for (std::size_t q = 0; q < Quads; ++q) {
+                sum[q] += values[q];
+            }
+        }
+        lowest_kept = kept_now;
+        float most = 0.0F;
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            const float chance = std::min(sum[lane / 4][lane % 4], 1.0F);
+            result.at(night, lane) = chance;
+            most = std::max(most, lane < barriers.cases() ? chance : 0.0F);
+        }
+        if (most < kNoChanceLeft) {
+            end_night = night + 1; // What follows is copied from this night: no chance.
+        }
+    }
+    for (std::size_t night = std::max(end_night, first_night); night < barriers.nights(); ++night) {
+        for (std::size_t lane = 0; lane < kLanes; ++lane) {
+            result.at(night, lane) = night == 0 ? 1.0F : result.at(night - 1, lane);
+        }
+    }
+}
+
+} // namespace
+
+BarrierPaths::BarrierPaths(std::size_t nights, std::size_t cases)
+    : nights_(nights), cases_(cases), lanes_(cases <= 4   ? 4
+                                             : cases <= 8 ? 8
+                                                          : 16),
+      values_(nights * lanes_, kNeverCold)
+{
+    assert(cases >= 1 && cases <= kMostCases);
+}
+
+BarrierPaths BarrierPaths::reversed() const
+{
+    BarrierPaths result{nights_, cases_};
+    for (std::size_t night = 0; night < nights_; ++night) {
+        std::copy_n(row(nights_ - 1 - night), lanes_,
+                    result.values_.begin() + static_cast<std::ptrdiff_t>(night * lanes_));
+    }
+    return result;
+}
+
+BarrierPaths none_so_far(const BarrierPaths& barriers)
+{
+    BarrierPaths result{barriers.nights(), barriers.cases()};
+    switch (barriers.lanes()) {
+    case 4:
+        run<1, 4>(barriers, result);
+        break;
+    case 8:
+        run<2, 4>(barriers, result);
+        break;
+    default:
+        run<4, 2>(barriers, result);
+        break;
+    }
+    return result;
+}
+
+} // namespace lathhouse::climate

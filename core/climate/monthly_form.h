@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/base/csv.h"
+#include "core/climate/monthly_figures.h"
+#include "core/units/position.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lathhouse::climate {
+
+/// A row of the monthly form: a place and its twelve months.
+struct MonthlyPlace {
+    std::string station;
+    std::string name; ///< Empty where the form has none.
+    Position position;
+    std::optional<Metres> elevation;
+    MonthlyFigures figures;
+};
+
+/// Reads the monthly form: `station,latitude,longitude`, `low_01..12` and `high_01..12` must be there;
+/// `name`, `elevation_m`, `low_sd_01..12`, `mean_sd_01..12`, `lowest_01..12`, `frost_days_01..12`, `years`
+/// and `reading_step_c` may be. Degrees Celsius and metres; other columns are passed over. A spread is given
+/// for all twelve months of a row or for none.
+///
+/// Errors: Malformed with line and column: a number that is none or cannot be true (a low above its high, a
+/// spread that is not positive, more frost days than days), a missing column, no row at all.
+Result<std::vector<MonthlyPlace>> read_monthly_form(const CsvTable& table);
+
+} // namespace lathhouse::climate
