@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lathhouse::home {
@@ -29,6 +30,8 @@ constexpr bool is_outdoors(SpotKind kind)
     return kind != SpotKind::Indoors;
 }
 std::string_view to_string(SpotKind kind); ///< "indoors", "open", "roofed", "screened", "glazed".
+/// The kind of that word; nullopt for any other word.
+std::optional<SpotKind> spot_kind_of(std::string_view word);
 
 /// Where a pot can stand.
 struct Spot {

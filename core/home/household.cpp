@@ -1,0 +1,42 @@
+#include "core/home/household.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace lathhouse::home {
+namespace {
+
+constexpr std::array<std::pair<SpotKind, std::string_view>, 5> kSpotKinds{{{SpotKind::Indoors, "indoors"},
+                                                                           {SpotKind::Open, "open"},
+                                                                           {SpotKind::Roofed, "roofed"},
+                                                                           {SpotKind::Screened, "screened"},
+                                                                           {SpotKind::Glazed, "glazed"}}};
+
+} // namespace
+
+std::string_view to_string(SpotKind kind)
+{
+    const auto found = std::ranges::find(kSpotKinds, kind, &std::pair<SpotKind, std::string_view>::first);
+    return found == kSpotKinds.end() ? std::string_view{} : found->second;
+}
+
+std::optional<SpotKind> spot_kind_of(std::string_view word)
+{
+    const auto found = std::ranges::find(kSpotKinds, word, &std::pair<SpotKind, std::string_view>::second);
+    return found == kSpotKinds.end() ? std::nullopt : std::optional{found->first};
+}
+
+const Spot* Household::spot(SpotId id) const
+{
+    const auto found = std::ranges::find(spots, id, &Spot::id);
+    return found == spots.end() ? nullptr : &*found;
+}
+
+const Plant* Household::plant(PlantId id) const
+{
+    const auto found = std::ranges::find(plants, id, &Plant::id);
+    return found == plants.end() ? nullptr : &*found;
+}
+
+} // namespace lathhouse::home

@@ -1,0 +1,77 @@
+#include "core/home/new_plant.h"
+
+#include <algorithm>
+
+namespace lathhouse::home {
+namespace {
+
+using plants::Toxicity;
+
+bool is_poison(Toxicity toxicity)
+{
+    return toxicity == Toxicity::Toxic || toxicity == Toxicity::Deadly;
+}
+
+bool contradict(const std::optional<Celsius>& colder, const std::optional<Celsius>& warmer)
+{
+    return colder && warmer && !(*colder <= *warmer); // Written so that NaN contradicts too.
+}
+
+} // namespace
+
+bool is_hazardous(const plants::PlantKind& kind)
+{
+    return is_poison(kind.to_people) || is_poison(kind.to_pets);
+}
+
+Result<Plant> make_plant(PlantId id, const plants::PlantKind& kind, const OwnFigures& own)
+{
+    const std::string name = own.name.value_or(kind.common_names.front());
+    if (contradict(own.lethal, own.damage_begins) || contradict(own.damage_begins, own.safe_night) ||
+        contradict(own.lethal, own.safe_night)) {
+        return Error{ErrorCode::OutOfRange, "the cold lines given for " + name +
+                                                " contradict each other; they must rise from lethal over "
+                                                "damage to the safe night"};
+    }
+    auto lines = kind.lines;
+    if (own.damage_begins) {
+        lines.damage_begins = *own.damage_begins;
+        lines.safe_night = std::max(lines.safe_night, lines.damage_begins);
+        lines.lethal = std::min(lines.lethal, lines.damage_begins);
+    }
+    if (own.safe_night) {
+        lines.safe_night = *own.safe_night;
+        lines.damage_begins = std::min(lines.damage_begins, lines.safe_night);
+        lines.lethal = std::min(lines.lethal, lines.damage_begins);
+    }
+    if (own.lethal) {
+        lines.lethal = *own.lethal;
+        lines.damage_begins = std::max(lines.damage_begins, lines.lethal);
+        lines.safe_night = std::max(lines.safe_night, lines.damage_begins);
+    }
+    Plant plant{
+        .id = id,
+        .name = name,
+        .kind = kind.botanical_name,
+        .lines = lines,
+        .heat_limit = own.heat_limit.value_or(kind.heat_limit),
+        .light_to_survive = own.light_to_survive.value_or(kind.light_to_survive),
+        .light_to_thrive = own.light_to_thrive.value_or(kind.light_to_thrive),
+        .must_dry = own.must_dry.value_or(kind.must_dry),
+        .hazardous = own.hazardous.value_or(is_hazardous(kind)),
+        .sulks = own.sulks.value_or(kind.sulks),
+        .pot_kilograms = own.pot_kilograms.value_or(4.0),
+        .spot = std::nullopt,
+        .pinned_spot = std::nullopt,
+    };
+    if (!(plant.light_to_survive <= plant.light_to_thrive)) {
+        return Error{ErrorCode::OutOfRange,
+                     "the light that " + name + " needs to survive is above what it needs to thrive"};
+    }
+    if (!(plant.pot_kilograms > 0.0)) {
+        return Error{ErrorCode::OutOfRange, "the pot of " + name + " must weigh more than 0 kg"};
+    }
+    return plant;
+}
+
+} // namespace lathhouse::home
