@@ -28,6 +28,12 @@ struct Sums {
         sum += tenths;
         squares += static_cast<long long>(tenths) * tenths;
     }
+    void add(const Sums& other)
+    {
+        count += other.count;
+        sum += other.sum;
+        squares += other.squares;
+    }
     double mean() const { return static_cast<double>(sum) / static_cast<double>(count) / 10.0; }
     /// Population standard deviation in the unit itself.
     double deviation() const
@@ -174,6 +180,7 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     Monthly<std::optional<Millimetres>> rain{};
     long long lows = 0;
     long long whole_fahrenheit = 0;
+    const auto& fahrenheit_tenths = whole_fahrenheit_tenths();
     int first_year = base.last_year + 1;
     int last_year = base.first_year - 1;
 
@@ -193,38 +200,49 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
             if (readings == nullptr) {
                 continue;
             }
-            Sums doubled_mean; // Low + high.
-            int lows_here = 0;
-            int highs_here = 0;
+            Sums lows_here;
+            Sums highs_here;
+            Sums doubled_means_here; // Low + high.
+            Sums rain_here;
+            int frosts_here = 0;
             for (std::size_t day = 0; day < 31; ++day) {
                 const auto a = readings->low[day];
                 const auto b = readings->high[day];
                 if (a.known()) {
-                    ++lows_here;
-                    low.add(a.tenths());
-                    frosts += a.tenths() < 0 ? 1 : 0;
+                    lows_here.add(a.tenths());
+                    frosts_here += a.tenths() < 0 ? 1 : 0;
                     lowest = std::min(lowest, a.tenths());
                     const int at = std::clamp(a.tenths(), -2048, 2047) + 2048;
-                    whole_fahrenheit += whole_fahrenheit_tenths()[static_cast<std::size_t>(at)] ? 1 : 0;
+                    whole_fahrenheit += fahrenheit_tenths[static_cast<std::size_t>(at)] ? 1 : 0;
                 }
                 if (b.known()) {
-                    ++highs_here;
-                    high.add(b.tenths());
+                    highs_here.add(b.tenths());
                 }
                 if (a.known() && b.known()) {
-                    doubled_mean.add(a.tenths() + b.tenths());
+                    doubled_means_here.add(a.tenths() + b.tenths());
                 }
                 if (readings->rain[day].known()) {
-                    fall.add(readings->rain[day].tenths());
+                    rain_here.add(readings->rain[day].tenths());
                 }
             }
-            years_of_low += lows_here >= kReadingsOfAYear ? 1 : 0;
-            years_of_high += highs_here >= kReadingsOfAYear ? 1 : 0;
-            if (doubled_mean.count >= kReadingsOfAYear) {
-                spreads += doubled_mean.deviation() / 2.0;
+            lows += lows_here.count;
+            if (lows_here.count >= kReadingsOfAYear) {
+                low.add(lows_here);
+                frosts += frosts_here;
+                ++years_of_low;
+            }
+            if (highs_here.count >= kReadingsOfAYear) {
+                high.add(highs_here);
+                ++years_of_high;
+            }
+            if (rain_here.count >= kReadingsOfAYear) {
+                fall.add(rain_here);
+            }
+            if (doubled_means_here.count >= kReadingsOfAYear) {
+                spreads += doubled_means_here.deviation() / 2.0;
                 ++years_of_mean;
             }
-            if (lows_here > 0) {
+            if (lows_here.count > 0) {
                 first_year = std::min(first_year, year);
                 last_year = std::max(last_year, year);
             }
@@ -246,7 +264,6 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
         if (fall.count >= kFewestYearsOfMonth * kReadingsOfAYear) {
             rain[m] = Millimetres::from_millimetres(fall.mean() * kMeanDays[m]);
         }
-        lows += low.count;
     }
     figures.low_spread = low_spread;
     figures.mean_spread = mean_spread;
