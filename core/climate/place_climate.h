@@ -5,6 +5,7 @@
 #include "core/climate/station_table.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -25,6 +26,9 @@ struct PlaceClimate {
     std::vector<StationInUse> stations; ///< Heaviest first.
     MonthlyFigures monthly;
     Monthly<std::optional<Millimetres>> rain;
+    /// Mean of the cold seasons' lowest nights, as far below the coldest month as at the stations; nullopt
+    /// where no station has it (then `nights().lowest_of_season()` answers).
+    std::optional<Celsius> lowest_of_season;
     KelvinDelta expected_error;        ///< Mean absolute error to expect of a month's mean low.
     double expected_error_days;        ///< The same for a frost date at the middle chances.
     std::vector<std::string> warnings; ///< Sentences for people; empty where all is well.
@@ -32,7 +36,16 @@ struct PlaceClimate {
     NightModel nights() const { return NightModel::from_monthly(monthly, position.latitude); }
 };
 
-/// Errors: NoStation where none is near enough for any answer.
+/// Temperatures by the weights of station_weights.h, brought to the place's height; spread, rain, and how far
+/// the lowest values lie below the means, as weighted means. Stations of one base period answer alone, the
+/// surer ones: daily records (United States, own) or monthly reports (world).
+///
+/// leave_out: a station not to be used, for measuring the error at it.
+/// Errors: NoStation where none is within 1500 km and 2000 m of height.
+Result<PlaceClimate> climate_among(std::span<const Station> stations, Position position,
+                                   std::optional<Metres> elevation, const Station* leave_out = nullptr);
+
+/// As `climate_among`, of all the stations that the program knows.
 Result<PlaceClimate> climate_at(const StationTable& table, Position position,
                                 std::optional<Metres> elevation);
 

@@ -1,0 +1,322 @@
+#include "core/climate/place_climate.h"
+
+#include "core/calendar/day_of_year.h"
+#include "core/climate/normal.h"
+#include "core/climate/station_weights.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <string>
+
+namespace lathhouse::climate {
+
+namespace {
+
+constexpr std::size_t kMonths = 12;
+constexpr double kFarthestKilometres = 1500.0;
+constexpr double kGreatestHeightKilometres = 2.0;
+
+/// Mean absolute error of a month's mean low as a share of the standard error that the weights expect;
+/// measured by leaving out each station.
+constexpr double kErrorShareUs = 0.62;
+constexpr double kErrorShareWorld = 0.80;
+/// A mean low 1 K off moves a date in spring or autumn by so many days.
+constexpr double kDaysPerKelvin = 5.0;
+
+std::string whole(double number)
+{
+    return std::to_string(std::lround(number));
+}
+
+/// Weighted mean of what some of the stations have; nullopt where none has it.
+std::optional<double> mean_of(const std::vector<WeightedStation>& stations,
+                              const std::function<std::optional<double>(const Station&)>& value)
+{
+    double sum = 0.0;
+    double weights = 0.0;
+    for (const WeightedStation& s : stations) {
+        if (s.positive_share <= 0.0) {
+            continue;
+        }
+        if (const auto of_station = value(*s.station)) {
+            sum += s.positive_share * *of_station;
+            weights += s.positive_share;
+        }
+    }
+    return weights > 0.0 ? std::optional{sum / weights} : std::nullopt;
+}
+
+/// Share of the weight that stations with that property have.
+double share_with(const std::vector<WeightedStation>& stations,
+                  const std::function<bool(const Station&)>& has)
+{
+    double share = 0.0;
+    for (const WeightedStation& s : stations) {
+        share += has(*s.station) ? s.positive_share : 0.0;
+    }
+    return share;
+}
+
+Monthly<Celsius> to_celsius(const Monthly<double>& v)
+{
+    const auto c = [&v](std::size_t m) { return Celsius::from_degrees(v[m]); };
+    return {c(0), c(1), c(2), c(3), c(4), c(5), c(6), c(7), c(8), c(9), c(10), c(11)};
+}
+
+Monthly<KelvinDelta> to_kelvins(const Monthly<double>& v)
+{
+    const auto k = [&v](std::size_t m) { return KelvinDelta::from_kelvins(v[m]); };
+    return {k(0), k(1), k(2), k(3), k(4), k(5), k(6), k(7), k(8), k(9), k(10), k(11)};
+}
+
+/// A spread is averaged as a ratio: by its logarithm. nullopt unless most of the weight has it.
+std::optional<Monthly<KelvinDelta>> spread_of(const std::vector<WeightedStation>& stations,
+                                              std::optional<Monthly<KelvinDelta>> MonthlyFigures::*spread)
+{
+    if (share_with(stations, [spread](const Station& s) { return (s.monthly.*spread).has_value(); }) < 0.5) {
+        return std::nullopt;
+    }
+    Monthly<double> values{};
+    for (std::size_t m = 0; m < kMonths; ++m) {
+        values[m] = std::exp(*mean_of(stations, [spread, m](const Station& s) -> std::optional<double> {
+            if (!(s.monthly.*spread)) {
+                return std::nullopt;
+            }
+            return std::log(std::max((*(s.monthly.*spread))[m].kelvins(), 0.1));
+        }));
+    }
+    return to_kelvins(values);
+}
+
+bool contains(std::span<const std::string_view> names, std::string_view name)
+{
+    return std::ranges::find(names, name) != names.end();
+}
+
+/// Mean frost days of a month, cleared of the ways in which some countries report them.
+std::optional<double> frost_days_of(const Station& station, std::size_t month)
+{
+    const auto& given = station.monthly.frost_days[month];
+    if (!given || station.source != StationSource::WorldMonthly) {
+        return given;
+    }
+    // They contradict the same stations' mean low and lowest value (docs/methods/nights.md).
+    static constexpr std::array<std::string_view, 3> kContradicting{"Australia", "South Africa", "Bolivia"};
+    static constexpr std::array<std::string_view, 4> kCountZeros{"Norway", "Spain", "Romania", "Ireland"};
+    const double days = calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
+    if (contains(kContradicting, station.country) || *given < 3.0 || *given > days - 1.0) {
+        return std::nullopt;
+    }
+    if (contains(kCountZeros, station.country)) {
+        return given;
+    }
+    // Months without frost are left out of the mean: t / (1 - exp(-0.45 t)) = given, by repeated insertion.
+    double mean = *given;
+    for (int step = 0; step < 30; ++step) {
+        mean = *given * (1.0 - std::exp(-0.45 * mean));
+    }
+    return mean;
+}
+
+/// Frost days of the place: the stations' shares as places of a normal distribution, moved by the difference
+/// of the mean lows, averaged.
+std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations, std::size_t month,
+                                    Celsius low_here)
+{
+    const double days = calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
+    const auto place = mean_of(stations, [&](const Station& s) -> std::optional<double> {
+        const auto frost = frost_days_of(s, month);
+        if (!frost || *frost < 0.4 || *frost > days - 0.4 || !s.monthly.mean_spread) {
+            return std::nullopt;
+        }
+        double low = -4.0;
+        double high = 4.0;
+        for (int halving = 0; halving < 40; ++halving) {
+            const double z = (low + high) / 2.0;
+            (normal_below(z) < *frost / days ? low : high) = z;
+        }
+        constexpr double kLowsToMeans = 1.2; // Lows spread a little more than the daily means.
+        const double spread = std::max(kLowsToMeans * (*s.monthly.mean_spread)[month].kelvins(), 1.0);
+        return low + (s.monthly.low[month] - low_here).kelvins() / spread;
+    });
+    return place ? std::optional{days * normal_below(*place)} : std::nullopt;
+}
+
+/// Everything but the warnings of a place, out of the stations of one base period.
+PlaceClimate blend(const StationWeights& weights, Position position, Metres elevation, bool elevation_given)
+{
+    const auto& stations = weights.stations;
+    Monthly<double> low{};
+    Monthly<double> high{};
+    for (const WeightedStation& s : stations) {
+        const double up = (s.station->elevation - elevation).kilometres();
+        for (std::size_t m = 0; m < kMonths; ++m) {
+            low[m] += s.share * (s.station->monthly.low[m].degrees() + Lapse::kLowPerKilometre * up);
+            high[m] += s.share * (s.station->monthly.high[m].degrees() + Lapse::kHighPerKilometre * up);
+        }
+    }
+    for (std::size_t m = 0; m < kMonths; ++m) {
+        high[m] = std::max(high[m], low[m] + 0.5); // Two sums of their own may cross on a small island.
+    }
+    MonthlyFigures figures{.low = to_celsius(low),
+                           .high = to_celsius(high),
+                           .low_spread = spread_of(stations, &MonthlyFigures::low_spread),
+                           .mean_spread = spread_of(stations, &MonthlyFigures::mean_spread),
+                           .lowest = {},
+                           .frost_days = {},
+                           .years = {},
+                           .reading_step = stations.front().station->monthly.reading_step};
+    const auto years = mean_of(stations, [](const Station& s) -> std::optional<double> {
+        return s.monthly.years ? std::optional{static_cast<double>(*s.monthly.years)} : std::nullopt;
+    });
+    if (years) {
+        figures.years = static_cast<int>(std::lround(*years));
+    }
+    Monthly<std::optional<Millimetres>> rain{};
+    for (std::size_t m = 0; m < kMonths; ++m) {
+        const auto depth = mean_of(stations, [m](const Station& s) -> std::optional<double> {
+            return s.monthly.lowest[m] ? std::optional{(s.monthly.low[m] - *s.monthly.lowest[m]).kelvins()}
+                                       : std::nullopt;
+        });
+        if (depth) {
+            figures.lowest[m] = figures.low[m] - KelvinDelta::from_kelvins(*depth);
+        }
+        figures.frost_days[m] = frost_days_at(stations, m, figures.low[m]);
+        const auto millimetres = mean_of(stations, [m](const Station& s) -> std::optional<double> {
+            return s.rain[m] ? std::optional{s.rain[m]->millimetres()} : std::nullopt;
+        });
+        if (millimetres) {
+            rain[m] = Millimetres::from_millimetres(*millimetres);
+        }
+    }
+    const auto below_coldest_month = mean_of(stations, [](const Station& s) -> std::optional<double> {
+        return s.lowest_of_season
+                   ? std::optional{(std::ranges::min(s.monthly.low) - *s.lowest_of_season).kelvins()}
+                   : std::nullopt;
+    });
+
+    const bool us = stations.front().station->source != StationSource::WorldMonthly;
+    double error = (us ? kErrorShareUs : kErrorShareWorld) * weights.standard_error_kelvins;
+    if (!elevation_given) {
+        // The height is off by about the stations' own spread of heights.
+        const double spread = *mean_of(stations, [elevation](const Station& s) {
+            return std::optional{std::abs((s.elevation - elevation).kilometres())};
+        });
+        error = std::hypot(error, Lapse::kLowPerKilometre * spread);
+    }
+    const double model_days = figures.low_spread                     ? 3.0
+                              : figures.mean_spread && figures.years ? 3.5
+                              : figures.mean_spread                  ? 4.1
+                                                                     : 7.9;
+    PlaceClimate place{.position = position,
+                       .elevation = elevation,
+                       .elevation_given = elevation_given,
+                       .stations = {},
+                       .monthly = figures,
+                       .rain = rain,
+                       .lowest_of_season =
+                           below_coldest_month
+                               ? std::optional{std::ranges::min(figures.low) -
+                                               KelvinDelta::from_kelvins(*below_coldest_month)}
+                               : std::nullopt,
+                       .expected_error = KelvinDelta::from_kelvins(error),
+                       .expected_error_days = std::hypot(model_days, kDaysPerKelvin * error),
+                       .warnings = {}};
+    for (const WeightedStation& s : stations) {
+        if (s.positive_share > 0.0) {
+            place.stations.push_back({s.station, s.distance, s.positive_share});
+        }
+    }
+    return place;
+}
+
+void add_warnings(PlaceClimate& place)
+{
+    const Metres nearest = std::ranges::min(place.stations, {}, &StationInUse::distance).distance;
+    const auto height_off = [&place](const StationInUse& s) {
+        return std::abs((s.station->elevation - place.elevation).metres());
+    };
+    if (!place.elevation_given) {
+        place.warnings.push_back("the height of the place is not given; " + whole(place.elevation.metres()) +
+                                 " m, the weighted height of its stations, is taken");
+    }
+    if (nearest.kilometres() > 600.0) {
+        place.warnings.push_back("the nearest station is " + whole(nearest.kilometres()) +
+                                 " km away: the answer is weak");
+    } else if (nearest.kilometres() > 100.0) {
+        place.warnings.push_back("the nearest station is " + whole(nearest.kilometres()) + " km away");
+    }
+    const double least = height_off(*std::ranges::min_element(place.stations, {}, height_off));
+    if (place.elevation_given && least > 500.0) {
+        place.warnings.push_back(
+            "no station lies within " + whole(least - 1.0) +
+            " m of the place's height: temperatures are carried there by the usual lapse");
+    }
+    if (!place.monthly.low_spread && !place.monthly.mean_spread) {
+        place.warnings.push_back("no station near gives the spread of its days: frost dates are rough");
+    }
+}
+
+/// The place out of one group of stations; nullopt where the group has none near enough.
+std::optional<PlaceClimate> out_of(std::span<const Station* const> group, Position position,
+                                   std::optional<Metres> elevation, const Station* leave_out)
+{
+    StationWeights weights = station_weights(group, position, elevation, leave_out);
+    if (weights.stations.empty()) {
+        return std::nullopt;
+    }
+    const Metres nearest = std::ranges::min(weights.stations, {}, &WeightedStation::distance).distance;
+    if (nearest.kilometres() > kFarthestKilometres) {
+        return std::nullopt;
+    }
+    Metres height = elevation.value_or(Metres::from_metres(0.0));
+    if (!elevation) {
+        height = Metres::from_metres(
+            *mean_of(weights.stations, [](const Station& s) { return std::optional{s.elevation.metres()}; }));
+        weights = station_weights(group, position, height, leave_out);
+    }
+    const bool in_reach = std::ranges::any_of(weights.stations, [height](const WeightedStation& s) {
+        return std::abs((s.station->elevation - height).kilometres()) <= kGreatestHeightKilometres;
+    });
+    return in_reach ? std::optional{blend(weights, position, height, elevation.has_value())} : std::nullopt;
+}
+
+} // namespace
+
+Result<PlaceClimate> climate_among(std::span<const Station> stations, Position position,
+                                   std::optional<Metres> elevation, const Station* leave_out)
+{
+    std::vector<const Station*> daily;
+    std::vector<const Station*> monthly;
+    for (const Station& station : stations) {
+        (station.source == StationSource::WorldMonthly ? monthly : daily).push_back(&station);
+    }
+    // The sources differ in their base periods, so one of them answers alone: the surer one. Daily records
+    // know the spread of the lows, which is worth a few tenths of a kelvin.
+    constexpr double kWorthOfSpread = 0.2;
+    auto from_daily = out_of(daily, position, elevation, leave_out);
+    auto from_monthly = out_of(monthly, position, elevation, leave_out);
+    const bool take_daily =
+        from_daily && (!from_monthly || from_daily->expected_error.kelvins() <=
+                                            from_monthly->expected_error.kelvins() + kWorthOfSpread);
+    auto& chosen = take_daily ? from_daily : from_monthly;
+    if (!chosen) {
+        return Error{
+            ErrorCode::NoStation,
+            "no station lies within " + whole(kFarthestKilometres) + " km and " +
+                whole(kGreatestHeightKilometres * 1000.0) +
+                " m of height of that place; give a place or height nearer to one, or figures of your own "
+                "with --monthly"};
+    }
+    add_warnings(*chosen);
+    return std::move(*chosen);
+}
+
+Result<PlaceClimate> climate_at(const StationTable& table, Position position, std::optional<Metres> elevation)
+{
+    return climate_among(table.stations(), position, elevation);
+}
+
+} // namespace lathhouse::climate
