@@ -1,7 +1,17 @@
 #include "app/cli/all_commands.h"
 
+#include "app/cli/demo.h"
+#include "app/cli/list.h"
+#include "app/cli/moves.h"
+
 namespace lathhouse::cli {
 
-void add_all(Commands&) {}
+void add_all(Commands& commands)
+{
+    add_demo(commands);
+    add_list(commands);
+    add_moves(commands);
+    add_show(commands);
+}
 
 } // namespace lathhouse::cli
