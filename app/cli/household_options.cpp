@@ -10,7 +10,8 @@ Result<home::Household> household_of(const Globals& globals, WithoutHousehold wi
     const bool there = std::filesystem::exists(globals.home / "household.sqlite3");
     if (!there && !globals.home_given) {
         if (without == WithoutHousehold::ShowsDemonstration) {
-            return home::demonstration({}, globals.today).household;
+            return home::demonstration({.today = globals.today})
+                .transform([](const home::Demonstration& shown) { return shown.household; });
         }
         return Error{ErrorCode::NotFound,
                      "there is no household in " + globals.home.string() +

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "app/models/year_data.h"
+
+#include <QBrush>
+#include <QColor>
+#include <QFont>
+#include <QList>
+#include <QPainter>
+#include <QString>
+
+class QObject;
+
+namespace lathhouse::chart {
+
+/// Colours and fonts of a chart, read from the theme of the window (or set by who prints).
+struct ChartInk {
+    QColor sheet, rule, edge, ink, ink2, caution, cold, band, dusk, dawn, straw;
+    bool sky_coloured = true; ///< High contrast has no sky colours.
+    QList<QColor> spots;      ///< Eight full colours, in the theme's order.
+    QList<QColor> tints;
+    QFont small;        ///< Chart labels.
+    QFont small_strong; ///< Axis zero, months, spot names.
+
+    /// Reads the properties of the same names of the QML theme; a missing one stays invalid.
+    static ChartInk of_theme(const QObject& theme);
+};
+
+/// A tile of 8 x 8 px in the hand of a spot, drawn for the painter's scale.
+QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device_ratio);
+
+/// Rising hatch of the cold.
+QBrush hatch_brush(const QColor& colour, qreal device_ratio);
+
+/// Writes with a halo of the ground around the letters. `base` is the left end of the base line.
+void write_with_halo(QPainter& painter, QPointF base, const QString& words, const QFont& font,
+                     const QColor& ink, const QColor& ground);
+
+} // namespace lathhouse::chart

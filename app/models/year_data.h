@@ -1,0 +1,127 @@
+#pragma once
+
+#include "core/calendar/date.h"
+#include "core/calendar/day_of_year.h"
+#include "core/units/light.h"
+#include "core/units/probability.h"
+#include "core/units/temperature.h"
+
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// A date of the year shown. Its night is the one that ends on its morning.
+struct YearDay {
+    calendar::Date date;
+    Celsius low_cold;   ///< One night in twenty is colder.
+    Celsius low_middle; ///< Half the nights are colder.
+    Celsius low_warm;   ///< One night in twenty is warmer.
+    Probability frost;        ///< A low at or below 0 C in this night, open air.
+    Probability frost_after;  ///< At least one such night after this one, up to the turn.
+    int day_length_minutes;   ///< 0 where the Sun does not rise, 1440 where it does not set.
+    std::optional<int> sunrise_minutes; ///< Local clock, minutes after midnight.
+    std::optional<int> sunset_minutes;
+    std::optional<DailyLight> light; ///< In the open.
+};
+
+/// Places of the frost dates among the days shown; nullopt where there is no such date.
+struct FrostMarks {
+    enum class State { Ordinary, Never, AlwaysPossible, NoSeason };
+    State state = State::NoSeason;
+    std::optional<std::size_t> last_half;   ///< Half the seasons have their last frost by then.
+    std::optional<std::size_t> last_tenth;  ///< One season in ten has frost after it.
+    std::optional<std::size_t> first_tenth; ///< One season in ten has had frost by then.
+    std::optional<std::size_t> first_half;
+};
+
+/// Hands in which spots are drawn; every colour of the theme has its own.
+enum class Pattern { Plain, Rising, Dots, Slats, Posts, Grid, Sparse, Cross };
+
+struct YearSpot {
+    std::string name;
+    std::string short_name;
+    bool outdoors;
+    std::optional<KelvinDelta> offset; ///< To the open-air low; outdoors only.
+    std::size_t colour;                ///< 0..7, place among the theme's spot colours; also its pattern.
+};
+
+/// Chances of a night at or below one line, for each day shown.
+struct HarmCurve {
+    std::vector<double> after;  ///< After the day, up to the turn.
+    std::vector<double> before; ///< From the turn up to the day, included.
+};
+
+struct YearPlant {
+    std::string name;
+    std::string hazard; ///< What it does to whom, in words; empty where nothing is known. Shown as a lozenge.
+    Celsius damage_begins;
+    /// For each spot the place of its curve in YearData::curves; nullopt indoors.
+    std::vector<std::optional<std::size_t>> curves;
+};
+
+/// Days in a row in one spot; both ends are places among the days shown.
+struct YearStay {
+    std::size_t spot;
+    int first;
+    int last; ///< Included.
+    int ladder_days; ///< Days of hardening before `first` outdoors, of coming in from `first` on indoors; 0: none.
+    std::string why;
+    std::optional<Probability> risk_out;
+    std::optional<Probability> risk_in;
+};
+
+/// A plan for one accepted risk: the stays of each plant, in the order of YearData::plants.
+struct SolvedYear {
+    std::vector<std::vector<YearStay>> stays;
+    double gap; ///< To the bound of the best there can be, 0..1.
+};
+
+/// What the open air, at the outdoor spot that most plants use, is like.
+struct ShelteredNights {
+    std::size_t spot;
+    std::vector<Celsius> low_middle;
+    std::vector<Probability> frost_after;
+};
+
+/// All that the page Year shows of a household but the plan, computed once.
+struct YearData {
+    std::string household;
+    std::string place;
+    bool demonstration;
+    calendar::Date today;
+    calendar::DayOfYear turn; ///< Last day of the cold season.
+    std::vector<YearDay> days;
+    FrostMarks frost;
+    std::vector<YearSpot> spots;
+    std::vector<YearPlant> plants;
+    std::vector<HarmCurve> curves;
+    std::optional<ShelteredNights> sheltered;
+    std::size_t stations;
+    double nearest_kilometres;
+    double farthest_kilometres;
+    std::string base_period; ///< "1991–2020".
+    double expected_error_days;
+    std::vector<std::string> credits;  ///< Sentences.
+    std::vector<std::string> warnings; ///< Sentences for people.
+};
+
+/// Solves the year for a risk; called from a thread of its own, one call at a time.
+using YearSolver = std::function<SolvedYear(Probability)>;
+
+/// A passing of the risk chosen, within one cold season.
+struct RiskDate {
+    bool going_out; ///< Else coming in.
+    std::size_t chosen;        ///< At the risk asked for.
+    std::size_t at_fifth;      ///< At 1 in 5.
+    std::size_t at_twentieth;  ///< At 1 in 20.
+};
+
+/// Dates at which the curve passes the risk among the days, with the bracket of 1 in 5 to 1 in 20.
+std::vector<RiskDate> risk_dates(const HarmCurve& curve, const std::vector<YearDay>& days,
+                                 calendar::DayOfYear turn, Probability risk);
+
+} // namespace lathhouse::models

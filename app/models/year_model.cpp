@@ -1,0 +1,416 @@
+#include "app/models/year_model.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr int kStops[] = {50, 20, 10, 5, 3};
+
+QString lower_first(QString words)
+{
+    if (!words.isEmpty()) {
+        words[0] = words[0].toLower();
+    }
+    return words;
+}
+
+} // namespace
+
+YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent)
+    : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
+      order_(year_.plants.size()), plants_(this), nights_(this), readout_(this)
+{
+    std::iota(order_.begin(), order_.end(), std::size_t{0});
+    pool_.setMaxThreadCount(1);
+    fill_readout();
+    solve();
+}
+
+YearModel::~YearModel()
+{
+    pool_.clear();
+    pool_.waitForDone();
+}
+
+Probability YearModel::risk() const
+{
+    return Probability::clamped(1.0 / kStops[risk_stop_]);
+}
+
+const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
+{
+    static const std::vector<YearStay> kNone;
+    return plant < solved_.stays.size() ? solved_.stays[plant] : kNone;
+}
+
+std::vector<RiskDate> YearModel::dates(std::size_t plant) const
+{
+    for (const YearStay& stay : stays(plant)) {
+        const auto curve = year_.plants[plant].curves[stay.spot];
+        if (year_.spots[stay.spot].outdoors && curve) {
+            return risk_dates(year_.curves[*curve], year_.days, year_.turn, risk());
+        }
+    }
+    return {};
+}
+
+void YearModel::setCursorDay(int day)
+{
+    day = std::clamp(day, 0, dayCount() - 1);
+    if (day == cursor_day_) {
+        return;
+    }
+    cursor_day_ = day;
+    fill_readout();
+    plants_.cursor_moved();
+    emit cursorChanged();
+    emit countsChanged();
+}
+
+void YearModel::stepMonths(int months)
+{
+    const calendar::Date to = at_cursor().date + boost::gregorian::months(months);
+    setCursorDay(calendar::days_between(year_.today, to));
+}
+
+QString YearModel::cursorLong() const
+{
+    const calendar::Date date = at_cursor().date;
+    const bool over_a_year_away = calendar::days_between(year_.today, date) > 365;
+    return over_a_year_away ? words_.long_date_with_year(date) : words_.long_date(date);
+}
+
+QString YearModel::cursorDayLength() const
+{
+    const int minutes = at_cursor().day_length_minutes;
+    const QString length = words_.day_length(minutes);
+    return minutes > 0 && minutes < 24 * 60 ? tr("%1 of day").arg(length) : length;
+}
+
+QString YearModel::cursorSpread() const
+{
+    return tr("%1 to %2").arg(words_.bare(at_cursor().low_cold), words_.bare(at_cursor().low_warm));
+}
+
+QString YearModel::cursorShelteredAfter() const
+{
+    if (!year_.sheltered) {
+        return {};
+    }
+    return tr("on the %1 %2")
+        .arg(lower_first(text(year_.spots[year_.sheltered->spot].name)),
+             YearWords::chance(year_.sheltered->frost_after[static_cast<std::size_t>(cursor_day_)]));
+}
+
+bool YearModel::in_first_half_of_season(std::size_t day) const
+{
+    const int since_turn = calendar::DayOfYear::of(year_.days[day].date).place() - year_.turn.place() - 1;
+    const int count = calendar::DayOfYear::kCount;
+    return (since_turn + count) % count < count / 2;
+}
+
+QString YearModel::harmHeading() const
+{
+    const calendar::Date turn = year_.turn.in_year(2001);
+    if (in_first_half_of_season(static_cast<std::size_t>(cursor_day_))) {
+        return tr("at its damage line, since %1").arg(words_.day_and_long_month(turn));
+    }
+    return tr("at its damage line, to %1").arg(words_.day_and_long_month(turn));
+}
+
+QString YearModel::outdoorsWords() const
+{
+    const auto outdoors = std::count_if(order_.begin(), order_.end(),
+                                        [this](std::size_t plant) { return outdoors_at_cursor(plant); });
+    return tr("%1 of %2").arg(outdoors).arg(order_.size());
+}
+
+QString YearModel::hardeningWords() const
+{
+    const auto stepping = std::count_if(order_.begin(), order_.end(), [this](std::size_t plant) {
+        return step_at(plant, cursor_day_).has_value();
+    });
+    return stepping == 0 ? tr("none between") : tr("%1 between two lights").arg(stepping);
+}
+
+QStringList YearModel::riskStops() const
+{
+    QStringList stops;
+    for (const int stop : kStops) {
+        stops.append(tr("1 in %1").arg(stop));
+    }
+    return stops;
+}
+
+void YearModel::setRiskStop(int stop)
+{
+    if (stop < 0 || stop >= static_cast<int>(std::size(kStops)) || stop == risk_stop_) {
+        return;
+    }
+    risk_stop_ = stop;
+    emit riskChanged();
+    emit datesChanged();
+    emit riskSpokenChanged();
+    solve();
+}
+
+void YearModel::setCurrentRow(int row)
+{
+    row = std::clamp(row, 0, std::max(0, static_cast<int>(order_.size()) - 1));
+    if (row == current_row_) {
+        return;
+    }
+    current_row_ = row;
+    emit currentRowChanged();
+    emit riskSpokenChanged();
+}
+
+QString YearModel::riskSpoken() const
+{
+    QString spoken = tr("Risk you accept, %1").arg(riskStops()[risk_stop_]);
+    if (current_row_ >= static_cast<int>(order_.size())) {
+        return spoken;
+    }
+    const std::size_t plant = order_[static_cast<std::size_t>(current_row_)];
+    QStringList ends;
+    for (const RiskDate& date : dates(plant)) {
+        ends.append((date.going_out ? tr("out %1") : tr("in %1"))
+                        .arg(words_.day_and_long_month(year_.days[date.chosen].date)));
+    }
+    if (!ends.isEmpty()) {
+        spoken += tr(". %1 %2").arg(text(year_.plants[plant].name), ends.join(tr(", ")));
+    }
+    return spoken;
+}
+
+QString YearModel::plantsLine() const
+{
+    const bool hardened = std::any_of(solved_.stays.begin(), solved_.stays.end(), [](const auto& stays) {
+        return std::any_of(stays.begin(), stays.end(),
+                           [](const YearStay& stay) { return stay.ladder_days > 0; });
+    });
+    QString line = tr("%1 in order of going out").arg(order_.size());
+    if (hardened) {
+        line += tr(" · stepped edge: hardening");
+    }
+    return line + tr(" · bracket: date at 1 in 5 to 1 in 20");
+}
+
+QString YearModel::footnote() const
+{
+    QStringList sentences;
+    const QString near = words_.whole(static_cast<int>(std::lround(year_.nearest_kilometres)));
+    const QString far = words_.whole(static_cast<int>(std::lround(year_.farthest_kilometres)));
+    if (year_.stations == 1) {
+        sentences.append(tr("One station, %1 km away, %2, dates right to about %3 days.")
+                             .arg(near, text(year_.base_period))
+                             .arg(std::lround(year_.expected_error_days)));
+    } else {
+        sentences.append(tr("%1 stations, %2 to %3 km away, %4, dates right to about %5 days.")
+                             .arg(year_.stations)
+                             .arg(near, far, text(year_.base_period))
+                             .arg(std::lround(year_.expected_error_days)));
+    }
+    if (year_.sheltered && year_.spots[year_.sheltered->spot].offset) {
+        const YearSpot& spot = year_.spots[year_.sheltered->spot];
+        sentences.append(tr("%1 %2.").arg(text(spot.name), words_.difference(*spot.offset)));
+    }
+    if (!solved_.stays.empty()) {
+        sentences.append(tr("Plan within %1 % of the best.").arg(words_.decimal(solved_.gap * 100.0, 1)));
+    }
+    sentences.append(tr("All dates are chances, not promises."));
+    for (const std::string& warning : year_.warnings) {
+        sentences.append(text(warning));
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString YearModel::credits() const
+{
+    QStringList sentences;
+    for (const std::string& credit : year_.credits) {
+        sentences.append(text(credit));
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString YearModel::night_sentence(std::size_t place) const
+{
+    const YearDay& day = year_.days[place];
+    return tr("%1. Night low %2, 9 in 10: %3 to %4. Frost this night %5, frost after this night %6. Day %7.")
+        .arg(words_.long_date(day.date), words_.temperature(day.low_middle), words_.bare(day.low_cold),
+             words_.bare(day.low_warm), YearWords::chance(day.frost), YearWords::chance(day.frost_after),
+             words_.day_length(day.day_length_minutes));
+}
+
+QString YearModel::plant_sentence(std::size_t plant) const
+{
+    QStringList sentences{text(year_.plants[plant].name)};
+    if (!year_.plants[plant].hazard.empty()) {
+        sentences.last() += tr(", %1").arg(text(year_.plants[plant].hazard));
+    }
+    const auto date = [this](int day) {
+        return words_.day_and_long_month(
+            year_.days[static_cast<std::size_t>(std::clamp(day, 0, dayCount() - 1))].date);
+    };
+    for (const YearStay& stay : stays(plant)) {
+        const YearSpot& spot = year_.spots[stay.spot];
+        if (spot.outdoors && stay.ladder_days > 0) {
+            sentences.append(tr("Hardening %1 to %2, %3 steps")
+                                 .arg(date(stay.first - stay.ladder_days), date(stay.first - 1))
+                                 .arg(kStepsOut));
+        }
+        QString sentence = tr("%1 %2 to %3").arg(text(spot.name), date(stay.first), date(stay.last));
+        if (stay.risk_out && stay.risk_in) {
+            sentence += tr(", risk %1 out, %2 in")
+                            .arg(YearWords::chance(*stay.risk_out), YearWords::chance(*stay.risk_in));
+        }
+        sentences.append(sentence);
+    }
+    return sentences.join(QStringLiteral(". ")) + QLatin1Char('.');
+}
+
+const YearStay* YearModel::stay_at(std::size_t plant, int day) const
+{
+    for (const YearStay& stay : stays(plant)) {
+        if (day >= stay.first && day <= stay.last) {
+            return &stay;
+        }
+    }
+    return nullptr;
+}
+
+std::optional<std::pair<int, int>> YearModel::step_at(std::size_t plant, int day) const
+{
+    for (const YearStay& stay : stays(plant)) {
+        if (stay.ladder_days <= 0) {
+            continue;
+        }
+        const bool out = year_.spots[stay.spot].outdoors;
+        const int begin = out ? stay.first - stay.ladder_days : stay.first;
+        const int steps = out ? kStepsOut : kStepsIn;
+        if (day >= begin && day < begin + stay.ladder_days) {
+            return std::pair{1 + (day - begin) * steps / stay.ladder_days, steps};
+        }
+    }
+    return std::nullopt;
+}
+
+int YearModel::colour_at_cursor(std::size_t plant) const
+{
+    const YearStay* stay = stay_at(plant, cursor_day_);
+    return stay ? static_cast<int>(year_.spots[stay->spot].colour) : -1;
+}
+
+QString YearModel::words_at_cursor(std::size_t plant) const
+{
+    if (const auto step = step_at(plant, cursor_day_)) {
+        return tr("step %1 of %2").arg(step->first).arg(step->second);
+    }
+    const YearStay* stay = stay_at(plant, cursor_day_);
+    if (stay == nullptr) {
+        return {};
+    }
+    const auto curve = year_.plants[plant].curves[stay->spot];
+    if (!year_.spots[stay->spot].outdoors || !curve) {
+        return tr("indoors");
+    }
+    const auto day = static_cast<std::size_t>(cursor_day_);
+    const HarmCurve& harm = year_.curves[*curve];
+    return YearWords::chance_in_table(
+        Probability::clamped(in_first_half_of_season(day) ? harm.before[day] : harm.after[day]));
+}
+
+bool YearModel::outdoors_at_cursor(std::size_t plant) const
+{
+    const YearStay* stay = stay_at(plant, cursor_day_);
+    return stay != nullptr && year_.spots[stay->spot].outdoors;
+}
+
+void YearModel::fill_readout()
+{
+    const YearDay& day = at_cursor();
+    const auto place = static_cast<std::size_t>(cursor_day_);
+    std::vector<ReadoutLine> lines;
+    lines.push_back({tr("Night low, middle"), words_.temperature(day.low_middle), true});
+    lines.push_back({tr("9 nights in 10"), tr("%1 to %2").arg(words_.bare(day.low_cold), words_.temperature(day.low_warm)), false});
+    QString sheltered_name;
+    if (year_.sheltered) {
+        sheltered_name = lower_first(text(year_.spots[year_.sheltered->spot].name));
+        lines.push_back({tr("On the %1").arg(sheltered_name),
+                         words_.temperature(year_.sheltered->low_middle[place]), false});
+    }
+    lines.push_back({tr("Frost this night"), YearWords::chance_in_table(day.frost), false});
+    lines.push_back({tr("Frost after this night"), YearWords::chance_in_table(day.frost_after), true});
+    if (year_.sheltered) {
+        lines.push_back({tr("… on the %1").arg(sheltered_name),
+                         YearWords::chance_in_table(year_.sheltered->frost_after[place]), false});
+    }
+    lines.push_back({tr("Day length"), words_.day_length(day.day_length_minutes), false});
+    lines.push_back({tr("Sun"),
+                     day.sunrise_minutes && day.sunset_minutes
+                         ? tr("%1 to %2").arg(words_.clock(*day.sunrise_minutes),
+                                              words_.clock(*day.sunset_minutes))
+                         : tr("no rise or set"),
+                     false});
+    if (day.light) {
+        lines.push_back({tr("Daily light"), tr("%1 mol/m²").arg(words_.decimal(day.light->moles(), 0)), false});
+    }
+    readout_.show(std::move(lines));
+}
+
+void YearModel::solve()
+{
+    const int generation = ++generation_;
+    if (!planning_) {
+        planning_ = true;
+        emit planningChanged();
+    }
+    pool_.clear();
+    pool_.start([this, generation, solver = solver_, accepted = risk()] {
+        SolvedYear solved = solver(accepted);
+        QMetaObject::invokeMethod(
+            this,
+            [this, generation, result = std::move(solved)]() mutable { take(std::move(result), generation); },
+            Qt::QueuedConnection);
+    });
+}
+
+void YearModel::take(SolvedYear solved, int generation)
+{
+    if (generation != generation_) {
+        return; // A newer risk is being solved.
+    }
+    const bool first_plan = solved_.stays.empty();
+    if (first_plan) {
+        plants_.begin_order();
+    }
+    solved_ = std::move(solved);
+    if (first_plan) {
+        const auto going_out = [this](std::size_t plant) {
+            const auto& stays = solved_.stays[plant];
+            const auto out = std::find_if(stays.begin(), stays.end(), [this](const YearStay& stay) {
+                return year_.spots[stay.spot].outdoors;
+            });
+            return out == stays.end() ? dayCount() : out->first;
+        };
+        std::stable_sort(order_.begin(), order_.end(), [&going_out](std::size_t a, std::size_t b) {
+            return going_out(a) < going_out(b);
+        });
+        plants_.end_order();
+    } else {
+        plants_.dates_moved();
+    }
+    planning_ = false;
+    emit planningChanged();
+    emit planChanged();
+    emit datesChanged();
+    emit countsChanged();
+    emit riskSpokenChanged();
+}
+
+} // namespace lathhouse::models

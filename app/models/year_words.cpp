@@ -1,0 +1,153 @@
+#include "app/models/year_words.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QTime>
+
+#include <cmath>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr QChar kThinSpace{0x202F}; // narrow no-break space
+constexpr QChar kMinus{0x2212};
+
+QString with_true_minus(QString number)
+{
+    return number.replace(QLatin1Char('-'), kMinus);
+}
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("YearWords", words);
+}
+
+} // namespace
+
+QString text(const std::string& utf8)
+{
+    return QString::fromStdString(utf8);
+}
+
+QDate to_qdate(calendar::Date date)
+{
+    return {static_cast<int>(date.year()), static_cast<int>(date.month()), static_cast<int>(date.day())};
+}
+
+bool YearWords::day_first() const
+{
+    const QString format = locale_.dateFormat(QLocale::ShortFormat);
+    return format.indexOf(QLatin1Char('d')) < format.indexOf(QLatin1Char('M'));
+}
+
+QString YearWords::short_date(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "ddd d MMM" : "ddd MMM d");
+}
+QString YearWords::day_and_month(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "d MMM" : "MMM d");
+}
+QString YearWords::day_and_long_month(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "d MMMM" : "MMMM d");
+}
+QString YearWords::long_date(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "dddd d MMMM" : "dddd MMMM d");
+}
+QString YearWords::long_date_with_year(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "dddd d MMMM yyyy" : "dddd MMMM d, yyyy");
+}
+QString YearWords::date_with_year(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), day_first() ? "d MMMM yyyy" : "MMMM d, yyyy");
+}
+QString YearWords::month(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), "MMM");
+}
+
+double YearWords::shown(Celsius temperature) const
+{
+    return units_ == Units::Us ? temperature.fahrenheit() : temperature.degrees();
+}
+
+QString YearWords::decimal(double number, int decimals) const
+{
+    const double step = std::pow(10.0, decimals);
+    const double rounded = std::round(number * step) / step;
+    return with_true_minus(locale_.toString(rounded == 0.0 ? 0.0 : rounded, 'f', decimals));
+}
+
+QString YearWords::bare(Celsius temperature) const
+{
+    return decimal(shown(temperature), 1);
+}
+QString YearWords::temperature(Celsius temperature) const
+{
+    return bare(temperature) + kThinSpace + unit();
+}
+QString YearWords::difference(KelvinDelta difference) const
+{
+    const double shown_difference =
+        units_ == Units::Us ? difference.fahrenheit_degrees() : difference.kelvins();
+    const QString number = decimal(shown_difference, 1);
+    return (shown_difference > 0.0 ? QStringLiteral("+") : QString{}) + number + kThinSpace + unit();
+}
+QString YearWords::unit() const
+{
+    return units_ == Units::Us ? QStringLiteral("°F") : QStringLiteral("°C");
+}
+QString YearWords::whole(int number) const
+{
+    return with_true_minus(locale_.toString(number));
+}
+
+QString YearWords::day_length(int minutes) const
+{
+    if (minutes <= 0) {
+        return tr("sun does not rise");
+    }
+    if (minutes >= 24 * 60) {
+        return tr("sun does not set");
+    }
+    return tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString YearWords::clock(int minutes) const
+{
+    return locale_.toString(QTime{(minutes / 60) % 24, minutes % 60}, QStringLiteral("HH:mm"));
+}
+
+QString YearWords::chance(Probability chance)
+{
+    const QString in_table = chance_in_table(chance);
+    return in_table.startsWith(QLatin1Char('<')) ? tr("under 1 in 1000") : in_table;
+}
+
+QString YearWords::chance_in_table(Probability chance)
+{
+    const double share = chance.fraction();
+    if (share > 0.95) {
+        return tr("almost sure");
+    }
+    if (share >= 0.6) {
+        return tr("%1 in 10").arg(std::min(9, static_cast<int>(std::round(share * 10.0))));
+    }
+    if (share < 0.001) {
+        return tr("< 1 in 1000");
+    }
+    constexpr int kSteps[] = {2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 30, 50, 100, 200, 500, 1000};
+    int best = kSteps[0];
+    for (const int step : kSteps) {
+        if (std::abs(std::log(share * step)) < std::abs(std::log(share * best))) {
+            best = step;
+        }
+    }
+    return tr("1 in %1").arg(best);
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "app/models/year_data.h"
+
+#include <QLocale>
+#include <QString>
+
+namespace lathhouse::models {
+
+enum class Units { Metric, Us };
+
+/// Words and numbers of the page Year in the grower's locale and units.
+class YearWords {
+public:
+    explicit YearWords(Units units, QLocale locale = QLocale{}) : units_(units), locale_(std::move(locale)) {}
+
+    Units units() const { return units_; }
+    /// "Sat 30 May"; by the locale also "Sat May 30".
+    QString short_date(calendar::Date date) const;
+    /// "30 May".
+    QString day_and_month(calendar::Date date) const;
+    /// "21 June".
+    QString day_and_long_month(calendar::Date date) const;
+    /// "Saturday 30 May", with the year where asked for.
+    QString long_date(calendar::Date date) const;
+    QString long_date_with_year(calendar::Date date) const;
+    QString date_with_year(calendar::Date date) const;
+    QString month(calendar::Date date) const; ///< "Jan".
+    /// In the shown unit, one decimal, true minus, without the unit.
+    QString bare(Celsius temperature) const;
+    /// "8.3 °C".
+    QString temperature(Celsius temperature) const;
+    /// "+2.1 °C".
+    QString difference(KelvinDelta difference) const;
+    QString unit() const; ///< "°C" or "°F".
+    double shown(Celsius temperature) const;
+    QString day_length(int minutes) const; ///< "16 h 59 min".
+    QString clock(int minutes) const;      ///< "04:40".
+    /// Number of an axis, whole, true minus.
+    QString whole(int number) const;
+    QString decimal(double number, int decimals) const;
+
+    /// "1 in 10", "6 in 10", "almost sure", "under 1 in 1000".
+    static QString chance(Probability chance);
+    /// The same for a column of numbers: "< 1 in 1000".
+    static QString chance_in_table(Probability chance);
+
+private:
+    bool day_first() const;
+    Units units_;
+    QLocale locale_;
+};
+
+QString text(const std::string& utf8);
+QDate to_qdate(calendar::Date date);
+
+} // namespace lathhouse::models

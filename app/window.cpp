@@ -1,0 +1,184 @@
+#include "app/window.h"
+
+#include "app/models/year_model.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QImage>
+#include <QPalette>
+#include <QQmlApplicationEngine>
+#include <QQmlError>
+#include <QQuickWindow>
+#include <QStringList>
+#include <QTemporaryDir>
+#include <QTimer>
+
+#include <nlohmann/json.hpp>
+
+#include <cstdio>
+#include <fstream>
+#include <iostream>
+#include <memory>
+#include <mutex>
+#include <string>
+
+#include <unistd.h>
+
+namespace lathhouse {
+
+namespace {
+
+/// Messages of Qt while the window is tested. Qt calls the handler without a place for our data.
+struct Messages {
+    std::mutex guard;
+    QStringList warnings;
+};
+
+Messages& messages()
+{
+    static Messages kept;
+    return kept;
+}
+
+void keep_message(QtMsgType type, const QMessageLogContext&, const QString& message)
+{
+    if (type == QtDebugMsg || type == QtInfoMsg) {
+        return;
+    }
+    const std::lock_guard lock(messages().guard);
+    messages().warnings.append(message);
+}
+
+bool has_display()
+{
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+/// Megabytes of memory held now; 0 where the system does not tell.
+long resident_megabytes()
+{
+    std::ifstream statm("/proc/self/statm");
+    long total = 0;
+    long resident = 0;
+    if (!(statm >> total >> resident)) {
+        return 0;
+    }
+    return resident * sysconf(_SC_PAGESIZE) / (1024 * 1024);
+}
+
+QString scheme_of_desktop()
+{
+    const QString wanted = qEnvironmentVariable("LATHHOUSE_THEME");
+    if (wanted == QLatin1String("light") || wanted == QLatin1String("dark") || wanted == QLatin1String("contrast")) {
+        return wanted;
+    }
+    const QPalette palette = QGuiApplication::palette();
+    const bool dark =
+        palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+    return dark ? QStringLiteral("dark") : QStringLiteral("light");
+}
+
+} // namespace
+
+int run_window(int& argc, char** argv, WindowOptions options)
+{
+    QElapsedTimer since_start;
+    since_start.start();
+    const bool ends_by_itself = options.self_test || options.picture;
+    if (ends_by_itself && !has_display()) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        qputenv("QT_QUICK_BACKEND", "software");
+    }
+    std::unique_ptr<QTemporaryDir> runtime_folder;
+    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) {
+        runtime_folder = std::make_unique<QTemporaryDir>();
+        qputenv("XDG_RUNTIME_DIR", runtime_folder->path().toUtf8());
+    }
+    if (options.self_test) {
+        qInstallMessageHandler(keep_message);
+    }
+    QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
+
+    models::YearModel year(std::move(options.year), std::move(options.solver), models::YearWords(options.units));
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
+        if (options.self_test) { // Qt prints them through the handler as well; kept once.
+            return;
+        }
+        for (const QQmlError& error : errors) {
+            std::cerr << "lathhouse: " << error.toString().toStdString() << '\n';
+        }
+    });
+    engine.setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(&year)},
+                                 {QStringLiteral("scheme"), scheme_of_desktop()},
+                                 {QStringLiteral("width"), options.width},
+                                 {QStringLiteral("height"), options.height}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
+    auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+    if (window == nullptr) {
+        std::cerr << "lathhouse: the window could not be made; its parts are missing from this build\n";
+        return 1;
+    }
+
+    qint64 first_frame = -1;
+    QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start] {
+        if (first_frame < 0) {
+            first_frame = since_start.elapsed();
+        }
+    });
+    int status = 0;
+    const auto finish = [&] {
+        if (options.picture) {
+            const QImage shown = window->grabWindow();
+            const auto file = QString::fromStdString(*options.picture);
+            if (shown.isNull() || !shown.save(file, "PNG")) {
+                std::cerr << "lathhouse: the picture could not be written to " << *options.picture
+                          << "; check that its folder exists and can be written\n";
+                status = 1;
+            }
+        }
+        if (options.self_test) {
+            nlohmann::json answer;
+            answer["pages"] = {"year"};
+            answer["warnings"] = nlohmann::json::array();
+            const std::lock_guard lock(messages().guard);
+            for (const QString& warning : messages().warnings) {
+                answer["warnings"].push_back(warning.toStdString());
+            }
+            answer["first_frame_ms"] = first_frame;
+            answer["memory_mb"] = resident_megabytes();
+            std::cout << answer.dump() << '\n';
+            status = messages().warnings.isEmpty() ? status : 1;
+        }
+        QGuiApplication::exit(status);
+    };
+    if (ends_by_itself) {
+        // Once the plan is there and drawn.
+        const auto when_planned = [&] {
+            if (!year.planning() && first_frame >= 0) {
+                QTimer::singleShot(50, window, finish);
+                return true;
+            }
+            return false;
+        };
+        auto* wait = new QTimer(window);
+        QObject::connect(wait, &QTimer::timeout, window, [wait, when_planned] {
+            if (when_planned()) {
+                wait->stop();
+            }
+        });
+        wait->start(10);
+        QTimer::singleShot(60'000, window, [&] { QGuiApplication::exit(1); });
+    }
+    const int ended = QGuiApplication::exec();
+    if (options.self_test) {
+        qInstallMessageHandler(nullptr);
+    }
+    return ended;
+}
+
+} // namespace lathhouse

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "app/models/year_data.h"
+#include "app/models/year_words.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace lathhouse {
+
+/// What the window is to show, and how.
+struct WindowOptions {
+    models::YearData year;
+    models::YearSolver solver;
+    models::Units units = models::Units::Metric;
+    std::string page = "year";          ///< The only page there is yet.
+    bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
+    std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
+    int width = 1280;
+    int height = 800;
+};
+
+/// Opens the window and stays until it is closed; returns the exit status. Without a display, `self_test` and
+/// `picture` draw into memory with software. The environment variable LATHHOUSE_THEME (light, dark, contrast)
+/// replaces what the desktop says.
+int run_window(int& argc, char** argv, WindowOptions options);
+
+} // namespace lathhouse

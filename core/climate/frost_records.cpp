@@ -1,0 +1,225 @@
+#include "core/climate/frost_records.h"
+
+#include "core/calendar/day_of_year.h"
+
+#include <algorithm>
+#include <bit>
+#include <chrono>
+#include <cmath>
+
+namespace lathhouse::climate {
+namespace {
+
+/// Months' lengths in the mean of the Gregorian calendar.
+constexpr std::array<double, 12> kMeanDays = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
+/// A night of a season.
+struct Night {
+    int season_index;
+    long serial; ///< Days since 1970.
+};
+
+struct SeasonEnds {
+    std::optional<Night> first;
+    std::optional<Night> last;
+};
+
+/// What one line needs of all counted seasons.
+struct LineCount {
+    std::vector<SeasonEnds> ends;              ///< One a counted season.
+    std::array<int, 12> nights{};              ///< At or below the line, by month.
+    std::array<int, 12> seasons_with_nights{}; ///< Seasons with any, by month.
+};
+
+std::int16_t tenths_of(Celsius line)
+{
+    // 2.2 C must be 22 although 2.2 x 10 may be a little less in binary.
+    const double tenths = std::floor(line.degrees() * 10.0 + 1e-6);
+    return static_cast<std::int16_t>(std::clamp(tenths, -32767.0, 32766.0));
+}
+
+Night night_of(const SeasonPiece& piece, int day, SeasonTurn turn)
+{
+    using namespace std::chrono;
+    const auto place = calendar::DayOfYear::wrapped(calendar::places_before_month(piece.month) + day);
+    const sys_days date = year{piece.year} / month{static_cast<unsigned>(piece.month)} /
+                          std::chrono::day{static_cast<unsigned>(day)};
+    return {turn.season_index(place), static_cast<long>(date.time_since_epoch().count())};
+}
+
+/// Bits 0..30: days of the piece with a low at or below the line.
+std::uint32_t nights_of(const SeasonPiece& piece, std::int16_t line_tenths)
+{
+    std::uint32_t nights = 0;
+    for (int day = 1; day <= 31; ++day) {
+        const bool cold = piece.readings->low[static_cast<std::size_t>(day - 1)].at_or_below(line_tenths);
+        nights |= static_cast<std::uint32_t>(cold) << (day - 1);
+    }
+    const std::uint32_t up_to_last = (std::uint32_t{1} << piece.last_day) - 1;
+    const std::uint32_t before_first = (std::uint32_t{1} << (piece.first_day - 1)) - 1;
+    return nights & up_to_last & ~before_first;
+}
+
+void count(const ColdSeason& season, SeasonTurn turn, std::int16_t line_tenths, LineCount& result)
+{
+    SeasonEnds ends;
+    std::uint32_t months_with_nights = 0;
+    for (const auto& piece : season.pieces) {
+        if (piece.readings == nullptr || piece.first_day > piece.last_day) {
+            continue;
+        }
+        const auto nights = nights_of(piece, line_tenths);
+        if (nights == 0) {
+            continue;
+        }
+        if (!ends.first) {
+            ends.first = night_of(piece, std::countr_zero(nights) + 1, turn);
+        }
+        ends.last = night_of(piece, 32 - std::countl_zero(nights), turn);
+        result.nights[static_cast<std::size_t>(piece.month - 1)] += std::popcount(nights);
+        months_with_nights |= std::uint32_t{1} << (piece.month - 1);
+    }
+    for (std::size_t month = 0; month < 12; ++month) {
+        result.seasons_with_nights[month] += (months_with_nights >> month) & 1U;
+    }
+    result.ends.push_back(ends);
+}
+
+/// p N / 100 without the rounding that would lift 0.3 x 10 over 3.
+std::size_t rank_up(double percent, std::size_t count)
+{
+    return static_cast<std::size_t>(std::ceil(percent * static_cast<double>(count) / 100.0 - 1e-9));
+}
+std::size_t rank_down(double percent, std::size_t count)
+{
+    return static_cast<std::size_t>(std::floor(percent * static_cast<double>(count) / 100.0 + 1e-9));
+}
+
+template <class Order>
+std::vector<std::optional<int>> sorted_places(const std::vector<SeasonEnds>& ends,
+                                              std::optional<Night> SeasonEnds::*end, Order order)
+{
+    std::vector<std::optional<int>> places;
+    for (const auto& season : ends) {
+        const auto& night = season.*end;
+        places.push_back(night ? std::optional{night->season_index} : std::nullopt);
+    }
+    std::ranges::sort(places, order);
+    return places;
+}
+
+/// Gaps after everything.
+bool gaps_last(std::optional<int> a, std::optional<int> b)
+{
+    return a && (!b || *a < *b);
+}
+
+/// The day of the element with that number, from 0; nullopt beyond the last and for a season without.
+std::optional<calendar::DayOfYear> day_of(const std::vector<std::optional<int>>& places, std::size_t element,
+                                          SeasonTurn turn)
+{
+    if (element >= places.size() || !places[element]) {
+        return std::nullopt;
+    }
+    return turn.day_at(*places[element]);
+}
+
+std::vector<std::optional<int>> free_days(std::span<const ColdSeason* const> seasons,
+                                          const std::vector<SeasonEnds>& ends)
+{
+    std::vector<std::optional<int>> lengths;
+    for (std::size_t i = 1; i < seasons.size(); ++i) {
+        if (seasons[i]->first_year != seasons[i - 1]->first_year + 1) {
+            continue;
+        }
+        const auto& last = ends[i - 1].last;
+        const auto& first = ends[i].first;
+        lengths.push_back(last && first ? std::optional{static_cast<int>(first->serial - last->serial)}
+                                        : std::nullopt);
+    }
+    std::ranges::sort(lengths, gaps_last);
+    return lengths;
+}
+
+} // namespace
+
+FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& question)
+{
+    const SeasonTurn turn = question.turn ? *question.turn : turn_of(record, question.base);
+    const auto seasons = cold_seasons_of(record, question.base, turn);
+    std::vector<const ColdSeason*> counted;
+    for (const auto& season : seasons) {
+        if (season.counts) {
+            counted.push_back(&season);
+        }
+    }
+    const auto n = counted.size();
+    FrostRecord answer{record.station(), turn, static_cast<int>(n), std::nullopt};
+    if (answer.counted_seasons < kFewestSeasons) {
+        return answer;
+    }
+
+    std::array<int, 12> observed{};
+    for (const auto* season : counted) {
+        for (const auto& piece : season->pieces) {
+            for (int day = piece.first_day; day <= piece.last_day && piece.readings != nullptr; ++day) {
+                observed[static_cast<std::size_t>(piece.month - 1)] +=
+                    piece.readings->low[static_cast<std::size_t>(day - 1)].known() ? 1 : 0;
+            }
+        }
+    }
+    const auto means = mean_lows_of(record, question.base);
+    const auto none = Celsius::from_degrees(0.0);
+    Monthly<Celsius> mean_low = {none, none, none, none, none, none, none, none, none, none, none, none};
+    std::ranges::transform(means, mean_low.begin(), [](const auto& mean) { return *mean; });
+    const bool seasonless = has_no_season(mean_low);
+
+    answer.thresholds.emplace();
+    for (const auto line : question.lines) {
+        LineCount result;
+        result.ends.reserve(n);
+        for (const auto* season : counted) {
+            count(*season, turn, tenths_of(line), result);
+        }
+        double nights_per_year = 0.0;
+        for (std::size_t month = 0; month < 12; ++month) {
+            nights_per_year += kMeanDays[month] * result.nights[month] / observed[month];
+        }
+        const auto without =
+            std::ranges::count_if(result.ends, [](const SeasonEnds& ends) { return !ends.first; });
+        const auto share_without =
+            Probability::clamped(static_cast<double>(without) / static_cast<double>(n));
+        const bool every_month = std::ranges::all_of(
+            result.seasons_with_nights, [&](int with) { return static_cast<std::size_t>(2 * with) >= n; });
+        const auto state = seasonless                               ? ThresholdState::NoSeason
+                           : static_cast<std::size_t>(without) == n ? ThresholdState::Never
+                           : every_month                            ? ThresholdState::NoWindow
+                                                                    : ThresholdState::Ordinary;
+        ThresholdDates dates{line,
+                             state,
+                             nights_per_year,
+                             {answer.counted_seasons, share_without, {}},
+                             {answer.counted_seasons, share_without, {}},
+                             {}};
+        // nullopt sorts before every number, as the rule wants it for `last`.
+        const auto lasts = sorted_places(result.ends, &SeasonEnds::last, std::less{});
+        const auto firsts = sorted_places(result.ends, &SeasonEnds::first, gaps_last);
+        const auto lengths = free_days(counted, result.ends);
+        for (const double percent : question.percents) {
+            const auto down = rank_down(percent, n);
+            const auto up = rank_up(percent, n);
+            const auto pairs_down = rank_down(percent, lengths.size());
+            // An element before the first wraps to a number beyond the last: it does not exist either.
+            dates.last.dates[percent] = seasonless ? std::nullopt : day_of(lasts, n - down - 1, turn);
+            dates.first.dates[percent] = seasonless ? std::nullopt : day_of(firsts, up - 1, turn);
+            dates.free_days[percent] = std::nullopt;
+            if (!seasonless && pairs_down < lengths.size()) {
+                dates.free_days[percent] = lengths[lengths.size() - pairs_down - 1];
+            }
+        }
+        answer.thresholds->push_back(std::move(dates));
+    }
+    return answer;
+}
+
+} // namespace lathhouse::climate

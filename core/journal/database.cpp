@@ -1,0 +1,178 @@
+#include "core/journal/database.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <fstream>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace lathhouse::journal {
+namespace {
+
+/// How long another program may hold the file before we say so.
+constexpr int kBusyMilliseconds = 1500;
+
+int big_endian(const std::array<char, 100>& header, std::size_t offset)
+{
+    std::uint32_t value = 0;
+    for (std::size_t index = offset; index < offset + 4; ++index) {
+        value = value << 8 | static_cast<unsigned char>(header[index]);
+    }
+    return static_cast<int>(value);
+}
+
+/// The tables with their numbers of rows.
+std::vector<std::pair<std::string, int>> row_counts(SQLite::Database& database)
+{
+    std::vector<std::pair<std::string, int>> counts;
+    SQLite::Statement tables{database, "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name"};
+    while (tables.executeStep()) {
+        counts.emplace_back(tables.getColumn(0).getString(), 0);
+    }
+    for (auto& [name, count] : counts) {
+        count = database.execAndGet("SELECT count(*) FROM \"" + name + "\"").getInt();
+    }
+    return counts;
+}
+
+} // namespace
+
+Error error_of(const SQLite::Exception& thrown, const std::filesystem::path& file)
+{
+    const std::string name = file.string();
+    switch (thrown.getErrorCode() & 0xFF) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return {ErrorCode::Locked,
+                name + " is held by another program; close that one or try again in a moment"};
+    case SQLITE_NOTADB:
+        return {ErrorCode::NotAHousehold, name + " is not a household; it was not made by this program"};
+    case SQLITE_CORRUPT:
+    case SQLITE_CONSTRAINT:
+    case SQLITE_MISMATCH:
+        return {ErrorCode::Damaged,
+                name + " is damaged (" + thrown.what() + "); restore a backup, the file was left as it is"};
+    case SQLITE_FULL:
+        return {ErrorCode::Unwritable,
+                name + " could not be written, the disk is full; make room and repeat"};
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+    case SQLITE_CANTOPEN:
+        return {
+            ErrorCode::Unwritable,
+            name +
+                " cannot be written; its folder must be one where you may write, or copy it to such a one"};
+    case SQLITE_IOERR:
+        return {ErrorCode::Unwritable, name + " could not be read or written (" + thrown.what() +
+                                           "); the disk may be full or failing"};
+    default:
+        return {ErrorCode::Damaged, name + " could not be used (" + thrown.what() + "); restore a backup"};
+    }
+}
+
+bool breaks_a_rule(const SQLite::Exception& thrown)
+{
+    return (thrown.getErrorCode() & 0xFF) == SQLITE_CONSTRAINT;
+}
+
+Result<void> check_header(const std::filesystem::path& file, int newest_version)
+{
+    constexpr std::string_view kMagic{"SQLite format 3\0", 16};
+    std::array<char, 100> header{};
+    std::ifstream stream{file, std::ios::binary};
+    if (!stream) {
+        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; you need the right to read it"};
+    }
+    stream.read(header.data(), header.size());
+    const auto read = static_cast<std::size_t>(stream.gcount());
+    if (std::string_view{header.data(), std::min(read, kMagic.size())} != kMagic) {
+        return Error{ErrorCode::NotAHousehold,
+                     file.string() + " is not a household; it was not made by this program"};
+    }
+    if (read < header.size()) {
+        return Error{ErrorCode::Damaged, file.string() + " is damaged (cut off after " +
+                                             std::to_string(read) +
+                                             " bytes); restore a backup, the file was left as it is"};
+    }
+    if (big_endian(header, 68) != kApplicationId) {
+        return Error{ErrorCode::NotAHousehold, file.string() + " is the database of another program"};
+    }
+    if (const int version = big_endian(header, 60); version > newest_version) {
+        return Error{ErrorCode::TooNew, file.string() +
+                                            " was written by a newer version of this program (schema " +
+                                            std::to_string(version) + ", this one knows " +
+                                            std::to_string(newest_version) + "); it was left untouched"};
+    }
+    return {};
+}
+
+Result<SQLite::Database> open_database(const std::filesystem::path& file)
+{
+    try {
+        SQLite::Database database{file.string(), SQLite::OPEN_READWRITE, kBusyMilliseconds};
+        database.exec("PRAGMA foreign_keys = ON");
+        // The first read of the file itself; faults of rights, locks and form show here.
+        SQLite::Statement{database, "SELECT count(*) FROM sqlite_schema"}.executeStep();
+        return database;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, file);
+    }
+}
+
+Result<void> quick_check(SQLite::Database& database, const std::filesystem::path& file)
+{
+    try {
+        SQLite::Statement check{database, "PRAGMA quick_check(1)"};
+        check.executeStep();
+        std::string finding = check.getColumn(0).getString();
+        std::ranges::replace(finding, '\n', ' '); // Errors are one line.
+        if (finding != "ok") {
+            return Error{ErrorCode::Damaged, file.string() + " is damaged (" + finding +
+                                                 "); restore a backup, the file was left as it is"};
+        }
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, file);
+    }
+}
+
+Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy)
+{
+    auto unnamed = copy;
+    unnamed += ".part";
+    std::error_code failure;
+    std::filesystem::remove(unnamed, failure);
+    try {
+        SQLite::Statement vacuum{database, "VACUUM INTO ?"};
+        vacuum.bind(1, unnamed.string());
+        vacuum.exec();
+        SQLite::Database written{unnamed.string(), SQLite::OPEN_READONLY};
+        const auto checked = quick_check(written, unnamed);
+        if (!checked) {
+            std::filesystem::remove(unnamed, failure);
+            return checked.error();
+        }
+        if (row_counts(written) != row_counts(database)) {
+            std::filesystem::remove(unnamed, failure);
+            return Error{ErrorCode::Unwritable,
+                         "the copy " + copy.string() + " differs from what was copied"};
+        }
+    } catch (const SQLite::Exception& thrown) {
+        std::filesystem::remove(unnamed, failure);
+        return error_of(thrown, copy);
+    }
+    std::filesystem::rename(unnamed, copy, failure);
+    if (failure) {
+        std::filesystem::remove(unnamed, failure);
+        return Error{ErrorCode::Unwritable, "the copy " + copy.string() + " could not be given its name"};
+    }
+    return {};
+}
+
+} // namespace lathhouse::journal

@@ -1,0 +1,451 @@
+#include "core/journal/household_store.h"
+
+#include "core/journal/database.h"
+#include "core/journal/migrations.h"
+
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <string>
+#include <utility>
+
+#include <unistd.h>
+
+namespace lathhouse::journal {
+
+namespace fs = std::filesystem;
+
+struct HouseholdStore::Inside {
+    fs::path folder;
+    fs::path file;
+    SQLite::Database database;
+};
+
+namespace {
+
+constexpr const char* kFileName = "household.sqlite3";
+
+/// Binds values in the order of the statement's question marks.
+class Row {
+public:
+    explicit Row(SQLite::Statement& statement) : statement_(&statement) { statement_->reset(); }
+    Row& operator<<(const std::string& text) { return bound(text); }
+    Row& operator<<(int value) { return bound(value); }
+    Row& operator<<(double value) { return bound(value); }
+    Row& operator<<(std::optional<int> value) { return value ? bound(*value) : none(); }
+    Row& operator<<(std::optional<double> value) { return value ? bound(*value) : none(); }
+    void insert() { statement_->exec(); }
+
+private:
+    template <class Value>
+    Row& bound(const Value& value)
+    {
+        statement_->bind(++place_, value);
+        return *this;
+    }
+    Row& none()
+    {
+        statement_->bind(++place_);
+        return *this;
+    }
+    SQLite::Statement* statement_;
+    int place_ = 0;
+};
+
+std::optional<double> degrees_of(std::optional<Celsius> temperature)
+{
+    return temperature ? std::optional{temperature->degrees()} : std::nullopt;
+}
+
+void insert_household(SQLite::Database& database, const home::Household& household)
+{
+    SQLite::Statement place{database, "INSERT INTO household VALUES (1, ?, ?, ?, ?, ?, ?, ?)"};
+    std::optional<double> elevation;
+    if (household.place.elevation) {
+        elevation = household.place.elevation->metres();
+    }
+    (Row{place} << household.name << int{household.demonstration} << household.place.name
+                << household.place.position.latitude.degrees() << household.place.position.longitude.degrees()
+                << elevation << household.place.time_zone)
+        .insert();
+
+    SQLite::Statement spots{database,
+                            "INSERT INTO spots (id, name, short_name, kind, offset_kelvin, "
+                            "offset_spread_kelvin, winter_celsius, summer_celsius, "
+                            "light_in_summer_moles, light_in_winter_moles, capacity_pots, in_reach, "
+                            "walking_order) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+    for (const auto& spot : household.spots) {
+        (Row{spots} << spot.id << spot.name << spot.short_name << std::string{home::to_string(spot.kind)}
+                    << spot.offset.mean.kelvins() << spot.offset.spread.kelvins() << degrees_of(spot.winter)
+                    << degrees_of(spot.summer) << spot.light_in_summer.moles() << spot.light_in_winter.moles()
+                    << spot.capacity << int{spot.in_reach} << spot.walking_order)
+            .insert();
+    }
+
+    SQLite::Statement plants{database,
+                             "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
+                             "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
+                             "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
+                             "pinned_spot_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+    for (const auto& plant : household.plants) {
+        (Row{plants} << plant.id << plant.name << plant.kind << plant.lines.lethal.degrees()
+                     << plant.lines.damage_begins.degrees() << plant.lines.safe_night.degrees()
+                     << plant.heat_limit.degrees() << plant.light_to_survive.moles()
+                     << plant.light_to_thrive.moles() << int{plant.must_dry} << int{plant.hazardous}
+                     << int{plant.sulks} << plant.pot_kilograms << plant.spot << plant.pinned_spot)
+            .insert();
+    }
+}
+
+void insert_events(SQLite::Database& database, std::span<const home::Event> events)
+{
+    SQLite::Statement statement{database, "INSERT INTO events (plant_id, kind, spot_id, happened_on, "
+                                          "entered_at, note) VALUES (?, ?, ?, ?, ?, ?)"};
+    for (const auto& event : events) {
+        (Row{statement} << event.plant << std::string{home::to_string(event.kind)} << event.spot
+                        << calendar::to_text(event.happened) << calendar::to_text(event.entered)
+                        << event.note)
+            .insert();
+    }
+}
+
+std::optional<Celsius> celsius_in(const SQLite::Column& column)
+{
+    return column.isNull() ? std::nullopt : std::optional{Celsius::from_degrees(column.getDouble())};
+}
+
+std::optional<int> id_in(const SQLite::Column& column)
+{
+    return column.isNull() ? std::nullopt : std::optional{column.getInt()};
+}
+
+std::vector<home::Spot> load_spots(SQLite::Database& database)
+{
+    SQLite::Statement rows{database,
+                           "SELECT id, name, short_name, kind, offset_kelvin, offset_spread_kelvin, "
+                           "winter_celsius, summer_celsius, light_in_summer_moles, "
+                           "light_in_winter_moles, capacity_pots, in_reach, walking_order FROM spots "
+                           "ORDER BY id"};
+    std::vector<home::Spot> spots;
+    while (rows.executeStep()) {
+        spots.push_back(
+            {.id = rows.getColumn(0).getInt(),
+             .name = rows.getColumn(1).getString(),
+             .short_name = rows.getColumn(2).getString(),
+             // The table's own CHECK admits no other word.
+             .kind = home::spot_kind_of(rows.getColumn(3).getString()).value_or(home::SpotKind::Open),
+             .offset = {KelvinDelta::from_kelvins(rows.getColumn(4).getDouble()),
+                        KelvinDelta::from_kelvins(rows.getColumn(5).getDouble())},
+             .winter = celsius_in(rows.getColumn(6)),
+             .summer = celsius_in(rows.getColumn(7)),
+             .light_in_summer = DailyLight::from_moles(rows.getColumn(8).getDouble()),
+             .light_in_winter = DailyLight::from_moles(rows.getColumn(9).getDouble()),
+             .capacity = rows.getColumn(10).getInt(),
+             .in_reach = rows.getColumn(11).getInt() != 0,
+             .walking_order = rows.getColumn(12).getInt()});
+    }
+    return spots;
+}
+
+std::vector<home::Plant> load_plants(SQLite::Database& database)
+{
+    SQLite::Statement rows{database,
+                           "SELECT id, name, kind, safe_night_celsius, damage_celsius, "
+                           "lethal_celsius, heat_limit_celsius, light_to_survive_moles, "
+                           "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
+                           "pinned_spot_id FROM plants ORDER BY id"};
+    std::vector<home::Plant> plants;
+    while (rows.executeStep()) {
+        const auto degrees = [&](int column) {
+            return Celsius::from_degrees(rows.getColumn(column).getDouble());
+        };
+        plants.push_back(
+            {.id = rows.getColumn(0).getInt(),
+             .name = rows.getColumn(1).getString(),
+             .kind = rows.getColumn(2).getString(),
+             .lines = {.safe_night = degrees(3), .damage_begins = degrees(4), .lethal = degrees(5)},
+             .heat_limit = degrees(6),
+             .light_to_survive = DailyLight::from_moles(rows.getColumn(7).getDouble()),
+             .light_to_thrive = DailyLight::from_moles(rows.getColumn(8).getDouble()),
+             .must_dry = rows.getColumn(9).getInt() != 0,
+             .hazardous = rows.getColumn(10).getInt() != 0,
+             .sulks = rows.getColumn(11).getInt() != 0,
+             .pot_kilograms = rows.getColumn(12).getDouble(),
+             .spot = id_in(rows.getColumn(13)),
+             .pinned_spot = id_in(rows.getColumn(14))});
+    }
+    return plants;
+}
+
+/// `YYYY-MM-DDThh:mm:ssZ`, as the table's CHECK has made sure of.
+Result<calendar::Instant> read_instant(const std::string& text)
+{
+    const auto date = calendar::parse_date(std::string_view{text}.substr(0, 10));
+    if (!date) {
+        return date.error();
+    }
+    const auto two_digits = [&](std::size_t place) {
+        return (text[place] - '0') * 10 + (text[place + 1] - '0');
+    };
+    return calendar::start_of_day_utc(*date) + std::chrono::hours{two_digits(11)} +
+           std::chrono::minutes{two_digits(14)} + std::chrono::seconds{two_digits(17)};
+}
+
+/// The folder's own path without a separator at its end, so that it has a name and a parent.
+fs::path without_slash(const fs::path& folder)
+{
+    std::error_code failure;
+    auto path = fs::absolute(folder, failure).lexically_normal();
+    return path.has_filename() ? path : path.parent_path();
+}
+
+/// What stands in the way of making a household there.
+std::optional<Error> obstacle(const fs::path& folder)
+{
+    std::error_code failure;
+    const auto status = fs::status(folder, failure);
+    if (!fs::exists(status)) {
+        return std::nullopt;
+    }
+    if (!fs::is_directory(status)) {
+        return Error{ErrorCode::Unwritable, folder.string() + " is a file; choose a new or an empty folder"};
+    }
+    if (fs::exists(folder / kFileName, failure)) {
+        return Error{ErrorCode::Unwritable,
+                     folder.string() + " already holds a household; choose a new or an empty folder"};
+    }
+    if (!fs::is_empty(folder, failure) || failure) {
+        return Error{ErrorCode::Unwritable,
+                     folder.string() + " is not empty; choose a new or an empty folder"};
+    }
+    return std::nullopt;
+}
+
+Error cannot_make(const fs::path& folder, const std::string& reason)
+{
+    return {ErrorCode::Unwritable, "the household " + folder.string() + " cannot be made (" + reason +
+                                       "); choose a folder where you may write"};
+}
+
+/// A folder that is removed again unless it is kept.
+class TemporaryFolder {
+public:
+    explicit TemporaryFolder(fs::path path) : path_(std::move(path)) {}
+    TemporaryFolder(const TemporaryFolder&) = delete;
+    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+    ~TemporaryFolder()
+    {
+        std::error_code failure;
+        if (!path_.empty()) {
+            fs::remove_all(path_, failure);
+        }
+    }
+    const fs::path& path() const { return path_; }
+    void keep() { path_.clear(); }
+
+private:
+    fs::path path_;
+};
+
+} // namespace
+
+HouseholdStore::HouseholdStore(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+HouseholdStore::HouseholdStore(HouseholdStore&&) noexcept = default;
+HouseholdStore& HouseholdStore::operator=(HouseholdStore&&) noexcept = default;
+HouseholdStore::~HouseholdStore() = default;
+
+const fs::path& HouseholdStore::folder() const
+{
+    return inside_->folder;
+}
+
+Result<HouseholdStore> HouseholdStore::create(const fs::path& folder, const home::Household& household,
+                                              std::span<const home::Event> history)
+{
+    const auto target = without_slash(folder);
+    if (auto error = obstacle(target)) {
+        return *std::move(error);
+    }
+    std::error_code failure;
+    fs::create_directories(target.parent_path(), failure);
+    if (failure) {
+        return cannot_make(target, failure.message());
+    }
+    auto pattern = (target.parent_path() / ("." + target.filename().string() + ".XXXXXX")).string();
+    if (mkdtemp(pattern.data()) == nullptr) {
+        return cannot_make(target, std::strerror(errno));
+    }
+    TemporaryFolder temporary{pattern};
+    fs::create_directory(temporary.path() / "photos", failure);
+    if (failure) {
+        return cannot_make(target, failure.message());
+    }
+    try {
+        SQLite::Database database{(temporary.path() / kFileName).string(),
+                                  SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        database.exec("PRAGMA foreign_keys = ON");
+        database.exec("PRAGMA application_id = " + std::to_string(kApplicationId));
+        const auto made = bring_up_to_date(database, target / kFileName, known_migrations());
+        if (!made) {
+            return made.error();
+        }
+        SQLite::Transaction transaction{database};
+        insert_household(database, household);
+        insert_events(database, history);
+        transaction.commit();
+        database.exec("PRAGMA journal_mode = WAL");
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::OutOfRange, "the household " + target.string() + " cannot be made (" +
+                                                    thrown.what() +
+                                                    "); names must differ and numbers lie in their ranges"};
+        }
+        return error_of(thrown, target / kFileName);
+    }
+    fs::rename(temporary.path(), target, failure);
+    if (failure) {
+        return cannot_make(target, failure.message());
+    }
+    temporary.keep();
+    return open(target);
+}
+
+Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
+{
+    const auto target = without_slash(folder);
+    const auto file = target / kFileName;
+    std::error_code failure;
+    const auto status = fs::status(target, failure);
+    if (status.type() == fs::file_type::not_found) {
+        return Error{ErrorCode::NotFound, "there is no folder " + target.string() +
+                                              "; name a household's folder with --home, or make one with "
+                                              "`lathhouse demo`"};
+    }
+    if (!fs::is_directory(status)) {
+        return Error{ErrorCode::NotAHousehold,
+                     target.string() + " is not a folder; name a household's folder"};
+    }
+    if (!fs::is_regular_file(file, failure)) {
+        return Error{ErrorCode::NotAHousehold,
+                     target.string() + " is not a household; it has no file " + kFileName + " in it"};
+    }
+    const auto newest = known_migrations().back().version;
+    if (const auto header = check_header(file, newest); !header) {
+        return header.error();
+    }
+    if (access(target.c_str(), W_OK) != 0 || access(file.c_str(), W_OK) != 0) {
+        return Error{ErrorCode::Unwritable,
+                     target.string() + " is read-only; copy the household to a folder where you may write"};
+    }
+    auto database = open_database(file);
+    if (!database) {
+        return database.error();
+    }
+    if (const auto sound = quick_check(*database, file); !sound) {
+        return sound.error();
+    }
+    if (const auto current = bring_up_to_date(*database, file, known_migrations()); !current) {
+        return current.error();
+    }
+    return HouseholdStore{std::make_unique<Inside>(Inside{target, file, std::move(*database)})};
+}
+
+Result<home::Household> HouseholdStore::load() const
+{
+    try {
+        SQLite::Transaction transaction{inside_->database}; // All tables as they were at one moment.
+        SQLite::Statement row{inside_->database,
+                              "SELECT name, demonstration, place_name, latitude_degrees, longitude_degrees, "
+                              "elevation_metres, time_zone FROM household"};
+        if (!row.executeStep()) {
+            return Error{ErrorCode::Damaged,
+                         inside_->file.string() +
+                             " is damaged (it says nothing of its place); restore a backup"};
+        }
+        const auto latitude = Latitude::from_degrees(row.getColumn(3).getDouble());
+        const auto longitude = Longitude::from_degrees(row.getColumn(4).getDouble());
+        if (!latitude || !longitude) {
+            return Error{ErrorCode::Damaged,
+                         inside_->file.string() +
+                             " is damaged (its place is not on the globe); restore a backup"};
+        }
+        std::optional<Metres> elevation;
+        if (!row.getColumn(5).isNull()) {
+            elevation = Metres::from_metres(row.getColumn(5).getDouble());
+        }
+        return home::Household{
+            .name = row.getColumn(0).getString(),
+            .demonstration = row.getColumn(1).getInt() != 0,
+            .place = {row.getColumn(2).getString(),
+                      {*latitude, *longitude},
+                      elevation,
+                      row.getColumn(6).getString()},
+            .spots = load_spots(inside_->database),
+            .plants = load_plants(inside_->database),
+        };
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::PlantId> plant) const
+{
+    try {
+        SQLite::Statement rows{inside_->database,
+                               "SELECT plant_id, kind, spot_id, happened_on, entered_at, note FROM events "
+                               "WHERE ?1 IS NULL OR plant_id = ?1 ORDER BY happened_on, id"};
+        if (plant) {
+            rows.bind(1, *plant);
+        }
+        std::vector<home::Event> events;
+        while (rows.executeStep()) {
+            const auto kind = home::event_kind_of(rows.getColumn(1).getString());
+            const auto happened = calendar::parse_date(rows.getColumn(3).getString());
+            const auto entered = read_instant(rows.getColumn(4).getString());
+            if (!kind || !happened || !entered) {
+                return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an event of " +
+                                                     rows.getColumn(3).getString() +
+                                                     " cannot be read); restore a backup"};
+            }
+            events.push_back({rows.getColumn(0).getInt(), *kind, id_in(rows.getColumn(2)), *happened,
+                              *entered, rows.getColumn(5).getString()});
+        }
+        return events;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::record(std::span<const home::Event> happened)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        insert_events(inside_->database, happened);
+        SQLite::Statement stand{
+            inside_->database,
+            "UPDATE plants SET spot_id = (SELECT spot_id FROM events WHERE plant_id = ?1 AND "
+            "kind = 'moved' ORDER BY happened_on DESC, id DESC LIMIT 1) WHERE id = ?1"};
+        for (const auto& event : happened) {
+            if (event.kind == home::EventKind::Moved) {
+                stand.reset();
+                stand.bind(1, event.plant);
+                stand.exec();
+            }
+        }
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
+                                                  "; a plant or spot of it is not in the household"};
+        }
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::copy_to(const fs::path& file) const
+{
+    return copy_verified(inside_->database, file);
+}
+
+} // namespace lathhouse::journal

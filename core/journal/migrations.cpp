@@ -1,0 +1,71 @@
+#include "core/journal/migrations.h"
+
+#include <array>
+#include <string>
+
+namespace lathhouse::journal {
+
+std::string_view migration_0001_household(); // As the build has embedded it.
+
+namespace {
+
+int version_of(SQLite::Database& database)
+{
+    return database.execAndGet("PRAGMA user_version").getInt();
+}
+
+void take_step(SQLite::Database& database, const Migration& migration)
+{
+    SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
+    if (version_of(database) >= migration.version) {
+        return; // Another program took the step while we waited; the transaction rolls back empty.
+    }
+    database.exec(std::string{migration.sql});
+    database.exec("PRAGMA user_version = " + std::to_string(migration.version));
+    transaction.commit();
+}
+
+} // namespace
+
+std::span<const Migration> known_migrations()
+{
+    static const std::array<Migration, 1> migrations{{{1, migration_0001_household()}}};
+    return migrations;
+}
+
+Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem::path& file,
+                              std::span<const Migration> migrations)
+{
+    try {
+        const int present = version_of(database);
+        if (migrations.empty() || present >= migrations.back().version) {
+            return {};
+        }
+        if (present > 0) {
+            const auto folder = file.parent_path() / "backups";
+            std::error_code failure;
+            std::filesystem::create_directories(folder, failure);
+            if (failure) {
+                return Error{ErrorCode::Unwritable,
+                             "the folder " + folder.string() +
+                                 " cannot be made for a copy; the household was left as "
+                                 "it is"};
+            }
+            const auto copied = copy_verified(
+                database, folder / ("before-schema-" + std::to_string(present + 1) + ".sqlite3"));
+            if (!copied) {
+                return copied.error();
+            }
+        }
+        for (const auto& migration : migrations) {
+            if (migration.version > present) {
+                take_step(database, migration);
+            }
+        }
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, file);
+    }
+}
+
+} // namespace lathhouse::journal

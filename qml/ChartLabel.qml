@@ -1,0 +1,27 @@
+import QtQuick
+
+// What a band shows, beside it.
+Column {
+    id: root
+
+    required property string head
+    required property string words
+
+    Text {
+        text: root.head
+        color: Theme.ink
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        font.weight: Font.DemiBold
+        Accessible.ignored: true
+    }
+    Text {
+        visible: root.words !== ""
+        text: root.words
+        color: Theme.ink2
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        lineHeight: 0.97
+        Accessible.ignored: true
+    }
+}

@@ -1,0 +1,36 @@
+import QtQuick
+
+// A number with its name above and its spread below.
+Column {
+    id: root
+
+    required property string head
+    required property string figure
+    required property string words
+
+    Accessible.role: Accessible.StaticText
+    Accessible.name: qsTr("%1: %2, %3").arg(root.head).arg(root.figure).arg(root.words)
+
+    Text {
+        text: root.head
+        color: Theme.ink2
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        Accessible.ignored: true
+    }
+    Text {
+        text: root.figure
+        color: Theme.ink
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
+        font.weight: Font.DemiBold
+        Accessible.ignored: true
+    }
+    Text {
+        text: root.words
+        color: Theme.ink2
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        Accessible.ignored: true
+    }
+}

@@ -1,0 +1,90 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// A row for each plant: its name, and its year as a bar.
+Item {
+    id: root
+
+    required property YearModel year
+    required property real labelWidth
+    required property real rowHeight
+    required property real barHeight
+    required property bool narrow
+
+    function rowAt(y: real): int {
+        return list.indexAt(10, y - list.y + list.contentY);
+    }
+
+    function scroll(delta: real): void {
+        const end = Math.max(0, list.contentHeight - list.height);
+        list.contentY = Math.max(0, Math.min(end, list.contentY - delta * 0.4));
+    }
+
+    Text {
+        id: heading
+        y: 0
+        text: qsTr("Plants")
+        color: Theme.ink
+        font.family: Theme.titleFamily
+        font.pixelSize: 16
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
+    }
+    YearBar {
+        x: root.labelWidth - margin
+        width: root.width - x
+        height: root.height
+        year: root.year
+        theme: Theme
+        scheme: Theme.scheme
+        Accessible.ignored: true
+    }
+    Text {
+        x: root.labelWidth + 8
+        y: 3
+        width: root.width - x
+        text: root.year.plantsLine
+        color: Theme.ink2
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        elide: Text.ElideRight
+        style: Text.Outline
+        styleColor: Theme.sheet
+        Accessible.ignored: true
+    }
+    ListView {
+        id: list
+        objectName: "plantRows"
+        y: 22
+        width: root.width
+        height: root.height - y
+        clip: true
+        model: root.year.plants
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: true
+        activeFocusOnTab: true
+        currentIndex: root.year.currentRow
+        highlightFollowsCurrentItem: true
+        highlightMoveDuration: 0
+        highlight: Item {}
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Plants")
+        onActiveFocusChanged: if (activeFocus) positionViewAtIndex(currentIndex, ListView.Contain)
+
+        ScrollBar.vertical: ScrollBar {
+            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        delegate: PlantRow {
+            width: list.width
+            height: root.rowHeight
+            year: root.year
+            labelWidth: root.labelWidth
+            barHeight: root.barHeight
+            chosen: index === root.year.currentRow
+            focused: list.activeFocus && index === root.year.currentRow
+        }
+    }
+}

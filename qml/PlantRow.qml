@@ -1,0 +1,93 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// One plant's year.
+Item {
+    id: root
+
+    required property int index
+    required property string name
+    required property string hazard
+    required property string sentence
+    required property YearModel year
+    required property real labelWidth
+    required property real barHeight
+    required property bool chosen
+    required property bool focused
+
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.sentence
+    Accessible.selected: root.chosen
+    Accessible.focusable: true
+    Accessible.focused: root.focused
+    Accessible.onPressAction: root.year.currentRow = root.index
+
+    Rectangle {
+        x: -4
+        y: 1
+        width: root.labelWidth - 4
+        height: root.height - 1
+        color: root.chosen ? Theme.select : label.containsMouse ? Theme.well : "transparent"
+        border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
+        border.color: root.focused ? Theme.focus : Theme.edge
+
+        Rectangle {
+            visible: root.chosen && !root.focused
+            width: 4
+            height: parent.height
+            color: Theme.action
+        }
+    }
+    Text {
+        id: nameText
+        x: 4
+        width: root.labelWidth - (root.hazard === "" ? 14 : 34)
+        height: root.height
+        verticalAlignment: Text.AlignVCenter
+        topPadding: 3
+        text: root.name
+        color: Theme.ink
+        elide: Text.ElideRight
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.rowSize
+        Accessible.ignored: true
+    }
+    Rectangle {
+        visible: root.hazard !== ""
+        x: root.labelWidth - 24
+        y: (root.height - height) / 2 + 1.5
+        width: 8.5
+        height: 8.5
+        rotation: 45
+        color: Theme.caution
+        antialiasing: true
+        Accessible.ignored: true
+    }
+    MouseArea {
+        id: label
+        width: root.labelWidth
+        height: root.height
+        hoverEnabled: true
+        onClicked: root.year.currentRow = root.index
+    }
+    ToolTip {
+        visible: label.containsMouse && (nameText.truncated || root.hazard !== "")
+        delay: 400
+        text: root.hazard === "" ? root.name : qsTr("%1: %2").arg(root.name).arg(root.hazard)
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.rowSize
+    }
+    YearBar {
+        objectName: "bar"
+        x: root.labelWidth - margin
+        width: root.width - x
+        height: root.height
+        year: root.year
+        theme: Theme
+        scheme: Theme.scheme
+        row: root.index
+        barHeight: root.barHeight
+        Accessible.ignored: true
+    }
+}

@@ -1,0 +1,144 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// The chart: bands on top, a scrolling row for each plant below, and the cursor over both.
+FocusScope {
+    id: root
+
+    required property YearModel year
+    required property bool narrow
+    required property bool wide
+
+    readonly property real labelWidth: root.narrow ? 122 : root.wide ? 220 : 172
+    readonly property real monthRow: root.wide ? 24 : 20
+    readonly property real skyHeight: root.wide ? 48 : root.narrow ? 38 : 42
+    readonly property real nightsHeight: root.wide ? 220 : root.narrow ? 150 : 160
+    readonly property real frostHeight: root.wide ? 44 : root.narrow ? 34 : 36
+    readonly property real rowHeight: root.wide ? 28 : root.narrow ? 27.5 : 25.6
+    readonly property real barHeight: root.wide ? 17 : root.narrow ? 16 : 15
+    readonly property real tabHeight: 21
+    readonly property real bandsHeight: root.monthRow + root.skyHeight + root.nightsHeight + root.frostHeight
+    property real hoverX: -1
+
+    YearBands {
+        id: bands
+        objectName: "bands"
+        y: root.tabHeight
+        width: root.width
+        height: root.bandsHeight + 12
+        year: root.year
+        theme: Theme
+        scheme: Theme.scheme
+        plotLeft: root.labelWidth
+        monthRow: root.monthRow
+        skyHeight: root.skyHeight
+        nightsHeight: root.nightsHeight
+        frostHeight: root.frostHeight
+        narrow: root.narrow
+        focus: true
+        activeFocusOnTab: true
+        Accessible.role: Accessible.Chart
+        Accessible.name: qsTr("Night lows, day length and frost through the year")
+        Accessible.description: spoken.text
+        Accessible.focusable: true
+
+        FocusRing {
+            visible: bands.activeFocus && root.year.cursorDay < 0
+        }
+    }
+    // What is read aloud follows the keys after a pause.
+    QtObject {
+        id: spoken
+        property string text: root.year.cursorSentence
+    }
+    Timer {
+        id: pause
+        interval: 300
+        onTriggered: spoken.text = root.year.cursorSentence
+    }
+    Connections {
+        target: root.year
+        function onCursorChanged() {
+            pause.restart();
+        }
+    }
+    ChartLabel {
+        y: bands.y + root.monthRow + 4
+        head: qsTr("Day length")
+        words: root.narrow ? "" : Theme.contrast ? qsTr("sunrise to sunset") : qsTr("blue short, straw long")
+        width: root.labelWidth - 40
+    }
+    ChartLabel {
+        y: bands.y + root.monthRow + root.skyHeight + 8
+        head: qsTr("Night lows")
+        words: root.narrow ? "" : qsTr("open air, %1\n9 nights in 10 lie in\nthe blue band").arg(root.year.unit)
+        width: root.labelWidth - 44
+    }
+    ChartLabel {
+        y: bands.y + root.monthRow + root.skyHeight + root.nightsHeight + 2
+        head: root.narrow ? qsTr("Frost") : qsTr("Frost nights")
+        words: ""
+        width: root.labelWidth - 44
+    }
+    Rectangle {
+        y: bands.y + root.bandsHeight + 11
+        width: root.width
+        height: 1
+        color: Theme.edge
+    }
+    PlantList {
+        id: plants
+        objectName: "plantList"
+        y: bands.y + root.bandsHeight + 12
+        width: root.width
+        height: root.height - y
+        year: root.year
+        labelWidth: root.labelWidth
+        rowHeight: root.rowHeight
+        barHeight: root.barHeight
+        narrow: root.narrow
+    }
+    MouseArea {
+        id: pointer
+        objectName: "pointer"
+        x: root.labelWidth
+        width: root.width - x
+        height: root.height
+        hoverEnabled: true
+        onPositionChanged: mouse => {
+            root.hoverX = mouse.x;
+            if (pointer.pressed)
+                root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
+        }
+        onExited: root.hoverX = -1
+        onPressed: mouse => {
+            bands.forceActiveFocus();
+            root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
+            const row = plants.rowAt(mouse.y - plants.y);
+            if (row >= 0)
+                root.year.currentRow = row;
+        }
+        onWheel: wheel => plants.scroll(wheel.angleDelta.y)
+    }
+    Rectangle {
+        visible: root.hoverX >= 0
+        x: root.labelWidth + Math.round(root.hoverX)
+        y: bands.y
+        width: 1
+        height: root.height - y
+        color: Theme.ink2
+        opacity: 0.6
+    }
+    YearCursor {
+        id: cursor
+        objectName: "cursor"
+        bands: bands
+        year: root.year
+        x: 0
+        width: root.width
+        height: root.height
+        top: bands.y
+        focused: bands.activeFocus
+    }
+}

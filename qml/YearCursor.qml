@@ -1,0 +1,77 @@
+import QtQuick
+import Lathhouse.Models
+
+// The cursor over the chart: its line, its date, and where it meets the bands. Moving it repaints nothing below.
+Item {
+    id: root
+
+    required property YearBands bands
+    required property YearModel year
+    required property real top
+    required property bool focused
+
+    readonly property real at: root.bands.cursorX
+
+    Accessible.ignored: true
+
+    Rectangle {
+        x: root.at - 0.8
+        y: root.top
+        width: 1.6
+        height: root.height - y
+        color: Theme.action
+        antialiasing: true
+    }
+    Rectangle {
+        id: tab
+        x: Math.max(0, Math.min(root.width - width, Math.round(root.at - width / 2)))
+        y: root.top - 21
+        width: Math.ceil(date.implicitWidth) + 10
+        height: 19
+        radius: 3
+        color: Theme.action
+
+        Text {
+            id: date
+            anchors.centerIn: parent
+            text: root.year.cursorShort
+            color: Theme.onAction
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.rowSize
+            font.weight: Font.DemiBold
+            Accessible.ignored: true
+        }
+        FocusRing {
+            visible: root.focused
+            away: 0
+        }
+    }
+    Repeater {
+        model: [root.bands.cursorSkyY, root.bands.cursorMiddleY, root.bands.cursorFrostY]
+
+        Rectangle {
+            required property real modelData
+            x: root.at - 4
+            y: root.top + modelData - 4
+            width: 8
+            height: 8
+            radius: 4
+            color: Theme.sheet
+            border.width: 1.8
+            border.color: Theme.action
+            antialiasing: true
+        }
+    }
+    Repeater {
+        model: [root.bands.cursorColdY, root.bands.cursorWarmY]
+
+        Rectangle {
+            required property real modelData
+            x: root.at - 5
+            y: root.top + modelData - 1
+            width: 10
+            height: 2
+            color: Theme.action
+        }
+    }
+}

@@ -1,0 +1,71 @@
+import QtQuick
+import Lathhouse.Models
+
+// The read-out of the narrow window, along its foot.
+Rectangle {
+    id: root
+
+    required property YearModel year
+    property bool opened: false
+    signal allNumbersAsked
+
+    color: Theme.well
+    border.width: 1
+    border.color: Theme.contrast ? Theme.edge : Theme.rule
+
+    Column {
+        x: 17
+        anchors.verticalCenter: parent.verticalCenter
+
+        Text {
+            text: root.year.cursorShort
+            color: Theme.ink
+            font.family: Theme.titleFamily
+            font.pixelSize: Theme.headSize
+            Accessible.role: Accessible.Heading
+            Accessible.name: root.year.cursorLong
+        }
+        Text {
+            text: root.year.cursorDayLength
+            color: Theme.ink2
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+    }
+    Row {
+        x: Math.max(140, root.width * 0.232)
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: 24
+
+        FootFigure {
+            width: Math.max(120, root.width * 0.178)
+            head: qsTr("Night low")
+            figure: root.year.cursorLow
+            words: qsTr("9 in 10: %1").arg(root.year.cursorSpread)
+        }
+        FootFigure {
+            width: Math.max(120, root.width * 0.178)
+            head: qsTr("Frost after this night")
+            figure: root.year.cursorFrostAfter
+            words: root.year.cursorShelteredAfter
+        }
+        FootFigure {
+            visible: root.width > 700
+            width: 110
+            head: qsTr("Plants outdoors")
+            figure: root.year.outdoorsWords
+            words: root.year.hardeningWords
+        }
+    }
+    SheetButton {
+        objectName: "allNumbers"
+        anchors.right: parent.right
+        anchors.rightMargin: 16
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.opened ? qsTr("Fewer") : qsTr("All numbers")
+        reason: qsTr("Shows every number of this date, and what they rest on.")
+        onClicked: root.allNumbersAsked()
+    }
+}

@@ -1,0 +1,120 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// All numbers at the cursor: first the night, then the plants at that date, then what they rest on.
+Flickable {
+    id: root
+
+    required property YearModel year
+
+    contentHeight: column.height
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    Accessible.role: Accessible.Grouping
+    Accessible.name: qsTr("Numbers of %1").arg(root.year.cursorLong)
+
+    ScrollBar.vertical: ScrollBar {
+        policy: root.contentHeight > root.height ? ScrollBar.AsNeeded : ScrollBar.AlwaysOff
+        width: 6
+        Accessible.ignored: true
+    }
+
+    Column {
+        id: column
+        width: root.width - (root.contentHeight > root.height ? 8 : 0)
+
+        Text {
+            objectName: "readoutTitle"
+            height: 32
+            verticalAlignment: Text.AlignVCenter
+            text: root.year.cursorLong
+            color: Theme.ink
+            font.family: Theme.titleFamily
+            font.pixelSize: Theme.headSize
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
+        }
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.rule
+        }
+        Item {
+            width: 1
+            height: 4
+        }
+        Repeater {
+            model: root.year.readout
+            delegate: ReadoutRow {
+                width: column.width
+            }
+        }
+        Item {
+            width: 1
+            height: 8
+        }
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.rule
+        }
+        Text {
+            topPadding: 5
+            text: qsTr("Chance of a harmful night")
+            color: Theme.ink
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            font.weight: Font.DemiBold
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
+        }
+        Text {
+            bottomPadding: 4
+            text: root.year.harmHeading
+            color: Theme.ink2
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Repeater {
+            model: root.year.plants
+            delegate: HarmRow {
+                width: column.width
+            }
+        }
+        Item {
+            width: 1
+            height: 9
+        }
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.rule
+        }
+        Text {
+            width: parent.width
+            topPadding: 6
+            text: root.year.footnote
+            color: Theme.ink2
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Text {
+            width: parent.width
+            topPadding: 6
+            visible: root.year.credits !== ""
+            text: root.year.credits
+            color: Theme.ink2
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+    }
+}
