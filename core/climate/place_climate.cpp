@@ -21,7 +21,7 @@ constexpr double kGreatestHeightKilometres = 2.0;
 /// Mean absolute error of a month's mean low as a share of the standard error that the weights expect;
 /// measured by leaving out each station.
 constexpr double kErrorShareUs = 0.62;
-constexpr double kErrorShareWorld = 0.80;
+constexpr double kErrorShareWorld = 0.69;
 /// A mean low 1 K off moves a date in spring or autumn by so many days.
 constexpr double kDaysPerKelvin = 5.0;
 

@@ -1,0 +1,95 @@
+#include "core/climate/figures.h"
+
+#include "core/calendar/date.h"
+#include "core/climate/month_curve.h"
+#include "core/climate/normal.h"
+#include "core/sky/evapotranspiration.h"
+#include "core/sky/radiation.h"
+#include "core/sky/sun.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::climate {
+
+namespace {
+
+/// Spread of the daily highs about their course, kelvins.
+Monthly<double> spread_of_highs(const MonthlyFigures& figures, const DailyCurve& mean_high)
+{
+    constexpr double kOfMeans = 1.2;
+    constexpr double kOfLows = 1.1;
+    constexpr double kUnknown = 4.0;
+    const Monthly<double> slope = variance_within_months(mean_high);
+    Monthly<double> result{};
+    for (std::size_t m = 0; m < 12; ++m) {
+        const double given = figures.mean_spread  ? kOfMeans * (*figures.mean_spread)[m].kelvins()
+                             : figures.low_spread ? kOfLows * (*figures.low_spread)[m].kelvins()
+                                                  : kUnknown;
+        result[m] = std::sqrt(std::max(given * given - slope[m], 0.25));
+    }
+    return result;
+}
+
+} // namespace
+
+double heat_days(const MonthlyFigures& figures)
+{
+    constexpr double kHeat = 30.0;
+    constexpr std::size_t kLeapDay = 59;
+    Monthly<double> high{};
+    std::ranges::transform(figures.high, high.begin(), [](Celsius month) { return month.degrees(); });
+    const DailyCurve mean_high = curve_through_months(high);
+    const DailyCurve spread = curve_through_months(spread_of_highs(figures, mean_high));
+    double days = 0.0;
+    for (std::size_t d = 0; d < mean_high.size(); ++d) {
+        const double share = normal_below((mean_high[d] - kHeat) / std::max(spread[d], 0.5));
+        days += d == kLeapDay ? share / 4.0 : share;
+    }
+    return days;
+}
+
+std::string hardiness_zone(Celsius mean_lowest)
+{
+    constexpr double kLowestFahrenheit = -60.0;
+    constexpr double kHalfZone = 5.0;
+    constexpr int kHalfZones = 26;
+    // A hair's breadth keeps a limit that came through Celsius on its own side.
+    const double place = std::floor((mean_lowest.fahrenheit() - kLowestFahrenheit + 1e-9) / kHalfZone);
+    const int half = static_cast<int>(std::clamp(place, 0.0, kHalfZones - 1.0));
+    return std::to_string(half / 2 + 1) + (half % 2 == 0 ? 'a' : 'b');
+}
+
+Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position position, Metres elevation)
+{
+    constexpr int kCommonYear = 2023; // Any: a year's figures differ from another's by less than their error.
+    const auto month_of_light = [&](std::size_t m) {
+        constexpr std::array<int, 6> kSample{3, 8, 13, 18, 23, 28};
+        double length = 0.0;
+        double light = 0.0;
+        double water = 0.0;
+        for (const int day : kSample) {
+            const calendar::Date date{static_cast<unsigned short>(kCommonYear),
+                                      static_cast<unsigned short>(m + 1), static_cast<unsigned short>(day)};
+            const auto extraterrestrial =
+                sky::extraterrestrial_radiation(position.latitude, calendar::ordinal_of_year(date));
+            length += sky::sun_day(position, date).day_length_seconds / kSample.size();
+            light += sky::daily_light(sky::radiation_from_temperature_range(extraterrestrial, figures.low[m],
+                                                                            figures.high[m],
+                                                                            sky::Setting::Inland, elevation))
+                         .moles() /
+                     kSample.size();
+            water += sky::hargreaves_evapotranspiration(figures.low[m], figures.high[m], extraterrestrial)
+                         .millimetres() /
+                     kSample.size();
+        }
+        constexpr Monthly<double> kDays{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+        return MonthOfLight{length, DailyLight::from_moles(light),
+                            Millimetres::from_millimetres(water * kDays[m])};
+    };
+    return {month_of_light(0), month_of_light(1), month_of_light(2),  month_of_light(3),
+            month_of_light(4), month_of_light(5), month_of_light(6),  month_of_light(7),
+            month_of_light(8), month_of_light(9), month_of_light(10), month_of_light(11)};
+}
+
+} // namespace lathhouse::climate

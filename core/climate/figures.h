@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/climate/monthly_figures.h"
+#include "core/units/length.h"
+#include "core/units/light.h"
+#include "core/units/position.h"
+
+#include <string>
+
+namespace lathhouse::climate {
+
+/// Days a year with a high above 30 C.
+///
+/// Highs are taken as normal about the smooth course of the mean high; their spread as 1.2 times that of the
+/// daily means, else 1.1 times that of the lows, else 4 K. Rough: hot days come in spells and are skewed.
+double heat_days(const MonthlyFigures& figures);
+
+/// Half-zone of winter hardiness, "1a" to "13b", of the mean lowest night of the cold seasons; what lies
+/// below -60 F is "1a", what lies at 70 F or above "13b". Source: limits of the USDA Plant Hardiness Zone Map
+/// (2012): 5 F each, the lower limit included.
+std::string hardiness_zone(Celsius mean_lowest);
+
+/// A month's light and thirst.
+struct MonthOfLight {
+    double day_length_seconds; ///< Mean of six days of the month, rise to set as sky/sun.h has them.
+    DailyLight daily_light;    ///< Outdoors on the level, mean of the month.
+    Millimetres reference_evapotranspiration; ///< Sum of the month; February has 28.25 days.
+};
+
+/// From the mean lows and highs alone: radiation from the temperature range (inland), water by Hargreaves.
+/// Accuracy: as sky/radiation.h and sky/evapotranspiration.h state.
+Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position position, Metres elevation);
+
+} // namespace lathhouse::climate

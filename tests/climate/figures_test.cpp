@@ -1,0 +1,70 @@
+#include "core/climate/figures.h"
+
+#include "core/base/csv.h"
+#include "tests/climate/sample_figures.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+namespace lathhouse::climate {
+namespace {
+
+constexpr Position kPlace{Latitude::literal(45.0), Longitude::literal(11.0)};
+
+TEST(HardinessZone, KeepsTheLimits)
+{
+    // The lower limit belongs to the zone: 10 F begins 8a, 5 F begins 7b.
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(10.0)), "8a");
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(9.9)), "7b");
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(-60.0)), "1a");
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(-80.0)), "1a");
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(69.9)), "13b");
+    EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(75.0)), "13b");
+}
+
+TEST(HardinessZone, AgreesWithThePublishedTable)
+{
+    const std::filesystem::path checks = LATHHOUSE_CHECKS;
+    if (checks.empty()) {
+        GTEST_SKIP() << "needs the outside check values";
+    }
+    const auto table = CsvTable::read(checks / "usda_zones.csv");
+    ASSERT_TRUE(table.has_value());
+    for (std::size_t row = 0; row < table->row_count(); ++row) {
+        const double low = **table->number(row, *table->column("min_f_inclusive"));
+        const double high = **table->number(row, *table->column("max_f_exclusive"));
+        EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(low)), table->at(row, 0));
+        EXPECT_EQ(hardiness_zone(Celsius::from_fahrenheit(high - 0.01)), table->at(row, 0));
+    }
+}
+
+TEST(HeatDays, AreFewWhereItIsCoolAndMostOfTheYearInTheTropics)
+{
+    const double inland = heat_days(inland_figures());
+    EXPECT_GT(inland, 15.0);
+    EXPECT_LT(inland, 60.0);
+    EXPECT_GT(heat_days(tropical_figures()), 180.0);
+}
+
+TEST(MonthsOfLight, SummerIsLongerLighterAndThirstier)
+{
+    const auto months = months_of_light(inland_figures(), kPlace, Metres::from_metres(200));
+    EXPECT_GT(months[5].day_length_seconds, months[11].day_length_seconds + 6 * 3600);
+    EXPECT_GT(months[5].daily_light, months[11].daily_light);
+    EXPECT_GT(months[6].reference_evapotranspiration.millimetres(), 100.0);
+    EXPECT_LT(months[0].reference_evapotranspiration.millimetres(), 30.0);
+}
+
+TEST(MonthsOfLight, AtTheEquatorEveryDayIsAlike)
+{
+    // FAO-56 table 2.7: daylight at 0 degrees is 12.1 h; here with the Sun's disc and refraction.
+    const auto months = months_of_light(tropical_figures(), {Latitude::literal(0.0), Longitude::literal(0.0)},
+                                        Metres::from_metres(0));
+    for (const MonthOfLight& month : months) {
+        EXPECT_NEAR(month.day_length_seconds / 3600.0, 12.11, 0.02);
+    }
+}
+
+} // namespace
+} // namespace lathhouse::climate
