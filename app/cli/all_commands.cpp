@@ -2,6 +2,11 @@
 
 namespace lathhouse::cli {
 
-void add_all(Commands&) {}
+void add_all(Commands& commands)
+{
+    add_frost(commands);
+    add_normals(commands);
+    add_stations(commands);
+}
 
 } // namespace lathhouse::cli
