@@ -10,9 +10,12 @@ namespace lathhouse::cli {
 void add_all(Commands& commands)
 {
     add_demo(commands);
+    add_frost(commands);
     add_list(commands);
     add_moves(commands);
+    add_normals(commands);
     add_show(commands);
+    add_stations(commands);
     add_sun(commands);
 }
 
