@@ -128,9 +128,12 @@ Result<SQLite::Database> open_database(const std::filesystem::path& file)
 Result<void> quick_check(SQLite::Database& database, const std::filesystem::path& file)
 {
     try {
+        database.exec("PRAGMA ignore_check_constraints = ON");
         SQLite::Statement check{database, "PRAGMA quick_check(1)"};
         check.executeStep();
         std::string finding = check.getColumn(0).getString();
+        check.reset();
+        database.exec("PRAGMA ignore_check_constraints = OFF");
         std::ranges::replace(finding, '\n', ' '); // Errors are one line.
         if (finding != "ok") {
             return Error{ErrorCode::Damaged, file.string() + " is damaged (" + finding +

@@ -28,7 +28,8 @@ Result<void> check_header(const std::filesystem::path& file, int newest_version)
 /// Opens a file that is there, with foreign keys on. Errors: as `error_of`.
 Result<SQLite::Database> open_database(const std::filesystem::path& file);
 
-/// Runs SQLite's quick check. Errors: Damaged with its first finding.
+/// Runs SQLite's quick check of the file's form, without asking every row's rules again: about 5 ms a
+/// megabyte rather than 35. Errors: Damaged with its first finding.
 Result<void> quick_check(SQLite::Database& database, const std::filesystem::path& file);
 
 /// Writes a copy in one piece, checks its form and that each table has as many rows, and only then gives it
