@@ -1,11 +1,18 @@
 #include "app/cli/all_commands.h"
 
+#include "app/cli/demo.h"
+#include "app/cli/list.h"
+#include "app/cli/moves.h"
 #include "app/cli/sun.h"
 
 namespace lathhouse::cli {
 
 void add_all(Commands& commands)
 {
+    add_demo(commands);
+    add_list(commands);
+    add_moves(commands);
+    add_show(commands);
     add_sun(commands);
 }
 

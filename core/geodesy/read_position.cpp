@@ -23,9 +23,20 @@ struct Token {
     char letter = '\0';
 };
 
+/// The text between quotation marks, on one line and not without end, for an error's sentence.
+std::string quoted(std::string_view text)
+{
+    constexpr std::size_t kLongest = 80;
+    std::string shown{"\""};
+    for (const char byte : text.substr(0, kLongest)) {
+        shown += static_cast<unsigned char>(byte) < 0x20 ? '?' : byte;
+    }
+    return shown + (text.size() > kLongest ? "...\"" : "\"");
+}
+
 Error malformed(std::string_view text, std::string_view why)
 {
-    return Error{ErrorCode::Malformed, "\"" + std::string{text} + "\" is no place: " + std::string{why} +
+    return Error{ErrorCode::Malformed, quoted(text) + " is no place: " + std::string{why} +
                                            "; write it as 48.21,16.37 or 48°12'36\"N 16°22'12\"E"};
 }
 
@@ -161,8 +172,8 @@ Result<Coordinate> coordinate_of(std::string_view text, std::span<const Token> t
                 return malformed(text, "minutes and seconds have no sign");
             }
             if (token.number >= 60.0) {
-                return Error{ErrorCode::OutOfRange, "\"" + std::string{text} +
-                                                        "\" has minutes or seconds of 60 or more; they "
+                return Error{ErrorCode::OutOfRange, quoted(text) +
+                                                        " has minutes or seconds of 60 or more; they "
                                                         "run from 0 to below 60"};
             }
         }
@@ -212,7 +223,7 @@ Result<Position> read_epsg(std::string_view text)
             }
         }
     }
-    return Error{ErrorCode::Malformed, "\"" + std::string{text} + "\" is no place: " + std::string{kForm}};
+    return Error{ErrorCode::Malformed, quoted(text) + " is no place: " + std::string{kForm}};
 }
 } // namespace
 
@@ -252,15 +263,15 @@ Result<Position> read_position(std::string_view text)
     const auto latitude = Latitude::from_degrees(latitude_degrees);
     if (!latitude) {
         const bool other_way = std::abs(longitude_degrees) <= 90.0 && std::abs(latitude_degrees) <= 180.0;
-        return Error{ErrorCode::OutOfRange, "the latitude " + shown(latitude_degrees) + " in \"" +
-                                                std::string{bare} + "\" lies outside -90 to 90 degrees" +
+        return Error{ErrorCode::OutOfRange, "the latitude " + shown(latitude_degrees) + " in " +
+                                                quoted(bare) + " lies outside -90 to 90 degrees" +
                                                 (other_way ? "; the latitude comes first" : "")};
     }
     const auto longitude = Longitude::from_degrees(longitude_degrees);
     if (!longitude) {
-        return Error{ErrorCode::OutOfRange,
-                     "the longitude " + shown(longitude_degrees) + " in \"" + std::string{bare} +
-                         "\" lies outside -180 to 180 degrees; count west as negative"};
+        return Error{ErrorCode::OutOfRange, "the longitude " + shown(longitude_degrees) + " in " +
+                                                quoted(bare) +
+                                                " lies outside -180 to 180 degrees; count west as negative"};
     }
     return Position{*latitude, *longitude};
 }

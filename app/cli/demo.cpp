@@ -1,0 +1,79 @@
+#include "app/cli/demo.h"
+
+#include "core/home/demonstration.h"
+#include "core/journal/household_store.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+
+namespace lathhouse::cli {
+namespace {
+
+struct DemoOptions {
+    std::string folder;
+    std::optional<int> plants;
+    std::optional<int> spots;
+    int photos = 0;
+    int years = 2;
+    std::uint32_t seed = 1;
+    std::string hemisphere = "north";
+};
+
+Result<Answer> write_demonstration(const DemoOptions& options, const Globals& globals)
+{
+    const auto made = home::demonstration(
+        {.today = globals.today,
+         .hemisphere = options.hemisphere == "south" ? home::Hemisphere::South : home::Hemisphere::North,
+         .plants = options.plants,
+         .spots = options.spots,
+         .years = options.years,
+         .seed = options.seed});
+    if (!made) {
+        return made.error();
+    }
+    const auto store = journal::HouseholdStore::create(options.folder, made->household, made->history);
+    if (!store) {
+        return store.error();
+    }
+    const auto plants = made->household.plants.size();
+    const auto spots = made->household.spots.size();
+    const auto& folder = options.folder;
+    Answer answer{
+        {{"folder", folder}, {"plants", plants}, {"spots", spots}, {"events", made->history.size()}},
+        "An invented household with " + std::to_string(plants) + " plants in " + std::to_string(spots) +
+            " spots and " + std::to_string(made->history.size()) + " journal entries is in " + folder +
+            ".\nSee its year with: lathhouse --home " + folder + " moves\n",
+        {}};
+    if (options.photos > 0) {
+        answer.warnings.emplace_back("this version makes no photos; the household is complete without them");
+    }
+    return answer;
+}
+
+} // namespace
+
+void add_demo(Commands& commands)
+{
+    auto options = std::make_shared<DemoOptions>();
+    CLI::App& command =
+        commands.add("demo", "Writes a demonstration household, invented and dated relative to today",
+                     "lathhouse demo balcony --hemisphere south");
+    command.add_option("DIR", options->folder, "A new or an empty folder")->required();
+    command.add_option("--plants", options->plants, "Number of plants (default 14, chosen by hand)")
+        ->type_name("N");
+    command.add_option("--spots", options->spots, "Number of spots (default 6, chosen by hand)")
+        ->type_name("N");
+    command.add_option("--photos", options->photos, "Number of photos")
+        ->type_name("N")
+        ->check(CLI::NonNegativeNumber);
+    command.add_option("--years", options->years, "Years of history (default 2)")->type_name("N");
+    command.add_option("--seed", options->seed, "Another number gives another household (default 1)")
+        ->type_name("N");
+    command.add_option("--hemisphere", options->hemisphere, "north or south")
+        ->check(CLI::IsMember({"north", "south"}));
+    commands.on_run(command,
+                    [options](const Globals& globals) { return write_demonstration(*options, globals); });
+}
+
+} // namespace lathhouse::cli
