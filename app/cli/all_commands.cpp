@@ -14,6 +14,9 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_show(commands);
     add_sun(commands);
+    add_frost(commands);
+    add_normals(commands);
+    add_stations(commands);
 }
 
 } // namespace lathhouse::cli

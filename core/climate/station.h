@@ -34,6 +34,8 @@ struct Station {
     Monthly<std::optional<Millimetres>> rain; ///< Mean sum of the month.
     std::optional<Celsius> lowest_of_season;  ///< Mean of the cold seasons' lowest nights.
     std::vector<ThresholdDates> dates;        ///< From daily records, where there are any.
+    std::optional<double> persistence{};      ///< Lag-one correlation of daily lows about their season.
+    std::optional<Probability> completeness{}; ///< Days with a low among all days of the base.
 };
 
 } // namespace lathhouse::climate
