@@ -13,6 +13,9 @@ void add_all(Commands& commands)
     add_frost(commands);
     add_list(commands);
     add_moves(commands);
+    add_frost(commands);
+    add_show(commands);
+    add_sun(commands);
     add_normals(commands);
     add_show(commands);
     add_stations(commands);
