@@ -9,13 +9,13 @@ namespace lathhouse::cli {
 
 void add_all(Commands& commands)
 {
+    add_chance(commands);
+    add_climate(commands);
     add_demo(commands);
     add_frost(commands);
     add_list(commands);
     add_moves(commands);
-    add_frost(commands);
-    add_show(commands);
-    add_sun(commands);
+    add_night(commands);
     add_normals(commands);
     add_show(commands);
     add_stations(commands);
