@@ -14,7 +14,10 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_show(commands);
     add_sun(commands);
+    add_chance(commands);
+    add_climate(commands);
     add_frost(commands);
+    add_night(commands);
     add_normals(commands);
     add_stations(commands);
 }
