@@ -7,7 +7,10 @@ namespace lathhouse::cli {
 /// Declares every command; a new command gets its `add_` function here and in all_commands.cpp.
 void add_all(Commands& commands);
 
+void add_chance(Commands& commands);
+void add_climate(Commands& commands);
 void add_frost(Commands& commands);
+void add_night(Commands& commands);
 void add_normals(Commands& commands);
 void add_stations(Commands& commands);
 

@@ -40,6 +40,11 @@ void add_frost(Commands& commands)
         ->type_name("MM-DD");
     command.add_option("--stations", options->stations, "Names and positions of the records' stations")
         ->type_name("FILE.csv");
+    add_place_options(command, options->place, false);
+    command.add_flag("--from-monthly", options->from_monthly,
+                     "Use the model even where a station has counted dates");
+    command.add_option("--monthly", options->monthly, "Table of monthly figures of your own places")
+        ->type_name("FILE.csv");
     commands.on_run(command, [options](const Globals& globals) -> Result<Answer> {
         for (const double risk : options->risks) {
             if (!(risk > 0.0 && risk < 100.0)) {
@@ -49,7 +54,14 @@ void add_frost(Commands& commands)
         if (!options->records.empty()) {
             return frost_from_records(globals, *options);
         }
-        return Error{ErrorCode::WrongUsage, "frost needs --records FILE; --help shows the options"};
+        if (!options->monthly.empty()) {
+            return frost_from_monthly(globals, *options);
+        }
+        if (!options->place.at.empty()) {
+            return frost_of_place(globals, *options);
+        }
+        return Error{ErrorCode::WrongUsage,
+                     "frost needs --records FILE, --monthly FILE or --at LAT,LON; --help shows the options"};
     });
 }
 

@@ -28,4 +28,10 @@ Result<std::vector<Celsius>> lines_of(const FrostOptions& options);
 /// The form `--records`.
 Result<Answer> frost_from_records(const Globals& globals, const FrostOptions& options);
 
+/// The form `--monthly`: from monthly figures alone.
+Result<Answer> frost_from_monthly(const Globals& globals, const FrostOptions& options);
+
+/// The form `--at`: counted where a station stands there, else by the model.
+Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& options);
+
 } // namespace lathhouse::cli

@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 
+#include "core/climate/leave_one_out.h"
 #include "core/geodesy/geodesic.h"
 #include "core/geodesy/read_position.h"
 
@@ -13,7 +14,35 @@ namespace {
 struct StationsOptions {
     std::string near;
     int count = 10;
+    bool leave_one_out = false;
+    std::string within;
 };
+
+/// The error of a place's climate at each station that is left out in turn.
+Result<Answer> run_leave_one_out(const StationsOptions& options)
+{
+    const auto table = stations();
+    if (!table) {
+        return table.error();
+    }
+    std::optional<climate::StationSource> within;
+    if (!options.within.empty()) {
+        within =
+            options.within == "us" ? climate::StationSource::UsDaily : climate::StationSource::WorldMonthly;
+    }
+    const auto result = climate::leave_one_out((*table)->stations(), within);
+    if (!result) {
+        return result.error();
+    }
+    return Answer{{{"count", result->count},
+                   {"low_mae_c", json_number(result->low_error.kelvins())},
+                   {"low_bias_c", json_number(result->low_bias.kelvins())},
+                   {"high_mae_c", json_number(result->high_error.kelvins())}},
+                  std::to_string(result->count) + " stations left out in turn: mean low right to " +
+                      words::number(result->low_error.kelvins(), 2) + " K, mean high to " +
+                      words::number(result->high_error.kelvins(), 2) + " K.\n",
+                  {}};
+}
 
 std::string base_text(const climate::BasePeriod& base)
 {
@@ -22,8 +51,12 @@ std::string base_text(const climate::BasePeriod& base)
 
 Result<Answer> run_stations(const Globals& globals, const StationsOptions& options)
 {
+    if (options.leave_one_out) {
+        return run_leave_one_out(options);
+    }
     if (options.near.empty()) {
-        return Error{ErrorCode::WrongUsage, "stations needs --near LAT,LON; --help shows the options"};
+        return Error{ErrorCode::WrongUsage,
+                     "stations needs --near LAT,LON or --leave-one-out; --help shows the options"};
     }
     const auto place = geodesy::read_position(options.near);
     if (!place) {
@@ -83,6 +116,10 @@ void add_stations(Commands& commands)
                                      "lathhouse stations --near 48.2,16.4 --count 5");
     command.add_option("--near", options->near, "Place, as --at of other commands")->type_name("LAT,LON");
     command.add_option("--count", options->count, "How many, the nearest first")->type_name("N");
+    command.add_flag("--leave-one-out", options->leave_one_out,
+                     "Measure the error of a place's climate at every station");
+    command.add_option("--within", options->within, "With --leave-one-out: stations of one source alone")
+        ->check(CLI::IsMember({"us", "world"}));
     commands.on_run(command, [options](const Globals& globals) { return run_stations(globals, *options); });
 }
 

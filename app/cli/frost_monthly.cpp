@@ -1,0 +1,57 @@
+#include "app/cli/frost.h"
+#include "app/cli/threshold_dates.h"
+#include "core/climate/monthly_form.h"
+
+namespace lathhouse::cli {
+namespace {
+
+std::string_view in_words(climate::SpreadBasis basis)
+{
+    switch (basis) {
+    case climate::SpreadBasis::Lows:
+        return "the spread of the lows is known: the middle dates are right to about 3 days";
+    case climate::SpreadBasis::Means:
+        return "only the spread of the daily means is known: the middle dates are right to about 4 to 5 days";
+    case climate::SpreadBasis::None:
+        break;
+    }
+    return "no spread is known: the dates are rough, the middle ones right to about 8 days";
+}
+
+} // namespace
+
+Result<Answer> frost_from_monthly(const Globals& globals, const FrostOptions& options)
+{
+    const auto lines = lines_of(options);
+    if (!lines) {
+        return lines.error();
+    }
+    const auto table = CsvTable::read(options.monthly);
+    if (!table) {
+        return table.error();
+    }
+    const auto places = climate::read_monthly_form(*table);
+    if (!places) {
+        return places.error();
+    }
+    Answer answer;
+    Json stations = Json::array();
+    for (const auto& place : *places) {
+        const auto model = climate::NightModel::from_monthly(place.figures, place.position.latitude);
+        Json thresholds = Json::array();
+        answer.text += place.station + (place.name.empty() ? "" : ", " + place.name) + ": " +
+                       std::string{in_words(model.basis())} + "\n";
+        for (const Celsius line : *lines) {
+            const auto dates = model.dates(line, options.risks);
+            thresholds.push_back(json_of(dates));
+            answer.text += text_of(dates, globals.units);
+        }
+        stations.push_back({{"station", place.station},
+                            {"turn", model.turn().last_day().to_text()},
+                            {"thresholds", thresholds}});
+    }
+    answer.json = {{"stations", stations}};
+    return answer;
+}
+
+} // namespace lathhouse::cli

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "app/cli/commands.h"
+#include "core/climate/place_climate.h"
+
+namespace lathhouse::cli {
+
+/// Climate of the place that `--at` and `--elevation` name, from the shipped stations.
+Result<climate::PlaceClimate> climate_of(const PlaceOptions& options);
+
+/// A spot's offset as options: `--offset` and `--offset-sd`.
+struct OffsetOptions {
+    double mean_kelvins = 0.0;
+    double spread_kelvins = 0.0;
+};
+void add_offset_options(CLI::App& command, OffsetOptions& options);
+/// Errors: OutOfRange for a negative spread and for what no spot does (over 30 K).
+Result<climate::NightOffset> offset_of(const OffsetOptions& options);
+
+/// "3 stations, the nearest 12 km away, 1991-2018; the mean low right to about 0.8 K" and who publishes them;
+/// two lines.
+std::string sources_in_words(const climate::PlaceClimate& place, words::UnitSystem units);
+
+} // namespace lathhouse::cli
