@@ -1,0 +1,307 @@
+#include "app/models/household_year.h"
+
+#include "app/words/credits.h"
+#include "app/words/plan_words.h"
+#include "core/calendar/time_zone.h"
+#include "core/plan/cold_chances.h"
+#include "core/plan/year_plan.h"
+#include "core/sky/radiation.h"
+#include "core/sky/sun.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <memory>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr int kDays = plan::kNightsOfAPlan;
+constexpr int kDaysGoingOut = 14;
+constexpr int kDaysComingIn = 7;
+constexpr Celsius kFrost = Celsius::from_degrees(0.0);
+
+/// Value of a month's figure on a date, straight between the middles of months.
+double between_months(const climate::Monthly<Celsius>& figures, calendar::Date date)
+{
+    const double days_in_month =
+        static_cast<double>(boost::gregorian::gregorian_calendar::end_of_month_day(date.year(), date.month()));
+    const double from_middle = (static_cast<double>(date.day()) - 0.5) / days_in_month - 0.5;
+    const auto month = static_cast<std::size_t>(date.month() - 1);
+    const std::size_t other = from_middle < 0.0 ? (month + 11) % 12 : (month + 1) % 12;
+    const double here = figures[month].degrees();
+    return here + (figures[other].degrees() - here) * std::abs(from_middle);
+}
+
+void add_days(YearData& year, const home::Household& household, const climate::PlaceClimate& climate,
+              const plan::ColdChances& chances)
+{
+    const auto& nights = chances.nights();
+    const auto& frost = chances.season(kFrost, {});
+    const sky::SolarEphemeris ephemeris(year.today - calendar::Days(2), year.today + calendar::Days(kDays + 2));
+    const auto zone = calendar::TimeZone::named(household.place.time_zone);
+    const auto clock = [&zone](const std::optional<calendar::Instant>& instant) -> std::optional<int> {
+        if (!instant || !zone) {
+            return std::nullopt;
+        }
+        const auto since_midnight = zone->local(*instant).time_since_epoch() % std::chrono::hours(24);
+        return static_cast<int>(std::chrono::round<std::chrono::minutes>(since_midnight).count());
+    };
+    for (int place = 0; place < kDays; ++place) {
+        const calendar::Date date = year.today + calendar::Days(place);
+        const auto day = calendar::DayOfYear::of(date);
+        sky::SunDay sun = sky::sun_day(ephemeris, household.place.position, date);
+        if (zone) {
+            if (const auto by_clock = sky::sun_day(ephemeris, household.place.position, date, *zone)) {
+                sun = *by_clock;
+            }
+        }
+        const auto radiation = sky::radiation_from_temperature_range(
+            sun.extraterrestrial, Celsius::from_degrees(between_months(climate.monthly.low, date)),
+            Celsius::from_degrees(between_months(climate.monthly.high, date)), sky::Setting::Inland,
+            climate.elevation);
+        year.days.push_back({.date = date,
+                             .low_cold = nights.quantile(day, Probability::literal(0.05)),
+                             .low_middle = nights.quantile(day, Probability::literal(0.5)),
+                             .low_warm = nights.quantile(day, Probability::literal(0.95)),
+                             .frost = nights.chance_on(day, kFrost),
+                             .frost_after = frost.after(day),
+                             .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
+                             .sunrise_minutes = clock(sun.rise),
+                             .sunset_minutes = clock(sun.set),
+                             .light = sky::daily_light(radiation)});
+    }
+}
+
+FrostMarks frost_marks(const plan::ColdChances& chances, calendar::Date today)
+{
+    const auto& nights = chances.nights();
+    const auto& frost = chances.season(kFrost, {});
+    FrostMarks marks;
+    if (nights.no_season()) {
+        marks.state = FrostMarks::State::NoSeason;
+        return marks;
+    }
+    const auto place = [today](const std::optional<calendar::DayOfYear>& day) -> std::optional<std::size_t> {
+        if (!day) {
+            return std::nullopt;
+        }
+        const int days = calendar::days_between(today, day->next_on_or_after(today));
+        return days < kDays ? std::optional{static_cast<std::size_t>(days)} : std::nullopt;
+    };
+    marks.last_half = place(frost.last(Probability::literal(0.5)));
+    marks.last_tenth = place(frost.last(Probability::literal(0.1)));
+    marks.first_tenth = place(frost.first(Probability::literal(0.1)));
+    marks.first_half = place(frost.first(Probability::literal(0.5)));
+    // Without a date for one winter in ten there is nothing to mark.
+    switch (nights.dates(kFrost).state) {
+    case climate::ThresholdState::Ordinary:
+        marks.state = marks.last_tenth || marks.first_tenth ? FrostMarks::State::Ordinary : FrostMarks::State::Never;
+        break;
+    case climate::ThresholdState::Never:
+        marks.state = FrostMarks::State::Never;
+        break;
+    case climate::ThresholdState::NoWindow:
+        marks.state = FrostMarks::State::AlwaysPossible;
+        break;
+    case climate::ThresholdState::NoSeason:
+        marks.state = FrostMarks::State::NoSeason;
+        break;
+    }
+    return marks;
+}
+
+/// Colours in the theme's order: roofed outdoors is the fourth, open outdoors the fifth; the others share the
+/// rest in the household's order.
+void add_spots(YearData& year, const home::Household& household)
+{
+    constexpr std::size_t kRoofed = 3;
+    constexpr std::size_t kOpen = 4;
+    constexpr std::size_t kOthers[] = {0, 1, 2, 6, 5, 7};
+    std::size_t others = 0;
+    bool roofed_taken = false;
+    bool open_taken = false;
+    for (const home::Spot& spot : household.spots) {
+        std::size_t colour = 0;
+        const bool outdoors = home::is_outdoors(spot.kind);
+        if (outdoors && spot.kind != home::SpotKind::Open && !roofed_taken) {
+            colour = kRoofed;
+            roofed_taken = true;
+        } else if (spot.kind == home::SpotKind::Open && !open_taken) {
+            colour = kOpen;
+            open_taken = true;
+        } else {
+            colour = kOthers[others++ % std::size(kOthers)];
+        }
+        year.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
+                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour});
+    }
+}
+
+std::string hazard_of(const home::Plant& plant)
+{
+    // The lozenge marks deadly plants alone; others have their hazards on their own page.
+    const auto kind = plants::PlantReference::built_in().find(plant.kind);
+    if (!kind) {
+        return plant.hazardous ? "keep out of reach of children and animals" : "";
+    }
+    const bool people = (*kind)->to_people == plants::Toxicity::Deadly;
+    const bool pets = (*kind)->to_pets == plants::Toxicity::Deadly;
+    if (people && pets) {
+        return "deadly to people and animals if eaten";
+    }
+    return people ? "deadly to people if eaten" : pets ? "deadly to animals if eaten" : "";
+}
+
+HarmCurve harm_curve(const YearData& year, const plan::ColdChances& chances, const plants::ColdLines& lines,
+                     climate::NightOffset offset)
+{
+    const auto& damage = chances.season(lines.damage_begins, offset);
+    const auto& lethal = chances.season(lines.lethal, offset);
+    HarmCurve curve;
+    for (const YearDay& day : year.days) {
+        const auto place = calendar::DayOfYear::of(day.date);
+        const double after = damage.after(place).fraction();
+        const double before = damage.on_or_before(place).fraction();
+        curve.after.push_back(after);
+        curve.before.push_back(before);
+        // A plant may be out where harm stays within the risk and death within a tenth of it.
+        curve.deciding_after.push_back(std::max(after, std::min(1.0, 10.0 * lethal.after(place).fraction())));
+        curve.deciding_before.push_back(
+            std::max(before, std::min(1.0, 10.0 * lethal.on_or_before(place).fraction())));
+    }
+    return curve;
+}
+
+void add_plants(YearData& year, const home::Household& household, const plan::ColdChances& chances)
+{
+    std::map<std::tuple<double, double, std::size_t>, std::size_t> known;
+    for (const home::Plant& plant : household.plants) {
+        std::vector<std::optional<std::size_t>> curves(household.spots.size());
+        for (std::size_t spot = 0; spot < household.spots.size(); ++spot) {
+            if (!year.spots[spot].outdoors) {
+                continue;
+            }
+            const auto key = std::tuple{plant.lines.damage_begins.degrees(), plant.lines.lethal.degrees(), spot};
+            const auto [at, is_new] = known.try_emplace(key, year.curves.size());
+            if (is_new) {
+                year.curves.push_back(harm_curve(year, chances, plant.lines, household.spots[spot].offset));
+            }
+            curves[spot] = at->second;
+        }
+        year.plants.push_back({plant.name, hazard_of(plant), plant.lines.damage_begins, std::move(curves)});
+    }
+}
+
+/// The outdoor spot that is sheltered most, where one is warmer than the open air.
+void add_sheltered(YearData& year, const home::Household& household, const plan::ColdChances& chances)
+{
+    std::optional<std::size_t> warmest;
+    for (std::size_t spot = 0; spot < household.spots.size(); ++spot) {
+        if (year.spots[spot].outdoors &&
+            (!warmest || household.spots[spot].offset.mean > household.spots[*warmest].offset.mean)) {
+            warmest = spot;
+        }
+    }
+    if (!warmest) {
+        return;
+    }
+    const auto offset = household.spots[*warmest].offset;
+    const auto& frost = chances.season(kFrost, offset);
+    ShelteredNights sheltered{*warmest, {}, {}};
+    for (const YearDay& day : year.days) {
+        sheltered.low_middle.push_back(day.low_middle + offset.mean);
+        sheltered.frost_after.push_back(frost.after(calendar::DayOfYear::of(day.date)));
+    }
+    year.sheltered = std::move(sheltered);
+}
+
+SolvedYear solved_year(const home::Household& household, const plan::YearPlan& plan, words::UnitSystem units)
+{
+    SolvedYear solved{{}, plan.gap, {}};
+    const auto place_of = [&household](home::SpotId id) {
+        const auto found =
+            std::find_if(household.spots.begin(), household.spots.end(),
+                         [id](const home::Spot& spot) { return spot.id == id; });
+        return static_cast<std::size_t>(found - household.spots.begin());
+    };
+    for (const home::Plant& plant : household.plants) {
+        std::vector<YearStay> stays;
+        const auto year = std::find_if(plan.plants.begin(), plan.plants.end(),
+                                       [&plant](const plan::PlantYear& of) { return of.plant == plant.id; });
+        if (year != plan.plants.end()) {
+            for (const plan::Stay& stay : year->stays) {
+                const std::size_t spot = place_of(stay.spot);
+                const int first = calendar::days_between(plan.from, stay.from);
+                const int last = calendar::days_between(plan.from, stay.to);
+                int ladder = 0;
+                if (!stays.empty()) {
+                    const bool was_out = home::is_outdoors(household.spots[stays.back().spot].kind);
+                    const bool is_out = home::is_outdoors(household.spots[spot].kind);
+                    const int spent = stays.back().last - stays.back().first + 1;
+                    if (is_out && !was_out) {
+                        ladder = std::min(kDaysGoingOut, spent);
+                    } else if (was_out && !is_out) {
+                        ladder = std::min(kDaysComingIn, last - first + 1);
+                    }
+                }
+                stays.push_back({spot, first, last, ladder, words::why(stay.why, units), stay.risk_out, stay.risk_in});
+            }
+        }
+        solved.stays.push_back(std::move(stays));
+    }
+    for (const plan::Breach& breach : plan.breaches) {
+        solved.warnings.push_back(words::breach(breach, household));
+    }
+    return solved;
+}
+
+} // namespace
+
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, words::UnitSystem units)
+{
+    const auto chances = std::make_shared<plan::ColdChances>(climate.nights());
+    const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
+    double nearest = 0.0;
+    double farthest = 0.0;
+    std::string base;
+    if (!climate.stations.empty()) {
+        const auto [near, far] = std::minmax_element(
+            climate.stations.begin(), climate.stations.end(),
+            [&distance](const auto& a, const auto& b) { return distance(a) < distance(b); });
+        nearest = distance(*near) / 1000.0;
+        farthest = distance(*far) / 1000.0;
+        const auto& period = climate.stations.front().station->base;
+        base = std::to_string(period.first_year) + "–" + std::to_string(period.last_year);
+    }
+    YearData year{.household = household.name,
+                  .place = household.place.name,
+                  .demonstration = household.demonstration,
+                  .today = today,
+                  .turn = chances->nights().turn().last_day(),
+                  .days = {},
+                  .frost = frost_marks(*chances, today),
+                  .spots = {},
+                  .plants = {},
+                  .curves = {},
+                  .sheltered = std::nullopt,
+                  .stations = climate.stations.size(),
+                  .nearest_kilometres = nearest,
+                  .farthest_kilometres = farthest,
+                  .base_period = base,
+                  .expected_error_days = climate.expected_error_days,
+                  .credits = {words::credits(climate)},
+                  .warnings = climate.warnings};
+    add_days(year, household, climate, *chances);
+    add_spots(year, household);
+    add_plants(year, household, *chances);
+    add_sheltered(year, household, *chances);
+    YearSolver solver = [household = std::move(household), climate, chances, today, units](Probability risk) {
+        return solved_year(household, plan::plan_year(household, climate, *chances, today, risk), units);
+    };
+    return {std::move(year), std::move(solver)};
+}
+
+} // namespace lathhouse::models

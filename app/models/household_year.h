@@ -1,0 +1,23 @@
+#pragma once
+
+#include "app/models/year_data.h"
+#include "app/words/words.h"
+#include "core/climate/place_climate.h"
+#include "core/home/household.h"
+
+namespace lathhouse::models {
+
+/// A household's year as the page shows it, with what solves its plan.
+struct HouseholdYear {
+    YearData year;
+    YearSolver solver;
+};
+
+/// Nights, Sun and chances for 365 days from `today`; the plan is left to the solver.
+///
+/// Ladders: going out, the fourteen days before (trade rule R021, gradual move to brighter light); coming in,
+/// the seven after, in at night and out by day (R026). Light: FAO-56 radiation of the month's range.
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, words::UnitSystem units);
+
+} // namespace lathhouse::models
