@@ -2,6 +2,7 @@
 #include "app/cli/household_options.h"
 #include "app/models/household_year.h"
 #include "app/window.h"
+#include "core/home/demonstration.h"
 
 #include <iostream>
 
@@ -9,51 +10,51 @@ namespace {
 
 using namespace lathhouse;
 
-/// Gathers what the window shows and opens it.
-Result<int> open_window(int& argc, char** argv, const cli::Globals& globals, const cli::WindowRequest& request)
+/// The household to show: for a self-test always the demonstration.
+Result<home::Household> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
 {
-    if (!request.page.empty() && request.page != "year") {
-        return Error{ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; there is: year"};
+    if (request.self_test) {
+        return home::demonstration({.today = globals.today}).transform([](const home::Demonstration& shown) {
+            return shown.household;
+        });
     }
-    auto where = globals;
-    if (request.self_test) { // The self-test is of the program, not of the grower's household.
-        where.home = "";
-        where.home_given = false;
-    }
-    const auto household = cli::household_of(where, cli::WithoutHousehold::ShowsDemonstration);
-    if (!household) {
-        return household.error();
-    }
-    const auto climate = cli::climate_of(*household);
-    if (!climate) {
-        return climate.error();
-    }
-    auto year = models::household_year(*household, *climate, globals.today, globals.units);
-    if (!year) {
-        return year.error();
-    }
-    WindowOptions options;
-    options.year = std::move(year->data);
-    options.solver = std::move(year->solver);
-    options.units = globals.units == words::UnitSystem::Metric ? models::Units::Metric : models::Units::Us;
-    options.self_test = request.self_test;
-    if (request.picture) {
-        options.picture = request.picture->string();
-    }
-    return run_window(argc, argv, std::move(options));
+    return cli::household_of(globals, cli::WithoutHousehold::ShowsDemonstration);
+}
+
+int report(const Error& error)
+{
+    std::cerr << "lathhouse: " << error.message << '\n';
+    return cli::exit_status(error);
 }
 
 } // namespace
 
 int main(int argc, char** argv)
 {
-    return cli::run(argc, argv, std::cout, std::cerr,
-                    [&](const cli::Globals& globals, const cli::WindowRequest& request) {
-                        const auto status = open_window(argc, argv, globals, request);
-                        if (!status) {
-                            std::cerr << "lathhouse: " << status.error().message << '\n';
-                            return cli::exit_status(status.error());
-                        }
-                        return *status;
-                    });
+    const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
+        if (!request.page.empty() && request.page != "year") {
+            return report({ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; --page takes year"});
+        }
+        const auto household = household_to_show(globals, request);
+        if (!household) {
+            return report(household.error());
+        }
+        const auto climate = cli::climate_of(*household);
+        if (!climate) {
+            return report(climate.error());
+        }
+        auto shown = models::household_year(*household, *climate, globals.today, globals.units);
+        WindowOptions options{.year = std::move(shown.year),
+                              .solver = std::move(shown.solver),
+                              .units = globals.units == words::UnitSystem::UsCustomary ? models::Units::Us
+                                                                                       : models::Units::Metric,
+                              .self_test = request.self_test,
+                              .picture = std::nullopt};
+        if (request.picture) {
+            options.picture = request.picture->string();
+        }
+        int none = 1; // The command line has been read; Qt gets the program's name alone.
+        return run_window(none, argv, std::move(options));
+    };
+    return cli::run(argc, argv, std::cout, std::cerr, open_window);
 }

@@ -3,7 +3,6 @@
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
-#include <functional>
 #include <optional>
 #include <string>
 
@@ -14,7 +13,6 @@ struct WindowOptions {
     models::YearData year;
     models::YearSolver solver;
     models::Units units = models::Units::Metric;
-    std::string page = "year";          ///< The only page there is yet.
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;

@@ -56,8 +56,9 @@ Item {
     ListView {
         id: list
         objectName: "plantRows"
+        x: -8 // Room for the mark of the chosen row.
         y: 22
-        width: root.width
+        width: root.width + 8
         height: root.height - y
         clip: true
         model: root.year.plants

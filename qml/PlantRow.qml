@@ -24,9 +24,9 @@ Item {
     Accessible.onPressAction: root.year.currentRow = root.index
 
     Rectangle {
-        x: -4
+        x: 0
         y: 1
-        width: root.labelWidth - 4
+        width: root.labelWidth
         height: root.height - 1
         color: root.chosen ? Theme.select : label.containsMouse ? Theme.well : "transparent"
         border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
@@ -41,7 +41,7 @@ Item {
     }
     Text {
         id: nameText
-        x: 4
+        x: 8
         width: root.labelWidth - (root.hazard === "" ? 14 : 34)
         height: root.height
         verticalAlignment: Text.AlignVCenter
@@ -55,7 +55,7 @@ Item {
     }
     Rectangle {
         visible: root.hazard !== ""
-        x: root.labelWidth - 24
+        x: root.labelWidth - 14
         y: (root.height - height) / 2 + 1.5
         width: 8.5
         height: 8.5
@@ -66,7 +66,7 @@ Item {
     }
     MouseArea {
         id: label
-        width: root.labelWidth
+        width: root.labelWidth + 8
         height: root.height
         hoverEnabled: true
         onClicked: root.year.currentRow = root.index
@@ -80,7 +80,7 @@ Item {
     }
     YearBar {
         objectName: "bar"
-        x: root.labelWidth - margin
+        x: root.labelWidth + 8 - margin
         width: root.width - x
         height: root.height
         year: root.year

@@ -87,7 +87,7 @@ T.Slider {
                 y: 6
                 width: 1.4
                 height: 12
-                color: Theme.onAction
+                color: Theme.actionInk
                 antialiasing: true
             }
         }

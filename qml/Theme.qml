@@ -19,7 +19,7 @@ QtObject {
     readonly property color ink: root.pick("#26221C", "#EFE8DB", "#000000")
     readonly property color ink2: root.pick("#5A5245", "#BDB5A7", "#000000")
     readonly property color action: root.pick("#2B4A7F", "#A5C1EE", "#00257A")
-    readonly property color onAction: root.pick("#FFFFFF", "#13203A", "#FFFFFF")
+    readonly property color actionInk: root.pick("#FFFFFF", "#13203A", "#FFFFFF")
     readonly property color select: root.pick("#E2E8F2", "#2C3A52", "#FFF2A8")
     readonly property color caution: root.pick("#9C3810", "#F4A27C", "#8A1C00")
     readonly property color cautionWash: root.pick("#F9E5D9", "#43291F", "#FFFFFF")

@@ -138,7 +138,7 @@ FocusScope {
         x: 0
         width: root.width
         height: root.height
-        top: bands.y
+        chartTop: bands.y
         focused: bands.activeFocus
     }
 }

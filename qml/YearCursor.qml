@@ -7,7 +7,7 @@ Item {
 
     required property YearBands bands
     required property YearModel year
-    required property real top
+    required property real chartTop
     required property bool focused
 
     readonly property real at: root.bands.cursorX
@@ -16,7 +16,7 @@ Item {
 
     Rectangle {
         x: root.at - 0.8
-        y: root.top
+        y: root.chartTop
         width: 1.6
         height: root.height - y
         color: Theme.action
@@ -25,7 +25,7 @@ Item {
     Rectangle {
         id: tab
         x: Math.max(0, Math.min(root.width - width, Math.round(root.at - width / 2)))
-        y: root.top - 21
+        y: root.chartTop - 21
         width: Math.ceil(date.implicitWidth) + 10
         height: 19
         radius: 3
@@ -35,7 +35,7 @@ Item {
             id: date
             anchors.centerIn: parent
             text: root.year.cursorShort
-            color: Theme.onAction
+            color: Theme.actionInk
             font.family: Theme.textFamily
             font.pixelSize: Theme.rowSize
             font.weight: Font.DemiBold
@@ -52,7 +52,7 @@ Item {
         Rectangle {
             required property real modelData
             x: root.at - 4
-            y: root.top + modelData - 4
+            y: root.chartTop + modelData - 4
             width: 8
             height: 8
             radius: 4
@@ -68,7 +68,7 @@ Item {
         Rectangle {
             required property real modelData
             x: root.at - 5
-            y: root.top + modelData - 1
+            y: root.chartTop + modelData - 1
             width: 10
             height: 2
             color: Theme.action

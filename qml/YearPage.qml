@@ -12,7 +12,7 @@ FocusScope {
     property bool allNumbers: false
 
     readonly property real footHeight: root.narrow ? 88 : 0
-    readonly property real side: root.narrow ? 16 : 20
+    readonly property real side: root.narrow ? 15 : 19
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The year from today")
@@ -115,7 +115,7 @@ FocusScope {
         wide: root.wide
         x: root.side
         y: root.narrow ? 98 : 57
-        width: root.narrow ? root.width - x - 12 : (root.wide ? 220 + 1240 : root.width - 270 - x)
+        width: root.narrow ? root.width - x - 12 : (root.wide ? Math.min(220 + 1240, root.width - 270 - x) : root.width - 257 - x)
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
     }
@@ -144,9 +144,9 @@ FocusScope {
         objectName: "readout"
         visible: !root.narrow
         year: root.year
-        x: root.wide ? chart.x + chart.width + 34 : root.width - root.side - 204
+        x: root.wide ? chart.x + chart.width + 34 : root.width - root.side - 203
         y: 57
-        width: root.wide ? Math.min(380, root.width - x - root.side) : 204
+        width: root.wide ? Math.min(380, root.width - x - root.side) : 203
         height: root.height - y - 12
     }
     YearFoot {

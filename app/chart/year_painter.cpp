@@ -388,7 +388,7 @@ void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Label
         }
         const qreal tenth_x = x(static_cast<qreal>(tenth.value_or(half.value_or(0))) + 0.5);
         const qreal half_x = x(static_cast<qreal>(half.value_or(tenth.value_or(0))) + 0.5);
-        if (half && tenth) {
+        if (half && tenth && (last ? *half <= *tenth : *tenth <= *half)) {
             painter.setPen(QPen(ink.ink, 5.0, Qt::SolidLine, Qt::FlatCap));
             painter.drawLine(QPointF(half_x, zero), QPointF(tenth_x, zero));
             painter.setPen(QPen(ink.ink, 1.6));
@@ -606,11 +606,9 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
     }
     painter.setBrush(Qt::NoBrush);
     for (const models::RiskDate& date : model.dates(plant)) {
-        // The edge of a stay belongs to the morning on which the plant is carried.
-        const qreal shift = date.going_out ? 0.0 : 1.0;
-        const qreal fifth = x(static_cast<qreal>(date.at_fifth) + shift);
-        const qreal twentieth = x(static_cast<qreal>(date.at_twentieth) + shift);
-        const qreal chosen = x(static_cast<qreal>(date.chosen) + shift);
+        const qreal fifth = x(static_cast<qreal>(date.at_fifth));
+        const qreal twentieth = x(static_cast<qreal>(date.at_twentieth));
+        const qreal chosen = x(static_cast<qreal>(date.chosen));
         const qreal y = top - 3.5;
         painter.setPen(QPen(ink.ink, 1.0));
         painter.drawLine(QPointF(fifth, y), QPointF(twentieth, y));

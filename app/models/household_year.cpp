@@ -3,6 +3,7 @@
 #include "app/words/credits.h"
 #include "app/words/plan_words.h"
 #include "core/calendar/time_zone.h"
+#include "core/plan/cold_chances.h"
 #include "core/plan/year_plan.h"
 #include "core/sky/radiation.h"
 #include "core/sky/sun.h"
@@ -13,237 +14,294 @@
 #include <memory>
 
 namespace lathhouse::models {
+
 namespace {
 
-using calendar::DayOfYear;
-using calendar::Days;
+constexpr int kDays = plan::kNightsOfAPlan;
+constexpr int kDaysGoingOut = 14;
+constexpr int kDaysComingIn = 7;
+constexpr Celsius kFrost = Celsius::from_degrees(0.0);
 
-constexpr std::size_t kDays = plan::kNightsOfAPlan;
-constexpr auto kFrostLine = Celsius::from_degrees(0.0);
-constexpr auto kOneInTwenty = Probability::literal(0.05);
-
-std::optional<int> minutes_of_day(const calendar::TimeZone& zone, const std::optional<calendar::Instant>& instant)
+/// Value of a month's figure on a date, straight between the middles of months.
+double between_months(const climate::Monthly<Celsius>& figures, calendar::Date date)
 {
-    if (!instant) {
-        return std::nullopt;
-    }
-    const auto local = zone.local(*instant);
-    const auto since_midnight = local - std::chrono::floor<std::chrono::days>(local);
-    return static_cast<int>(std::lround(static_cast<double>(since_midnight.count()) / 60.0)) % 1440;
+    const double days_in_month =
+        static_cast<double>(boost::gregorian::gregorian_calendar::end_of_month_day(date.year(), date.month()));
+    const double from_middle = (static_cast<double>(date.day()) - 0.5) / days_in_month - 0.5;
+    const auto month = static_cast<std::size_t>(date.month() - 1);
+    const std::size_t other = from_middle < 0.0 ? (month + 11) % 12 : (month + 1) % 12;
+    const double here = figures[month].degrees();
+    return here + (figures[other].degrees() - here) * std::abs(from_middle);
 }
 
-/// Daily light in the open from the month's temperature range (FAO-56 eq. 50).
-DailyLight light_in_the_open(const climate::PlaceClimate& climate, calendar::Date date)
+void add_days(YearData& year, const home::Household& household, const climate::PlaceClimate& climate,
+              const plan::ColdChances& chances)
 {
-    const auto month = static_cast<std::size_t>(DayOfYear::of(date).month() - 1);
-    const auto beyond = sky::extraterrestrial_radiation(climate.position.latitude, calendar::ordinal_of_year(date));
-    return sky::daily_light(sky::radiation_from_temperature_range(beyond, climate.monthly.low[month],
-                                                                  climate.monthly.high[month], sky::Setting::Inland,
-                                                                  climate.elevation));
-}
-
-std::vector<YearDay> days_of(const climate::PlaceClimate& climate, const climate::NightModel& nights,
-                             const climate::SeasonChances& frost, const calendar::TimeZone& zone,
-                             calendar::Date today)
-{
-    const sky::SolarEphemeris ephemeris{today - Days{2}, today + Days{static_cast<int>(kDays) + 2}};
-    std::vector<YearDay> days;
-    days.reserve(kDays);
-    for (std::size_t i = 0; i < kDays; ++i) {
-        const auto date = today + Days{static_cast<int>(i)};
-        const auto day = DayOfYear::of(date);
-        const auto sun = sky::sun_day(ephemeris, climate.position, date);
-        days.push_back({.date = date,
-                        .low_cold = nights.quantile(day, kOneInTwenty),
-                        .low_middle = nights.quantile(day, Probability::literal(0.5)),
-                        .low_warm = nights.quantile(day, kOneInTwenty.complement()),
-                        .frost = nights.chance_on(day, kFrostLine),
-                        .frost_after = frost.after(day),
-                        .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
-                        .sunrise_minutes = minutes_of_day(zone, sun.rise),
-                        .sunset_minutes = minutes_of_day(zone, sun.set),
-                        .light = light_in_the_open(climate, date)});
-    }
-    return days;
-}
-
-FrostMarks frost_marks(const climate::NightModel& nights, calendar::Date today)
-{
-    const auto dates = nights.dates(kFrostLine);
-    FrostMarks marks;
-    switch (dates.state) {
-    case climate::ThresholdState::Ordinary: marks.state = FrostMarks::State::Ordinary; break;
-    case climate::ThresholdState::Never: marks.state = FrostMarks::State::Never; break;
-    case climate::ThresholdState::NoWindow: marks.state = FrostMarks::State::AlwaysPossible; break;
-    case climate::ThresholdState::NoSeason: marks.state = FrostMarks::State::NoSeason; break;
-    }
-    const auto place = [&](const climate::EndDates& end, double percent) -> std::optional<std::size_t> {
-        const auto found = end.dates.find(percent);
-        if (marks.state != FrostMarks::State::Ordinary || found == end.dates.end() || !found->second) {
+    const auto& nights = chances.nights();
+    const auto& frost = chances.season(kFrost, {});
+    const sky::SolarEphemeris ephemeris(year.today - calendar::Days(2), year.today + calendar::Days(kDays + 2));
+    const auto zone = calendar::TimeZone::named(household.place.time_zone);
+    const auto clock = [&zone](const std::optional<calendar::Instant>& instant) -> std::optional<int> {
+        if (!instant || !zone) {
             return std::nullopt;
         }
-        const auto index = calendar::days_between(today, found->second->next_on_or_after(today));
-        return index < static_cast<int>(kDays) ? std::optional{static_cast<std::size_t>(index)} : std::nullopt;
+        const auto since_midnight = zone->local(*instant).time_since_epoch() % std::chrono::hours(24);
+        return static_cast<int>(std::chrono::round<std::chrono::minutes>(since_midnight).count());
     };
-    marks.last_half = place(dates.last, 50.0);
-    marks.last_tenth = place(dates.last, 10.0);
-    marks.first_tenth = place(dates.first, 10.0);
-    marks.first_half = place(dates.first, 50.0);
+    for (int place = 0; place < kDays; ++place) {
+        const calendar::Date date = year.today + calendar::Days(place);
+        const auto day = calendar::DayOfYear::of(date);
+        sky::SunDay sun = sky::sun_day(ephemeris, household.place.position, date);
+        if (zone) {
+            if (const auto by_clock = sky::sun_day(ephemeris, household.place.position, date, *zone)) {
+                sun = *by_clock;
+            }
+        }
+        const auto radiation = sky::radiation_from_temperature_range(
+            sun.extraterrestrial, Celsius::from_degrees(between_months(climate.monthly.low, date)),
+            Celsius::from_degrees(between_months(climate.monthly.high, date)), sky::Setting::Inland,
+            climate.elevation);
+        year.days.push_back({.date = date,
+                             .low_cold = nights.quantile(day, Probability::literal(0.05)),
+                             .low_middle = nights.quantile(day, Probability::literal(0.5)),
+                             .low_warm = nights.quantile(day, Probability::literal(0.95)),
+                             .frost = nights.chance_on(day, kFrost),
+                             .frost_after = frost.after(day),
+                             .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
+                             .sunrise_minutes = clock(sun.rise),
+                             .sunset_minutes = clock(sun.set),
+                             .light = sky::daily_light(radiation)});
+    }
+}
+
+FrostMarks frost_marks(const plan::ColdChances& chances, calendar::Date today)
+{
+    const auto& nights = chances.nights();
+    const auto& frost = chances.season(kFrost, {});
+    FrostMarks marks;
+    if (nights.no_season()) {
+        marks.state = FrostMarks::State::NoSeason;
+        return marks;
+    }
+    const auto place = [today](const std::optional<calendar::DayOfYear>& day) -> std::optional<std::size_t> {
+        if (!day) {
+            return std::nullopt;
+        }
+        const int days = calendar::days_between(today, day->next_on_or_after(today));
+        return days < kDays ? std::optional{static_cast<std::size_t>(days)} : std::nullopt;
+    };
+    marks.last_half = place(frost.last(Probability::literal(0.5)));
+    marks.last_tenth = place(frost.last(Probability::literal(0.1)));
+    marks.first_tenth = place(frost.first(Probability::literal(0.1)));
+    marks.first_half = place(frost.first(Probability::literal(0.5)));
+    // Without a date for one winter in ten there is nothing to mark.
+    switch (nights.dates(kFrost).state) {
+    case climate::ThresholdState::Ordinary:
+        marks.state = marks.last_tenth || marks.first_tenth ? FrostMarks::State::Ordinary : FrostMarks::State::Never;
+        break;
+    case climate::ThresholdState::Never:
+        marks.state = FrostMarks::State::Never;
+        break;
+    case climate::ThresholdState::NoWindow:
+        marks.state = FrostMarks::State::AlwaysPossible;
+        break;
+    case climate::ThresholdState::NoSeason:
+        marks.state = FrostMarks::State::NoSeason;
+        break;
+    }
     return marks;
 }
 
-/// Curves of the plants at the outdoor spots, one for each line and offset that occurs.
-class Curves {
-public:
-    Curves(const plan::ColdChances& chances, calendar::Date today) : chances_(chances), today_(today) {}
-
-    std::size_t of(Celsius line, climate::NightOffset offset)
-    {
-        const auto key = std::make_tuple(line.degrees(), offset.mean.kelvins(), offset.spread.kelvins());
-        const auto [known, added] = places_.emplace(key, curves_.size());
-        if (added) {
-            const auto& season = chances_.season(line, offset);
-            HarmCurve curve;
-            for (std::size_t i = 0; i < kDays; ++i) {
-                const auto day = DayOfYear::of(today_ + Days{static_cast<int>(i)});
-                curve.after.push_back(season.after(day).fraction());
-                curve.before.push_back(season.on_or_before(day).fraction());
-            }
-            curves_.push_back(std::move(curve));
+/// Colours in the theme's order: roofed outdoors is the fourth, open outdoors the fifth; the others share the
+/// rest in the household's order.
+void add_spots(YearData& year, const home::Household& household)
+{
+    constexpr std::size_t kRoofed = 3;
+    constexpr std::size_t kOpen = 4;
+    constexpr std::size_t kOthers[] = {0, 1, 2, 6, 5, 7};
+    std::size_t others = 0;
+    bool roofed_taken = false;
+    bool open_taken = false;
+    for (const home::Spot& spot : household.spots) {
+        std::size_t colour = 0;
+        const bool outdoors = home::is_outdoors(spot.kind);
+        if (outdoors && spot.kind != home::SpotKind::Open && !roofed_taken) {
+            colour = kRoofed;
+            roofed_taken = true;
+        } else if (spot.kind == home::SpotKind::Open && !open_taken) {
+            colour = kOpen;
+            open_taken = true;
+        } else {
+            colour = kOthers[others++ % std::size(kOthers)];
         }
-        return known->second;
+        year.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
+                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour});
     }
-    std::vector<HarmCurve> take() { return std::move(curves_); }
-
-private:
-    const plan::ColdChances& chances_;
-    calendar::Date today_;
-    std::map<std::tuple<double, double, double>, std::size_t> places_;
-    std::vector<HarmCurve> curves_;
-};
+}
 
 std::string hazard_of(const home::Plant& plant)
 {
-    if (!plant.hazardous) {
-        return {};
-    }
+    // The lozenge marks deadly plants alone; others have their hazards on their own page.
     const auto kind = plants::PlantReference::built_in().find(plant.kind);
-    return kind && !(*kind)->hazards.empty() ? (*kind)->hazards : "can hurt children or animals";
+    if (!kind) {
+        return plant.hazardous ? "keep out of reach of children and animals" : "";
+    }
+    const bool people = (*kind)->to_people == plants::Toxicity::Deadly;
+    const bool pets = (*kind)->to_pets == plants::Toxicity::Deadly;
+    if (people && pets) {
+        return "deadly to people and animals if eaten";
+    }
+    return people ? "deadly to people if eaten" : pets ? "deadly to animals if eaten" : "";
 }
 
-SolvedYear solved(const plan::YearPlan& plan, const home::Household& household, calendar::Date today,
-                  words::UnitSystem units)
+HarmCurve harm_curve(const YearData& year, const plan::ColdChances& chances, const plants::ColdLines& lines,
+                     climate::NightOffset offset)
 {
-    SolvedYear year{{}, plan.gap};
-    for (const auto& plant : plan.plants) {
-        std::vector<YearStay> stays;
-        for (const auto& stay : plant.stays) {
-            const auto spot = std::ranges::find(household.spots, stay.spot, &home::Spot::id);
-            stays.push_back({.spot = static_cast<std::size_t>(spot - household.spots.begin()),
-                             .first = calendar::days_between(today, stay.from),
-                             .last = calendar::days_between(today, stay.to),
-                             .ladder_days = 0,
-                             .why = words::why(stay.why, units),
-                             .risk_out = stay.risk_out,
-                             .risk_in = stay.risk_in});
-        }
-        year.stays.push_back(std::move(stays));
+    const auto& damage = chances.season(lines.damage_begins, offset);
+    const auto& lethal = chances.season(lines.lethal, offset);
+    HarmCurve curve;
+    for (const YearDay& day : year.days) {
+        const auto place = calendar::DayOfYear::of(day.date);
+        const double after = damage.after(place).fraction();
+        const double before = damage.on_or_before(place).fraction();
+        curve.after.push_back(after);
+        curve.before.push_back(before);
+        // A plant may be out where harm stays within the risk and death within a tenth of it.
+        curve.deciding_after.push_back(std::max(after, std::min(1.0, 10.0 * lethal.after(place).fraction())));
+        curve.deciding_before.push_back(
+            std::max(before, std::min(1.0, 10.0 * lethal.on_or_before(place).fraction())));
     }
-    return year;
+    return curve;
+}
+
+void add_plants(YearData& year, const home::Household& household, const plan::ColdChances& chances)
+{
+    std::map<std::tuple<double, double, std::size_t>, std::size_t> known;
+    for (const home::Plant& plant : household.plants) {
+        std::vector<std::optional<std::size_t>> curves(household.spots.size());
+        for (std::size_t spot = 0; spot < household.spots.size(); ++spot) {
+            if (!year.spots[spot].outdoors) {
+                continue;
+            }
+            const auto key = std::tuple{plant.lines.damage_begins.degrees(), plant.lines.lethal.degrees(), spot};
+            const auto [at, is_new] = known.try_emplace(key, year.curves.size());
+            if (is_new) {
+                year.curves.push_back(harm_curve(year, chances, plant.lines, household.spots[spot].offset));
+            }
+            curves[spot] = at->second;
+        }
+        year.plants.push_back({plant.name, hazard_of(plant), plant.lines.damage_begins, std::move(curves)});
+    }
+}
+
+/// The outdoor spot that is sheltered most, where one is warmer than the open air.
+void add_sheltered(YearData& year, const home::Household& household, const plan::ColdChances& chances)
+{
+    std::optional<std::size_t> warmest;
+    for (std::size_t spot = 0; spot < household.spots.size(); ++spot) {
+        if (year.spots[spot].outdoors &&
+            (!warmest || household.spots[spot].offset.mean > household.spots[*warmest].offset.mean)) {
+            warmest = spot;
+        }
+    }
+    if (!warmest) {
+        return;
+    }
+    const auto offset = household.spots[*warmest].offset;
+    const auto& frost = chances.season(kFrost, offset);
+    ShelteredNights sheltered{*warmest, {}, {}};
+    for (const YearDay& day : year.days) {
+        sheltered.low_middle.push_back(day.low_middle + offset.mean);
+        sheltered.frost_after.push_back(frost.after(calendar::DayOfYear::of(day.date)));
+    }
+    year.sheltered = std::move(sheltered);
+}
+
+SolvedYear solved_year(const home::Household& household, const plan::YearPlan& plan, words::UnitSystem units)
+{
+    SolvedYear solved{{}, plan.gap, {}};
+    const auto place_of = [&household](home::SpotId id) {
+        const auto found =
+            std::find_if(household.spots.begin(), household.spots.end(),
+                         [id](const home::Spot& spot) { return spot.id == id; });
+        return static_cast<std::size_t>(found - household.spots.begin());
+    };
+    for (const home::Plant& plant : household.plants) {
+        std::vector<YearStay> stays;
+        const auto year = std::find_if(plan.plants.begin(), plan.plants.end(),
+                                       [&plant](const plan::PlantYear& of) { return of.plant == plant.id; });
+        if (year != plan.plants.end()) {
+            for (const plan::Stay& stay : year->stays) {
+                const std::size_t spot = place_of(stay.spot);
+                const int first = calendar::days_between(plan.from, stay.from);
+                const int last = calendar::days_between(plan.from, stay.to);
+                int ladder = 0;
+                if (!stays.empty()) {
+                    const bool was_out = home::is_outdoors(household.spots[stays.back().spot].kind);
+                    const bool is_out = home::is_outdoors(household.spots[spot].kind);
+                    const int spent = stays.back().last - stays.back().first + 1;
+                    if (is_out && !was_out) {
+                        ladder = std::min(kDaysGoingOut, spent);
+                    } else if (was_out && !is_out) {
+                        ladder = std::min(kDaysComingIn, last - first + 1);
+                    }
+                }
+                stays.push_back({spot, first, last, ladder, words::why(stay.why, units), stay.risk_out, stay.risk_in});
+            }
+        }
+        solved.stays.push_back(std::move(stays));
+    }
+    for (const plan::Breach& breach : plan.breaches) {
+        solved.warnings.push_back(words::breach(breach, household));
+    }
+    return solved;
 }
 
 } // namespace
 
-Result<HouseholdYear> household_year(const home::Household& household, const climate::PlaceClimate& climate,
-                                     calendar::Date today, words::UnitSystem units)
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, words::UnitSystem units)
 {
-    const auto zone = calendar::TimeZone::named(household.place.time_zone);
-    if (!zone) {
-        return zone.error();
+    const auto chances = std::make_shared<plan::ColdChances>(climate.nights());
+    const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
+    double nearest = 0.0;
+    double farthest = 0.0;
+    std::string base;
+    if (!climate.stations.empty()) {
+        const auto [near, far] = std::minmax_element(
+            climate.stations.begin(), climate.stations.end(),
+            [&distance](const auto& a, const auto& b) { return distance(a) < distance(b); });
+        nearest = distance(*near) / 1000.0;
+        farthest = distance(*far) / 1000.0;
+        const auto& period = climate.stations.front().station->base;
+        base = std::to_string(period.first_year) + "–" + std::to_string(period.last_year);
     }
-    // The solver outlives this call and keeps its own copies; one call at a time uses the cache.
-    const auto chances = std::make_shared<const plan::ColdChances>(climate.nights());
-    const auto& nights = chances->nights();
-    const auto& frost = chances->season(kFrostLine, {});
-
-    YearData data{.household = household.name,
+    YearData year{.household = household.name,
                   .place = household.place.name,
                   .demonstration = household.demonstration,
                   .today = today,
-                  .turn = nights.turn().last_day(),
-                  .days = days_of(climate, nights, frost, *zone, today),
-                  .frost = frost_marks(nights, today),
+                  .turn = chances->nights().turn().last_day(),
+                  .days = {},
+                  .frost = frost_marks(*chances, today),
                   .spots = {},
                   .plants = {},
                   .curves = {},
-                  .sheltered = {},
+                  .sheltered = std::nullopt,
                   .stations = climate.stations.size(),
-                  .nearest_kilometres = 0.0,
-                  .farthest_kilometres = 0.0,
-                  .base_period = {},
+                  .nearest_kilometres = nearest,
+                  .farthest_kilometres = farthest,
+                  .base_period = base,
                   .expected_error_days = climate.expected_error_days,
                   .credits = {words::credits(climate)},
                   .warnings = climate.warnings};
-    if (!climate.stations.empty()) {
-        const auto [nearest, farthest] =
-            std::ranges::minmax(climate.stations, {}, &climate::StationInUse::distance);
-        data.nearest_kilometres = nearest.distance.kilometres();
-        data.farthest_kilometres = farthest.distance.kilometres();
-        const auto& base = climate.stations.front().station->base;
-        data.base_period = std::to_string(base.first_year) + "\u2013" + std::to_string(base.last_year);
-    }
-
-    constexpr std::size_t kSpotColours = 8;
-    // Colours by what the spot is where that leaves each its own; look: slats are roofed, posts open.
-    std::vector<bool> taken(kSpotColours, false);
-    const auto colour_for = [&](home::SpotKind kind, std::size_t index) {
-        const std::size_t roofed = 3;
-        const std::size_t open = 4;
-        std::size_t wanted = kind == home::SpotKind::Indoors ? 0 : kind == home::SpotKind::Open ? open : roofed;
-        for (std::size_t step = 0; step < kSpotColours; ++step, wanted = (wanted + 1) % kSpotColours) {
-            const bool outdoor_hand = wanted == roofed || wanted == open;
-            if (!taken[wanted] && (outdoor_hand == home::is_outdoors(kind) || step >= kSpotColours - 2)) {
-                taken[wanted] = true;
-                return wanted;
-            }
-        }
-        return index % kSpotColours;
+    add_days(year, household, climate, *chances);
+    add_spots(year, household);
+    add_plants(year, household, *chances);
+    add_sheltered(year, household, *chances);
+    YearSolver solver = [household = std::move(household), climate, chances, today, units](Probability risk) {
+        return solved_year(household, plan::plan_year(household, climate, *chances, today, risk), units);
     };
-    for (std::size_t i = 0; i < household.spots.size(); ++i) {
-        const auto& spot = household.spots[i];
-        const bool outdoors = home::is_outdoors(spot.kind);
-        data.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
-                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour_for(spot.kind, i)});
-    }
-    Curves curves{*chances, today};
-    for (const auto& plant : household.plants) {
-        YearPlant shown{plant.name, hazard_of(plant), plant.lines.damage_begins, {}};
-        for (const auto& spot : household.spots) {
-            shown.curves.push_back(home::is_outdoors(spot.kind)
-                                       ? std::optional{curves.of(plant.lines.damage_begins, spot.offset)}
-                                       : std::nullopt);
-        }
-        data.plants.push_back(std::move(shown));
-    }
-    data.curves = curves.take();
-
-    const auto porch = std::ranges::max_element(household.spots, {}, [](const home::Spot& spot) {
-        return home::is_outdoors(spot.kind) ? spot.capacity : -1;
-    });
-    if (porch != household.spots.end() && home::is_outdoors(porch->kind)) {
-        ShelteredNights sheltered{static_cast<std::size_t>(porch - household.spots.begin()), {}, {}};
-        const auto& season = chances->season(kFrostLine, porch->offset);
-        for (const auto& day : data.days) {
-            sheltered.low_middle.push_back(day.low_middle + porch->offset.mean);
-            sheltered.frost_after.push_back(season.after(DayOfYear::of(day.date)));
-        }
-        data.sheltered = std::move(sheltered);
-    }
-
-    const auto solver = [household, climate, chances, today, units](Probability risk) {
-        return solved(plan::plan_year(household, climate, *chances, today, risk), household, today, units);
-    };
-    return HouseholdYear{std::move(data), solver};
+    return {std::move(year), std::move(solver)};
 }
 
 } // namespace lathhouse::models

@@ -7,15 +7,17 @@
 
 namespace lathhouse::models {
 
-/// What the page Year shows of a household, and how it is planned for another risk.
+/// A household's year as the page shows it, with what solves its plan.
 struct HouseholdYear {
-    YearData data;
+    YearData year;
     YearSolver solver;
 };
 
-/// Computes the twelve months from `today`. The words of a stay use `units`.
-/// Errors: NotFound for a time zone that the system does not know.
-Result<HouseholdYear> household_year(const home::Household& household, const climate::PlaceClimate& climate,
-                                     calendar::Date today, words::UnitSystem units);
+/// Nights, Sun and chances for 365 days from `today`; the plan is left to the solver.
+///
+/// Ladders: going out, the fourteen days before (trade rule R021, gradual move to brighter light); coming in,
+/// the seven after, in at night and out by day (R026). Light: FAO-56 radiation of the month's range.
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, words::UnitSystem units);
 
 } // namespace lathhouse::models

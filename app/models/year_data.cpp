@@ -11,18 +11,19 @@ namespace {
 std::optional<std::size_t> passing_out(const HarmCurve& curve, std::size_t begin, std::size_t end, double risk)
 {
     for (std::size_t day = begin; day < end; ++day) {
-        if (curve.after[day] <= risk) {
+        if (curve.deciding_after[day] <= risk) {
             return day == begin ? std::nullopt : std::optional{day};
         }
     }
     return std::nullopt;
 }
 
-/// Last day of [begin, end) with a chance up to it of at most `risk`; none where it never grows beyond.
+/// Last day of [begin, end) whose morning is still within the risk, so the first evening indoors; none where the
+/// chance never grows beyond.
 std::optional<std::size_t> passing_in(const HarmCurve& curve, std::size_t begin, std::size_t end, double risk)
 {
     for (std::size_t day = begin; day < end; ++day) {
-        if (curve.before[day] > risk) {
+        if (curve.deciding_before[day] > risk) {
             return day == begin ? std::nullopt : std::optional{day - 1};
         }
     }

@@ -49,10 +49,14 @@ struct YearSpot {
     std::size_t colour;                ///< 0..7, place among the theme's spot colours; also its pattern.
 };
 
-/// Chances of a night at or below one line, for each day shown.
+/// Chances of a harmful night for one plant at one spot, for each day shown.
 struct HarmCurve {
-    std::vector<double> after;  ///< After the day, up to the turn.
-    std::vector<double> before; ///< From the turn up to the day, included.
+    std::vector<double> after;  ///< At or below the damage line after the day, up to the turn.
+    std::vector<double> before; ///< The same from the turn up to the day, included.
+    /// The least risk that allows the plant out: as above, or ten times the chance of a lethal night where that
+    /// is more.
+    std::vector<double> deciding_after;
+    std::vector<double> deciding_before;
 };
 
 struct YearPlant {
@@ -78,6 +82,7 @@ struct YearStay {
 struct SolvedYear {
     std::vector<std::vector<YearStay>> stays;
     double gap; ///< To the bound of the best there can be, 0..1.
+    std::vector<std::string> warnings; ///< What the plan could not keep to, in sentences.
 };
 
 /// What the open air, at the outdoor spot that most plants use, is like.
@@ -112,7 +117,7 @@ struct YearData {
 /// Solves the year for a risk; called from a thread of its own, one call at a time.
 using YearSolver = std::function<SolvedYear(Probability)>;
 
-/// A passing of the risk chosen, within one cold season.
+/// A passing of the risk chosen, within one cold season: the first evening out, or the first one in again.
 struct RiskDate {
     bool going_out; ///< Else coming in.
     std::size_t chosen;        ///< At the risk asked for.

@@ -223,8 +223,10 @@ QString YearModel::footnote() const
         sentences.append(tr("Plan within %1 % of the best.").arg(words_.decimal(solved_.gap * 100.0, 1)));
     }
     sentences.append(tr("All dates are chances, not promises."));
-    for (const std::string& warning : year_.warnings) {
-        sentences.append(text(warning));
+    for (const auto* warnings : {&year_.warnings, &solved_.warnings}) {
+        for (const std::string& warning : *warnings) {
+            sentences.append(text(warning));
+        }
     }
     return sentences.join(QLatin1Char(' '));
 }

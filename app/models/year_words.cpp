@@ -1,5 +1,7 @@
 #include "app/models/year_words.h"
 
+#include "app/words/words.h"
+
 #include <QCoreApplication>
 #include <QDate>
 #include <QTime>
@@ -84,7 +86,7 @@ QString YearWords::decimal(double number, int decimals) const
 
 QString YearWords::bare(Celsius temperature) const
 {
-    return decimal(shown(temperature), 1);
+    return decimal(shown(temperature), units_ == Units::Us ? 0 : 1);
 }
 QString YearWords::temperature(Celsius temperature) const
 {
@@ -124,30 +126,12 @@ QString YearWords::clock(int minutes) const
 
 QString YearWords::chance(Probability chance)
 {
-    const QString in_table = chance_in_table(chance);
-    return in_table.startsWith(QLatin1Char('<')) ? tr("under 1 in 1000") : in_table;
+    return text(words::chance(chance));
 }
 
 QString YearWords::chance_in_table(Probability chance)
 {
-    const double share = chance.fraction();
-    if (share > 0.95) {
-        return tr("almost sure");
-    }
-    if (share >= 0.6) {
-        return tr("%1 in 10").arg(std::min(9, static_cast<int>(std::round(share * 10.0))));
-    }
-    if (share < 0.001) {
-        return tr("< 1 in 1000");
-    }
-    constexpr int kSteps[] = {2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 30, 50, 100, 200, 500, 1000};
-    int best = kSteps[0];
-    for (const int step : kSteps) {
-        if (std::abs(std::log(share * step)) < std::abs(std::log(share * best))) {
-            best = step;
-        }
-    }
-    return tr("1 in %1").arg(best);
+    return chance.fraction() < 0.001 ? tr("< 1 in 1000") : text(words::chance(chance));
 }
 
 } // namespace lathhouse::models

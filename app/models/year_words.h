@@ -26,7 +26,7 @@ public:
     QString long_date_with_year(calendar::Date date) const;
     QString date_with_year(calendar::Date date) const;
     QString month(calendar::Date date) const; ///< "Jan".
-    /// In the shown unit, one decimal, true minus, without the unit.
+    /// In the shown unit, true minus, without the unit: one decimal in Celsius, whole degrees in Fahrenheit.
     QString bare(Celsius temperature) const;
     /// "8.3 °C".
     QString temperature(Celsius temperature) const;

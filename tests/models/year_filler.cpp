@@ -50,6 +50,8 @@ HarmCurve curve_for(const std::vector<YearDay>& days, calendar::DayOfYear turn, 
         curve.before.push_back(1.0 - none_up_to[static_cast<std::size_t>(since)]);
         curve.after.push_back(1.0 - none_after[static_cast<std::size_t>(since)]);
     }
+    curve.deciding_after = curve.after;
+    curve.deciding_before = curve.before;
     return curve;
 }
 
@@ -144,7 +146,7 @@ YearData filled_year(calendar::Date today)
 
 SolvedYear filled_plan(const YearData& year, Probability risk)
 {
-    SolvedYear plan{{}, 0.008};
+    SolvedYear plan{{}, 0.008, {}};
     const int last_day = static_cast<int>(year.days.size()) - 1;
     for (std::size_t plant = 0; plant < year.plants.size(); ++plant) {
         const std::size_t inside = std::array<std::size_t, 4>{2, 1, 0, 3}[plant % 4];
@@ -157,7 +159,7 @@ SolvedYear filled_plan(const YearData& year, Probability risk)
             continue;
         }
         const int first_out = static_cast<int>(*out);
-        const int last_out = static_cast<int>(*in);
+        const int last_out = static_cast<int>(*in) - 1;
         plan.stays.push_back(
             {{inside, 0, first_out - 1, 0, "winter", std::nullopt, std::nullopt},
              {outside, first_out, last_out, std::min(14, first_out), "nights are warm enough", risk, risk},

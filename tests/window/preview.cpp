@@ -22,7 +22,7 @@ int main(int argc, char** argv)
     if (argc > 4) {
         options.units = models::Units::Us;
     }
-    options.self_test = true;
+    options.self_test = !options.picture;
     int none = 1;
     return run_window(none, argv, std::move(options));
 }

@@ -1,0 +1,171 @@
+#include "app/models/year_model.h"
+#include "tests/models/year_filler.h"
+
+#include <QAbstractItemModelTester>
+#include <QCoreApplication>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace lathhouse::models {
+namespace {
+
+YearSolver filling_solver()
+{
+    return [year = filled_year()](Probability risk) { return filled_plan(year, risk); };
+}
+
+/// A model whose first plan is there.
+class YearModelTest : public testing::Test {
+protected:
+    YearModelTest() : model(filled_year(), filling_solver(), YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)))
+    {
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
+    }
+    QVariant plant(int row, PlantRows::Role role) { return model.plants()->data(model.plants()->index(row), role); }
+    YearModel model;
+};
+
+TEST_F(YearModelTest, ModelsKeepTheRulesOfModels)
+{
+    QAbstractItemModelTester plants(model.plants(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester nights(model.nights(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester readout(model.readout(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setCursorDay(77);
+    model.setRiskStop(4);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
+    EXPECT_EQ(model.nights()->rowCount(), 365);
+    EXPECT_EQ(model.plants()->rowCount(), 14);
+    EXPECT_EQ(model.nights()->rowCount(model.nights()->index(0)), 0);
+}
+
+TEST_F(YearModelTest, RowsStandInOrderOfGoingOut)
+{
+    int before = -1;
+    for (const std::size_t at : model.order()) {
+        const auto& stays = model.stays(at);
+        const int out = stays.size() > 1 ? stays[1].first : 365;
+        EXPECT_GE(out, before);
+        before = out;
+    }
+}
+
+TEST_F(YearModelTest, CursorStaysWithinTheYear)
+{
+    model.setCursorDay(-5);
+    EXPECT_EQ(model.cursorDay(), 0);
+    model.setCursorDay(1000);
+    EXPECT_EQ(model.cursorDay(), 364);
+    model.setCursorDay(77);
+    EXPECT_EQ(model.cursorShort(), "Sat 30 May");
+    EXPECT_EQ(model.cursorLong(), "Saturday 30 May");
+    model.stepMonths(1);
+    EXPECT_EQ(model.cursorShort(), "Tue 30 Jun");
+}
+
+TEST_F(YearModelTest, MonthStepFromTheLastDayStaysInTheMonth)
+{
+    model.setCursorDay(17); // 31 March
+    model.stepMonths(1);
+    EXPECT_EQ(model.cursorShort(), "Thu 30 Apr");
+}
+
+TEST_F(YearModelTest, FrostThisNightAndAfterAreTwoNumbers)
+{
+    model.setCursorDay(60);
+    QStringList labels;
+    for (int row = 0; row < model.readout()->rowCount(); ++row) {
+        labels.append(model.readout()->data(model.readout()->index(row), ReadoutRows::LabelRole).toString());
+    }
+    EXPECT_TRUE(labels.contains("Frost this night"));
+    EXPECT_TRUE(labels.contains("Frost after this night"));
+}
+
+TEST_F(YearModelTest, DatesFollowTheRiskBeforeThePlanDoes)
+{
+    const std::size_t first = model.order().front();
+    const auto careful = model.dates(first);
+    model.setRiskStop(4);
+    EXPECT_TRUE(model.planning());
+    const auto bold = model.dates(first);
+    ASSERT_FALSE(careful.empty());
+    ASSERT_EQ(careful.size(), bold.size());
+    for (std::size_t end = 0; end < bold.size(); ++end) {
+        if (bold[end].going_out) {
+            EXPECT_LT(bold[end].chosen, careful[end].chosen);
+        } else {
+            EXPECT_GT(bold[end].chosen, careful[end].chosen);
+        }
+    }
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
+}
+
+TEST_F(YearModelTest, OnlyTheLastOfManyRisksIsTaken)
+{
+    QSignalSpy plans(&model, &YearModel::planChanged);
+    for (int stop : {0, 1, 3, 4}) {
+        model.setRiskStop(stop);
+    }
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
+    EXPECT_EQ(plans.count(), 1);
+}
+
+TEST_F(YearModelTest, RowIsSpokenAsASentence)
+{
+    for (int row = 0; row < model.plants()->rowCount(); ++row) {
+        const QString sentence = plant(row, PlantRows::SentenceRole).toString();
+        EXPECT_TRUE(sentence.startsWith(plant(row, PlantRows::NameRole).toString()));
+        EXPECT_TRUE(sentence.endsWith('.'));
+    }
+    EXPECT_TRUE(plant(1, PlantRows::SentenceRole).toString().contains("Hardening"));
+    EXPECT_TRUE(model.riskSpoken().startsWith("Risk you accept, 1 in 10. "));
+}
+
+TEST_F(YearModelTest, NoChanceIsCertain)
+{
+    for (int row = 0; row < model.nights()->rowCount(); ++row) {
+        const QString spoken = model.night_sentence(static_cast<std::size_t>(row));
+        EXPECT_FALSE(spoken.contains("0 %") || spoken.contains("100 %"));
+    }
+}
+
+TEST(YearWords, TemperaturesHaveATrueMinusAndAThinSpace)
+{
+    const YearWords metric(Units::Metric, QLocale::c());
+    EXPECT_EQ(metric.temperature(Celsius::from_degrees(-8.3)), QStringLiteral("\u22128.3\u202F°C"));
+    EXPECT_EQ(metric.bare(Celsius::from_degrees(-0.04)), "0.0");
+    const YearWords us(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
+    EXPECT_EQ(us.temperature(Celsius::from_degrees(0.0)), QStringLiteral("32\u202F°F"));
+    EXPECT_EQ(us.short_date(calendar::Date{2026, 5, 30}), "Sat May 30");
+    EXPECT_EQ(YearWords(Units::Metric, QLocale(QLocale::German, QLocale::Germany)).bare(Celsius::from_degrees(2.5)), "2,5");
+}
+
+TEST(YearWords, SunThatStaysIsSaid)
+{
+    const YearWords words(Units::Metric, QLocale::c());
+    EXPECT_EQ(words.day_length(0), "sun does not rise");
+    EXPECT_EQ(words.day_length(1440), "sun does not set");
+    EXPECT_EQ(words.day_length(425), "7 h 05 min");
+}
+
+TEST(RiskDates, FallInEachColdSeasonOfTheYear)
+{
+    // From mid September the window holds the coming in first, the going out later.
+    const YearData year = filled_year(calendar::Date{2026, 9, 15});
+    const auto dates = risk_dates(year.curves.front(), year.days, year.turn, Probability::literal(0.1));
+    ASSERT_EQ(dates.size(), 2U);
+    EXPECT_FALSE(dates[0].going_out);
+    EXPECT_TRUE(dates[1].going_out);
+    EXPECT_LT(dates[0].chosen, dates[1].chosen);
+}
+
+} // namespace
+} // namespace lathhouse::models
+
+int main(int argc, char** argv)
+{
+    testing::InitGoogleTest(&argc, argv);
+    QCoreApplication application(argc, argv);
+    return RUN_ALL_TESTS();
+}
