@@ -1,6 +1,7 @@
 #include "app/cli/frost.h"
 #include "app/cli/threshold_dates.h"
 #include "core/climate/monthly_form.h"
+#include "core/climate/night_model.h"
 
 namespace lathhouse::cli {
 namespace {
