@@ -96,8 +96,10 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
          << " away, " << climate.stations.front().station->base.first_year << "\u2013"
          << climate.stations.front().station->base.last_year << "; dates right to about "
          << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
-         << words::credits(climate) << '\n'
-         << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
+         << words::credits(climate) << '\n';
+    if (plan.gap <= 0.1) { // A wider gap is the bound's own weakness and would only mislead; --json has it.
+        text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
+    }
     return std::move(text).str();
 }
 

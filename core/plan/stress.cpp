@@ -102,7 +102,7 @@ double stress_of(const home::Plant& plant, const home::Spot& spot, const climate
 double move_cost(const home::Plant& plant, const home::Spot& from, const home::Spot& to, Latitude latitude,
                  calendar::Date date)
 {
-    const double trouble = (4.0 + 0.1 * plant.pot_kilograms) * (plant.sulks ? 3.0 : 1.0);
+    const double trouble = (6.0 + 0.1 * plant.pot_kilograms) * (plant.sulks ? 3.0 : 1.0);
     const double door = home::is_outdoors(from.kind) != home::is_outdoors(to.kind) ? 1.5 : 0.0;
     const double before = std::max(kLeastMoles, light_at(from, latitude, date).moles());
     const double after = std::max(kLeastMoles, light_at(to, latitude, date).moles());

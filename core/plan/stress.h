@@ -28,7 +28,7 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening);
 
-/// Trouble of carrying a plant from one spot to another on a date, in the same unit: 4 for any pot and 0.1 a
+/// Trouble of carrying a plant from one spot to another on a date, in the same unit: 6 for any pot and 0.1 a
 /// kilogram, three times that for plants that sulk; 1.5 more through the door, and the step in light: 1.2 a
 /// doubling upwards, 0.6 downwards.
 double move_cost(const home::Plant& plant, const home::Spot& from, const home::Spot& to, Latitude latitude,

@@ -19,6 +19,7 @@ constexpr float kColdBreach = 1000.0F;
 constexpr float kReachBreach = 300.0F;
 constexpr float kCrowdBreach = 60.0F;
 constexpr int kMostRounds = 12;
+constexpr std::size_t kLeastStay = kLeastNightsOfAStay;
 constexpr std::size_t kNights = kNightsOfAPlan;
 
 /// Nights x spots of one plant.
@@ -95,47 +96,65 @@ Step cheapest_path(const Instance& instance, std::size_t plant_index, const std:
         return static_cast<double>(instance.costs[plant_index][night * n + s]) + (full ? kCrowdBreach : 0.0F);
     };
 
-    std::vector<double> best(n);
-    std::vector<double> next(n);
-    std::vector<std::uint16_t> came_from(kNights * n);
+    // A state is a spot and the nights already spent there, the last meaning kLeastStay and more: only from
+    // there a plant may be carried on. The first night's spot counts as stayed where the plant stands there
+    // already.
+    constexpr std::size_t kSettled = kLeastStay - 1;
+    constexpr double kNever = std::numeric_limits<double>::infinity();
+    std::vector<double> best(n * kLeastStay, kNever);
+    std::vector<double> next(n * kLeastStay);
+    std::vector<std::uint16_t> came_from(kNights * n); // Spot before, of an arrival.
+    std::vector<char> settled_now(kNights * n);        // The settled state was reached on this night.
     std::vector<double> moves(n * n);
+    const auto* now = plant.spot ? instance.household.spot(*plant.spot) : nullptr;
     for (std::size_t s = 0; s < n; ++s) {
-        best[s] = cost_of(0, s);
-        const auto* now = plant.spot ? instance.household.spot(*plant.spot) : nullptr;
-        if (now != nullptr && now->id != spots[s].id) {
-            best[s] += move_cost(plant, *now, spots[s], latitude, instance.from);
-        }
+        const bool arrives = now != nullptr && now->id != spots[s].id;
+        const double carried = arrives ? move_cost(plant, *now, spots[s], latitude, instance.from) : 0.0;
+        best[s * kLeastStay + (arrives ? 0 : kSettled)] = cost_of(0, s) + carried;
     }
     for (std::size_t night = 1; night < kNights; ++night) {
         if (night % 7 == 1) { // The step in light changes slowly: a week's moves share one table.
-            for (std::size_t a = 0; a < n; ++a) {
-                for (std::size_t b = 0; b < n; ++b) {
-                    moves[a * n + b] =
-                        a == b ? 0.0 : move_cost(plant, spots[a], spots[b], latitude, instance.date(night));
+            for (std::size_t from = 0; from < n; ++from) {
+                for (std::size_t to = 0; to < n; ++to) {
+                    moves[from * n + to] =
+                        from == to ? kNever
+                                   : move_cost(plant, spots[from], spots[to], latitude, instance.date(night));
                 }
             }
         }
-        for (std::size_t b = 0; b < n; ++b) {
-            // Staying wins a tie, so that equal plans do not differ.
-            double cheapest = best[b];
-            std::size_t source = b;
-            for (std::size_t a = 0; a < n; ++a) {
-                if (const double through = best[a] + moves[a * n + b]; through < cheapest) {
-                    cheapest = through;
-                    source = a;
+        for (std::size_t s = 0; s < n; ++s) {
+            const double* here = &best[s * kLeastStay];
+            double* then = &next[s * kLeastStay];
+            const double cost = cost_of(night, s);
+            then[0] = kNever;
+            for (std::size_t from = 0; from < n; ++from) {
+                if (const double through = best[from * kLeastStay + kSettled] + moves[from * n + s];
+                    through < then[0]) {
+                    then[0] = through;
+                    came_from[night * n + s] = static_cast<std::uint16_t>(from);
                 }
             }
-            next[b] = cheapest + cost_of(night, b);
-            came_from[night * n + b] = static_cast<std::uint16_t>(source);
+            then[0] += cost;
+            for (std::size_t age = 1; age < kSettled; ++age) {
+                then[age] = here[age - 1] + cost;
+            }
+            settled_now[night * n + s] = here[kSettled - 1] < here[kSettled];
+            then[kSettled] = std::min(here[kSettled - 1], here[kSettled]) + cost;
         }
         std::swap(best, next);
     }
     const auto last = std::ranges::min_element(best);
     Step step{Path(kNights), *last};
-    auto s = static_cast<std::uint16_t>(last - best.begin());
+    auto s = static_cast<std::size_t>(last - best.begin()) / kLeastStay;
+    auto age = static_cast<std::size_t>(last - best.begin()) % kLeastStay;
     for (std::size_t night = kNights; night-- > 0;) {
-        step.path[night] = s;
-        s = came_from[night * n + s];
+        step.path[night] = static_cast<std::uint16_t>(s);
+        if (age == 0) {
+            s = came_from[night * n + s];
+            age = kSettled;
+        } else if (age < kSettled || settled_now[night * n + s]) {
+            --age;
+        }
     }
     return step;
 }

@@ -91,6 +91,9 @@ OutdoorWindow outdoor_window(const home::Plant& plant, const home::Spot& spot, c
                              Probability risk);
 
 constexpr int kNightsOfAPlan = 365;
+/// A plant that has been carried stays at least that long (but for the plan's end): hardening and settling in
+/// take 7 to 14 days, and a shorter stay is not worth them.
+constexpr int kLeastNightsOfAStay = 14;
 
 /// Plans 365 nights from `from`: per plant the cheapest path over nights and spots (stress plus moves),
 /// plants placed one after another on what is free and placed anew until nothing changes. Deterministic.

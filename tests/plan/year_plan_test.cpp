@@ -54,6 +54,7 @@ climate::PlaceClimate climate_of(double mean_low, double swing, int warmest_mont
             {},
             figures,
             {},
+            std::nullopt,
             KelvinDelta::from_kelvins(1.0),
             4.0,
             {}};
@@ -283,6 +284,22 @@ TEST(YearPlan, SaysWhereNothingFits)
     const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
     ASSERT_FALSE(plan.breaches.empty());
     EXPECT_EQ(plan.breaches[0].kind, BreachKind::OverCapacity);
+}
+
+TEST(YearPlan, NoStayButTheLastIsShorterThanAFortnight)
+{
+    const auto home =
+        household({indoors(1, 2), indoors(2, 2, 1.0, 3.0), balcony(3, 1), balcony(4, 2, 0.0, 0.5)},
+                  {plant(1, 8, 3, -1), plant(2, 6, -1, -5, 25), plant(3, 7, 2, -4, 6)});
+    const auto climate = climate_of(5.0, 10.0);
+    const ColdChances chances{climate.nights()};
+    const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+    expect_sound(home, plan);
+    for (const auto& year : plan.plants) {
+        for (std::size_t s = 1; s + 1 < year.stays.size(); ++s) {
+            EXPECT_GE(calendar::days_between(year.stays[s].from, year.stays[s].to) + 1, kLeastNightsOfAStay);
+        }
+    }
 }
 
 TEST(YearPlan, IsTheSameTwice)
