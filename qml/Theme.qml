@@ -71,6 +71,6 @@ QtObject {
     }
 
     function family(first: string, fallback: string): string {
-        return Qt.fontFamilies().indexOf(first) >= 0 ? first : fallback;
+        return Qt.fontFamilies().indexOf(first) >= 0 ? first : fallback; // qmllint disable
     }
 }

@@ -91,7 +91,7 @@ FocusScope {
         x: root.narrow ? 142 : root.wide ? 470 : 430
         y: root.narrow ? 48 : 7
         width: root.narrow ? Math.min(440, root.width - 142 - root.side) : 300
-        stops: root.year.riskStops
+        stops: root.year.riskStops // qmllint disable
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
         onChosen: stop => root.year.riskStop = stop

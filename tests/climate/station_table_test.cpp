@@ -39,7 +39,8 @@ TEST(ShippedStations, EveryRowIsWithinItsRanges)
         EXPECT_FALSE(station.name.empty()) << station.id;
         EXPECT_LE(station.base.first_year, station.base.last_year) << station.id;
         for (std::size_t m = 0; m < 12; ++m) {
-            EXPECT_TRUE(!station.rain[m] || station.rain[m]->millimetres() < 2500.0) << station.id;
+            // Cherrapunji's wettest months are near 3,000 mm.
+            EXPECT_TRUE(!station.rain[m] || station.rain[m]->millimetres() < 3500.0) << station.id;
         }
         for (const auto& dates : station.dates) {
             EXPECT_GE(dates.first.years.value_or(0), 10) << station.id;
