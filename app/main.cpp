@@ -33,7 +33,8 @@ int main(int argc, char** argv)
 {
     const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
         if (!request.page.empty() && request.page != "year") {
-            return report({ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; --page takes year"});
+            return report(
+                {ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; --page takes year"});
         }
         const auto household = household_to_show(globals, request);
         if (!household) {
@@ -46,8 +47,9 @@ int main(int argc, char** argv)
         auto shown = models::household_year(*household, *climate, globals.today, globals.units);
         WindowOptions options{.year = std::move(shown.year),
                               .solver = std::move(shown.solver),
-                              .units = globals.units == words::UnitSystem::UsCustomary ? models::Units::Us
-                                                                                       : models::Units::Metric,
+                              .units = globals.units == words::UnitSystem::UsCustomary
+                                           ? models::Units::Us
+                                           : models::Units::Metric,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
         if (request.picture) {

@@ -70,7 +70,8 @@ long resident_megabytes()
 QString scheme_of_desktop()
 {
     const QString wanted = qEnvironmentVariable("LATHHOUSE_THEME");
-    if (wanted == QLatin1String("light") || wanted == QLatin1String("dark") || wanted == QLatin1String("contrast")) {
+    if (wanted == QLatin1String("light") || wanted == QLatin1String("dark") ||
+        wanted == QLatin1String("contrast")) {
         return wanted;
     }
     const QPalette palette = QGuiApplication::palette();
@@ -102,7 +103,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
 
-    models::YearModel year(std::move(options.year), std::move(options.solver), models::YearWords(options.units));
+    models::YearModel year(std::move(options.year), std::move(options.solver),
+                           models::YearWords(options.units));
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -118,7 +120,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("width"), options.width},
                                  {QStringLiteral("height"), options.height}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
-    auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+    auto* window =
+        engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
     if (window == nullptr) {
         std::cerr << "lathhouse: the window could not be made; its parts are missing from this build\n";
         return 1;

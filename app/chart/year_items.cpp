@@ -101,20 +101,24 @@ qreal YearBands::cursorSkyY() const
 }
 qreal YearBands::cursorMiddleY() const
 {
-    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_middle)
-                 : 0.0;
+    return year_
+               ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_middle)
+               : 0.0;
 }
 qreal YearBands::cursorColdY() const
 {
-    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_cold) : 0.0;
+    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_cold)
+                 : 0.0;
 }
 qreal YearBands::cursorWarmY() const
 {
-    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_warm) : 0.0;
+    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_warm)
+                 : 0.0;
 }
 qreal YearBands::cursorFrostY() const
 {
-    return year_ ? painter().frost_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].frost) : 0.0;
+    return year_ ? painter().frost_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].frost)
+                 : 0.0;
 }
 
 void YearBands::paint(QPainter* painter_to)
@@ -194,7 +198,8 @@ void YearBar::paint(QPainter* painter)
     const QRectF plot(margin(), 0, width() - margin(), height());
     draw_month_lines(*painter, ink, year_->year(), plot.left(), plot.width(), 0, height());
     if (row_ >= 0 && static_cast<std::size_t>(row_) < year_->order().size()) {
-        draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)], plot, bar_height_);
+        draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)], plot,
+                       bar_height_);
     }
 }
 

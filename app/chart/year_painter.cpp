@@ -106,7 +106,8 @@ YearPainter::YearPainter(const models::YearData& year, const models::YearWords& 
 
 qreal YearPainter::x(qreal day) const
 {
-    return frame_.plot_left + frame_.width() * day / static_cast<qreal>(std::max<std::size_t>(1, year_.days.size()));
+    return frame_.plot_left +
+           frame_.width() * day / static_cast<qreal>(std::max<std::size_t>(1, year_.days.size()));
 }
 
 qreal YearPainter::sky_y(std::size_t day) const
@@ -120,8 +121,7 @@ qreal YearPainter::sky_y(std::size_t day) const
 
 qreal YearPainter::low_y(Celsius low) const
 {
-    return frame_.nights_top() +
-           frame_.nights * (warmest_ - words_.shown(low)) / (warmest_ - coldest_);
+    return frame_.nights_top() + frame_.nights * (warmest_ - words_.shown(low)) / (warmest_ - coldest_);
 }
 
 qreal YearPainter::frost_y(Probability chance) const
@@ -267,7 +267,8 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
     const qreal frost_line = low_y(Celsius::from_degrees(0.0));
     if (frost_line < frame_.frost_top()) {
         painter.save();
-        painter.setClipRect(QRectF(frame_.plot_left, frost_line, frame_.width(), frame_.frost_top() - frost_line));
+        painter.setClipRect(
+            QRectF(frame_.plot_left, frost_line, frame_.width(), frame_.frost_top() - frost_line));
         painter.setBrush(hatch_brush(ink.cold, painter.device()->devicePixelRatioF()));
         painter.drawPath(band);
         painter.restore();
@@ -301,7 +302,8 @@ void YearPainter::draw_frost_strip(QPainter& painter, const ChartInk& ink) const
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(ink.cold, 1.2));
     painter.drawPolyline(line);
-    painter.drawLine(QPointF(frame_.plot_right, line.last().y()), QPointF(frame_.plot_right, frame_.bottom()));
+    painter.drawLine(QPointF(frame_.plot_right, line.last().y()),
+                     QPointF(frame_.plot_right, frame_.bottom()));
     painter.setPen(QPen(ink.edge, 1.0));
     painter.drawLine(QPointF(frame_.plot_left, frame_.bottom() - 0.5),
                      QPointF(frame_.plot_right, frame_.bottom() - 0.5));
@@ -310,17 +312,18 @@ void YearPainter::draw_frost_strip(QPainter& painter, const ChartInk& ink) const
 void YearPainter::draw_day_length(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const
 {
     QPolygonF line;
-    std::size_t longest = 0;
-    std::size_t shortest = 0;
     for (std::size_t place = 0; place < year_.days.size(); ++place) {
         line.append({x(static_cast<qreal>(place) + 0.5), sky_y(place)});
-        if (year_.days[place].day_length_minutes > year_.days[longest].day_length_minutes) {
-            longest = place;
-        }
-        if (year_.days[place].day_length_minutes < year_.days[shortest].day_length_minutes) {
-            shortest = place;
-        }
     }
+    // Whole minutes are the same for some days around a solstice; the middle one is meant.
+    const auto middle_of_days_with = [this](int minutes) {
+        const auto has = [minutes](const models::YearDay& day) { return day.day_length_minutes == minutes; };
+        const auto first = std::find_if(year_.days.begin(), year_.days.end(), has);
+        const auto end = std::find_if_not(first, year_.days.end(), has);
+        return static_cast<std::size_t>((first - year_.days.begin() + end - year_.days.begin() - 1) / 2);
+    };
+    const std::size_t longest = middle_of_days_with(longest_day_);
+    const std::size_t shortest = middle_of_days_with(shortest_day_);
     line.prepend({frame_.plot_left, line.first().y()});
     line.append({frame_.plot_right, line.last().y()});
     painter.setBrush(Qt::NoBrush);
@@ -333,16 +336,19 @@ void YearPainter::draw_day_length(QPainter& painter, const ChartInk& ink, Labels
         painter.setBrush(ink.ink);
         painter.setPen(Qt::NoPen);
         painter.drawEllipse(dot, 2.4, 2.4);
-        const QString date = narrow ? words_.day_and_month(extreme.date) : words_.day_and_long_month(extreme.date);
+        const QString date =
+            narrow ? words_.day_and_month(extreme.date) : words_.day_and_long_month(extreme.date);
         const QString words = extreme.day_length_minutes <= 0 || extreme.day_length_minutes >= 24 * 60
                                   ? words_.day_length(extreme.day_length_minutes)
                                   : tr("%1 on %2").arg(words_.day_length(extreme.day_length_minutes), date);
         const QFontMetricsF metrics(ink.small);
-        const qreal y = below ? std::min(dot.y() + 6.0 + metrics.ascent(), frame_.nights_top() - 3.0)
-                              : std::max(dot.y() - 8.0 - metrics.descent(), frame_.sky_top() + metrics.ascent());
+        const qreal y =
+            below ? std::min(dot.y() + 6.0 + metrics.ascent(), frame_.nights_top() - 3.0)
+                  : std::max(dot.y() - 8.0 - metrics.descent(), frame_.sky_top() + metrics.ascent());
         painter.setFont(ink.small);
         const qreal width = metrics.horizontalAdvance(words);
-        const qreal left = std::clamp(dot.x() - width / 2.0, frame_.plot_left + 6.0, frame_.plot_right - width - 6.0);
+        const qreal left =
+            std::clamp(dot.x() - width / 2.0, frame_.plot_left + 6.0, frame_.plot_right - width - 6.0);
         // Straight onto the sky, whose colours carry ink; a halo would blot them.
         const QRectF box(left, y - metrics.ascent(), width, metrics.height());
         if (std::none_of(labels.taken.begin(), labels.taken.end(),
@@ -377,8 +383,8 @@ void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Label
             words = tr("chance per night, no season here");
             break;
         }
-        labels.write((frame_.plot_left + frame_.plot_right) / 2.0, frame_.frost_top() - 10.0, {words}, ink.small,
-                     ink.ink, Qt::AlignHCenter);
+        labels.write((frame_.plot_left + frame_.plot_right) / 2.0, frame_.frost_top() - 10.0, {words},
+                     ink.small, ink.ink, Qt::AlignHCenter);
         return;
     }
     const auto date = [this](std::size_t day) { return words_.day_and_month(year_.days[day].date); };
@@ -397,8 +403,9 @@ void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Label
         QStringList lines;
         if (last) {
             if (half) {
-                lines.append((narrow ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
-                                 .arg(date(*half)));
+                lines.append(
+                    (narrow ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
+                        .arg(date(*half)));
             }
             if (tenth) {
                 lines.append((half ? (narrow ? tr("1 in 10 after %1") : tr("1 spring in 10 after %1"))
@@ -407,8 +414,9 @@ void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Label
             }
         } else {
             if (half) {
-                lines.append((narrow ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"))
-                                 .arg(date(*half)));
+                lines.append(
+                    (narrow ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"))
+                        .arg(date(*half)));
             }
             if (tenth) {
                 lines.append((half ? (narrow ? tr("1 in 10 by %1") : tr("1 autumn in 10 by %1"))
@@ -457,12 +465,14 @@ void YearPainter::draw_words(QPainter& painter, const ChartInk& ink, Labels& lab
     // The middle line is named on the slope into the cold, where it stands alone.
     const QFontMetricsF metrics(ink.small_strong);
     const auto slope = [&](qreal share) {
-        const auto day = static_cast<qreal>(warmest) + share * (static_cast<qreal>(coldest) - static_cast<qreal>(warmest));
+        const auto day =
+            static_cast<qreal>(warmest) + share * (static_cast<qreal>(coldest) - static_cast<qreal>(warmest));
         return static_cast<std::size_t>(std::clamp(day, 0.0, static_cast<qreal>(year_.days.size() - 1)));
     };
     for (const qreal share : {0.82, 0.7, 0.9}) {
         const std::size_t day = slope(share);
-        if (labels.write(x(static_cast<qreal>(day)), low_y(year_.days[day].low_middle) + metrics.ascent() / 2.0 - 1.0,
+        if (labels.write(x(static_cast<qreal>(day)),
+                         low_y(year_.days[day].low_middle) + metrics.ascent() / 2.0 - 1.0,
                          {tr("middle night low")}, ink.small_strong, ink.ink, Qt::AlignHCenter)) {
             break;
         }
@@ -470,24 +480,25 @@ void YearPainter::draw_words(QPainter& painter, const ChartInk& ink, Labels& lab
     if (year_.frost.state != models::FrostMarks::State::Never) {
         const qreal zero = low_y(Celsius::from_degrees(0.0));
         for (const qreal share : {1.0, 0.9, 1.1}) {
-            if (labels.write(x(static_cast<qreal>(slope(share))), zero - 5.0, {tr("frost line")}, ink.small_strong,
-                             ink.ink, Qt::AlignHCenter)) {
+            if (labels.write(x(static_cast<qreal>(slope(share))), zero - 5.0, {tr("frost line")},
+                             ink.small_strong, ink.ink, Qt::AlignHCenter)) {
                 break;
             }
         }
     }
     if (narrow) {
-        labels.write(warm_x, (low_y(year_.days[warmest].low_middle) + low_y(year_.days[warmest].low_cold)) / 2.0 + 4.0,
-                     {tr("9 nights in 10 within")}, ink.small, ink.ink2, Qt::AlignHCenter);
+        labels.write(
+            warm_x, (low_y(year_.days[warmest].low_middle) + low_y(year_.days[warmest].low_cold)) / 2.0 + 4.0,
+            {tr("9 nights in 10 within")}, ink.small, ink.ink2, Qt::AlignHCenter);
     } else {
-        labels.write(warm_x, low_y(year_.days[warmest].low_warm) - 5.0, {tr("1 night in 20 is warmer")}, ink.small,
-                     ink.ink2, Qt::AlignHCenter);
-        labels.write(warm_x, low_y(year_.days[warmest].low_cold) + 13.0, {tr("1 night in 20 is colder")}, ink.small,
-                     ink.ink2, Qt::AlignHCenter);
+        labels.write(warm_x, low_y(year_.days[warmest].low_warm) - 5.0, {tr("1 night in 20 is warmer")},
+                     ink.small, ink.ink2, Qt::AlignHCenter);
+        labels.write(warm_x, low_y(year_.days[warmest].low_cold) + 13.0, {tr("1 night in 20 is colder")},
+                     ink.small, ink.ink2, Qt::AlignHCenter);
     }
     labels.write(x(static_cast<qreal>(least_frost)), frame_.bottom() - 10.0,
-                 {narrow ? tr("chance of a frost night") : tr("chance that a night has frost, open air")}, ink.small,
-                 ink.ink2, Qt::AlignHCenter) ||
+                 {narrow ? tr("chance of a frost night") : tr("chance that a night has frost, open air")},
+                 ink.small, ink.ink2, Qt::AlignHCenter) ||
         labels.write((frame_.plot_left + frame_.plot_right) / 2.0, frame_.bottom() - 10.0,
                      {tr("chance of a frost night")}, ink.small, ink.ink2, Qt::AlignHCenter);
 }
@@ -557,7 +568,8 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         const qreal begin = x(own_ladder_inside ? stay.first + stay.ladder_days : stay.first);
         const bool next_ladder_inside = place + 1 < stays.size() && stays[place + 1].ladder_days > 0 &&
                                         year.spots[stays[place + 1].spot].outdoors;
-        const qreal end = x(next_ladder_inside ? stay.last + 1 - stays[place + 1].ladder_days : stay.last + 1);
+        const qreal end =
+            x(next_ladder_inside ? stay.last + 1 - stays[place + 1].ladder_days : stay.last + 1);
         const QRectF box(begin, top, std::max(1.0, end - begin), bar_height);
         QPainterPath area;
         area.addRect(box);
@@ -571,7 +583,8 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
             const models::YearSpot& before = year.spots[stays[place - 1].spot];
             const qreal from = x(spot.outdoors ? stay.first - stay.ladder_days : stay.first);
             const QRectF ladder(from, top, box.left() - from, bar_height);
-            const QPolygonF steps = ladder_steps(ladder, spot.outdoors ? models::kStepsOut : models::kStepsIn);
+            const QPolygonF steps =
+                ladder_steps(ladder, spot.outdoors ? models::kStepsOut : models::kStepsIn);
             QPainterPath old_light;
             old_light.addRect(ladder);
             fill_spot(painter, ink, before, old_light);
@@ -595,13 +608,14 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         const QFontMetricsF metrics(ink.small_strong);
         const qreal name_width = metrics.horizontalAdvance(name);
         if (box.width() >= name_width + 16.0) {
-            const QRectF plate(std::round(box.left() + 7.0), box.top() + 1.0, name_width + 8.0, bar_height - 2.0);
+            const QRectF plate(std::round(box.left() + 7.0), box.top() + 1.0, name_width + 8.0,
+                               bar_height - 2.0);
             painter.fillRect(plate, ink.tints[colour]);
             painter.setFont(ink.small_strong);
             painter.setPen(ink.ink);
-            painter.drawText(QPointF(plate.left() + 4.0,
-                                     std::round(plate.center().y() + metrics.capHeight() / 2.0 - 0.5)),
-                             name);
+            painter.drawText(
+                QPointF(plate.left() + 4.0, std::round(plate.center().y() + metrics.capHeight() / 2.0 - 0.5)),
+                name);
         }
     }
     painter.setBrush(Qt::NoBrush);

@@ -25,8 +25,8 @@ constexpr Celsius kFrost = Celsius::from_degrees(0.0);
 /// Value of a month's figure on a date, straight between the middles of months.
 double between_months(const climate::Monthly<Celsius>& figures, calendar::Date date)
 {
-    const double days_in_month =
-        static_cast<double>(boost::gregorian::gregorian_calendar::end_of_month_day(date.year(), date.month()));
+    const double days_in_month = static_cast<double>(
+        boost::gregorian::gregorian_calendar::end_of_month_day(date.year(), date.month()));
     const double from_middle = (static_cast<double>(date.day()) - 0.5) / days_in_month - 0.5;
     const auto month = static_cast<std::size_t>(date.month() - 1);
     const std::size_t other = from_middle < 0.0 ? (month + 11) % 12 : (month + 1) % 12;
@@ -39,7 +39,8 @@ void add_days(YearData& year, const home::Household& household, const climate::P
 {
     const auto& nights = chances.nights();
     const auto& frost = chances.season(kFrost, {});
-    const sky::SolarEphemeris ephemeris(year.today - calendar::Days(2), year.today + calendar::Days(kDays + 2));
+    const sky::SolarEphemeris ephemeris(year.today - calendar::Days(2),
+                                        year.today + calendar::Days(kDays + 2));
     const auto zone = calendar::TimeZone::named(household.place.time_zone);
     const auto clock = [&zone](const std::optional<calendar::Instant>& instant) -> std::optional<int> {
         if (!instant || !zone) {
@@ -61,16 +62,17 @@ void add_days(YearData& year, const home::Household& household, const climate::P
             sun.extraterrestrial, Celsius::from_degrees(between_months(climate.monthly.low, date)),
             Celsius::from_degrees(between_months(climate.monthly.high, date)), sky::Setting::Inland,
             climate.elevation);
-        year.days.push_back({.date = date,
-                             .low_cold = nights.quantile(day, Probability::literal(0.05)),
-                             .low_middle = nights.quantile(day, Probability::literal(0.5)),
-                             .low_warm = nights.quantile(day, Probability::literal(0.95)),
-                             .frost = nights.chance_on(day, kFrost),
-                             .frost_after = frost.after(day),
-                             .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
-                             .sunrise_minutes = clock(sun.rise),
-                             .sunset_minutes = clock(sun.set),
-                             .light = sky::daily_light(radiation)});
+        year.days.push_back(
+            {.date = date,
+             .low_cold = nights.quantile(day, Probability::literal(0.05)),
+             .low_middle = nights.quantile(day, Probability::literal(0.5)),
+             .low_warm = nights.quantile(day, Probability::literal(0.95)),
+             .frost = nights.chance_on(day, kFrost),
+             .frost_after = frost.after(day),
+             .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
+             .sunrise_minutes = clock(sun.rise),
+             .sunset_minutes = clock(sun.set),
+             .light = sky::daily_light(radiation)});
     }
 }
 
@@ -97,7 +99,8 @@ FrostMarks frost_marks(const plan::ColdChances& chances, calendar::Date today)
     // Without a date for one winter in ten there is nothing to mark.
     switch (nights.dates(kFrost).state) {
     case climate::ThresholdState::Ordinary:
-        marks.state = marks.last_tenth || marks.first_tenth ? FrostMarks::State::Ordinary : FrostMarks::State::Never;
+        marks.state =
+            marks.last_tenth || marks.first_tenth ? FrostMarks::State::Ordinary : FrostMarks::State::Never;
         break;
     case climate::ThresholdState::Never:
         marks.state = FrostMarks::State::Never;
@@ -183,7 +186,8 @@ void add_plants(YearData& year, const home::Household& household, const plan::Co
             if (!year.spots[spot].outdoors) {
                 continue;
             }
-            const auto key = std::tuple{plant.lines.damage_begins.degrees(), plant.lines.lethal.degrees(), spot};
+            const auto key =
+                std::tuple{plant.lines.damage_begins.degrees(), plant.lines.lethal.degrees(), spot};
             const auto [at, is_new] = known.try_emplace(key, year.curves.size());
             if (is_new) {
                 year.curves.push_back(harm_curve(year, chances, plant.lines, household.spots[spot].offset));
@@ -221,9 +225,8 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
 {
     SolvedYear solved{{}, plan.gap, {}};
     const auto place_of = [&household](home::SpotId id) {
-        const auto found =
-            std::find_if(household.spots.begin(), household.spots.end(),
-                         [id](const home::Spot& spot) { return spot.id == id; });
+        const auto found = std::find_if(household.spots.begin(), household.spots.end(),
+                                        [id](const home::Spot& spot) { return spot.id == id; });
         return static_cast<std::size_t>(found - household.spots.begin());
     };
     for (const home::Plant& plant : household.plants) {
@@ -246,7 +249,8 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
                         ladder = std::min(kDaysComingIn, last - first + 1);
                     }
                 }
-                stays.push_back({spot, first, last, ladder, words::why(stay.why, units), stay.risk_out, stay.risk_in});
+                stays.push_back(
+                    {spot, first, last, ladder, words::why(stay.why, units), stay.risk_out, stay.risk_in});
             }
         }
         solved.stays.push_back(std::move(stays));

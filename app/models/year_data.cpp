@@ -6,9 +6,10 @@ namespace lathhouse::models {
 
 namespace {
 
-/// First day of [begin, end) with a chance after it of at most `risk`; none where that holds from the start or
-/// never.
-std::optional<std::size_t> passing_out(const HarmCurve& curve, std::size_t begin, std::size_t end, double risk)
+/// First day of [begin, end) with a chance after it of at most `risk`; none where that holds from the start
+/// or never.
+std::optional<std::size_t> passing_out(const HarmCurve& curve, std::size_t begin, std::size_t end,
+                                       double risk)
 {
     for (std::size_t day = begin; day < end; ++day) {
         if (curve.deciding_after[day] <= risk) {
@@ -18,8 +19,8 @@ std::optional<std::size_t> passing_out(const HarmCurve& curve, std::size_t begin
     return std::nullopt;
 }
 
-/// Last day of [begin, end) whose morning is still within the risk, so the first evening indoors; none where the
-/// chance never grows beyond.
+/// Last day of [begin, end) whose morning is still within the risk, so the first evening indoors; none where
+/// the chance never grows beyond.
 std::optional<std::size_t> passing_in(const HarmCurve& curve, std::size_t begin, std::size_t end, double risk)
 {
     for (std::size_t day = begin; day < end; ++day) {

@@ -17,12 +17,12 @@ namespace lathhouse::models {
 /// A date of the year shown. Its night is the one that ends on its morning.
 struct YearDay {
     calendar::Date date;
-    Celsius low_cold;   ///< One night in twenty is colder.
-    Celsius low_middle; ///< Half the nights are colder.
-    Celsius low_warm;   ///< One night in twenty is warmer.
-    Probability frost;        ///< A low at or below 0 C in this night, open air.
-    Probability frost_after;  ///< At least one such night after this one, up to the turn.
-    int day_length_minutes;   ///< 0 where the Sun does not rise, 1440 where it does not set.
+    Celsius low_cold;                   ///< One night in twenty is colder.
+    Celsius low_middle;                 ///< Half the nights are colder.
+    Celsius low_warm;                   ///< One night in twenty is warmer.
+    Probability frost;                  ///< A low at or below 0 C in this night, open air.
+    Probability frost_after;            ///< At least one such night after this one, up to the turn.
+    int day_length_minutes;             ///< 0 where the Sun does not rise, 1440 where it does not set.
     std::optional<int> sunrise_minutes; ///< Local clock, minutes after midnight.
     std::optional<int> sunset_minutes;
     std::optional<DailyLight> light; ///< In the open.
@@ -53,8 +53,8 @@ struct YearSpot {
 struct HarmCurve {
     std::vector<double> after;  ///< At or below the damage line after the day, up to the turn.
     std::vector<double> before; ///< The same from the turn up to the day, included.
-    /// The least risk that allows the plant out: as above, or ten times the chance of a lethal night where that
-    /// is more.
+    /// The least risk that allows the plant out: as above, or ten times the chance of a lethal night where
+    /// that is more.
     std::vector<double> deciding_after;
     std::vector<double> deciding_before;
 };
@@ -71,8 +71,9 @@ struct YearPlant {
 struct YearStay {
     std::size_t spot;
     int first;
-    int last; ///< Included.
-    int ladder_days; ///< Days of hardening before `first` outdoors, of coming in from `first` on indoors; 0: none.
+    int last;        ///< Included.
+    int ladder_days; ///< Days of hardening before `first` outdoors, of coming in from `first` on indoors; 0:
+                     ///< none.
     std::string why;
     std::optional<Probability> risk_out;
     std::optional<Probability> risk_in;
@@ -81,7 +82,7 @@ struct YearStay {
 /// A plan for one accepted risk: the stays of each plant, in the order of YearData::plants.
 struct SolvedYear {
     std::vector<std::vector<YearStay>> stays;
-    double gap; ///< To the bound of the best there can be, 0..1.
+    double gap;                        ///< To the bound of the best there can be, 0..1.
     std::vector<std::string> warnings; ///< What the plan could not keep to, in sentences.
 };
 
@@ -119,10 +120,10 @@ using YearSolver = std::function<SolvedYear(Probability)>;
 
 /// A passing of the risk chosen, within one cold season: the first evening out, or the first one in again.
 struct RiskDate {
-    bool going_out; ///< Else coming in.
-    std::size_t chosen;        ///< At the risk asked for.
-    std::size_t at_fifth;      ///< At 1 in 5.
-    std::size_t at_twentieth;  ///< At 1 in 20.
+    bool going_out;           ///< Else coming in.
+    std::size_t chosen;       ///< At the risk asked for.
+    std::size_t at_fifth;     ///< At 1 in 5.
+    std::size_t at_twentieth; ///< At 1 in 20.
 };
 
 /// Dates at which the curve passes the risk among the days, with the bracket of 1 in 5 to 1 in 20.

@@ -341,7 +341,8 @@ void YearModel::fill_readout()
     const auto place = static_cast<std::size_t>(cursor_day_);
     std::vector<ReadoutLine> lines;
     lines.push_back({tr("Night low, middle"), words_.temperature(day.low_middle), true});
-    lines.push_back({tr("9 nights in 10"), tr("%1 to %2").arg(words_.bare(day.low_cold), words_.temperature(day.low_warm)), false});
+    lines.push_back({tr("9 nights in 10"),
+                     tr("%1 to %2").arg(words_.bare(day.low_cold), words_.temperature(day.low_warm)), false});
     QString sheltered_name;
     if (year_.sheltered) {
         sheltered_name = lower_first(text(year_.spots[year_.sheltered->spot].name));
@@ -355,14 +356,15 @@ void YearModel::fill_readout()
                          YearWords::chance_in_table(year_.sheltered->frost_after[place]), false});
     }
     lines.push_back({tr("Day length"), words_.day_length(day.day_length_minutes), false});
-    lines.push_back({tr("Sun"),
-                     day.sunrise_minutes && day.sunset_minutes
-                         ? tr("%1 to %2").arg(words_.clock(*day.sunrise_minutes),
-                                              words_.clock(*day.sunset_minutes))
-                         : tr("no rise or set"),
-                     false});
+    lines.push_back(
+        {tr("Sun"),
+         day.sunrise_minutes && day.sunset_minutes
+             ? tr("%1 to %2").arg(words_.clock(*day.sunrise_minutes), words_.clock(*day.sunset_minutes))
+             : tr("no rise or set"),
+         false});
     if (day.light) {
-        lines.push_back({tr("Daily light"), tr("%1 mol/m²").arg(words_.decimal(day.light->moles(), 0)), false});
+        lines.push_back(
+            {tr("Daily light"), tr("%1 mol/m²").arg(words_.decimal(day.light->moles(), 0)), false});
     }
     readout_.show(std::move(lines));
 }
@@ -402,9 +404,8 @@ void YearModel::take(SolvedYear solved, int generation)
             });
             return out == stays.end() ? dayCount() : out->first;
         };
-        std::stable_sort(order_.begin(), order_.end(), [&going_out](std::size_t a, std::size_t b) {
-            return going_out(a) < going_out(b);
-        });
+        std::stable_sort(order_.begin(), order_.end(),
+                         [&going_out](std::size_t a, std::size_t b) { return going_out(a) < going_out(b); });
         plants_.end_order();
     } else {
         plants_.dates_moved();

@@ -115,10 +115,13 @@ YearData filled_year(calendar::Date today)
         year.sheltered->frost_after.push_back(Probability::clamped(balcony_frost.after[day]));
     }
     year.frost = {FrostMarks::State::Ordinary, chosen_day(frost, year.days, turn, 0.5, true),
-                  chosen_day(frost, year.days, turn, 0.1, true), chosen_day(frost, year.days, turn, 0.1, false),
+                  chosen_day(frost, year.days, turn, 0.1, true),
+                  chosen_day(frost, year.days, turn, 0.1, false),
                   chosen_day(frost, year.days, turn, 0.5, false)};
-    year.spots = {{"South sill", "S sill", false, std::nullopt, 0}, {"East sill", "E sill", false, std::nullopt, 1},
-                  {"Cool landing", "Landing", false, std::nullopt, 2}, {"Living room", "Room", false, std::nullopt, 6},
+    year.spots = {{"South sill", "S sill", false, std::nullopt, 0},
+                  {"East sill", "E sill", false, std::nullopt, 1},
+                  {"Cool landing", "Landing", false, std::nullopt, 2},
+                  {"Living room", "Room", false, std::nullopt, 6},
                   {"Balcony", "Balcony", true, KelvinDelta::from_kelvins(2.1), 3},
                   {"Rail", "Rail", true, KelvinDelta::from_kelvins(0.5), 4}};
     struct Invented {
@@ -126,13 +129,14 @@ YearData filled_year(calendar::Date today)
         double line;
         const char* hazard;
     };
-    constexpr Invented kPlants[] = {{"Meyer lemon", -3.0, ""},        {"Olive", -5.0, ""},
-                                    {"Fuchsia", -2.0, ""},            {"Angel’s trumpet", -1.0, "deadly if eaten"},
-                                    {"Zonal geranium", -1.0, ""},     {"Jade plant", 0.0, ""},
-                                    {"Tropical hibiscus", 4.0, ""},   {"Holiday cactus", 3.0, ""},
-                                    {"Weeping fig", 6.0, ""},         {"Snake plant", 8.0, ""},
-                                    {"Moth orchid", 12.0, ""},        {"Peace lily", 11.0, ""},
-                                    {"Bay laurel", -6.0, ""},         {"Oleander", -4.0, "deadly if eaten"}};
+    constexpr Invented kPlants[] = {
+        {"Meyer lemon", -3.0, ""},      {"Olive", -5.0, ""},
+        {"Fuchsia", -2.0, ""},          {"Angel’s trumpet", -1.0, "deadly if eaten"},
+        {"Zonal geranium", -1.0, ""},   {"Jade plant", 0.0, ""},
+        {"Tropical hibiscus", 4.0, ""}, {"Holiday cactus", 3.0, ""},
+        {"Weeping fig", 6.0, ""},       {"Snake plant", 8.0, ""},
+        {"Moth orchid", 12.0, ""},      {"Peace lily", 11.0, ""},
+        {"Bay laurel", -6.0, ""},       {"Oleander", -4.0, "deadly if eaten"}};
     for (const Invented& plant : kPlants) {
         std::vector<std::optional<std::size_t>> curves(year.spots.size());
         for (std::size_t spot = 4; spot < 6; ++spot) {

@@ -19,11 +19,16 @@ YearSolver filling_solver()
 /// A model whose first plan is there.
 class YearModelTest : public testing::Test {
 protected:
-    YearModelTest() : model(filled_year(), filling_solver(), YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)))
+    YearModelTest()
+        : model(filled_year(), filling_solver(),
+                YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)))
     {
         EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
     }
-    QVariant plant(int row, PlantRows::Role role) { return model.plants()->data(model.plants()->index(row), role); }
+    QVariant plant(int row, PlantRows::Role role)
+    {
+        return model.plants()->data(model.plants()->index(row), role);
+    }
     YearModel model;
 };
 
@@ -138,7 +143,9 @@ TEST(YearWords, TemperaturesHaveATrueMinusAndAThinSpace)
     const YearWords us(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
     EXPECT_EQ(us.temperature(Celsius::from_degrees(0.0)), QStringLiteral("32\u202F°F"));
     EXPECT_EQ(us.short_date(calendar::Date{2026, 5, 30}), "Sat May 30");
-    EXPECT_EQ(YearWords(Units::Metric, QLocale(QLocale::German, QLocale::Germany)).bare(Celsius::from_degrees(2.5)), "2,5");
+    EXPECT_EQ(
+        YearWords(Units::Metric, QLocale(QLocale::German, QLocale::Germany)).bare(Celsius::from_degrees(2.5)),
+        "2,5");
 }
 
 TEST(YearWords, SunThatStaysIsSaid)

@@ -156,7 +156,8 @@ TEST_F(YearWindow, WheelScrollsTheRows)
     open("light", 1280, 560);
     QQuickItem* rows = item("plantRows");
     const QPointF where = item("pointer")->mapToScene(QPointF(100, 350));
-    QWheelEvent turn(where, window->mapToGlobal(where), {}, QPoint(0, -120), Qt::NoButton, {}, Qt::NoScrollPhase, false);
+    QWheelEvent turn(where, window->mapToGlobal(where), {}, QPoint(0, -120), Qt::NoButton, {},
+                     Qt::NoScrollPhase, false);
     QCoreApplication::sendEvent(window, &turn);
     EXPECT_GT(rows->property("contentY").toDouble(), 0.0);
 }
@@ -181,9 +182,10 @@ void collect_nameless(QAccessibleInterface* at, QStringList& nameless)
             continue;
         }
         const QAccessible::Role role = next->role();
-        const bool must_speak = role == QAccessible::Button || role == QAccessible::Slider || role == QAccessible::Chart ||
-                                role == QAccessible::ListItem || role == QAccessible::Row || role == QAccessible::List ||
-                                role == QAccessible::Table || role == QAccessible::PageTab || role == QAccessible::StaticText;
+        const bool must_speak =
+            role == QAccessible::Button || role == QAccessible::Slider || role == QAccessible::Chart ||
+            role == QAccessible::ListItem || role == QAccessible::Row || role == QAccessible::List ||
+            role == QAccessible::Table || role == QAccessible::PageTab || role == QAccessible::StaticText;
         if (must_speak && next->text(QAccessible::Name).isEmpty()) {
             nameless.append(next->object() != nullptr ? next->object()->metaObject()->className() : "?");
         }
