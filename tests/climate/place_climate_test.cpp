@@ -198,5 +198,39 @@ TEST(PlaceClimate, LeavingOutEachUsStationErrsByLessThanTheBar)
     EXPECT_NEAR(result->expected_error / result->low_error, 1.0, 0.1);
 }
 
+struct Bars {
+    const char* name;
+    StationSource source;
+    double low, high;
+};
+void PrintTo(const Bars& bars, std::ostream* out)
+{
+    *out << bars.name;
+}
+class LeaveOneOutOfTheShippedTable : public testing::TestWithParam<Bars> {};
+
+TEST_P(LeaveOneOutOfTheShippedTable, ErrsByLessThanTheBar)
+{
+    const auto table =
+        StationTable::find().and_then([](const auto& file) { return StationTable::load(file); });
+    ASSERT_TRUE(table.has_value()) << table.error().message;
+    const auto result = leave_one_out(table->stations(), GetParam().source);
+    ASSERT_TRUE(result.has_value()) << result.error().message;
+    std::printf("leave one out, %s, %d stations: low %.3f (%+.3f), high %.3f, said %.3f K\n", GetParam().name,
+                result->count, result->low_error.kelvins(), result->low_bias.kelvins(),
+                result->high_error.kelvins(), result->expected_error.kelvins());
+    EXPECT_GT(result->count, 1000);
+    EXPECT_LE(result->low_error.kelvins(), GetParam().low);
+    EXPECT_LE(result->high_error.kelvins(), GetParam().high);
+    EXPECT_LE(std::abs(result->low_bias.kelvins()), 0.1);
+    // What the answers say of themselves is what they do, within a tenth.
+    EXPECT_NEAR(result->expected_error / result->low_error, 1.0, 0.1);
+}
+
+INSTANTIATE_TEST_SUITE_P(Sources, LeaveOneOutOfTheShippedTable,
+                         testing::Values(Bars{"UnitedStates", StationSource::UsDaily, 0.87, 0.65},
+                                         Bars{"World", StationSource::WorldMonthly, 1.16, 1.0}),
+                         [](const auto& row) { return std::string{row.param.name}; });
+
 } // namespace
 } // namespace lathhouse::climate
