@@ -3,6 +3,7 @@
 #include "core/calendar/day_of_year.h"
 
 #include <algorithm>
+#include <bit>
 #include <chrono>
 
 namespace lathhouse::climate {
@@ -19,17 +20,37 @@ struct Missing {
     int longest_run = 0;
 };
 
+/// Fills what is known of the piece's lows.
+void look_at_lows(SeasonPiece& piece)
+{
+    int lowest = 32767;
+    int highest = -32767;
+    for (int day = piece.first_day; day <= piece.last_day && piece.readings != nullptr; ++day) {
+        const auto low = piece.readings->low[static_cast<std::size_t>(day - 1)];
+        if (low.known()) {
+            piece.known |= std::uint32_t{1} << (day - 1);
+            lowest = std::min(lowest, low.tenths());
+            highest = std::max(highest, low.tenths());
+        }
+    }
+    if (piece.known != 0) {
+        piece.lowest_tenths = lowest;
+        piece.highest_tenths = highest;
+    }
+}
+
 Missing missing_lows(const SeasonPiece& piece)
 {
-    Missing missing;
-    int run = 0;
-    for (int day = piece.first_day; day <= piece.last_day; ++day) {
-        if (piece.readings != nullptr && piece.readings->low[static_cast<std::size_t>(day - 1)].known()) {
-            run = 0;
-            continue;
-        }
-        ++missing.days;
-        missing.longest_run = std::max(missing.longest_run, ++run);
+    if (piece.first_day > piece.last_day) {
+        return {};
+    }
+    const std::uint32_t up_to_last = (std::uint32_t{1} << piece.last_day) - 1;
+    const std::uint32_t before_first = (std::uint32_t{1} << (piece.first_day - 1)) - 1;
+    std::uint32_t gaps = ~piece.known & up_to_last & ~before_first;
+    Missing missing{std::popcount(gaps), 0};
+    // Each step shortens every run of ones by one.
+    for (; gaps != 0; gaps &= gaps << 1) {
+        ++missing.longest_run;
     }
     return missing;
 }
@@ -51,7 +72,8 @@ std::vector<ColdSeason> cold_seasons_of(const DailyRecord& record, BasePeriod ba
         const auto add = [&](int piece_year, int month, int first_day, int last_day) {
             season.pieces.push_back({piece_year, month, first_day,
                                      std::min(last_day, days_of_month(piece_year, month)),
-                                     record.month(piece_year, month)});
+                                     record.month(piece_year, month), 0, 0, 0});
+            look_at_lows(season.pieces.back());
         };
         if (!at_months_end) {
             add(year, turn_month, turn_day + 1, 31);

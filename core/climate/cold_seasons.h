@@ -5,6 +5,7 @@
 #include "core/climate/station.h"
 
 #include <array>
+#include <cstdint>
 #include <vector>
 
 namespace lathhouse::climate {
@@ -16,6 +17,9 @@ struct SeasonPiece {
     int first_day;
     int last_day;
     const DailyMonth* readings; ///< nullptr where the record has none.
+    std::uint32_t known = 0;    ///< Bits 0..30: days of the piece that have a low.
+    int lowest_tenths = 0;      ///< Of the known lows; 0 where there are none.
+    int highest_tenths = 0;     ///< The same for the highest low.
 };
 
 /// A cold season of a record: from the day after the turn to the next turn.

@@ -50,14 +50,18 @@ Night night_of(const SeasonPiece& piece, int day, SeasonTurn turn)
 /// Bits 0..30: days of the piece with a low at or below the line.
 std::uint32_t nights_of(const SeasonPiece& piece, std::int16_t line_tenths)
 {
+    if (piece.known == 0 || piece.lowest_tenths > line_tenths) {
+        return 0;
+    }
+    if (piece.highest_tenths <= line_tenths) {
+        return piece.known;
+    }
     std::uint32_t nights = 0;
     for (int day = 1; day <= 31; ++day) {
         const bool cold = piece.readings->low[static_cast<std::size_t>(day - 1)].at_or_below(line_tenths);
         nights |= static_cast<std::uint32_t>(cold) << (day - 1);
     }
-    const std::uint32_t up_to_last = (std::uint32_t{1} << piece.last_day) - 1;
-    const std::uint32_t before_first = (std::uint32_t{1} << (piece.first_day - 1)) - 1;
-    return nights & up_to_last & ~before_first;
+    return nights & piece.known; // Days beyond the piece are not its own.
 }
 
 void count(const ColdSeason& season, SeasonTurn turn, std::int16_t line_tenths, LineCount& result)
@@ -65,9 +69,6 @@ void count(const ColdSeason& season, SeasonTurn turn, std::int16_t line_tenths, 
     SeasonEnds ends;
     std::uint32_t months_with_nights = 0;
     for (const auto& piece : season.pieces) {
-        if (piece.readings == nullptr || piece.first_day > piece.last_day) {
-            continue;
-        }
         const auto nights = nights_of(piece, line_tenths);
         if (nights == 0) {
             continue;
@@ -146,7 +147,12 @@ std::vector<std::optional<int>> free_days(std::span<const ColdSeason* const> sea
 FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& question)
 {
     const SeasonTurn turn = question.turn ? *question.turn : turn_of(record, question.base);
-    const auto seasons = cold_seasons_of(record, question.base, turn);
+    return frost_dates_of(record, question, turn, cold_seasons_of(record, question.base, turn));
+}
+
+FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& question, SeasonTurn turn,
+                           std::span<const ColdSeason> seasons)
+{
     std::vector<const ColdSeason*> counted;
     for (const auto& season : seasons) {
         if (season.counts) {
@@ -162,10 +168,7 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
     std::array<int, 12> observed{};
     for (const auto* season : counted) {
         for (const auto& piece : season->pieces) {
-            for (int day = piece.first_day; day <= piece.last_day && piece.readings != nullptr; ++day) {
-                observed[static_cast<std::size_t>(piece.month - 1)] +=
-                    piece.readings->low[static_cast<std::size_t>(day - 1)].known() ? 1 : 0;
-            }
+            observed[static_cast<std::size_t>(piece.month - 1)] += std::popcount(piece.known);
         }
     }
     const auto means = mean_lows_of(record, question.base);

@@ -44,5 +44,8 @@ inline constexpr int kFewestSeasons = 10;
 /// Accuracy: exact counts; the sampling error is that of N seasons.
 /// Source: docs/methods/records.md.
 FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& question);
+/// The same from seasons already laid out. Precondition: they are cold_seasons_of the record, base and turn.
+FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& question, SeasonTurn turn,
+                           std::span<const ColdSeason> seasons);
 
 } // namespace lathhouse::climate

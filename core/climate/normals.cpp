@@ -141,20 +141,17 @@ std::optional<double> persistence_of(const DailyRecord& record, BasePeriod base,
     return squares > 0.0 ? std::optional{products / squares} : std::nullopt;
 }
 
-std::optional<Celsius> lowest_of_season(const DailyRecord& record, BasePeriod base)
+std::optional<Celsius> lowest_of_season(std::span<const ColdSeason> seasons)
 {
     double sum = 0.0;
     int count = 0;
-    for (const auto& season : cold_seasons_of(record, base, turn_of(record, base))) {
+    for (const auto& season : seasons) {
         if (!season.counts) {
             continue;
         }
         int lowest = 32767;
         for (const auto& piece : season.pieces) {
-            for (int day = piece.first_day; day <= piece.last_day; ++day) {
-                const auto low = piece.readings->low[static_cast<std::size_t>(day - 1)];
-                lowest = std::min(lowest, low.known() ? low.tenths() : lowest);
-            }
+            lowest = piece.known != 0 ? std::min(lowest, piece.lowest_tenths) : lowest;
         }
         sum += lowest;
         ++count;
@@ -275,7 +272,9 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     FrostQuestion question;
     question.base = base;
     question.lines.assign(lines.begin(), lines.end());
-    auto frost = frost_dates_of(record, question);
+    const auto turn = turn_of(record, base);
+    const auto seasons = cold_seasons_of(record, base, turn);
+    auto frost = frost_dates_of(record, question, turn, seasons);
     const double days = kDaysOfYear * (last_year - first_year + 1);
     return RecordNormals{record.station(),
                          base,
@@ -283,7 +282,7 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
                          last_year,
                          figures,
                          rain,
-                         lowest_of_season(record, base),
+                         lowest_of_season(seasons),
                          persistence_of(record, base, low_spread),
                          Probability::clamped(static_cast<double>(lows) / days),
                          frost.thresholds ? std::move(*frost.thresholds) : std::vector<ThresholdDates>{}};

@@ -13,6 +13,10 @@ constexpr int kMostNeighbours = 10;
 constexpr int kFewestNeighbours = 4;
 constexpr double kFarthestKilometres = 400.0;
 constexpr double kMostHeightMetres = 600.0;
+constexpr double kFarthestForBends = 700.0;
+constexpr std::size_t kMostForBends = 8;
+constexpr std::size_t kFewestForBends = 3;
+constexpr double kMostBendKelvins = 4.5;
 constexpr double kLapseKelvinsAMetre = 0.0055;
 
 struct Point {
@@ -20,6 +24,8 @@ struct Point {
     double height_metres;
     double mean_low;
     double mean_high;
+    std::array<double, 12> low_bends;
+    std::array<double, 12> high_bends;
 };
 
 double mean(const Monthly<Celsius>& values)
@@ -31,6 +37,17 @@ double mean(const Monthly<Celsius>& values)
     return sum / 12.0;
 }
 
+/// Each month less the mean of the months before and after it.
+std::array<double, 12> bends(const Monthly<Celsius>& values)
+{
+    std::array<double, 12> bends{};
+    for (std::size_t m = 0; m < 12; ++m) {
+        bends[m] =
+            values[m].degrees() - 0.5 * (values[(m + 11) % 12].degrees() + values[(m + 1) % 12].degrees());
+    }
+    return bends;
+}
+
 Point point_of(const Station& station)
 {
     constexpr double kRadians = std::numbers::pi / 180.0;
@@ -40,7 +57,9 @@ Point point_of(const Station& station)
              std::sin(latitude)},
             station.elevation.metres(),
             mean(station.monthly.low),
-            mean(station.monthly.high)};
+            mean(station.monthly.high),
+            bends(station.monthly.low),
+            bends(station.monthly.high)};
 }
 
 double kilometres_between(const Point& a, const Point& b)
@@ -59,7 +78,8 @@ struct Neighbour {
 };
 
 std::optional<std::string> fault_against(const Point& self, std::span<const Neighbour> neighbours,
-                                         double Point::*value, const char* name)
+                                         double Point::*value, const char* name, double limit,
+                                         double scatters)
 {
     std::array<double, kMostNeighbours> told{};
     double weights = 0.0;
@@ -81,7 +101,7 @@ std::optional<std::string> fault_against(const Point& self, std::span<const Neig
     std::ranges::nth_element(distances, distances.begin() + static_cast<long>(distances.size() / 2));
     const double scatter = 1.48 * distances[distances.size() / 2];
     const double away = self.*value - foretold;
-    if (std::fabs(away) <= 5.0 || (std::fabs(away) <= 8.0 && std::fabs(away) <= 4.0 * scatter)) {
+    if (std::fabs(away) <= limit || std::fabs(away) <= scatters * scatter) {
         return std::nullopt;
     }
     std::array<char, 160> text{};
@@ -89,6 +109,27 @@ std::optional<std::string> fault_against(const Point& self, std::span<const Neig
                   "mean %s of the year is %.1f C where %zu neighbours let expect %.1f C", name, self.*value,
                   neighbours.size(), foretold);
     return text.data();
+}
+
+std::optional<std::string> fault_of_months(const Point& self, std::span<const Neighbour> neighbours,
+                                           std::array<double, 12> Point::*values, const char* name)
+{
+    for (std::size_t m = 0; m < 12; ++m) {
+        std::vector<double> theirs;
+        for (const auto& neighbour : neighbours) {
+            theirs.push_back((neighbour.point->*values)[m]);
+        }
+        std::ranges::nth_element(theirs, theirs.begin() + static_cast<long>(theirs.size() / 2));
+        const double off = (self.*values)[m] - theirs[theirs.size() / 2];
+        if (std::fabs(off) > kMostBendKelvins) {
+            std::array<char, 160> text{};
+            std::snprintf(text.data(), text.size(),
+                          "mean %s of month %zu is %.1f K off the months beside it, judged by %zu neighbours",
+                          name, m + 1, off, neighbours.size());
+            return text.data();
+        }
+    }
+    return std::nullopt;
 }
 
 std::vector<std::optional<std::string>> faults_of(const std::vector<Point>& points,
@@ -99,26 +140,35 @@ std::vector<std::optional<std::string>> faults_of(const std::vector<Point>& poin
     for (std::size_t i = 0; i < points.size(); ++i) {
         neighbours.clear();
         for (std::size_t j = 0; j < points.size(); ++j) {
-            // A cheap test first: 400 km are a chord of 0.063.
-            if (j == i || ignored[j] || std::fabs(points[i].on_globe[2] - points[j].on_globe[2]) > 0.064 ||
+            // A cheap test first: 700 km are a chord of 0.11.
+            if (j == i || ignored[j] || std::fabs(points[i].on_globe[2] - points[j].on_globe[2]) > 0.111 ||
                 std::fabs(points[i].height_metres - points[j].height_metres) > kMostHeightMetres) {
                 continue;
             }
             const double kilometres = kilometres_between(points[i], points[j]);
-            if (kilometres <= kFarthestKilometres) {
+            if (kilometres <= kFarthestForBends) {
                 neighbours.push_back({kilometres, &points[j]});
             }
         }
         std::ranges::sort(neighbours, {}, &Neighbour::kilometres);
-        if (neighbours.size() > kMostNeighbours) {
-            neighbours.resize(kMostNeighbours);
+        const auto far = std::ranges::find_if(neighbours, [](const Neighbour& neighbour) {
+            return neighbour.kilometres > kFarthestKilometres;
+        });
+        const auto near_count = std::min(static_cast<std::size_t>(far - neighbours.begin()),
+                                         static_cast<std::size_t>(kMostNeighbours));
+        const auto near = std::span{neighbours}.first(near_count);
+        if (near_count >= kFewestNeighbours) {
+            faults[i] = fault_against(points[i], near, &Point::mean_low, "low", 7.0, 4.0);
+            if (!faults[i]) {
+                faults[i] = fault_against(points[i], near, &Point::mean_high, "high", 9.0, 0.0);
+            }
         }
-        if (neighbours.size() < kFewestNeighbours) {
-            continue;
-        }
-        faults[i] = fault_against(points[i], neighbours, &Point::mean_low, "low");
-        if (!faults[i]) {
-            faults[i] = fault_against(points[i], neighbours, &Point::mean_high, "high");
+        const auto of_bends = std::span{neighbours}.first(std::min(neighbours.size(), kMostForBends));
+        if (!faults[i] && of_bends.size() >= kFewestForBends) {
+            faults[i] = fault_of_months(points[i], of_bends, &Point::low_bends, "low");
+            if (!faults[i]) {
+                faults[i] = fault_of_months(points[i], of_bends, &Point::high_bends, "high");
+            }
         }
     }
     return faults;

@@ -161,12 +161,18 @@ Result<WorldRows> read_world_rows(const std::filesystem::path& file, BasePeriod 
                         .rain = {},
                         .lowest_of_season = std::nullopt,
                         .dates = {}};
+        if (monthly.mean_spread && !std::ranges::all_of(*monthly.mean_spread, [](KelvinDelta spread) {
+                return spread.kelvins() >= 0.2 && spread.kelvins() <= 20.0;
+            })) {
+            station.monthly.mean_spread = std::nullopt;
+        }
         const bool contradicted = std::ranges::find(kContradicted, country) != kContradicted.end();
         for (std::size_t m = 0; m < 12; ++m) {
             if (values[3][m] && *values[3][m] >= 0.0) {
                 station.rain[m] = Millimetres::from_millimetres(*values[3][m]);
             }
-            if (values[5][m]) {
+            // A lowest value above the mean low is a slip of the report; the means may still be right.
+            if (values[5][m] && *values[5][m] <= low->at(m).degrees() && *values[5][m] >= -90.0) {
                 station.monthly.lowest[m] = Celsius::from_degrees(*values[5][m]);
             }
             const auto frosts = values[4][m];
