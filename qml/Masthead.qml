@@ -63,7 +63,7 @@ Item {
         anchors.verticalCenterOffset: 2
         visible: width > 120
         text: root.year.demonstration
-              ? qsTr("%1 · %2 · invented, for showing").arg(root.year.household).arg(root.year.place)
+              ? (root.narrow ? qsTr("%1 · %2, invented") : qsTr("%1 · %2 · invented, for showing")).arg(root.year.household).arg(root.year.place)
               : qsTr("%1 · %2").arg(root.year.household).arg(root.year.place)
         color: Theme.ink2
         font.family: Theme.textFamily

@@ -78,7 +78,7 @@ FocusScope {
         Text {
             id: riskSmall
             anchors.right: root.narrow ? undefined : parent.right
-            text: qsTr("for each plant, each way")
+            text: root.narrow ? qsTr("each plant, each way") : qsTr("for each plant, each way")
             color: Theme.ink2
             font.family: Theme.textFamily
             font.pixelSize: Theme.smallSize

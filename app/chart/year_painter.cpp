@@ -212,7 +212,7 @@ void YearPainter::draw_axis(QPainter& painter, const ChartInk& ink) const
     for (int tick = highest; tick >= coldest_; tick -= step) {
         const Celsius at = fahrenheit ? Celsius::from_fahrenheit(tick) : Celsius::from_degrees(tick);
         const qreal y = low_y(at);
-        if (y > frame_.frost_top() - 4.0) {
+        if (y > frame_.frost_top() - 10.0) { // The strip below has words of its own.
             break;
         }
         if (tick != zero) {
@@ -487,9 +487,8 @@ void YearPainter::draw_words(QPainter& painter, const ChartInk& ink, Labels& lab
         }
     }
     if (narrow) {
-        labels.write(
-            warm_x, (low_y(year_.days[warmest].low_middle) + low_y(year_.days[warmest].low_cold)) / 2.0 + 4.0,
-            {tr("9 nights in 10 within")}, ink.small, ink.ink2, Qt::AlignHCenter);
+        labels.write(warm_x, low_y(year_.days[warmest].low_cold) + 13.0, {tr("9 nights in 10 within")},
+                     ink.small, ink.ink2, Qt::AlignHCenter);
     } else {
         labels.write(warm_x, low_y(year_.days[warmest].low_warm) - 5.0, {tr("1 night in 20 is warmer")},
                      ink.small, ink.ink2, Qt::AlignHCenter);

@@ -106,7 +106,7 @@ TEST_F(YearWindow, ClickSetsTheCursorWhereItFell)
     EXPECT_NEAR(bands->property("cursorX").toDouble(), bands->width() - pointer->width() / 2.0, 2.5);
 }
 
-TEST_F(YearWindow, CursorMovesWithoutRepaintingTheBands)
+TEST_F(YearWindow, CursorMovesTheMarks)
 {
     QQuickItem* bands = item("bands");
     const double before = bands->property("cursorX").toDouble();
