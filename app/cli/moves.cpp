@@ -97,23 +97,21 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
          << climate.stations.front().station->base.last_year << "; dates right to about "
          << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
-    if (plan.gap <= 0.1) { // A wider gap is the bound's own weakness and would only mislead; --json has it.
-        text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
-    }
+    text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();
 }
 
 } // namespace
 
 Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
-                        Probability risk)
+                        Probability risk, plan::Effort effort)
 {
     const auto climate = climate_of(household);
     if (!climate) {
         return climate.error();
     }
     const plan::ColdChances chances{climate->nights()};
-    const auto plan = plan::plan_year(household, *climate, chances, from, risk);
+    const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
     Answer answer{json_of(plan, household, globals.units),
                   text_of(plan, household, *climate, chances.nights().turn(), globals.units),
                   climate->warnings};
@@ -152,7 +150,8 @@ void add_moves(Commands& commands)
         if (!household) {
             return household.error();
         }
-        return moves_of(globals, *household, from, *risk);
+        return moves_of(globals, *household, from, *risk,
+                        options->effort == "fast" ? plan::Effort::Fast : plan::Effort::Full);
     });
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/cli/commands.h"
 #include "core/home/household.h"
+#include "core/plan/move_problem.h"
 
 namespace lathhouse::cli {
 
@@ -9,6 +10,6 @@ void add_moves(Commands& commands);
 
 /// The household's year of moves as text and JSON.
 Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
-                        Probability risk);
+                        Probability risk, plan::Effort effort = plan::Effort::Full);
 
 } // namespace lathhouse::cli

@@ -220,9 +220,7 @@ QString YearModel::footnote() const
         sentences.append(tr("%1 %2.").arg(text(spot.name), words_.difference(*spot.offset)));
     }
     if (!solved_.stays.empty()) {
-        if (solved_.gap <= 0.1) { // A wider gap is the weakness of the bound and would mislead.
-            sentences.append(tr("Plan within %1 % of the best.").arg(words_.decimal(solved_.gap * 100.0, 1)));
-        }
+        sentences.append(tr("Plan within %1 % of the best.").arg(words_.decimal(solved_.gap * 100.0, 1)));
     }
     sentences.append(tr("All dates are chances, not promises."));
     for (const auto* warnings : {&year_.warnings, &solved_.warnings}) {

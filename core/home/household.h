@@ -59,8 +59,9 @@ struct Plant {
     DailyLight light_to_survive;
     DailyLight light_to_thrive;
     bool must_dry;
-    bool hazardous; ///< Must not stand in reach of a child or an animal.
-    bool sulks;     ///< Suffers from every move (weeping figs).
+    bool hazardous;      ///< Must not stand in reach of a child or an animal.
+    bool sulks;          ///< Suffers from every move (weeping figs).
+    bool wants_open_air; ///< Grown outdoors while the nights allow: porch plants, fruit, herbs, vegetables.
     double pot_kilograms;
     std::optional<SpotId> spot;        ///< Where it stands now.
     std::optional<SpotId> pinned_spot; ///< Never to be moved from there.

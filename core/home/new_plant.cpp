@@ -1,6 +1,8 @@
 #include "core/home/new_plant.h"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 namespace lathhouse::home {
 namespace {
@@ -22,6 +24,13 @@ bool contradict(const std::optional<Celsius>& colder, const std::optional<Celsiu
 bool is_hazardous(const plants::PlantKind& kind)
 {
     return is_poison(kind.to_people) || is_poison(kind.to_pets);
+}
+
+bool is_grown_outdoors(const plants::PlantKind& kind)
+{
+    constexpr std::array<std::string_view, 6> kGroups{"porch_tender", "annual_porch", "bulb_porch",
+                                                      "citrus_fruit", "herb",         "vegetable"};
+    return std::ranges::find(kGroups, kind.group) != kGroups.end();
 }
 
 Result<Plant> make_plant(PlantId id, const plants::PlantKind& kind, const OwnFigures& own)
@@ -60,6 +69,7 @@ Result<Plant> make_plant(PlantId id, const plants::PlantKind& kind, const OwnFig
         .must_dry = own.must_dry.value_or(kind.must_dry),
         .hazardous = own.hazardous.value_or(is_hazardous(kind)),
         .sulks = own.sulks.value_or(kind.sulks),
+        .wants_open_air = own.wants_open_air.value_or(is_grown_outdoors(kind)),
         .pot_kilograms = own.pot_kilograms.value_or(4.0),
         .spot = std::nullopt,
         .pinned_spot = std::nullopt,

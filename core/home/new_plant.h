@@ -18,11 +18,17 @@ struct OwnFigures {
     std::optional<bool> must_dry = {};
     std::optional<bool> hazardous = {};
     std::optional<bool> sulks = {};
-    std::optional<double> pot_kilograms = {}; ///< Else 4 kg: an 18 cm pot, moist (common practice, no source).
+    std::optional<bool> wants_open_air = {};
+    std::optional<double> pot_kilograms =
+        {}; ///< Else 4 kg: an 18 cm pot, moist (common practice, no source).
 };
 
 /// Toxic or deadly to people or to pets. Skin irritants and low toxicity do not count.
 bool is_hazardous(const plants::PlantKind& kind);
+
+/// Whether growers keep the kind outdoors while the nights allow: those of the groups of porch plants, porch
+/// bulbs, citrus and other fruit, herbs and vegetables. Common practice, no source.
+bool is_grown_outdoors(const plants::PlantKind& kind);
 
 /// A plant of the kind that stands nowhere yet. `safe_night` is raised to `damage_begins` where the grower
 /// gave only the latter and it is the warmer one, and so on down to `lethal`: a single line given moves the

@@ -82,17 +82,19 @@ void insert_household(SQLite::Database& database, const home::Household& househo
             .insert();
     }
 
-    SQLite::Statement plants{database,
-                             "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
-                             "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
-                             "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                             "pinned_spot_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+    SQLite::Statement plants{
+        database, "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
+                  "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
+                  "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
+                  "pinned_spot_id, wants_open_air) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+                  "?)"};
     for (const auto& plant : household.plants) {
         (Row{plants} << plant.id << plant.name << plant.kind << plant.lines.lethal.degrees()
                      << plant.lines.damage_begins.degrees() << plant.lines.safe_night.degrees()
                      << plant.heat_limit.degrees() << plant.light_to_survive.moles()
                      << plant.light_to_thrive.moles() << int{plant.must_dry} << int{plant.hazardous}
-                     << int{plant.sulks} << plant.pot_kilograms << plant.spot << plant.pinned_spot)
+                     << int{plant.sulks} << plant.pot_kilograms << plant.spot << plant.pinned_spot
+                     << int{plant.wants_open_air})
             .insert();
     }
 }
@@ -153,7 +155,7 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
                            "SELECT id, name, kind, safe_night_celsius, damage_celsius, "
                            "lethal_celsius, heat_limit_celsius, light_to_survive_moles, "
                            "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                           "pinned_spot_id FROM plants ORDER BY id"};
+                           "pinned_spot_id, wants_open_air FROM plants ORDER BY id"};
     std::vector<home::Plant> plants;
     while (rows.executeStep()) {
         const auto degrees = [&](int column) {
@@ -170,6 +172,7 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
              .must_dry = rows.getColumn(9).getInt() != 0,
              .hazardous = rows.getColumn(10).getInt() != 0,
              .sulks = rows.getColumn(11).getInt() != 0,
+             .wants_open_air = rows.getColumn(15).getInt() != 0,
              .pot_kilograms = rows.getColumn(12).getDouble(),
              .spot = id_in(rows.getColumn(13)),
              .pinned_spot = id_in(rows.getColumn(14))});

@@ -5,7 +5,9 @@
 
 namespace lathhouse::journal {
 
-std::string_view migration_0001_household(); // As the build has embedded it.
+// As the build has embedded them.
+std::string_view migration_0001_household();
+std::string_view migration_0002_open_air();
 
 namespace {
 
@@ -29,7 +31,8 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 1> migrations{{{1, migration_0001_household()}}};
+    static const std::array<Migration, 2> migrations{
+        {{1, migration_0001_household()}, {2, migration_0002_open_air()}}};
     return migrations;
 }
 

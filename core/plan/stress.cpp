@@ -1,6 +1,7 @@
 #include "core/plan/stress.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/plan/year_plan.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,6 +31,12 @@ double expected_excess(double mean, double spread)
     const double density = std::exp(-0.5 * u * u) / std::sqrt(2.0 * std::numbers::pi);
     const double below = 0.5 * std::erfc(-u / std::numbers::sqrt2);
     return mean * below + spread * density;
+}
+
+/// Share of a normal distribution above a limit.
+double share_above(double limit, double mean, double spread)
+{
+    return 0.5 * std::erfc((limit - mean) / (spread * std::numbers::sqrt2));
 }
 
 /// A month's figure carried to the day by straight lines between the middles of the months.
@@ -70,44 +77,93 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
     return *spot.winter + (*spot.summer - *spot.winter) * summer_share(latitude, date);
 }
 
+StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
+                                       const climate::NightModel& nights, calendar::Date evening)
+{
+    const auto latitude = climate.position.latitude;
+    const auto morning = calendar::DayOfYear::of(evening + calendar::Days{1});
+    Air air{.moles = light_at(spot, latitude, evening).moles(),
+            .low = std::nullopt,
+            .low_spread = 1.0,
+            .high = 0.0,
+            .high_spread = 0.0,
+            .rain_share = 0.0,
+            .warmth_outdoors = nights.mean_low(morning).degrees(),
+            .open_air_spread = nights.spread(morning).kelvins(),
+            .outdoors = home::is_outdoors(spot.kind)};
+    if (!air.outdoors) {
+        if (const auto low = room_low(spot, latitude, evening)) {
+            air.low = low->degrees();
+        }
+        return air;
+    }
+    air.low = air.warmth_outdoors + spot.offset.mean.kelvins();
+    air.low_spread = std::hypot(air.open_air_spread, spot.offset.spread.kelvins());
+    const auto month = static_cast<std::size_t>(calendar::DayOfYear::of(evening).month() - 1);
+    air.high = daily(climate.monthly.high, evening);
+    air.high_spread = climate.monthly.mean_spread ? (*climate.monthly.mean_spread)[month].kelvins() : 3.5;
+    if (spot.kind == home::SpotKind::Open && climate.rain[month]) {
+        air.rain_share = std::min(1.0, climate.rain[month]->millimetres() / 8.0 / 30.0);
+    }
+    return air;
+}
+
+double StressOfYear::stress(const home::Plant& plant, const Air& air)
+{
+    const double safe = plant.lines.safe_night.degrees();
+    double stress = light_stress(plant, air.moles);
+    if (air.low) {
+        stress += 0.12 * expected_excess(safe - *air.low, air.low_spread);
+    }
+    if (!air.outdoors) {
+        return plant.wants_open_air
+                   ? stress + 0.25 * share_above(safe, air.warmth_outdoors, air.open_air_spread)
+                   : stress;
+    }
+    stress += 0.1 * expected_excess(air.high - plant.heat_limit.degrees(), air.high_spread);
+    return plant.must_dry ? stress + 0.35 * air.rain_share : stress;
+}
+
+StressOfYear::StressOfYear(const home::Household& household, const climate::PlaceClimate& climate,
+                           const climate::NightModel& nights, calendar::Date from)
+    : household_(&household), nights_(kNightsOfAPlan)
+{
+    air_.reserve(household.spots.size() * nights_);
+    for (const auto& spot : household.spots) {
+        for (std::size_t night = 0; night < nights_; ++night) {
+            air_.push_back(air_of(spot, climate, nights, from + calendar::Days{static_cast<int>(night)}));
+        }
+    }
+}
+
+double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) const
+{
+    return stress(household_->plants[plant], air_[spot * nights_ + night]);
+}
+
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening)
 {
-    const auto latitude = climate.position.latitude;
-    double stress = light_stress(plant, light_at(spot, latitude, evening).moles());
-    const double safe = plant.lines.safe_night.degrees();
-    if (!home::is_outdoors(spot.kind)) {
-        if (const auto low = room_low(spot, latitude, evening)) {
-            stress += 0.12 * expected_excess(safe - low->degrees(), 1.0);
-        }
-        return stress;
-    }
-    const auto morning = calendar::DayOfYear::of(evening + calendar::Days{1});
-    const double spread = std::hypot(nights.spread(morning).kelvins(), spot.offset.spread.kelvins());
-    const double low = (nights.mean_low(morning) + spot.offset.mean).degrees();
-    stress += 0.12 * expected_excess(safe - low, spread);
-
-    const auto month = static_cast<std::size_t>(calendar::DayOfYear::of(evening).month() - 1);
-    const double day_spread =
-        climate.monthly.mean_spread ? (*climate.monthly.mean_spread)[month].kelvins() : 3.5;
-    stress +=
-        0.1 * expected_excess(daily(climate.monthly.high, evening) - plant.heat_limit.degrees(), day_spread);
-
-    if (spot.kind == home::SpotKind::Open && plant.must_dry && climate.rain[month]) {
-        stress += 0.35 * std::min(1.0, climate.rain[month]->millimetres() / 8.0 / 30.0);
-    }
-    return stress;
+    return StressOfYear::stress(plant, StressOfYear::air_of(spot, climate, nights, evening));
 }
 
-double move_cost(const home::Plant& plant, const home::Spot& from, const home::Spot& to, Latitude latitude,
-                 calendar::Date date)
+MoveZone zone_of(const home::Spot& spot)
 {
-    const double trouble = (6.0 + 0.1 * plant.pot_kilograms) * (plant.sulks ? 3.0 : 1.0);
-    const double door = home::is_outdoors(from.kind) != home::is_outdoors(to.kind) ? 1.5 : 0.0;
-    const double before = std::max(kLeastMoles, light_at(from, latitude, date).moles());
-    const double after = std::max(kLeastMoles, light_at(to, latitude, date).moles());
-    const double doublings = std::log2(after / before);
-    return trouble + door + (doublings > 0.0 ? 1.2 * doublings : -0.6 * doublings);
+    const double mean = 0.5 * (spot.light_in_summer.moles() + spot.light_in_winter.moles());
+    return {home::is_outdoors(spot.kind),
+            static_cast<int>(std::lround(std::log2(std::max(kLeastMoles, mean))))};
+}
+
+double step_between(MoveZone from, MoveZone to)
+{
+    const double doublings = to.light - from.light;
+    return (from.outdoors != to.outdoors ? 1.5 : 0.0) +
+           (doublings > 0.0 ? 1.2 * doublings : -0.6 * doublings);
+}
+
+double trouble_of_carrying(const home::Plant& plant)
+{
+    return (6.0 + 0.1 * plant.pot_kilograms) * (plant.sulks ? 3.0 : 1.0);
 }
 
 } // namespace lathhouse::plan

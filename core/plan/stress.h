@@ -22,16 +22,61 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
 /// - heat: 0.1 for each degree by which the day is expected to exceed its heat limit (outdoors);
 /// - light: 1.1 ln(need / light) where there is too little, doubled below what the plant survives on,
 ///   0.9 ln(light / (8 x need)) where there is too much;
+/// - room air: 0.25 x the share of nights that would be above its safe night outdoors, for kinds that are
+/// grown
+///   in the open (porch plants, fruit, herbs, vegetables) and stand indoors;
 /// - rain: 0.35 x the share of wet days where the spot is open and the plant must dry.
 /// Weights: those of the moves study's instances; common practice, no source. The number of wet days is taken
 /// as the month's rain over 8 mm, at most all days (rule of thumb).
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening);
 
-/// Trouble of carrying a plant from one spot to another on a date, in the same unit: 6 for any pot and 0.1 a
-/// kilogram, three times that for plants that sulk; 1.5 more through the door, and the step in light: 1.2 a
-/// doubling upwards, 0.6 downwards.
-double move_cost(const home::Plant& plant, const home::Spot& from, const home::Spot& to, Latitude latitude,
-                 calendar::Date date);
+/// Where a spot stands for one that carries: outdoors or in, and how light it is, in doublings of its yearly
+/// mean light, rounded.
+struct MoveZone {
+    bool outdoors;
+    int light;
+    friend constexpr auto operator<=>(const MoveZone&, const MoveZone&) = default;
+};
+MoveZone zone_of(const home::Spot& spot);
+/// Trouble of a carry by the way it goes, in the unit of stress: 1.5 through the door, 1.2 for each doubling
+/// of light upwards, 0.6 downwards. Common practice, no source.
+double step_between(MoveZone from, MoveZone to);
+/// Trouble of any carry of that plant: 6 and 0.1 a kilogram, three times that for plants that sulk. Common
+/// practice, no source.
+double trouble_of_carrying(const home::Plant& plant);
+
+/// Stress of a household's plants through a year, the plants' and the spots' shares worked out once.
+class StressOfYear {
+public:
+    StressOfYear(const home::Household& household, const climate::PlaceClimate& climate,
+                 const climate::NightModel& nights, calendar::Date from);
+    /// As stress_of, for plant, spot (places in the household's lists) and night of the year.
+    double of(std::size_t plant, std::size_t spot, std::size_t night) const;
+
+private:
+    /// What the air and the light of a night and the day before it are like at a spot.
+    struct Air {
+        double moles;
+        std::optional<double> low; ///< Mean night low; nullopt in a room that says nothing of it.
+        double low_spread;
+        double high; ///< Mean day high, outdoors.
+        double high_spread;
+        double rain_share;      ///< Of days, where the spot is open.
+        double warmth_outdoors; ///< Mean night low of the open air.
+        double open_air_spread;
+        bool outdoors;
+    };
+    static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
+                      const climate::NightModel& nights, calendar::Date evening);
+    static double stress(const home::Plant& plant, const Air& air);
+    friend double stress_of(const home::Plant& plant, const home::Spot& spot,
+                            const climate::PlaceClimate& climate, const climate::NightModel& nights,
+                            calendar::Date evening);
+
+    const home::Household* household_;
+    std::vector<Air> air_; ///< [spot][night]
+    std::size_t nights_;
+};
 
 } // namespace lathhouse::plan

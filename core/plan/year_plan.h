@@ -4,6 +4,7 @@
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
 #include "core/plan/cold_chances.h"
+#include "core/plan/move_problem.h"
 
 #include <chrono>
 #include <optional>
@@ -64,12 +65,14 @@ struct YearPlan {
     Probability risk;
     std::vector<PlantYear> plants;
     /// (cost - bound) / cost, costs counted above each plant's stress at its best admissible spot of every
-    /// night; the bound lets every plant have its best year as if it were alone. 0 is the best plan there can
-    /// be.
+    /// night. 0 is the best plan there can be.
     double gap;
     std::chrono::duration<double, std::milli> solve_time;
     std::vector<Breach> breaches;
 };
+
+/// Whether a plant may stand out from that evening on or up to it, for one line: see admissible_evenings.
+bool evening_allowed(const climate::SeasonChances& season, calendar::Date evening, Probability risk);
 
 /// The nights of `from`'s year on which a plant may stand at an outdoor spot.
 ///
@@ -95,10 +98,11 @@ constexpr int kNightsOfAPlan = 365;
 /// take 7 to 14 days, and a shorter stay is not worth them.
 constexpr int kLeastNightsOfAStay = 14;
 
-/// Plans 365 nights from `from`: per plant the cheapest path over nights and spots (stress plus moves),
-/// plants placed one after another on what is free and placed anew until nothing changes. Deterministic.
-/// docs/methods.md, "Moves".
+/// Plans 365 nights from `from`, all plants together (move_problem.h). A plant that is pinned stays where it
+/// is pinned. Where no spot takes a plant it is put at the least bad one, and the breach is named. Equal
+/// input gives an equal plan. docs/methods/moves.md.
 YearPlan plan_year(const home::Household& household, const climate::PlaceClimate& climate,
-                   const ColdChances& chances, calendar::Date from, Probability risk);
+                   const ColdChances& chances, calendar::Date from, Probability risk,
+                   Effort effort = Effort::Full);
 
 } // namespace lathhouse::plan

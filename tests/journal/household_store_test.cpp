@@ -1,5 +1,7 @@
 #include "core/journal/household_store.h"
 
+#include "core/journal/migrations.h"
+
 #include "core/base/csv.h"
 #include "core/home/demonstration.h"
 #include "core/journal/database.h"
@@ -96,6 +98,7 @@ TEST_F(HouseholdStoreTest, GivesBackWhatWasPutIn)
         EXPECT_EQ(got.must_dry, put.must_dry);
         EXPECT_EQ(got.hazardous, put.hazardous);
         EXPECT_EQ(got.sulks, put.sulks);
+        EXPECT_EQ(got.wants_open_air, put.wants_open_air);
         EXPECT_EQ(got.pot_kilograms, put.pot_kilograms);
         EXPECT_EQ(got.spot, put.spot);
         EXPECT_EQ(got.pinned_spot, put.pinned_spot);
@@ -259,13 +262,13 @@ TEST_F(HouseholdStoreTest, RefusesANewerFileAndLeavesItUntouched)
     make();
     {
         SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
-        database.exec("PRAGMA user_version = 7");
+        database.exec("PRAGMA user_version = 700");
     }
     const auto before = read_text_file(file()).value();
     expect_sentence(refusal(), ErrorCode::TooNew,
                     file().string() +
-                        " was written by a newer version of this program (schema 7, this one knows "
-                        "1); it was left untouched");
+                        " was written by a newer version of this program (schema 700, this one knows " +
+                        std::to_string(known_migrations().back().version) + "); it was left untouched");
     EXPECT_EQ(read_text_file(file()).value(), before);
     EXPECT_FALSE(fs::exists(file().string() + "-shm"));
 }

@@ -99,6 +99,7 @@ home::Plant plant(int id, double safe, double damage, double lethal, double ligh
         .must_dry = false,
         .hazardous = false,
         .sulks = false,
+        .wants_open_air = false,
         .pot_kilograms = 3.0,
         .spot = std::nullopt,
         .pinned_spot = std::nullopt};

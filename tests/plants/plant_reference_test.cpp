@@ -19,8 +19,8 @@ struct Tables {
 
 Tables shipped()
 {
-    const std::string folder = std::string{LATHHOUSE_SOURCE} + "/core/plants/data/";
-    return {read_text_file(folder + "plants.csv").value(), read_text_file(folder + "sources.csv").value()};
+    const std::filesystem::path folder = std::filesystem::path{LATHHOUSE_SOURCE} / "core/plants/data";
+    return {read_text_file(folder / "plants.csv").value(), read_text_file(folder / "sources.csv").value()};
 }
 
 /// The shipped table with one piece of text replaced.

@@ -1,0 +1,117 @@
+#include "core/plan/household_moves.h"
+
+#include "core/plan/stress.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+
+namespace lathhouse::plan {
+
+HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
+                               const ColdChances& chances, calendar::Date from, Probability risk)
+    : household_(&household), chances_(&chances), from_(from), risk_(risk)
+{
+    const std::size_t real = household.spots.size();
+    const std::size_t plants = household.plants.size();
+    spots_.resize(real);
+    std::iota(spots_.begin(), spots_.end(), std::size_t{0});
+    std::ranges::stable_sort(spots_, {}, [&](std::size_t s) { return zone_of(household.spots[s]); });
+
+    problem_.plants = plants;
+    problem_.nights = kNightsOfAPlan;
+    problem_.spots = real + 1;
+    problem_.least_stay = kLeastNightsOfAStay;
+    std::vector<MoveZone> zones;
+    for (std::size_t s = 0; s < real; ++s) {
+        const MoveZone zone = zone_of(spot(s));
+        if (zones.empty() || zones.back() != zone) {
+            zones.push_back(zone);
+        }
+        problem_.zone.push_back(zones.size() - 1);
+        problem_.capacity.push_back(spot(s).capacity);
+    }
+    problem_.zone.push_back(zones.size());
+    problem_.capacity.push_back(0);
+    problem_.zones = zones.size() + 1;
+    problem_.step.assign(problem_.zones * problem_.zones, 1.0F); // To and from "nowhere": as good as any.
+    for (std::size_t a = 0; a < zones.size(); ++a) {
+        for (std::size_t b = 0; b < zones.size(); ++b) {
+            problem_.step[a * problem_.zones + b] = static_cast<float>(step_between(zones[a], zones[b]));
+        }
+    }
+
+    allowed_.resize(plants * real);
+    stress_.resize(plants * kNightsOfAPlan * real);
+    problem_.cost.assign(plants * kNightsOfAPlan * problem_.spots, kNowhereBase + kNowhereBySize);
+    const StressOfYear stress{household, climate, chances.nights(), from};
+    for (std::size_t p = 0; p < plants; ++p) {
+        const auto& plant = household.plants[p];
+        problem_.size.push_back(1);
+        problem_.trouble.push_back(static_cast<float>(trouble_of_carrying(plant)));
+        problem_.start.push_back(std::nullopt);
+        for (std::size_t s = 0; s < real; ++s) {
+            if (plant.spot == spot(s).id) {
+                problem_.start.back() = s;
+            }
+            auto& evenings = allowed_[p * real + s];
+            if (home::is_outdoors(spot(s).kind)) {
+                evenings = admissible_evenings(plant, spot(s), chances, from, risk);
+            }
+            const bool pinned_here = plant.pinned_spot == spot(s).id;
+            const bool closed =
+                (plant.pinned_spot && !pinned_here) || (plant.hazardous && spot(s).in_reach && !pinned_here);
+            for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+                const auto felt = static_cast<float>(stress.of(p, spots_[s], night));
+                stress_[(p * kNightsOfAPlan + night) * real + s] = felt;
+                // Where a hand has pinned the plant it stays, cold or not; the breach is named.
+                const bool open = !closed && (pinned_here || evenings.empty() || evenings[night]);
+                problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] = open ? felt : kForbidden;
+            }
+        }
+    }
+}
+
+bool HouseholdMoves::allowed(std::size_t plant, std::size_t spot, std::size_t night) const
+{
+    const auto& evenings = allowed_[plant * (problem_.spots - 1) + spot];
+    return evenings.empty() || evenings[night];
+}
+
+MovePath HouseholdMoves::at_real_spots(std::size_t plant, const MovePath& path) const
+{
+    const std::size_t real = problem_.spots - 1;
+    const auto& kept = household_->plants[plant];
+    MovePath result = path;
+    for (std::size_t first = 0; first < path.size();) {
+        if (path[first] != problem_.nowhere()) {
+            ++first;
+            continue;
+        }
+        std::size_t end = first;
+        while (end < path.size() && path[end] == problem_.nowhere()) {
+            ++end;
+        }
+        double least = std::numeric_limits<double>::infinity();
+        for (std::size_t s = 0; s < real; ++s) {
+            double badness = 0.0;
+            for (std::size_t night = first; night < end; ++night) {
+                badness += static_cast<double>(stress_[(plant * kNightsOfAPlan + night) * real + s]) +
+                           (allowed(plant, s, night) ? 0.0 : 1000.0);
+            }
+            const auto nights = static_cast<double>(end - first);
+            badness += kept.hazardous && spot(s).in_reach ? 300.0 * nights : 0.0;
+            badness += kept.pinned_spot && kept.pinned_spot != spot(s).id ? 1.0e6 * nights : 0.0;
+            if (badness < least) {
+                least = badness;
+                std::fill(result.begin() + static_cast<std::ptrdiff_t>(first),
+                          result.begin() + static_cast<std::ptrdiff_t>(end), static_cast<std::uint16_t>(s));
+            }
+        }
+        first = end;
+    }
+    return result;
+}
+
+} // namespace lathhouse::plan

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/plan/move_problem.h"
+#include "core/plan/year_plan.h"
+
+namespace lathhouse::plan {
+
+/// A household's year as a move problem, with what is needed to tell its solution in words.
+class HouseholdMoves {
+public:
+    HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
+                   const ColdChances& chances, calendar::Date from, Probability risk);
+
+    const MoveProblem& problem() const { return problem_; }
+    const home::Household& household() const { return *household_; }
+    const ColdChances& chances() const { return *chances_; }
+    Probability risk() const { return risk_; }
+    calendar::Date date(std::size_t night) const { return from_ + calendar::Days{static_cast<int>(night)}; }
+    const home::Spot& spot(std::size_t of_problem) const { return household_->spots[spots_[of_problem]]; }
+    /// Whether the cold lines allow the plant that evening at that spot (of the problem); always indoors.
+    bool allowed(std::size_t plant, std::size_t spot, std::size_t night) const;
+
+    /// The path with nights spent "nowhere" put at the least bad real spot: before all else within the cold
+    /// lines, then out of reach, then where the plant is best off.
+    MovePath at_real_spots(std::size_t plant, const MovePath& path) const;
+
+private:
+    const home::Household* household_;
+    const ColdChances* chances_;
+    calendar::Date from_;
+    Probability risk_;
+    std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
+    std::vector<std::vector<char>> allowed_; ///< [plant x spots + spot][night]; empty indoors.
+    std::vector<float> stress_;              ///< [plant][night][spot], closed or not.
+    MoveProblem problem_;
+};
+
+/// Spot and reason of every night.
+PlantYear tell_year(const HouseholdMoves& moves, std::size_t plant, const std::vector<MovePath>& paths);
+/// What the plan does not keep to, a row for each run of nights.
+std::vector<Breach> breaches_of(const HouseholdMoves& moves, const std::vector<MovePath>& paths);
+
+} // namespace lathhouse::plan

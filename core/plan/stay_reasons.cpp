@@ -1,0 +1,153 @@
+#include "core/plan/household_moves.h"
+
+#include <algorithm>
+
+namespace lathhouse::plan {
+namespace {
+
+using calendar::DayOfYear;
+using calendar::Days;
+
+/// Chances of a harmful night at the two ends of an outdoor stay.
+void fill_risks(Stay& stay, const home::Plant& plant, const home::Spot& spot, const ColdChances& chances)
+{
+    const auto& season = chances.season(plant.lines.damage_begins, spot.offset);
+    const auto first_night = DayOfYear::of(stay.from + Days{1});
+    const auto last_night = DayOfYear::of(stay.to + Days{1});
+    const int nights = calendar::days_between(stay.from, stay.to) + 1;
+    const int to_turn = DayOfYear::kCount - 1 - season.turn().season_index(first_night);
+    if (nights > to_turn) {
+        stay.risk_out = season.after(DayOfYear::of(stay.from));
+        stay.risk_in = season.on_or_before(last_night);
+        return;
+    }
+    const auto within =
+        chances.nights().chance_within(first_night, nights, plant.lines.damage_begins, spot.offset);
+    (season.turn().season_index(first_night) < DayOfYear::kCount / 2 ? stay.risk_in : stay.risk_out) = within;
+}
+
+/// The line that closes an outdoor spot on an evening, with the chance that goes with it.
+Reason deciding_line(const HouseholdMoves& moves, std::size_t p, const home::Spot& spot, std::size_t night)
+{
+    // The damage line decides unless only the lethal line, with a tenth of the risk, forbids that evening.
+    const auto& lines = moves.household().plants[p].lines;
+    const auto& season = moves.chances().season(lines.damage_begins, spot.offset);
+    if (!evening_allowed(season, moves.date(night), moves.risk())) {
+        return {{}, lines.damage_begins, moves.risk()};
+    }
+    return {{}, lines.lethal, Probability::clamped(moves.risk().fraction() / 10.0)};
+}
+
+/// Whether a spot that would suit the plant better had no room that night.
+bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here, std::size_t night,
+                    const std::vector<MovePath>& paths)
+{
+    const auto& problem = moves.problem();
+    for (std::size_t s = 0; s < problem.nowhere(); ++s) {
+        if (problem.cost_at(p, night, s) + 0.05F >= problem.cost_at(p, night, here)) {
+            continue;
+        }
+        const auto standing =
+            std::ranges::count_if(paths, [&](const MovePath& path) { return path[night] == s; });
+        if (standing >= problem.capacity[s]) {
+            return true;
+        }
+    }
+    return false;
+}
+
+Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths,
+                  std::size_t night)
+{
+    const auto& path = paths[p];
+    const auto& plant = moves.household().plants[p];
+    const auto& here = moves.spot(path[night]);
+    if (plant.pinned_spot == here.id) {
+        return {ReasonKind::PinnedThere, std::nullopt, std::nullopt};
+    }
+    if (night == 0 && plant.spot == here.id) {
+        return {ReasonKind::StandsThere, std::nullopt, std::nullopt};
+    }
+    const bool was_out = night > 0 && home::is_outdoors(moves.spot(path[night - 1]).kind);
+    const bool goes_out = home::is_outdoors(here.kind);
+    if (goes_out && !was_out) {
+        if (night > 0 && !moves.allowed(p, path[night], night - 1)) {
+            Reason reason = deciding_line(moves, p, here, night - 1);
+            reason.kind = ReasonKind::NightsAllow;
+            return reason;
+        }
+        return {ReasonKind::BetterOutside, std::nullopt, std::nullopt};
+    }
+    if (!goes_out && was_out) {
+        if (!moves.allowed(p, path[night - 1], night)) {
+            Reason reason = deciding_line(moves, p, moves.spot(path[night - 1]), night);
+            reason.kind = ReasonKind::NightsForbid;
+            return reason;
+        }
+        return {ReasonKind::NightsTooCool, plant.lines.safe_night, std::nullopt};
+    }
+    return {better_is_full(moves, p, path[night], night, paths) ? ReasonKind::MakesRoom
+                                                                : ReasonKind::BetterLight,
+            std::nullopt, std::nullopt};
+}
+
+} // namespace
+
+PlantYear tell_year(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths)
+{
+    const auto& plant = moves.household().plants[p];
+    const auto& path = paths[p];
+    PlantYear year{plant.id, {}};
+    for (std::size_t night = 0; night < path.size(); ++night) {
+        if (night > 0 && path[night] == path[night - 1]) {
+            year.stays.back().to = moves.date(night);
+            continue;
+        }
+        year.stays.push_back({moves.spot(path[night]).id, moves.date(night), moves.date(night),
+                              reason_for(moves, p, paths, night), std::nullopt, std::nullopt});
+    }
+    for (auto& stay : year.stays) {
+        const auto& spot = *moves.household().spot(stay.spot);
+        if (home::is_outdoors(spot.kind)) {
+            fill_risks(stay, plant, spot, moves.chances());
+        }
+    }
+    return year;
+}
+
+std::vector<Breach> breaches_of(const HouseholdMoves& moves, const std::vector<MovePath>& paths)
+{
+    std::vector<Breach> breaches;
+    const auto& problem = moves.problem();
+    std::vector<int> taken(problem.nights * problem.spots, 0);
+    const auto note = [&](BreachKind kind, std::size_t p, const home::Spot& spot, std::size_t night) {
+        const auto plant = moves.household().plants[p].id;
+        const auto date = moves.date(night);
+        for (auto& known : breaches) {
+            if (known.kind == kind && known.plant == plant && known.spot == spot.id &&
+                known.to + Days{1} == date) {
+                known.to = date;
+                return;
+            }
+        }
+        breaches.push_back({kind, plant, spot.id, date, date});
+    };
+    for (std::size_t p = 0; p < paths.size(); ++p) {
+        for (std::size_t night = 0; night < problem.nights; ++night) {
+            const std::size_t s = paths[p][night];
+            const auto& spot = moves.spot(s);
+            if (!moves.allowed(p, s, night)) {
+                note(BreachKind::ColdNights, p, spot, night);
+            }
+            if (moves.household().plants[p].hazardous && spot.in_reach) {
+                note(BreachKind::InReach, p, spot, night);
+            }
+            if (++taken[night * problem.spots + s] > spot.capacity) {
+                note(BreachKind::OverCapacity, p, spot, night);
+            }
+        }
+    }
+    return breaches;
+}
+
+} // namespace lathhouse::plan
