@@ -13,6 +13,8 @@ cd "$source_folder" || exit 1
 cmake --preset "$preset" -B "$build" >&2 || exit 1
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 
+# Looked at by builds with sanitizers alone.
+export LSAN_OPTIONS=suppressions=$source_folder/tests/lsan.supp:print_suppressions=0
 report=$build/ctest.log
 ctest --test-dir "$build" -j "$(nproc)" --output-on-failure "$@" 2>&1 | tee "$report" | grep -v ' Passed \|^ *Start '
 # ctest's own closing line does not tell skipped from passed.

@@ -350,7 +350,8 @@ void YearModel::fill_readout()
     lines.push_back({tr("Frost this night"), YearWords::chance_in_table(day.frost), false});
     lines.push_back({tr("Frost after this night"), YearWords::chance_in_table(day.frost_after), true});
     if (year_.sheltered) {
-        lines.push_back({tr("… on the %1").arg(sheltered_name),
+        // Under its full name two lines above; here the number needs the room.
+        lines.push_back({tr("… %1").arg(text(year_.spots[year_.sheltered->spot].short_name)),
                          YearWords::chance_in_table(year_.sheltered->frost_after[place]), false});
     }
     lines.push_back({tr("Day length"), words_.day_length(day.day_length_minutes), false});
