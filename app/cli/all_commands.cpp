@@ -14,6 +14,7 @@ void add_all(Commands& commands)
     add_demo(commands);
     add_frost(commands);
     add_list(commands);
+    add_mix(commands);
     add_moves(commands);
     add_night(commands);
     add_normals(commands);

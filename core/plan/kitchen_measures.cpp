@@ -1,0 +1,101 @@
+#include "core/plan/kitchen_measures.h"
+
+#include "core/base/parse.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+namespace lathhouse::plan {
+namespace {
+
+struct Measure {
+    std::string_view name;
+    double millilitres;
+};
+
+constexpr std::array<Measure, 14> kMeasures{{{"ml", 1.0},
+                                             {"l", 1000.0},
+                                             {"litre", 1000.0},
+                                             {"liter", 1000.0},
+                                             {"cup", 236.5882365},
+                                             {"cup-metric", 250.0},
+                                             {"tbsp", 14.78676478125},
+                                             {"tsp", 4.92892159375},
+                                             {"floz-us", 29.5735295625},
+                                             {"pint-us", 473.176473},
+                                             {"pint-imp", 568.26125},
+                                             {"quart-us", 946.352946},
+                                             {"gal-us", 3785.411784},
+                                             {"gal-imp", 4546.09}}};
+
+/// "2", "0.5", "1/2".
+std::optional<double> plain_or_fraction(std::string_view text)
+{
+    const auto slash = text.find('/');
+    if (slash == std::string_view::npos) {
+        return parse_number(text);
+    }
+    const auto upper = parse_number(text.substr(0, slash));
+    const auto lower = parse_number(text.substr(slash + 1));
+    if (!upper || !lower || !(*lower > 0.0)) {
+        return std::nullopt;
+    }
+    return *upper / *lower;
+}
+
+/// The above, or a whole number and a fraction: "1 1/2".
+std::optional<double> quantity(std::string_view text)
+{
+    const auto blank = text.find(' ');
+    if (blank == std::string_view::npos) {
+        return plain_or_fraction(text);
+    }
+    const auto whole = parse_number(text.substr(0, blank));
+    const auto part = plain_or_fraction(trimmed(text.substr(blank)));
+    return whole && part ? std::optional{*whole + *part} : std::nullopt;
+}
+
+} // namespace
+
+Result<Litres> read_amount(std::string_view text)
+{
+    const std::string lower = lower_case(trimmed(text));
+    std::string_view rest = lower;
+    const auto letter = rest.find_first_of("abcdefghijklmnopqrstuvwxyz");
+    const auto name = letter == std::string_view::npos ? std::string_view{} : rest.substr(letter);
+    const auto number = trimmed(letter == std::string_view::npos ? rest : rest.substr(0, letter));
+    auto measure = std::ranges::find(kMeasures, name, &Measure::name);
+    if (measure == kMeasures.end() && name.ends_with('s')) { // cups, litres
+        measure = std::ranges::find(kMeasures, name.substr(0, name.size() - 1), &Measure::name);
+    }
+    const auto count = number.empty() ? std::optional{1.0} : quantity(number);
+    if (measure == kMeasures.end() || !count) {
+        return Error{ErrorCode::Malformed,
+                     "\"" + std::string{text.substr(0, 40)} +
+                         "\" is no amount of water; write a number and a measure, such as 2 L, 500 ml, cup, "
+                         "cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp"};
+    }
+    const double millilitres = *count * measure->millilitres;
+    if (!(millilitres > 0.0 && millilitres <= 1.0e6)) {
+        return Error{ErrorCode::OutOfRange, "an amount of water must be above 0 and at most 1000 L"};
+    }
+    return Litres::from_millilitres(millilitres);
+}
+
+std::string spoons(double teaspoons)
+{
+    if (!(teaspoons >= 1.0 / 16.0)) {
+        return "less than 1/8";
+    }
+    // Eighths up to one, quarters up to three, halves above: finer spoons are not to be had.
+    const double step = teaspoons < 1.0 ? 0.125 : teaspoons < 3.0 ? 0.25 : 0.5;
+    const long eighths = std::lround(8.0 * step * std::round(teaspoons / step));
+    const long whole = eighths / 8;
+    constexpr std::array<const char*, 8> kParts{"", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
+    const std::string part = kParts[static_cast<std::size_t>(eighths % 8)];
+    return whole == 0 ? part : std::to_string(whole) + (part.empty() ? "" : " " + part);
+}
+
+} // namespace lathhouse::plan
