@@ -4,6 +4,7 @@
 
 #include <compare>
 #include <map>
+#include <span>
 #include <tuple>
 
 namespace lathhouse::plan {
@@ -15,10 +16,18 @@ public:
     explicit ColdChances(climate::NightModel nights) : nights_(std::move(nights)) {}
     const climate::NightModel& nights() const { return nights_; }
     const climate::SeasonChances& season(Celsius line, climate::NightOffset offset) const;
+    /// Works out what will be asked for, side by side.
+    struct Asked {
+        Celsius line;
+        climate::NightOffset offset;
+    };
+    void prepare(std::span<const Asked> asked) const;
 
 private:
     climate::NightModel nights_;
-    mutable std::map<std::tuple<double, double, double>, climate::SeasonChances> kept_;
+    using Key = std::tuple<double, double, double>;
+    static Key key_of(Celsius line, climate::NightOffset offset);
+    mutable std::map<Key, climate::SeasonChances> kept_;
 };
 
 } // namespace lathhouse::plan

@@ -1,5 +1,6 @@
 #include "core/plan/household_moves.h"
 
+#include "core/base/side_by_side.h"
 #include "core/plan/stress.h"
 
 #include <algorithm>
@@ -45,30 +46,44 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
     allowed_.resize(plants * real);
     stress_.resize(plants * kNightsOfAPlan * real);
     problem_.cost.assign(plants * kNightsOfAPlan * problem_.spots, kNowhereBase + kNowhereBySize);
-    const StressOfYear stress{household, climate, chances.nights(), from};
-    for (std::size_t p = 0; p < plants; ++p) {
-        const auto& plant = household.plants[p];
+    std::vector<ColdChances::Asked> asked;
+    for (const auto& plant : household.plants) {
+        for (const auto& place : household.spots) {
+            if (home::is_outdoors(place.kind)) {
+                asked.push_back({plant.lines.damage_begins, place.offset});
+                asked.push_back({plant.lines.lethal, place.offset});
+            }
+        }
         problem_.size.push_back(1);
         problem_.trouble.push_back(static_cast<float>(trouble_of_carrying(plant)));
-        problem_.start.push_back(std::nullopt);
-        for (std::size_t s = 0; s < real; ++s) {
-            if (plant.spot == spot(s).id) {
-                problem_.start.back() = s;
-            }
-            auto& evenings = allowed_[p * real + s];
-            if (home::is_outdoors(spot(s).kind)) {
-                evenings = admissible_evenings(plant, spot(s), chances, from, risk);
-            }
-            const bool pinned_here = plant.pinned_spot == spot(s).id;
-            const bool closed =
-                (plant.pinned_spot && !pinned_here) || (plant.hazardous && spot(s).in_reach && !pinned_here);
-            for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
-                const auto felt = static_cast<float>(stress.of(p, spots_[s], night));
-                stress_[(p * kNightsOfAPlan + night) * real + s] = felt;
-                // Where a hand has pinned the plant it stays, cold or not; the breach is named.
-                const bool open = !closed && (pinned_here || evenings.empty() || evenings[night]);
-                problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] = open ? felt : kForbidden;
-            }
+    }
+    chances.prepare(asked);
+    problem_.start.resize(plants);
+    const StressOfYear stress{household, climate, chances.nights(), from};
+    side_by_side(plants, [&](std::size_t p) { fill_plant(p, stress); });
+}
+
+void HouseholdMoves::fill_plant(std::size_t p, const StressOfYear& stress)
+{
+    const auto& plant = household_->plants[p];
+    const std::size_t real = spots_.size();
+    for (std::size_t s = 0; s < real; ++s) {
+        if (plant.spot == spot(s).id) {
+            problem_.start[p] = s;
+        }
+        auto& evenings = allowed_[p * real + s];
+        if (home::is_outdoors(spot(s).kind)) {
+            evenings = admissible_evenings(plant, spot(s), *chances_, from_, risk_);
+        }
+        const bool pinned_here = plant.pinned_spot == spot(s).id;
+        const bool closed =
+            (plant.pinned_spot && !pinned_here) || (plant.hazardous && spot(s).in_reach && !pinned_here);
+        for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+            const auto felt = static_cast<float>(stress.of(p, spots_[s], night));
+            stress_[(p * kNightsOfAPlan + night) * real + s] = felt;
+            // Where a hand has pinned the plant it stays, cold or not; the breach is named.
+            const bool open = !closed && (pinned_here || evenings.empty() || evenings[night]);
+            problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] = open ? felt : kForbidden;
         }
     }
 }

@@ -5,6 +5,8 @@
 
 namespace lathhouse::plan {
 
+class StressOfYear;
+
 /// A household's year as a move problem, with what is needed to tell its solution in words.
 class HouseholdMoves {
 public:
@@ -25,6 +27,8 @@ public:
     MovePath at_real_spots(std::size_t plant, const MovePath& path) const;
 
 private:
+    void fill_plant(std::size_t plant, const StressOfYear& stress);
+
     const home::Household* household_;
     const ColdChances* chances_;
     calendar::Date from_;
