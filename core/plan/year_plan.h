@@ -95,8 +95,9 @@ OutdoorWindow outdoor_window(const home::Plant& plant, const home::Spot& spot, c
 
 constexpr int kNightsOfAPlan = 365;
 /// A plant that has been carried stays at least that long (but for the plan's end): hardening and settling in
-/// take 7 to 14 days, and a shorter stay is not worth them.
-constexpr int kLeastNightsOfAStay = 14;
+/// take 7 to 14 days, and a stay that ends within a week of them is not worth its two carries. Common practice,
+/// no source.
+constexpr int kLeastNightsOfAStay = 21;
 
 /// Plans 365 nights from `from`, all plants together (move_problem.h). A plant that is pinned stays where it
 /// is pinned. Where no spot takes a plant it is put at the least bad one, and the breach is named. Equal
