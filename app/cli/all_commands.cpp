@@ -14,6 +14,7 @@ void add_all(Commands& commands)
     add_demo(commands);
     add_frost(commands);
     add_list(commands);
+    add_log(commands);
     add_mix(commands);
     add_moves(commands);
     add_night(commands);
@@ -21,6 +22,7 @@ void add_all(Commands& commands)
     add_show(commands);
     add_stations(commands);
     add_sun(commands);
+    add_tonight(commands);
 }
 
 } // namespace lathhouse::cli

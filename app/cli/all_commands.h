@@ -10,9 +10,11 @@ void add_all(Commands& commands);
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_frost(Commands& commands);
+void add_log(Commands& commands);
 void add_mix(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
 void add_stations(Commands& commands);
+void add_tonight(Commands& commands);
 
 } // namespace lathhouse::cli

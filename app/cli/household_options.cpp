@@ -1,25 +1,69 @@
 #include "app/cli/household_options.h"
 
 #include "core/home/demonstration.h"
+#include "core/home/learned_offset.h"
 #include "core/journal/household_store.h"
 
 namespace lathhouse::cli {
 
-Result<home::Household> household_of(const Globals& globals, WithoutHousehold without)
+namespace {
+
+bool has_household(const Globals& globals)
 {
-    const bool there = std::filesystem::exists(globals.home / "household.sqlite3");
-    if (!there && !globals.home_given) {
-        if (without == WithoutHousehold::ShowsDemonstration) {
-            return home::demonstration({.today = globals.today})
-                .transform([](const home::Demonstration& shown) { return shown.household; });
-        }
+    return globals.home_given || std::filesystem::exists(globals.home / "household.sqlite3");
+}
+
+} // namespace
+
+Result<HouseholdWithLog> household_with_log(const Globals& globals)
+{
+    if (!has_household(globals)) {
         return Error{ErrorCode::NotFound,
                      "there is no household in " + globals.home.string() +
                          " yet; name one with --home, or make an example with: lathhouse demo DIR"};
     }
-    return journal::HouseholdStore::open(globals.home).and_then([](const auto& store) {
-        return store.load();
-    });
+    return journal::HouseholdStore::open(globals.home)
+        .and_then([](const auto& store) -> Result<HouseholdWithLog> {
+            auto household = store.load();
+            if (!household) {
+                return household.error();
+            }
+            auto log = store.night_log();
+            if (!log) {
+                return log.error();
+            }
+            return HouseholdWithLog{std::move(household).value(), std::move(log).value()};
+        });
+}
+
+Result<home::Household> household_of(const Globals& globals, WithoutHousehold without)
+{
+    if (!has_household(globals) && without == WithoutHousehold::ShowsDemonstration) {
+        return home::demonstration({.today = globals.today}).transform([](const home::Demonstration& shown) {
+            return shown.household;
+        });
+    }
+    const auto loaded = household_with_log(globals);
+    if (!loaded) {
+        return loaded.error();
+    }
+    // The climate is looked up only where there is something to compare with it; a place without stations
+    // keeps the offsets that it was given.
+    if (!loaded->log.readings.empty()) {
+        if (const auto climate = climate_of(loaded->as_told)) {
+            return home::with_learned_offsets(loaded->as_told, loaded->log, climate->nights());
+        }
+    }
+    return loaded->as_told;
+}
+
+Result<const home::Spot*> spot_called(const home::Household& household, const std::string& id_or_name)
+{
+    if (const auto* spot = household.spot_called(id_or_name)) {
+        return spot;
+    }
+    return Error{ErrorCode::NotFound,
+                 "there is no spot \"" + id_or_name + "\"; `lathhouse list spots` shows their ids"};
 }
 
 Result<climate::PlaceClimate> climate_of(const home::Household& household)

@@ -3,13 +3,25 @@
 #include "app/cli/commands.h"
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
+#include "core/home/thermometer.h"
 
 namespace lathhouse::cli {
 
 /// The household in the caller's folder. Where none was named and the user's data folder has none, the
 /// demonstration household if `or_demonstration` says so.
 enum class WithoutHousehold { IsAnError, ShowsDemonstration };
+/// Spots have the offsets that the thermometer log has taught.
 Result<home::Household> household_of(const Globals& globals, WithoutHousehold without);
+
+/// The household with the offsets it was given, and what its thermometers said.
+struct HouseholdWithLog {
+    home::Household as_told;
+    home::NightLog log;
+};
+/// Errors: as household_of where there is none.
+Result<HouseholdWithLog> household_with_log(const Globals& globals);
+/// The spot of that id or name. Errors: NotFound.
+Result<const home::Spot*> spot_called(const home::Household& household, const std::string& id_or_name);
 
 /// Climate of the household's place from the shipped table.
 Result<climate::PlaceClimate> climate_of(const home::Household& household);

@@ -1,16 +1,13 @@
 #include "app/cli/list.h"
 
 #include "app/cli/household_options.h"
+#include "app/cli/spots.h"
 
 #include <cmath>
 #include <functional>
 
 namespace lathhouse::cli {
-namespace {
 
-using Lister = std::function<Answer(const home::Household&, words::UnitSystem)>;
-
-/// Columns of text, each as wide as its widest cell; the last is not filled up.
 std::string table(const std::vector<std::vector<std::string>>& rows)
 {
     // Blanks are counted by `padded`, which knows how wide a character stands; so widths are found by
@@ -34,6 +31,10 @@ std::string table(const std::vector<std::vector<std::string>>& rows)
     return text;
 }
 
+namespace {
+
+using Lister = std::function<Answer(const home::Household&, words::UnitSystem)>;
+
 Answer list_plants(const home::Household& household, words::UnitSystem units)
 {
     Json plants = Json::array();
@@ -55,37 +56,6 @@ Answer list_plants(const home::Household& household, words::UnitSystem units)
                         spot != nullptr ? spot->name : "nowhere"});
     }
     return {{{"plants", plants}}, table(rows), {}};
-}
-
-Answer list_spots(const home::Household& household, words::UnitSystem units)
-{
-    Json spots = Json::array();
-    std::vector<std::vector<std::string>> rows{{"id", "spot", "kind", "night low", "known to", "pots"}};
-    for (const auto& spot : household.spots) {
-        spots.push_back({{"id", spot.id},
-                         {"name", spot.name},
-                         {"kind", home::to_string(spot.kind)},
-                         {"offset_c", json_number(spot.offset.mean.kelvins())},
-                         {"offset_sd_c", json_number(spot.offset.spread.kelvins())},
-                         {"capacity", spot.capacity}});
-        std::string low = words::temperature_difference(spot.offset.mean, units);
-        std::string known;
-        if (home::is_outdoors(spot.kind)) {
-            // One standard deviation, so with both signs.
-            known = "\u00b1" + words::temperature_difference(spot.offset.spread, units).substr(1);
-        } else if (spot.winter && spot.summer) {
-            low = words::temperature(*spot.winter, units) + " to " + words::temperature(*spot.summer, units);
-        } else {
-            low.clear();
-        }
-        rows.push_back({std::to_string(spot.id), spot.name, std::string{home::to_string(spot.kind)}, low,
-                        known, std::to_string(spot.capacity)});
-    }
-    return {{{"spots", spots}},
-            table(rows) +
-                "A night low with a sign is against the open air; how far it is known is one standard "
-                "deviation.\n",
-            {}};
 }
 
 /// "48.200° N".
@@ -128,8 +98,7 @@ void add_list(Commands& commands)
     CLI::App& group = commands.add("list", "Lists what the household has", "lathhouse list plants --json");
     group.require_subcommand(1);
     add_lister(commands, group, "plants", "Plants, their cold lines and where they stand", list_plants);
-    add_lister(commands, group, "spots", "Spots, how they differ from the open air and what fits",
-               list_spots);
+    add_spot_lists(commands, group);
 }
 
 void add_show(Commands& commands)
@@ -137,6 +106,7 @@ void add_show(Commands& commands)
     CLI::App& group = commands.add("show", "Shows one thing of the household", "lathhouse show place");
     group.require_subcommand(1);
     add_lister(commands, group, "place", "Where the household is", show_place);
+    add_spot_shows(commands, group);
 }
 
 } // namespace lathhouse::cli

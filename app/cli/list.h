@@ -4,10 +4,13 @@
 
 namespace lathhouse::cli {
 
-/// `list plants` and `list spots`.
+/// Columns of text, each as wide as its widest cell; the last is not filled up. The first row is the head.
+std::string table(const std::vector<std::vector<std::string>>& rows);
+
+/// `list plants`, `list spots` and `list readings`.
 void add_list(Commands& commands);
 
-/// `show place`.
+/// `show place`, `show spot` and `show forecasts`.
 void add_show(Commands& commands);
 
 } // namespace lathhouse::cli

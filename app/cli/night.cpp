@@ -1,5 +1,7 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/forecast_options.h"
 #include "app/cli/place_climate_options.h"
+#include "core/climate/night_outlook.h"
 
 #include <memory>
 
@@ -15,18 +17,41 @@ struct NightOptions {
     std::optional<int> lead;
 };
 
+/// What was forecast; nullopt where nothing was said. Without a lead it is counted from today.
+Result<std::optional<climate::ForecastLow>> forecast_of(const NightOptions& options, calendar::Date today,
+                                                        calendar::Date night)
+{
+    if (!options.forecast) {
+        return std::optional<climate::ForecastLow>{};
+    }
+    const auto low = logged_temperature("--forecast", *options.forecast);
+    if (!low) {
+        return low.error();
+    }
+    const int lead = options.lead.value_or(calendar::days_between(today, night));
+    if (lead < 0 || lead > climate::kLongestLead) {
+        return Error{ErrorCode::OutOfRange,
+                     options.lead
+                         ? "--lead must lie within 0 and 365 days"
+                         : "the night of " + calendar::to_text(night) +
+                               " is over or more than a year ahead; say --lead DAYS, or --on for another "
+                               "today"};
+    }
+    return std::optional{climate::ForecastLow{*low, lead}};
+}
+
 Result<Answer> night_of(const Globals& globals, const NightOptions& options)
 {
     if (options.lead && !options.forecast) {
         return Error{ErrorCode::WrongUsage, "--lead needs --forecast: say the low that is forecast as well"};
     }
-    if (options.forecast) {
-        return Error{ErrorCode::Unavailable,
-                     "--forecast is not answered yet; leave it out for the chances of the season"};
-    }
     const auto date = calendar::parse_date(options.date);
     if (!date) {
         return date.error();
+    }
+    const auto forecast = forecast_of(options, globals.today, *date);
+    if (!forecast) {
+        return forecast.error();
     }
     if (options.threshold && !(*options.threshold >= -90.0 && *options.threshold <= 60.0)) {
         return Error{ErrorCode::OutOfRange, "--threshold must lie within -90 and 60 degrees Celsius"};
@@ -41,7 +66,8 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
     }
     const auto model = place->nights();
     const auto day = calendar::DayOfYear::of(*date);
-    const auto low = [&](Probability chance) { return model.quantile(day, chance, *offset); };
+    const climate::NightOutlook outlook{model, day, *forecast};
+    const auto low = [&](Probability chance) { return outlook.quantile(chance, *offset); };
     const Celsius median = low(Probability::literal(0.5));
     const Celsius cold = low(Probability::literal(0.05));
     const Celsius mild = low(Probability::literal(0.95));
@@ -50,12 +76,22 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
               {"p95_c", json_number(mild.degrees())},
               {"chance", nullptr}};
     std::string text = "The night that ends on the morning of " + words::full_day(*date) + ": about " +
-                       words::temperature(median, globals.units) + ", in 9 of 10 years " +
+                       words::temperature(median, globals.units) +
+                       (*forecast ? ", in 9 of 10 such nights " : ", in 9 of 10 years ") +
                        words::temperature(cold, globals.units) + " to " +
                        words::temperature(mild, globals.units) + ".\n";
+    if (*forecast) {
+        text += outlook.has_forecast()
+                    ? "By a forecast of " + words::temperature((*forecast)->low, globals.units) +
+                          " with a lead of " + std::to_string((*forecast)->lead) +
+                          ((*forecast)->lead == 1 ? " day" : " days") + ", usually right to " +
+                          words::number(outlook.spread().kelvins(), 1) +
+                          " K (standard deviation), and by the season.\n"
+                    : "A forecast that far ahead says no more than the season.\n";
+    }
     if (options.threshold) {
         const auto line = Celsius::from_degrees(*options.threshold);
-        const auto chance = model.chance_on(day, line, *offset);
+        const auto chance = outlook.chance_at_or_below(line, *offset);
         json["chance"] = json_number(chance.fraction());
         text +=
             "At or below " + words::temperature(line, globals.units) + ": " + words::chance(chance) + ".\n";
@@ -75,7 +111,10 @@ void add_night(Commands& commands)
     command.add_option("--threshold", options->threshold, "Line in degrees Celsius")->type_name("C");
     command.add_option("--forecast", options->forecast, "Low that is forecast, degrees Celsius")
         ->type_name("C");
-    command.add_option("--lead", options->lead, "Days from the forecast to the night")->type_name("DAYS");
+    command
+        .add_option("--lead", options->lead,
+                    "Days from the forecast to the morning on which the night ends (default: from today)")
+        ->type_name("DAYS");
     add_offset_options(command, options->offset);
     commands.on_run(command, [options](const Globals& globals) { return night_of(globals, *options); });
 }

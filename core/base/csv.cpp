@@ -69,7 +69,7 @@ std::vector<std::size_t> row_lines(std::string_view text, std::size_t first_line
 
 } // namespace
 
-Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name)
+Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name, char separator)
 {
     if (text.starts_with("\xEF\xBB\xBF")) {
         text.remove_prefix(3);
@@ -86,6 +86,7 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name)
         return Error{ErrorCode::Unavailable, "could not start the reader of comma-separated files"};
     }
     const std::unique_ptr<csv_parser, ParserCloser> parser{&storage};
+    csv_set_delim(parser.get(), static_cast<unsigned char>(separator));
     Collector collector;
     const auto parsed = csv_parse(parser.get(), text.data(), text.size(), on_field, on_row, &collector);
     if (parsed != text.size() || csv_fini(parser.get(), on_field, on_row, &collector) != 0) {

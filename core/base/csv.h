@@ -20,9 +20,9 @@ namespace lathhouse {
 /// reader.
 class CsvTable {
 public:
-    /// source_name: how errors name the table, usually the file's name.
+    /// source_name: how errors name the table, usually the file's name. separator: what stands between fields.
     /// Errors: Malformed with the line.
-    static Result<CsvTable> parse(std::string_view text, std::string source_name);
+    static Result<CsvTable> parse(std::string_view text, std::string source_name, char separator = ',');
     /// Errors: NotFound, Unreadable (a folder too), Malformed.
     static Result<CsvTable> read(const std::filesystem::path& file);
 

@@ -1,5 +1,7 @@
 #include "core/home/household.h"
 
+#include "core/base/parse.h"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -37,6 +39,19 @@ const Plant* Household::plant(PlantId id) const
 {
     const auto found = std::ranges::find(plants, id, &Plant::id);
     return found == plants.end() ? nullptr : &*found;
+}
+
+const Spot* Household::spot_called(std::string_view id_or_name) const
+{
+    if (const auto id = parse_integer(id_or_name)) {
+        if (const auto* found = spot(*id)) {
+            return found;
+        }
+    }
+    const auto wanted = lower_case(trimmed(id_or_name));
+    const auto found =
+        std::ranges::find_if(spots, [&wanted](const Spot& of) { return lower_case(of.name) == wanted; });
+    return found == spots.end() ? nullptr : &*found;
 }
 
 } // namespace lathhouse::home

@@ -76,6 +76,8 @@ struct Household {
 
     const Spot* spot(SpotId id) const;
     const Plant* plant(PlantId id) const;
+    /// The spot of that id, or of that name without case; nullptr where there is none.
+    const Spot* spot_called(std::string_view id_or_name) const;
 };
 
 } // namespace lathhouse::home

@@ -1,6 +1,6 @@
 #include "core/journal/household_store.h"
 
-#include "core/journal/database.h"
+#include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
 
 #include <cerrno>
@@ -15,47 +15,9 @@ namespace lathhouse::journal {
 
 namespace fs = std::filesystem;
 
-struct HouseholdStore::Inside {
-    fs::path folder;
-    fs::path file;
-    SQLite::Database database;
-};
-
 namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
-
-/// Binds values in the order of the statement's question marks.
-class Row {
-public:
-    explicit Row(SQLite::Statement& statement) : statement_(&statement) { statement_->reset(); }
-    Row& operator<<(const std::string& text) { return bound(text); }
-    Row& operator<<(int value) { return bound(value); }
-    Row& operator<<(double value) { return bound(value); }
-    Row& operator<<(std::optional<int> value) { return value ? bound(*value) : none(); }
-    Row& operator<<(std::optional<double> value) { return value ? bound(*value) : none(); }
-    void insert() { statement_->exec(); }
-
-private:
-    template <class Value>
-    Row& bound(const Value& value)
-    {
-        statement_->bind(++place_, value);
-        return *this;
-    }
-    Row& none()
-    {
-        statement_->bind(++place_);
-        return *this;
-    }
-    SQLite::Statement* statement_;
-    int place_ = 0;
-};
-
-std::optional<double> degrees_of(std::optional<Celsius> temperature)
-{
-    return temperature ? std::optional{temperature->degrees()} : std::nullopt;
-}
 
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
@@ -109,16 +71,6 @@ void insert_events(SQLite::Database& database, std::span<const home::Event> even
                         << event.note)
             .insert();
     }
-}
-
-std::optional<Celsius> celsius_in(const SQLite::Column& column)
-{
-    return column.isNull() ? std::nullopt : std::optional{Celsius::from_degrees(column.getDouble())};
-}
-
-std::optional<int> id_in(const SQLite::Column& column)
-{
-    return column.isNull() ? std::nullopt : std::optional{column.getInt()};
 }
 
 std::vector<home::Spot> load_spots(SQLite::Database& database)
@@ -178,20 +130,6 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
              .pinned_spot = id_in(rows.getColumn(14))});
     }
     return plants;
-}
-
-/// `YYYY-MM-DDThh:mm:ssZ`, as the table's CHECK has made sure of.
-Result<calendar::Instant> read_instant(const std::string& text)
-{
-    const auto date = calendar::parse_date(std::string_view{text}.substr(0, 10));
-    if (!date) {
-        return date.error();
-    }
-    const auto two_digits = [&](std::size_t place) {
-        return (text[place] - '0') * 10 + (text[place + 1] - '0');
-    };
-    return calendar::start_of_day_utc(*date) + std::chrono::hours{two_digits(11)} +
-           std::chrono::minutes{two_digits(14)} + std::chrono::seconds{two_digits(17)};
 }
 
 /// The folder's own path without a separator at its end, so that it has a name and a parent.

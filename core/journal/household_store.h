@@ -3,6 +3,7 @@
 #include "core/base/result.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
+#include "core/home/thermometer.h"
 
 #include <filesystem>
 #include <memory>
@@ -40,6 +41,14 @@ public:
     /// Adds what happened, all or nothing; a move that is the plant's latest is where it now stands.
     /// Errors: NotFound for an unknown plant or spot, Locked, Unwritable.
     Result<void> record(std::span<const home::Event> happened);
+    /// Thermometer readings and kept forecasts, those that count. Errors: Damaged, Locked.
+    Result<home::NightLog> night_log() const;
+    /// Adds readings, all or nothing. Errors: NotFound for an unknown spot or a temperature out of range,
+    /// Locked, Unwritable.
+    Result<void> record(std::span<const home::Reading> readings);
+    /// Keeps forecasts, all or nothing. Errors: OutOfRange where one was made after its night, Locked,
+    /// Unwritable.
+    Result<void> record(std::span<const home::KeptForecast> forecasts);
     /// Writes a checked copy of the database in one file. Errors: Unwritable, Damaged.
     Result<void> copy_to(const std::filesystem::path& file) const;
 

@@ -1,10 +1,10 @@
 #include "core/journal/household_store.h"
 
-#include "core/journal/migrations.h"
 
 #include "core/base/csv.h"
 #include "core/home/demonstration.h"
 #include "core/journal/database.h"
+#include "core/journal/migrations.h"
 #include "tests/journal/temporary_folder.h"
 
 #include <csignal>

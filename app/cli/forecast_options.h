@@ -1,0 +1,41 @@
+#pragma once
+
+#include "app/cli/commands.h"
+#include "core/home/thermometer.h"
+
+#include <string>
+#include <vector>
+
+namespace lathhouse::cli {
+
+/// Options of a file that may not be ours.
+struct FileOptions {
+    std::string file; ///< "-" for what is pasted or piped in.
+    std::string columns;
+};
+/// Declares `--columns` with the names that may be mapped.
+void add_columns_option(CLI::App& command, FileOptions& options, const std::string& example);
+/// Errors: NotFound, Unreadable.
+Result<std::string> text_of(const FileOptions& options);
+/// What errors call the file.
+std::string name_of(const FileOptions& options);
+
+/// Reads a forecast file. Errors: as home::forecast_from.
+Result<std::vector<home::KeptForecast>> forecast_of(const FileOptions& options, calendar::Date issued);
+
+/// `--sky` and `--wind`.
+struct WeatherOptions {
+    std::string sky;
+    std::string wind;
+};
+void add_weather_options(CLI::App& command, WeatherOptions& options);
+climate::NightWeather weather_of(const WeatherOptions& options);
+
+/// Errors: OutOfRange outside -90 to 60 degrees, naming the option.
+Result<Celsius> logged_temperature(const std::string& option, double degrees);
+/// The date of an option, else `otherwise`. Errors: as parse_date.
+Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise);
+/// The clock's instant, for what is entered into the journal.
+calendar::Instant now();
+
+} // namespace lathhouse::cli

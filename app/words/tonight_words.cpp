@@ -1,0 +1,113 @@
+#include "app/words/tonight_words.h"
+
+#include <cmath>
+
+namespace lathhouse::words {
+namespace {
+
+std::string leaf_frost(plan::LeafFrost frost, const plan::NightAhead& ahead)
+{
+    // Leaves in the open can be 5 K below the air; where that is above the dew point nothing white forms.
+    const bool dry = ahead.dew_point && ahead.forecast &&
+                     ahead.forecast->low - *ahead.dew_point > KelvinDelta::from_kelvins(5.0);
+    const std::string what = dry ? "leaves may freeze, without white frost in such dry air"
+                                 : "frost on leaves though the air stays above freezing";
+    switch (frost) {
+    case plan::LeafFrost::None:
+        return {};
+    case plan::LeafFrost::IfClearAndCalm:
+        return "; if it turns clear and calm, " + what + ": cover it or bring it under a roof";
+    case plan::LeafFrost::Likely:
+        return "; clear and calm, so " + what + ": cover it or bring it under a roof";
+    }
+    return {};
+}
+
+std::string size(KelvinDelta difference, UnitSystem units)
+{
+    return number(
+        std::abs(units == UnitSystem::Metric ? difference.kelvins() : difference.fahrenheit_degrees()), 1);
+}
+
+const char* unit(UnitSystem units)
+{
+    return units == UnitSystem::Metric ? "\u202F°C" : "\u202F°F";
+}
+
+std::string line_in_words(Celsius line, UnitSystem units)
+{
+    return "a night at or below " + temperature(line, units);
+}
+
+} // namespace
+
+std::string why(const plan::PlantNight& night, const plan::NightAhead& ahead,
+                const home::Household& household, UnitSystem units)
+{
+    const auto& lines = household.plant(night.plant)->lines;
+    const auto damage = chance(night.damage) + " for " + line_in_words(lines.damage_begins, units);
+    const auto frost = leaf_frost(night.leaf_frost, ahead);
+    switch (night.reason) {
+    case plan::NightReason::WithinRisk:
+        return damage + ", where damage begins: within the risk" + frost;
+    case plan::NightReason::DamageLikely:
+        return damage + ", where damage begins" + frost;
+    case plan::NightReason::DeathLikely:
+        return chance(night.lethal) + " for " + line_in_words(lines.lethal, units) + ", which can kill it" +
+               frost;
+    case plan::NightReason::RoomHolds:
+        return "indoors; by the room's logged lows " + damage;
+    case plan::NightReason::RoomTooCold:
+        return "indoors, and by the room's logged lows " + damage +
+               ", where damage begins: find it a warmer room";
+    }
+    return {};
+}
+
+std::string room_remark(const plan::RoomRemark& remark, const home::Household& household, UnitSystem units)
+{
+    const auto& plant = household.plant(remark.plant)->name;
+    const auto& spot = household.spot(remark.spot)->name;
+    const auto logged = temperature(remark.logged, units);
+    const auto line = temperature(remark.line, units);
+    switch (remark.trouble) {
+    case plan::RoomTrouble::AtSafeNight:
+        return plant + ": " + spot + " fell to " + logged + " on " + day(remark.night) +
+               ", at or below its safe night of " + line;
+    case plan::RoomTrouble::AtDamage:
+        return plant + ": " + spot + " fell to " + logged + " on " + day(remark.night) +
+               ", at or below the " + line + " where damage begins";
+    case plan::RoomTrouble::AtHeatLimit:
+        return plant + ": " + spot + " rose to " + logged + " on " + day(remark.night) +
+               ", at or above the " + line + " where heat harms it";
+    }
+    return {};
+}
+
+std::string against_open_air(KelvinDelta offset, UnitSystem units)
+{
+    const bool colder = offset.kelvins() < 0.0;
+    return size(offset, units) + unit(units) + (colder ? " colder" : " milder") + " than the open air";
+}
+
+std::pair<KelvinDelta, KelvinDelta> nine_in_ten(climate::NightOffset offset)
+{
+    constexpr double kNinetyFifth = 1.6448536; // Of the standard normal distribution.
+    return {offset.mean - kNinetyFifth * offset.spread, offset.mean + kNinetyFifth * offset.spread};
+}
+
+std::string learned(const home::LearnedOffset& offset, UnitSystem units)
+{
+    const auto [low, high] = nine_in_ten(offset.usual);
+    const auto end = [&](KelvinDelta value, bool mixed) {
+        return size(value, units) + (mixed ? value.kelvins() < 0.0 ? " colder" : " milder" : "");
+    };
+    const bool mixed = (low.kelvins() < 0.0) != (high.kelvins() < 0.0);
+    const bool colder = high.kelvins() < 0.0;
+    const std::string count = offset.nights == 1 ? "your one reading says "
+                                                 : "your " + std::to_string(offset.nights) + " readings say ";
+    return count + against_open_air(offset.usual.mean, units) + ", " + end(colder ? high : low, mixed) +
+           " to " + end(colder ? low : high, mixed);
+}
+
+} // namespace lathhouse::words

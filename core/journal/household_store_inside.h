@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/journal/database.h"
+#include "core/journal/household_store.h"
+
+#include <string>
+#include <utility>
+
+// What the files of the store share; of use inside core/journal only.
+
+namespace lathhouse::journal {
+
+struct HouseholdStore::Inside {
+    std::filesystem::path folder;
+    std::filesystem::path file;
+    SQLite::Database database;
+};
+
+/// Binds values in the order of the statement's question marks.
+class Row {
+public:
+    explicit Row(SQLite::Statement& statement) : statement_(&statement) { statement_->reset(); }
+    Row& operator<<(const std::string& text) { return bound(text); }
+    Row& operator<<(int value) { return bound(value); }
+    Row& operator<<(double value) { return bound(value); }
+    Row& operator<<(std::optional<int> value) { return value ? bound(*value) : none(); }
+    Row& operator<<(std::optional<double> value) { return value ? bound(*value) : none(); }
+    void insert() { statement_->exec(); }
+
+private:
+    template <class Value>
+    Row& bound(const Value& value)
+    {
+        statement_->bind(++place_, value);
+        return *this;
+    }
+    Row& none()
+    {
+        statement_->bind(++place_);
+        return *this;
+    }
+    SQLite::Statement* statement_;
+    int place_ = 0;
+};
+
+inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
+{
+    return temperature ? std::optional{temperature->degrees()} : std::nullopt;
+}
+
+inline std::optional<Celsius> celsius_in(const SQLite::Column& column)
+{
+    return column.isNull() ? std::nullopt : std::optional{Celsius::from_degrees(column.getDouble())};
+}
+
+inline std::optional<int> id_in(const SQLite::Column& column)
+{
+    return column.isNull() ? std::nullopt : std::optional{column.getInt()};
+}
+
+/// `YYYY-MM-DDThh:mm:ssZ`, as the tables' CHECKs have made sure of.
+Result<calendar::Instant> read_instant(const std::string& text);
+
+} // namespace lathhouse::journal
