@@ -168,7 +168,7 @@ LearnedOffset before_readings(climate::NightOffset prior)
 
 LearnedOffset learn_offset(climate::NightOffset prior, std::span<const OffsetEvidence> evidence)
 {
-    constexpr double kAssumedNights = 10.0; // How many nights the assumed noise counts for; common practice.
+    constexpr double kAssumedNights = 6.0; // What the assumed size of the noise counts for; by simulation.
     constexpr int kSweeps = 30;
     constexpr std::size_t kMostSeasonNights = 120;
 
@@ -219,12 +219,9 @@ LearnedOffset learn_offset(climate::NightOffset prior, std::span<const OffsetEvi
         belief.mean = belief.covariance.times(vector);
         noise = squares / (kAssumedNights + static_cast<double>(compared.size()));
     }
-    // The noise itself is known from so many nights only: the variance of Student's t makes up for that.
-    const double known_from = kAssumedNights + static_cast<double>(compared.size());
-    const double widened = noise * known_from / (known_from - 2.0);
     Square information = fixed;
     for (const auto* night : compared) {
-        const double scale = variance_of(*night, belief) * kScale * widened;
+        const double scale = variance_of(*night, belief) * kScale * noise;
         information.add(part_of(night->kind), (kFreedom + 1.0) / (kFreedom + 3.0) / scale);
     }
     belief.covariance = information.inverse();

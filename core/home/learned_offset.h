@@ -54,7 +54,7 @@ LearnedOffset before_readings(climate::NightOffset prior);
 /// Offsets after readings: the two means are jointly normal, each night is a measurement of one of them (of
 /// their mean where its kind is not known), with the reference's error and the scatter of nights as noise.
 /// That noise is heavy-tailed (Student's t, five degrees of freedom) so that a bust of the forecast does not
-/// move the mean, and its size is learned as well, the assumed one counting for ten nights. Nights that have
+/// move the mean, and its size is learned as well, the assumed one counting for six nights. Nights that have
 /// only the season's mean to compare with are weighted together, their anomalies correlated by 0.70 to the
 /// power of the days between (as in the night model); at most the last 120 of them are used.
 ///
