@@ -6,6 +6,7 @@
 
 #include <array>
 #include <filesystem>
+#include <iostream>
 #include <vector>
 
 namespace lathhouse::climate {
