@@ -218,17 +218,18 @@ TEST_F(Tonight, RefusesAFileThatIsNotThereAndAFolder)
 
 TEST_F(Tonight, RefusesWrongUse)
 {
-    for (const std::vector<std::string>& command :
-         {std::vector<std::string>{"tonight"},
-          {"tonight", "--low", "100"},
-          {"tonight", "--low", "nan"},
-          {"tonight", "--low", "1", "--forecast", "x.csv"},
-          {"tonight", "--sky", "clear"},
-          {"tonight", "--low", "1", "--risk", "80"},
-          {"tonight", "--low", "1", "--sky", "blue"},
-          {"tonight", "--forecast", "x.csv", "--columns", "low_c"},
-          {"tonight", "--forecast", "x.csv", "--columns", "lowest=Tmin"},
-          {"tonight", "--forecast", "x.csv", "--issued", "2027-01-01"}}) {
+    const std::vector<std::vector<std::string>> commands{
+        {"tonight"},
+        {"tonight", "--low", "100"},
+        {"tonight", "--low", "nan"},
+        {"tonight", "--low", "1", "--forecast", "x.csv"},
+        {"tonight", "--sky", "clear"},
+        {"tonight", "--low", "1", "--risk", "80"},
+        {"tonight", "--low", "1", "--sky", "blue"},
+        {"tonight", "--forecast", "x.csv", "--columns", "low_c"},
+        {"tonight", "--forecast", "x.csv", "--columns", "lowest=Tmin"},
+        {"tonight", "--forecast", "x.csv", "--issued", "2027-01-01"}};
+    for (const auto& command : commands) {
         const auto ran = ask(command);
         EXPECT_EQ(ran.status, 2) << command.back() << ran.err;
         EXPECT_TRUE(is_one_clear_error(ran)) << command.back() << ran.err;
