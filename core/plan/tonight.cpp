@@ -57,12 +57,12 @@ std::optional<RoomNights> room_nights(const std::vector<const home::Reading*>& r
     return RoomNights{mean, std::sqrt(variance) * climate::kUnitStudentScale};
 }
 
-LeafFrost leaf_frost(const NightAhead& ahead, const climate::NightOutlook& outlook, const home::Spot& spot,
-                     climate::NightOffset offset)
+/// By the low in the open, which is what frost was observed with.
+LeafFrost leaf_frost(const NightAhead& ahead, const climate::NightOutlook& outlook, const home::Spot& spot)
 {
     const auto kind = climate::kind_of(ahead.weather);
     if (spot.kind != home::SpotKind::Open || !ahead.forecast || kind == climate::NightKind::Other ||
-        outlook.chance_at_or_below(kLeafFrostBelow, offset) < Probability::literal(0.5)) {
+        outlook.chance_at_or_below(kLeafFrostBelow) < Probability::literal(0.5)) {
         return LeafFrost::None;
     }
     return kind == climate::NightKind::ClearCalm ? LeafFrost::Likely : LeafFrost::IfClearAndCalm;
@@ -147,7 +147,7 @@ std::vector<NightPlan> plan_nights(const home::Household& as_told, const home::N
                                 : lethal > lethal_risk ? NightReason::DeathLikely
                                                        : NightReason::WithinRisk;
             plan.plants.push_back({plant.id, spot->id, damage, lethal, reason != NightReason::WithinRisk,
-                                   reason, leaf_frost(ahead, outlook, *spot, offset)});
+                                   reason, leaf_frost(ahead, outlook, *spot)});
         }
         plans.push_back(std::move(plan));
     }

@@ -35,7 +35,7 @@ enum class LeafFrost {
     IfClearAndCalm, ///< The low is cold enough, sky or wind are not known.
     Likely,
 };
-/// At or below that low of the air.
+/// At or below that low of the open air.
 inline constexpr Celsius kLeafFrostBelow = Celsius::from_degrees(3.0);
 
 enum class NightReason {
