@@ -1,6 +1,5 @@
 #include "core/journal/household_store.h"
 
-
 #include "core/base/csv.h"
 #include "core/home/demonstration.h"
 #include "core/journal/database.h"
