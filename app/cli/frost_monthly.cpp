@@ -47,9 +47,12 @@ Result<Answer> frost_from_monthly(const Globals& globals, const FrostOptions& op
             thresholds.push_back(json_of(dates));
             answer.text += text_of(dates, globals.units);
         }
+        const auto lowest = model.lowest_of_season();
+        answer.text += text_of(lowest, globals.units);
         stations.push_back({{"station", place.station},
                             {"turn", model.turn().last_day().to_text()},
-                            {"thresholds", thresholds}});
+                            {"thresholds", thresholds},
+                            {"lowest_of_season", json_of(lowest)}});
     }
     answer.json = {{"stations", stations}};
     return answer;

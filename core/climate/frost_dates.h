@@ -18,6 +18,14 @@ enum class ThresholdState {
     NoSeason, ///< The mean low swings less than 2 C in the year: no dates, only chances.
 };
 
+/// Dates between which the true date of a chance lies, as far as a count of seasons can say.
+struct DateInterval {
+    /// nullopt where the count sets no limit on that side: too few seasons, or seasons without such a night.
+    std::optional<calendar::DayOfYear> from;
+    std::optional<calendar::DayOfYear> to;
+    Probability coverage; ///< Chance that such an interval holds the true date.
+};
+
 /// One end of the cold season for one line.
 struct EndDates {
     std::optional<int> years;  ///< Counted seasons; nullopt from the model.
@@ -25,6 +33,8 @@ struct EndDates {
     /// By percent chance. For the last night: chance of such a night after the date and before the turn. For
     /// the first: chance of one on or before the date after the turn. nullopt where no such date exists.
     std::map<double, std::optional<calendar::DayOfYear>> dates;
+    /// By percent chance, at kSamplingLevel or better; empty from the model.
+    std::map<double, DateInterval> intervals{};
 };
 
 /// What is known of one line at one place; the same form from records and from the model.
@@ -41,5 +51,15 @@ struct ThresholdDates {
 
 /// The percent chances that are always answered: 10, 20, ... 90.
 std::vector<double> standard_percents();
+
+/// The element rule: which of N sorted seasons (the smallest place 1; seasons without such a night first for
+/// `last` and at the end for `first`) gives the date for a percent chance. 0 or N + 1 where there is none.
+int element_of_last(double percent, int seasons);
+int element_of_first(double percent, int seasons);
+
+/// Intervals for counted dates of which no more is known than the dates themselves: each limit is the next
+/// known date outwards from the element that `interval_of_quantile` names, so that they are never too narrow.
+/// Nothing where the seasons are not counted.
+void add_intervals(ThresholdDates& dates);
 
 } // namespace lathhouse::climate
