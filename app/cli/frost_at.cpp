@@ -55,7 +55,9 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     std::vector<climate::ThresholdDates> answers;
     if (counted) {
         answers = *counted;
-        std::ranges::for_each(answers, climate::add_intervals);
+        for (auto& dates : answers) {
+            climate::complete_counted(dates, model.turn());
+        }
     } else {
         std::ranges::transform(*lines, std::back_inserter(answers),
                                [&](Celsius line) { return model.dates(line, options.risks); });

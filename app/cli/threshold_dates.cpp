@@ -31,6 +31,13 @@ Json json_of(const climate::EndDates& ends)
         }
         json["intervals"] = intervals;
     }
+    if (!ends.model_dates.empty()) {
+        Json rare = Json::object();
+        for (const auto& [percent, day] : ends.model_dates) {
+            rare[percent_key(percent)] = json_day(day);
+        }
+        json["model_dates"] = rare;
+    }
     return json;
 }
 
@@ -127,6 +134,12 @@ std::string text_of(const climate::ThresholdDates& dates, words::UnitSystem unit
     if (counted) {
         text += "  In brackets: where the date lies with 9 chances in 10, as far as " +
                 std::to_string(*dates.last.years) + " seasons can tell; ? is no limit.\n";
+    }
+    for (const auto& [percent, day] : dates.last.model_dates) {
+        text += "  " + percent_key(percent) +
+                " % is rarer than one of the seasons counted; the model says: " + "one more after " +
+                day_or_dash(dates.last.model_dates, percent) + ", first one by " +
+                day_or_dash(dates.first.model_dates, percent) + "\n";
     }
     return text;
 }

@@ -35,6 +35,8 @@ struct EndDates {
     std::map<double, std::optional<calendar::DayOfYear>> dates;
     /// By percent chance, at kSamplingLevel or better; empty from the model.
     std::map<double, DateInterval> intervals{};
+    /// From a record: what the model says where the chance is rarer than one of the counted seasons.
+    std::map<double, std::optional<calendar::DayOfYear>> model_dates{};
 };
 
 /// What is known of one line at one place; the same form from records and from the model.
@@ -57,9 +59,10 @@ std::vector<double> standard_percents();
 int element_of_last(double percent, int seasons);
 int element_of_first(double percent, int seasons);
 
-/// Intervals for counted dates of which no more is known than the dates themselves: each limit is the next
-/// known date outwards from the element that `interval_of_quantile` names, so that they are never too narrow.
-/// Nothing where the seasons are not counted.
-void add_intervals(ThresholdDates& dates);
+/// For counts of which only some dates are kept (the station table keeps 10, 50 and 90 percent): adds the
+/// other standard percents and the sampling intervals, both read between the kept dates, straight in days
+/// against the normal quantile of the chance. What lies outside the kept percents, or beside a date that does
+/// not exist, stays nullopt. Nothing is done where the seasons are not counted.
+void complete_counted(ThresholdDates& dates, const SeasonTurn& turn);
 
 } // namespace lathhouse::climate

@@ -203,8 +203,8 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
         ThresholdDates dates{line,
                              state,
                              nights_per_year,
-                             {answer.counted_seasons, share_without, {}, {}},
-                             {answer.counted_seasons, share_without, {}, {}},
+                             {answer.counted_seasons, share_without, {}, {}, {}},
+                             {answer.counted_seasons, share_without, {}, {}, {}},
                              {}};
         // nullopt sorts before every number, as the rule wants it for `last`.
         const auto lasts = sorted_places(result.ends, &SeasonEnds::last, std::less{});

@@ -32,6 +32,18 @@ double years_share(std::size_t place_index)
     return place_index == kLeapDay ? 0.25 : 1.0;
 }
 
+/// Deep cold comes in longer spells than the first frosts do. Fitted by eye on the records of half of the
+/// stations at 0, -5 and -10 C (docs/methods/nights.md).
+double persistence_at(double line_degrees)
+{
+    return kLeastPersistence + 0.007 * std::clamp(-line_degrees, 0.0, 8.5);
+}
+
+double persistence_at(Celsius line, NightOffset offset)
+{
+    return persistence_at(line.degrees() - offset.mean.kelvins());
+}
+
 } // namespace
 
 std::array<std::size_t, 366> NightModel::places_of_season() const
@@ -83,8 +95,9 @@ SeasonChances NightModel::season(Celsius line, NightOffset offset) const
             weights.push_back(offsets[o].weight * node.weight);
         }
     }
-    const BarrierPaths none_before = none_so_far(forwards);
-    const BarrierPaths none_after = none_so_far(forwards.reversed());
+    const double persistence = persistence_at(line, offset);
+    const BarrierPaths none_before = none_so_far(forwards, persistence);
+    const BarrierPaths none_after = none_so_far(forwards.reversed(), persistence);
     for (std::size_t k = 0; k < kDays; ++k) {
         for (std::size_t c = 0; c < weights.size(); ++c) {
             result.on_or_before_[k] += weights[c] * (1.0 - static_cast<double>(none_before.at(k, c)));
@@ -126,7 +139,7 @@ Probability NightModel::chance_among(std::span<const calendar::DayOfYear> nights
         const double effective = effective_degrees(Celsius::from_degrees(open), is_bare(offset));
         set_cases(paths, o * kThreeNodes.size(), places, kThreeNodes, effective, open);
     }
-    const BarrierPaths none = none_so_far(paths);
+    const BarrierPaths none = none_so_far(paths, persistence_at(line, offset));
     double any = 0.0;
     for (std::size_t o = 0; o < offsets.size(); ++o) {
         for (std::size_t s = 0; s < kThreeNodes.size(); ++s) {
@@ -144,8 +157,8 @@ ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_p
     ThresholdDates result{line,
                           ThresholdState::Ordinary,
                           chances.nights_per_year(),
-                          {std::nullopt, chances.share_without(), {}, {}},
-                          {std::nullopt, chances.share_without(), {}, {}},
+                          {std::nullopt, chances.share_without(), {}, {}, {}},
+                          {std::nullopt, chances.share_without(), {}, {}, {}},
                           {}};
     if (no_season_) {
         result.state = ThresholdState::NoSeason;
@@ -202,7 +215,9 @@ LowestNight NightModel::lowest_of_season() const
             set_cases(paths, l * kThreeNodes.size(), places, kThreeNodes, line + reading_step_kelvins_ / 2.0,
                       line);
         }
-        const BarrierPaths none = none_so_far(paths);
+        // One persistence for lines this near to one another.
+        const double middle = top - kStep * (static_cast<double>(without.size()) + (kLinesAtOnce + 1) / 2.0);
+        const BarrierPaths none = none_so_far(paths, persistence_at(middle));
         for (std::size_t l = 0; l < kLinesAtOnce; ++l) {
             double share = 0.0;
             for (std::size_t s = 0; s < kThreeNodes.size(); ++s) {
