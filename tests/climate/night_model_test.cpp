@@ -244,7 +244,7 @@ TEST(NightModel, DatesAtADateDoNotExistWhereTheShareWithoutIsLarge)
 {
     // A line that only some seasons reach: late chances exist, early ones do not.
     const NightModel model = inland();
-    const ThresholdDates dates = model.dates(celsius(-27));
+    const ThresholdDates dates = model.dates(celsius(-25));
     const double with = 1.0 - dates.last.share_without.fraction();
     ASSERT_GT(with, 0.1);
     ASSERT_LT(with, 0.9);
