@@ -62,12 +62,27 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     for (const auto night : *nights) {
         expected += model.chance_on(night, line, *offset).fraction();
     }
-    return Answer{{{"any", json_number(any.fraction())}, {"expected_nights", json_number(expected)}},
-                  "A night at or below " + words::temperature(line, globals.units) + " among " +
-                      std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
-                      words::number(expected, 1) + " such nights on average.\n" +
-                      sources_in_words(*place, globals.units),
-                  place->warnings};
+    Json json{{"any", json_number(any.fraction())},
+              {"expected_nights", json_number(expected)},
+              {"before", nullptr},
+              {"after", nullptr}};
+    std::string text = "A night at or below " + words::temperature(line, globals.units) + " among " +
+                       std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
+                       words::number(expected, 1) + " such nights on average.\n";
+    if (!model.no_season()) {
+        const auto season = model.season(line, *offset);
+        const auto turn = season.turn().last_day();
+        // Before the first night of all, the day after the turn, there is none.
+        const auto day_before = calendar::DayOfYear::wrapped(nights->front().place() - 1);
+        const auto before = day_before == turn ? Probability::literal(0.0) : season.on_or_before(day_before);
+        const auto after = season.after(nights->back());
+        json["before"] = json_number(before.fraction());
+        json["after"] = json_number(after.fraction());
+        text += "One before these, since the turn of the season on " + words::day(turn) + ": " +
+                words::chance(before) + ". One after these, up to the next turn: " + words::chance(after) +
+                ".\n";
+    }
+    return Answer{json, text + sources_in_words(*place, globals.units), place->warnings};
 }
 
 } // namespace

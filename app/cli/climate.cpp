@@ -32,7 +32,7 @@ Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& option
     const auto& monthly = place->monthly;
     const auto light = climate::months_of_light(monthly, place->position, place->elevation);
     const Celsius lowest =
-        place->lowest_of_season ? *place->lowest_of_season : place->nights().lowest_of_season();
+        place->lowest_of_season ? *place->lowest_of_season : place->nights().lowest_of_season().mean;
     const std::string zone = climate::hardiness_zone(lowest);
     const double heat = climate::heat_days(monthly);
 

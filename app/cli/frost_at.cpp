@@ -55,6 +55,9 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     std::vector<climate::ThresholdDates> answers;
     if (counted) {
         answers = *counted;
+        for (auto& dates : answers) {
+            climate::complete_counted(dates, model.turn());
+        }
     } else {
         std::ranges::transform(*lines, std::back_inserter(answers),
                                [&](Celsius line) { return model.dates(line, options.risks); });
@@ -68,13 +71,16 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     // Sampling error of a date counted in some 25 seasons at the middle chances.
     constexpr double kCountedErrorDays = 2.5;
     const double error = counted ? kCountedErrorDays : place->expected_error_days;
+    const auto lowest = place->lowest_nights();
+    text += text_of(lowest, globals.units);
     text += std::string{counted ? "Counted at the station" : "From monthly figures"} + ", right to about " +
             words::number(error, 0) + " days at the middle chances. These are chances, not promises.\n" +
             sources_in_words(*place, globals.units);
     return Answer{{{"method", counted ? "records" : "monthly"},
                    {"expected_error_days", json_number(error)},
                    {"turn", model.turn().last_day().to_text()},
-                   {"thresholds", thresholds}},
+                   {"thresholds", thresholds},
+                   {"lowest_of_season", json_of(lowest)}},
                   text,
                   place->warnings};
 }

@@ -6,12 +6,17 @@
 namespace lathhouse::cli {
 namespace {
 
-std::string_view in_words(climate::SpreadBasis basis)
+std::string_view in_words(climate::SpreadBasis basis, bool lowest_known)
 {
     switch (basis) {
     case climate::SpreadBasis::Lows:
         return "the spread of the lows is known: the middle dates are right to about 3 days";
     case climate::SpreadBasis::Means:
+        if (lowest_known) {
+            return "the spread of the daily means and the lowest values are known: the middle dates are "
+                   "right to "
+                   "about 3 to 4 days";
+        }
         return "only the spread of the daily means is known: the middle dates are right to about 4 to 5 days";
     case climate::SpreadBasis::None:
         break;
@@ -41,15 +46,18 @@ Result<Answer> frost_from_monthly(const Globals& globals, const FrostOptions& op
         const auto model = climate::NightModel::from_monthly(place.figures, place.position.latitude);
         Json thresholds = Json::array();
         answer.text += place.station + (place.name.empty() ? "" : ", " + place.name) + ": " +
-                       std::string{in_words(model.basis())} + "\n";
+                       std::string{in_words(model.basis(), place.figures.years.has_value())} + "\n";
         for (const Celsius line : *lines) {
             const auto dates = model.dates(line, options.risks);
             thresholds.push_back(json_of(dates));
             answer.text += text_of(dates, globals.units);
         }
+        const auto lowest = model.lowest_of_season();
+        answer.text += text_of(lowest, globals.units);
         stations.push_back({{"station", place.station},
                             {"turn", model.turn().last_day().to_text()},
-                            {"thresholds", thresholds}});
+                            {"thresholds", thresholds},
+                            {"lowest_of_season", json_of(lowest)}});
     }
     answer.json = {{"stations", stations}};
     return answer;

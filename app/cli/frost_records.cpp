@@ -78,7 +78,9 @@ Result<Answer> frost_from_records(const Globals& globals, const FrostOptions& op
             return file.error();
         }
         const auto records = climate::for_stations_of(*file, [&](const climate::DailyRecord& record) {
-            return climate::frost_dates_of(record, *question);
+            auto dates = climate::frost_dates_of(record, *question);
+            climate::add_rare_dates(dates, record, *question);
+            return dates;
         });
         if (!records) {
             return records.error();

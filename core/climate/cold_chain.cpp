@@ -7,6 +7,7 @@
 #include <cassert>
 #include <cmath>
 #include <limits>
+#include <mutex>
 
 namespace lathhouse::climate {
 
@@ -15,7 +16,6 @@ namespace {
 constexpr std::size_t kStates = 104; // A multiple of the block of targets below.
 constexpr double kStep = 0.1;
 constexpr double kLowest = -5.5; // Middle of the first state.
-constexpr double kPersistence = 0.70;
 /// A transition further than this many standard deviations out is left off: less than 1e-6 of a row.
 constexpr double kReach = 5.0;
 constexpr float kNeverCold = -100.0F;
@@ -39,48 +39,57 @@ struct ChainTable {
     std::array<std::size_t, kStates> end_source{};
 };
 
-const ChainTable& chain_table()
+ChainTable make_table(double persistence)
 {
-    static const ChainTable table = [] {
-        ChainTable result;
-        const double spread = std::sqrt(1.0 - kPersistence * kPersistence);
-        const auto lower_edge = [](std::size_t state) {
-            return state == 0 ? -std::numeric_limits<double>::infinity() : middle(state) - kStep / 2.0;
-        };
-        const auto upper_edge = [](std::size_t state) {
-            return state + 1 == kStates ? std::numeric_limits<double>::infinity()
-                                        : middle(state) + kStep / 2.0;
-        };
-        result.first_source.fill(kStates);
+    ChainTable result;
+    const double spread = std::sqrt(1.0 - persistence * persistence);
+    const auto lower_edge = [](std::size_t state) {
+        return state == 0 ? -std::numeric_limits<double>::infinity() : middle(state) - kStep / 2.0;
+    };
+    const auto upper_edge = [](std::size_t state) {
+        return state + 1 == kStates ? std::numeric_limits<double>::infinity() : middle(state) + kStep / 2.0;
+    };
+    result.first_source.fill(kStates);
+    for (std::size_t to = 0; to < kStates; ++to) {
+        result.start[to] = static_cast<float>(normal_below(upper_edge(to)) - normal_below(lower_edge(to)));
+    }
+    for (std::size_t from = 0; from < kStates; ++from) {
+        // The middle of the state's own mass, not of its width: halves the grid's error.
+        const double mass = normal_below(upper_edge(from)) - normal_below(lower_edge(from));
+        const double centre =
+            persistence * (normal_density(lower_edge(from)) - normal_density(upper_edge(from))) / mass;
+        std::array<double, kStates> row{};
+        double sum = 0.0;
         for (std::size_t to = 0; to < kStates; ++to) {
-            result.start[to] =
-                static_cast<float>(normal_below(upper_edge(to)) - normal_below(lower_edge(to)));
-        }
-        for (std::size_t from = 0; from < kStates; ++from) {
-            // The middle of the state's own mass, not of its width: halves the grid's error.
-            const double mass = normal_below(upper_edge(from)) - normal_below(lower_edge(from));
-            const double centre =
-                kPersistence * (normal_density(lower_edge(from)) - normal_density(upper_edge(from))) / mass;
-            std::array<double, kStates> row{};
-            double sum = 0.0;
-            for (std::size_t to = 0; to < kStates; ++to) {
-                if (std::abs(middle(to) - centre) <= kReach * spread) {
-                    row[to] = normal_below((upper_edge(to) - centre) / spread) -
-                              normal_below((lower_edge(to) - centre) / spread);
-                    sum += row[to];
-                }
-            }
-            for (std::size_t to = 0; to < kStates; ++to) {
-                if (row[to] > 0.0) {
-                    result.to_from[to][from] = static_cast<float>(row[to] / sum);
-                    result.first_source[to] = std::min(result.first_source[to], from);
-                    result.end_source[to] = from + 1;
-                }
+            if (std::abs(middle(to) - centre) <= kReach * spread) {
+                row[to] = normal_below((upper_edge(to) - centre) / spread) -
+                          normal_below((lower_edge(to) - centre) / spread);
+                sum += row[to];
             }
         }
-        return result;
-    }();
-    return table;
+        for (std::size_t to = 0; to < kStates; ++to) {
+            if (row[to] > 0.0) {
+                result.to_from[to][from] = static_cast<float>(row[to] / sum);
+                result.first_source[to] = std::min(result.first_source[to], from);
+                result.end_source[to] = from + 1;
+            }
+        }
+    }
+    return result;
+}
+
+/// The table of a persistence, made when it is first asked for.
+const ChainTable& chain_table(double persistence)
+{
+    constexpr std::size_t kTables = 9; // One a hundredth.
+    static std::array<std::once_flag, kTables> made;
+    static std::array<ChainTable, kTables> tables;
+    const double hundredths = std::round((persistence - kLeastPersistence) * 100.0);
+    const auto which = static_cast<std::size_t>(std::clamp(hundredths, 0.0, kTables - 1.0));
+    std::call_once(made[which], [which] {
+        tables[which] = make_table(kLeastPersistence + 0.01 * static_cast<double>(which));
+    });
+    return tables[which];
 }
 
 /// First state of which a part lies above the barrier; kStates where none does.
@@ -124,11 +133,10 @@ void advance(const ChainTable& table, const Quad* now, Quad* next, std::size_t l
 }
 
 template <std::size_t Quads, std::size_t Targets>
-void run(const BarrierPaths& barriers, BarrierPaths& result)
+void run(const ChainTable& table, const BarrierPaths& barriers, BarrierPaths& result)
 {
     static_assert(kStates % Targets == 0);
     constexpr std::size_t kLanes = Quads * 4;
-    const ChainTable& table = chain_table();
 
     // Before the first night that can be cold the chain is as it began; after the last one nothing changes.
     std::size_t first_night = barriers.nights();
@@ -226,18 +234,19 @@ BarrierPaths BarrierPaths::reversed() const
     return result;
 }
 
-BarrierPaths none_so_far(const BarrierPaths& barriers)
+BarrierPaths none_so_far(const BarrierPaths& barriers, double persistence)
 {
+    const ChainTable& table = chain_table(persistence);
     BarrierPaths result{barriers.nights(), barriers.cases()};
     switch (barriers.lanes()) {
     case 4:
-        run<1, 4>(barriers, result);
+        run<1, 4>(table, barriers, result);
         break;
     case 8:
-        run<2, 4>(barriers, result);
+        run<2, 4>(table, barriers, result);
         break;
     default:
-        run<4, 2>(barriers, result);
+        run<4, 2>(table, barriers, result);
         break;
     }
     return result;

@@ -6,7 +6,8 @@
 namespace lathhouse::climate {
 
 /// Barriers of several cases side by side, night after night. A night is cold where the day-to-day chain
-/// (a Gaussian with variance 1 and lag-one correlation 0.70) lies at or below that night's barrier.
+/// (a Gaussian with variance 1 and a lag-one correlation, its persistence) lies at or below that night's
+/// barrier.
 class BarrierPaths {
 public:
     static constexpr std::size_t kMostCases = 16;
@@ -30,10 +31,14 @@ private:
     std::vector<float> values_;
 };
 
+inline constexpr double kLeastPersistence = 0.70;
+inline constexpr double kMostPersistence = 0.78;
+
 /// Chance that no night up to and including each one is cold: as `at(night, case)` of the result.
 ///
 /// Exact recursion on 104 states of width 0.1. Accuracy: within 0.0015 of a grid ten times finer; single
-/// precision adds less than 1e-5.
-BarrierPaths none_so_far(const BarrierPaths& barriers);
+/// precision adds less than 1e-5. persistence: kLeastPersistence to kMostPersistence, taken to the nearest
+/// hundredth.
+BarrierPaths none_so_far(const BarrierPaths& barriers, double persistence = kLeastPersistence);
 
 } // namespace lathhouse::climate

@@ -1,6 +1,7 @@
 #include "core/climate/frost_records.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/climate/sampling_interval.h"
 
 #include <algorithm>
 #include <bit>
@@ -86,16 +87,6 @@ void count(const ColdSeason& season, SeasonTurn turn, std::int16_t line_tenths, 
     result.ends.push_back(ends);
 }
 
-/// p N / 100 without the rounding that would lift 0.3 x 10 over 3.
-std::size_t rank_up(double percent, std::size_t count)
-{
-    return static_cast<std::size_t>(std::ceil(percent * static_cast<double>(count) / 100.0 - 1e-9));
-}
-std::size_t rank_down(double percent, std::size_t count)
-{
-    return static_cast<std::size_t>(std::floor(percent * static_cast<double>(count) / 100.0 + 1e-9));
-}
-
 template <class Order>
 std::vector<std::optional<int>> sorted_places(const std::vector<SeasonEnds>& ends,
                                               std::optional<Night> SeasonEnds::*end, Order order)
@@ -115,14 +106,25 @@ bool gaps_last(std::optional<int> a, std::optional<int> b)
     return a && (!b || *a < *b);
 }
 
-/// The day of the element with that number, from 0; nullopt beyond the last and for a season without.
-std::optional<calendar::DayOfYear> day_of(const std::vector<std::optional<int>>& places, std::size_t element,
-                                          SeasonTurn turn)
+/// The day of the element with that number, from 1; nullopt outside 1..N and for a season without.
+std::optional<calendar::DayOfYear> day_of(const std::vector<std::optional<int>>& places,
+                                          std::optional<int> element, SeasonTurn turn)
 {
-    if (element >= places.size() || !places[element]) {
+    if (!element || *element < 1 || *element > static_cast<int>(places.size())) {
         return std::nullopt;
     }
-    return turn.day_at(*places[element]);
+    const auto& place = places[static_cast<std::size_t>(*element - 1)];
+    return place ? std::optional{turn.day_at(*place)} : std::nullopt;
+}
+
+/// Date and sampling interval for one percent chance.
+void add_date(EndDates& ends, double percent, int element, Probability quantile,
+              const std::vector<std::optional<int>>& places, SeasonTurn turn)
+{
+    const auto ranks = interval_of_quantile(static_cast<int>(places.size()), quantile);
+    ends.dates[percent] = day_of(places, element, turn);
+    ends.intervals.insert_or_assign(percent, DateInterval{day_of(places, ranks.lower, turn),
+                                                          day_of(places, ranks.upper, turn), ranks.coverage});
 }
 
 std::vector<std::optional<int>> free_days(std::span<const ColdSeason* const> seasons,
@@ -201,24 +203,31 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
         ThresholdDates dates{line,
                              state,
                              nights_per_year,
-                             {answer.counted_seasons, share_without, {}},
-                             {answer.counted_seasons, share_without, {}},
+                             {answer.counted_seasons, share_without, {}, {}, {}},
+                             {answer.counted_seasons, share_without, {}, {}, {}},
                              {}};
         // nullopt sorts before every number, as the rule wants it for `last`.
         const auto lasts = sorted_places(result.ends, &SeasonEnds::last, std::less{});
         const auto firsts = sorted_places(result.ends, &SeasonEnds::first, gaps_last);
         const auto lengths = free_days(counted, result.ends);
         for (const double percent : question.percents) {
-            const auto down = rank_down(percent, n);
-            const auto up = rank_up(percent, n);
-            const auto pairs_down = rank_down(percent, lengths.size());
-            // An element before the first wraps to a number beyond the last: it does not exist either.
-            dates.last.dates[percent] = seasonless ? std::nullopt : day_of(lasts, n - down - 1, turn);
-            dates.first.dates[percent] = seasonless ? std::nullopt : day_of(firsts, up - 1, turn);
-            dates.free_days[percent] = std::nullopt;
-            if (!seasonless && pairs_down < lengths.size()) {
-                dates.free_days[percent] = lengths[lengths.size() - pairs_down - 1];
+            const auto chance = Probability::clamped(percent / 100.0);
+            if (seasonless) {
+                dates.last.dates[percent] = std::nullopt;
+                dates.first.dates[percent] = std::nullopt;
+                dates.free_days[percent] = std::nullopt;
+                continue;
             }
+            const int seasons_counted = answer.counted_seasons;
+            add_date(dates.last, percent, element_of_last(percent, seasons_counted), chance.complement(),
+                     lasts, turn);
+            add_date(dates.first, percent, element_of_first(percent, seasons_counted), chance, firsts, turn);
+            // Lengths follow the rule of `last`: element N - floor(p N / 100).
+            const int pairs = static_cast<int>(lengths.size());
+            const int element = element_of_last(percent, pairs);
+            dates.free_days[percent] = element >= 1 && element <= pairs
+                                           ? lengths[static_cast<std::size_t>(element - 1)]
+                                           : std::nullopt;
         }
         answer.thresholds->push_back(std::move(dates));
     }

@@ -27,6 +27,11 @@ struct FrostRecord {
     std::optional<std::vector<ThresholdDates>> thresholds;
 };
 
+/// Adds `model_dates` for the percents asked that are rarer than one of the counted seasons: a record has no
+/// answer there. The model rests on the record's own monthly figures. Nothing is added where there are no
+/// counted dates, or where the record is too thin for monthly figures.
+void add_rare_dates(FrostRecord& answer, const DailyRecord& record, const FrostQuestion& question);
+
 inline constexpr int kFewestSeasons = 10;
 
 /// First and last nights at or below the lines, by counting: the element rule, without interpolation.

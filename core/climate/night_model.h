@@ -1,9 +1,12 @@
 #pragma once
 
+#include "core/climate/cold_chain.h"
 #include "core/climate/frost_dates.h"
 #include "core/climate/month_curve.h"
 #include "core/climate/monthly_figures.h"
+#include "core/climate/night_offset.h"
 #include "core/climate/night_spread.h"
+#include "core/climate/season_chances.h"
 #include "core/units/position.h"
 
 #include <array>
@@ -11,43 +14,16 @@
 
 namespace lathhouse::climate {
 
-/// How a spot's night lows differ from the open air: a normal distribution that is integrated into every
-/// chance.
-struct NightOffset {
-    KelvinDelta mean = KelvinDelta::from_kelvins(0.0);   ///< Spot less open air; warmer is positive.
-    KelvinDelta spread = KelvinDelta::from_kelvins(0.0); ///< Standard deviation of what is not known of it.
-    friend constexpr bool operator==(const NightOffset&, const NightOffset&) = default;
-};
-
-/// Chances through one cold season for one line, from turn to turn. The *night of date D* ends on the morning
-/// of D.
-class SeasonChances {
-public:
-    /// Chance of at least one night at or below the line from the day after the turn to that day, both
-    /// included.
-    Probability on_or_before(calendar::DayOfYear day) const;
-    /// Chance of at least one such night after that day and up to the turn.
-    Probability after(calendar::DayOfYear day) const;
-    Probability share_without() const;
-    /// First day with on_or_before(day) >= chance; nullopt where it is never reached.
-    std::optional<calendar::DayOfYear> first(Probability chance) const;
-    /// First day of the season with after(day) <= chance; nullopt where that holds for the whole season
-    /// already.
-    std::optional<calendar::DayOfYear> last(Probability chance) const;
-    double nights_per_year() const { return nights_per_year_; }
-    const SeasonTurn& turn() const { return turn_; }
-
-private:
-    friend class NightModel;
-    explicit SeasonChances(SeasonTurn turn) : turn_(turn) {}
-    SeasonTurn turn_;
-    std::array<double, 366> on_or_before_{}; // by season index
-    std::array<double, 366> after_{};        // by season index
-    double nights_per_year_ = 0.0;
+/// The lowest night of a cold season, over the seasons.
+struct LowestNight {
+    Celsius mean;
+    Celsius tenth; ///< One season in ten has a night as cold as this or colder.
+    Celsius median;
+    Celsius ninetieth; ///< Nine seasons in ten have a night as cold as this or colder.
 };
 
 /// Night lows of a place from its monthly figures: smooth daily mean and spread, a day-to-day chain, exact
-/// chances. Formulas, source and measured error: docs/methods.md, "Nights from monthly figures".
+/// chances. Formulas, source and measured error: docs/methods/nights.md.
 class NightModel {
 public:
     /// latitude: for the fallback where no spread is known.
@@ -74,8 +50,8 @@ public:
                              NightOffset offset = {}) const;
     /// Dates for the standard percents and the given further ones.
     ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}) const;
-    /// Mean over seasons of the season's lowest night.
-    Celsius lowest_of_season() const;
+    /// Accuracy of the grid: mean 0.02 K, quantiles 0.1 K.
+    LowestNight lowest_of_season() const;
 
 private:
     explicit NightModel(SeasonTurn turn) : turn_(turn) {}
@@ -91,6 +67,13 @@ private:
     /// Chance without offset that the night falls below a true low.
     double chance_below(std::size_t place_index, double effective_degrees, double line_degrees) const;
     double chance_at_line(std::size_t place_index, double line_degrees, NightOffset offset) const;
+
+    /// Barriers of those places in time for one line, one case a node of what the season shares.
+    void set_cases(BarrierPaths& paths, std::size_t first_case, std::span<const std::size_t> places,
+                   std::span<const QuadratureNode> season_nodes, double effective_degrees,
+                   double line_degrees) const;
+    /// Places of the season in time, from the day after the turn.
+    std::array<std::size_t, 366> places_of_season() const;
 
     /// In more than half of the years every month has a night at or below the line: no safe window.
     bool falls_in_every_month(Celsius line) const;

@@ -265,7 +265,9 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     figures.low_spread = low_spread;
     figures.mean_spread = mean_spread;
     figures.years = static_cast<int>(std::lround(static_cast<double>(lows) / kDaysOfYear));
-    const bool fahrenheit = static_cast<double>(whole_fahrenheit) >= 0.98 * static_cast<double>(lows);
+    // Of lows read in tenths 18 % are whole degrees Fahrenheit by chance; of 1,158 stations of the United
+    // States the least has 78 %.
+    const bool fahrenheit = static_cast<double>(whole_fahrenheit) >= 0.75 * static_cast<double>(lows);
     figures.reading_step =
         fahrenheit ? KelvinDelta::from_fahrenheit_degrees(1.0) : KelvinDelta::from_kelvins(0.1);
 

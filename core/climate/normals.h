@@ -32,7 +32,7 @@ inline constexpr int kFewestYearsOfMonth = 8;
 /// means and `low_spread` over all readings of the counted months (population standard deviation);
 /// `mean_spread` the population standard deviation of (low + high) / 2 within each year's month, averaged
 /// over the years; frost days the share of lows below 0 C times the month's mean length; rain the mean of
-/// daily sums times that length; reading step 5/9 K where at least 98 % of the lows are whole degrees
+/// daily sums times that length; reading step 5/9 K where at least 75 % of the lows are whole degrees
 /// Fahrenheit, else 0.1 K; `lowest_of_season` the mean of the lowest nights of the counted cold seasons, from
 /// ten seasons on. Errors: TooFewYears, naming station and month, where a month has lows or highs in fewer
 /// than kFewestYearsOfMonth years (a year's month with under 20 readings is not counted as one).

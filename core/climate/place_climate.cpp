@@ -285,6 +285,18 @@ std::optional<PlaceClimate> out_of(std::span<const Station* const> group, Positi
 
 } // namespace
 
+LowestNight PlaceClimate::lowest_nights() const
+{
+    LowestNight lowest = nights().lowest_of_season();
+    if (lowest_of_season) {
+        const KelvinDelta off = *lowest_of_season - lowest.mean;
+        for (Celsius* value : {&lowest.mean, &lowest.tenth, &lowest.median, &lowest.ninetieth}) {
+            *value = *value + off;
+        }
+    }
+    return lowest;
+}
+
 Result<PlaceClimate> climate_among(std::span<const Station> stations, Position position,
                                    std::optional<Metres> elevation, const Station* leave_out)
 {

@@ -33,6 +33,9 @@ struct PlaceClimate {
     double expected_error_days;        ///< The same for a frost date at the middle chances.
     std::vector<std::string> warnings; ///< Sentences for people; empty where all is well.
 
+    /// The same with its range over the seasons: the model's, moved to the stations' mean where they have
+    /// one.
+    LowestNight lowest_nights() const;
     NightModel nights() const { return NightModel::from_monthly(monthly, position.latitude); }
 };
 

@@ -204,5 +204,30 @@ TEST(ColdChain, BackwardsGivesTheSameWhole)
     }
 }
 
+TEST(ColdChain, MorePersistenceMeansFewerSeparateChances)
+{
+    BarrierPaths paths{60, 1};
+    for (std::size_t night = 0; night < 60; ++night) {
+        paths.at(night, 0) = -1.5F;
+    }
+    float before = 0.0F;
+    for (double persistence = kLeastPersistence; persistence <= kMostPersistence + 1e-9;
+         persistence += 0.02) {
+        const float none = none_so_far(paths, persistence).at(59, 0);
+        EXPECT_GT(none, before) << persistence;
+        before = none;
+    }
+    // Of two nights the chance is that of two normal values with that correlation. Independent sum: the
+    // second night's chance over the first night's values.
+    double both_above = 0.0;
+    constexpr double kPersistence = 0.76;
+    for (double z = -1.5 + 0.0005; z < 8.0; z += 0.001) {
+        const double second = (-1.5 - kPersistence * z) / std::sqrt(1.0 - kPersistence * kPersistence);
+        both_above += 0.001 * std::exp(-0.5 * z * z) / std::sqrt(2.0 * 3.14159265358979) * 0.5 *
+                      std::erfc(second / std::sqrt(2.0));
+    }
+    EXPECT_NEAR(none_so_far(paths, kPersistence).at(1, 0), both_above, 6e-4);
+}
+
 } // namespace
 } // namespace lathhouse::climate

@@ -244,7 +244,7 @@ TEST(NightModel, DatesAtADateDoNotExistWhereTheShareWithoutIsLarge)
 {
     // A line that only some seasons reach: late chances exist, early ones do not.
     const NightModel model = inland();
-    const ThresholdDates dates = model.dates(celsius(-27));
+    const ThresholdDates dates = model.dates(celsius(-25));
     const double with = 1.0 - dates.last.share_without.fraction();
     ASSERT_GT(with, 0.1);
     ASSERT_LT(with, 0.9);
@@ -275,7 +275,7 @@ TEST(NightModel, WholeFahrenheitReadingsCountHalfADegreeMore)
 TEST(NightModel, LowestOfTheSeasonIsItsMedianAlmost)
 {
     const NightModel model = inland();
-    const Celsius lowest = model.lowest_of_season();
+    const Celsius lowest = model.lowest_of_season().mean;
     const double without = model.season(lowest).share_without().fraction();
     EXPECT_NEAR(without, 0.55, 0.1);
 }
@@ -288,7 +288,46 @@ TEST(NightModel, LowestOfTheSeasonIsTheMeanOverLines)
         mean -= 0.5 *
                 (1.0 - model.season(celsius(line), {kelvins(1e-12), kelvins(0)}).share_without().fraction());
     }
-    EXPECT_NEAR(model.lowest_of_season().degrees(), mean - 0.25, 0.02);
+    EXPECT_NEAR(model.lowest_of_season().mean.degrees(), mean - 0.25, 0.02);
+}
+
+TEST(NightModel, RangeOfTheLowestNightAgreesWithTheSeasonsChances)
+{
+    const NightModel model = inland();
+    const LowestNight lowest = model.lowest_of_season();
+    const auto share_with = [&](Celsius line) {
+        // Half a reading step is no part of a low that was not read.
+        return 1.0 - model.season(line - kelvins(0.05)).share_without().fraction();
+    };
+    EXPECT_NEAR(share_with(lowest.tenth), 0.1, 0.02);
+    EXPECT_NEAR(share_with(lowest.median), 0.5, 0.03);
+    EXPECT_NEAR(share_with(lowest.ninetieth), 0.9, 0.02);
+    EXPECT_LT(lowest.tenth, lowest.mean);
+    EXPECT_GT(lowest.ninetieth, lowest.mean);
+}
+
+TEST(NightModel, ARiskOfOnePercentIsAnsweredBeyondTheOthers)
+{
+    const std::vector<double> further{1.0, 5.0};
+    const ThresholdDates dates = inland().dates(celsius(0), further);
+    ASSERT_TRUE(dates.last.dates.at(1.0) && dates.first.dates.at(1.0));
+    EXPECT_GT(*dates.last.dates.at(1.0), *dates.last.dates.at(5.0));
+    EXPECT_LT(*dates.first.dates.at(1.0), *dates.first.dates.at(5.0));
+    const SeasonChances season = inland().season(celsius(0));
+    EXPECT_LE(season.after(*dates.last.dates.at(1.0)).fraction(), 0.01);
+    EXPECT_GT(season.after(DayOfYear::wrapped(dates.last.dates.at(1.0)->place() - 1)).fraction(), 0.01);
+}
+
+TEST(NightModel, ColderLinesAreNeverMoreLikely)
+{
+    // Persistence grows with the line's depth; the chances of a season must fall all the same.
+    const NightModel model = inland();
+    double before = 1.0;
+    for (double line = 2.0; line > -14.0; line -= 0.25) {
+        const double now = model.season(celsius(line)).after(day(4, 10)).fraction();
+        EXPECT_LE(now, before + 1e-6) << line;
+        before = now;
+    }
 }
 
 TEST(NightModel, ColderLowestValuesMeanMoreSpread)
