@@ -13,6 +13,7 @@ void add_frost(Commands& commands);
 void add_mix(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
+void add_place(Commands& commands);
 void add_stations(Commands& commands);
 
 } // namespace lathhouse::cli

@@ -11,7 +11,11 @@ namespace lathhouse::cli {
 enum class WithoutHousehold { IsAnError, ShowsDemonstration };
 Result<home::Household> household_of(const Globals& globals, WithoutHousehold without);
 
-/// Climate of the household's place from the shipped table.
+/// Whether the caller's folder holds a household.
+bool has_household(const Globals& globals);
+
+/// Climate of the household's place: by its own record where it has one that reaches, else from the shipped
+/// table (with a warning where there is a record that cannot answer).
 Result<climate::PlaceClimate> climate_of(const home::Household& household);
 
 } // namespace lathhouse::cli
