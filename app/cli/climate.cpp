@@ -116,6 +116,19 @@ Figures figures_of(const climate::PlaceClimate& place, Metres pot)
             rain};
 }
 
+/// The lowest low of all the years; nullopt unless every month has one.
+std::optional<Celsius> lowest_ever(const climate::MonthlyFigures& monthly)
+{
+    std::optional<Celsius> lowest;
+    for (const auto& month : monthly.lowest) {
+        if (!month) {
+            return std::nullopt;
+        }
+        lowest = lowest ? std::min(*lowest, *month) : *month;
+    }
+    return lowest;
+}
+
 Json json_of(const climate::DayRange& range)
 {
     return {{"mean_c", json_number(range.mean.degrees())},
@@ -235,7 +248,8 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
     }
     const auto units = globals.units;
     std::string text = months_text(*place, figures, units);
-    text += words::seasons(of_the_year) + " " + words::frost(figures.frost) + "\n";
+    text +=
+        words::seasons(of_the_year) + " " + words::frost(figures.frost, lowest_ever(monthly), units) + "\n";
     text += "On average the day is " + words::thermal_season(figures.seasons[0], units) + ", " +
             words::thermal_season(figures.seasons[1], units) + ".\n";
     text +=

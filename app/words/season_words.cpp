@@ -68,10 +68,15 @@ std::string months(const climate::Monthly<bool>& which)
 
 std::string seasons(const climate::Seasons& seasons)
 {
+    constexpr double kNoticed = 2.0; // Kelvins.
     std::string text;
     switch (seasons.temperature) {
     case climate::TemperatureSeasons::None:
-        text = "It is about as warm all year; there is no winter.";
+        text = "It is about as warm all year" +
+               (seasons.swing.kelvins() >= kNoticed
+                    ? ", a little cooler from " + three_months(seasons.coldest_from)
+                    : std::string{}) +
+               "; there is no winter.";
         break;
     case climate::TemperatureSeasons::CoolSeason:
         text = "There is no winter; the cool season is " + three_months(seasons.coldest_from) +
@@ -86,13 +91,18 @@ std::string seasons(const climate::Seasons& seasons)
     return falls.empty() ? text : text + " " + falls;
 }
 
-std::string frost(const climate::ThresholdDates& dates)
+std::string frost(const climate::ThresholdDates& dates, std::optional<Celsius> lowest, UnitSystem units)
 {
+    constexpr double kNotRuledOut = 0.01;
     constexpr double kMostSeasons = 0.05;
     constexpr double kHardlyAny = 0.95;
     const double without = dates.first.share_without.fraction();
     if (dates.state == climate::ThresholdState::Never || dates.nights_per_year < 0.0005) {
         return "No frost in any of the years.";
+    }
+    if (lowest && lowest->degrees() > 0.0) {
+        return "No frost in any of the years; the lowest night had " + temperature(*lowest, units) +
+               (dates.nights_per_year >= kNotRuledOut ? ", so it cannot be ruled out." : ".");
     }
     const auto nights = number(dates.nights_per_year, dates.nights_per_year < 9.95 ? 1 : 0);
     if (dates.state == climate::ThresholdState::NoWindow) {

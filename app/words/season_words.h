@@ -5,6 +5,7 @@
 #include "core/climate/seasons.h"
 #include "core/climate/thermal_season.h"
 
+#include <optional>
 #include <string>
 
 namespace lathhouse::words {
@@ -19,7 +20,9 @@ std::string seasons(const climate::Seasons& seasons);
 
 /// How much frost there is: "No frost in any of the years.", "Frost in some years only, 0.3 nights a year."
 /// and so on. dates: for 0 C.
-std::string frost(const climate::ThresholdDates& dates);
+/// lowest: the lowest low of all the years, where it is known; above 0 C it counts for more than the model's
+/// small chances.
+std::string frost(const climate::ThresholdDates& dates, std::optional<Celsius> lowest, UnitSystem units);
 
 /// "above 5 °C on average from 20 Mar to 7 Nov (232 days)", or that it always or never is.
 std::string thermal_season(const climate::ThermalSeason& season, UnitSystem units);

@@ -4,6 +4,7 @@
 #include "core/climate/normals.h"
 #include "core/climate/record_check.h"
 #include "core/climate/station_rows.h"
+#include "core/geodesy/geodesic.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,6 +27,45 @@ std::string whole(double value)
 {
     return std::to_string(std::lround(value));
 }
+
+/// Mean absolute error to expect of a month's mean low because the years of the record are no other years:
+/// from the scatter of the years' own means, 0.8 of a standard deviation as in a normal distribution.
+double sampling_error_kelvins(const DailyRecord& days, BasePeriod base)
+{
+    constexpr int kReadings = 20;
+    constexpr double kMeanOfDeviation = 0.8;
+    double sum = 0.0;
+    for (int month = 1; month <= 12; ++month) {
+        double means = 0.0;
+        double squares = 0.0;
+        int years = 0;
+        for (int year = base.first_year; year <= base.last_year; ++year) {
+            const auto* readings = days.month(year, month);
+            double tenths = 0.0;
+            int count = 0;
+            for (std::size_t day = 0; readings != nullptr && day < readings->low.size(); ++day) {
+                if (readings->low[day].known()) {
+                    tenths += readings->low[day].tenths();
+                    ++count;
+                }
+            }
+            if (count >= kReadings) {
+                const double mean = tenths / count / 10.0;
+                means += mean;
+                squares += mean * mean;
+                ++years;
+            }
+        }
+        if (years >= 2) {
+            const double variance = (squares - means * means / years) / (years - 1);
+            sum += std::sqrt(std::max(variance, 0.0) / years);
+        }
+    }
+    return kMeanOfDeviation * sum / 12.0;
+}
+
+/// A mean low 1 K off moves a date in spring or autumn by so many days (docs/methods/nights.md).
+constexpr double kDaysPerKelvin = 5.0;
 
 } // namespace
 
@@ -116,6 +156,14 @@ Result<OwnStation> station_of(std::shared_ptr<const OwnRecord> record)
 Result<PlaceClimate> climate_from_own(const std::shared_ptr<const OwnRecord>& record, Position position,
                                       std::optional<Metres> elevation)
 {
+    const double kilometres = geodesy::distance(record->position, position).kilometres();
+    const double height = elevation ? std::abs((record->elevation - *elevation).metres()) : 0.0;
+    if (kilometres > kOwnReachKilometres || height > kOwnReachHeightMetres) {
+        return Error{ErrorCode::NoStation,
+                     "the own record " + record->name + " was kept " + whole(kilometres) + " km away and " +
+                         whole(height) + " m off in height; it speaks for places within " +
+                         whole(kOwnReachKilometres) + " km and " + whole(kOwnReachHeightMetres) + " m"};
+    }
     auto computed = station_of(record);
     if (!computed) {
         return computed.error();
@@ -125,14 +173,17 @@ Result<PlaceClimate> climate_from_own(const std::shared_ptr<const OwnRecord>& re
     if (!place) {
         return place.error();
     }
-    const double kilometres = place->stations.front().distance.kilometres();
-    const double height = std::abs((own->station.elevation - place->elevation).metres());
-    if (kilometres > kOwnReachKilometres || height > kOwnReachHeightMetres) {
-        return Error{ErrorCode::NoStation,
-                     "the own record " + record->name + " was kept " + whole(kilometres) + " km away and " +
-                         whole(height) + " m off in height; it speaks for places within " +
-                         whole(kOwnReachKilometres) + " km and " + whole(kOwnReachHeightMetres) + " m"};
-    }
+    // The method's own error counts only as far as it grows away from the record; at its place the years
+    // tell.
+    const auto at_home = climate_among(std::span{&own->station, 1}, record->position, record->elevation);
+    const double there = place->expected_error.kelvins();
+    const double here = at_home ? at_home->expected_error.kelvins() : 0.0;
+    const double away = std::sqrt(std::max(there * there - here * here, 0.0));
+    const double error = std::hypot(sampling_error_kelvins(own->days, own->station.base), away);
+    const double model = place->expected_error_days * place->expected_error_days -
+                         kDaysPerKelvin * kDaysPerKelvin * there * there;
+    place->expected_error = KelvinDelta::from_kelvins(error);
+    place->expected_error_days = std::hypot(std::sqrt(std::max(model, 0.0)), kDaysPerKelvin * error);
     place->own = own;
     return place;
 }

@@ -34,8 +34,8 @@ struct OwnStation {
 /// How to read a file that the grower names.
 struct RecordFile {
     std::filesystem::path file;
-    std::optional<std::string> station;     ///< Of a file with several.
-    std::optional<DayTableColumns> columns; ///< Of a table of the grower's own.
+    std::optional<std::string> station{};     ///< Of a file with several.
+    std::optional<DayTableColumns> columns{}; ///< Of a table of the grower's own.
     TableUnits units = TableUnits::Metric;
 };
 
@@ -56,8 +56,8 @@ inline constexpr double kOwnReachKilometres = 50.0;
 inline constexpr double kOwnReachHeightMetres = 300.0;
 
 /// The climate of a place by the grower's own record alone, brought to the place's height by the usual lapse;
-/// `own` of the answer holds the record. Errors: TooFewYears, NoStation where the place lies beyond the
-/// reach.
+/// `own` of the answer holds the record. The error expected is that of so few years, and what grows with the
+/// way. Errors: TooFewYears, NoStation where the place lies beyond the reach.
 Result<PlaceClimate> climate_from_own(const std::shared_ptr<const OwnRecord>& record, Position position,
                                       std::optional<Metres> elevation);
 

@@ -52,6 +52,7 @@ Seasons seasons_of(const MonthlyFigures& figures, const Monthly<std::optional<Mi
     Seasons seasons{.temperature = (warmest - coldest).kelvins() < kIsothermal ? TemperatureSeasons::None
                                    : coldest.degrees() >= kTropical ? TemperatureSeasons::CoolSeason
                                                                     : TemperatureSeasons::Winter,
+                    .swing = warmest - coldest,
                     .rain = RainSeasons::Unknown,
                     .coldest_from = 0,
                     .warmest_from = 0,

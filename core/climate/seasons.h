@@ -28,6 +28,7 @@ enum class RainSeasons {
 /// The seasons of a place by published rules, so that they are named as people there know them.
 struct Seasons {
     TemperatureSeasons temperature;
+    KelvinDelta swing; ///< Warmest less coldest monthly mean.
     RainSeasons rain;
     std::size_t coldest_from;          ///< First month (0..11) of the three coldest in a row, by their mean.
     std::size_t warmest_from;          ///< The same for the three warmest.

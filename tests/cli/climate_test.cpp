@@ -67,17 +67,24 @@ TEST(ClimateCommand, ElevationNeedsAPlace)
 TEST(ClimateCommand, NamesNoWinterInTheTropics)
 {
     const auto darwin = climate("-12.42,130.89", "30").out;
-    EXPECT_THAT(darwin, HasSubstr("There is no winter; the cool season is June to August"));
-    EXPECT_THAT(darwin, HasSubstr("the dry season"));
+    EXPECT_THAT(darwin, HasSubstr("a little cooler from June to August; there is no winter."));
+    EXPECT_THAT(darwin, HasSubstr("The wet season is November to April, the dry season May to October."));
     EXPECT_THAT(darwin, HasSubstr("No frost in any of the years."));
     EXPECT_THAT(darwin, Not(HasSubstr("of a winter")));
     EXPECT_THAT(darwin, HasSubstr("all year, above 10.0"));
+}
+
+TEST(ClimateCommand, NamesTheCoolSeasonOfTheWarmCoasts)
+{
+    EXPECT_THAT(climate("25.79,-80.29", "3").out,
+                HasSubstr("There is no winter; the cool season is December to February"));
 }
 
 TEST(ClimateCommand, PutsTheSouthernWinterInJuly)
 {
     const auto sydney = climate("-33.86,151.21", "39").out;
     EXPECT_THAT(sydney, HasSubstr("Winter is coldest from June to August, summer warmest from "));
+    EXPECT_THAT(sydney, HasSubstr("No frost in any of the years"));
 }
 
 TEST(ClimateCommand, SaysWhereItIsTheSameAllYear)
@@ -117,14 +124,27 @@ climate::ThresholdDates dates(climate::ThresholdState state, double nights, doub
 TEST(SeasonWords, FrostIsSaidAsOftenAsItComes)
 {
     using climate::ThresholdState;
-    EXPECT_EQ(frost(dates(ThresholdState::Never, 0.0, 1.0)), "No frost in any of the years.");
-    EXPECT_EQ(frost(dates(ThresholdState::NoSeason, 0.0, 1.0)), "No frost in any of the years.");
-    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 0.05, 0.96)),
+    EXPECT_EQ(frost(dates(ThresholdState::Never, 0.0, 1.0), {}, UnitSystem::Metric),
+              "No frost in any of the years.");
+    EXPECT_EQ(frost(dates(ThresholdState::NoSeason, 0.0, 1.0), {}, UnitSystem::Metric),
+              "No frost in any of the years.");
+    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 0.05, 0.96), {}, UnitSystem::Metric),
               "Frost is an exception, in about 1 in 30 years.");
-    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 1.2, 0.4)),
+    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 1.2, 0.4), {}, UnitSystem::Metric),
               "Frost in some years, 1.2 nights a year on average.");
-    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 88.6, 0.0)), "Frost every year, 89 nights a year.");
-    EXPECT_EQ(frost(dates(ThresholdState::NoWindow, 300.0, 0.0)), "Frost in every month, 300 nights a year.");
+    EXPECT_EQ(frost(dates(ThresholdState::Ordinary, 88.6, 0.0), {}, UnitSystem::Metric),
+              "Frost every year, 89 nights a year.");
+    EXPECT_EQ(frost(dates(ThresholdState::NoWindow, 300.0, 0.0), {}, UnitSystem::Metric),
+              "Frost in every month, 300 nights a year.");
+}
+
+TEST(SeasonWords, TheLowestNightOfTheYearsCountsForMoreThanSmallChances)
+{
+    const auto rare = dates(climate::ThresholdState::Ordinary, 0.1, 0.9);
+    EXPECT_EQ(frost(rare, Celsius::from_degrees(2.1), UnitSystem::Metric),
+              "No frost in any of the years; the lowest night had 2.1\u202F°C, so it cannot be ruled out.");
+    EXPECT_EQ(frost(rare, Celsius::from_degrees(-0.3), UnitSystem::Metric),
+              "Frost in some years, 0.1 nights a year on average.");
 }
 
 TEST(SeasonWords, AThermalSeasonWithoutEndsIsSaidInWords)

@@ -54,6 +54,28 @@ TEST(OwnRecord, OutlivesWhoeverAskedForIt)
     EXPECT_EQ(place.stations.front().station->name, "Porch");
 }
 
+TEST(OwnRecord, ErrsLessTheMoreYearsItHasAndMoreFurtherAway)
+{
+    const auto error = [](const DailyRecord& days, Position position) {
+        return climate_from_own(own(days), position, Metres::from_metres(150.0))
+            .value()
+            .expected_error.kelvins();
+    };
+    // Every other year 2 K warmer: the years' means scatter by 1.03 K, so twenty tell the mean to 0.8 x 0.23
+    // K.
+    auto days = sample_record(2001, 2020, {.weather = 0.0});
+    for (int year = 2002; year <= 2020; year += 2) {
+        for (int month = 1; month <= 12; ++month) {
+            for (auto& low : days.month_to_write(year, month).low) {
+                low = low.known() ? *DailyReading::from_tenths(low.tenths() + 20) : low;
+            }
+        }
+    }
+    EXPECT_NEAR(error(days, kPorch), 0.184, 0.01);
+    EXPECT_GT(error(days, {Latitude::literal(48.3), Longitude::literal(20.0)}), 0.3);
+    EXPECT_LT(error(days, {Latitude::literal(48.3), Longitude::literal(20.0)}), 2.0);
+}
+
 TEST(OwnRecord, IsBroughtToThePlacesHeight)
 {
     const auto record = own(sample_record(2001, 2020));

@@ -69,7 +69,8 @@ INSTANTIATE_TEST_SUITE_P(
     World, KnownCity,
     testing::Values(
         ClassCase{"Quito", -0.18, -78.49, 2812, {"Cfb"}, TemperatureSeasons::None, 0},
-        ClassCase{"Darwin", -12.42, 130.89, 30, {"Aw"}, TemperatureSeasons::CoolSeason, 7},
+        ClassCase{"Darwin", -12.42, 130.89, 30, {"Aw"}, TemperatureSeasons::None, 7},
+        ClassCase{"Miami", 25.79, -80.29, 3, {"Am", "Aw", "Af"}, TemperatureSeasons::CoolSeason, 1},
         ClassCase{"Lagos", 6.58, 3.33, 40, {"Aw", "Am"}, TemperatureSeasons::None, 0},
         ClassCase{"Sydney", -33.86, 151.21, 39, {"Cfa"}, TemperatureSeasons::Winter, 7},
         ClassCase{"Yakutsk", 62.02, 129.72, 101, {"Dfd", "Dfc", "Dwd", "Dwc"}, TemperatureSeasons::Winter, 1},
