@@ -54,7 +54,8 @@ protected:
 
 /// A record near the demonstration household's place: lows about 5.5 C in the year, swinging by 10 K.
 std::string porch(int first_year, int last_year, bool fahrenheit = false,
-                  climate::SampleCourse course = {.mean_low = 5.5, .weather = 5.0})
+                  climate::SampleCourse course = {
+                      .mean_low = 5.5, .range = 9.8, .range_swing = 3.4, .weather = 5.0})
 {
     const auto record = climate::sample_record(first_year, last_year, course);
     std::string text = "Day,Min,Max,Rain\n";
