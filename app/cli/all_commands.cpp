@@ -19,6 +19,7 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
+    add_place(commands);
     add_show(commands);
     add_stations(commands);
     add_sun(commands);

@@ -14,6 +14,7 @@ void add_log(Commands& commands);
 void add_mix(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
+void add_place(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 

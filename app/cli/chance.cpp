@@ -51,7 +51,7 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     if (!offset) {
         return offset.error();
     }
-    const auto place = climate_of(options.place);
+    const auto place = climate_of(globals, options.place);
     if (!place) {
         return place.error();
     }
@@ -93,7 +93,7 @@ void add_chance(Commands& commands)
     CLI::App& command =
         commands.add("chance", "Chance of a night at or below a line among the nights between two dates",
                      "lathhouse chance --at 45.5,-122.7 --threshold 0 --from 2027-05-01 --to 2027-05-20");
-    add_place_options(command, options->place, true);
+    add_place_options(command, options->place, false);
     command.add_option("--threshold", options->threshold, "Line in degrees Celsius")
         ->required()
         ->type_name("C");

@@ -1,12 +1,22 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/place_climate_options.h"
+#include "app/words/season_words.h"
+#include "core/climate/degree_days.h"
 #include "core/climate/figures.h"
+#include "core/climate/ground.h"
+#include "core/climate/own_record.h"
+#include "core/climate/seasons.h"
+#include "core/climate/thermal_season.h"
 
+#include <algorithm>
 #include <array>
 #include <memory>
+#include <numeric>
 
 namespace lathhouse::cli {
 namespace {
+
+using climate::Monthly;
 
 Json json_of(const climate::StationInUse& used)
 {
@@ -23,30 +33,124 @@ constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "Marc
                                                   "May",       "June",     "July",     "August",
                                                   "September", "October",  "November", "December"};
 
-Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& options)
+const char* name_of(climate::TemperatureSeasons seasons)
 {
-    const auto place = climate_of(options);
-    if (!place) {
-        return place.error();
+    switch (seasons) {
+    case climate::TemperatureSeasons::None:
+        return "none";
+    case climate::TemperatureSeasons::CoolSeason:
+        return "cool_season";
+    case climate::TemperatureSeasons::Winter:
+        return "winter";
     }
-    const auto& monthly = place->monthly;
-    const auto light = climate::months_of_light(monthly, place->position, place->elevation);
-    const Celsius lowest =
-        place->lowest_of_season ? *place->lowest_of_season : place->nights().lowest_of_season().mean;
-    const std::string zone = climate::hardiness_zone(lowest);
-    const double heat = climate::heat_days(monthly);
+    return "";
+}
 
-    Json stations = Json::array();
-    for (const auto& used : place->stations) {
-        stations.push_back(json_of(used));
+const char* name_of(climate::RainSeasons seasons)
+{
+    switch (seasons) {
+    case climate::RainSeasons::Unknown:
+        return "unknown";
+    case climate::RainSeasons::DryAllYear:
+        return "dry_all_year";
+    case climate::RainSeasons::RainAllYear:
+        return "rain_all_year";
+    case climate::RainSeasons::WetAndDry:
+        return "wet_and_dry";
+    case climate::RainSeasons::DrySummer:
+        return "dry_summer";
+    case climate::RainSeasons::DryWinter:
+        return "dry_winter";
     }
-    Json months = Json::array();
-    std::string text = words::padded("", 10) + words::right_aligned("low", 10) +
-                       words::right_aligned("high", 10) + words::right_aligned("rain", 10) +
-                       words::right_aligned("day", 14) + words::right_aligned("light mol", 11) +
-                       words::right_aligned("water", 10) + "\n";
+    return "";
+}
+
+constexpr Monthly<double> kDays{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+constexpr Celsius kDegreeDayBase = Celsius::from_degrees(10.0);
+
+struct ClimateOptions {
+    PlaceOptions place;
+    double pot_centimetres = 30.0;
+};
+
+/// The figures of a place beside those of its stations.
+struct Figures {
+    Monthly<climate::MonthOfLight> light;
+    Monthly<double> degree_days;
+    Monthly<climate::DayRange> soil_at_5;
+    Monthly<climate::DayRange> soil_at_10;
+    Monthly<climate::DayRange> pot;
+    Monthly<double> pot_water; ///< Litres a day.
+    std::array<climate::ThermalSeason, 2> seasons;
+    climate::ThresholdDates frost; ///< At or below 0 C.
+    climate::Seasons of_the_year;
+    std::optional<Millimetres> rain;
+};
+
+Figures figures_of(const climate::PlaceClimate& place, Metres pot)
+{
+    const auto& monthly = place.monthly;
+    const auto light = climate::months_of_light(monthly, place.position, place.elevation);
+    Monthly<double> water{};
     for (std::size_t m = 0; m < 12; ++m) {
-        const auto& rain = place->rain[m];
+        const auto day =
+            Millimetres::from_millimetres(light[m].reference_evapotranspiration.millimetres() / kDays[m]);
+        water[m] = climate::pot_water_litres(day, pot);
+    }
+    std::optional<Millimetres> rain;
+    if (std::ranges::all_of(place.rain, [](const auto& month) { return month.has_value(); })) {
+        rain = Millimetres::from_millimetres(
+            std::accumulate(place.rain.begin(), place.rain.end(), 0.0,
+                            [](double sum, const auto& month) { return sum + month->millimetres(); }));
+    }
+    return {light,
+            climate::degree_days_of_months(monthly, kDegreeDayBase),
+            climate::ground_temperature(monthly, Metres::from_metres(0.05)),
+            climate::ground_temperature(monthly, Metres::from_metres(0.10)),
+            climate::pot_temperature(monthly, pot),
+            water,
+            {climate::thermal_season(monthly, Celsius::from_degrees(5.0)),
+             climate::thermal_season(monthly, Celsius::from_degrees(10.0))},
+            place.nights().dates(Celsius::from_degrees(0.0)),
+            climate::seasons_of(monthly, place.rain),
+            rain};
+}
+
+/// The lowest low of all the years; nullopt unless every month has one.
+std::optional<Celsius> lowest_ever(const climate::MonthlyFigures& monthly)
+{
+    std::optional<Celsius> lowest;
+    for (const auto& month : monthly.lowest) {
+        if (!month) {
+            return std::nullopt;
+        }
+        lowest = lowest ? std::min(*lowest, *month) : *month;
+    }
+    return lowest;
+}
+
+Json json_of(const climate::DayRange& range)
+{
+    return {{"mean_c", json_number(range.mean.degrees())},
+            {"low_c", json_number(range.low.degrees())},
+            {"high_c", json_number(range.high.degrees())}};
+}
+
+Json json_of(const climate::ThermalSeason& season)
+{
+    return {{"above_c", json_number(season.above.degrees())},
+            {"days", json_number(season.days)},
+            {"from", json_day(season.from)},
+            {"to", json_day(season.to)}};
+}
+
+Json months_json(const climate::PlaceClimate& place, const Figures& figures)
+{
+    const auto& monthly = place.monthly;
+    Json months = Json::array();
+    for (std::size_t m = 0; m < 12; ++m) {
+        const auto& rain = place.rain[m];
+        const auto& light = figures.light[m];
         months.push_back(
             {{"month", m + 1},
              {"low_c", json_number(monthly.low[m].degrees())},
@@ -54,28 +158,132 @@ Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& option
              {"low_spread_c",
               monthly.low_spread ? json_number((*monthly.low_spread)[m].kelvins()) : Json(nullptr)},
              {"rain_mm", rain ? json_number(rain->millimetres()) : Json(nullptr)},
-             {"day_length_s", json_number(light[m].day_length_seconds)},
-             {"daily_light_mol", json_number(light[m].daily_light.moles())},
-             {"reference_et_mm", json_number(light[m].reference_evapotranspiration.millimetres())}});
-        text += words::padded(kMonthNames[m], 10) +
-                words::right_aligned(words::temperature(monthly.low[m], globals.units), 10) +
-                words::right_aligned(words::temperature(monthly.high[m], globals.units), 10) +
-                words::right_aligned(rain ? words::rain(*rain, globals.units) : "-", 10) +
-                words::right_aligned(words::hours_and_minutes(light[m].day_length_seconds), 14) +
-                words::right_aligned(words::number(light[m].daily_light.moles(), 1), 11) +
-                words::right_aligned(words::rain(light[m].reference_evapotranspiration, globals.units), 10) +
-                "\n";
+             {"day_length_s", json_number(light.day_length_seconds)},
+             {"daily_light_mol", json_number(light.daily_light.moles())},
+             {"reference_et_mm", json_number(light.reference_evapotranspiration.millimetres())},
+             {"growing_degree_days", json_number(figures.degree_days[m])},
+             {"soil_5cm", json_of(figures.soil_at_5[m])},
+             {"soil_10cm", json_of(figures.soil_at_10[m])},
+             {"pot", json_of(figures.pot[m])},
+             {"pot_water_l_day", json_number(figures.pot_water[m])}});
     }
-    text += "Lowest night of a winter, on average " + words::temperature(lowest, globals.units) +
-            ": hardiness zone " + zone + ". Days above " +
-            words::temperature(Celsius::from_degrees(30.0), globals.units) + ": " + words::number(heat, 0) +
-            " a year.\n" + sources_in_words(*place, globals.units);
+    return months;
+}
+
+std::string months_text(const climate::PlaceClimate& place, const Figures& figures, words::UnitSystem units)
+{
+    const auto& monthly = place.monthly;
+    std::string text = words::padded("", 10) + words::right_aligned("low", 10) +
+                       words::right_aligned("high", 10) + words::right_aligned("rain", 10) +
+                       words::right_aligned("day", 14) + words::right_aligned("light mol", 11) +
+                       words::right_aligned("water", 10) + "\n";
+    for (std::size_t m = 0; m < 12; ++m) {
+        const auto& rain = place.rain[m];
+        const auto& light = figures.light[m];
+        text += words::padded(kMonthNames[m], 10) +
+                words::right_aligned(words::temperature(monthly.low[m], units), 10) +
+                words::right_aligned(words::temperature(monthly.high[m], units), 10) +
+                words::right_aligned(rain ? words::rain(*rain, units) : "-", 10) +
+                words::right_aligned(words::hours_and_minutes(light.day_length_seconds), 14) +
+                words::right_aligned(words::number(light.daily_light.moles(), 1), 11) +
+                words::right_aligned(words::rain(light.reference_evapotranspiration, units), 10) + "\n";
+    }
+    return text;
+}
+
+/// Pots and soil, month by month.
+std::string ground_text(const Figures& figures, const std::string& pot_width, words::UnitSystem units)
+{
+    std::string text = words::padded("", 10) + words::right_aligned("soil 5 cm", 12) +
+                       words::right_aligned("soil 10 cm", 12) + words::right_aligned("pot low", 10) +
+                       words::right_aligned("pot high", 10) + words::right_aligned("pot drinks", 13) +
+                       words::right_aligned("degree days", 13) + "\n";
+    for (std::size_t m = 0; m < 12; ++m) {
+        text += words::padded(kMonthNames[m], 10) +
+                words::right_aligned(words::temperature(figures.soil_at_5[m].mean, units), 12) +
+                words::right_aligned(words::temperature(figures.soil_at_10[m].mean, units), 12) +
+                words::right_aligned(words::temperature(figures.pot[m].low, units), 10) +
+                words::right_aligned(words::temperature(figures.pot[m].high, units), 10) +
+                words::right_aligned(words::number(figures.pot_water[m], 2) + " L/day", 13) +
+                words::right_aligned(words::number(figures.degree_days[m], 0), 13) + "\n";
+    }
+    return text + "Pot: " + pot_width +
+           " across (or its crown, if wider), well watered, in the open; its temperature is that of a pot in "
+           "the "
+           "shade. A dark pot in full sun gets much hotter and can burn roots and hands.\n";
+}
+
+Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& options)
+{
+    if (!(options.pot_centimetres >= 5.0 && options.pot_centimetres <= 100.0)) {
+        return Error{ErrorCode::OutOfRange, "--pot must lie within 5 and 100 centimetres"};
+    }
+    const auto place = climate_of(globals, options.place);
+    if (!place) {
+        return place.error();
+    }
+    const auto& monthly = place->monthly;
+    const auto figures = figures_of(*place, Metres::from_metres(options.pot_centimetres / 100.0));
+    const Celsius lowest =
+        place->lowest_of_season ? *place->lowest_of_season : place->nights().lowest_of_season().mean;
+    const std::string zone = climate::hardiness_zone(lowest);
+    const double heat = climate::heat_days(monthly);
+    const double degree_days = std::accumulate(figures.degree_days.begin(), figures.degree_days.end(), 0.0);
+    const auto& of_the_year = figures.of_the_year;
+    // Six-day runs can only be counted in a record.
+    const auto counted_length =
+        place->own ? climate::growing_season_length(place->own->days, place->own->station.base,
+                                                    place->position.latitude, Celsius::from_degrees(5.0))
+                   : std::nullopt;
+
+    Json stations = Json::array();
+    for (const auto& used : place->stations) {
+        stations.push_back(json_of(used));
+    }
+    Json dry_months = Json::array();
+    for (std::size_t m = 0; m < 12; ++m) {
+        if (of_the_year.dry[m]) {
+            dry_months.push_back(m + 1);
+        }
+    }
+    const auto units = globals.units;
+    std::string text = months_text(*place, figures, units);
+    text +=
+        words::seasons(of_the_year) + " " + words::frost(figures.frost, lowest_ever(monthly), units) + "\n";
+    text += "On average the day is " + words::thermal_season(figures.seasons[0], units) + ", " +
+            words::thermal_season(figures.seasons[1], units) + ".\n";
+    text +=
+        (of_the_year.temperature == climate::TemperatureSeasons::Winter ? "Lowest night of a winter"
+                                                                        : "Lowest night of a year") +
+        std::string{", on average "} + words::temperature(lowest, units) + ": hardiness zone " + zone +
+        ". Days above " + words::temperature(Celsius::from_degrees(30.0), units) + ": " +
+        words::number(heat, 0) + " a year. Degree days above " + words::temperature(kDegreeDayBase, units) +
+        ": " + words::number(degree_days, 0) + " a year (in °C)" +
+        (figures.rain ? ". Rain: " + words::rain(*figures.rain, units) + " a year" : std::string{}) + ".\n\n";
+    const auto width = units == words::UnitSystem::Metric
+                           ? words::number(options.pot_centimetres, 0) + " cm"
+                           : words::number(options.pot_centimetres / 2.54, 0) + " in";
+    text += ground_text(figures, width, units) + "\n" + sources_in_words(*place, units);
     return Answer{{{"stations", stations},
-                   {"months", months},
+                   {"months", months_json(*place, figures)},
                    {"lowest_c", json_number(lowest.degrees())},
                    {"hardiness_zone", zone},
                    {"heat_days", json_number(heat)},
-                   {"expected_error_c", json_number(place->expected_error.kelvins())}},
+                   {"expected_error_c", json_number(place->expected_error.kelvins())},
+                   {"own_record", place->own != nullptr},
+                   {"growing_degree_days", json_number(degree_days)},
+                   {"growing_degree_days_base_c", json_number(kDegreeDayBase.degrees())},
+                   {"rain_mm", figures.rain ? json_number(figures.rain->millimetres()) : Json(nullptr)},
+                   {"thermal_seasons", {json_of(figures.seasons[0]), json_of(figures.seasons[1])}},
+                   {"growing_season_days", counted_length ? json_number(*counted_length) : Json(nullptr)},
+                   {"seasons",
+                    {{"temperature", name_of(of_the_year.temperature)},
+                     {"rain", name_of(of_the_year.rain)},
+                     {"coldest_from_month", of_the_year.coldest_from + 1},
+                     {"warmest_from_month", of_the_year.warmest_from + 1},
+                     {"dry_months", dry_months},
+                     {"koppen", of_the_year.koppen ? Json(*of_the_year.koppen) : Json(nullptr)}}},
+                   {"frost_nights_per_year", json_number(figures.frost.nights_per_year)}},
                   text,
                   place->warnings};
 }
@@ -84,11 +292,13 @@ Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& option
 
 void add_climate(Commands& commands)
 {
-    auto options = std::make_shared<PlaceOptions>();
+    auto options = std::make_shared<ClimateOptions>();
     CLI::App& command =
         commands.add("climate", "The twelve months of a place, and the stations they come from",
                      "lathhouse climate --at 45.5,-122.7 --elevation 60");
-    add_place_options(command, *options, true);
+    add_place_options(command, options->place, false);
+    command.add_option("--pot", options->pot_centimetres, "Width of the pot, or of its crown (default 30)")
+        ->type_name("CM");
     commands.on_run(command, [options](const Globals& globals) { return climate_answer(globals, *options); });
 }
 

@@ -1,6 +1,7 @@
 #include "app/cli/frost.h"
 
 #include "app/cli/all_commands.h"
+#include "app/cli/household_options.h"
 
 #include <memory>
 
@@ -57,7 +58,7 @@ void add_frost(Commands& commands)
         if (!options->monthly.empty()) {
             return frost_from_monthly(globals, *options);
         }
-        if (!options->place.at.empty()) {
+        if (!options->place.at.empty() || has_household(globals)) { // Without a place: the household's.
             return frost_of_place(globals, *options);
         }
         return Error{ErrorCode::WrongUsage,

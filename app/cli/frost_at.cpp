@@ -1,6 +1,7 @@
 #include "app/cli/frost.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/threshold_dates.h"
+#include "core/climate/own_record.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,14 +14,23 @@ constexpr double kSamePlaceKilometres = 5.0;
 constexpr double kSameHeightMetres = 50.0;
 
 /// The dates counted at a station that stands where the place is, for every line asked; nullopt where there
-/// is none such.
+/// is none such. The household's own record is counted anew, for any line and chance that its seasons can
+/// tell.
 std::optional<std::vector<climate::ThresholdDates>> counted_at(const climate::PlaceClimate& place,
-                                                               const std::vector<Celsius>& lines)
+                                                               const std::vector<Celsius>& lines,
+                                                               const std::vector<double>& further_percents)
 {
     const auto nearest = std::ranges::min(place.stations, {}, &climate::StationInUse::distance);
     const double height_off = std::abs((nearest.station->elevation - place.elevation).metres());
     if (nearest.distance.kilometres() > kSamePlaceKilometres ||
         (place.elevation_given && height_off > kSameHeightMetres)) {
+        return std::nullopt;
+    }
+    if (place.own) {
+        return climate::dates_from_own(*place.own, lines, further_percents);
+    }
+    if (!further_percents
+             .empty()) { // A count answers for its own chances alone; another risk needs the model.
         return std::nullopt;
     }
     std::vector<climate::ThresholdDates> found;
@@ -44,14 +54,12 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     if (!lines) {
         return lines.error();
     }
-    const auto place = climate_of(options.place);
+    const auto place = climate_of(globals, options.place);
     if (!place) {
         return place.error();
     }
     const auto model = place->nights();
-    // A count answers for its own chances alone; another risk needs the model.
-    const bool may_count = !options.from_monthly && options.risks.empty();
-    const auto counted = may_count ? counted_at(*place, *lines) : std::nullopt;
+    const auto counted = options.from_monthly ? std::nullopt : counted_at(*place, *lines, options.risks);
     std::vector<climate::ThresholdDates> answers;
     if (counted) {
         answers = *counted;
@@ -68,13 +76,19 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
         thresholds.push_back(json_of(dates));
         text += text_of(dates, globals.units);
     }
-    // Sampling error of a date counted in some 25 seasons at the middle chances.
+    // Sampling error of a date counted in some 25 seasons at the middle chances; it shrinks with their root.
     constexpr double kCountedErrorDays = 2.5;
-    const double error = counted ? kCountedErrorDays : place->expected_error_days;
+    constexpr double kUsualSeasons = 25.0;
+    const double error =
+        counted ? kCountedErrorDays * std::sqrt(kUsualSeasons / counted->front().last.years.value_or(25))
+                : place->expected_error_days;
     const auto lowest = place->lowest_nights();
     text += text_of(lowest, globals.units);
-    text += std::string{counted ? "Counted at the station" : "From monthly figures"} + ", right to about " +
-            words::number(error, 0) + " days at the middle chances. These are chances, not promises.\n" +
+    text += std::string{counted && place->own ? "Counted in the household's own record"
+                        : counted             ? "Counted at the station"
+                                              : "From monthly figures"} +
+            ", right to about " + words::number(error, 0) +
+            " days at the middle chances. These are chances, not promises.\n" +
             sources_in_words(*place, globals.units);
     return Answer{{{"method", counted ? "records" : "monthly"},
                    {"expected_error_days", json_number(error)},

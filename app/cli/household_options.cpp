@@ -6,18 +6,15 @@
 
 namespace lathhouse::cli {
 
-namespace {
-
 bool has_household(const Globals& globals)
 {
-    return globals.home_given || std::filesystem::exists(globals.home / "household.sqlite3");
+    std::error_code failure;
+    return std::filesystem::exists(globals.home / "household.sqlite3", failure);
 }
-
-} // namespace
 
 Result<HouseholdWithLog> household_with_log(const Globals& globals)
 {
-    if (!has_household(globals)) {
+    if (!has_household(globals) && !globals.home_given) {
         return Error{ErrorCode::NotFound,
                      "there is no household in " + globals.home.string() +
                          " yet; name one with --home, or make an example with: lathhouse demo DIR"};
@@ -38,7 +35,7 @@ Result<HouseholdWithLog> household_with_log(const Globals& globals)
 
 Result<home::Household> household_of(const Globals& globals, WithoutHousehold without)
 {
-    if (!has_household(globals) && without == WithoutHousehold::ShowsDemonstration) {
+    if (!has_household(globals) && !globals.home_given && without == WithoutHousehold::ShowsDemonstration) {
         return home::demonstration({.today = globals.today}).transform([](const home::Demonstration& shown) {
             return shown.household;
         });
@@ -68,11 +65,24 @@ Result<const home::Spot*> spot_called(const home::Household& household, const st
 
 Result<climate::PlaceClimate> climate_of(const home::Household& household)
 {
+    std::optional<std::string> not_used;
+    if (household.own_record) {
+        auto own = climate::climate_from_own(household.own_record, household.place.position,
+                                             household.place.elevation);
+        if (own) {
+            return own;
+        }
+        not_used = "the household's own record is not used: " + own.error().message;
+    }
     const auto table = stations();
     if (!table) {
         return table.error();
     }
-    return climate::climate_at(**table, household.place.position, household.place.elevation);
+    auto climate = climate::climate_at(**table, household.place.position, household.place.elevation);
+    if (climate && not_used) {
+        climate->warnings.push_back(*not_used);
+    }
+    return climate;
 }
 
 } // namespace lathhouse::cli

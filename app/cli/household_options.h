@@ -13,6 +13,9 @@ enum class WithoutHousehold { IsAnError, ShowsDemonstration };
 /// Spots have the offsets that the thermometer log has taught.
 Result<home::Household> household_of(const Globals& globals, WithoutHousehold without);
 
+/// Whether the caller's folder holds a household.
+bool has_household(const Globals& globals);
+
 /// The household with the offsets it was given, and what its thermometers said.
 struct HouseholdWithLog {
     home::Household as_told;
@@ -23,7 +26,8 @@ Result<HouseholdWithLog> household_with_log(const Globals& globals);
 /// The spot of that id or name. Errors: NotFound.
 Result<const home::Spot*> spot_called(const home::Household& household, const std::string& id_or_name);
 
-/// Climate of the household's place from the shipped table.
+/// Climate of the household's place: by its own record where it has one that reaches, else from the shipped
+/// table (with a warning where there is a record that cannot answer).
 Result<climate::PlaceClimate> climate_of(const home::Household& household);
 
 } // namespace lathhouse::cli

@@ -90,11 +90,7 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
     text << "\nA stay's dates are its evenings, both included. Move tender plants over 7 to 14 days, in "
             "shade and by "
             "day at first.\n";
-    text << climate.stations.size() << " stations, the nearest "
-         << words::distance(std::ranges::min(climate.stations, {}, &climate::StationInUse::distance).distance,
-                            units)
-         << " away, " << climate.stations.front().station->base.first_year << "\u2013"
-         << climate.stations.front().station->base.last_year << "; dates right to about "
+    text << words::stations_in_use(climate, units) << "; dates right to about "
          << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";

@@ -60,7 +60,7 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
     if (!offset) {
         return offset.error();
     }
-    const auto place = climate_of(options.place);
+    const auto place = climate_of(globals, options.place);
     if (!place) {
         return place.error();
     }
@@ -106,7 +106,7 @@ void add_night(Commands& commands)
     auto options = std::make_shared<NightOptions>();
     CLI::App& command = commands.add("night", "How cold one night is likely to be",
                                      "lathhouse night --at 45.5,-122.7 --date 2027-04-20 --threshold 0");
-    add_place_options(command, options->place, true);
+    add_place_options(command, options->place, false);
     command.add_option("--date", options->date, "The night's morning")->required()->type_name("YYYY-MM-DD");
     command.add_option("--threshold", options->threshold, "Line in degrees Celsius")->type_name("C");
     command.add_option("--forecast", options->forecast, "Low that is forecast, degrees Celsius")

@@ -1,13 +1,52 @@
 #include "app/cli/place_climate_options.h"
 
+#include "app/cli/household_options.h"
 #include "app/words/credits.h"
+#include "core/climate/own_record.h"
 
-#include <algorithm>
+#include <cmath>
 
 namespace lathhouse::cli {
 
-Result<climate::PlaceClimate> climate_of(const PlaceOptions& options)
+namespace {
+
+/// The answer of the household's own record where it was kept at that place; nullopt where there is none.
+/// A household that cannot be read is no matter here: another place was asked for.
+std::optional<climate::PlaceClimate> by_own_record(const Globals& globals, Position position,
+                                                   std::optional<Metres> elevation)
 {
+    constexpr double kSamePlaceKilometres = 5.0;
+    constexpr double kSameHeightMetres = 100.0;
+    if (!has_household(globals)) {
+        return std::nullopt;
+    }
+    const auto household = household_of(globals, WithoutHousehold::IsAnError);
+    if (!household || !household->own_record) {
+        return std::nullopt;
+    }
+    auto own = climate::climate_from_own(household->own_record, position, elevation);
+    if (!own || own->stations.front().distance.kilometres() > kSamePlaceKilometres ||
+        std::abs((own->elevation - household->own_record->elevation).metres()) > kSameHeightMetres) {
+        return std::nullopt;
+    }
+    return std::move(*own);
+}
+
+} // namespace
+
+Result<climate::PlaceClimate> climate_of(const Globals& globals, const PlaceOptions& options)
+{
+    if (options.at.empty()) {
+        if (options.elevation_metres) {
+            return Error{ErrorCode::WrongUsage, "--elevation belongs to a place named with --at LAT,LON"};
+        }
+        if (!globals.home_given && !has_household(globals)) {
+            return Error{ErrorCode::WrongUsage,
+                         "name the place with --at LAT,LON, or a household with --home DIR"};
+        }
+        return household_of(globals, WithoutHousehold::IsAnError)
+            .and_then([](const home::Household& household) { return climate_of(household); });
+    }
     const auto position = position_of(options);
     if (!position) {
         return position.error();
@@ -15,6 +54,9 @@ Result<climate::PlaceClimate> climate_of(const PlaceOptions& options)
     const auto elevation = elevation_of(options);
     if (elevation && !(elevation->metres() >= -500.0 && elevation->metres() <= 9000.0)) {
         return Error{ErrorCode::OutOfRange, "--elevation must lie within -500 and 9000 metres"};
+    }
+    if (auto own = by_own_record(globals, *position, elevation)) {
+        return std::move(*own);
     }
     const auto table = stations();
     if (!table) {
@@ -50,11 +92,7 @@ Result<climate::NightOffset> offset_of(const OffsetOptions& options)
 
 std::string sources_in_words(const climate::PlaceClimate& place, words::UnitSystem units)
 {
-    const auto nearest = std::ranges::min(place.stations, {}, &climate::StationInUse::distance).distance;
-    const auto& base = place.stations.front().station->base;
-    return std::to_string(place.stations.size()) + (place.stations.size() == 1 ? " station" : " stations") +
-           ", the nearest " + words::distance(nearest, units) + " away, " + std::to_string(base.first_year) +
-           "\u2013" + std::to_string(base.last_year) + "; a month's mean low is right to about " +
+    return words::stations_in_use(place, units) + "; a month's mean low is right to about " +
            words::number(place.expected_error.kelvins(), 1) + " K.\n" + words::credits(place) + "\n";
 }
 

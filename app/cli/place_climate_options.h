@@ -5,8 +5,10 @@
 
 namespace lathhouse::cli {
 
-/// Climate of the place that `--at` and `--elevation` name, from the shipped stations.
-Result<climate::PlaceClimate> climate_of(const PlaceOptions& options);
+/// Climate of the place that `--at` and `--elevation` name, else of the household's. The household's own
+/// record answers where it was kept there (within 5 km and 100 m of height); else the shipped stations do.
+/// Errors: WrongUsage where neither a place nor a household is named.
+Result<climate::PlaceClimate> climate_of(const Globals& globals, const PlaceOptions& options);
 
 /// A spot's offset as options: `--offset` and `--offset-sd`.
 struct OffsetOptions {
@@ -18,7 +20,7 @@ void add_offset_options(CLI::App& command, OffsetOptions& options);
 Result<climate::NightOffset> offset_of(const OffsetOptions& options);
 
 /// "3 stations, the nearest 12 km away, 1991-2018; the mean low right to about 0.8 K" and who publishes them;
-/// two lines.
+/// two lines. Says so where the household's own record answers.
 std::string sources_in_words(const climate::PlaceClimate& place, words::UnitSystem units);
 
 } // namespace lathhouse::cli

@@ -1,10 +1,15 @@
 #pragma once
 
+#include "app/words/words.h"
 #include "core/climate/place_climate.h"
 
 #include <string>
 
 namespace lathhouse::words {
+
+/// "3 stations, the nearest 12 km away, 1991–2018", or "The household's own record Porch, kept 2 km away,
+/// 2001–2020".
+std::string stations_in_use(const climate::PlaceClimate& climate, UnitSystem units);
 
 /// Who publishes the figures behind a place's climate, as their licences ask; one line, for everywhere that
 /// figures are shown, exported or printed.

@@ -17,15 +17,24 @@ namespace {
 /// Spread of the daily highs about their course, kelvins.
 Monthly<double> spread_of_highs(const MonthlyFigures& figures, const DailyCurve& mean_high)
 {
-    constexpr double kOfMeans = 1.2;
-    constexpr double kOfLows = 1.1;
-    constexpr double kUnknown = 4.0;
     const Monthly<double> slope = variance_within_months(mean_high);
     Monthly<double> result{};
     for (std::size_t m = 0; m < 12; ++m) {
-        const double given = figures.mean_spread  ? kOfMeans * (*figures.mean_spread)[m].kelvins()
-                             : figures.low_spread ? kOfLows * (*figures.low_spread)[m].kelvins()
-                                                  : kUnknown;
+        const double high = figures.high[m].degrees();
+        const double range = (figures.high[m] - figures.low[m]).kelvins();
+        const auto log_of = [m](const std::optional<Monthly<KelvinDelta>>& spread) {
+            return std::log(std::max((*spread)[m].kelvins(), 0.5));
+        };
+        double logarithm = 1.5352 + 0.0417 * range - 0.0259 * high;
+        if (figures.mean_spread && figures.low_spread) {
+            logarithm = 0.8454 + 1.1989 * log_of(figures.mean_spread) + 0.0161 * range - 0.0078 * high -
+                        0.6024 * log_of(figures.low_spread);
+        } else if (figures.mean_spread) {
+            logarithm = 0.4847 + 0.7301 * log_of(figures.mean_spread) + 0.0192 * range - 0.0049 * high;
+        } else if (figures.low_spread) {
+            logarithm = 0.662 + 0.0321 * range - 0.0121 * high + 0.5081 * log_of(figures.low_spread);
+        }
+        const double given = std::exp(logarithm);
         result[m] = std::sqrt(std::max(given * given - slope[m], 0.25));
     }
     return result;
@@ -35,7 +44,8 @@ Monthly<double> spread_of_highs(const MonthlyFigures& figures, const DailyCurve&
 
 double heat_days(const MonthlyFigures& figures)
 {
-    constexpr double kHeat = 30.0;
+    // A reading above 30 C: 30.1 C where tenths are read, 87 F where whole degrees Fahrenheit are.
+    const double line = 30.0 + figures.reading_step.kelvins() / 2.0;
     constexpr std::size_t kLeapDay = 59;
     Monthly<double> high{};
     std::ranges::transform(figures.high, high.begin(), [](Celsius month) { return month.degrees(); });
@@ -43,7 +53,7 @@ double heat_days(const MonthlyFigures& figures)
     const DailyCurve spread = curve_through_months(spread_of_highs(figures, mean_high));
     double days = 0.0;
     for (std::size_t d = 0; d < mean_high.size(); ++d) {
-        const double share = normal_below((mean_high[d] - kHeat) / std::max(spread[d], 0.5));
+        const double share = normal_below((mean_high[d] - line) / std::max(spread[d], 0.5));
         days += d == kLeapDay ? share / 4.0 : share;
     }
     return days;

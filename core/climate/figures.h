@@ -9,10 +9,13 @@
 
 namespace lathhouse::climate {
 
-/// Days a year with a high above 30 C.
+/// Days a year with a reading of the high above 30 C.
 ///
-/// Highs are taken as normal about the smooth course of the mean high; their spread as 1.2 times that of the
-/// daily means, else 1.1 times that of the lows, else 4 K. Rough: hot days come in spells and are skewed.
+/// Highs are taken as normal about the smooth course of the mean high; their spread is told from the spread
+/// of the daily means and of the lows, the daily range and the mean high, as far as they are known, by
+/// regressions on half of 1,134 stations of the United States (GHCN-Daily, NOAA). Half a reading step belongs
+/// to the line. Accuracy, on the other half, mean absolute error: 1.8 days where both spreads are known, 2.8
+/// with that of the means, 3.3 with that of the lows, 4.0 with neither (docs/methods/figures-of-a-place.md).
 double heat_days(const MonthlyFigures& figures);
 
 /// Half-zone of winter hardiness, "1a" to "13b", of the mean lowest night of the cold seasons; what lies

@@ -4,12 +4,15 @@
 #include "core/climate/station.h"
 #include "core/climate/station_table.h"
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
 namespace lathhouse::climate {
+
+struct OwnStation;
 
 /// A station that speaks for a place, and how much.
 struct StationInUse {
@@ -32,6 +35,8 @@ struct PlaceClimate {
     KelvinDelta expected_error;        ///< Mean absolute error to expect of a month's mean low.
     double expected_error_days;        ///< The same for a frost date at the middle chances.
     std::vector<std::string> warnings; ///< Sentences for people; empty where all is well.
+    /// Set where the grower's own record answers; it then owns the station in use.
+    std::shared_ptr<const OwnStation> own{};
 
     /// The same with its range over the seasons: the model's, moved to the stations' mean where they have
     /// one.

@@ -2,11 +2,13 @@
 
 #include "core/calendar/date.h"
 #include "core/climate/night_model.h"
+#include "core/climate/own_record.h"
 #include "core/plants/plant_kind.h"
 #include "core/units/length.h"
 #include "core/units/light.h"
 #include "core/units/position.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -73,6 +75,8 @@ struct Household {
     Place place;
     std::vector<Spot> spots;
     std::vector<Plant> plants;
+    /// A station record that the grower imported; it answers before the shipped table.
+    std::shared_ptr<const climate::OwnRecord> own_record{};
 
     const Spot* spot(SpotId id) const;
     const Plant* plant(PlantId id) const;

@@ -2,6 +2,7 @@
 
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
+#include "core/journal/own_record_rows.h"
 
 #include <cerrno>
 #include <cstdlib>
@@ -232,6 +233,9 @@ Result<HouseholdStore> HouseholdStore::create(const fs::path& folder, const home
         }
         SQLite::Transaction transaction{database};
         insert_household(database, household);
+        if (household.own_record) {
+            write_own_record(database, *household.own_record);
+        }
         insert_events(database, history);
         transaction.commit();
         database.exec("PRAGMA journal_mode = WAL");
@@ -314,6 +318,10 @@ Result<home::Household> HouseholdStore::load() const
         if (!row.getColumn(5).isNull()) {
             elevation = Metres::from_metres(row.getColumn(5).getDouble());
         }
+        const auto own_record = load_own_record(inside_->database);
+        if (!own_record) {
+            return own_record.error();
+        }
         return home::Household{
             .name = row.getColumn(0).getString(),
             .demonstration = row.getColumn(1).getInt() != 0,
@@ -323,6 +331,7 @@ Result<home::Household> HouseholdStore::load() const
                       row.getColumn(6).getString()},
             .spots = load_spots(inside_->database),
             .plants = load_plants(inside_->database),
+            .own_record = *own_record,
         };
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, inside_->file);
@@ -380,6 +389,38 @@ Result<void> HouseholdStore::record(std::span<const home::Event> happened)
             return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
                                                   "; a plant or spot of it is not in the household"};
         }
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::keep_own_record(const climate::OwnRecord& record)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        write_own_record(inside_->database, record);
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::OutOfRange,
+                         "the record was not kept in " + inside_->file.string() + " (" + thrown.what() +
+                             "); it needs a name, a height within -500 and 9000 m and possible values"};
+        }
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::remove_own_record()
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        if (!journal::remove_own_record(inside_->database)) {
+            return Error{ErrorCode::NotFound,
+                         inside_->folder.string() + " has no record of its own to remove"};
+        }
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, inside_->file);
     }
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/climate/own_record.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
 #include "core/home/thermometer.h"
@@ -34,7 +35,7 @@ public:
 
     const std::filesystem::path& folder() const;
 
-    /// Spots and plants in the order of their ids. Errors: Damaged, Locked.
+    /// Spots and plants in the order of their ids, and the own record. Errors: Damaged, Locked.
     Result<home::Household> load() const;
     /// What happened, oldest first, of one plant or of all. Errors: Damaged, Locked.
     Result<std::vector<home::Event>> events(std::optional<home::PlantId> plant = {}) const;
@@ -49,6 +50,11 @@ public:
     /// Keeps forecasts, all or nothing. Errors: OutOfRange where one was made after its night, Locked,
     /// Unwritable.
     Result<void> record(std::span<const home::KeptForecast> forecasts);
+    /// Keeps an imported station record, in the place of one that may be there. Errors: OutOfRange where it
+    /// breaks a rule of the tables, Locked, Unwritable.
+    Result<void> keep_own_record(const climate::OwnRecord& record);
+    /// Errors: NotFound where there is none, Locked, Unwritable.
+    Result<void> remove_own_record();
     /// Writes a checked copy of the database in one file. Errors: Unwritable, Damaged.
     Result<void> copy_to(const std::filesystem::path& file) const;
 

@@ -9,6 +9,7 @@ namespace lathhouse::journal {
 std::string_view migration_0001_household();
 std::string_view migration_0002_open_air();
 std::string_view migration_0003_night_log();
+std::string_view migration_0004_own_record();
 
 namespace {
 
@@ -32,8 +33,10 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 3> migrations{
-        {{1, migration_0001_household()}, {2, migration_0002_open_air()}, {3, migration_0003_night_log()}}};
+    static const std::array<Migration, 4> migrations{{{1, migration_0001_household()},
+                                                      {2, migration_0002_open_air()},
+                                                      {3, migration_0003_night_log()},
+                                                      {4, migration_0004_own_record()}}};
     return migrations;
 }
 

@@ -1,0 +1,130 @@
+#include "app/words/season_words.h"
+
+#include <algorithm>
+#include <array>
+#include <vector>
+
+namespace lathhouse::words {
+namespace {
+
+constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "March",    "April",
+                                                  "May",       "June",     "July",     "August",
+                                                  "September", "October",  "November", "December"};
+
+std::string three_months(std::size_t from)
+{
+    return std::string{kMonthNames[from]} + " to " + kMonthNames[(from + 2) % 12];
+}
+
+std::string rain(const climate::Seasons& seasons)
+{
+    switch (seasons.rain) {
+    case climate::RainSeasons::Unknown:
+        return "";
+    case climate::RainSeasons::DryAllYear:
+        return "It is dry all year.";
+    case climate::RainSeasons::RainAllYear:
+        return seasons.temperature == climate::TemperatureSeasons::Winter ? "Rain falls in every season."
+                                                                          : "Rain falls in every month.";
+    case climate::RainSeasons::WetAndDry: {
+        climate::Monthly<bool> wet{};
+        std::ranges::transform(seasons.dry, wet.begin(), [](bool dry) { return !dry; });
+        return "The wet season is " + months(wet) + ", the dry season " + months(seasons.dry) + ".";
+    }
+    case climate::RainSeasons::DrySummer:
+        return "Summers are dry.";
+    case climate::RainSeasons::DryWinter:
+        return "Winters are dry.";
+    }
+    return "";
+}
+
+} // namespace
+
+std::string months(const climate::Monthly<bool>& which)
+{
+    const auto count = std::ranges::count(which, true);
+    if (count == 12) {
+        return "every month";
+    }
+    std::vector<std::string> runs;
+    for (std::size_t m = 0; m < 12; ++m) {
+        if (!which[m] || which[(m + 11) % 12]) {
+            continue; // Not the first of a run.
+        }
+        std::size_t last = m;
+        while (which[(last + 1) % 12]) {
+            ++last;
+        }
+        runs.push_back(kMonthNames[m] +
+                       (last > m ? std::string{" to "} + kMonthNames[last % 12] : std::string{}));
+    }
+    std::string text;
+    for (std::size_t run = 0; run < runs.size(); ++run) {
+        text += (run == 0 ? "" : run + 1 == runs.size() ? " and " : ", ") + runs[run];
+    }
+    return runs.empty() ? "no month" : text;
+}
+
+std::string seasons(const climate::Seasons& seasons)
+{
+    constexpr double kNoticed = 2.0; // Kelvins.
+    std::string text;
+    switch (seasons.temperature) {
+    case climate::TemperatureSeasons::None:
+        text = "It is about as warm all year" +
+               (seasons.swing.kelvins() >= kNoticed
+                    ? ", a little cooler from " + three_months(seasons.coldest_from)
+                    : std::string{}) +
+               "; there is no winter.";
+        break;
+    case climate::TemperatureSeasons::CoolSeason:
+        text = "There is no winter; the cool season is " + three_months(seasons.coldest_from) +
+               ", the hottest months are " + three_months(seasons.warmest_from) + ".";
+        break;
+    case climate::TemperatureSeasons::Winter:
+        text = "Winter is coldest from " + three_months(seasons.coldest_from) + ", summer warmest from " +
+               three_months(seasons.warmest_from) + ".";
+        break;
+    }
+    const auto falls = rain(seasons);
+    return falls.empty() ? text : text + " " + falls;
+}
+
+std::string frost(const climate::ThresholdDates& dates, std::optional<Celsius> lowest, UnitSystem units)
+{
+    constexpr double kNotRuledOut = 0.01;
+    constexpr double kMostSeasons = 0.05;
+    constexpr double kHardlyAny = 0.95;
+    const double without = dates.first.share_without.fraction();
+    if (dates.state == climate::ThresholdState::Never || dates.nights_per_year < 0.0005) {
+        return "No frost in any of the years.";
+    }
+    if (lowest && lowest->degrees() > 0.0) {
+        return "No frost in any of the years; the lowest night had " + temperature(*lowest, units) +
+               (dates.nights_per_year >= kNotRuledOut ? ", so it cannot be ruled out." : ".");
+    }
+    const auto nights = number(dates.nights_per_year, dates.nights_per_year < 9.95 ? 1 : 0);
+    if (dates.state == climate::ThresholdState::NoWindow) {
+        return "Frost in every month, " + nights + " nights a year.";
+    }
+    if (without > kHardlyAny) {
+        return "Frost is an exception, in about " + chance(Probability::clamped(1.0 - without)) + " years.";
+    }
+    if (without > kMostSeasons) {
+        return "Frost in some years, " + nights + " nights a year on average.";
+    }
+    return "Frost every year, " + nights + " nights a year.";
+}
+
+std::string thermal_season(const climate::ThermalSeason& season, UnitSystem units)
+{
+    const auto line = temperature(season.above, units);
+    if (!season.from || !season.to) {
+        return season.days > 0.0 ? "above " + line + " all year" : "never above " + line;
+    }
+    return "above " + line + " from " + day(*season.from) + " to " + day(*season.to) + " (" +
+           number(season.days, 0) + " days)";
+}
+
+} // namespace lathhouse::words
