@@ -8,6 +8,7 @@ namespace lathhouse::journal {
 // As the build has embedded them.
 std::string_view migration_0001_household();
 std::string_view migration_0002_open_air();
+std::string_view migration_0003_spot_views();
 
 namespace {
 
@@ -31,8 +32,8 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 2> migrations{
-        {{1, migration_0001_household()}, {2, migration_0002_open_air()}}};
+    static const std::array<Migration, 3> migrations{
+        {{1, migration_0001_household()}, {2, migration_0002_open_air()}, {3, migration_0003_spot_views()}}};
     return migrations;
 }
 
