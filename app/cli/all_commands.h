@@ -10,6 +10,7 @@ void add_all(Commands& commands);
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_frost(Commands& commands);
+void add_light(Commands& commands);
 void add_mix(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
