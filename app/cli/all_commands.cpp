@@ -13,6 +13,7 @@ void add_all(Commands& commands)
     add_climate(commands);
     add_demo(commands);
     add_frost(commands);
+    add_light(commands);
     add_list(commands);
     add_log(commands);
     add_mix(commands);

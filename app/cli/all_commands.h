@@ -11,6 +11,7 @@ void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_frost(Commands& commands);
 void add_log(Commands& commands);
+void add_light(Commands& commands);
 void add_mix(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);

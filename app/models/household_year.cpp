@@ -60,8 +60,7 @@ void add_days(YearData& year, const home::Household& household, const climate::P
         }
         const auto radiation = sky::radiation_from_temperature_range(
             sun.extraterrestrial, Celsius::from_degrees(between_months(climate.monthly.low, date)),
-            Celsius::from_degrees(between_months(climate.monthly.high, date)), sky::Setting::Inland,
-            climate.elevation);
+            Celsius::from_degrees(between_months(climate.monthly.high, date)), climate.elevation);
         year.days.push_back(
             {.date = date,
              .low_cold = nights.quantile(day, Probability::literal(0.05)),

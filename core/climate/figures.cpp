@@ -70,13 +70,30 @@ std::string hardiness_zone(Celsius mean_lowest)
     return std::to_string(half / 2 + 1) + (half % 2 == 0 ? 'a' : 'b');
 }
 
+Monthly<DailyRadiation> months_of_radiation(const MonthlyFigures& figures, Latitude latitude,
+                                            Metres elevation)
+{
+    constexpr std::array<int, 12> kBefore{0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334};
+    constexpr std::array<int, 6> kSample{3, 8, 13, 18, 23, 28};
+    Monthly<DailyRadiation> months = in_every_month(DailyRadiation::from_megajoules(0.0));
+    for (std::size_t m = 0; m < months.size(); ++m) {
+        for (const int day : kSample) {
+            months[m] = months[m] + sky::radiation_from_temperature_range(
+                                        sky::extraterrestrial_radiation(latitude, kBefore[m] + day),
+                                        figures.low[m], figures.high[m], elevation) /
+                                        static_cast<double>(kSample.size());
+        }
+    }
+    return months;
+}
+
 Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position position, Metres elevation)
 {
     constexpr int kCommonYear = 2023; // Any: a year's figures differ from another's by less than their error.
+    const auto radiation = months_of_radiation(figures, position.latitude, elevation);
     const auto month_of_light = [&](std::size_t m) {
         constexpr std::array<int, 6> kSample{3, 8, 13, 18, 23, 28};
         double length = 0.0;
-        double light = 0.0;
         double water = 0.0;
         for (const int day : kSample) {
             const calendar::Date date{static_cast<unsigned short>(kCommonYear),
@@ -84,17 +101,12 @@ Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position po
             const auto extraterrestrial =
                 sky::extraterrestrial_radiation(position.latitude, calendar::ordinal_of_year(date));
             length += sky::sun_day(position, date).day_length_seconds / kSample.size();
-            light += sky::daily_light(sky::radiation_from_temperature_range(extraterrestrial, figures.low[m],
-                                                                            figures.high[m],
-                                                                            sky::Setting::Inland, elevation))
-                         .moles() /
-                     kSample.size();
             water += sky::hargreaves_evapotranspiration(figures.low[m], figures.high[m], extraterrestrial)
                          .millimetres() /
                      kSample.size();
         }
         constexpr Monthly<double> kDays{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-        return MonthOfLight{length, DailyLight::from_moles(light),
+        return MonthOfLight{length, sky::daily_light(radiation[m]),
                             Millimetres::from_millimetres(water * kDays[m])};
     };
     return {month_of_light(0), month_of_light(1), month_of_light(2),  month_of_light(3),

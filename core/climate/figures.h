@@ -23,6 +23,11 @@ double heat_days(const MonthlyFigures& figures);
 /// (2012): 5 F each, the lower limit included.
 std::string hardiness_zone(Celsius mean_lowest);
 
+/// Radiation on the level outdoors, mean of each month, from the mean lows and highs.
+/// Accuracy: as sky::radiation_from_temperature_range without a setting.
+Monthly<DailyRadiation> months_of_radiation(const MonthlyFigures& figures, Latitude latitude,
+                                            Metres elevation);
+
 /// A month's light and thirst.
 struct MonthOfLight {
     double day_length_seconds; ///< Mean of six days of the month, rise to set as sky/sun.h has them.
@@ -30,7 +35,7 @@ struct MonthOfLight {
     Millimetres reference_evapotranspiration; ///< Sum of the month; February has 28.25 days.
 };
 
-/// From the mean lows and highs alone: radiation from the temperature range (inland), water by Hargreaves.
+/// From the mean lows and highs alone: radiation from the temperature range, water by Hargreaves.
 /// Accuracy: as sky/radiation.h and sky/evapotranspiration.h state.
 Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position position, Metres elevation);
 

@@ -12,6 +12,13 @@ namespace lathhouse::climate {
 template <class T>
 using Monthly = std::array<T, 12>;
 
+/// The same value twelve times, for types without a value of their own.
+template <class T>
+constexpr Monthly<T> in_every_month(T value)
+{
+    return {value, value, value, value, value, value, value, value, value, value, value, value};
+}
+
 /// A place's twelve months, as far as they are known.
 struct MonthlyFigures {
     Monthly<Celsius> low;  ///< Mean daily low.

@@ -4,6 +4,7 @@
 #include "core/home/draws.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
+#include "core/home/spot_light.h"
 
 #include <algorithm>
 #include <array>
@@ -99,6 +100,50 @@ constexpr SpotId kRoom = 4;
 constexpr SpotId kBalcony = 5;
 constexpr SpotId kRail = 6;
 
+/// Windows and roofs of the flat: the sunny side is the equator's, a row of houses stands opposite, the
+/// landing has a tall stair window.
+void describe_views(std::vector<Spot>& spots, Hemisphere hemisphere)
+{
+    const auto sunny = Angle::from_degrees(hemisphere == Hemisphere::North ? 180.0 : 0.0);
+    const auto east = Angle::from_degrees(90.0);
+    const auto metres = [](double value) { return Metres::from_metres(value); };
+    const auto view_of = [&](SpotId id) -> sky::SpotFigures {
+        auto view = usual_view(spots[static_cast<std::size_t>(id - 1)].kind,
+                               id == kEastSill || id == kLanding ? east : sunny);
+        view.opposite = Angle::from_degrees(15.0);
+        switch (id) {
+        case kEastSill:
+            view.opposite = Angle::from_degrees(25.0);
+            break;
+        case kLanding:
+            view.width = metres(1.0);
+            view.height = metres(2.0);
+            view.distance = metres(0.5);
+            view.panes = 1;
+            break;
+        case kRoom:
+            view.width = metres(1.8);
+            view.sill = metres(-0.1);
+            view.distance = metres(1.2);
+            break;
+        case kBalcony:
+            view.width = metres(3.5);
+            view.distance = metres(0.5);
+            break;
+        case kRail:
+            view.behind = Angle::from_degrees(hemisphere == Hemisphere::North ? 55.0 : 0.0);
+            view.opposite = Angle::from_degrees(10.0);
+            break;
+        default:
+            break;
+        }
+        return view;
+    };
+    for (auto& spot : spots) {
+        spot.view = sky::SpotView::of(view_of(spot.id)).value();
+    }
+}
+
 std::vector<Spot> flat(Hemisphere hemisphere)
 {
     std::vector<Spot> spots;
@@ -117,6 +162,7 @@ std::vector<Spot> flat(Hemisphere hemisphere)
                  outdoor_spot(kBalcony, "Roofed verandah", "Verandah", SpotKind::Roofed, 15.0, 9.0, 8),
                  outdoor_spot(kRail, "Garden bench", "Bench", SpotKind::Open, 38.0, 19.0, 5)};
     }
+    describe_views(spots, hemisphere);
     // A small child sleeps by the east window, so what is poisonous stands elsewhere.
     spots[kEastSill - 1].in_reach = true;
     return spots;

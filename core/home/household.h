@@ -4,6 +4,7 @@
 #include "core/climate/night_model.h"
 #include "core/climate/own_record.h"
 #include "core/plants/plant_kind.h"
+#include "core/sky/spot_view.h"
 #include "core/units/length.h"
 #include "core/units/light.h"
 #include "core/units/position.h"
@@ -41,14 +42,15 @@ struct Spot {
     std::string name;
     std::string short_name; ///< For a bar in a chart; the name where there is none of its own.
     SpotKind kind;
-    climate::NightOffset offset;   ///< To the open-air low; of no meaning indoors.
-    std::optional<Celsius> winter; ///< Usual night low of the room in the cold season (indoors).
-    std::optional<Celsius> summer; ///< Usual night low of the room in the warm season (indoors).
-    DailyLight light_in_summer;    ///< On the longest day, as the plants get it.
-    DailyLight light_in_winter;    ///< On the shortest day.
-    int capacity;                  ///< Pots that fit.
-    bool in_reach;                 ///< Of a child or an animal of the household.
-    int walking_order;             ///< Order in which one comes past.
+    climate::NightOffset offset;            ///< To the open-air low; of no meaning indoors.
+    std::optional<Celsius> winter;          ///< Usual night low of the room in the cold season (indoors).
+    std::optional<Celsius> summer;          ///< Usual night low of the room in the warm season (indoors).
+    DailyLight light_in_summer;             ///< On the longest day, as the plants get it.
+    DailyLight light_in_winter;             ///< On the shortest day.
+    int capacity;                           ///< Pots that fit.
+    bool in_reach;                          ///< Of a child or an animal of the household.
+    int walking_order;                      ///< Order in which one comes past.
+    std::optional<sky::SpotView> view = {}; ///< Its window or roof, where they were measured.
 };
 
 /// A plant of the household: its kind, with any figure replaced by the grower's own.

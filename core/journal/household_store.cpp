@@ -7,6 +7,7 @@
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
+#include <map>
 #include <string>
 #include <utility>
 
@@ -45,6 +46,22 @@ void insert_household(SQLite::Database& database, const home::Household& househo
             .insert();
     }
 
+    SQLite::Statement views{database,
+                            "INSERT INTO spot_views (spot_id, shelter, facing_degrees, width_metres, "
+                            "height_metres, sill_metres, distance_metres, sideways_metres, overhang_metres, "
+                            "opposite_degrees, behind_degrees, panes, passes_share) "
+                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+    for (const auto& spot : household.spots) {
+        if (spot.view) {
+            const auto& view = spot.view->figures();
+            (Row{views} << spot.id << std::string{sky::to_string(view.shelter)} << view.facing.degrees()
+                        << view.width.metres() << view.height.metres() << view.sill.metres()
+                        << view.distance.metres() << view.sideways.metres() << view.overhang.metres()
+                        << view.opposite.degrees() << view.behind.degrees() << view.panes << view.passes)
+                .insert();
+        }
+    }
+
     SQLite::Statement plants{
         database, "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
                   "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
@@ -74,8 +91,47 @@ void insert_events(SQLite::Database& database, std::span<const home::Event> even
     }
 }
 
+/// The measured views, by spot. A row that the table's CHECKs let through and SpotView does not is left out.
+std::map<home::SpotId, sky::SpotView> load_views(SQLite::Database& database)
+{
+    SQLite::Statement rows{database, "SELECT spot_id, shelter, facing_degrees, width_metres, height_metres, "
+                                     "sill_metres, distance_metres, sideways_metres, overhang_metres, "
+                                     "opposite_degrees, behind_degrees, panes, passes_share FROM spot_views"};
+    std::map<home::SpotId, sky::SpotView> views;
+    while (rows.executeStep()) {
+        const auto metres = [&](int column) {
+            return Metres::from_metres(rows.getColumn(column).getDouble());
+        };
+        const auto angle = [&](int column) {
+            return Angle::from_degrees(rows.getColumn(column).getDouble());
+        };
+        const auto view = sky::SpotView::of(
+            {.shelter = sky::shelter_of(rows.getColumn(1).getString()).value_or(sky::Shelter::Opening),
+             .facing = angle(2),
+             .width = metres(3),
+             .height = metres(4),
+             .sill = metres(5),
+             .distance = metres(6),
+             .sideways = metres(7),
+             .overhang = metres(8),
+             .opposite = angle(9),
+             .behind = angle(10),
+             .panes = rows.getColumn(11).getInt(),
+             .passes = rows.getColumn(12).getDouble()});
+        if (view) {
+            views.emplace(rows.getColumn(0).getInt(), *view);
+        }
+    }
+    return views;
+}
+
 std::vector<home::Spot> load_spots(SQLite::Database& database)
 {
+    const auto views = load_views(database);
+    const auto view_of = [&](home::SpotId id) {
+        const auto found = views.find(id);
+        return found == views.end() ? std::nullopt : std::optional{found->second};
+    };
     SQLite::Statement rows{database,
                            "SELECT id, name, short_name, kind, offset_kelvin, offset_spread_kelvin, "
                            "winter_celsius, summer_celsius, light_in_summer_moles, "
@@ -97,7 +153,8 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
              .light_in_winter = DailyLight::from_moles(rows.getColumn(9).getDouble()),
              .capacity = rows.getColumn(10).getInt(),
              .in_reach = rows.getColumn(11).getInt() != 0,
-             .walking_order = rows.getColumn(12).getInt()});
+             .walking_order = rows.getColumn(12).getInt(),
+             .view = view_of(rows.getColumn(0).getInt())});
     }
     return spots;
 }

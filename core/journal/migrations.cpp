@@ -10,6 +10,7 @@ std::string_view migration_0001_household();
 std::string_view migration_0002_open_air();
 std::string_view migration_0003_night_log();
 std::string_view migration_0004_own_record();
+std::string_view migration_0005_spot_views();
 
 namespace {
 
@@ -33,10 +34,11 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 4> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 5> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
-                                                      {4, migration_0004_own_record()}}};
+                                                      {4, migration_0004_own_record()},
+                                                      {5, migration_0005_spot_views()}}};
     return migrations;
 }
 

@@ -1,10 +1,24 @@
 #include "core/sky/radiation.h"
 
+#include "core/sky/evapotranspiration.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 namespace lathhouse::sky {
+namespace {
+
+/// FAO-56 eq. 50 with any coefficient, capped by eq. 37.
+DailyRadiation by_range(double coefficient, DailyRadiation extraterrestrial, Celsius low, Celsius high,
+                        Metres elevation)
+{
+    const double range = std::max(0.0, (high - low).kelvins());
+    return std::min(coefficient * std::sqrt(range) * extraterrestrial,
+                    clear_sky_radiation(extraterrestrial, elevation));
+}
+
+} // namespace
 
 Fao56Sun fao56_sun(Latitude latitude, int ordinal_of_year)
 {
@@ -42,10 +56,18 @@ DailyRadiation clear_sky_radiation(DailyRadiation extraterrestrial, Metres eleva
 DailyRadiation radiation_from_temperature_range(DailyRadiation extraterrestrial, Celsius low, Celsius high,
                                                 Setting setting, Metres elevation)
 {
-    const double coefficient = setting == Setting::Coast ? 0.19 : 0.16;
-    const double range = std::max(0.0, (high - low).kelvins());
-    return std::min(coefficient * std::sqrt(range) * extraterrestrial,
-                    clear_sky_radiation(extraterrestrial, elevation));
+    return by_range(setting == Setting::Coast ? 0.19 : 0.16, extraterrestrial, low, high, elevation);
+}
+
+double range_coefficient(Celsius mean_low)
+{
+    return std::min(0.137 + 0.0186 * saturation_vapour_pressure_kpa(mean_low), 0.19);
+}
+
+DailyRadiation radiation_from_temperature_range(DailyRadiation extraterrestrial, Celsius low, Celsius high,
+                                                Metres elevation)
+{
+    return by_range(range_coefficient(low), extraterrestrial, low, high, elevation);
 }
 
 DailyRadiation radiation_from_sunshine(DailyRadiation extraterrestrial, double sunshine_hours,

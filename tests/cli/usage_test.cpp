@@ -45,13 +45,35 @@ INSTANTIATE_TEST_SUITE_P(
                   2,
                   "2020-1991"},
         UsageCase{"RecordsThatAreAFolder", {"frost", "--records", LATHHOUSE_TEST_DATA}, 1, "folder"},
+        UsageCase{"LightOfNowhere", {"light"}, 2, "--at"},
+        UsageCase{"WindowThatFacesNowhere", {"light", "--at", "48,20", "--kind", "indoors"}, 2, "--facing"},
+        UsageCase{"FacingUp", {"light", "--at", "48,20", "--facing", "up"}, 2, "up"},
+        UsageCase{"UnknownShelter", {"light", "--at", "48,20", "--kind", "cave"}, 2, "cave"},
+        UsageCase{"WidthOfTheOpen", {"light", "--at", "48,20", "--width", "2"}, 2, "--facing"},
+        UsageCase{
+            "WindowWithoutWidth", {"light", "--at", "48,20", "--facing", "S", "--width", "0"}, 2, "width"},
+        UsageCase{"SpotAndPlace", {"light", "--spot", "1", "--at", "48,20"}, 2, "--spot"},
+        UsageCase{"LampWithoutTarget", {"light", "--at", "48,20", "--lamp", "100"}, 2, "--target"},
+        UsageCase{
+            "LampWithoutLight", {"light", "--at", "48,20", "--lamp", "0", "--target", "5"}, 2, "--lamp"},
+        UsageCase{
+            "TargetBeyondAnySun", {"light", "--at", "48,20", "--lamp", "9", "--target", "90"}, 2, "--target"},
+        UsageCase{"ClockOfNoZone",
+                  {"light", "--at", "48,20", "--elevation", "150", "--zone", "Europe/Atlantis"},
+                  2,
+                  "Europe/Atlantis"},
+        UsageCase{"HoursBeyondTheDay", {"light", "--foot-candles", "100", "--hours", "25"}, 2, "--hours"},
+        UsageCase{"FootCandlesAndMoles", {"light", "--foot-candles", "100", "--mol", "3"}, 2, "either"},
+        UsageCase{"ConversionAtAPlace", {"light", "--foot-candles", "100", "--at", "48,20"}, 2, "convert"},
+        UsageCase{"NegativeFootCandles", {"light", "--foot-candles=-1"}, 2, "within"},
         UsageCase{"NoHouseholdThere", {"--home", "/no/such/folder", "moves"}, 1, "/no/such/folder"}),
     [](const auto& row) { return std::string{row.param.name}; });
 
 TEST(Usage, EveryCommandHasHelpWithAnExample)
 {
-    for (const char* command : {"sun", "frost", "chance", "normals", "climate", "stations", "night", "demo",
-                                "list", "show", "log", "mix", "moves", "place", "tonight", "window"}) {
+    for (const char* command :
+         {"sun", "frost", "chance", "normals", "climate", "stations", "night", "light", "demo", "list",
+          "show", "log", "mix", "moves", "place", "tonight", "window"}) {
         const auto ran = run_command({command, "--help"});
         EXPECT_EQ(ran.status, 0) << command;
         EXPECT_NE(ran.out.find("Example:\n  lathhouse "), std::string::npos) << command << ran.out;

@@ -82,6 +82,8 @@ TEST_F(HouseholdStoreTest, GivesBackWhatWasPutIn)
         EXPECT_EQ(got.capacity, put.capacity);
         EXPECT_EQ(got.in_reach, put.in_reach);
         EXPECT_EQ(got.walking_order, put.walking_order);
+        EXPECT_TRUE(put.view.has_value());
+        EXPECT_EQ(got.view, put.view);
     }
     ASSERT_EQ(loaded->plants.size(), made.household.plants.size());
     for (std::size_t index = 0; index < loaded->plants.size(); ++index) {

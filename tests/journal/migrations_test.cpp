@@ -41,6 +41,16 @@ TEST_F(Migrations, TakeANewFileToTheNewest)
     EXPECT_FALSE(std::filesystem::exists(folder_ / "backups"));
 }
 
+TEST_F(Migrations, GiveASpotOfTheFirstSchemaNoView)
+{
+    auto database = fresh();
+    ASSERT_TRUE(bring_up_to_date(database, file(), known_migrations().first(1)));
+    database.exec("INSERT INTO spots VALUES (3, 'Sill', 'Sill', 'indoors', 0, 0, 18, 22, 9, 4, 5, 0, 1)");
+    ASSERT_TRUE(bring_up_to_date(database, file(), known_migrations()));
+    EXPECT_EQ(database.execAndGet("SELECT id FROM spots").getInt(), 3);
+    EXPECT_EQ(database.execAndGet("SELECT count(*) FROM spot_views").getInt(), 0);
+}
+
 TEST_F(Migrations, MakeOnlyStrictTables)
 {
     auto database = fresh();
