@@ -62,7 +62,9 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     for (const auto night : *nights) {
         expected += model.chance_on(night, line, *offset).fraction();
     }
-    return Answer{{{"any", json_number(any.fraction())}, {"expected_nights", json_number(expected)}},
+    return Answer{{{"any", json_number(any.fraction())},
+                   {"expected_nights", json_number(expected)},
+                   {"attribution", attribution_of(*place)}},
                   "A night at or below " + words::temperature(line, globals.units) + " among " +
                       std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
                       words::number(expected, 1) + " such nights on average.\n" +

@@ -51,6 +51,7 @@ Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& option
             {{"month", m + 1},
              {"low_c", json_number(monthly.low[m].degrees())},
              {"high_c", json_number(monthly.high[m].degrees())},
+             {"low_lapse_c_per_km", json_number(place->low_lapse_per_kilometre[m])},
              {"low_spread_c",
               monthly.low_spread ? json_number((*monthly.low_spread)[m].kelvins()) : Json(nullptr)},
              {"rain_mm", rain ? json_number(rain->millimetres()) : Json(nullptr)},
@@ -75,7 +76,8 @@ Result<Answer> climate_answer(const Globals& globals, const PlaceOptions& option
                    {"lowest_c", json_number(lowest.degrees())},
                    {"hardiness_zone", zone},
                    {"heat_days", json_number(heat)},
-                   {"expected_error_c", json_number(place->expected_error.kelvins())}},
+                   {"expected_error_c", json_number(place->expected_error.kelvins())},
+                   {"attribution", attribution_of(*place)}},
                   text,
                   place->warnings};
 }

@@ -1,6 +1,7 @@
 #include "app/cli/frost.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/threshold_dates.h"
+#include "core/climate/neighbour_dates.h"
 
 #include <algorithm>
 #include <cmath>
@@ -53,11 +54,17 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     const bool may_count = !options.from_monthly && options.risks.empty();
     const auto counted = may_count ? counted_at(*place, *lines) : std::nullopt;
     std::vector<climate::ThresholdDates> answers;
+    bool carried = false;
     if (counted) {
         answers = *counted;
     } else {
-        std::ranges::transform(*lines, std::back_inserter(answers),
-                               [&](Celsius line) { return model.dates(line, options.risks); });
+        for (const Celsius line : *lines) {
+            auto dates = model.dates(line, options.risks);
+            const auto residuals =
+                options.from_monthly ? std::nullopt : climate::residuals_around(*place, line);
+            carried |= residuals.has_value();
+            answers.push_back(residuals ? climate::carried(std::move(dates), *residuals) : std::move(dates));
+        }
     }
     Json thresholds = Json::array();
     std::string text;
@@ -67,14 +74,21 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     }
     // Sampling error of a date counted in some 25 seasons at the middle chances.
     constexpr double kCountedErrorDays = 2.5;
-    const double error = counted ? kCountedErrorDays : place->expected_error_days;
-    text += std::string{counted ? "Counted at the station" : "From monthly figures"} + ", right to about " +
-            words::number(error, 0) + " days at the middle chances. These are chances, not promises.\n" +
+    const double error = counted   ? kCountedErrorDays
+                         : carried ? place->expected_error_days_carried
+                                   : place->expected_error_days;
+    text += std::string{counted   ? "Counted at the station"
+                        : carried ? "From monthly figures and the dates counted at stations near"
+                                  : "From monthly figures"} +
+            ", right to about " + words::number(error, 0) + " days at the middle chances.\n" +
             sources_in_words(*place, globals.units);
-    return Answer{{{"method", counted ? "records" : "monthly"},
+    return Answer{{{"method", counted   ? "records"
+                              : carried ? "neighbours"
+                                        : "monthly"},
                    {"expected_error_days", json_number(error)},
                    {"turn", model.turn().last_day().to_text()},
-                   {"thresholds", thresholds}},
+                   {"thresholds", thresholds},
+                   {"attribution", attribution_of(*place)}},
                   text,
                   place->warnings};
 }

@@ -48,7 +48,8 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
     Json json{{"median_c", json_number(median.degrees())},
               {"p05_c", json_number(cold.degrees())},
               {"p95_c", json_number(mild.degrees())},
-              {"chance", nullptr}};
+              {"chance", nullptr},
+              {"attribution", attribution_of(*place)}};
     std::string text = "The night that ends on the morning of " + words::full_day(*date) + ": about " +
                        words::temperature(median, globals.units) + ", in 9 of 10 years " +
                        words::temperature(cold, globals.units) + " to " +
