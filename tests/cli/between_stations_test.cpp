@@ -87,7 +87,7 @@ TEST(StationsNear, CarryTheWeightsTheyHaveAtThePlace)
 
 TEST(StationsNear, HaveNoWeightWhereNoneIsInReach)
 {
-    const auto ran = run_command({"stations", "--near", "-48,-125", "--count", "1", "--json"});
+    const auto ran = run_command({"stations", "--near=-48,-125", "--count", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_TRUE(ran.json().at("stations").at(0).at("weight").is_null());
     EXPECT_THAT(ran.err, testing::HasSubstr("no station"));
