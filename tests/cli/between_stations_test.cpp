@@ -78,8 +78,9 @@ TEST(StationsNear, CarryTheWeightsTheyHaveAtThePlace)
 {
     const auto ran = run_command({"stations", "--near", "40.35,-83.2", "--count", "200", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
+    const auto json = ran.json();
     double sum = 0.0;
-    for (const auto& station : ran.json().at("stations")) {
+    for (const auto& station : json.at("stations")) {
         sum += station.at("weight").get<double>();
     }
     EXPECT_NEAR(sum, 1.0, 1e-4);
