@@ -65,7 +65,8 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     Json json{{"any", json_number(any.fraction())},
               {"expected_nights", json_number(expected)},
               {"before", nullptr},
-              {"after", nullptr}};
+              {"after", nullptr},
+              {"attribution", attribution_of(*place)}};
     std::string text = "A night at or below " + words::temperature(line, globals.units) + " among " +
                        std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
                        words::number(expected, 1) + " such nights on average.\n";

@@ -155,6 +155,7 @@ Json months_json(const climate::PlaceClimate& place, const Figures& figures)
             {{"month", m + 1},
              {"low_c", json_number(monthly.low[m].degrees())},
              {"high_c", json_number(monthly.high[m].degrees())},
+             {"low_lapse_c_per_km", json_number(place->low_lapse_per_kilometre[m])},
              {"low_spread_c",
               monthly.low_spread ? json_number((*monthly.low_spread)[m].kelvins()) : Json(nullptr)},
              {"rain_mm", rain ? json_number(rain->millimetres()) : Json(nullptr)},
@@ -283,7 +284,8 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
                      {"warmest_from_month", of_the_year.warmest_from + 1},
                      {"dry_months", dry_months},
                      {"koppen", of_the_year.koppen ? Json(*of_the_year.koppen) : Json(nullptr)}}},
-                   {"frost_nights_per_year", json_number(figures.frost.nights_per_year)}},
+                   {"frost_nights_per_year", json_number(figures.frost.nights_per_year)},
+                   {"attribution", attribution_of(*place)}},
                   text,
                   place->warnings};
 }

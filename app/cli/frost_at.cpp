@@ -1,6 +1,7 @@
 #include "app/cli/frost.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/threshold_dates.h"
+#include "core/climate/neighbour_dates.h"
 #include "core/climate/own_record.h"
 
 #include <algorithm>
@@ -61,14 +62,20 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     const auto model = place->nights();
     const auto counted = options.from_monthly ? std::nullopt : counted_at(*place, *lines, options.risks);
     std::vector<climate::ThresholdDates> answers;
+    bool carried = false;
     if (counted) {
         answers = *counted;
         for (auto& dates : answers) {
             climate::complete_counted(dates, model.turn());
         }
     } else {
-        std::ranges::transform(*lines, std::back_inserter(answers),
-                               [&](Celsius line) { return model.dates(line, options.risks); });
+        for (const Celsius line : *lines) {
+            auto dates = model.dates(line, options.risks);
+            const auto residuals =
+                options.from_monthly ? std::nullopt : climate::residuals_around(*place, line);
+            carried |= residuals.has_value();
+            answers.push_back(residuals ? climate::carried(std::move(dates), *residuals) : std::move(dates));
+        }
     }
     Json thresholds = Json::array();
     std::string text;
@@ -80,21 +87,25 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     constexpr double kCountedErrorDays = 2.5;
     constexpr double kUsualSeasons = 25.0;
     const double error =
-        counted ? kCountedErrorDays * std::sqrt(kUsualSeasons / counted->front().last.years.value_or(25))
-                : place->expected_error_days;
+        counted   ? kCountedErrorDays * std::sqrt(kUsualSeasons / counted->front().last.years.value_or(25))
+        : carried ? place->expected_error_days_carried
+                  : place->expected_error_days;
     const auto lowest = place->lowest_nights();
     text += text_of(lowest, globals.units);
     text += std::string{counted && place->own ? "Counted in the household's own record"
                         : counted             ? "Counted at the station"
+                        : carried             ? "From monthly figures and the dates counted at stations near"
                                               : "From monthly figures"} +
-            ", right to about " + words::number(error, 0) +
-            " days at the middle chances. These are chances, not promises.\n" +
+            ", right to about " + words::number(error, 0) + " days at the middle chances.\n" +
             sources_in_words(*place, globals.units);
-    return Answer{{{"method", counted ? "records" : "monthly"},
+    return Answer{{{"method", counted   ? "records"
+                              : carried ? "neighbours"
+                                        : "monthly"},
                    {"expected_error_days", json_number(error)},
                    {"turn", model.turn().last_day().to_text()},
                    {"thresholds", thresholds},
-                   {"lowest_of_season", json_of(lowest)}},
+                   {"lowest_of_season", json_of(lowest)},
+                   {"attribution", attribution_of(*place)}},
                   text,
                   place->warnings};
 }

@@ -74,7 +74,8 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
     Json json{{"median_c", json_number(median.degrees())},
               {"p05_c", json_number(cold.degrees())},
               {"p95_c", json_number(mild.degrees())},
-              {"chance", nullptr}};
+              {"chance", nullptr},
+              {"attribution", attribution_of(*place)}};
     std::string text = "The night that ends on the morning of " + words::full_day(*date) + ": about " +
                        words::temperature(median, globals.units) +
                        (*forecast ? ", in 9 of 10 such nights " : ", in 9 of 10 years ") +

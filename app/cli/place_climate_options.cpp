@@ -90,10 +90,48 @@ Result<climate::NightOffset> offset_of(const OffsetOptions& options)
                                 KelvinDelta::from_kelvins(options.spread_kelvins)};
 }
 
+namespace {
+
+constexpr const char* kNoPromise = "These are chances, not promises.";
+
+std::string base_text(const climate::PlaceClimate& place, const char* dash)
+{
+    // Stations of one source answer alone; their records begin and end in different years.
+    const auto first = std::ranges::min(place.stations, {}, [](const auto& use) {
+                           return use.station->base.first_year;
+                       }).station->base.first_year;
+    const auto last = std::ranges::max(place.stations, {}, [](const auto& use) {
+                          return use.station->base.last_year;
+                      }).station->base.last_year;
+    return std::to_string(first) + dash + std::to_string(last);
+}
+
+} // namespace
+
+Json attribution_of(const climate::PlaceClimate& place)
+{
+    const auto& trend = place.trend;
+    return {{"base", base_text(place, "-")},
+            {"trend_c_per_decade", trend ? json_number(trend->kelvins_per_decade) : Json(nullptr)},
+            {"trend_error_c_per_decade", trend ? json_number(trend->standard_error) : Json(nullptr)},
+            {"stations", place.stations.size()},
+            {"nearest_km", json_number(place.signs.nearest.kilometres())},
+            {"height_off_m", json_number(place.signs.height_off.metres())},
+            {"expected_error_c", json_number(place.expected_error.kelvins())},
+            {"credits", words::credits(place)},
+            {"note", kNoPromise}};
+}
+
 std::string sources_in_words(const climate::PlaceClimate& place, words::UnitSystem units)
 {
-    return words::stations_in_use(place, units) + "; a month's mean low is right to about " +
-           words::number(place.expected_error.kelvins(), 1) + " K.\n" + words::credits(place) + "\n";
+    std::string text = words::stations_in_use(place, units) + "; a month's mean low is right to about " +
+                       words::number(place.expected_error.kelvins(), 1) + " K.\n";
+    if (place.trend) {
+        text += "Lows there moved by " + words::number(place.trend->kelvins_per_decade, 2) +
+                " K a decade (\u00b1" + words::number(place.trend->standard_error, 2) +
+                ") over these years.\n";
+    }
+    return text + kNoPromise + std::string{" "} + words::credits(place) + "\n";
 }
 
 } // namespace lathhouse::cli

@@ -19,8 +19,11 @@ void add_offset_options(CLI::App& command, OffsetOptions& options);
 /// Errors: OutOfRange for a negative spread and for what no spot does (over 30 K).
 Result<climate::NightOffset> offset_of(const OffsetOptions& options);
 
-/// "3 stations, the nearest 12 km away, 1991-2018; the mean low right to about 0.8 K" and who publishes them;
-/// two lines. Says so where the household's own record answers.
+/// The same for JSON: base, trend, stations, distance, expected error, credits and what a chance is.
+Json attribution_of(const climate::PlaceClimate& place);
+/// "3 stations, the nearest 12 km away, 1991-2018; a month's mean low is right to about 0.8 K", the trend
+/// where there is one, that chances are no promises, and who publishes the figures; two or three lines. Says
+/// so where the household's own record answers.
 std::string sources_in_words(const climate::PlaceClimate& place, words::UnitSystem units);
 
 } // namespace lathhouse::cli

@@ -3,6 +3,7 @@
 #include "core/base/csv.h"
 #include "core/climate/daily_records.h"
 #include "core/climate/normals.h"
+#include "core/climate/rain_checks.h"
 #include "core/climate/station_checks.h"
 #include "core/climate/station_rows.h"
 
@@ -75,6 +76,7 @@ Station station_of(RecordNormals normals, const Place& place)
             .lowest_of_season = normals.lowest_of_season,
             .dates = std::move(normals.dates),
             .persistence = normals.persistence,
+            .trend = normals.trend,
             .completeness = normals.completeness};
 }
 
@@ -149,6 +151,18 @@ Result<BuiltTable> build_station_table(const TableSources& sources)
             }
         }
         built.stations = std::move(kept);
+        // A month left out may be the one that hid another, so the check goes on until it finds none.
+        for (auto wet = rain_faults(built.stations); !wet.empty(); wet = rain_faults(built.stations)) {
+            for (const RainFault& fault : wet) {
+                Station& station = built.stations[fault.station];
+                for (std::size_t m = 0; m < 12; ++m) {
+                    if (fault.months[m]) {
+                        station.rain[m].reset();
+                    }
+                }
+                built.left_out.push_back({station.id, station.name, station.source, fault.reason});
+            }
+        }
     }
     const auto by_source_and_id = [](const auto& a, const auto& b) {
         return std::tie(a.source, a.id) < std::tie(b.source, b.id);

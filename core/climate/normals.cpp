@@ -181,6 +181,12 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     int first_year = base.last_year + 1;
     int last_year = base.first_year - 1;
 
+    struct YearOfLows {
+        double days_times_lows = 0.0;
+        int months = 0;
+    };
+    std::vector<YearOfLows> years(
+        static_cast<std::size_t>(std::max(base.last_year - base.first_year + 1, 0)));
     for (int month = 1; month <= 12; ++month) {
         const auto m = static_cast<std::size_t>(month - 1);
         Sums low;
@@ -227,6 +233,9 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
                 low.add(lows_here);
                 frosts += frosts_here;
                 ++years_of_low;
+                auto& of_year = years[static_cast<std::size_t>(year - base.first_year)];
+                of_year.days_times_lows += kMeanDays[m] * lows_here.mean();
+                ++of_year.months;
             }
             if (highs_here.count >= kReadingsOfAYear) {
                 high.add(highs_here);
@@ -271,6 +280,13 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     figures.reading_step =
         fahrenheit ? KelvinDelta::from_fahrenheit_degrees(1.0) : KelvinDelta::from_kelvins(0.1);
 
+    std::vector<std::pair<double, double>> yearly_means;
+    for (std::size_t k = 0; k < years.size(); ++k) {
+        if (years[k].months == 12) {
+            yearly_means.emplace_back(base.first_year + static_cast<int>(k),
+                                      years[k].days_times_lows / kDaysOfYear);
+        }
+    }
     FrostQuestion question;
     question.base = base;
     question.lines.assign(lines.begin(), lines.end());
@@ -286,6 +302,7 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
                          rain,
                          lowest_of_season(seasons),
                          persistence_of(record, base, low_spread),
+                         low_trend(yearly_means),
                          Probability::clamped(static_cast<double>(lows) / days),
                          frost.thresholds ? std::move(*frost.thresholds) : std::vector<ThresholdDates>{}};
 }

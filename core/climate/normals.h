@@ -21,6 +21,7 @@ struct RecordNormals {
     Monthly<std::optional<Millimetres>> rain;
     std::optional<Celsius> lowest_of_season;
     std::optional<double> persistence; ///< Lag-one correlation of the lows about their season, -1..1.
+    std::optional<LowTrend> trend;     ///< Of the means of years whose twelve months all count.
     Probability completeness;          ///< Days with a low, of all days from first_year to last_year.
     std::vector<ThresholdDates> dates; ///< For the lines asked; empty under ten counted seasons.
 };

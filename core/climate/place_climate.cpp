@@ -18,12 +18,12 @@ constexpr std::size_t kMonths = 12;
 constexpr double kFarthestKilometres = 1500.0;
 constexpr double kGreatestHeightKilometres = 2.0;
 
-/// Mean absolute error of a month's mean low as a share of the standard error that the weights expect;
-/// measured by leaving out each station.
-constexpr double kErrorShareUs = 0.62;
-constexpr double kErrorShareWorld = 0.69;
-/// A mean low 1 K off moves a date in spring or autumn by so many days.
-constexpr double kDaysPerKelvin = 5.0;
+/// A mean low 1 K off moves a date at the middle chances by so many days; with the model's own error below
+/// it fits the errors at every second station left out (docs/methods/between-stations.md).
+constexpr double kDaysPerKelvin = 6.2;
+constexpr double kDaysPerKelvinCarried = 6.7;
+/// What is left of the model's own error once the neighbours' counts put it right, days.
+constexpr double kCarriedDays = 2.8;
 
 std::string whole(double number)
 {
@@ -90,36 +90,6 @@ std::optional<Monthly<KelvinDelta>> spread_of(const std::vector<WeightedStation>
     return to_kelvins(values);
 }
 
-bool contains(std::span<const std::string_view> names, std::string_view name)
-{
-    return std::ranges::find(names, name) != names.end();
-}
-
-/// Mean frost days of a month, cleared of the ways in which some countries report them.
-std::optional<double> frost_days_of(const Station& station, std::size_t month)
-{
-    const auto& given = station.monthly.frost_days[month];
-    if (!given || station.source != StationSource::WorldMonthly) {
-        return given;
-    }
-    // They contradict the same stations' mean low and lowest value (docs/methods/nights.md).
-    static constexpr std::array<std::string_view, 3> kContradicting{"Australia", "South Africa", "Bolivia"};
-    static constexpr std::array<std::string_view, 4> kCountZeros{"Norway", "Spain", "Romania", "Ireland"};
-    const double days = calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
-    if (contains(kContradicting, station.country) || *given < 3.0 || *given > days - 1.0) {
-        return std::nullopt;
-    }
-    if (contains(kCountZeros, station.country)) {
-        return given;
-    }
-    // Months without frost are left out of the mean: t / (1 - exp(-0.45 t)) = given, by repeated insertion.
-    double mean = *given;
-    for (int step = 0; step < 30; ++step) {
-        mean = *given * (1.0 - std::exp(-0.45 * mean));
-    }
-    return mean;
-}
-
 /// Frost days of the place: the stations' shares as places of a normal distribution, moved by the difference
 /// of the mean lows, averaged.
 std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations, std::size_t month,
@@ -127,7 +97,7 @@ std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations
 {
     const double days = calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
     const auto place = mean_of(stations, [&](const Station& s) -> std::optional<double> {
-        const auto frost = frost_days_of(s, month);
+        const auto& frost = s.monthly.frost_days[month];
         if (!frost || *frost < 0.4 || *frost > days - 0.4 || !s.monthly.mean_spread) {
             return std::nullopt;
         }
@@ -144,18 +114,78 @@ std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations
     return place ? std::optional{days * normal_below(*place)} : std::nullopt;
 }
 
+/// What a kilometre up does to a month's temperature: the neighbours' word, within limits. Colder by the dry
+/// adiabatic 9.8 K at most (a parcel of dry air, g / c_p), warmer by 5 K at most (night air in basins).
+struct LocalLapse {
+    double of_neighbours;
+    double within_limits;
+};
+
+LocalLapse local_lapse(const std::vector<WeightedStation>& stations,
+                       Celsius (*of)(const Station&, std::size_t), std::size_t month, double usual,
+                       Metres elevation)
+{
+    constexpr double kColdest = -9.8;
+    constexpr double kWarmest = 5.0;
+    const double centre = of(*stations.front().station, month).degrees();
+    double lapse = -usual;
+    for (const WeightedStation& s : stations) {
+        const double up = (s.station->elevation - elevation).kilometres();
+        lapse += s.lapse_share * (of(*s.station, month).degrees() + usual * up - centre);
+    }
+    return {lapse, std::clamp(lapse, kColdest, kWarmest)};
+}
+
+std::optional<LowTrend> trend_of(const std::vector<WeightedStation>& stations)
+{
+    if (share_with(stations, [](const Station& s) { return s.trend.has_value(); }) < 0.5) {
+        return std::nullopt;
+    }
+    // The middle by weight: a station that was moved has a trend of its own. Neighbours have the same warm
+    // and cold years, so that together they are no surer than one of them.
+    std::vector<std::pair<LowTrend, double>> trends;
+    double total = 0.0;
+    for (const WeightedStation& s : stations) {
+        if (s.station->trend && s.positive_share > 0.0) {
+            trends.emplace_back(*s.station->trend, s.positive_share);
+            total += s.positive_share;
+        }
+    }
+    std::ranges::sort(trends, {}, [](const auto& trend) { return trend.first.kelvins_per_decade; });
+    double below = 0.0;
+    for (const auto& [trend, weight] : trends) {
+        below += weight;
+        if (below >= 0.5 * total) {
+            return trend;
+        }
+    }
+    return std::nullopt;
+}
+
 /// Everything but the warnings of a place, out of the stations of one base period.
 PlaceClimate blend(const StationWeights& weights, Position position, Metres elevation, bool elevation_given)
 {
     const auto& stations = weights.stations;
     Monthly<double> low{};
     Monthly<double> high{};
+    double mean_up = 0.0;
     for (const WeightedStation& s : stations) {
         const double up = (s.station->elevation - elevation).kilometres();
+        mean_up += s.positive_share * up;
         for (std::size_t m = 0; m < kMonths; ++m) {
             low[m] += s.share * (s.station->monthly.low[m].degrees() + Lapse::kLowPerKilometre * up);
             high[m] += s.share * (s.station->monthly.high[m].degrees() + Lapse::kHighPerKilometre * up);
         }
+    }
+    const auto low_of = [](const Station& s, std::size_t m) { return s.monthly.low[m]; };
+    const auto high_of = [](const Station& s, std::size_t m) { return s.monthly.high[m]; };
+    Monthly<double> low_lapse{};
+    for (std::size_t m = 0; m < kMonths; ++m) {
+        const auto of_low = local_lapse(stations, low_of, m, Lapse::kLowPerKilometre, elevation);
+        const auto of_high = local_lapse(stations, high_of, m, Lapse::kHighPerKilometre, elevation);
+        low[m] -= (of_low.within_limits - of_low.of_neighbours) * mean_up;
+        high[m] -= (of_high.within_limits - of_high.of_neighbours) * mean_up;
+        low_lapse[m] = of_low.within_limits;
     }
     for (std::size_t m = 0; m < kMonths; ++m) {
         high[m] = std::max(high[m], low[m] + 0.5); // Two sums of their own may cross on a small island.
@@ -197,8 +227,8 @@ PlaceClimate blend(const StationWeights& weights, Position position, Metres elev
                    : std::nullopt;
     });
 
-    const bool us = stations.front().station->source != StationSource::WorldMonthly;
-    double error = (us ? kErrorShareUs : kErrorShareWorld) * weights.standard_error_kelvins;
+    const ErrorSigns signs = error_signs(weights, elevation);
+    double error = expected_low_error(signs, stations.front().station->source).kelvins();
     if (!elevation_given) {
         // The height is off by about the stations' own spread of heights.
         const double spread = *mean_of(stations, [elevation](const Station& s) {
@@ -206,23 +236,27 @@ PlaceClimate blend(const StationWeights& weights, Position position, Metres elev
         });
         error = std::hypot(error, Lapse::kLowPerKilometre * spread);
     }
-    const double model_days = figures.low_spread                     ? 3.0
-                              : figures.mean_spread && figures.years ? 3.5
-                              : figures.mean_spread                  ? 4.1
-                                                                     : 7.9;
+    const double model_days = figures.low_spread                     ? 3.8
+                              : figures.mean_spread && figures.years ? 4.4
+                              : figures.mean_spread                  ? 5.2
+                                                                     : 10.0;
     PlaceClimate place{.position = position,
                        .elevation = elevation,
                        .elevation_given = elevation_given,
                        .stations = {},
                        .monthly = figures,
+                       .low_lapse_per_kilometre = low_lapse,
                        .rain = rain,
                        .lowest_of_season =
                            below_coldest_month
                                ? std::optional{std::ranges::min(figures.low) -
                                                KelvinDelta::from_kelvins(*below_coldest_month)}
                                : std::nullopt,
+                       .signs = signs,
+                       .trend = trend_of(stations),
                        .expected_error = KelvinDelta::from_kelvins(error),
                        .expected_error_days = std::hypot(model_days, kDaysPerKelvin * error),
+                       .expected_error_days_carried = std::hypot(kCarriedDays, kDaysPerKelvinCarried * error),
                        .warnings = {}};
     for (const WeightedStation& s : stations) {
         if (s.positive_share > 0.0) {
@@ -300,10 +334,21 @@ LowestNight PlaceClimate::lowest_nights() const
 Result<PlaceClimate> climate_among(std::span<const Station> stations, Position position,
                                    std::optional<Metres> elevation, const Station* leave_out)
 {
+    std::vector<const Station*> pointers;
+    pointers.reserve(stations.size());
+    for (const Station& station : stations) {
+        pointers.push_back(&station);
+    }
+    return climate_among(pointers, position, elevation, leave_out);
+}
+
+Result<PlaceClimate> climate_among(std::span<const Station* const> stations, Position position,
+                                   std::optional<Metres> elevation, const Station* leave_out)
+{
     std::vector<const Station*> daily;
     std::vector<const Station*> monthly;
-    for (const Station& station : stations) {
-        (station.source == StationSource::WorldMonthly ? monthly : daily).push_back(&station);
+    for (const Station* station : stations) {
+        (station->source == StationSource::WorldMonthly ? monthly : daily).push_back(station);
     }
     // The sources differ in their base periods, so one of them answers alone: the surer one. Daily records
     // know the spread of the lows, which is worth a few tenths of a kelvin.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/climate/frost_dates.h"
+#include "core/climate/low_trend.h"
 #include "core/climate/monthly_figures.h"
 #include "core/units/position.h"
 
@@ -31,10 +32,11 @@ struct Station {
     BasePeriod base;
     StationSource source;
     MonthlyFigures monthly;
-    Monthly<std::optional<Millimetres>> rain; ///< Mean sum of the month.
-    std::optional<Celsius> lowest_of_season;  ///< Mean of the cold seasons' lowest nights.
-    std::vector<ThresholdDates> dates;        ///< From daily records, where there are any.
-    std::optional<double> persistence{};      ///< Lag-one correlation of daily lows about their season.
+    Monthly<std::optional<Millimetres>> rain;  ///< Mean sum of the month.
+    std::optional<Celsius> lowest_of_season;   ///< Mean of the cold seasons' lowest nights.
+    std::vector<ThresholdDates> dates;         ///< From daily records, where there are any.
+    std::optional<double> persistence{};       ///< Lag-one correlation of daily lows about their season.
+    std::optional<LowTrend> trend{};           ///< From a daily record of fifteen full years at least.
     std::optional<Probability> completeness{}; ///< Days with a low among all days of the base.
 };
 

@@ -92,7 +92,7 @@ std::string head_line()
             }
         }
     }
-    return head + "\n";
+    return head + ",low_trend,low_trend_se\n";
 }
 
 /// Appends fields to a row.
@@ -299,6 +299,8 @@ Result<Station> read_row(const CsvTable& table, std::size_t row)
         }
         column += 3 + 3 * kPercents.size();
     }
+    const auto trend = reader.optional(column, -20.0, 20.0);
+    const auto trend_error = reader.optional(column + 1, 0.0, 20.0);
     if (reader.error()) {
         return *reader.error();
     }
@@ -332,6 +334,9 @@ Result<Station> read_row(const CsvTable& table, std::size_t row)
         station.lowest_of_season = Celsius::from_degrees(*lowest_of_season);
     }
     station.persistence = persistence;
+    if (trend && trend_error) {
+        station.trend = LowTrend{*trend, *trend_error};
+    }
     if (completeness) {
         station.completeness = Probability::clamped(*completeness);
     }
@@ -397,6 +402,8 @@ std::string station_rows_text(std::span<const Station> stations, const std::set<
         for (const auto line : kLines) {
             write_dates(row, station, line);
         }
+        row.add(station.trend ? Value{station.trend->kelvins_per_decade} : Value{}, 3);
+        row.add(station.trend ? Value{station.trend->standard_error} : Value{}, 3);
         text += '\n';
     }
     return text;

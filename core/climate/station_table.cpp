@@ -18,7 +18,7 @@ namespace lathhouse::climate {
 namespace {
 
 constexpr std::string_view kMagic = "LHSTATN\n";
-constexpr std::uint32_t kVersion = 1;
+constexpr std::uint32_t kVersion = 2;
 constexpr std::size_t kHeadSize = 8 + 4 + 4 + 8;
 /// A value that does not exist.
 constexpr std::int32_t kNone = std::numeric_limits<std::int32_t>::min();
@@ -204,6 +204,8 @@ void pack_station(Packer& packer, const Station& station)
         packer.short_scaled(monthly.frost_days[m], 100.0);
     }
     packer.scaled(station.persistence, 1e3);
+    packer.scaled(station.trend ? std::optional{station.trend->kelvins_per_decade} : std::nullopt, 1e3);
+    packer.scaled(station.trend ? std::optional{station.trend->standard_error} : std::nullopt, 1e3);
     packer.scaled(station.completeness ? std::optional{station.completeness->fraction()} : std::nullopt, 1e3);
     packer.scaled(
         station.lowest_of_season ? std::optional{station.lowest_of_season->degrees()} : std::nullopt, 100.0);
@@ -280,6 +282,11 @@ std::optional<Station> unpack_station(Unpacker& unpacker)
                     .lowest_of_season = std::nullopt,
                     .dates = {}};
     station.persistence = unpacker.scaled(1e3);
+    const auto trend = unpacker.scaled(1e3);
+    const auto trend_error = unpacker.scaled(1e3);
+    if (trend && trend_error) {
+        station.trend = LowTrend{*trend, *trend_error};
+    }
     if (const auto value = unpacker.scaled(1e3)) {
         station.completeness = Probability::clamped(*value);
     }
@@ -322,7 +329,11 @@ Result<StationTable> StationTable::unpack(std::string_view bytes, std::string_vi
         return damaged(name);
     }
     Unpacker head{bytes.substr(kMagic.size())};
-    if (head.integer<std::uint32_t>() > kVersion) {
+    const auto version = head.integer<std::uint32_t>();
+    if (version < kVersion) {
+        return damaged(name); // Made by an older program; the table is packed anew with every build.
+    }
+    if (version > kVersion) {
         return Error{ErrorCode::TooNew,
                      std::string{name} + " was packed for a newer version of this program"};
     }

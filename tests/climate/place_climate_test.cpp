@@ -129,7 +129,8 @@ TEST(PlaceClimate, NoStationNearIsAnError)
 {
     const auto stations = four_corners();
     EXPECT_EQ(climate_among(stations, at(-45, 170), std::nullopt).error().code, ErrorCode::NoStation);
-    EXPECT_EQ(climate_among({}, at(45, 11), std::nullopt).error().code, ErrorCode::NoStation);
+    EXPECT_EQ(climate_among(std::span<const Station>{}, at(45, 11), std::nullopt).error().code,
+              ErrorCode::NoStation);
 }
 
 TEST(PlaceClimate, NoStationNearInHeightIsAnError)
@@ -192,7 +193,7 @@ TEST(PlaceClimate, LeavingOutEachUsStationErrsByLessThanTheBar)
     std::printf("leave one out, %d stations: low %.3f (%+.3f), high %.3f, said %.3f K\n", result->count,
                 result->low_error.kelvins(), result->low_bias.kelvins(), result->high_error.kelvins(),
                 result->expected_error.kelvins());
-    EXPECT_LE(result->low_error.kelvins(), 0.87);
+    EXPECT_LE(result->low_error.kelvins(), 0.85);
     EXPECT_LE(std::abs(result->low_bias.kelvins()), 0.1);
     // What the answers say of themselves is what they do, within a tenth.
     EXPECT_NEAR(result->expected_error / result->low_error, 1.0, 0.1);
@@ -228,8 +229,8 @@ TEST_P(LeaveOneOutOfTheShippedTable, ErrsByLessThanTheBar)
 }
 
 INSTANTIATE_TEST_SUITE_P(Sources, LeaveOneOutOfTheShippedTable,
-                         testing::Values(Bars{"UnitedStates", StationSource::UsDaily, 0.87, 0.65},
-                                         Bars{"World", StationSource::WorldMonthly, 1.16, 1.0}),
+                         testing::Values(Bars{"UnitedStates", StationSource::UsDaily, 0.85, 0.65},
+                                         Bars{"World", StationSource::WorldMonthly, 1.15, 1.0}),
                          [](const auto& row) { return std::string{row.param.name}; });
 
 } // namespace

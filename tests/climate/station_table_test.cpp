@@ -113,8 +113,15 @@ TEST(StationTable, AnyChangedByteIsNoticed)
 TEST(StationTable, NewerFormIsTooNew)
 {
     auto bytes = packed_three();
-    bytes[8] = 2;
+    bytes[8] = 3;
     EXPECT_EQ(StationTable::unpack(bytes, "x").error().code, ErrorCode::TooNew);
+}
+
+TEST(StationTable, OlderFormAsksToBeMadeAgain)
+{
+    auto bytes = packed_three();
+    bytes[8] = 1;
+    EXPECT_EQ(StationTable::unpack(bytes, "x").error().code, ErrorCode::Damaged);
 }
 
 TEST(StationTable, MissingFileAndFolderAreNamed)

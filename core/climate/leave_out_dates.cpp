@@ -1,0 +1,104 @@
+#include "core/climate/leave_out_dates.h"
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+namespace lathhouse::climate {
+
+namespace {
+
+constexpr double kMostWithout = 0.05;
+
+double days_off(calendar::DayOfYear answer, calendar::DayOfYear truth)
+{
+    constexpr int kYear = calendar::DayOfYear::kCount;
+    const int days = (answer.place() - truth.place() + kYear) % kYear;
+    return days > kYear / 2 ? days - kYear : days;
+}
+
+using Dates = std::map<double, std::optional<calendar::DayOfYear>>;
+
+void add_errors(std::map<double, DateErrors>& errors, const Dates& truth, const Dates& of_model,
+                const Dates& carried)
+{
+    for (const auto& [percent, day] : truth) {
+        const auto model_day = of_model.find(percent);
+        const auto carried_day = carried.find(percent);
+        if (!day || model_day == of_model.end() || !model_day->second || carried_day == carried.end() ||
+            !carried_day->second) {
+            continue;
+        }
+        DateErrors& sum = errors[percent];
+        const double off = days_off(*carried_day->second, *day);
+        sum.from_model += std::abs(days_off(*model_day->second, *day));
+        sum.carried += std::abs(off);
+        sum.carried_bias += off;
+        ++sum.count;
+    }
+}
+
+void divide(std::map<double, DateErrors>& errors)
+{
+    for (auto& [percent, sum] : errors) {
+        sum.from_model /= sum.count;
+        sum.carried /= sum.count;
+        sum.carried_bias /= sum.count;
+    }
+}
+
+} // namespace
+
+Result<LeaveOutDates> leave_out_dates(std::span<const Station> stations, Celsius line, std::size_t every,
+                                      std::size_t start)
+{
+    std::vector<const Station*> chosen;
+    for (const Station& station : stations) {
+        if (station.source == StationSource::UsDaily) {
+            chosen.push_back(&station);
+        }
+    }
+    std::unordered_map<const Station*, DateResiduals> known;
+    const ResidualsOf residuals_of = [&known](const Station& station, Celsius asked) {
+        const auto found = known.find(&station);
+        return found != known.end() ? found->second
+                                    : known.emplace(&station, date_residuals(station, asked)).first->second;
+    };
+    LeaveOutDates result{};
+    for (std::size_t i = start; i < chosen.size(); i += every) {
+        const Station& station = *chosen[i];
+        const auto truth = std::ranges::find_if(station.dates, [line](const auto& dates) {
+            return std::abs((dates.threshold - line).kelvins()) < 0.005;
+        });
+        if (truth == station.dates.end() || truth->state != ThresholdState::Ordinary ||
+            truth->first.share_without.fraction() >= kMostWithout) {
+            continue;
+        }
+        const auto place = climate_among(chosen, station.position, station.elevation, &station);
+        if (!place) {
+            continue;
+        }
+        const auto residuals = residuals_around(*place, line, residuals_of);
+        if (!residuals) {
+            continue;
+        }
+        const ThresholdDates of_model = place->nights().dates(line);
+        const ThresholdDates of_neighbours = carried(of_model, *residuals);
+        add_errors(result.last, truth->last.dates, of_model.last.dates, of_neighbours.last.dates);
+        add_errors(result.first, truth->first.dates, of_model.first.dates, of_neighbours.first.dates);
+        result.expected_from_model += place->expected_error_days;
+        result.expected_carried += place->expected_error_days_carried;
+        ++result.stations;
+    }
+    if (result.stations == 0) {
+        return Error{ErrorCode::NoStation,
+                     "no station with dates of that line has neighbours; nothing can be measured"};
+    }
+    divide(result.last);
+    divide(result.first);
+    result.expected_from_model /= result.stations;
+    result.expected_carried /= result.stations;
+    return result;
+}
+
+} // namespace lathhouse::climate
