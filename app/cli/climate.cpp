@@ -155,7 +155,7 @@ Json months_json(const climate::PlaceClimate& place, const Figures& figures)
             {{"month", m + 1},
              {"low_c", json_number(monthly.low[m].degrees())},
              {"high_c", json_number(monthly.high[m].degrees())},
-             {"low_lapse_c_per_km", json_number(place->low_lapse_per_kilometre[m])},
+             {"low_lapse_c_per_km", json_number(place.low_lapse_per_kilometre[m])},
              {"low_spread_c",
               monthly.low_spread ? json_number((*monthly.low_spread)[m].kelvins()) : Json(nullptr)},
              {"rain_mm", rain ? json_number(rain->millimetres()) : Json(nullptr)},

@@ -48,16 +48,20 @@ climate::PlaceClimate climate_of(double mean_low, double swing, int warmest_mont
         return Monthly<KelvinDelta>{k, k, k, k, k, k, k, k, k, k, k, k};
     }();
     climate::MonthlyFigures figures{low, high, spread, std::nullopt, {}, {}, std::nullopt};
-    return {{*Latitude::from_degrees(latitude), Longitude::literal(20.0)},
-            Metres::from_metres(200.0),
-            true,
-            {},
-            figures,
-            {},
-            std::nullopt,
-            KelvinDelta::from_kelvins(1.0),
-            4.0,
-            {}};
+    return {.position = {*Latitude::from_degrees(latitude), Longitude::literal(20.0)},
+            .elevation = Metres::from_metres(200.0),
+            .elevation_given = true,
+            .stations = {},
+            .monthly = figures,
+            .low_lapse_per_kilometre = {},
+            .rain = {},
+            .lowest_of_season = std::nullopt,
+            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
+            .trend = std::nullopt,
+            .expected_error = KelvinDelta::from_kelvins(1.0),
+            .expected_error_days = 4.0,
+            .expected_error_days_carried = 4.0,
+            .warnings = {}};
 }
 
 home::Spot indoors(int id, int capacity, double winter_light = 3.0, double summer_light = 6.0)
