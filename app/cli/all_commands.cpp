@@ -11,15 +11,19 @@ void add_all(Commands& commands)
 {
     add_chance(commands);
     add_climate(commands);
+    add_coast(commands);
     add_demo(commands);
     add_frost(commands);
     add_list(commands);
+    add_map(commands);
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
     add_show(commands);
     add_stations(commands);
     add_sun(commands);
+    add_towns(commands);
+    add_where(commands);
 }
 
 } // namespace lathhouse::cli

@@ -9,9 +9,13 @@ void add_all(Commands& commands);
 
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
+void add_coast(Commands& commands);
 void add_frost(Commands& commands);
+void add_map(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
 void add_stations(Commands& commands);
+void add_towns(Commands& commands);
+void add_where(Commands& commands);
 
 } // namespace lathhouse::cli

@@ -57,11 +57,11 @@ void add_frost(Commands& commands)
         if (!options->monthly.empty()) {
             return frost_from_monthly(globals, *options);
         }
-        if (!options->place.at.empty()) {
+        if (is_given(options->place)) {
             return frost_of_place(globals, *options);
         }
         return Error{ErrorCode::WrongUsage,
-                     "frost needs --records FILE, --monthly FILE or --at LAT,LON; --help shows the options"};
+                     "frost needs --records FILE, --monthly FILE, --at LAT,LON or --place NAME; --help shows the options"};
     });
 }
 
