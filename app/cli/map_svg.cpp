@@ -82,7 +82,7 @@ public:
             svg_ += "<rect class=\"town\" x=\"" + tenths(left - 2.5) + "\" y=\"" + tenths(top - 2.5) +
                     "\" width=\"5\" height=\"5\"/>\n";
             // Names of the right half run to the left, so that they stay within the circle.
-            const bool to_left = left > kMiddle + 0.4 * kRadius;
+            const bool to_left = runs_to_left(mark.at);
             text(to_left ? "townname left" : "townname", left + (to_left ? -7.0 : 7.0), top + 4.0,
                  mark.town->name);
         }
@@ -98,8 +98,13 @@ public:
                     "</title></circle>\n";
             if (number <= kListed) {
                 const bool inside = size > 8.0;
-                text(inside ? "number" : "number beside", x(mark.at) + (inside ? 0.0 : size + 2.0),
-                     y(mark.at) + 4.0, std::to_string(number));
+                // Beside small circles, on the side away from where the names of towns run.
+                const bool to_left = !runs_to_left(mark.at);
+                const double shift = inside ? 0.0 : to_left ? -size - 2.0 : size + 2.0;
+                text(inside    ? "number"
+                     : to_left ? "number beside left"
+                               : "number beside",
+                     x(mark.at) + shift, y(mark.at) + 4.0, std::to_string(number));
             }
         }
     }
@@ -146,13 +151,14 @@ public:
     std::string take() { return std::move(svg_); }
 
 private:
+    bool runs_to_left(geodesy::MapPoint point) const { return x(point) > kMiddle + 0.4 * kRadius; }
     double x(geodesy::MapPoint point) const { return kMiddle + kRadius * (point.east / map_.radius); }
     double y(geodesy::MapPoint point) const { return kMiddle - kRadius * (point.north / map_.radius); }
     /// Station names are plain ASCII in both sources; others may be cut within a letter, so bytes that
     /// continue one are taken along.
     static std::string shortened(const std::string& name)
     {
-        constexpr std::size_t kLongest = 24;
+        constexpr std::size_t kLongest = 19;
         if (name.size() <= kLongest) {
             return name;
         }

@@ -44,6 +44,11 @@ std::vector<climate::StationInUse> nearest_stations(const climate::StationTable&
     return near;
 }
 
+Json json_height(const geodesy::Town& town)
+{
+    return town.elevation ? json_number(town.elevation->metres()) : Json(nullptr);
+}
+
 Json json_of(const Found& found)
 {
     const auto* town = found.town;
@@ -55,7 +60,6 @@ Json json_of(const Found& found)
                             {"elevation_m", json_number(use.station->elevation.metres())}});
     }
     const auto& nearest = found.nearest.front();
-    const auto elevation = town != nullptr ? town->elevation : std::nullopt;
     return {{"name", town != nullptr ? Json(town->name) : Json(nullptr)},
             {"region", town != nullptr && !town->region.empty() ? Json(town->region) : Json(nullptr)},
             {"country", town != nullptr ? Json(town->country) : Json(nullptr)},
@@ -63,7 +67,7 @@ Json json_of(const Found& found)
             {"population", town != nullptr ? Json(town->population) : Json(nullptr)},
             {"latitude", json_number(found.position.latitude.degrees())},
             {"longitude", json_number(found.position.longitude.degrees())},
-            {"elevation_m", elevation ? json_number(elevation->metres()) : Json(nullptr)},
+            {"elevation_m", town != nullptr ? json_height(*town) : Json(nullptr)},
             {"zone", town != nullptr ? Json(town->zone)
                      : found.zone    ? Json(found.zone->zone)
                                      : Json(nullptr)},
@@ -72,8 +76,7 @@ Json json_of(const Found& found)
              {{"name", nearest.town->name},
               {"country", nearest.town->country},
               {"distance_km", json_number(nearest.distance.kilometres())},
-              {"elevation_m",
-               nearest.town->elevation ? json_number(nearest.town->elevation->metres()) : Json(nullptr)}}},
+              {"elevation_m", json_height(*nearest.town)}}},
             {"coast_km", found.coast ? json_number(found.coast->kilometres()) : Json(nullptr)},
             {"stations", stations}};
 }

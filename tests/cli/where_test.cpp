@@ -115,7 +115,7 @@ INSTANTIATE_TEST_SUITE_P(
         Wrong{"Empty", {"where", ""}, 2, "letter"}, Wrong{"Nothing", {"where"}, 2, "place"},
         Wrong{"Long", {"where", std::string(10000, 'a')}, 2, "longer"},
         Wrong{"LongDigits", {"where", std::string(10000, '1')}, 2, "no place"},
-        Wrong{"Control", {"where", "Qwx\x1B[31m\ayzzy"}, 1, "no town"},
+        Wrong{"Control", {"where", "Qwx\x1B[m\ayzzy"}, 1, "no town"},
         Wrong{"NoUtf8", {"where", "Qwx\xFF\xC3yzzyplugh"}, 1, "no town"},
         Wrong{"Injection", {"where", "x'; DROP TABLE towns; --<script>"}, 1, "no town"},
         Wrong{"UnknownCountry", {"where", "Paris", "--country", "ZZ"}, 1, "ZZ"},
@@ -156,9 +156,9 @@ TEST(PlaceByName, GivesTheSunsTimes)
 
 TEST(Coast, SaysHowFarTheSeaIs)
 {
-    const auto ran = run_command({"--json", "coast", "--at", "45.28,88.14"});
+    const auto ran = run_command({"--json", "coast", "--at", "5.65,26.17"});
     ASSERT_EQ(ran.status, 0) << ran.err;
-    EXPECT_NEAR(ran.json().at("distance_km").get<double>(), 2514.0, 50.0);
+    EXPECT_NEAR(ran.json().at("distance_km").get<double>(), 1814.0, 18.0);
 }
 
 TEST(Map, IsDrawnWithItsStationsAndCredits)
