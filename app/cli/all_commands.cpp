@@ -11,12 +11,14 @@ void add_all(Commands& commands)
 {
     add_chance(commands);
     add_climate(commands);
+    add_coast(commands);
     add_demo(commands);
     add_frost(commands);
     add_light(commands);
     add_list(commands);
     add_log(commands);
     add_mix(commands);
+    add_map(commands);
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
@@ -25,6 +27,8 @@ void add_all(Commands& commands)
     add_stations(commands);
     add_sun(commands);
     add_tonight(commands);
+    add_towns(commands);
+    add_where(commands);
 }
 
 } // namespace lathhouse::cli

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/calendar/date.h"
 #include "core/climate/station_table.h"
+#include "core/geodesy/town_table.h"
 #include "core/units/length.h"
 #include "core/units/position.h"
 
@@ -83,11 +84,20 @@ Json json_day(const std::optional<calendar::DayOfYear>& day); ///< "MM-DD" or nu
 /// A place named on the command line.
 struct PlaceOptions {
     std::string at;
+    std::string town; ///< Given by name instead.
     std::optional<double> elevation_metres;
 };
-/// Declares `--at` (required where asked) and `--elevation`.
+/// Declares `--at` and `--place`. required: help says so; that one of them is given is checked by
+/// position_of.
+void add_position_options(CLI::App& command, PlaceOptions& options, bool required);
+/// As add_position_options, and `--elevation`.
 void add_place_options(CLI::App& command, PlaceOptions& options, bool required);
+/// Whether the caller named a place.
+bool is_given(const PlaceOptions& options);
+/// Errors: WrongUsage where none or both of `--at` and `--place` are given; as read_position and
+/// TownTable::only.
 Result<Position> position_of(const PlaceOptions& options);
+/// As given, else the height of the town that was named.
 std::optional<Metres> elevation_of(const PlaceOptions& options);
 
 /// Declares a repeatable option of one number each; negative numbers are taken with and without '='.
@@ -97,5 +107,7 @@ CLI::Option* add_numbers(CLI::App& command, const std::string& name, std::vector
 Result<climate::BasePeriod> parse_base_period(std::string_view text);
 /// The shipped table, loaded once. Errors: as StationTable::find and load.
 Result<const climate::StationTable*> stations();
+/// The shipped table, loaded once. Errors: as TownTable::find and load.
+Result<const geodesy::TownTable*> towns();
 
 } // namespace lathhouse::cli

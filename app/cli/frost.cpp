@@ -58,11 +58,11 @@ void add_frost(Commands& commands)
         if (!options->monthly.empty()) {
             return frost_from_monthly(globals, *options);
         }
-        if (!options->place.at.empty() || has_household(globals)) { // Without a place: the household's.
+        if (is_given(options->place) || has_household(globals)) { // Without a place: the household's.
             return frost_of_place(globals, *options);
         }
-        return Error{ErrorCode::WrongUsage,
-                     "frost needs --records FILE, --monthly FILE or --at LAT,LON; --help shows the options"};
+        return Error{ErrorCode::WrongUsage, "frost needs --records FILE, --monthly FILE, --at LAT,LON or "
+                                            "--place NAME; --help shows the options"};
     });
 }
 

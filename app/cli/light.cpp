@@ -44,7 +44,7 @@ constexpr std::array<const char*, 12> kMonths{"January",   "February", "March", 
 
 Result<Asked> asked_of_household(const Globals& globals, const LightOptions& options)
 {
-    if (has_any(options.view) || !options.place.at.empty()) {
+    if (has_any(options.view) || is_given(options.place)) {
         return Error{ErrorCode::WrongUsage,
                      "--spot takes the place and the window from the household; leave --at "
                      "and the window's options out"};
@@ -67,17 +67,18 @@ Result<Asked> asked_of_household(const Globals& globals, const LightOptions& opt
                  household->place.time_zone};
 }
 
-Result<Asked> asked_of_place(const LightOptions& options)
+Result<Asked> asked_of_place(const Globals& globals, const LightOptions& options)
 {
-    if (options.place.at.empty()) {
-        return Error{ErrorCode::WrongUsage,
-                     "say a place with --at LAT,LON or a spot of the household with --spot ID"};
+    if (!is_given(options.place)) {
+        return Error{
+            ErrorCode::WrongUsage,
+            "say a place with --at LAT,LON or --place NAME, or a spot of the household with --spot ID"};
     }
     const auto named = view_of(options.view);
     if (!named) {
         return named.error();
     }
-    const auto climate = climate_of(options.place);
+    const auto climate = climate_of(globals, options.place);
     if (!climate) {
         return climate.error();
     }
@@ -197,7 +198,7 @@ std::string line_of(std::size_t month, const MonthRow& row, bool with_lamp)
 Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
 {
     if (asks_for_conversion(options.conversion)) {
-        if (options.spot || !options.place.at.empty() || has_any(options.view) || options.lamp ||
+        if (options.spot || is_given(options.place) || has_any(options.view) || options.lamp ||
             options.target) {
             return Error{ErrorCode::WrongUsage,
                          "--foot-candles and --mol only convert; leave the place and the "
@@ -208,7 +209,7 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
     if (const auto good = check_lamp(options); !good) {
         return good.error();
     }
-    const auto asked = options.spot ? asked_of_household(globals, options) : asked_of_place(options);
+    const auto asked = options.spot ? asked_of_household(globals, options) : asked_of_place(globals, options);
     if (!asked) {
         return asked.error();
     }

@@ -2,8 +2,8 @@
 
 #include "app/cli/household_options.h"
 #include "app/cli/spots.h"
+#include "app/words/place_words.h"
 
-#include <cmath>
 #include <functional>
 
 namespace lathhouse::cli {
@@ -58,12 +58,6 @@ Answer list_plants(const home::Household& household, words::UnitSystem units)
     return {{{"plants", plants}}, table(rows), {}};
 }
 
-/// "48.200° N".
-std::string degrees(double value, const char* positive, const char* negative)
-{
-    return words::number(std::abs(value), 3) + "\u00b0\u00a0" + (value < 0.0 ? negative : positive);
-}
-
 Answer show_place(const home::Household& household, words::UnitSystem units)
 {
     const auto& place = household.place;
@@ -74,7 +68,7 @@ Answer show_place(const home::Household& household, words::UnitSystem units)
              {"elevation_m", place.elevation ? json_number(place.elevation->metres()) : Json(nullptr)},
              {"zone", place.time_zone}},
             place.name + (household.demonstration ? " (demonstration household, invented)" : "") + "\n" +
-                degrees(latitude, "N", "S") + ", " + degrees(longitude, "E", "W") + ", " +
+                words::position(place.position) + ", " +
                 (place.elevation ? words::height(*place.elevation, units) : "height not given") + ", " +
                 place.time_zone + "\n",
             {}};

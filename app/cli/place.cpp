@@ -75,8 +75,8 @@ Result<climate::OwnRecord> read_record(const Globals& globals, const ImportOptio
         asked.columns = *std::move(columns);
     }
     auto position = place.position;
-    if (!options.place.at.empty()) {
-        const auto given = geodesy::read_position(options.place.at);
+    if (is_given(options.place)) {
+        const auto given = position_of(options.place);
         if (!given) {
             return given.error();
         }

@@ -36,13 +36,14 @@ std::optional<climate::PlaceClimate> by_own_record(const Globals& globals, Posit
 
 Result<climate::PlaceClimate> climate_of(const Globals& globals, const PlaceOptions& options)
 {
-    if (options.at.empty()) {
+    if (!is_given(options)) {
         if (options.elevation_metres) {
-            return Error{ErrorCode::WrongUsage, "--elevation belongs to a place named with --at LAT,LON"};
+            return Error{ErrorCode::WrongUsage,
+                         "--elevation belongs to a place named with --at LAT,LON or --place NAME"};
         }
         if (!globals.home_given && !has_household(globals)) {
             return Error{ErrorCode::WrongUsage,
-                         "name the place with --at LAT,LON, or a household with --home DIR"};
+                         "name the place with --at LAT,LON or --place NAME, or a household with --home DIR"};
         }
         return household_of(globals, WithoutHousehold::IsAnError)
             .and_then([](const home::Household& household) { return climate_of(household); });

@@ -1,6 +1,5 @@
 #include "app/cli/sun.h"
 
-#include "core/geodesy/read_position.h"
 #include "core/sky/sun.h"
 
 #include <array>
@@ -12,7 +11,7 @@ namespace lathhouse::cli {
 namespace {
 
 struct SunOptions {
-    std::string at;
+    PlaceOptions place;
     std::string from;
     std::string to;
     std::string zone;
@@ -125,7 +124,7 @@ Result<calendar::Date> date_of(const std::string& name, const std::string& text,
 
 Result<Answer> sun_of(const SunOptions& options, const Globals& globals)
 {
-    const auto position = geodesy::read_position(options.at);
+    const auto position = position_of(options.place);
     if (!position) {
         return position.error();
     }
@@ -183,12 +182,7 @@ void add_sun(Commands& commands)
     CLI::App& command =
         commands.add("sun", "Gives sunrise, sunset, twilight and noon of a place",
                      "lathhouse sun --at 48.21,16.37 --from 2027-06-01 --to 2027-06-07 --zone Europe/Vienna");
-    command
-        .add_option("--at", options->at,
-                    "Place: LAT,LON in degrees (or degrees-minutes-seconds with N/S/E/W, or "
-                    "EPSG:code:easting,northing)")
-        ->required()
-        ->type_name("LAT,LON");
+    add_position_options(command, options->place, true);
     command.add_option("--from", options->from, "First date (default: today)")->type_name("YYYY-MM-DD");
     command.add_option("--to", options->to, "Last date (default: the first)")->type_name("YYYY-MM-DD");
     command

@@ -1,8 +1,8 @@
 #include "core/plants/plant_kind.h"
 
 #include "core/base/csv.h"
+#include "core/base/edit_distance.h"
 #include "core/base/parse.h"
-#include "core/plants/edit_distance.h"
 
 #include <algorithm>
 #include <array>

@@ -1,10 +1,10 @@
-#include "core/plants/edit_distance.h"
+#include "core/base/edit_distance.h"
 
 #include <algorithm>
 #include <utility>
 #include <vector>
 
-namespace lathhouse::plants {
+namespace lathhouse {
 
 std::size_t edit_distance(std::string_view a, std::string_view b)
 {
@@ -30,4 +30,4 @@ std::size_t edit_distance(std::string_view a, std::string_view b)
     return above[b.size()];
 }
 
-} // namespace lathhouse::plants
+} // namespace lathhouse

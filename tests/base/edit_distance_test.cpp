@@ -1,8 +1,8 @@
-#include "core/plants/edit_distance.h"
+#include "core/base/edit_distance.h"
 
 #include <gtest/gtest.h>
 
-namespace lathhouse::plants {
+namespace lathhouse {
 namespace {
 
 TEST(EditDistance, IsNothingBetweenEqualTexts)
@@ -28,4 +28,4 @@ TEST(EditDistance, IsTheSameBothWays)
 }
 
 } // namespace
-} // namespace lathhouse::plants
+} // namespace lathhouse

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/base/result.h"
+
+#include <filesystem>
+#include <string_view>
+
+namespace lathhouse {
+
+/// Where a table that comes with the program lies: the file that the environment variable `variable` names,
+/// else `file_name` beside the build, else in the installed prefix.
+///
+/// what: how an error names it ("the table of towns"). Errors: NotFound, naming the places looked at.
+Result<std::filesystem::path> find_shipped_file(std::string_view file_name, const char* variable,
+                                                std::string_view what);
+
+} // namespace lathhouse

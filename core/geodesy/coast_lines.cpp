@@ -1,0 +1,207 @@
+#include "core/geodesy/coast_lines.h"
+
+#include "core/base/csv.h"
+#include "core/base/parse.h"
+#include "core/base/shipped_file.h"
+#include "core/geodesy/geodesic.h"
+#include "core/units/angle.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <optional>
+
+namespace lathhouse::geodesy {
+namespace {
+
+using Vector = std::array<double, 3>;
+
+constexpr double kPerDegree = 100.0;
+
+Vector on_sphere(Position position)
+{
+    const double up = Angle::from_degrees(position.latitude.degrees()).radians();
+    const double across = Angle::from_degrees(position.longitude.degrees()).radians();
+    return {std::cos(up) * std::cos(across), std::cos(up) * std::sin(across), std::sin(up)};
+}
+
+double dot(const Vector& a, const Vector& b)
+{
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+/// Where on the straight chord from `start` to `end` the point nearest to `from` lies, 0..1, and the square
+/// of its distance in Earth radii. Segments are short (some degrees at most), so that the chord stands for
+/// the line.
+struct Foot {
+    double along;
+    double squared;
+};
+Foot foot_on(const Vector& start, const Vector& end, const Vector& from)
+{
+    const Vector step{end[0] - start[0], end[1] - start[1], end[2] - start[2]};
+    const Vector to{from[0] - start[0], from[1] - start[1], from[2] - start[2]};
+    const double length = dot(step, step);
+    const double along = length > 0.0 ? std::clamp(dot(to, step) / length, 0.0, 1.0) : 0.0;
+    const Vector rest{to[0] - along * step[0], to[1] - along * step[1], to[2] - along * step[2]};
+    return {along, dot(rest, rest)};
+}
+
+/// The point of the chord, brought back to the sphere.
+Position point_on(const Vector& start, const Vector& end, double along)
+{
+    Vector point{};
+    for (std::size_t i = 0; i < 3; ++i) {
+        point[i] = start[i] + along * (end[i] - start[i]);
+    }
+    const double latitude = std::atan2(point[2], std::hypot(point[0], point[1]));
+    const double longitude = std::atan2(point[1], point[0]);
+    return {
+        Latitude::from_degrees(std::clamp(Angle::from_radians(latitude).degrees(), -90.0, 90.0)).value(),
+        Longitude::from_degrees(std::clamp(Angle::from_radians(longitude).degrees(), -180.0, 180.0)).value()};
+}
+
+std::optional<CoastLine> line_of(std::string_view text)
+{
+    CoastLine line;
+    int longitude = 0;
+    int latitude = 0;
+    const char* at = text.data();
+    const char* const end = at + text.size();
+    const auto number = [&]() -> std::optional<int> {
+        while (at != end && *at == ' ') {
+            ++at;
+        }
+        int value = 0;
+        const auto [rest, error] = std::from_chars(at, end, value);
+        if (error != std::errc{} || std::abs(value) > 36000 || (rest != end && *rest != ' ')) {
+            return std::nullopt;
+        }
+        at = rest;
+        return value;
+    };
+    while (at != end) {
+        const auto east = number();
+        const auto north = number();
+        if (!east || !north) {
+            return std::nullopt;
+        }
+        longitude += *east;
+        latitude += *north;
+        // A line may step across the 180th meridian.
+        longitude = longitude > 18000    ? longitude - 36000
+                    : longitude < -18000 ? longitude + 36000
+                                         : longitude;
+        const auto up = Latitude::from_degrees(latitude / kPerDegree);
+        const auto across = Longitude::from_degrees(longitude / kPerDegree);
+        if (!up || !across) {
+            return std::nullopt;
+        }
+        line.push_back({*up, *across});
+    }
+    return line.size() < 2 ? std::nullopt : std::optional{std::move(line)};
+}
+
+} // namespace
+
+Result<std::filesystem::path> CoastLines::find()
+{
+    return find_shipped_file("coast.txt", "LATHHOUSE_COAST", "the file of coast lines");
+}
+
+Result<CoastLines> CoastLines::load(const std::filesystem::path& file)
+{
+    return read_text_file(file).and_then([&](const std::string& text) { return parse(text, file.string()); });
+}
+
+Result<CoastLines> CoastLines::parse(std::string_view text, std::string_view name)
+{
+    std::vector<CoastLine> lines;
+    std::size_t number = 0;
+    for (const auto raw : split(text, '\n')) {
+        ++number;
+        const auto line = trimmed(raw);
+        if (line.empty() || line.front() == '#') {
+            continue;
+        }
+        auto points = line_of(line);
+        if (!points) {
+            return Error{ErrorCode::Malformed,
+                         std::string{name} + ", line " + std::to_string(number) +
+                             ": no line of coast; it needs pairs of whole numbers, longitude first, in "
+                             "hundredths of a degree"};
+        }
+        lines.push_back(*std::move(points));
+    }
+    if (lines.empty()) {
+        return Error{ErrorCode::Malformed, std::string{name} + " holds no line of coast"};
+    }
+    return of(std::move(lines));
+}
+
+CoastLines CoastLines::of(std::vector<CoastLine> lines)
+{
+    CoastLines coast;
+    coast.lines_ = std::move(lines);
+    std::erase_if(coast.lines_, [](const CoastLine& line) { return line.size() < 2; });
+    coast.gather_segments();
+    return coast;
+}
+
+void CoastLines::gather_segments()
+{
+    for (std::uint32_t i = 0; i < lines_.size(); ++i) {
+        auto before = on_sphere(lines_[i].front());
+        for (std::uint32_t k = 1; k < lines_[i].size(); ++k) {
+            const auto next = on_sphere(lines_[i][k]);
+            segments_.push_back({before, next, i, k});
+            before = next;
+        }
+    }
+}
+
+Result<Metres> CoastLines::distance_to_coast(Position from) const
+{
+    if (segments_.empty()) {
+        return Error{ErrorCode::NotFound, "there are no coast lines to measure to"};
+    }
+    const auto here = on_sphere(from);
+    double least = 5.0; // No chord of the unit sphere is longer than 2.
+    std::vector<Foot> feet;
+    feet.reserve(segments_.size());
+    for (const auto& segment : segments_) {
+        feet.push_back(foot_on(segment.start, segment.end, here));
+        least = std::min(least, feet.back().squared);
+    }
+    // The sphere is within 0.6 % of the ellipsoid; geodetic latitudes used as if they were geocentric keep
+    // that. All feet within 2 % of the least are measured truly.
+    const double limit = least * 1.04 + 1e-12;
+    auto nearest = Metres::from_kilometres(30000.0);
+    for (std::size_t i = 0; i < segments_.size(); ++i) {
+        if (feet[i].squared > limit) {
+            continue;
+        }
+        const auto& [start, end, line, point] = segments_[i];
+        const Vector step{end[0] - start[0], end[1] - start[1], end[2] - start[2]};
+        constexpr double kRoughRadius = 6.4e6; // Metres.
+        const auto reach = Metres::from_metres(kRoughRadius * std::sqrt(dot(step, step)));
+        if (distance(from, point_on(start, end, feet[i].along)) > nearest + reach) {
+            continue;
+        }
+        // The foot on the ellipsoid lies a little beside that on the sphere: ternary search along the chord.
+        double low = std::max(0.0, feet[i].along - 0.1);
+        double high = std::min(1.0, feet[i].along + 0.1);
+        for (int round = 0; round < 30; ++round) {
+            const double third = (high - low) / 3.0;
+            const auto first = distance(from, point_on(start, end, low + third));
+            const auto second = distance(from, point_on(start, end, high - third));
+            nearest = std::min({nearest, first, second});
+            (first < second ? high : low) = first < second ? high - third : low + third;
+        }
+        nearest =
+            std::min({nearest, distance(from, lines_[line][point - 1]), distance(from, lines_[line][point])});
+    }
+    return nearest;
+}
+
+} // namespace lathhouse::geodesy
