@@ -72,7 +72,7 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
         for (const Celsius line : *lines) {
             auto dates = model.dates(line, options.risks);
             const auto residuals =
-                options.from_monthly ? std::nullopt : climate::residuals_around(*place, line);
+                options.from_monthly || place->own ? std::nullopt : climate::residuals_around(*place, line);
             carried |= residuals.has_value();
             answers.push_back(residuals ? climate::carried(std::move(dates), *residuals) : std::move(dates));
         }

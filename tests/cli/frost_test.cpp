@@ -84,12 +84,12 @@ TEST(FrostAt, AStationsOwnPlaceHasItsCountedDates)
     EXPECT_GE(interval["coverage"], 0.9);
 }
 
-TEST(FrostAt, ARiskDownToOnePercentComesFromTheModel)
+TEST(FrostAt, ARiskDownToOnePercentIsNotCountedAtTheStation)
 {
     const auto ran = run_at("frost", {"--threshold", "0", "--risk", "1", "--risk", "5"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     const json answer = ran.json();
-    EXPECT_EQ(answer["method"], "monthly");
+    EXPECT_EQ(answer["method"], "neighbours");
     const json& last = answer["thresholds"][0]["last"];
     EXPECT_GT(last["dates"]["1"], last["dates"]["5"]);
     EXPECT_GT(last["dates"]["5"], last["dates"]["10"]);

@@ -66,7 +66,7 @@ Agreement agreement_with(const std::filesystem::path& file)
             Latitude::from_degrees(**places.number(row, *places.column("latitude"))).value(),
             Longitude::from_degrees(**places.number(row, *places.column("longitude"))).value()};
         const auto place = climate_at(stations, position, std::nullopt).value();
-        const auto lowest = place.lowest_of_season.value_or(place.nights().lowest_of_season());
+        const auto lowest = place.lowest_of_season.value_or(place.nights().lowest_of_season().mean);
         const int off =
             half_zones(hardiness_zone(lowest)) - half_zones(places.at(row, *places.column("zone")));
         agreement.same += off == 0 ? each : 0.0;
@@ -81,7 +81,7 @@ Agreement agreement_with(const std::filesystem::path& file)
 TEST(HardinessZone, AgreesWithTheMapOf2012AtATenthOfItsPlaces)
 {
     const auto found = agreement_with(LATHHOUSE_TEST_DATA "/climate/hardiness_us_2012_tenth.csv");
-    EXPECT_GE(found.same, 0.45);
+    EXPECT_GE(found.same, 0.45 - 1e-12); // 27 of 60 is the bar itself.
     EXPECT_GE(found.within_one, 0.92);
 }
 

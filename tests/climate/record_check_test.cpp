@@ -22,10 +22,14 @@ PlaceClimate table_of(const DailyRecord& record, double warmer = 0.0)
             .elevation_given = true,
             .stations = {},
             .monthly = figures,
+            .low_lapse_per_kilometre = {},
             .rain = {},
             .lowest_of_season = std::nullopt,
+            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
+            .trend = std::nullopt,
             .expected_error = KelvinDelta::from_kelvins(0.8),
             .expected_error_days = 5.0,
+            .expected_error_days_carried = 5.0,
             .warnings = {}};
 }
 

@@ -125,7 +125,9 @@ TEST_F(NightLogTest, IsAddedToAnOlderHousehold)
         const auto made = store();
         SQLite::Database database{(home() / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
         database.exec("DROP VIEW readings_that_count; DROP VIEW forecasts_that_count;"
-                      "DROP TABLE readings; DROP TABLE forecasts; PRAGMA user_version = 2");
+                      "DROP TABLE readings; DROP TABLE forecasts;"
+                      "DROP TABLE own_record_days; DROP TABLE own_record; DROP TABLE spot_views;"
+                      "PRAGMA user_version = 2");
     }
     auto open = HouseholdStore::open(home());
     ASSERT_TRUE(open) << open.error().message;
