@@ -1,7 +1,6 @@
 #include "core/plan/stress.h"
 
 #include "core/calendar/day_of_year.h"
-#include "core/home/spot_light.h"
 #include "core/plan/year_plan.h"
 
 #include <algorithm>
@@ -40,8 +39,8 @@ double share_above(double limit, double mean, double spread)
     return 0.5 * std::erfc((limit - mean) / (spread * std::numbers::sqrt2));
 }
 
-/// Figures of the months carried to the day by straight lines between the middles of the months.
-double daily(const climate::Monthly<double>& months, calendar::Date date)
+/// A month's figure carried to the day by straight lines between the middles of the months.
+double daily(const climate::Monthly<Celsius>& months, calendar::Date date)
 {
     const auto day = calendar::DayOfYear::of(date);
     const double middle = 0.5 * calendar::days_in_month_of_leap_year(day.month());
@@ -49,33 +48,9 @@ double daily(const climate::Monthly<double>& months, calendar::Date date)
     const int other = later ? day.month() % 12 + 1 : (day.month() + 10) % 12 + 1;
     const double half_other = 0.5 * calendar::days_in_month_of_leap_year(other);
     const double share = std::fabs(day.day() - 0.5 - middle) / (middle + half_other);
-    const auto at = [&](int month) { return months[static_cast<std::size_t>(month - 1)]; };
+    const auto at = [&](int month) { return months[static_cast<std::size_t>(month - 1)].degrees(); };
     return (1.0 - share) * at(day.month()) + share * at(other);
 }
-
-/// Light of the months at spots that have a window, a roof or a wall described.
-class LightOfSpots {
-public:
-    explicit LightOfSpots(const climate::PlaceClimate& climate) : climate_(&climate) {}
-    /// nullopt where the spot has only the grower's two figures.
-    std::optional<climate::Monthly<double>> moles_at(const home::Spot& spot) const
-    {
-        if (!spot.view) {
-            return std::nullopt;
-        }
-        if (!sky_) {
-            sky_.emplace(*climate_);
-        }
-        const auto light = home::spot_light(spot, *sky_);
-        climate::Monthly<double> moles{};
-        std::ranges::transform(light, moles.begin(), &DailyLight::moles);
-        return moles;
-    }
-
-private:
-    const climate::PlaceClimate* climate_;
-    mutable std::optional<home::YearOfSky> sky_; // Worked out for the first spot that needs it.
-};
 
 double light_stress(const home::Plant& plant, double moles)
 {
@@ -103,12 +78,11 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
 }
 
 StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
-                                       const climate::NightModel& nights, calendar::Date evening,
-                                       const std::optional<climate::Monthly<double>>& moles)
+                                       const climate::NightModel& nights, calendar::Date evening)
 {
     const auto latitude = climate.position.latitude;
     const auto morning = calendar::DayOfYear::of(evening + calendar::Days{1});
-    Air air{.moles = moles ? daily(*moles, evening) : light_at(spot, latitude, evening).moles(),
+    Air air{.moles = light_at(spot, latitude, evening).moles(),
             .low = std::nullopt,
             .low_spread = 1.0,
             .high = 0.0,
@@ -126,9 +100,7 @@ StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::Pl
     air.low = air.warmth_outdoors + spot.offset.mean.kelvins();
     air.low_spread = std::hypot(air.open_air_spread, spot.offset.spread.kelvins());
     const auto month = static_cast<std::size_t>(calendar::DayOfYear::of(evening).month() - 1);
-    climate::Monthly<double> highs{};
-    std::ranges::transform(climate.monthly.high, highs.begin(), &Celsius::degrees);
-    air.high = daily(highs, evening);
+    air.high = daily(climate.monthly.high, evening);
     air.high_spread = climate.monthly.mean_spread ? (*climate.monthly.mean_spread)[month].kelvins() : 3.5;
     if (spot.kind == home::SpotKind::Open && climate.rain[month]) {
         air.rain_share = std::min(1.0, climate.rain[month]->millimetres() / 8.0 / 30.0);
@@ -157,12 +129,9 @@ StressOfYear::StressOfYear(const home::Household& household, const climate::Plac
     : household_(&household), nights_(kNightsOfAPlan)
 {
     air_.reserve(household.spots.size() * nights_);
-    const LightOfSpots light{climate};
     for (const auto& spot : household.spots) {
-        const auto moles = light.moles_at(spot);
         for (std::size_t night = 0; night < nights_; ++night) {
-            air_.push_back(
-                air_of(spot, climate, nights, from + calendar::Days{static_cast<int>(night)}, moles));
+            air_.push_back(air_of(spot, climate, nights, from + calendar::Days{static_cast<int>(night)}));
         }
     }
 }
@@ -175,8 +144,7 @@ double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) 
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening)
 {
-    return StressOfYear::stress(
-        plant, StressOfYear::air_of(spot, climate, nights, evening, LightOfSpots{climate}.moles_at(spot)));
+    return StressOfYear::stress(plant, StressOfYear::air_of(spot, climate, nights, evening));
 }
 
 MoveZone zone_of(const home::Spot& spot)

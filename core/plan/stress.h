@@ -9,8 +9,8 @@
 namespace lathhouse::plan {
 
 /// Light at a spot on a date: between its winter and its summer figure by the season's cosine (shortest day
-/// to longest day of the hemisphere). Common practice, no source; for spots that have their window
-/// described the plan takes home::spot_light instead.
+/// to longest day of the hemisphere). Common practice, no source; the light model of the sky room replaces it
+/// for spots that have their window described.
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::Date date);
 
 /// Usual night low of a room on a date, by the same cosine; nullopt where the household does not say.
@@ -68,8 +68,7 @@ private:
         bool outdoors;
     };
     static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
-                      const climate::NightModel& nights, calendar::Date evening,
-                      const std::optional<climate::Monthly<double>>& moles);
+                      const climate::NightModel& nights, calendar::Date evening);
     static double stress(const home::Plant& plant, const Air& air);
     friend double stress_of(const home::Plant& plant, const home::Spot& spot,
                             const climate::PlaceClimate& climate, const climate::NightModel& nights,
