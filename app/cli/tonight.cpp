@@ -186,7 +186,7 @@ std::string text_of(const std::vector<plan::NightPlan>& plans, const HouseholdWi
              << ".\n";
     }
     text << "A plant comes in where the chance of a night that damages it is above " << words::chance(risk)
-         << ", or of one that kills it above a tenth of that. These are chances, not promises.\n"
+         << ", or of one that kills it above a tenth of that.\n"
          << sources_in_words(climate, units);
     return std::move(text).str();
 }
