@@ -29,10 +29,6 @@ Json json_of(const climate::StationInUse& used)
             {"base", std::to_string(station.base.first_year) + "-" + std::to_string(station.base.last_year)}};
 }
 
-constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "March",    "April",
-                                                  "May",       "June",     "July",     "August",
-                                                  "September", "October",  "November", "December"};
-
 const char* name_of(climate::TemperatureSeasons seasons)
 {
     switch (seasons) {
@@ -181,7 +177,7 @@ std::string months_text(const climate::PlaceClimate& place, const Figures& figur
     for (std::size_t m = 0; m < 12; ++m) {
         const auto& rain = place.rain[m];
         const auto& light = figures.light[m];
-        text += words::padded(kMonthNames[m], 10) +
+        text += words::padded(words::month_name(m), 10) +
                 words::right_aligned(words::temperature(monthly.low[m], units), 10) +
                 words::right_aligned(words::temperature(monthly.high[m], units), 10) +
                 words::right_aligned(rain ? words::rain(*rain, units) : "-", 10) +
@@ -200,7 +196,7 @@ std::string ground_text(const Figures& figures, const std::string& pot_width, wo
                        words::right_aligned("pot high", 10) + words::right_aligned("pot drinks", 13) +
                        words::right_aligned("degree days", 13) + "\n";
     for (std::size_t m = 0; m < 12; ++m) {
-        text += words::padded(kMonthNames[m], 10) +
+        text += words::padded(words::month_name(m), 10) +
                 words::right_aligned(words::temperature(figures.soil_at_5[m].mean, units), 12) +
                 words::right_aligned(words::temperature(figures.soil_at_10[m].mean, units), 12) +
                 words::right_aligned(words::temperature(figures.pot[m].low, units), 10) +

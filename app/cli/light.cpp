@@ -4,6 +4,7 @@
 #include "app/cli/place_climate_options.h"
 #include "app/cli/view_options.h"
 #include "app/words/credits.h"
+#include "app/words/season_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/home/spot_light.h"
 #include "core/sky/direct_sun.h"
@@ -38,10 +39,6 @@ struct Asked {
 constexpr double kFootCandleHours = 8.0;
 /// A plant that gets no dark stops flowering or suffers: common practice, no source.
 constexpr double kLongestLampDay = 16.0;
-constexpr std::array<const char*, 12> kMonths{"January",   "February", "March",    "April",
-                                              "May",       "June",     "July",     "August",
-                                              "September", "October",  "November", "December"};
-
 Result<Asked> asked_of_household(const Globals& globals, const LightOptions& options)
 {
     if (has_any(options.view) || is_given(options.place)) {
@@ -186,7 +183,7 @@ std::string line_of(const std::string& name, const std::array<std::string, 5>& c
 std::string line_of(std::size_t month, const MonthRow& row, bool with_lamp)
 {
     const auto hours = [](double value) { return words::number(value, 1) + " h"; };
-    return line_of(kMonths[month],
+    return line_of(words::month_name(month),
                    {words::number(row.level.moles(), 1),
                     row.seen ? words::number(row.seen->facing.moles(), 1) : "-",
                     row.seen ? hours(row.seen->direct_sun_hours) : "-",

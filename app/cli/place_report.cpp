@@ -2,6 +2,7 @@
 
 #include "app/cli/household_options.h"
 #include "app/cli/place_climate_options.h"
+#include "app/words/season_words.h"
 #include "core/climate/own_record.h"
 #include "core/climate/record_check.h"
 #include "core/geodesy/geodesic.h"
@@ -10,10 +11,6 @@
 
 namespace lathhouse::cli {
 namespace {
-
-constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "March",    "April",
-                                                  "May",       "June",     "July",     "August",
-                                                  "September", "October",  "November", "December"};
 
 const char* key_of(climate::DoubtKind kind)
 {
@@ -181,7 +178,7 @@ Compared compared(const climate::Comparison& comparison, const climate::PlaceCli
                           {"high_c", json_of(month.high, degrees)},
                           {"table_high_c", json_number(table.monthly.high[m].degrees())},
                           {"high_difference_c", json_of(month.high_difference, kelvins)}});
-        text += words::padded(kMonthNames[m], 11) + words::right_aligned(said(month.low), 10) +
+        text += words::padded(words::month_name(m), 11) + words::right_aligned(said(month.low), 10) +
                 words::right_aligned(words::temperature(table.monthly.low[m], units), 10) +
                 words::right_aligned(apart(month.low_difference), 10) +
                 words::right_aligned(said(month.high), 12) +

@@ -41,6 +41,11 @@ std::string rain(const climate::Seasons& seasons)
 
 } // namespace
 
+const char* month_name(std::size_t month)
+{
+    return kMonthNames.at(month);
+}
+
 std::string months(const climate::Monthly<bool>& which)
 {
     const auto count = std::ranges::count(which, true);

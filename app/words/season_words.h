@@ -10,6 +10,9 @@
 
 namespace lathhouse::words {
 
+/// "January" for 0; month: 0 to 11.
+const char* month_name(std::size_t month);
+
 /// "March to May, August and November", from months of the year (January first); the year may be turned over.
 /// "every month" and "no month" for all and none.
 std::string months(const climate::Monthly<bool>& which);

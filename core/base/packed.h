@@ -69,6 +69,8 @@ public:
         rest_.remove_prefix(size);
         return text;
     }
+    /// Marks what was read as bad, as if it had ended too soon.
+    void refuse() { good_ = false; }
     bool good() const { return good_; }
     bool at_end() const { return rest_.empty(); }
     std::size_t left() const { return rest_.size(); }

@@ -1,6 +1,7 @@
 #include "core/climate/leave_one_out.h"
 
 #include "core/base/csv.h"
+#include "core/climate/station_rows.h"
 
 #include <algorithm>
 #include <array>
@@ -16,19 +17,6 @@ std::string fixed(double number, int decimals)
     std::array<char, 48> text{};
     std::snprintf(text.data(), text.size(), "%.*f", decimals, number);
     return text.data();
-}
-
-const char* name_of(StationSource source)
-{
-    switch (source) {
-    case StationSource::UsDaily:
-        return "us_daily";
-    case StationSource::WorldMonthly:
-        return "world_monthly";
-    case StationSource::Own:
-        return "own";
-    }
-    return "";
 }
 
 } // namespace
@@ -89,8 +77,8 @@ std::string leave_one_out_text(const LeaveOneOut& result)
         text += csv_field(station.id) + "," + csv_field(station.name) + "," +
                 fixed(station.position.latitude.degrees(), 4) + "," +
                 fixed(station.position.longitude.degrees(), 4) + "," + fixed(station.elevation.metres(), 1) +
-                "," + name_of(station.source) + "," + fixed(s.signs.nearest.kilometres(), 1) + "," +
-                fixed(s.signs.height_off.metres(), 0) + "," + fixed(s.signs.relief.metres(), 0) + "," +
+                "," + std::string{to_string(station.source)} + "," + fixed(s.signs.nearest.kilometres(), 1) +
+                "," + fixed(s.signs.height_off.metres(), 0) + "," + fixed(s.signs.relief.metres(), 0) + "," +
                 fixed(s.signs.standard_error_kelvins, 3) + "," + fixed(s.low_error.kelvins(), 3) + "," +
                 fixed(s.low_bias.kelvins(), 3) + "," + fixed(s.high_error.kelvins(), 3) + "," +
                 fixed(s.expected.kelvins(), 3) + "\n";

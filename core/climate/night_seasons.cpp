@@ -13,17 +13,6 @@ namespace lathhouse::climate {
 namespace {
 
 constexpr std::size_t kDays = 366;
-constexpr std::size_t kMonths = 12;
-
-std::size_t first_place_of_month(std::size_t month)
-{
-    return static_cast<std::size_t>(calendar::places_before_month(static_cast<int>(month) + 1));
-}
-
-std::size_t length_of_month(std::size_t month)
-{
-    return static_cast<std::size_t>(calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1));
-}
 
 /// Share of the years in which a place of the year exists.
 double years_share(std::size_t place_index)
@@ -185,9 +174,9 @@ ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_p
 
 bool NightModel::falls_in_every_month(Celsius line) const
 {
-    for (std::size_t m = 0; m < kMonths; ++m) {
-        const auto start = calendar::DayOfYear::wrapped(static_cast<int>(first_place_of_month(m)) + 1);
-        if (chance_within(start, static_cast<int>(length_of_month(m)), line).fraction() < 0.5) {
+    for (int month = 1; month <= 12; ++month) {
+        const auto start = calendar::DayOfYear::wrapped(calendar::places_before_month(month) + 1);
+        if (chance_within(start, calendar::days_in_month_of_leap_year(month), line).fraction() < 0.5) {
             return false;
         }
     }

@@ -32,19 +32,6 @@ std::string two_digits(std::size_t month)
     return month < 9 ? "0" + std::to_string(month + 1) : std::to_string(month + 1);
 }
 
-std::string text_of(StationSource source)
-{
-    switch (source) {
-    case StationSource::UsDaily:
-        return "us_daily";
-    case StationSource::WorldMonthly:
-        return "world_monthly";
-    case StationSource::Own:
-        return "own";
-    }
-    return "";
-}
-
 std::string text_of(ThresholdState state)
 {
     switch (state) {
@@ -345,6 +332,19 @@ Result<Station> read_row(const CsvTable& table, std::size_t row)
 
 } // namespace
 
+std::string_view to_string(StationSource source)
+{
+    switch (source) {
+    case StationSource::UsDaily:
+        return "us_daily";
+    case StationSource::WorldMonthly:
+        return "world_monthly";
+    case StationSource::Own:
+        return "own";
+    }
+    return "";
+}
+
 std::span<const Celsius> station_row_lines()
 {
     return kLines;
@@ -370,7 +370,7 @@ std::string station_rows_text(std::span<const Station> stations, const std::set<
         row.add(placed ? Value{station.elevation.metres()} : Value{}, 1);
         row.add(std::to_string(station.base.first_year));
         row.add(std::to_string(station.base.last_year));
-        row.add(text_of(station.source));
+        row.add(std::string{to_string(station.source)});
         row.add(station.monthly.reading_step.kelvins(), 4);
         row.add(station.monthly.years ? std::to_string(*station.monthly.years) : "");
         const auto add_twelve = [&](int decimals, auto&& value_of) {

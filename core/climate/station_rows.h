@@ -11,6 +11,8 @@
 
 namespace lathhouse::climate {
 
+/// "us_daily", "world_monthly", "own".
+std::string_view to_string(StationSource source);
 /// Lines for which a row with a daily record carries dates.
 std::span<const Celsius> station_row_lines();
 /// Percent chances whose dates a row carries.

@@ -1,6 +1,7 @@
 #include "core/climate/station_table.h"
 
 #include "core/base/csv.h"
+#include "core/base/packed.h"
 #include "core/climate/station_rows.h"
 
 #include <boost/crc.hpp>
@@ -31,23 +32,9 @@ std::uint32_t checksum(std::string_view bytes)
     return crc.checksum();
 }
 
-class Packer {
+/// Figures as whole numbers of a fraction of their unit.
+class StationPacker : public Packer {
 public:
-    template <class T>
-    void integer(T value)
-    {
-        using Bits = std::make_unsigned_t<T>;
-        auto bits = static_cast<Bits>(value);
-        for (std::size_t i = 0; i < sizeof(T); ++i) {
-            bytes_ += static_cast<char>(bits & 0xFF);
-            bits = static_cast<Bits>(bits >> 8);
-        }
-    }
-    void text(std::string_view text)
-    {
-        integer(static_cast<std::uint16_t>(text.size()));
-        bytes_ += text;
-    }
     /// In 1/scale of the unit.
     void scaled(std::optional<double> value, double scale)
     {
@@ -57,46 +44,12 @@ public:
     {
         integer(value ? static_cast<std::int16_t>(std::lround(*value * scale)) : kShortNone);
     }
-    const std::string& bytes() const { return bytes_; }
-
-private:
-    std::string bytes_;
 };
 
-/// Reads what Packer wrote; past the end it gives zeros and says so in `good`.
-class Unpacker {
+/// Reads what StationPacker wrote.
+class StationUnpacker : public Unpacker {
 public:
-    explicit Unpacker(std::string_view bytes) : rest_(bytes) {}
-    template <class T>
-    T integer()
-    {
-        if (rest_.size() < sizeof(T)) {
-            good_ = false;
-            return T{};
-        }
-        using Bits = std::make_unsigned_t<T>;
-        Bits bits = 0;
-        if constexpr (std::endian::native == std::endian::little) {
-            std::memcpy(&bits, rest_.data(), sizeof(T));
-        } else {
-            for (std::size_t i = sizeof(T); i-- > 0;) {
-                bits = static_cast<Bits>((bits << 8) | static_cast<unsigned char>(rest_[i]));
-            }
-        }
-        rest_.remove_prefix(sizeof(T));
-        return static_cast<T>(bits);
-    }
-    std::string text()
-    {
-        const std::size_t size = integer<std::uint16_t>();
-        if (size > rest_.size()) {
-            good_ = false;
-            return {};
-        }
-        std::string text{rest_.substr(0, size)};
-        rest_.remove_prefix(size);
-        return text;
-    }
+    using Unpacker::Unpacker;
     std::optional<double> scaled(double scale)
     {
         const auto value = integer<std::int32_t>();
@@ -109,19 +62,14 @@ public:
     }
     double need(std::optional<double> value)
     {
-        good_ &= value.has_value();
+        if (!value) {
+            refuse();
+        }
         return value.value_or(0.0);
     }
-    void refuse() { good_ = false; }
-    bool good() const { return good_; }
-    bool at_end() const { return rest_.empty(); }
-
-private:
-    std::string_view rest_;
-    bool good_ = true;
 };
 
-void pack_dates(Packer& packer, const ThresholdDates& dates)
+void pack_dates(StationPacker& packer, const ThresholdDates& dates)
 {
     packer.scaled(dates.threshold.degrees(), 100.0);
     packer.integer(static_cast<std::uint8_t>(dates.state));
@@ -140,7 +88,7 @@ void pack_dates(Packer& packer, const ThresholdDates& dates)
     }
 }
 
-ThresholdDates unpack_dates(Unpacker& unpacker)
+ThresholdDates unpack_dates(StationUnpacker& unpacker)
 {
     const auto line = Celsius::from_degrees(unpacker.need(unpacker.scaled(100.0)));
     const auto state = unpacker.integer<std::uint8_t>();
@@ -174,7 +122,7 @@ ThresholdDates unpack_dates(Unpacker& unpacker)
     return dates;
 }
 
-void pack_station(Packer& packer, const Station& station)
+void pack_station(StationPacker& packer, const Station& station)
 {
     packer.text(station.id);
     packer.text(station.name);
@@ -215,11 +163,11 @@ void pack_station(Packer& packer, const Station& station)
     }
 }
 
-std::optional<Station> unpack_station(Unpacker& unpacker)
+std::optional<Station> unpack_station(StationUnpacker& unpacker)
 {
-    auto id = unpacker.text();
-    auto name = unpacker.text();
-    auto country = unpacker.text();
+    std::string id{unpacker.text()};
+    std::string name{unpacker.text()};
+    std::string country{unpacker.text()};
     const auto latitude = Latitude::from_degrees(unpacker.need(unpacker.scaled(1e4)));
     const auto longitude = Longitude::from_degrees(unpacker.need(unpacker.scaled(1e4)));
     const auto elevation = Metres::from_metres(unpacker.need(unpacker.scaled(10.0)));
@@ -311,12 +259,12 @@ Error damaged(std::string_view name)
 
 std::string pack_stations(std::span<const Station> stations)
 {
-    Packer rows;
+    StationPacker rows;
     rows.integer(static_cast<std::uint32_t>(stations.size()));
     for (const auto& station : stations) {
         pack_station(rows, station);
     }
-    Packer head;
+    StationPacker head;
     head.integer(kVersion);
     head.integer(checksum(rows.bytes()));
     head.integer(static_cast<std::uint64_t>(rows.bytes().size()));
@@ -328,7 +276,7 @@ Result<StationTable> StationTable::unpack(std::string_view bytes, std::string_vi
     if (bytes.size() < kHeadSize || !bytes.starts_with(kMagic)) {
         return damaged(name);
     }
-    Unpacker head{bytes.substr(kMagic.size())};
+    StationUnpacker head{bytes.substr(kMagic.size())};
     const auto version = head.integer<std::uint32_t>();
     if (version < kVersion) {
         return damaged(name); // Made by an older program; the table is packed anew with every build.
@@ -343,7 +291,7 @@ Result<StationTable> StationTable::unpack(std::string_view bytes, std::string_vi
     if (rows.size() != size || checksum(rows) != expected) {
         return damaged(name);
     }
-    Unpacker unpacker{rows};
+    StationUnpacker unpacker{rows};
     const std::size_t count = unpacker.integer<std::uint32_t>();
     StationTable table;
     table.stations_.reserve(std::min(count, rows.size()));

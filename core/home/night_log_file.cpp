@@ -135,6 +135,21 @@ Result<SpotId> spot_at(const NamedRows& rows, std::size_t row, const Household& 
     return found->id;
 }
 
+/// A file of nights has dates, lows and at least one row.
+Result<void> require_nights(const NamedRows& rows)
+{
+    if (const auto there = rows.require("date"); !there) {
+        return there.error();
+    }
+    if (const auto there = require_temperature(rows, "low"); !there) {
+        return there.error();
+    }
+    if (rows.row_count() == 0) {
+        return no_rows(rows);
+    }
+    return {};
+}
+
 } // namespace
 
 std::optional<climate::Sky> sky_of(std::string_view word)
@@ -166,14 +181,8 @@ std::string_view to_string(climate::Wind wind)
 Result<std::vector<KeptForecast>> forecast_from(const NamedRows& rows, calendar::Date issued,
                                                 calendar::Instant entered)
 {
-    if (const auto there = rows.require("date"); !there) {
+    if (const auto there = require_nights(rows); !there) {
         return there.error();
-    }
-    if (const auto there = require_temperature(rows, "low"); !there) {
-        return there.error();
-    }
-    if (rows.row_count() == 0) {
-        return no_rows(rows);
     }
     std::vector<KeptForecast> forecasts;
     std::set<std::pair<calendar::Date, calendar::Date>> seen;
@@ -224,14 +233,8 @@ Result<std::vector<Reading>> readings_from(const NamedRows& rows, const Househol
                                            std::optional<SpotId> spot, calendar::Date today,
                                            calendar::Instant entered)
 {
-    if (const auto there = rows.require("date"); !there) {
+    if (const auto there = require_nights(rows); !there) {
         return there.error();
-    }
-    if (const auto there = require_temperature(rows, "low"); !there) {
-        return there.error();
-    }
-    if (rows.row_count() == 0) {
-        return no_rows(rows);
     }
     std::vector<Reading> readings;
     std::set<std::pair<calendar::Date, SpotId>> seen;
