@@ -13,6 +13,7 @@ void add_all(Commands& commands)
     add_climate(commands);
     add_coast(commands);
     add_demo(commands);
+    add_feeding(commands);
     add_frost(commands);
     add_light(commands);
     add_list(commands);
@@ -28,6 +29,7 @@ void add_all(Commands& commands)
     add_sun(commands);
     add_tonight(commands);
     add_towns(commands);
+    add_water(commands);
     add_where(commands);
 }
 

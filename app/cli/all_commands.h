@@ -10,6 +10,7 @@ void add_all(Commands& commands);
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_coast(Commands& commands);
+void add_feeding(Commands& commands);
 void add_frost(Commands& commands);
 void add_log(Commands& commands);
 void add_light(Commands& commands);
@@ -21,6 +22,7 @@ void add_place(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 void add_towns(Commands& commands);
+void add_water(Commands& commands);
 void add_where(Commands& commands);
 
 } // namespace lathhouse::cli
