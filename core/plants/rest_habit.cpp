@@ -28,13 +28,14 @@ RestHabit rest_habit(const PlantKind& kind)
         (any_of(season, {"winter"}) && !any_of(season, {"slow in winter", "winter slow"}));
     const bool one_year = any_of(rest, {"annual", "biennial", "cuttings indoors"});
     const bool only_slow = any_of(rest, {"slow", "semi-rest", "leaf loss", "may rest", "may die", "near-stop",
-                                         "short rest", "after bloom", "blooms once"}) ||
+                                         "short rest", "after bloom", "blooms once", " or warm"}) ||
+                           any_of(rest, {"cool winter ok"}) ||
                            rest.starts_with("none");
     const bool stands_still =
         any_of(rest, {"dormant", "leafless", "tuber", "corm", "rhizome", "winter rest", "dry winter",
                       "drier winter", "cold winter", "winter cold", "die-back", "dry cool winter",
                       "cool dry winter", "bright winter", "dark cool", "cool winter", "cool light winter",
-                      "chill", "cold rest", "wk dry", "wk at", "deciduous"}) &&
+                      "chill", "cold rest", "wk dry", "wk at", "deciduous", "summer and winter dry"}) &&
         !any_of(rest, {"summer dormant", "summer dormancy"});
 
     RestHabit habit{WinterHabit::Grows, summer_rest, false, false, any_of(rest, {"after bloom"})};

@@ -23,7 +23,7 @@ struct RestHabit {
 
 /// Read from the words of the table: dormant, leafless, tuber, corm, rhizome, bulb times in weeks, "winter
 /// rest", "dry winter" and "cold winter" are a rest; "slow", "semi-rest", "leaf loss" and any other winter
-/// word is a slower season; "summer dry", "summer rest" and "summer dormant" are a rest in summer.
+/// word ("cool winter or warm and bright" too) is a slower season; "summer dry", "summer rest" and "summer dormant" are a rest in summer.
 RestHabit rest_habit(const PlantKind& kind);
 
 } // namespace lathhouse::plants
