@@ -25,7 +25,7 @@ double largeness(Litres volume)
     return std::clamp((volume.litres() - kSmallPot) / (kLargePot - kSmallPot), 0.0, 1.0);
 }
 
-/// The middle of the longest run of winter days from `from` on.
+/// The middle of the longest run of winter days of the year from `from` on, as if years were alike.
 std::optional<Date> middle_of_winter(const RestingSeasons& seasons, Date from)
 {
     if (!seasons.has_winter()) {
@@ -34,15 +34,16 @@ std::optional<Date> middle_of_winter(const RestingSeasons& seasons, Date from)
     int longest = 0;
     std::optional<Date> middle;
     int run = 0;
-    for (int day = 0; day < kNightsOfAPlan; ++day) {
+    // Twice round, so that a winter that has begun is seen whole.
+    for (int day = 0; day < 2 * kNightsOfAPlan; ++day) {
         const auto date = from + Days{day};
         run = seasons.is_winter(date) ? run + 1 : 0;
-        if (run > longest) {
+        if (run > longest && run <= kNightsOfAPlan) {
             longest = run;
             middle = date - Days{run / 2};
         }
     }
-    return middle;
+    return middle && *middle >= from + Days{kNightsOfAPlan} ? *middle - Days{kNightsOfAPlan} : middle;
 }
 
 } // namespace

@@ -17,6 +17,7 @@ using calendar::Days;
 using home::EventKind;
 
 constexpr int kLongestLesson = 60; // Days; a longer gap is a gap of the log.
+constexpr std::size_t kLatestLessons = 12;
 constexpr int kLongestSearch = 90; // Days from the last watering within which a look must fall.
 constexpr int kWaitOfOthers = 2;   // Days that a look can wait where the kind is not kept moist.
 
@@ -112,7 +113,8 @@ std::vector<Date> waterings_of(const Asked& asked, std::span<const home::Event> 
 std::vector<double> lessons_of(const Asked& asked, std::span<const Date> waterings, double may_go)
 {
     std::vector<double> ratios;
-    for (std::size_t at = 1; at < waterings.size(); ++at) {
+    const auto first = waterings.size() > kLatestLessons ? waterings.size() - kLatestLessons : 1;
+    for (std::size_t at = first; at < waterings.size(); ++at) {
         const int days = calendar::days_between(waterings[at - 1], waterings[at]);
         const auto spot = asked.whereabouts.on(waterings[at - 1]);
         double gone = 0.0;
