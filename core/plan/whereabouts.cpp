@@ -3,6 +3,11 @@
 #include <algorithm>
 
 namespace lathhouse::plan {
+namespace {
+
+constexpr int kAlways = 36525; // Days: longer than any journal.
+
+} // namespace
 
 Whereabouts::Whereabouts(const home::Plant& plant, std::span<const home::Event> events,
                          std::span<const Stay> stays, calendar::Date today)
@@ -15,7 +20,9 @@ Whereabouts::Whereabouts(const home::Plant& plant, std::span<const home::Event> 
         }
     }
     std::ranges::stable_sort(moves_, {}, &Move::from);
-    if (plant.spot && (moves_.empty() || moves_.back().spot != *plant.spot)) {
+    if (plant.spot && moves_.empty()) {
+        moves_.push_back({today - calendar::Days{kAlways}, *plant.spot});
+    } else if (plant.spot && moves_.back().spot != *plant.spot) {
         moves_.push_back({today, *plant.spot}); // The journal knows where it stands, not since when.
     }
     for (const auto& stay : stays) {

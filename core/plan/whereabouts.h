@@ -9,7 +9,8 @@
 
 namespace lathhouse::plan {
 
-/// Where a plant stood and will stand: its moves up to today, from then on the plan's stays.
+/// Where a plant stood and will stand: its moves up to today, from then on the plan's stays. A plant without a
+/// logged move has always stood where it stands.
 class Whereabouts {
 public:
     /// events: of any plants, oldest first. stays: may be empty; then it stays where it stands.

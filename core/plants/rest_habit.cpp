@@ -28,7 +28,7 @@ RestHabit rest_habit(const PlantKind& kind)
         (any_of(season, {"winter"}) && !any_of(season, {"slow in winter", "winter slow"}));
     const bool one_year = any_of(rest, {"annual", "biennial", "cuttings indoors"});
     const bool only_slow = any_of(rest, {"slow", "semi-rest", "leaf loss", "may rest", "may die", "near-stop",
-                                         "short rest", "after bloom", "blooms once", " or warm"}) ||
+                                         "short rest", "after bloom", "blooms once", " or warm+"}) ||
                            any_of(rest, {"cool winter ok"}) ||
                            rest.starts_with("none");
     const bool stands_still =
