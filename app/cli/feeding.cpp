@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
+#include "app/cli/household_options.h"
 #include "app/words/growing_words.h"
 #include "core/plan/feeding.h"
 
@@ -158,6 +159,10 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
     }
     const auto feedings = plan::feeding_year(household, year->climate, year->spots, year->events,
                                              year->plan.plants, *asked);
+    std::vector topics{plan::CautionTopic::FertiliserStorage, plan::CautionTopic::HeavyPot};
+    if (asked->lamps) {
+        topics.push_back(plan::CautionTopic::LampsAndWater);
+    }
     Json plants = Json::array();
     std::ostringstream text;
     text << "Feeding in the year from " << words::full_day(globals.today) << ", " << household.name
@@ -172,17 +177,15 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
     text << "\nDates are by usual weather: feed when you see it grow, never a dry pot, and follow the label. "
             "`lathhouse mix --plant ID --feed N-P-K --water AMOUNT` gives the dose. ppm: milligrams of nitrogen "
             "a litre.\n"
-            "Wash out over a basin or outdoors, in growth, lukewarm, and empty the saucer; a full pot is heavy, "
-            "so carry it before you water. "
+            "Wash out over a basin or outdoors, in growth, lukewarm, and empty the saucer. "
          << (asked->water == plan::WaterHardness::Hard
                  ? "Hard water leaves a crust and makes the mix less acid: use rain for citrus, ferns and others "
                    "that want it acid. "
                  : "")
          << "Water from a softener holds salt: not for plants.\n"
-            "Keep feeds in their own pack, away from children, animals and food.\n"
-         << (asked->lamps ? "Lamps and water: keep plugs dry and above the pots, and let lamps cool.\n" : "")
-         << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
-    return Answer{{{"plants", plants}, {"sources", sources_json(kRules)}}, std::move(text).str(),
+         << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
+    return Answer{{{"plants", plants}, {"cautions", caution_texts(topics)}, {"sources", sources_json(kRules)}},
+                  std::move(text).str(),
                   year->climate.warnings};
 }
 

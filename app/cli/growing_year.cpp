@@ -1,7 +1,6 @@
 #include "app/cli/growing_year.h"
 
 #include "app/cli/household_options.h"
-#include "core/base/parse.h"
 #include "core/home/learned_offset.h"
 #include "core/journal/household_store.h"
 
@@ -27,28 +26,20 @@ Result<GrowingYear> growing_year(const Globals& globals)
     if (!events) {
         return events.error();
     }
+    auto accepted = store->accepted_plan();
+    if (!accepted) {
+        return accepted.error();
+    }
     const auto nights = climate->nights();
     auto household = home->log.readings.empty()
                          ? home->as_told
                          : home::with_learned_offsets(home->as_told, home->log, nights);
     home::SpotClimate spots{household, *climate, home->log};
     auto plan = plan::plan_year(household, *climate, plan::ColdChances{nights}, globals.today,
-                                Probability::literal(0.1), plan::Effort::Fast);
+                                Probability::literal(0.1), plan::Effort::Fast,
+                                {.accepted = std::move(accepted).value()});
     return GrowingYear{std::move(household), std::move(events).value(), std::move(climate).value(),
                        std::move(spots), std::move(plan)};
-}
-
-Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name)
-{
-    const auto id = parse_integer(id_or_name);
-    const auto name = lower_case(trimmed(id_or_name));
-    for (const auto& plant : household.plants) {
-        if ((id && plant.id == *id) || lower_case(plant.name) == name) {
-            return &plant;
-        }
-    }
-    return Error{ErrorCode::NotFound,
-                 "there is no plant \"" + id_or_name + "\"; `lathhouse list plants` shows their ids"};
 }
 
 Json sources_json(std::span<const std::string_view> rules)
@@ -61,6 +52,26 @@ Json sources_json(std::span<const std::string_view> rules)
                            {"year", source->year ? Json(*source->year) : Json(nullptr)}});
     }
     return sources;
+}
+
+std::vector<std::string> caution_texts(std::span<const plan::CautionTopic> topics)
+{
+    std::vector<std::string> texts;
+    for (const auto topic : topics) {
+        for (const auto* caution : plan::cautions_for(topic)) {
+            texts.push_back(caution->text);
+        }
+    }
+    return texts;
+}
+
+std::string cautions_in_words(std::span<const plan::CautionTopic> topics)
+{
+    std::string text;
+    for (const auto& caution : caution_texts(topics)) {
+        text += "Take care: " + caution + "\n";
+    }
+    return text;
 }
 
 Json json_date(const std::optional<calendar::Date>& date)

@@ -3,6 +3,7 @@
 #include "app/cli/commands.h"
 #include "core/home/history.h"
 #include "core/home/spot_climate.h"
+#include "core/plan/cautions.h"
 #include "core/plan/growing_rules.h"
 #include "core/plan/year_plan.h"
 
@@ -24,11 +25,13 @@ struct GrowingYear {
 /// Errors: as household_of and climate_of.
 Result<GrowingYear> growing_year(const Globals& globals);
 
-/// The plant of that id, or of that name without case. Errors: NotFound.
-Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name);
-
 /// [{"key","title","publisher","year"}] of rules of growing_rules.csv.
 Json sources_json(std::span<const std::string_view> rules);
+
+/// The cautions of these topics, for people and for scripts.
+std::vector<std::string> caution_texts(std::span<const plan::CautionTopic> topics);
+/// A line each: "Take care: ...".
+std::string cautions_in_words(std::span<const plan::CautionTopic> topics);
 
 Json json_date(const std::optional<calendar::Date>& date); ///< "YYYY-MM-DD" or null.
 

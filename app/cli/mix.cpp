@@ -63,8 +63,27 @@ std::string of_feed(const plan::Mix& mix, const Asked& asked)
          << "alone (" << words::number(hint.least, 2) << " where the nitrogen is urea, "
          << words::number(hint.highest, 2) << " where it is calcium nitrate); the label's figure goes before it.\n"
          << "The label comes first; nothing for a plant that rests, is sick or was just potted: see `lathhouse "
-            "feeding`. Keep feeds from children and animals.\n";
+            "feeding`.\n";
     return std::move(text).str();
+}
+
+std::vector<plan::CautionTopic> topics_of(const Asked& asked, const MixOptions& options)
+{
+    using plan::CautionTopic;
+    if (asked.label) {
+        return {CautionTopic::Label, CautionTopic::FertiliserStorage};
+    }
+    std::vector topics{CautionTopic::Label,       CautionTopic::TestLeaf,  CautionTopic::SprayWeather,
+                       CautionTopic::Bees,        CautionTopic::Ventilation, CautionTopic::Breathing,
+                       CautionTopic::ChildOrAnimal};
+    if (options.stuff == "oil") {
+        topics.push_back(CautionTopic::Oil);
+        topics.push_back(CautionTopic::Neem);
+    } else if (options.stuff == "soap") {
+        topics.push_back(CautionTopic::Soap);
+        topics.push_back(CautionTopic::HomemadeMix);
+    }
+    return topics;
 }
 
 std::string text_of(const plan::Mix& mix, const MixOptions& options, const Asked& asked, Litres water,
@@ -88,11 +107,11 @@ std::string text_of(const plan::Mix& mix, const MixOptions& options, const Asked
     }
     text << ".\n";
     if (asked.label) {
-        text << of_feed(mix, asked) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedRules));
+        text << of_feed(mix, asked) << cautions_in_words(topics_of(asked, options)) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedRules));
     } else {
-        text << "The label and local rules come first. Try one leaf and wait two days; not in sun, not above "
-                "27 C, not on dry or young plants, never on open flowers that bees visit. Gloves, fresh air, "
-                "children and animals away until it is dry. Mix afresh each time.\n"
+        text << "The label and local rules come first. Try one leaf and wait two days; not above 27 C, not on dry "
+                "or young plants. Mix afresh each time.\n"
+             << cautions_in_words(topics_of(asked, options))
              << words::sources_line(plan::GrowingRules::built_in().sources_of(kSprayRules));
     }
     return std::move(text).str();
@@ -223,6 +242,7 @@ Result<Answer> mix_of(const Globals& globals, const MixOptions& options)
     } else {
         json["sources"] = sources_json(kSprayRules);
     }
+    json["cautions"] = caution_texts(topics_of(asked, options));
     return Answer{json, text_of(*mixed, options, asked, *water, globals.units), mixed->warnings};
 }
 

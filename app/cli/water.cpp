@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
+#include "app/cli/household_options.h"
 #include "app/words/growing_words.h"
 #include "core/plan/roots.h"
 #include "core/plan/water.h"
@@ -23,6 +24,8 @@ constexpr std::array<std::string_view, 22> kRules{
     "wet_month_rain",    "wet_season",     "roots_zones",     "roots_young",  "roots_air",
     "roots_slow",        "roots_stop",     "roots_injury",    "pot_dark_excess", "pot_light_less",
     "winter_match",      "leach_saucer"};
+
+constexpr std::array kTopics{plan::CautionTopic::HeavyPot};
 
 Json json_of(const plan::RootsOfPlant& roots)
 {
@@ -176,14 +179,13 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
     if (!root_text.str().empty()) {
         text << "\nRoots and winter quarters\n" << root_text.str();
     }
-    text << "\nReckoned from usual weather; heat, wind and a full crown make it sooner. A watered pot is heavy: "
-            "carry it before. Empty saucers.\n"
-         << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
+    text << "\nReckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.\n"
+         << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
     Json wet = Json::array();
     for (const auto& spell : spells) {
         wet.push_back({{"from", calendar::to_text(spell.from)}, {"to", calendar::to_text(spell.to)}});
     }
-    return Answer{{{"plants", plants}, {"wet_season", wet}, {"sources", sources_json(kRules)}},
+    return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(kRules)}},
                   std::move(text).str(), year->climate.warnings};
 }
 

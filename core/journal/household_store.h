@@ -5,6 +5,7 @@
 #include "core/home/history.h"
 #include "core/home/household.h"
 #include "core/home/jug.h"
+#include "core/home/planned_stays.h"
 #include "core/home/thermometer.h"
 
 #include <filesystem>
@@ -48,6 +49,21 @@ public:
     /// last with nothing entered since. Gives that event; nullopt where there is none. Survives a restart.
     /// Errors: Damaged, Locked, Unwritable.
     Result<std::optional<home::Event>> turn_back(Direction direction, calendar::Instant now);
+    /// Adds a spot or a plant under the next free id, which is given back; the plant's coming is an event of
+    /// `since` where it has a spot. Errors: OutOfRange where it breaks a rule of the tables (a name that is
+    /// taken, an unknown spot), Locked, Unwritable.
+    Result<home::SpotId> add(home::Spot spot);
+    Result<home::PlantId> add(home::Plant plant, calendar::Date since, calendar::Instant now);
+    /// Keeps a plant at a spot on those nights. Errors: NotFound, Locked, Unwritable.
+    Result<void> pin(const home::Pin& pin, calendar::Instant now);
+    /// Keeps a plant at a spot always, or no longer. Errors: Locked, Unwritable.
+    Result<void> pin_always(home::PlantId plant, std::optional<home::SpotId> spot);
+    /// Takes back every pin of a plant; their number. Errors: Locked, Unwritable.
+    Result<int> take_back_pins(home::PlantId plant, calendar::Instant now);
+    /// Keeps a plan as the accepted one; those before it stay in the file. Errors: Locked, Unwritable.
+    Result<void> accept(const home::AcceptedPlan& plan);
+    /// The plan that was accepted last; nullopt where none was. Errors: Damaged, Locked.
+    Result<std::optional<home::AcceptedPlan>> accepted_plan() const;
     /// Thermometer readings and kept forecasts, those that count. Errors: Damaged, Locked.
     Result<home::NightLog> night_log() const;
     /// Adds readings, all or nothing. Errors: NotFound for an unknown spot or a temperature out of range,

@@ -97,7 +97,8 @@ struct FeedingOptions {
 ///
 /// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
 /// without it always), chemical_damage, new_growth; isolated (detail "why" with the word "root": sick roots),
-/// released; moved (detail "bought": "yes" for a plant from a shop). An event without a plant counts for the
+/// released; moved (detail "bought": "yes" for a plant from a shop). A cold night or damage of the whole
+/// household counts for what stood outdoors. An event without a plant counts for the
 /// plants that stood at its spot.
 std::vector<PlantFeeding> feeding_year(const home::Household& household, const climate::PlaceClimate& climate,
                                        const home::SpotClimate& spots, std::span<const home::Event> events,

@@ -68,7 +68,7 @@ TEST_F(GrowingCommands, FeedingSaysWhatAGrowerNeeds)
     const auto ran = home({"feeding"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     for (const char* words : {"demonstration household, invented", "every ", "none: ", "it rests", "wash salts out",
-                              "follow the label", "away from children", "empty the saucer", "Sources: ",
+                              "follow the label", "locked away from children", "Take care: ", "empty the saucer", "Sources: ",
                               "common practice"}) {
         EXPECT_NE(ran.out.find(words), std::string::npos) << words << "\n" << ran.out;
     }
@@ -79,7 +79,7 @@ TEST_F(GrowingCommands, FeedingUnderLampsNamesTheirDanger)
     const auto dark = home({"feeding", "--plant", "12", "--json"}).json();
     const auto lit = home({"feeding", "--plant", "12", "--lamp-hours", "14", "--lamp-ppfd", "60", "--json"}).json();
     EXPECT_NE(dark["plants"][0]["windows"], lit["plants"][0]["windows"]);
-    EXPECT_NE(home({"feeding", "--lamp-hours", "14"}).out.find("keep plugs dry"), std::string::npos);
+    EXPECT_NE(home({"feeding", "--lamp-hours", "14"}).out.find("Keep water away from plugs"), std::string::npos);
 }
 
 TEST_F(GrowingCommands, WaterListsLooksAndNoCommands)
@@ -101,7 +101,7 @@ TEST_F(GrowingCommands, WaterListsLooksAndNoCommands)
     const auto text = home({"water"}).out;
     EXPECT_NE(text.find("A look is a finger in the mix"), std::string::npos) << text;
     EXPECT_NE(text.find("Sources: "), std::string::npos);
-    EXPECT_NE(text.find("heavy"), std::string::npos);
+    EXPECT_NE(text.find("wet mix weighs"), std::string::npos);
 }
 
 TEST_F(GrowingCommands, WaterLearnsFromTheHouseholdsLog)
