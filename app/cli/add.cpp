@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
+#include "app/cli/jugs.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
 #include "core/journal/household_store.h"
@@ -315,11 +316,12 @@ Result<Answer> unpin(const Globals& globals, const std::string& name)
 
 void add_add(Commands& commands)
 {
-    CLI::App& group = commands.add("add", "Adds a plant or a spot to the household",
+    CLI::App& group = commands.add("add", "Adds a plant, a spot or a jug to the household",
                                    "lathhouse add plant \"Citrus limon\" --spot 3");
     group.require_subcommand(1);
     declare_plant(commands, group);
     declare_spot(commands, group);
+    add_jug_command(commands, group);
 }
 
 void add_pin(Commands& commands)

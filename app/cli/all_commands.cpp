@@ -14,6 +14,7 @@ void add_all(Commands& commands)
     add_climate(commands);
     add_coast(commands);
     add_demo(commands);
+    add_feeding(commands);
     add_frost(commands);
     add_harden(commands);
     add_light(commands);
@@ -31,6 +32,7 @@ void add_all(Commands& commands)
     add_sun(commands);
     add_tonight(commands);
     add_towns(commands);
+    add_water(commands);
     add_where(commands);
 }
 

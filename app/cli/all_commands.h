@@ -11,6 +11,7 @@ void add_add(Commands& commands); ///< add plant, add spot
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_coast(Commands& commands);
+void add_feeding(Commands& commands);
 void add_frost(Commands& commands);
 void add_harden(Commands& commands);
 void add_log(Commands& commands);
@@ -24,6 +25,7 @@ void add_place(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 void add_towns(Commands& commands);
+void add_water(Commands& commands);
 void add_where(Commands& commands);
 
 } // namespace lathhouse::cli

@@ -4,6 +4,7 @@
 #include "core/climate/own_record.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
+#include "core/home/jug.h"
 #include "core/home/planned_stays.h"
 #include "core/home/thermometer.h"
 
@@ -71,6 +72,10 @@ public:
     /// Keeps forecasts, all or nothing. Errors: OutOfRange where one was made after its night, Locked,
     /// Unwritable.
     Result<void> record(std::span<const home::KeptForecast> forecasts);
+    /// Jugs of the household by name. Errors: Damaged, Locked.
+    Result<std::vector<home::Jug>> jugs() const;
+    /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.
+    Result<void> keep_jug(const home::Jug& jug, calendar::Instant entered);
     /// Keeps an imported station record, in the place of one that may be there. Errors: OutOfRange where it
     /// breaks a rule of the tables, Locked, Unwritable.
     Result<void> keep_own_record(const climate::OwnRecord& record);
