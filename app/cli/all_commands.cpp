@@ -27,6 +27,8 @@ void add_all(Commands& commands)
     add_normals(commands);
     add_pin(commands);
     add_place(commands);
+    add_export(commands);
+    add_round(commands);
     add_show(commands);
     add_stations(commands);
     add_sun(commands);

@@ -22,6 +22,8 @@ void add_night(Commands& commands);
 void add_normals(Commands& commands);
 void add_pin(Commands& commands); ///< pin, unpin
 void add_place(Commands& commands);
+void add_export(Commands& commands);
+void add_round(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 void add_towns(Commands& commands);

@@ -22,9 +22,10 @@ void Commands::on_run(CLI::App& command, Action action)
 
 std::optional<Action> Commands::chosen() const
 {
-    for (const auto& [command, action] : actions_) {
-        if (command->parsed()) {
-            return action;
+    // A command that has commands of its own was declared before them and counts as asked for with them.
+    for (auto at = actions_.rbegin(); at != actions_.rend(); ++at) {
+        if (at->first->parsed()) {
+            return at->second;
         }
     }
     return std::nullopt;

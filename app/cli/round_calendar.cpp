@@ -1,0 +1,85 @@
+#include "app/cli/round_calendar.h"
+
+#include "app/words/round_words.h"
+
+#include <map>
+
+namespace lathhouse::cli {
+namespace {
+
+bool belongs(const plan::TaskMatter& matter)
+{
+    return !std::holds_alternative<plan::Hygiene>(matter) && !std::holds_alternative<plan::WaterDue>(matter) &&
+           !std::holds_alternative<plan::CarryInTonight>(matter);
+}
+
+const char* category_of(const plan::TaskMatter& matter)
+{
+    if (std::holds_alternative<plan::FeedingDue>(matter)) {
+        return "Feeding";
+    }
+    if (std::holds_alternative<plan::SowingTask>(matter)) {
+        return "Seeds";
+    }
+    return std::holds_alternative<plan::LadderStep>(matter) || std::holds_alternative<plan::PlainMove>(matter)
+               ? "Moves"
+               : "Care";
+}
+
+bool is_day_out(const plan::Task& task)
+{
+    const auto* step = std::get_if<plan::LadderStep>(&task.matter);
+    return step != nullptr && step->item.kind == plan::LadderItemKind::OutByDay;
+}
+
+} // namespace
+
+std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& facts,
+                                                    const plan::RoundParts& parts, int days,
+                                                    words::UnitSystem units)
+{
+    const auto household = facts.household();
+    std::vector<exchange::CalendarEvent> events;
+    std::map<std::string, int> before;
+    std::map<home::PlantId, std::size_t> hardening; // The event of days out that is still growing.
+    for (int day = 0; day < days; ++day) {
+        const auto date = parts.today + calendar::Days{day};
+        for (const auto& task : plan::round_of(household, facts.events, parts, date)) {
+            if (!belongs(task.matter)) {
+                continue;
+            }
+            const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
+            const std::string who = plant != nullptr ? plant->name + ": " : std::string{};
+            std::string details = words::task_why(task, household, units) + "\n";
+            if (is_day_out(task)) {
+                const auto known = hardening.find(*task.plant);
+                if (known != hardening.end() && events[known->second].to + calendar::Days{1} >= date) {
+                    events[known->second].to = date;
+                    events[known->second].description +=
+                        words::day(date) + ": " + words::task(task, household, units) + "\n";
+                    continue;
+                }
+                details = words::day(date) + ": " + words::task(task, household, units) + "\n";
+            }
+            const auto matter = task.key.substr(0, task.key.rfind('/'));
+            const int count = before[matter]++;
+            for (const auto& caution : words::task_cautions(task, household)) {
+                details += caution + "\n";
+            }
+            details += "A date of the plan, which is a chance and not a promise.";
+            if (is_day_out(task)) {
+                hardening[*task.plant] = events.size();
+            }
+            events.push_back(
+                {exchange::calendar_uid(household.name + "\n" + household.place.name,
+                                        matter + "/" + std::to_string(count)),
+                 date, date,
+                 who + (is_day_out(task) ? std::string{"hardening, out by day"}
+                                         : words::task(task, household, units)),
+                 details, category_of(task.matter)});
+        }
+    }
+    return events;
+}
+
+} // namespace lathhouse::cli

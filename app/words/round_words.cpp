@@ -1,0 +1,193 @@
+#include "app/words/round_words.h"
+
+#include "app/words/course_words.h"
+#include "app/words/damage_words.h"
+#include "app/words/growing_words.h"
+#include "app/words/ladder_words.h"
+#include "core/plan/cautions.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lathhouse::words {
+namespace {
+
+constexpr double kHeavyKilograms = 15.0; // Common practice, no source.
+
+template <class... Visitors>
+struct Overloaded : Visitors... {
+    using Visitors::operator()...;
+};
+template <class... Visitors>
+Overloaded(Visitors...) -> Overloaded<Visitors...>;
+
+std::string place_of(home::SpotId id, const home::Household& household)
+{
+    const auto* spot = household.spot(id);
+    return spot != nullptr ? spot->name : std::string{"a spot that is gone"};
+}
+
+std::string seeds(plan::SowingTaskKind kind)
+{
+    switch (kind) {
+    case plan::SowingTaskKind::SowIndoors:
+        return "sow indoors";
+    case plan::SowingTaskKind::SowOutdoors:
+        return "sow outdoors";
+    case plan::SowingTaskKind::CountTray:
+        return "count the seedlings";
+    case plan::SowingTaskKind::PotUp:
+        return "pot the seedlings up";
+    case plan::SowingTaskKind::Harden:
+        return "begin to harden the seedlings";
+    case plan::SowingTaskKind::PlantOut:
+        return "plant out";
+    }
+    return {};
+}
+
+bool is_carry(const plan::TaskMatter& matter)
+{
+    const auto* ladder = std::get_if<plan::LadderStep>(&matter);
+    return std::holds_alternative<plan::CarryInTonight>(matter) || std::holds_alternative<plan::PlainMove>(matter) ||
+           ladder != nullptr;
+}
+
+} // namespace
+
+std::string task(const plan::Task& task, const home::Household& household, UnitSystem units)
+{
+    const auto water = [&](const plan::FeedingDue& feed) {
+        return feed.water ? "wash the mix through with " + volume(*feed.water, units) + " of water"
+                          : std::string{"wash the mix through with water"};
+    };
+    return std::visit(
+        Overloaded{[](plan::Hygiene step) -> std::string {
+                       switch (step) {
+                       case plan::Hygiene::BeforeSuspect:
+                           return "wash hands and tools before going on";
+                       case plan::Hygiene::BeforeInfested:
+                           return "wash hands and tools; put on an apron or a shirt for these plants alone";
+                       case plan::Hygiene::AtTheEnd:
+                           return "wash hands and tools and change; nothing clean is touched before that";
+                       }
+                       return {};
+                   },
+                   [](const plan::CarryInTonight&) -> std::string { return "carry it in for the night"; },
+                   [&](const plan::PlainMove& move) { return "carry it to " + place_of(move.to, household); },
+                   [&](const plan::LadderStep& step) {
+                       const bool arrives = step.item.kind == plan::LadderItemKind::FirstNightOut ||
+                                            step.item.kind == plan::LadderItemKind::CarryIn;
+                       return ladder_item(step.item) +
+                              (arrives ? ", " + place_of(step.to, household) : std::string{}) +
+                              (step.item.until != step.item.date ? ", until " + day(step.item.until)
+                                                                 : std::string{});
+                   },
+                   [](const plan::CourseStep& course) { return step(course); },
+                   [](const plan::WaterDue&) -> std::string {
+                       return "feel whether the mix is dry, and water only if it is";
+                   },
+                   [&](const plan::FeedingDue& feed) {
+                       return feed.task == plan::FeedingTask::Leach ? water(feed)
+                              : feed.nitrogen_ppm ? "feed, " + number(*feed.nitrogen_ppm, 0) + " ppm nitrogen"
+                                                  : std::string{"feed"};
+                   },
+                   [](const plan::ColdStep& cold) { return cold_step(cold.act); },
+                   [](const plan::DamageStep& damage) { return damage_step(damage.act); },
+                   [](const plan::SowingTask& sowing) { return seeds(sowing.kind); }},
+        task.matter);
+}
+
+std::string task_why(const plan::Task& task, const home::Household&, UnitSystem units)
+{
+    return std::visit(
+        Overloaded{[](plan::Hygiene) -> std::string { return "pests travel with hands, tools and clothes"; },
+                   [&](const plan::CarryInTonight& tonight) {
+                       return chance(tonight.damage) + " for a low at or below " + temperature(tonight.line, units);
+                   },
+                   [](const plan::PlainMove&) -> std::string { return "the plan has it there from tonight on"; },
+                   [](const plan::LadderStep& step) -> std::string {
+                       switch (step.item.kind) {
+                       case plan::LadderItemKind::OutByDay:
+                           return "it is being used to the open";
+                       case plan::LadderItemKind::FirstNightOut:
+                       case plan::LadderItemKind::CarryIn:
+                           return "the plan's date";
+                       default:
+                           return "on the way in";
+                       }
+                   },
+                   [](const plan::CourseStep& step) -> std::string {
+                       return step.pest != nullptr ? "course against " + std::string{step.pest->common_names.front()}
+                                                   : std::string{"course against a pest"};
+                   },
+                   [](const plan::WaterDue& look) { return why(look.why); },
+                   [](const plan::FeedingDue& feed) -> std::string {
+                       return feed.task == plan::FeedingTask::Leach ? "salts gather in the mix"
+                                                                    : "it grows, and the last feed is used up";
+                   },
+                   [](const plan::ColdStep&) -> std::string { return "after a cold night"; },
+                   [](const plan::DamageStep&) -> std::string { return "after weed-killer or another chemical"; },
+                   [](const plan::SowingTask&) -> std::string { return "its time is now"; }},
+        task.matter);
+}
+
+std::vector<std::string> task_cautions(const plan::Task& task, const home::Household& household)
+{
+    std::vector<std::string> texts;
+    const auto say = [&](const std::vector<const plan::Caution*>& cautions) {
+        for (const auto* caution : cautions) {
+            if (std::ranges::find(texts, caution->text) == texts.end()) {
+                texts.push_back(caution->text);
+            }
+        }
+    };
+    const auto say_topics = [&](std::initializer_list<plan::CautionTopic> topics) {
+        for (const auto topic : topics) {
+            say(plan::cautions_for(topic));
+        }
+    };
+    const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
+    const bool handled = is_carry(task.matter) || std::holds_alternative<plan::CourseStep>(task.matter) ||
+                         std::holds_alternative<plan::DamageStep>(task.matter) ||
+                         std::holds_alternative<plan::ColdStep>(task.matter);
+    if (plant != nullptr && handled) {
+        if (const auto kind = plants::PlantReference::built_in().find(plant->kind)) {
+            say(plan::cautions_for_plant(**kind));
+        }
+    }
+    if (plant != nullptr && is_carry(task.matter) && plant->pot_kilograms >= kHeavyKilograms) {
+        say_topics({plan::CautionTopic::HeavyPot});
+    }
+    if (const auto* step = std::get_if<plan::CourseStep>(&task.matter);
+        step != nullptr && step->act == plan::CourseAct::Treat) {
+        say_topics({plan::CautionTopic::Label, plan::CautionTopic::TestLeaf, plan::CautionTopic::SprayWeather,
+                    plan::CautionTopic::Bees, plan::CautionTopic::Ventilation, plan::CautionTopic::ChildOrAnimal});
+    }
+    if (const auto* feed = std::get_if<plan::FeedingDue>(&task.matter)) {
+        if (feed->task == plan::FeedingTask::Feed) {
+            say_topics({plan::CautionTopic::Label, plan::CautionTopic::FertiliserStorage});
+        } else {
+            say_topics({plan::CautionTopic::Leachate});
+        }
+    }
+    if (std::holds_alternative<plan::DamageStep>(task.matter)) {
+        say_topics({plan::CautionTopic::WeedKillerDrift, plan::CautionTopic::FoodAfterWeedKiller});
+    }
+    return texts;
+}
+
+std::string_view round_class(plan::PestState state)
+{
+    switch (state) {
+    case plan::PestState::Clean:
+        return "clean plants";
+    case plan::PestState::Suspect:
+        return "suspect plants";
+    case plan::PestState::Infested:
+        return "infested plants";
+    }
+    return {};
+}
+
+} // namespace lathhouse::words

@@ -1,0 +1,72 @@
+#include "core/plan/round_parts.h"
+
+#include "core/plan/sowing.h"
+#include "core/plan/spot_warmth.h"
+
+#include <algorithm>
+
+namespace lathhouse::plan {
+namespace {
+
+using calendar::Date;
+using calendar::Days;
+
+constexpr int kDaysOfLooks = 35; // Looks at the water are foreseen that far.
+
+PlanWishes wishes_from(const PestCoursePlan& pests, const std::optional<home::AcceptedPlan>& accepted, Date today)
+{
+    PlanWishes wishes;
+    wishes.accepted = accepted;
+    for (const auto& need : pests.isolation) {
+        const auto until = need.until ? *need.until - Days{1} : today + Days{kNightsOfAPlan};
+        if (until >= today) {
+            wishes.isolated.push_back({need.plant, std::max(need.from, today), until});
+        }
+    }
+    return wishes;
+}
+
+} // namespace
+
+home::Household HouseholdFacts::household() const
+{
+    return log.readings.empty() ? as_told : home::with_learned_offsets(as_told, log, climate.nights());
+}
+
+PlanWishes wishes_of(const HouseholdFacts& facts, Date today)
+{
+    const auto household = facts.household();
+    const home::SpotClimate spots{household, facts.climate, facts.log};
+    return wishes_from(plan_pest_courses(household, facts.events, warmth_of(spots), today), facts.accepted, today);
+}
+
+RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& nights, Date today,
+                       Probability risk)
+{
+    const auto household = facts.household();
+    const home::SpotClimate spots{household, facts.climate, facts.log};
+    RoundParts parts{.today = today,
+                     .plan = {today, risk, {}, 0.0, {}, {}, {}},
+                     .ladders = {},
+                     .pests = plan_pest_courses(household, facts.events, warmth_of(spots), today),
+                     .water = {},
+                     .feeding = {},
+                     .cold = cold_courses(household, facts.events, today),
+                     .damage = damage_courses(household, facts.events),
+                     .nights = {},
+                     .sowing = {}};
+    const ColdChances chances{nights};
+    parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
+                           wishes_from(parts.pests, facts.accepted, today));
+    for (const auto& ladder : ladders_of(household, spots, parts.plan, today)) {
+        parts.ladders.push_back(held_up(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), spots,
+                                        facts.log));
+    }
+    parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);
+    parts.feeding = feeding_year(household, facts.climate, spots, facts.events, parts.plan.plants, {.from = today});
+    const auto ahead = nights_of_forecast(facts.log.forecasts, today);
+    parts.nights = plan_nights(facts.as_told, facts.log, nights, ahead, today, risk);
+    return parts;
+}
+
+} // namespace lathhouse::plan

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/home/learned_offset.h"
+#include "core/home/planned_stays.h"
+#include "core/home/seed_lot.h"
+#include "core/plan/round.h"
+
+#include <optional>
+#include <vector>
+
+namespace lathhouse::plan {
+
+/// What the journal and the climate know of a household.
+struct HouseholdFacts {
+    home::Household as_told; ///< With the offsets that it was given.
+    home::NightLog log;
+    std::vector<home::Event> events;
+    climate::PlaceClimate climate;
+    std::optional<home::AcceptedPlan> accepted = {};
+    home::SeedBook seeds = {};
+
+    /// The household with the offsets that its thermometers have taught.
+    home::Household household() const;
+};
+
+/// What a plan of today has to heed: the accepted plan, and the plants that pests keep apart (until further notice
+/// where no day of release can be named).
+PlanWishes wishes_of(const HouseholdFacts& facts, calendar::Date today);
+
+/// Everything that the round is made of. `nights` is the place's model and must outlive the answer.
+RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& nights, calendar::Date today,
+                       Probability risk);
+
+} // namespace lathhouse::plan

@@ -1,0 +1,177 @@
+#include "core/plan/round_parts.h"
+
+#include "tests/plan/sample_household.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace lathhouse::plan {
+namespace {
+
+using calendar::Date;
+using calendar::Days;
+using home::Event;
+using home::EventKind;
+
+const Date kToday{2027, 6, 15};
+
+class Round : public testing::Test {
+protected:
+    Round()
+    {
+        auto home = household({indoors(1, 6), balcony(2, 6), indoors(3, 2)},
+                              {plant(1, 10, 4, 0), plant(2, 10, 4, 0), plant(3, 10, 4, 0), plant(4, 10, 4, 0)});
+        home.spots[2].apart = true;
+        home.spots[0].walking_order = 2;
+        home.spots[1].walking_order = 1;
+        home.plants[0].spot = 1;
+        home.plants[1].spot = 2;
+        home.plants[2].spot = 2;
+        home.plants[3].spot = 1;
+        for (auto& one : home.plants) {
+            one.kind = "Citrus limon";
+        }
+        facts_.as_told = home;
+    }
+    void happened(EventKind kind, home::PlantId plant, int days_ago, std::map<std::string, std::string> details = {},
+                  std::optional<home::SpotId> spot = {})
+    {
+        const auto date = kToday - Days{days_ago};
+        facts_.events.push_back({plant, kind, spot, date, calendar::start_of_day_utc(date), "", std::move(details)});
+    }
+    std::vector<Task> round(Date date = kToday) const
+    {
+        return round_of(facts_.as_told, facts_.events, round_parts(facts_, nights_, kToday, Probability::literal(0.1)),
+                        date);
+    }
+    template <class Matter>
+    static std::vector<Task> of(const std::vector<Task>& tasks)
+    {
+        std::vector<Task> found;
+        std::ranges::copy_if(tasks, std::back_inserter(found),
+                             [](const Task& task) { return std::holds_alternative<Matter>(task.matter); });
+        return found;
+    }
+    climate::PlaceClimate place_ = climate_of(5.0, 10.0);
+    climate::NightModel nights_ = place_.nights();
+    HouseholdFacts facts_{.as_told = household({}, {}), .log = {}, .events = {}, .climate = place_};
+};
+
+TEST_F(Round, LooksAtTheWaterOfAPlantThatNobodyHasWatered)
+{
+    const auto looks = of<WaterDue>(round());
+    EXPECT_EQ(looks.size(), 4u);
+    EXPECT_TRUE(of<Hygiene>(round()).empty());
+}
+
+TEST_F(Round, GoesFromCleanOverSuspectToInfestedWithWashingBetween)
+{
+    happened(EventKind::PestFound, 2, 3, {{"pest", "mealybug"}, {"amount", "few"}});
+    const auto tasks = round();
+    EXPECT_TRUE(std::ranges::is_sorted(tasks, {}, &Task::state));
+    const auto hygiene = of<Hygiene>(tasks);
+    ASSERT_EQ(hygiene.size(), 3u); // Before the suspect one, before the infested one, at the end.
+    EXPECT_EQ(std::get<Hygiene>(hygiene[0].matter), Hygiene::BeforeSuspect);
+    EXPECT_EQ(std::get<Hygiene>(hygiene[1].matter), Hygiene::BeforeInfested);
+    EXPECT_EQ(std::get<Hygiene>(tasks.back().matter), Hygiene::AtTheEnd);
+    // The plant that shares the balcony is suspect, the two of the sill are clean.
+    for (const auto& task : tasks) {
+        if (task.plant) {
+            EXPECT_EQ(task.state, *task.plant == 2   ? PestState::Infested
+                                  : *task.plant == 3 ? PestState::Suspect
+                                                     : PestState::Clean);
+        }
+    }
+    EXPECT_FALSE(of<CourseStep>(tasks).empty());
+}
+
+TEST_F(Round, WithinAClassItGoesByWalkingOrder)
+{
+    const auto tasks = round();
+    std::vector<int> orders;
+    for (const auto& task : tasks) {
+        if (task.spot) {
+            orders.push_back(facts_.as_told.spot(*task.spot)->walking_order);
+        }
+    }
+    EXPECT_TRUE(std::ranges::is_sorted(orders));
+}
+
+TEST_F(Round, WhatIsTickedSkippedOrPutOffIsGone)
+{
+    const auto looks = of<WaterDue>(round());
+    ASSERT_EQ(looks.size(), 4u);
+    facts_.events.push_back(done_event(looks[0], kToday, calendar::start_of_day_utc(kToday)));
+    EXPECT_EQ(of<WaterDue>(round()).size(), 3u);
+    happened(EventKind::TaskPostponed, *looks[1].plant, 0,
+             {{"task", looks[1].key}, {"until", calendar::to_text(kToday + Days{1})}});
+    EXPECT_EQ(of<WaterDue>(round()).size(), 2u);
+    happened(EventKind::TaskSkipped, *looks[2].plant, 0, {{"task", looks[2].key}});
+    EXPECT_EQ(of<WaterDue>(round()).size(), 1u);
+}
+
+TEST_F(Round, ATickedCarryIsAMove)
+{
+    LadderStep step{{LadderItemKind::CarryIn, kToday, kToday, 0, Shade::None}, 3};
+    const Task task{step, PestState::Clean, 1, 2, kToday, kToday, 5, "carry-in/1/2027-06-15"};
+    const auto event = done_event(task, kToday, calendar::start_of_day_utc(kToday));
+    EXPECT_EQ(event.kind, EventKind::Moved);
+    EXPECT_EQ(event.spot, 3);
+    EXPECT_EQ(event.plant, 1);
+}
+
+TEST_F(Round, ACarryInOfTonightComesFromTheKeptForecast)
+{
+    facts_.log.forecasts.push_back({kToday, kToday + Days{1}, Celsius::from_degrees(-1.0), {}, {},
+                                    calendar::start_of_day_utc(kToday)});
+    const auto carries = of<CarryInTonight>(round());
+    ASSERT_EQ(carries.size(), 2u); // The two on the balcony.
+    EXPECT_GT(std::get<CarryInTonight>(carries[0].matter).damage.fraction(), 0.5);
+    facts_.log.forecasts.back().low = Celsius::from_degrees(16.0);
+    EXPECT_TRUE(of<CarryInTonight>(round()).empty());
+}
+
+TEST_F(Round, TheDaysAfterAColdNightHaveTheirLooks)
+{
+    happened(EventKind::ColdNight, 3, 3, {{"low_c", "1.0"}});
+    const auto looks = of<ColdStep>(round());
+    ASSERT_FALSE(looks.empty());
+    EXPECT_EQ(looks[0].plant, 3);
+    // Feeding waits until it grows again.
+    for (const auto& task : of<FeedingDue>(round())) {
+        EXPECT_NE(task.plant, 3);
+    }
+}
+
+TEST_F(Round, ThePlanKeepsAnInfestedPlantApart)
+{
+    happened(EventKind::PestFound, 2, 1, {{"pest", "mealybug"}, {"amount", "few"}});
+    const auto wishes = wishes_of(facts_, kToday);
+    ASSERT_FALSE(wishes.isolated.empty());
+    const auto parts = round_parts(facts_, nights_, kToday, Probability::literal(0.1));
+    for (const auto& year : parts.plan.plants) {
+        if (year.plant == 2) {
+            EXPECT_EQ(year.stays.front().spot, 3);
+        }
+    }
+}
+
+TEST_F(Round, AYearOfRoundsHasNoDoubleKeyOnADay)
+{
+    happened(EventKind::PestFound, 2, 3, {{"pest", "mealybug"}, {"amount", "few"}});
+    const auto parts = round_parts(facts_, nights_, kToday, Probability::literal(0.1));
+    for (int day = 0; day < 365; ++day) {
+        std::vector<std::string> keys;
+        for (const auto& task : round_of(facts_.as_told, facts_.events, parts, kToday + Days{day})) {
+            keys.push_back(task.key);
+            EXPECT_GT(task.minutes, 0);
+            EXPECT_LE(task.due, task.latest) << task.key;
+        }
+        std::ranges::sort(keys);
+        EXPECT_EQ(std::ranges::adjacent_find(keys), keys.end()) << day;
+    }
+}
+
+} // namespace
+} // namespace lathhouse::plan
