@@ -176,6 +176,19 @@ TEST(FeedingYear, IsWithheldAfterAColdNightThatHurt)
     EXPECT_TRUE(!elsewhere || elsewhere->why != WithheldWhy::Chilled) << "it stood elsewhere";
 }
 
+TEST(FeedingYear, CountsANightOfTheWholeHouseholdForWhatStoodOutdoors)
+{
+    auto night = event(EventKind::ColdNight, date(2027, 5, 20), {{"low_c", "-6"}});
+    night.plant = std::nullopt;
+    for (const auto spot : {kOpen, kSill}) {
+        auto asked = temperate("Citrus limon", spot);
+        asked.options.from = date(2027, 6, 1);
+        asked.events = {night};
+        const auto rest = withheld_on(asked.feeding(), date(2027, 6, 1));
+        EXPECT_EQ(rest && rest->why == WithheldWhy::Chilled, spot == kOpen);
+    }
+}
+
 TEST(FeedingYear, IsWithheldFromSickRootsUntilReleasedAndGrowing)
 {
     auto asked = temperate("Ficus benjamina");

@@ -1,0 +1,57 @@
+#include "core/plan/whereabouts.h"
+
+#include "tests/plan/growing_sample.h"
+
+#include <gtest/gtest.h>
+
+namespace lathhouse::plan {
+namespace {
+
+using namespace sample;
+
+TEST(Whereabouts, AreTheJournalsBeforeTodayAndThePlansAfter)
+{
+    const auto home = household("Ficus benjamina", 48.0, kOpen);
+    const std::vector<home::Event> events{moved(date(2026, 10, 1), kSill), moved(date(2027, 5, 15), kOpen)};
+    const std::vector<Stay> stays{stay(kOpen, date(2027, 6, 1), date(2027, 9, 20)),
+                                  stay(kDim, date(2027, 9, 21), date(2028, 5, 31))};
+    const Whereabouts of{home.plants.front(), events, stays, date(2027, 6, 1)};
+    EXPECT_FALSE(of.on(date(2026, 9, 30)));
+    EXPECT_EQ(of.on(date(2026, 10, 1)), kSill);
+    EXPECT_EQ(of.on(date(2027, 5, 14)), kSill);
+    EXPECT_EQ(of.on(date(2027, 5, 15)), kOpen);
+    EXPECT_EQ(of.on(date(2027, 9, 20)), kOpen);
+    EXPECT_EQ(of.on(date(2027, 9, 21)), kDim);
+    EXPECT_EQ(of.on(date(2029, 1, 1)), kDim);
+}
+
+TEST(Whereabouts, OfAPlantWithoutAMoveAreWhereItStands)
+{
+    const auto home = household("Ficus benjamina", 48.0, kSill);
+    const Whereabouts of{home.plants.front(), {}, {}, date(2027, 6, 1)};
+    EXPECT_EQ(of.on(date(2020, 1, 1)), kSill);
+    EXPECT_EQ(of.on(date(2030, 1, 1)), kSill);
+    auto nowhere = home.plants.front();
+    nowhere.spot = std::nullopt;
+    EXPECT_FALSE((Whereabouts{nowhere, {}, {}, date(2027, 6, 1)}.on(date(2027, 6, 1))));
+}
+
+TEST(Whereabouts, KnowWhichEventsConcernAPlant)
+{
+    const auto home = household("Ficus benjamina", 48.0, kOpen);
+    const std::vector<home::Event> events{moved(date(2026, 10, 1), kSill), moved(date(2027, 5, 15), kOpen)};
+    const Whereabouts of{home.plants.front(), events, {}, date(2027, 6, 1)};
+    auto watering = event(home::EventKind::Watered, date(2027, 5, 20));
+    EXPECT_TRUE(of.concerns(watering));
+    watering.plant = 2;
+    EXPECT_FALSE(of.concerns(watering));
+    watering.plant = std::nullopt;
+    EXPECT_FALSE(of.concerns(watering)) << "neither plant nor spot";
+    watering.spot = kOpen;
+    EXPECT_TRUE(of.concerns(watering));
+    watering.spot = kSill;
+    EXPECT_FALSE(of.concerns(watering)) << "it had moved away";
+}
+
+} // namespace
+} // namespace lathhouse::plan
