@@ -9,9 +9,12 @@ namespace lathhouse::cli {
 
 void add_all(Commands& commands)
 {
+    add_after_cold(commands);
     add_chance(commands);
     add_climate(commands);
     add_coast(commands);
+    add_course(commands);
+    add_damage(commands);
     add_demo(commands);
     add_frost(commands);
     add_light(commands);
@@ -24,6 +27,7 @@ void add_all(Commands& commands)
     add_normals(commands);
     add_place(commands);
     add_show(commands);
+    add_spray_check(commands);
     add_stations(commands);
     add_sun(commands);
     add_tonight(commands);

@@ -7,9 +7,12 @@ namespace lathhouse::cli {
 /// Declares every command; a new command gets its `add_` function here and in all_commands.cpp.
 void add_all(Commands& commands);
 
+void add_after_cold(Commands& commands);
 void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_coast(Commands& commands);
+void add_course(Commands& commands);
+void add_damage(Commands& commands);
 void add_frost(Commands& commands);
 void add_log(Commands& commands);
 void add_light(Commands& commands);
@@ -18,6 +21,7 @@ void add_map(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
 void add_place(Commands& commands);
+void add_spray_check(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 void add_towns(Commands& commands);
