@@ -44,7 +44,9 @@ PestHistory::PestHistory(const home::Household& household, std::span<const home:
     for (const auto* event : in_order) {
         const bool moves = event->kind == home::EventKind::Moved || event->kind == home::EventKind::Isolated;
         if (moves && event->plant && event->spot && plants_.contains(*event->plant)) {
-            plants_[*event->plant].stays.push_back({event->happened, *event->spot});
+            auto& of = plants_[*event->plant];
+            of.stays.push_back({event->happened, *event->spot});
+            of.was_moved |= event->kind == home::EventKind::Moved;
         }
     }
     for (const auto* event : in_order) {
@@ -156,10 +158,8 @@ bool PestHistory::is_living(home::PlantId plant) const
 std::optional<home::SpotId> PestHistory::spot_on(home::PlantId plant, Date date) const
 {
     const auto& of = plants_.at(plant);
-    if (of.stays.empty()) {
-        return household_.plant(plant)->spot;
-    }
-    std::optional<home::SpotId> spot;
+    // Before its first logged move nobody knows where it stood; one that was never moved has its spot.
+    auto spot = of.was_moved ? std::nullopt : household_.plant(plant)->spot;
     for (const auto& [from, where] : of.stays) {
         if (from <= date) {
             spot = where;

@@ -71,6 +71,7 @@ private:
         std::vector<calendar::Date> treatments;
         std::map<std::string, std::vector<Find>> finds;
         bool gone = false;
+        bool was_moved = false;
     };
     void take(const home::Event& event);
     void take_find(const home::Event& event, const std::string& name);
