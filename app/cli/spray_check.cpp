@@ -6,6 +6,7 @@
 #include "app/words/spray_words.h"
 #include "core/plan/spray_gate.h"
 
+#include <algorithm>
 #include <array>
 #include <memory>
 #include <sstream>

@@ -114,15 +114,15 @@ struct DamageStep {
 /// What is known of a case.
 struct DamageCase {
     calendar::Date happened;
-    std::string product; ///< Key, name or active substance; empty or unknown to the table: not known.
-    std::vector<std::string> signs;
-    std::optional<double> first_signs_days;
-    std::optional<bool> still_wet;
-    std::optional<bool> from_compost;
-    std::optional<bool> edible;
-    std::optional<Litres> pot_volume;
-    std::optional<home::PlantId> plant;
-    std::optional<calendar::Date> new_growth; ///< Logged since.
+    std::string product = {}; ///< Key, name or active substance; empty or unknown to the table: not known.
+    std::vector<std::string> signs = {};
+    std::optional<double> first_signs_days = {};
+    std::optional<bool> still_wet = {};
+    std::optional<bool> from_compost = {};
+    std::optional<bool> edible = {};
+    std::optional<Litres> pot_volume = {};
+    std::optional<home::PlantId> plant = {};
+    std::optional<calendar::Date> new_growth = {}; ///< Logged since.
 };
 
 struct DamageCourse {

@@ -18,9 +18,9 @@ namespace lathhouse::plan {
 /// What is known of one cold night at the plant.
 struct NightReadings {
     Celsius low;
-    std::optional<Celsius> evening; ///< Two hours after sunset.
-    std::optional<Celsius> high;    ///< Of the days round it.
-    std::optional<double> hours;    ///< At or below the plant's safe night, as somebody saw them.
+    std::optional<Celsius> evening = {}; ///< Two hours after sunset.
+    std::optional<Celsius> high = {};    ///< Of the days round it.
+    std::optional<double> hours = {};    ///< At or below the plant's safe night, as somebody saw them.
     double night_hours = 12.0;      ///< From sunset to sunrise.
 };
 

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <set>
 #include <utility>
 
@@ -152,15 +151,15 @@ public:
         return course;
     }
 
-    Course suspect(home::PlantId plant, const PestOfHistory& pest, Date contact, const Release& release) const
+    Course suspect(home::PlantId plant, const PestOfHistory& pest, Date contact, const Release& ends) const
     {
         Course course = begin(plant, pest, PestState::Suspect, contact, contact);
-        course.clean_looks = release.clean_looks;
-        course.clear_not_before = release.end;
-        if (release.next_look < release.end) {
-            add(course, CourseAct::Inspect, release.next_look, release.next_look + Days{2});
+        course.clean_looks = ends.clean_looks;
+        course.clear_not_before = ends.end;
+        if (ends.next_look < ends.end) {
+            add(course, CourseAct::Inspect, ends.next_look, ends.next_look + Days{2});
         }
-        add(course, CourseAct::LastInspection, release.end, release.end + Days{14});
+        add(course, CourseAct::LastInspection, ends.end, ends.end + Days{14});
         return course;
     }
 
@@ -268,7 +267,7 @@ public:
     {
     }
 
-    IsolationNeed need(const Course& course)
+    IsolationNeed need_of(const Course& course)
     {
         IsolationNeed need{course.plant,
                            course.state,
@@ -460,7 +459,7 @@ PestCoursePlan plan_pest_courses(const home::Household& household, std::span<con
     for (const auto& course : plan.courses) {
         const auto seen = std::ranges::find(plan.isolation, course.plant, &IsolationNeed::plant);
         if (seen == plan.isolation.end()) {
-            plan.isolation.push_back(isolation.need(course));
+            plan.isolation.push_back(isolation.need_of(course));
         } else if (!course.clear_not_before || (seen->until && *course.clear_not_before > *seen->until)) {
             seen->until = course.clear_not_before;
         }

@@ -92,28 +92,28 @@ private:
 struct SprayAnswers {
     SprayKind spray = SprayKind::Other;
     const plants::PlantKind* plant = nullptr;
-    std::optional<bool> outdoors;
-    std::optional<bool> label_read;
-    std::optional<bool> label_forbids;
-    std::optional<double> test_leaf_hours;
-    std::optional<bool> test_leaf_hurt;
-    std::optional<Celsius> temperature; ///< The warmest until it is dry.
-    std::optional<bool> direct_sun;
-    std::optional<bool> dry_or_wilted;
-    std::optional<double> days_since_repotting;
-    std::optional<bool> seedling;
-    std::optional<bool> windy;
-    std::optional<bool> rain_soon;
-    std::optional<bool> open_flowers;
-    std::optional<bool> child_near;
-    std::optional<bool> animal_near;
-    std::optional<bool> asthma_or_pregnant;
-    std::optional<bool> fresh_air;
-    std::optional<bool> flame_near;
-    std::optional<bool> edible;
-    std::optional<bool> crop_on_label;
-    std::optional<bool> homemade;
-    std::optional<double> mixed_hours;
+    std::optional<bool> outdoors = {};
+    std::optional<bool> label_read = {};
+    std::optional<bool> label_forbids = {};
+    std::optional<double> test_leaf_hours = {};
+    std::optional<bool> test_leaf_hurt = {};
+    std::optional<Celsius> temperature = {}; ///< The warmest until it is dry.
+    std::optional<bool> direct_sun = {};
+    std::optional<bool> dry_or_wilted = {};
+    std::optional<double> days_since_repotting = {};
+    std::optional<bool> seedling = {};
+    std::optional<bool> windy = {};
+    std::optional<bool> rain_soon = {};
+    std::optional<bool> open_flowers = {};
+    std::optional<bool> child_near = {};
+    std::optional<bool> animal_near = {};
+    std::optional<bool> asthma_or_pregnant = {};
+    std::optional<bool> fresh_air = {};
+    std::optional<bool> flame_near = {};
+    std::optional<bool> edible = {};
+    std::optional<bool> crop_on_label = {};
+    std::optional<bool> homemade = {};
+    std::optional<double> mixed_hours = {};
 };
 
 /// Something that is not as it should be, or has to be kept.
