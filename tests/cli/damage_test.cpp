@@ -75,7 +75,7 @@ TEST(AfterCold, SaysHowLongAndWhatToExpect)
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_TRUE(says(ran, "h below the line of damage")) << ran.out;
     EXPECT_TRUE(says(ran, "Leaf damage")) << ran.out;
-    EXPECT_TRUE(says(ran, "15 October")) << ran.out;
+    EXPECT_TRUE(says(ran, "15 Oct")) << ran.out;
     EXPECT_TRUE(says(ran, "not beside a heater")) << ran.out;
     EXPECT_TRUE(says(ran, "No feed")) << ran.out;
     EXPECT_TRUE(says(ran, "Sources: ")) << ran.out;
