@@ -10,9 +10,12 @@ namespace lathhouse::cli {
 void add_all(Commands& commands)
 {
     add_add(commands);
+    add_after_cold(commands);
     add_chance(commands);
     add_climate(commands);
     add_coast(commands);
+    add_course(commands);
+    add_damage(commands);
     add_demo(commands);
     add_feeding(commands);
     add_frost(commands);
@@ -30,6 +33,7 @@ void add_all(Commands& commands)
     add_export(commands);
     add_round(commands);
     add_show(commands);
+    add_spray_check(commands);
     add_stations(commands);
     add_sun(commands);
     add_tonight(commands);

@@ -12,6 +12,9 @@ void add_chance(Commands& commands);
 void add_climate(Commands& commands);
 void add_coast(Commands& commands);
 void add_feeding(Commands& commands);
+void add_after_cold(Commands& commands);
+void add_course(Commands& commands);
+void add_damage(Commands& commands);
 void add_frost(Commands& commands);
 void add_harden(Commands& commands);
 void add_log(Commands& commands);
@@ -24,6 +27,7 @@ void add_pin(Commands& commands); ///< pin, unpin
 void add_place(Commands& commands);
 void add_export(Commands& commands);
 void add_round(Commands& commands);
+void add_spray_check(Commands& commands);
 void add_stations(Commands& commands);
 void add_tonight(Commands& commands);
 void add_towns(Commands& commands);

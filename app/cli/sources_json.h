@@ -1,0 +1,14 @@
+#pragma once
+
+#include "app/cli/commands.h"
+
+#include <string>
+#include <vector>
+
+namespace lathhouse::cli {
+
+/// [{"key","title","publisher","year"}], each key once in the order given; title null for a key that the
+/// source table lacks.
+Json sources_json(const std::vector<std::string>& keys);
+
+} // namespace lathhouse::cli

@@ -1,0 +1,40 @@
+#include "app/words/source_words.h"
+
+#include "core/plants/plant_kind.h"
+
+#include <set>
+
+namespace lathhouse::words {
+
+std::string sources_line(const std::vector<std::string>& keys)
+{
+    std::set<std::string> said;
+    std::string line;
+    bool common_practice = false;
+    for (const auto& key : keys) {
+        if (key == plants::kCommonPractice) {
+            common_practice = true;
+            continue;
+        }
+        if (!said.insert(key).second) {
+            continue;
+        }
+        line += line.empty() ? "Sources: " : "; ";
+        const auto* source = plants::PlantReference::built_in().source(key);
+        if (source == nullptr) {
+            line += key;
+            continue;
+        }
+        std::string who = source->publisher;
+        if (source->year) {
+            who += (who.empty() ? "" : ", ") + std::to_string(*source->year);
+        }
+        line += source->title + (who.empty() ? "" : " (" + who + ")");
+    }
+    if (common_practice) {
+        line += (line.empty() ? "Sources: " : "; ") + std::string{"common practice, no source"};
+    }
+    return line.empty() ? line : line + ".\n";
+}
+
+} // namespace lathhouse::words

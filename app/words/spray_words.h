@@ -1,0 +1,17 @@
+#pragma once
+
+#include "app/words/words.h"
+#include "core/plan/spray_gate.h"
+
+#include <string>
+
+namespace lathhouse::words {
+
+/// What a finding means, one sentence.
+std::string spray_finding(const plan::SprayFinding& finding, UnitSystem units);
+/// The question that is still open, with the option that answers it.
+std::string spray_question(plan::SprayCheck check);
+/// Two limits that sources give, one sentence.
+std::string spray_conflict(const plan::SprayConflict& conflict, UnitSystem units);
+
+} // namespace lathhouse::words

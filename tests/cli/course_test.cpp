@@ -1,0 +1,141 @@
+#include "tests/cli/run_command.h"
+
+#include "core/journal/household_store.h"
+
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+namespace lathhouse::cli {
+namespace {
+
+const calendar::Date kToday{2026, 11, 10};
+
+/// The demonstration in November, with events written into its journal.
+class CourseCommand : public testing::Test {
+protected:
+    CourseCommand()
+    {
+        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_course_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder_ = pattern;
+        EXPECT_EQ(run_command({"--on", "2026-11-10", "demo", home()}).status, 0);
+    }
+    ~CourseCommand() override
+    {
+        std::error_code failure;
+        std::filesystem::remove_all(folder_, failure);
+    }
+    std::string home() const { return (folder_ / "home").string(); }
+    void log(home::EventKind kind, home::PlantId plant, int days_ago,
+             std::map<std::string, std::string> details) const
+    {
+        auto store = journal::HouseholdStore::open(home());
+        ASSERT_TRUE(store);
+        const auto date = kToday - calendar::Days{days_ago};
+        const home::Event event{.plant = plant,
+                                .kind = kind,
+                                .spot = {},
+                                .happened = date,
+                                .entered = calendar::start_of_day_utc(date),
+                                .note = "",
+                                .details = std::move(details)};
+        ASSERT_TRUE(store->record(std::span{&event, 1}));
+    }
+    Ran ask(std::vector<std::string> command) const
+    {
+        std::vector<std::string> arguments{"--home", home(), "--on", "2026-11-10"};
+        arguments.insert(arguments.end(), command.begin(), command.end());
+        return run_command(arguments);
+    }
+    std::filesystem::path folder_;
+};
+
+TEST_F(CourseCommand, SaysThatAllIsCleanWhereNothingWasFound)
+{
+    const auto ran = ask({"course", "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    const auto json = ran.json();
+    EXPECT_EQ(json["plants"].size(), 14U);
+    for (const auto& plant : json["plants"]) {
+        EXPECT_EQ(plant["state"], "clean");
+    }
+    EXPECT_TRUE(json["courses"].empty());
+}
+
+TEST_F(CourseCommand, GivesTheCourseOfAFindWithItsStudiesAndSources)
+{
+    log(home::EventKind::PestFound, 1, 2, {{"pest", "mealybug"}, {"amount", "many"}});
+    const auto ran = ask({"course", "--plant", "1", "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    const auto json = ran.json();
+    ASSERT_EQ(json["courses"].size(), 1U);
+    const auto& course = json["courses"][0];
+    EXPECT_EQ(course["state"], "infested");
+    EXPECT_EQ(course["pest"], "Citrus mealybug");
+    EXPECT_EQ(course["generations"].size(), 2U);
+    EXPECT_FALSE(course["steps"].empty());
+    EXPECT_EQ(json["isolation"].size(), 1U);
+    bool kara = false;
+    for (const auto& source : json["sources"]) {
+        kara |= source["key"] == "KARA17" && source["year"] == 2017;
+    }
+    EXPECT_TRUE(kara);
+    const auto text = ask({"course"}).out;
+    EXPECT_NE(text.find("Infested:"), std::string::npos) << text;
+    EXPECT_NE(text.find("Clear not before"), std::string::npos) << text;
+    EXPECT_NE(text.find("Sources: "), std::string::npos) << text;
+}
+
+TEST_F(CourseCommand, ShowsOnlyThePestThatWasAskedFor)
+{
+    log(home::EventKind::PestFound, 1, 2, {{"pest", "mealybug"}});
+    log(home::EventKind::PestFound, 2, 2, {{"pest", "thrips"}});
+    const auto json = ask({"course", "--pest", "thrips", "--json"}).json();
+    for (const auto& course : json["courses"]) {
+        EXPECT_EQ(course["pest"], "Western flower thrips");
+    }
+    EXPECT_EQ(json["pest"]["botanical_name"], "Frankliniella occidentalis");
+}
+
+TEST_F(CourseCommand, ErrorsAreOneSentence)
+{
+    for (const auto& command : std::vector<std::vector<std::string>>{
+             {"course", "--pest", "dragon"}, {"course", "--plant", "999"}, {"after-cold", "--plant", "999"},
+             {"after-cold", "--plant", "1"}, {"damage", "--plant", "999"}}) {
+        const auto ran = ask(command);
+        EXPECT_NE(ran.status, 0);
+        EXPECT_TRUE(is_one_clear_error(ran)) << ran.out << ran.err;
+    }
+}
+
+TEST_F(CourseCommand, DamageThatWasLoggedHasItsCourse)
+{
+    log(home::EventKind::ChemicalDamage, 1, 4, {{"product", "dicamba"}, {"signs", "cupped_leaves"}});
+    const auto json = ask({"damage", "--plant", "1", "--json"}).json();
+    ASSERT_EQ(json["courses"].size(), 1U);
+    EXPECT_EQ(json["courses"][0]["mode"]["mode"], "auxin");
+    EXPECT_EQ(json["courses"][0]["leach"], "yes");
+    EXPECT_EQ(ask({"damage", "--plant", "2"}).status, 0);
+}
+
+TEST_F(CourseCommand, ColdNightsThatWereLoggedHaveTheirPrognosis)
+{
+    log(home::EventKind::ColdNight, 1, 1, {{"low_c", "-9"}, {"hours", "6"}});
+    const auto ran = ask({"after-cold", "--plant", "1", "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_NE(ran.json()["outcome"], "nothing");
+    EXPECT_EQ(ran.json()["nights"][0]["course"], "hours");
+}
+
+TEST(CourseCommandAlone, ShowsThePestWithoutAHousehold)
+{
+    const auto ran = run_command({"--home", "/no/such/folder", "course", "--pest", "spider mite"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_NE(ran.out.find("Tetranychus urticae"), std::string::npos);
+    EXPECT_NE(ran.out.find("20 d at 20"), std::string::npos) << ran.out;
+}
+
+} // namespace
+} // namespace lathhouse::cli
