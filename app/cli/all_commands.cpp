@@ -3,6 +3,7 @@
 #include "app/cli/demo.h"
 #include "app/cli/list.h"
 #include "app/cli/moves.h"
+#include "app/cli/sowing.h"
 #include "app/cli/sun.h"
 
 namespace lathhouse::cli {
@@ -24,6 +25,7 @@ void add_all(Commands& commands)
     add_normals(commands);
     add_place(commands);
     add_show(commands);
+    add_sowing(commands);
     add_stations(commands);
     add_sun(commands);
     add_tonight(commands);

@@ -12,6 +12,13 @@
 #include <span>
 #include <vector>
 
+namespace lathhouse::home {
+struct SeedBook;
+struct SeedLot;
+struct Tray;
+struct TrayCount;
+} // namespace lathhouse::home
+
 namespace lathhouse::journal {
 
 /// A household's folder on disk: `household.sqlite3` and `photos/`. Several programs may have one open at
@@ -55,6 +62,15 @@ public:
     /// Keeps forecasts, all or nothing. Errors: OutOfRange where one was made after its night, Locked,
     /// Unwritable.
     Result<void> record(std::span<const home::KeptForecast> forecasts);
+    /// Lots, trays, counts and the plants that came of them, as far as they are not undone (seed_lot.h).
+    /// Errors: Damaged, Locked.
+    Result<home::SeedBook> seeds() const;
+    /// Each is checked against what the journal has, written with an event that can be undone, and gives its id.
+    /// Errors: as home::check; OutOfRange for a lot of a name that is there, NotFound for an unknown spot, Locked,
+    /// Unwritable.
+    Result<int> add_lot(const home::SeedLot& lot, calendar::Date on, calendar::Instant entered);
+    Result<int> record(const home::Tray& tray, calendar::Date today, calendar::Instant entered);
+    Result<int> record(const home::TrayCount& count, calendar::Date today, calendar::Instant entered);
     /// Keeps an imported station record, in the place of one that may be there. Errors: OutOfRange where it
     /// breaks a rule of the tables, Locked, Unwritable.
     Result<void> keep_own_record(const climate::OwnRecord& record);
