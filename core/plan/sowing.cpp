@@ -194,12 +194,15 @@ SowingPlan plan_sowing(const SeedKind& kind, const climate::PlaceClimate& place,
                        const SowingWishes& wishes)
 {
     const auto lawful = Probability::clamped(kind.germination_percent / 100.0);
-    SowingPlan plan{&kind, {}, {}, {}, wishes.rate ? wishes.rate->mean() : lawful.fraction()};
+    SowingPlan plan{&kind, {}, {}, {}, {}, wishes.rate ? wishes.rate->mean() : lawful.fraction()};
     plan.seeds = wishes.rate ? home::seeds_needed(wishes.plants, *wishes.rate, kSureOfPlants)
                              : home::seeds_needed(wishes.plants, lawful, kSureOfPlants);
     for (const auto rain : {RainRule::Minded, RainRule::Ignored}) {
         const SowingSearch search{kind, climate, wishes.risk, SowingPace::Usual, rain, 0};
         plan.season = season_of(search, wishes);
+        if (const auto out = search.run_from(SowingMethod::Indoors, 0)) {
+            plan.transplants_out = DateSpan{climate.date(out->first), climate.date(out->last)};
+        }
         if (plan.season) {
             return plan;
         }

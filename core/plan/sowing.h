@@ -106,6 +106,9 @@ struct SowingPlan {
     const plants::SeedKind* kind;
     std::optional<SowingSeason> season; ///< nullopt: see no_date.
     std::optional<NoDate> no_date;
+    /// When seedlings that are there already can be planted out, from today on; nullopt where they cannot or the
+    /// kind is not raised indoors.
+    std::optional<DateSpan> transplants_out;
     std::optional<int> seeds; ///< For the plants wanted, 95 % sure; nullopt over 100,000.
     double seeds_rate;        ///< Share that is expected to come.
 };

@@ -169,12 +169,11 @@ std::set<SowingLimit> SowingSearch::limits(SowingMethod method, int day) const
     return against;
 }
 
-std::optional<SowingRun> SowingSearch::run_of(SowingMethod method) const
+std::optional<SowingRun> SowingSearch::run_from(SowingMethod method, int start) const
 {
     if (!is_raised(method)) {
         return std::nullopt;
     }
-    const int start = first_day(method);
     for (int first = start; first < start + kDaysOfAYear; ++first) {
         if (!limits(method, first).empty()) {
             continue;

@@ -39,7 +39,9 @@ public:
     std::set<SowingLimit> limits(SowingMethod method, int day) const;
     /// The first run of days that will do and begin within a year; nullopt where there is none or the kind is
     /// not raised that way.
-    std::optional<SowingRun> run_of(SowingMethod method) const;
+    std::optional<SowingRun> run_of(SowingMethod method) const { return run_from(method, first_day(method)); }
+    /// The same from a day on that is not tied to today's sowing: for seedlings that are there already.
+    std::optional<SowingRun> run_from(SowingMethod method, int start) const;
     /// When a usual sort put out that day is ready.
     std::optional<int> usual_ready(SowingMethod method, int day) const;
     /// For quick to slow sorts; nullopt where not even a quick one gets there.

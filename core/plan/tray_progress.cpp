@@ -17,6 +17,7 @@ constexpr int kPlantOutMinutes = 20;
 constexpr int kCountCanWait = 4;
 constexpr int kPotUpCanWait = 14;
 constexpr int kSowCanWait = 10;
+constexpr int kLeftBehindDays = 60;
 
 } // namespace
 
@@ -68,39 +69,37 @@ std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, co
                            progress.counted->on + Days{kPotUpCanWait}, kPotUpMinutes});
         }
     }
-    if (!plan.season) {
+    if (plan.season) {
+        const auto& season = *plan.season;
+        const bool any_left = book.seeds_left(lot.id).value_or(1) > 0;
+        const auto sow = [&](SowingTaskKind task, const std::optional<DateSpan>& span) {
+            if (span && any_left && !sown_of_late && date >= span->from && date <= span->to) {
+                due.push_back({task, lot.id, {}, span->from, std::min(span->to, span->from + Days{kSowCanWait}),
+                               kSowMinutes});
+            }
+        };
+        sow(SowingTaskKind::SowIndoors, season.sow_indoors);
+        if (!season.sow_indoors) {
+            sow(SowingTaskKind::SowOutdoors, season.sow_outdoors);
+        }
+    }
+    if (!plan.transplants_out || !kind.weeks_indoors) {
         return due;
     }
-    const auto& season = *plan.season;
-    const bool any_left = book.seeds_left(lot.id).value_or(1) > 0;
-    const auto sow = [&](SowingTaskKind task, const std::optional<DateSpan>& span) {
-        if (span && any_left && !sown_of_late && date >= span->from && date <= span->to) {
-            due.push_back({task, lot.id, {}, span->from, std::min(span->to, span->from + Days{kSowCanWait}),
-                           kSowMinutes});
-        }
-    };
-    sow(SowingTaskKind::SowIndoors, season.sow_indoors);
-    if (!season.sow_indoors) {
-        sow(SowingTaskKind::SowOutdoors, season.sow_outdoors);
-    }
-    // Seedlings of a tray go out by the tray's own age: so many weeks after its sowing, not before the season.
+    // Seedlings go out once they are old enough and the place allows; a tray long past that has gone its way.
     for (const auto* tray : book.trays_of(lot.id)) {
         const auto count = book.latest_count(tray->id);
-        if (!season.plant_out || !kind.weeks_indoors || !count || count->emerged == 0 || tray->sown > date) {
+        const auto weeks = [&](double count_of) { return tray->sown + Days{static_cast<int>(std::lround(7.0 * count_of))}; };
+        if (!count || count->emerged == 0 || date > weeks(kind.weeks_indoors->high) + Days{kLeftBehindDays}) {
             continue;
         }
-        const auto grown = tray->sown + Days{static_cast<int>(std::lround(7.0 * kind.weeks_indoors->low))};
-        // A plan made after the sowing tells of a later planting out; the season's own days count.
-        const auto out = std::max(grown, season.sow_outdoors ? std::min(season.plant_out->from, season.sow_outdoors->from)
-                                                             : season.plant_out->from);
-        if (out > season.plant_out->to) {
-            continue;
-        }
+        const auto out = std::max(weeks(kind.weeks_indoors->low), plan.transplants_out->from);
         const auto harden = out - Days{kHardeningDays};
         if (date >= harden && date < out) {
             due.push_back({SowingTaskKind::Harden, lot.id, tray->id, harden, out, kHardenMinutes});
-        } else if (date >= out && date <= out + Days{kPotUpCanWait}) {
-            due.push_back({SowingTaskKind::PlantOut, lot.id, tray->id, out, out + Days{kPotUpCanWait}, kPlantOutMinutes});
+        } else if (date >= out && date <= plan.transplants_out->to) {
+            due.push_back({SowingTaskKind::PlantOut, lot.id, tray->id, out,
+                           std::min(out + Days{kPotUpCanWait}, plan.transplants_out->to), kPlantOutMinutes});
         }
     }
     return due;

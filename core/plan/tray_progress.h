@@ -45,7 +45,8 @@ struct SowingTask {
     int minutes;               ///< Common practice, no source.
 };
 
-/// One lot's tasks on that date, the season's (a sowing that no tray has answered) and its trays'.
+/// One lot's tasks on that date: the season's sowing where no tray has answered it, and its trays'. plan: of the
+/// lot's kind, made for that date.
 std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, const home::SeedBook& book,
                                const SowingPlan& plan, Celsius room);
 
