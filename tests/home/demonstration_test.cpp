@@ -72,7 +72,7 @@ TEST_P(EveryDemonstration, StandsWhereTheHistoryEnds)
     std::map<PlantId, SpotId> last;
     for (const auto& event : made.history) {
         if (event.kind == EventKind::Moved) {
-            last[event.plant] = event.spot.value();
+            last[event.plant.value()] = event.spot.value();
         }
     }
     for (const auto& plant : made.household.plants) {
@@ -87,7 +87,7 @@ TEST_P(EveryDemonstration, HasItsHistoryInOrderAndBeforeToday)
     EXPECT_TRUE(std::ranges::is_sorted(made.history, {}, &Event::happened));
     EXPECT_LE(made.history.back().happened, options.today);
     for (const auto& event : made.history) {
-        ASSERT_NE(made.household.plant(event.plant), nullptr);
+        ASSERT_NE(made.household.plant(event.plant.value()), nullptr);
         EXPECT_EQ(event.spot.has_value(), event.kind == EventKind::Moved);
     }
 }
