@@ -10,11 +10,14 @@ namespace lathhouse::cli {
 
 void add_all(Commands& commands)
 {
+    add_add(commands);
     add_chance(commands);
     add_climate(commands);
     add_coast(commands);
     add_demo(commands);
+    add_feeding(commands);
     add_frost(commands);
+    add_harden(commands);
     add_light(commands);
     add_list(commands);
     add_log(commands);
@@ -23,6 +26,7 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
+    add_pin(commands);
     add_place(commands);
     add_show(commands);
     add_sowing(commands);
@@ -30,6 +34,7 @@ void add_all(Commands& commands)
     add_sun(commands);
     add_tonight(commands);
     add_towns(commands);
+    add_water(commands);
     add_where(commands);
 }
 

@@ -1,5 +1,7 @@
 #include "app/cli/household_options.h"
 
+#include "core/base/edit_distance.h"
+#include "core/base/parse.h"
 #include "core/home/demonstration.h"
 #include "core/home/learned_offset.h"
 #include "core/journal/household_store.h"
@@ -61,6 +63,40 @@ Result<const home::Spot*> spot_called(const home::Household& household, const st
     }
     return Error{ErrorCode::NotFound,
                  "there is no spot \"" + id_or_name + "\"; `lathhouse list spots` shows their ids"};
+}
+
+Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name)
+{
+    if (const auto* plant = household.plant_called(id_or_name)) {
+        return plant;
+    }
+    std::string near;
+    for (const auto& plant : household.plants) {
+        const auto letters = std::max(plant.name.size(), id_or_name.size());
+        if (edit_distance(lower_case(plant.name), lower_case(id_or_name)) * 3 <= letters) {
+            near += (near.empty() ? "; did you mean " : ", ") + plant.name;
+        }
+    }
+    return Error{ErrorCode::NotFound, "there is no plant \"" + id_or_name + "\"" + near +
+                                          "; `lathhouse list plants` shows their ids"};
+}
+
+Result<plan::PlanWishes> wishes_of(const Globals& globals)
+{
+    plan::PlanWishes wishes;
+    if (!has_household(globals)) {
+        return wishes;
+    }
+    const auto store = journal::HouseholdStore::open(globals.home);
+    if (!store) {
+        return store.error();
+    }
+    auto accepted = store->accepted_plan();
+    if (!accepted) {
+        return accepted.error();
+    }
+    wishes.accepted = *std::move(accepted);
+    return wishes;
 }
 
 Result<climate::PlaceClimate> climate_of(const home::Household& household)

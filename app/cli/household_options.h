@@ -4,6 +4,7 @@
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
 #include "core/home/thermometer.h"
+#include "core/plan/plan_wishes.h"
 
 namespace lathhouse::cli {
 
@@ -25,6 +26,11 @@ struct HouseholdWithLog {
 Result<HouseholdWithLog> household_with_log(const Globals& globals);
 /// The spot of that id or name. Errors: NotFound.
 Result<const home::Spot*> spot_called(const home::Household& household, const std::string& id_or_name);
+/// The plant of that id or name. Errors: NotFound, with names written much like it.
+Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name);
+
+/// What a plan has to heed besides the household: the plan that was accepted. Errors: as HouseholdStore.
+Result<plan::PlanWishes> wishes_of(const Globals& globals);
 
 /// Climate of the household's place: by its own record where it has one that reaches, else from the shipped
 /// table (with a warning where there is a record that cannot answer).

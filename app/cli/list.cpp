@@ -2,6 +2,7 @@
 
 #include "app/cli/household_options.h"
 #include "app/cli/seed_options.h"
+#include "app/cli/jugs.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
 
@@ -95,6 +96,7 @@ void add_list(Commands& commands)
     add_lister(commands, group, "plants", "Plants, their cold lines and where they stand", list_plants);
     add_spot_lists(commands, group);
     add_seed_lists(commands, group);
+    add_jug_list(commands, group);
 }
 
 void add_show(Commands& commands)

@@ -1,8 +1,12 @@
 #include "app/cli/moves.h"
 
+#include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/words/credits.h"
+#include "app/words/ladder_words.h"
 #include "app/words/plan_words.h"
+#include "core/journal/household_store.h"
+#include "core/plan/hardening.h"
 #include "core/plan/year_plan.h"
 
 #include <algorithm>
@@ -16,6 +20,7 @@ struct MovesOptions {
     double risk_percent = 10.0;
     std::string from;
     std::string effort = "full";
+    bool accept = false;
 };
 
 Json risk_json(const std::optional<Probability>& risk)
@@ -23,30 +28,72 @@ Json risk_json(const std::optional<Probability>& risk)
     return risk ? json_number(risk->fraction()) : Json(nullptr);
 }
 
-Json json_of(const plan::YearPlan& plan, const home::Household& household, words::UnitSystem units)
+Json steps_of(home::PlantId plant, const std::vector<plan::Ladder>& ladders)
+{
+    Json steps = Json::array();
+    for (const auto& ladder : ladders) {
+        for (const auto& item : ladder.items) {
+            if (ladder.plant == plant) {
+                steps.push_back({{"date", calendar::to_text(item.date)},
+                                 {"until", calendar::to_text(item.until)},
+                                 {"what", words::ladder_item(item)}});
+            }
+        }
+    }
+    return steps;
+}
+
+/// Carries from one indoor spot to another have no ladder, and are steps of their own.
+void add_plain_carries(Json& steps, const plan::PlantYear& year, const home::Household& household)
+{
+    for (std::size_t at = 1; at < year.stays.size(); ++at) {
+        const auto& before = *household.spot(year.stays[at - 1].spot);
+        const auto& spot = *household.spot(year.stays[at].spot);
+        if (home::is_outdoors(before.kind) == home::is_outdoors(spot.kind)) {
+            steps.push_back({{"date", calendar::to_text(year.stays[at].from)},
+                             {"until", calendar::to_text(year.stays[at].from)},
+                             {"what", "to " + spot.name}});
+        }
+    }
+}
+
+Json json_of(const plan::YearPlan& plan, const std::vector<plan::Ladder>& ladders,
+             const std::vector<plan::PlanChange>& changes, const home::Household& household,
+             words::UnitSystem units)
 {
     Json plants = Json::array();
     for (const auto& year : plan.plants) {
         Json stays = Json::array();
-        Json steps = Json::array();
+        Json steps = steps_of(year.plant, ladders);
+        add_plain_carries(steps, year, household);
         for (const auto& stay : year.stays) {
-            const auto* spot = household.spot(stay.spot);
             stays.push_back({{"spot", stay.spot},
                              {"from", calendar::to_text(stay.from)},
                              {"to", calendar::to_text(stay.to)},
                              {"why", words::why(stay.why, units)},
                              {"risk_out", risk_json(stay.risk_out)},
                              {"risk_in", risk_json(stay.risk_in)}});
-            if (stay.from != plan.from) {
-                steps.push_back({{"date", calendar::to_text(stay.from)}, {"what", "to " + spot->name}});
-            }
         }
         plants.push_back({{"id", year.plant},
                           {"name", household.plant(year.plant)->name},
                           {"stays", stays},
                           {"steps", steps}});
     }
+    Json changed = Json::array();
+    for (const auto& change : changes) {
+        changed.push_back({{"plant", change.plant},
+                           {"from", calendar::to_text(change.from)},
+                           {"to", calendar::to_text(change.to)},
+                           {"was", change.was ? Json(*change.was) : Json(nullptr)},
+                           {"is", change.is}});
+    }
+    Json refusals = Json::array();
+    for (const auto& refusal : plan.refusals) {
+        refusals.push_back({{"plant", refusal.plant}, {"why", words::refusal(refusal, units)}});
+    }
     return {{"plants", plants},
+            {"refusals", refusals},
+            {"changes", changed},
             {"gap", json_number(plan.gap)},
             {"solve_ms", json_number(plan.solve_time.count())}};
 }
@@ -61,6 +108,20 @@ std::string risks_in_words(const plan::Stay& stay)
         text += ", " + words::chance(*stay.risk_in) + " after it";
     }
     return text.empty() ? text : " (harmful night:" + text.substr(1) + ")";
+}
+
+std::string changes_in_words(const std::optional<home::AcceptedPlan>& accepted,
+                             const std::vector<plan::PlanChange>& changes, const home::Household& household)
+{
+    if (!accepted) {
+        return {};
+    }
+    std::string text = "Against the plan accepted on " + calendar::to_text(calendar::utc_date(accepted->accepted)) +
+                       (changes.empty() ? ": no change.\n" : ":\n");
+    for (const auto& change : changes) {
+        text += "  " + words::change(change, household) + '\n';
+    }
+    return text;
 }
 
 std::string text_of(const plan::YearPlan& plan, const home::Household& household,
@@ -86,10 +147,14 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
                  << words::padded(household.spot(stay.spot)->name, 14) << "  " << words::why(stay.why, units)
                  << risks_in_words(stay) << '\n';
         }
+        for (const auto& refusal : plan.refusals) {
+            if (refusal.plant == year.plant) {
+                text << "  " << words::refusal(refusal, units) << '\n';
+            }
+        }
     }
-    text << "\nA stay's dates are its evenings, both included. Move tender plants over 7 to 14 days, in "
-            "shade and by "
-            "day at first.\n";
+    text << "\nA stay's dates are its evenings, both included. `lathhouse harden` has the days before and after "
+            "each carry.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
          << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
@@ -100,19 +165,34 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
 } // namespace
 
 Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
-                        Probability risk, plan::Effort effort)
+                        Probability risk, plan::Effort effort, const plan::PlanWishes& wishes, bool accept)
 {
     const auto climate = climate_of(household);
     if (!climate) {
         return climate.error();
     }
     const plan::ColdChances chances{climate->nights()};
-    const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
-    Answer answer{json_of(plan, household, globals.units),
-                  text_of(plan, household, *climate, chances.nights().turn(), globals.units),
+    const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort, wishes);
+    const auto ladders =
+        plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today);
+    const auto changes =
+        wishes.accepted ? plan::changes_between(*wishes.accepted, plan) : std::vector<plan::PlanChange>{};
+    Answer answer{json_of(plan, ladders, changes, household, globals.units),
+                  text_of(plan, household, *climate, chances.nights().turn(), globals.units) +
+                      changes_in_words(wishes.accepted, changes, household),
                   climate->warnings};
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
+    }
+    if (accept) {
+        auto store = journal::HouseholdStore::open(globals.home);
+        if (!store) {
+            return store.error();
+        }
+        if (const auto kept = store->accept(plan::to_accept(plan, now())); !kept) {
+            return kept.error();
+        }
+        answer.text += "Accepted: plans to come keep to it where changing it would not pay.\n";
     }
     return answer;
 }
@@ -129,6 +209,7 @@ void add_moves(Commands& commands)
     command.add_option("--from", options->from, "First evening of the plan (default: today)")
         ->type_name("YYYY-MM-DD");
     command.add_option("--effort", options->effort, "fast or full")->check(CLI::IsMember({"fast", "full"}));
+    command.add_flag("--accept", options->accept, "Keep this plan: later ones change it only where it pays");
     commands.on_run(command, [options](const Globals& globals) -> Result<Answer> {
         const auto risk = Probability::from_percent(options->risk_percent);
         if (!risk || options->risk_percent < 0.1 || options->risk_percent > 50.0) {
@@ -146,8 +227,13 @@ void add_moves(Commands& commands)
         if (!household) {
             return household.error();
         }
+        const auto wishes = wishes_of(globals);
+        if (!wishes) {
+            return wishes.error();
+        }
         return moves_of(globals, *household, from, *risk,
-                        options->effort == "fast" ? plan::Effort::Fast : plan::Effort::Full);
+                        options->effort == "fast" ? plan::Effort::Fast : plan::Effort::Full, *wishes,
+                        options->accept);
     });
 }
 

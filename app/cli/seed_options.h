@@ -26,7 +26,7 @@ std::vector<std::string> lot_notes(const LotKnown& lot, std::optional<int> neede
 
 /// `add lot`.
 void add_seed_adders(Commands& commands, CLI::App& group);
-/// `log sown`, `log count`.
+/// `log sown`, `log count`, `log potted`.
 void add_seed_logs(Commands& commands, CLI::App& group);
 /// `list lots`.
 void add_seed_lists(Commands& commands, CLI::App& group);

@@ -4,6 +4,7 @@
 #include "app/cli/seed_options.h"
 #include "app/words/sowing_words.h"
 #include "core/base/parse.h"
+#include "core/home/seedling.h"
 #include "core/journal/household_store.h"
 #include "core/plan/tray_progress.h"
 
@@ -230,6 +231,78 @@ Result<Answer> log_count(const Globals& globals, const CountOptions& options)
                   {}};
 }
 
+struct PottedOptions {
+    int tray = 0;
+    int plants = 1;
+    std::string name;
+    std::string spot;
+    std::string date;
+};
+
+Result<Answer> log_potted(const Globals& globals, const PottedOptions& options)
+{
+    if (options.plants < 1 || options.plants > 1000) {
+        return Error{ErrorCode::OutOfRange, "--plants must lie within 1 and 1000"};
+    }
+    const auto date = date_of(options.date, globals.today);
+    if (!date) {
+        return date.error();
+    }
+    if (*date > globals.today) {
+        return Error{ErrorCode::OutOfRange, "--date " + options.date + " is after today; log it when it is done"};
+    }
+    auto store = store_of(globals);
+    if (!store) {
+        return store.error();
+    }
+    const auto book = store->seeds();
+    if (!book) {
+        return book.error();
+    }
+    const auto* tray = book->tray(options.tray);
+    if (tray == nullptr) {
+        return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+    }
+    const auto kind = plants::SeedReference::built_in().find(book->lot(tray->lot)->crop);
+    if (!kind) {
+        return kind.error();
+    }
+    std::optional<home::SpotId> stands = tray->spot;
+    if (!options.spot.empty()) {
+        const auto household = store->load();
+        if (!household) {
+            return household.error();
+        }
+        const auto spot = spot_called(*household, options.spot);
+        if (!spot) {
+            return spot.error();
+        }
+        stands = (*spot)->id;
+    }
+    std::vector<home::Plant> plants;
+    const auto before = static_cast<int>(book->potted_from(tray->id));
+    const auto stem = options.name.empty() ? (*kind)->name() + " " + std::to_string(tray->id) : options.name;
+    for (int i = 1; i <= options.plants; ++i) {
+        const bool alone = options.plants == 1 && !options.name.empty();
+        plants.push_back(
+            home::make_seedling(**kind, alone ? stem : stem + "-" + std::to_string(before + i)));
+        plants.back().spot = stands;
+    }
+    const auto ids = store->pot_up(tray->id, plants, *date, now());
+    if (!ids) {
+        return ids.error();
+    }
+    Json list = Json::array();
+    std::string names;
+    for (std::size_t i = 0; i < ids->size(); ++i) {
+        list.push_back({{"id", (*ids)[i]}, {"name", plants[i].name}});
+        names += (i == 0 ? "" : ", ") + plants[i].name;
+    }
+    return Answer{{{"tray", tray->id}, {"plants", list}},
+                  "Potted from tray " + std::to_string(tray->id) + ": " + names + ".\n",
+                  {}};
+}
+
 Result<Answer> list_lots(const Globals& globals)
 {
     const auto store = store_of(globals);
@@ -423,6 +496,16 @@ void add_seed_logs(Commands& commands, CLI::App& group)
     count.add_option("--date", counted->date, "Default: today")->type_name("YYYY-MM-DD");
     count.add_flag("--last", counted->last, "No more are waited for");
     commands.on_run(count, [counted](const Globals& globals) { return log_count(globals, *counted); });
+
+    auto potted = std::make_shared<PottedOptions>();
+    CLI::App& pot = *group.add_subcommand("potted", "Seedlings of a tray that became plants in pots");
+    pot.fallthrough();
+    pot.add_option("--tray", potted->tray, "Number of the tray")->required()->type_name("ID");
+    pot.add_option("--plants", potted->plants, "How many (default 1)")->type_name("N");
+    pot.add_option("--name", potted->name, "Their name; several are numbered (default: crop and tray)");
+    pot.add_option("--spot", potted->spot, "Where they stand, by id or name (default: the tray's)");
+    pot.add_option("--date", potted->date, "Default: today")->type_name("YYYY-MM-DD");
+    commands.on_run(pot, [potted](const Globals& globals) { return log_potted(globals, *potted); });
 }
 
 void add_seed_lists(Commands& commands, CLI::App& group)

@@ -4,6 +4,7 @@
 #include "app/words/plan_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/plan/cold_chances.h"
+#include "core/plan/hardening.h"
 #include "core/plan/year_plan.h"
 #include "core/sky/radiation.h"
 #include "core/sky/sun.h"
@@ -18,8 +19,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kDays = plan::kNightsOfAPlan;
-constexpr int kDaysGoingOut = 14;
-constexpr int kDaysComingIn = 7;
 constexpr Celsius kFrost = Celsius::from_degrees(0.0);
 
 /// Value of a month's figure on a date, straight between the middles of months.
@@ -220,7 +219,27 @@ void add_sheltered(YearData& year, const home::Household& household, const plan:
     year.sheltered = std::move(sheltered);
 }
 
-SolvedYear solved_year(const home::Household& household, const plan::YearPlan& plan, words::UnitSystem units)
+/// Days of the ladder that belongs to a stay's beginning: of hardening before it, or kept apart after it.
+int ladder_days(const std::vector<plan::Ladder>& ladders, home::PlantId plant, const plan::Stay& stay)
+{
+    for (const auto& ladder : ladders) {
+        if (ladder.plant != plant || ladder.to != stay.spot || ladder.planned != stay.from) {
+            continue;
+        }
+        if (ladder.direction == plan::Direction::Out) {
+            return calendar::days_between(ladder.items.front().date, ladder.reached);
+        }
+        for (const auto& item : ladder.items) {
+            if (item.kind == plan::LadderItemKind::KeepApart) {
+                return calendar::days_between(item.date, item.until) + 1;
+            }
+        }
+    }
+    return 0;
+}
+
+SolvedYear solved_year(const home::Household& household, const plan::YearPlan& plan,
+                       const std::vector<plan::Ladder>& ladders, words::UnitSystem units)
 {
     SolvedYear solved{{}, plan.gap, {}};
     const auto place_of = [&household](home::SpotId id) {
@@ -243,9 +262,9 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
                     const bool is_out = home::is_outdoors(household.spots[spot].kind);
                     const int spent = stays.back().last - stays.back().first + 1;
                     if (is_out && !was_out) {
-                        ladder = std::min(kDaysGoingOut, spent);
+                        ladder = std::min(ladder_days(ladders, plant.id, stay), spent);
                     } else if (was_out && !is_out) {
-                        ladder = std::min(kDaysComingIn, last - first + 1);
+                        ladder = std::min(ladder_days(ladders, plant.id, stay), last - first + 1);
                     }
                 }
                 stays.push_back(
@@ -301,8 +320,12 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
     add_spots(year, household);
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
-    YearSolver solver = [household = std::move(household), climate, chances, today, units](Probability risk) {
-        return solved_year(household, plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast), units);
+    const auto spots = std::make_shared<home::SpotClimate>(household, climate);
+    YearSolver solver = [household = std::move(household), climate, chances, spots, today,
+                         units](Probability risk) {
+        const auto plan =
+            plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast);
+        return solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
     };
     return {std::move(year), std::move(solver)};
 }

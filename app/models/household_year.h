@@ -15,8 +15,8 @@ struct HouseholdYear {
 
 /// Nights, Sun and chances for 365 days from `today`; the plan is left to the solver.
 ///
-/// Ladders: going out, the fourteen days before (trade rule R021, gradual move to brighter light); coming in,
-/// the seven after, in at night and out by day (R026). Light: FAO-56 radiation of the month's range.
+/// Ladders are those of core/plan/hardening.h: going out the days of hardening before, coming in the days apart
+/// after. Light: FAO-56 radiation of the month's range.
 HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
                              calendar::Date today, words::UnitSystem units);
 

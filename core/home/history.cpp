@@ -48,6 +48,15 @@ std::optional<EventKind> event_kind_of(std::string_view word)
     return found == kEventKinds.end() ? std::nullopt : std::optional{found->first};
 }
 
+std::vector<EventKind> every_event_kind()
+{
+    std::vector<EventKind> kinds;
+    for (const auto& [kind, word] : kEventKinds) {
+        kinds.push_back(kind);
+    }
+    return kinds;
+}
+
 std::string_view Event::detail(const std::string& name) const
 {
     const auto found = details.find(name);

@@ -41,6 +41,8 @@ enum class EventKind {
 /// The name in lower case: "moved", "pest_found" ...
 std::string_view to_string(EventKind kind);
 std::optional<EventKind> event_kind_of(std::string_view word);
+/// Every kind, in the order of the list above.
+std::vector<EventKind> every_event_kind();
 
 using EventId = int;
 

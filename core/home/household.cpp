@@ -64,17 +64,34 @@ const Plant* Household::plant(PlantId id) const
     return found == plants.end() ? nullptr : &*found;
 }
 
-const Spot* Household::spot_called(std::string_view id_or_name) const
+namespace {
+
+/// The one of that id, or of that name without case; nullptr where there is none.
+template <class Thing>
+const Thing* called(const std::vector<Thing>& things, std::string_view id_or_name)
 {
     if (const auto id = parse_integer(id_or_name)) {
-        if (const auto* found = spot(*id)) {
-            return found;
+        const auto found = std::ranges::find(things, *id, &Thing::id);
+        if (found != things.end()) {
+            return &*found;
         }
     }
     const auto wanted = lower_case(trimmed(id_or_name));
     const auto found =
-        std::ranges::find_if(spots, [&wanted](const Spot& of) { return lower_case(of.name) == wanted; });
-    return found == spots.end() ? nullptr : &*found;
+        std::ranges::find_if(things, [&wanted](const Thing& of) { return lower_case(of.name) == wanted; });
+    return found == things.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+const Spot* Household::spot_called(std::string_view id_or_name) const
+{
+    return called(spots, id_or_name);
+}
+
+const Plant* Household::plant_called(std::string_view id_or_name) const
+{
+    return called(plants, id_or_name);
 }
 
 } // namespace lathhouse::home

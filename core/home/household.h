@@ -82,6 +82,15 @@ struct Plant {
     PotShade pot_shade = PotShade::Unknown;
 };
 
+/// Nights on which the grower keeps a plant at a spot by hand: evenings, both included.
+struct Pin {
+    PlantId plant;
+    SpotId spot;
+    calendar::Date from;
+    calendar::Date to;
+    friend bool operator==(const Pin&, const Pin&) = default;
+};
+
 struct Household {
     std::string name;
     bool demonstration; ///< Invented for showing; said wherever it is shown.
@@ -90,11 +99,14 @@ struct Household {
     std::vector<Plant> plants;
     /// A station record that the grower imported; it answers before the shipped table.
     std::shared_ptr<const climate::OwnRecord> own_record{};
+    std::vector<Pin> pins{}; ///< Those that hold, by the date of their entry.
 
     const Spot* spot(SpotId id) const;
     const Plant* plant(PlantId id) const;
     /// The spot of that id, or of that name without case; nullptr where there is none.
     const Spot* spot_called(std::string_view id_or_name) const;
+    /// As spot_called, of plants.
+    const Plant* plant_called(std::string_view id_or_name) const;
 };
 
 } // namespace lathhouse::home

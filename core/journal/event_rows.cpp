@@ -1,5 +1,3 @@
-#include "core/journal/event_rows.h"
-
 #include "core/journal/household_store_inside.h"
 
 #include <nlohmann/json.hpp>

@@ -2,7 +2,6 @@
 
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
-#include "core/journal/event_rows.h"
 #include "core/journal/own_record_rows.h"
 
 #include <cerrno>
@@ -22,11 +21,6 @@ namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
 
-std::optional<double> litres_of(std::optional<Litres> volume)
-{
-    return volume ? std::optional{volume->litres()} : std::nullopt;
-}
-
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
     SQLite::Statement place{database, "INSERT INTO household VALUES (1, ?, ?, ?, ?, ?, ?, ?)"};
@@ -39,53 +33,8 @@ void insert_household(SQLite::Database& database, const home::Household& househo
                 << elevation << household.place.time_zone)
         .insert();
 
-    SQLite::Statement spots{database,
-                            "INSERT INTO spots (id, name, short_name, kind, offset_kelvin, "
-                            "offset_spread_kelvin, winter_celsius, summer_celsius, "
-                            "light_in_summer_moles, light_in_winter_moles, capacity_pots, in_reach, "
-                            "walking_order, apart, windy) "
-                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
-    for (const auto& spot : household.spots) {
-        (Row{spots} << spot.id << spot.name << spot.short_name << std::string{home::to_string(spot.kind)}
-                    << spot.offset.mean.kelvins() << spot.offset.spread.kelvins() << degrees_of(spot.winter)
-                    << degrees_of(spot.summer) << spot.light_in_summer.moles() << spot.light_in_winter.moles()
-                    << spot.capacity << int{spot.in_reach} << spot.walking_order << int{spot.apart}
-                    << int{spot.windy})
-            .insert();
-    }
-
-    SQLite::Statement views{database,
-                            "INSERT INTO spot_views (spot_id, shelter, facing_degrees, width_metres, "
-                            "height_metres, sill_metres, distance_metres, sideways_metres, overhang_metres, "
-                            "opposite_degrees, behind_degrees, panes, passes_share) "
-                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
-    for (const auto& spot : household.spots) {
-        if (spot.view) {
-            const auto& view = spot.view->figures();
-            (Row{views} << spot.id << std::string{sky::to_string(view.shelter)} << view.facing.degrees()
-                        << view.width.metres() << view.height.metres() << view.sill.metres()
-                        << view.distance.metres() << view.sideways.metres() << view.overhang.metres()
-                        << view.opposite.degrees() << view.behind.degrees() << view.panes << view.passes)
-                .insert();
-        }
-    }
-
-    SQLite::Statement plants{
-        database, "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
-                  "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
-                  "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                  "pinned_spot_id, wants_open_air, pot_litres, pot_shade) VALUES (?, ?, ?, ?, ?, ?, ?, "
-                  "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
-    for (const auto& plant : household.plants) {
-        (Row{plants} << plant.id << plant.name << plant.kind << plant.lines.lethal.degrees()
-                     << plant.lines.damage_begins.degrees() << plant.lines.safe_night.degrees()
-                     << plant.heat_limit.degrees() << plant.light_to_survive.moles()
-                     << plant.light_to_thrive.moles() << int{plant.must_dry} << int{plant.hazardous}
-                     << int{plant.sulks} << plant.pot_kilograms << plant.spot << plant.pinned_spot
-                     << int{plant.wants_open_air} << litres_of(plant.pot_volume)
-                     << std::string{home::to_string(plant.pot_shade)})
-            .insert();
-    }
+    insert_spots(database, household.spots);
+    insert_plants(database, household.plants);
 }
 
 /// The measured views, by spot. A row that the table's CHECKs let through and SpotView does not is left out.
@@ -192,6 +141,22 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
                  home::pot_shade_of(rows.getColumn(17).getString()).value_or(home::PotShade::Unknown)});
     }
     return plants;
+}
+
+/// Those that were not taken back. The tables' CHECKs have made sure of the dates.
+std::vector<home::Pin> load_pins(SQLite::Database& database)
+{
+    SQLite::Statement rows{database, "SELECT plant_id, spot_id, from_on, to_on FROM pins "
+                                     "WHERE taken_back_at IS NULL ORDER BY id"};
+    std::vector<home::Pin> pins;
+    while (rows.executeStep()) {
+        const auto from = calendar::parse_date(rows.getColumn(2).getString());
+        const auto to = calendar::parse_date(rows.getColumn(3).getString());
+        if (from && to) {
+            pins.push_back({rows.getColumn(0).getInt(), rows.getColumn(1).getInt(), *from, *to});
+        }
+    }
+    return pins;
 }
 
 /// The folder's own path without a separator at its end, so that it has a name and a parent.
@@ -393,6 +358,7 @@ Result<home::Household> HouseholdStore::load() const
             .spots = load_spots(inside_->database),
             .plants = load_plants(inside_->database),
             .own_record = *own_record,
+            .pins = load_pins(inside_->database),
         };
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, inside_->file);

@@ -4,6 +4,8 @@
 #include "core/climate/own_record.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
+#include "core/home/jug.h"
+#include "core/home/planned_stays.h"
 #include "core/home/thermometer.h"
 
 #include <filesystem>
@@ -54,6 +56,21 @@ public:
     /// last with nothing entered since. Gives that event; nullopt where there is none. Survives a restart.
     /// Errors: Damaged, Locked, Unwritable.
     Result<std::optional<home::Event>> turn_back(Direction direction, calendar::Instant now);
+    /// Adds a spot or a plant under the next free id, which is given back; the plant's coming is an event of
+    /// `since` where it has a spot. Errors: OutOfRange where it breaks a rule of the tables (a name that is
+    /// taken, an unknown spot), Locked, Unwritable.
+    Result<home::SpotId> add(home::Spot spot);
+    Result<home::PlantId> add(home::Plant plant, calendar::Date since, calendar::Instant now);
+    /// Keeps a plant at a spot on those nights. Errors: NotFound, Locked, Unwritable.
+    Result<void> pin(const home::Pin& pin, calendar::Instant now);
+    /// Keeps a plant at a spot always, or no longer. Errors: Locked, Unwritable.
+    Result<void> pin_always(home::PlantId plant, std::optional<home::SpotId> spot);
+    /// Takes back every pin of a plant; their number. Errors: Locked, Unwritable.
+    Result<int> take_back_pins(home::PlantId plant, calendar::Instant now);
+    /// Keeps a plan as the accepted one; those before it stay in the file. Errors: Locked, Unwritable.
+    Result<void> accept(const home::AcceptedPlan& plan);
+    /// The plan that was accepted last; nullopt where none was. Errors: Damaged, Locked.
+    Result<std::optional<home::AcceptedPlan>> accepted_plan() const;
     /// Thermometer readings and kept forecasts, those that count. Errors: Damaged, Locked.
     Result<home::NightLog> night_log() const;
     /// Adds readings, all or nothing. Errors: NotFound for an unknown spot or a temperature out of range,
@@ -71,6 +88,15 @@ public:
     Result<int> add_lot(const home::SeedLot& lot, calendar::Date on, calendar::Instant entered);
     Result<int> record(const home::Tray& tray, calendar::Date today, calendar::Instant entered);
     Result<int> record(const home::TrayCount& count, calendar::Date today, calendar::Instant entered);
+    /// Adds plants that a tray's seedlings became, under the next free ids, which are given back; each is an event
+    /// of that date. Errors: NotFound for an unknown tray; OutOfRange where the tray has not that many seedlings
+    /// left, the date lies before its sowing, or a plant breaks a rule of the tables; Locked, Unwritable.
+    Result<std::vector<home::PlantId>> pot_up(int tray, std::span<const home::Plant> plants, calendar::Date on,
+                                              calendar::Instant entered);
+    /// Jugs of the household by name. Errors: Damaged, Locked.
+    Result<std::vector<home::Jug>> jugs() const;
+    /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.
+    Result<void> keep_jug(const home::Jug& jug, calendar::Instant entered);
     /// Keeps an imported station record, in the place of one that may be there. Errors: OutOfRange where it
     /// breaks a rule of the tables, Locked, Unwritable.
     Result<void> keep_own_record(const climate::OwnRecord& record);

@@ -3,6 +3,7 @@
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
 
+#include <span>
 #include <string>
 #include <utility>
 
@@ -42,6 +43,11 @@ private:
     SQLite::Statement* statement_;
     int place_ = 0;
 };
+
+/// Adds rows, within the caller's transaction. They throw SQLite::Exception.
+void insert_spots(SQLite::Database& database, std::span<const home::Spot> added); ///< With their views.
+void insert_plants(SQLite::Database& database, std::span<const home::Plant> added);
+void insert_events(SQLite::Database& database, std::span<const home::Event> events);
 
 inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
 {

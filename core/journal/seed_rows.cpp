@@ -83,7 +83,7 @@ Result<home::SeedBook> read_book(SQLite::Database& database, const std::filesyst
         }
     }
     SQLite::Statement plants{database, "SELECT from_tray_id, id FROM plants "
-                                                "WHERE from_tray_id IS NOT NULL ORDER BY from_tray_id, id"};
+                                       "WHERE from_tray_id IS NOT NULL ORDER BY from_tray_id, id"};
     while (plants.executeStep()) {
         const int tray = plants.getColumn(0).getInt();
         if (book.potted.empty() || book.potted.back().tray != tray) {
@@ -211,6 +211,55 @@ Result<int> HouseholdStore::record(const home::TrayCount& count, calendar::Date 
         transaction.commit();
         return id;
     } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<std::vector<home::PlantId>> HouseholdStore::pot_up(home::TrayId tray_id, std::span<const home::Plant> plants,
+                                                          calendar::Date on, calendar::Instant entered)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        const auto book = read_book(inside_->database, inside_->file);
+        if (!book) {
+            return book.error();
+        }
+        const auto* tray = book->tray(tray_id);
+        if (tray == nullptr) {
+            return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+        }
+        const auto count = book->latest_count(tray_id);
+        const auto came = static_cast<std::size_t>(count ? count->emerged : tray->seeds);
+        const auto gone = std::min(came, book->potted_from(tray_id));
+        if (plants.empty() || plants.size() > came - gone) {
+            return Error{ErrorCode::OutOfRange, "the tray has " + std::to_string(came - gone) +
+                                                    " seedlings left to pot, not " + std::to_string(plants.size())};
+        }
+        if (on < tray->sown) {
+            return Error{ErrorCode::OutOfRange,
+                         "seedlings cannot be potted before their sowing on " + calendar::to_text(tray->sown)};
+        }
+        std::vector<home::PlantId> ids;
+        for (auto plant : plants) {
+            plant.id = inside_->database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM plants").getInt();
+            insert_plants(inside_->database, std::span{&plant, 1});
+            SQLite::Statement from{inside_->database, "UPDATE plants SET from_tray_id = ? WHERE id = ?"};
+            (Row{from} << tray_id << plant.id).insert();
+            const std::map<std::string, std::string> details{{"tray", std::to_string(tray_id)}};
+            if (plant.spot) {
+                insert_event(inside_->database,
+                             {plant.id, home::EventKind::Moved, plant.spot, on, entered, {}, details});
+            }
+            insert_event(inside_->database, {plant.id, home::EventKind::Repotted, {}, on, entered, {}, details});
+            ids.push_back(plant.id);
+        }
+        transaction.commit();
+        return ids;
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::OutOfRange, "nothing was potted in " + inside_->file.string() +
+                                                    "; a plant's name is taken or its spot is not in the household"};
+        }
         return error_of(thrown, inside_->file);
     }
 }

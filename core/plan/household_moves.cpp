@@ -11,8 +11,11 @@
 namespace lathhouse::plan {
 
 HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
-                               const ColdChances& chances, calendar::Date from, Probability risk)
-    : household_(&household), chances_(&chances), from_(from), risk_(risk)
+                               const ColdChances& chances, calendar::Date from, Probability risk,
+                               const PlanWishes& wishes)
+    : household_(&household), chances_(&chances), from_(from), risk_(risk), wishes_(&wishes),
+      some_spot_apart_(std::ranges::any_of(
+          household.spots, [](const home::Spot& spot) { return spot.apart && spot.capacity > 0; }))
 {
     const std::size_t real = household.spots.size();
     const std::size_t plants = household.plants.size();
@@ -75,17 +78,71 @@ void HouseholdMoves::fill_plant(std::size_t p, const StressOfYear& stress)
         if (home::is_outdoors(spot(s).kind)) {
             evenings = admissible_evenings(plant, spot(s), *chances_, from_, risk_);
         }
-        const bool pinned_here = plant.pinned_spot == spot(s).id;
-        const bool closed =
-            (plant.pinned_spot && !pinned_here) || (plant.hazardous && spot(s).in_reach && !pinned_here);
         for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+            const auto evening = date(night);
             const auto felt = static_cast<float>(stress.of(p, spots_[s], night));
             stress_[(p * kNightsOfAPlan + night) * real + s] = felt;
             // Where a hand has pinned the plant it stays, cold or not; the breach is named.
-            const bool open = !closed && (pinned_here || evenings.empty() || evenings[night]);
+            const auto pin = pinned(p, evening);
+            const bool open = pin ? *pin == spot(s).id
+                                  : !closed(p, spot(s), evening) && (evenings.empty() || evenings[night]);
             problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] = open ? felt : kForbidden;
         }
     }
+    if (!wishes_->accepted) {
+        return;
+    }
+    for (const auto& stay : wishes_->accepted->stays) {
+        if (stay.plant != plant.id) {
+            continue;
+        }
+        for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+            if (date(night) < stay.from || date(night) > stay.to) {
+                continue;
+            }
+            for (std::size_t s = 0; s < real; ++s) {
+                problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] +=
+                    spot(s).id == stay.spot ? 0.0F : kPriceOfChange;
+            }
+        }
+    }
+}
+
+std::optional<home::SpotId> HouseholdMoves::pinned(std::size_t p, calendar::Date evening) const
+{
+    const auto& plant = household_->plants[p];
+    auto pin = plant.pinned_spot;
+    for (const auto& dated : household_->pins) {
+        if (dated.plant == plant.id && dated.from <= evening && evening <= dated.to) {
+            pin = dated.spot;
+        }
+    }
+    return pin;
+}
+
+bool HouseholdMoves::isolated(std::size_t p, calendar::Date evening) const
+{
+    return std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
+        return isolation.plant == household_->plants[p].id && isolation.from <= evening &&
+               evening <= isolation.to;
+    });
+}
+
+bool HouseholdMoves::closed(std::size_t p, const home::Spot& spot, calendar::Date evening) const
+{
+    if (household_->plants[p].hazardous && spot.in_reach) {
+        return true;
+    }
+    if (!some_spot_apart_ || wishes_->isolated.empty()) {
+        return false;
+    }
+    if (isolated(p, evening)) {
+        return !spot.apart;
+    }
+    // Nobody clean stands beside what is isolated.
+    return spot.apart && std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
+               return isolation.from <= evening && evening <= isolation.to;
+           });
 }
 
 bool HouseholdMoves::allowed(std::size_t plant, std::size_t spot, std::size_t night) const
@@ -114,10 +171,12 @@ MovePath HouseholdMoves::at_real_spots(std::size_t plant, const MovePath& path) 
             for (std::size_t night = first; night < end; ++night) {
                 badness += static_cast<double>(stress_[(plant * kNightsOfAPlan + night) * real + s]) +
                            (allowed(plant, s, night) ? 0.0 : 1000.0);
+                const auto pin = pinned(plant, date(night));
+                badness += pin && *pin != spot(s).id ? 1.0e6 : 0.0;
+                badness += isolated(plant, date(night)) && !spot(s).apart ? 500.0 : 0.0;
             }
             const auto nights = static_cast<double>(end - first);
             badness += kept.hazardous && spot(s).in_reach ? 300.0 * nights : 0.0;
-            badness += kept.pinned_spot && kept.pinned_spot != spot(s).id ? 1.0e6 * nights : 0.0;
             if (badness < least) {
                 least = badness;
                 std::fill(result.begin() + static_cast<std::ptrdiff_t>(first),

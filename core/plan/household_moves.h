@@ -11,7 +11,8 @@ class StressOfYear;
 class HouseholdMoves {
 public:
     HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
-                   const ColdChances& chances, calendar::Date from, Probability risk);
+                   const ColdChances& chances, calendar::Date from, Probability risk,
+                   const PlanWishes& wishes = {});
 
     const MoveProblem& problem() const { return problem_; }
     const home::Household& household() const { return *household_; }
@@ -21,6 +22,10 @@ public:
     const home::Spot& spot(std::size_t of_problem) const { return household_->spots[spots_[of_problem]]; }
     /// Whether the cold lines allow the plant that evening at that spot (of the problem); always indoors.
     bool allowed(std::size_t plant, std::size_t spot, std::size_t night) const;
+    /// Where a hand keeps the plant that night: the pin entered last, then the one for always.
+    std::optional<home::SpotId> pinned(std::size_t plant, calendar::Date evening) const;
+    /// Whether pests bid that the plant stand apart that night.
+    bool isolated(std::size_t plant, calendar::Date evening) const;
 
     /// The path with nights spent "nowhere" put at the least bad real spot: before all else within the cold
     /// lines, then out of reach, then where the plant is best off.
@@ -28,11 +33,15 @@ public:
 
 private:
     void fill_plant(std::size_t plant, const StressOfYear& stress);
+    /// Whether a spot is closed to the plant that night for another reason than cold.
+    bool closed(std::size_t plant, const home::Spot& spot, calendar::Date evening) const;
 
     const home::Household* household_;
     const ColdChances* chances_;
     calendar::Date from_;
     Probability risk_;
+    const PlanWishes* wishes_;
+    bool some_spot_apart_ = false;
     std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
     std::vector<std::vector<char>> allowed_; ///< [plant x spots + spot][night]; empty indoors.
     std::vector<float> stress_;              ///< [plant][night][spot], closed or not.
@@ -43,5 +52,7 @@ private:
 PlantYear tell_year(const HouseholdMoves& moves, std::size_t plant, const std::vector<MovePath>& paths);
 /// What the plan does not keep to, a row for each run of nights.
 std::vector<Breach> breaches_of(const HouseholdMoves& moves, const std::vector<MovePath>& paths);
+/// Why plants stay indoors the whole year, where there is a spot outdoors.
+std::vector<Refusal> refusals_of(const HouseholdMoves& moves, const std::vector<MovePath>& paths);
 
 } // namespace lathhouse::plan

@@ -59,29 +59,73 @@ std::optional<double> quantity(std::string_view text)
 
 } // namespace
 
+bool is_measure(std::string_view name)
+{
+    return std::ranges::find(kMeasures, lower_case(trimmed(name)), &Measure::name) != kMeasures.end();
+}
+
 Result<Litres> read_amount(std::string_view text)
+{
+    return read_amount(text, {});
+}
+
+Result<Litres> read_amount(std::string_view text, std::span<const home::Jug> jugs)
 {
     const std::string lower = lower_case(trimmed(text));
     std::string_view rest = lower;
-    const auto letter = rest.find_first_of("abcdefghijklmnopqrstuvwxyz");
-    const auto name = letter == std::string_view::npos ? std::string_view{} : rest.substr(letter);
-    const auto number = trimmed(letter == std::string_view::npos ? rest : rest.substr(0, letter));
+    const auto letter = std::ranges::find_if(rest, [](char of) {
+        return (of >= 'a' && of <= 'z') || static_cast<unsigned char>(of) >= 0x80; // A jug may be a Krug.
+    });
+    const auto split_at = static_cast<std::size_t>(letter - rest.begin());
+    const auto name = rest.substr(split_at);
+    const auto number = trimmed(rest.substr(0, split_at));
     auto measure = std::ranges::find(kMeasures, name, &Measure::name);
     if (measure == kMeasures.end() && name.ends_with('s')) { // cups, litres
         measure = std::ranges::find(kMeasures, name.substr(0, name.size() - 1), &Measure::name);
     }
-    const auto count = number.empty() ? std::optional{1.0} : quantity(number);
-    if (measure == kMeasures.end() || !count) {
-        return Error{ErrorCode::Malformed,
-                     "\"" + std::string{text.substr(0, 40)} +
-                         "\" is no amount of water; write a number and a measure, such as 2 L, 500 ml, cup, "
-                         "cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp"};
+    std::optional<double> size;
+    if (measure != kMeasures.end()) {
+        size = measure->millilitres;
+    } else if (const auto jug = std::ranges::find(
+                   jugs, name, [](const home::Jug& of) { return lower_case(of.name); });
+               jug != jugs.end()) {
+        size = jug->volume.millilitres();
     }
-    const double millilitres = *count * measure->millilitres;
+    const auto count = number.empty() ? std::optional{1.0} : quantity(number);
+    if (!size || !count) {
+        std::string known = "write a number and a measure, such as 2 L, 500 ml, cup, cup-metric, tbsp, tsp, "
+                            "floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp";
+        for (const auto& jug : jugs) {
+            known += ", or " + jug.name;
+        }
+        return Error{ErrorCode::Malformed,
+                     "\"" + std::string{text.substr(0, 40)} + "\" is no amount of water; " + known};
+    }
+    const double millilitres = *count * *size;
     if (!(millilitres > 0.0 && millilitres <= 1.0e6)) {
         return Error{ErrorCode::OutOfRange, "an amount of water must be above 0 and at most 1000 L"};
     }
     return Litres::from_millilitres(millilitres);
+}
+
+std::string us_measure(Litres volume)
+{
+    struct Cup {
+        const char* one;
+        const char* many;
+        double millilitres;
+    };
+    constexpr std::array<Cup, 4> kCups{{{"gallon", "gallons", 3785.411784},
+                                        {"cup", "cups", 236.5882365},
+                                        {"tablespoon", "tablespoons", 14.78676478125},
+                                        {"teaspoon", "teaspoons", 4.92892159375}}};
+    for (const auto& cup : kCups) {
+        const double count = volume.millilitres() / cup.millilitres;
+        if (count >= 0.95 || &cup == &kCups.back()) {
+            return spoons(count) + " " + (count < 1.125 ? cup.one : cup.many);
+        }
+    }
+    return {};
 }
 
 std::string spoons(double teaspoons)

@@ -1,6 +1,7 @@
 #include "core/plan/mix.h"
 
 #include "core/base/parse.h"
+#include "core/plan/growing_rules.h"
 
 #include <array>
 
@@ -8,11 +9,14 @@ namespace lathhouse::plan {
 namespace {
 
 constexpr double kMillilitresOfADrop = 0.05; // 20 drops a millilitre: common practice, no source.
-// 150 to 250 ppm of nitrogen at every watering in greenhouses, at home half or less: UMass Extension,
-// fertilizer calculations for greenhouse crops.
-constexpr double kMostNitrogenPpm = 250.0;
-// Recipes for plant oils give 0.5 to 1 percent, some up to 2: secondary sources, the label overrides.
-constexpr double kMostOilPercent = 2.0;
+
+/// "0.5", "1", "150".
+std::string plain(double value)
+{
+    auto text = std::to_string(value);
+    text.erase(text.find_last_not_of('0') + 1);
+    return text.ends_with('.') ? text.substr(0, text.size() - 1) : text;
+}
 
 } // namespace
 
@@ -71,7 +75,7 @@ Result<Mix> feed_mix(const FeedLabel& label, double nitrogen_ppm, Litres water, 
                 ? "without the liquid's density (on its label, g/ml) only its weight is known"
                 : "spoons of powder weigh 3.8 to 6.8 g by kind: weigh it, or give its density");
     }
-    if (nitrogen_ppm > kMostNitrogenPpm) {
+    if (nitrogen_ppm > growing_figure("feed_greenhouse_ppm")) {
         mix.warnings.emplace_back(
             "more than 250 ppm of nitrogen is above what greenhouses give at every watering; "
             "pots at home get half of 150 to 250 or less");
@@ -79,7 +83,35 @@ Result<Mix> feed_mix(const FeedLabel& label, double nitrogen_ppm, Litres water, 
     return mix;
 }
 
-Result<Mix> percent_mix(double percent, Litres water)
+std::optional<plants::Range> usual_nitrogen(plants::FeedClass feed)
+{
+    for (const auto& kind : plants::PlantReference::built_in().kinds()) {
+        if (kind.feed == feed && kind.feed_nitrogen_ppm.high > 0.0) {
+            return kind.feed_nitrogen_ppm; // A test makes sure that the kinds of a class agree.
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string> nitrogen_warning(plants::FeedClass feed, double nitrogen_ppm)
+{
+    const auto usual = usual_nitrogen(feed);
+    if (!usual) {
+        return "a plant of a kind that takes no feed needs none of it";
+    }
+    const auto range = plain(usual->low) + " to " + plain(usual->high) + " ppm";
+    const std::string of_class{to_string(feed)};
+    if (nitrogen_ppm > usual->high) {
+        return plain(nitrogen_ppm) + " ppm is too strong for a " + of_class + " feeder, which gets " + range;
+    }
+    if (nitrogen_ppm < usual->low * growing_figure("feed_home_share")) {
+        return plain(nitrogen_ppm) + " ppm is weak for a " + of_class + " feeder, which gets " + range +
+               "; in a dim room half of that is right";
+    }
+    return std::nullopt;
+}
+
+Result<Mix> percent_mix(double percent, Litres water, SprayStuff stuff)
 {
     if (!(percent > 0.0 && percent <= 20.0)) {
         return Error{
@@ -90,9 +122,17 @@ Result<Mix> percent_mix(double percent, Litres water)
     Mix mix;
     mix.volume = water * (percent / 100.0);
     mix.drops_about = mix.volume->millilitres() / kMillilitresOfADrop;
-    if (percent > kMostOilPercent) {
+    const auto* usual =
+        GrowingRules::built_in().find(stuff == SprayStuff::Soap ? "soap_percent" : "neem_percent");
+    const auto range = plain(*usual->low) + " to " + plain(*usual->high) + " percent";
+    if (percent > growing_figure("oil_percent_most")) {
         mix.warnings.emplace_back(
             "more than 2 percent burns leaves of many plants; the label's strength counts");
+    } else if (stuff != SprayStuff::Other && percent > *usual->high) {
+        mix.warnings.push_back("stronger than usual, which is " + range + "; the label's strength counts");
+    } else if (stuff != SprayStuff::Other && percent < *usual->low) {
+        mix.warnings.push_back("weaker than usual, which is " + range +
+                               ", so it may do nothing; the label's strength counts");
     }
     return mix;
 }

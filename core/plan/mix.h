@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/plants/plant_kind.h"
 #include "core/units/volume.h"
 
 #include <optional>
@@ -45,8 +46,17 @@ struct Mix {
 Result<Mix> feed_mix(const FeedLabel& label, double nitrogen_ppm, Litres water, FeedForm form,
                      std::optional<double> density);
 
+/// What nitrogen a class of plants gets of each feed, ppm: the plant table's own range.
+/// nullopt for plants that are not fed.
+std::optional<plants::Range> usual_nitrogen(plants::FeedClass feed);
+/// A sentence where the nitrogen is outside of what the class gets; nullopt where it is within.
+std::optional<std::string> nitrogen_warning(plants::FeedClass feed, double nitrogen_ppm);
+
+/// What a percent mix is made of. Other: no range is known.
+enum class SprayStuff { Other, Oil, Soap };
+
 /// Oil or soap for `water`, percent of the water's volume.
 /// Errors: OutOfRange for a percent that is not above 0 or is above 20.
-Result<Mix> percent_mix(double percent, Litres water);
+Result<Mix> percent_mix(double percent, Litres water, SprayStuff stuff = SprayStuff::Other);
 
 } // namespace lathhouse::plan

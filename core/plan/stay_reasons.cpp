@@ -38,6 +38,12 @@ Reason deciding_line(const HouseholdMoves& moves, std::size_t p, const home::Spo
     return {{}, lines.lethal, Probability::clamped(moves.risk().fraction() / 10.0)};
 }
 
+bool is_full(const HouseholdMoves& moves, std::size_t s, std::size_t night, const std::vector<MovePath>& paths)
+{
+    return std::ranges::count_if(paths, [&](const MovePath& path) { return path[night] == s; }) >=
+           moves.problem().capacity[s];
+}
+
 /// Whether a spot that would suit the plant better had no room that night.
 bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here, std::size_t night,
                     const std::vector<MovePath>& paths)
@@ -47,9 +53,7 @@ bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here
         if (problem.cost_at(p, night, s) + 0.05F >= problem.cost_at(p, night, here)) {
             continue;
         }
-        const auto standing =
-            std::ranges::count_if(paths, [&](const MovePath& path) { return path[night] == s; });
-        if (standing >= problem.capacity[s]) {
+        if (is_full(moves, s, night, paths)) {
             return true;
         }
     }
@@ -62,8 +66,11 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
     const auto& path = paths[p];
     const auto& plant = moves.household().plants[p];
     const auto& here = moves.spot(path[night]);
-    if (plant.pinned_spot == here.id) {
+    if (moves.pinned(p, moves.date(night)) == here.id) {
         return {ReasonKind::PinnedThere, std::nullopt, std::nullopt};
+    }
+    if (here.apart && moves.isolated(p, moves.date(night))) {
+        return {ReasonKind::StandsApart, std::nullopt, std::nullopt};
     }
     if (night == 0 && plant.spot == here.id) {
         return {ReasonKind::StandsThere, std::nullopt, std::nullopt};
@@ -91,7 +98,104 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
             std::nullopt, std::nullopt};
 }
 
+bool pins_disagree(const home::Household& household, home::PlantId plant, calendar::Date evening)
+{
+    std::optional<home::SpotId> spot;
+    for (const auto& pin : household.pins) {
+        if (pin.plant == plant && pin.from <= evening && evening <= pin.to) {
+            if (spot && *spot != pin.spot) {
+                return true;
+            }
+            spot = pin.spot;
+        }
+    }
+    return false;
+}
+
+/// Whether the cold lines leave some spot outdoors open to a plant for as long as a stay lasts.
+bool some_window(const HouseholdMoves& moves, std::size_t p)
+{
+    const auto& problem = moves.problem();
+    for (std::size_t s = 0; s < problem.nowhere(); ++s) {
+        int run = 0;
+        for (std::size_t night = 0; home::is_outdoors(moves.spot(s).kind) && night < problem.nights; ++night) {
+            run = moves.allowed(p, s, night) ? run + 1 : 0;
+            if (run >= kLeastNightsOfAStay) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+/// The deciding line of the warmest night outdoors: what stands between the plant and the mildest spot.
+Refusal cold_refusal(const HouseholdMoves& moves, std::size_t p)
+{
+    const auto& lines = moves.household().plants[p].lines;
+    for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+        const auto& spot = moves.spot(s);
+        if (!home::is_outdoors(spot.kind)) {
+            continue;
+        }
+        const auto& season = moves.chances().season(lines.damage_begins, spot.offset);
+        for (std::size_t night = 0; night < moves.problem().nights; ++night) {
+            if (evening_allowed(season, moves.date(night), moves.risk())) {
+                return {moves.household().plants[p].id, RefusalKind::NightsForbid, lines.lethal,
+                        Probability::clamped(moves.risk().fraction() / 10.0)};
+            }
+        }
+    }
+    return {moves.household().plants[p].id, RefusalKind::NightsForbid, lines.damage_begins, moves.risk()};
+}
+
+/// Nothing where the plant goes out, or where there is no outdoors.
+std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths)
+{
+    const auto& plant = moves.household().plants[p];
+    const auto out = [&](std::size_t s) { return home::is_outdoors(moves.spot(s).kind); };
+    bool outdoors = false;
+    bool out_of_reach = false;
+    for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+        outdoors |= out(s) && moves.spot(s).capacity > 0;
+        out_of_reach |= out(s) && !moves.spot(s).in_reach;
+    }
+    if (!outdoors || std::ranges::any_of(paths[p], out)) {
+        return std::nullopt;
+    }
+    const auto plain = [&](RefusalKind kind) { return Refusal{plant.id, kind, std::nullopt, std::nullopt}; };
+    if (plant.pinned_spot) {
+        return plain(RefusalKind::PinnedIndoors);
+    }
+    if (plant.hazardous && !out_of_reach) {
+        return plain(RefusalKind::OnlyInReach);
+    }
+    if (!some_window(moves, p)) {
+        return cold_refusal(moves, p);
+    }
+    for (std::size_t night = 0; night < paths[p].size(); ++night) {
+        for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+            const bool better = out(s) && moves.problem().cost_at(p, night, s) + 0.05F <
+                                              moves.problem().cost_at(p, night, paths[p][night]);
+            if (better && is_full(moves, s, night, paths)) {
+                return plain(RefusalKind::Full);
+            }
+        }
+    }
+    return plain(RefusalKind::BetterInside);
+}
+
 } // namespace
+
+std::vector<Refusal> refusals_of(const HouseholdMoves& moves, const std::vector<MovePath>& paths)
+{
+    std::vector<Refusal> refusals;
+    for (std::size_t p = 0; p < paths.size(); ++p) {
+        if (const auto refusal = refusal_of(moves, p, paths)) {
+            refusals.push_back(*refusal);
+        }
+    }
+    return refusals;
+}
 
 PlantYear tell_year(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths)
 {
@@ -141,6 +245,12 @@ std::vector<Breach> breaches_of(const HouseholdMoves& moves, const std::vector<M
             }
             if (moves.household().plants[p].hazardous && spot.in_reach) {
                 note(BreachKind::InReach, p, spot, night);
+            }
+            if (moves.isolated(p, moves.date(night)) && !spot.apart) {
+                note(BreachKind::NotApart, p, spot, night);
+            }
+            if (pins_disagree(moves.household(), moves.household().plants[p].id, moves.date(night))) {
+                note(BreachKind::PinsDisagree, p, spot, night);
             }
             if (++taken[night * problem.spots + s] > spot.capacity) {
                 note(BreachKind::OverCapacity, p, spot, night);

@@ -11,6 +11,7 @@ namespace lathhouse::plan {
 namespace {
 
 constexpr int kNorthernSolstice = 173; // 21 June.
+constexpr double kWindStress = 0.2;
 constexpr double kLeastMoles = 0.05;   // Keeps the logarithms finite in a dark spot.
 
 /// 1 on the longest day of the hemisphere, 0 on the shortest.
@@ -90,7 +91,8 @@ StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::Pl
             .rain_share = 0.0,
             .warmth_outdoors = nights.mean_low(morning).degrees(),
             .open_air_spread = nights.spread(morning).kelvins(),
-            .outdoors = home::is_outdoors(spot.kind)};
+            .outdoors = home::is_outdoors(spot.kind),
+            .windy = spot.windy};
     if (!air.outdoors) {
         if (const auto low = room_low(spot, latitude, evening)) {
             air.low = low->degrees();
@@ -121,6 +123,7 @@ double StressOfYear::stress(const home::Plant& plant, const Air& air)
                    : stress;
     }
     stress += 0.1 * expected_excess(air.high - plant.heat_limit.degrees(), air.high_spread);
+    stress += air.windy ? kWindStress : 0.0;
     return plant.must_dry ? stress + 0.35 * air.rain_share : stress;
 }
 

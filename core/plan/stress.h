@@ -25,6 +25,7 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
 /// - room air: 0.25 x the share of nights that would be above its safe night outdoors, for kinds that are
 /// grown
 ///   in the open (porch plants, fruit, herbs, vegetables) and stand indoors;
+/// - wind: 0.2 where the grower says that the spot is windy;
 /// - rain: 0.35 x the share of wet days where the spot is open and the plant must dry.
 /// Weights: those of the moves study's instances; common practice, no source. The number of wet days is taken
 /// as the month's rain over 8 mm, at most all days (rule of thumb).
@@ -66,6 +67,7 @@ private:
         double warmth_outdoors; ///< Mean night low of the open air.
         double open_air_spread;
         bool outdoors;
+        bool windy;
     };
     static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
                       const climate::NightModel& nights, calendar::Date evening);

@@ -68,14 +68,15 @@ OutdoorWindow outdoor_window(const home::Plant& plant, const home::Spot& spot, c
 }
 
 YearPlan plan_year(const home::Household& household, const climate::PlaceClimate& climate,
-                   const ColdChances& chances, calendar::Date from, Probability risk, Effort effort)
+                   const ColdChances& chances, calendar::Date from, Probability risk, Effort effort,
+                   const PlanWishes& wishes)
 {
     const auto started = std::chrono::steady_clock::now();
-    YearPlan plan{from, risk, {}, 0.0, {}, {}};
+    YearPlan plan{from, risk, {}, 0.0, {}, {}, {}};
     if (household.spots.empty() || household.plants.empty()) {
         return plan;
     }
-    const HouseholdMoves moves{household, climate, chances, from, risk};
+    const HouseholdMoves moves{household, climate, chances, from, risk, wishes};
     const MoveSolution solution = solve_moves(moves.problem(), effort);
     std::vector<MovePath> paths;
     for (std::size_t p = 0; p < household.plants.size(); ++p) {
@@ -85,6 +86,7 @@ YearPlan plan_year(const home::Household& household, const climate::PlaceClimate
         plan.plants.push_back(tell_year(moves, p, paths));
     }
     plan.breaches = breaches_of(moves, paths);
+    plan.refusals = refusals_of(moves, paths);
     plan.gap = solution.gap();
     plan.solve_time = std::chrono::steady_clock::now() - started;
     return plan;

@@ -5,6 +5,7 @@
 #include "core/home/household.h"
 #include "core/plan/cold_chances.h"
 #include "core/plan/move_problem.h"
+#include "core/plan/plan_wishes.h"
 
 #include <chrono>
 #include <optional>
@@ -23,6 +24,7 @@ enum class ReasonKind {
     NightsTooCool, ///< In earlier than the risk forces: nights below its safe night begin to tell.
     BetterLight,   ///< Indoors (or outdoors) to a spot whose light suits it better at that time of the year.
     MakesRoom,     ///< To a spot that is not its best, since the better ones are full.
+    StandsApart,   ///< Away from the others, since pests were found on it or may be.
 };
 
 struct Reason {
@@ -51,13 +53,34 @@ struct PlantYear {
 };
 
 /// Something the plan could not keep to; the plan is then the least bad one.
-enum class BreachKind { ColdNights, InReach, OverCapacity };
+enum class BreachKind {
+    ColdNights,
+    InReach,
+    OverCapacity,
+    NotApart,    ///< It ought to stand apart from other plants.
+    PinsDisagree ///< Two pins want it in two places; the one entered last holds.
+};
 struct Breach {
     BreachKind kind;
     home::PlantId plant;
     home::SpotId spot;
     calendar::Date from;
     calendar::Date to;
+};
+
+/// Why a plant stays indoors the whole year where there are spots outdoors.
+enum class RefusalKind {
+    PinnedIndoors,
+    OnlyInReach,  ///< Every spot outdoors is within reach of a child or an animal, and it can hurt them.
+    NightsForbid, ///< No spot outdoors is within the risk for as long as a stay lasts.
+    Full,         ///< It would be better off outdoors, and the spots are full.
+    BetterInside  ///< Outdoors there is too much or too little light, heat, rain or wind, or the carry costs more.
+};
+struct Refusal {
+    home::PlantId plant;
+    RefusalKind kind;
+    std::optional<Celsius> line;       ///< The plant's line that the nights would cross.
+    std::optional<Probability> chance; ///< The accepted chance that goes with it.
 };
 
 struct YearPlan {
@@ -69,6 +92,7 @@ struct YearPlan {
     double gap;
     std::chrono::duration<double, std::milli> solve_time;
     std::vector<Breach> breaches;
+    std::vector<Refusal> refusals;
 };
 
 /// Whether a plant may stand out from that evening on or up to it, for one line: see admissible_evenings.
@@ -99,11 +123,17 @@ constexpr int kNightsOfAPlan = 365;
 /// no source.
 constexpr int kLeastNightsOfAStay = 21;
 
+/// Stress that a night must save to be spent otherwise than in the accepted plan: small beside any carry, so
+/// that a small change of risk or one more plant does not reshuffle the rest. Measured in docs/methods/moves.md.
+constexpr float kPriceOfChange = 0.02F;
+
 /// Plans 365 nights from `from`, all plants together (move_problem.h). A plant that is pinned stays where it
-/// is pinned. Where no spot takes a plant it is put at the least bad one, and the breach is named. Equal
+/// is pinned (always, or on the nights of a pin of the household). A plant to be isolated stands at a spot
+/// that is apart, and no other plant stands there meanwhile; where there is none, the breach says so. A night
+/// otherwise than in the accepted plan costs kPriceOfChange. Where no spot takes a plant it is put at the least bad one, and the breach is named. Equal
 /// input gives an equal plan. docs/methods/moves.md.
 YearPlan plan_year(const home::Household& household, const climate::PlaceClimate& climate,
                    const ColdChances& chances, calendar::Date from, Probability risk,
-                   Effort effort = Effort::Full);
+                   Effort effort = Effort::Full, const PlanWishes& wishes = {});
 
 } // namespace lathhouse::plan

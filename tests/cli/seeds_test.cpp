@@ -75,6 +75,25 @@ TEST_F(SeedCommands, SowingByALotUsesWhatItsCountsTaught)
     EXPECT_GT(seeds(), before);
 }
 
+TEST_F(SeedCommands, SeedlingsBecomePlantsOfOneDescent)
+{
+    add_tomato();
+    ASSERT_EQ(on("2027-03-01", {"log", "sown", "--lot", "1", "--seeds", "8", "--spot", "1"}).status, 0);
+    ASSERT_EQ(on("2027-03-25", {"log", "count", "--tray", "1", "--emerged", "3", "--last"}).status, 0);
+    const auto potted = on("2027-03-26", {"log", "potted", "--tray", "1", "--plants", "2", "--json"});
+    ASSERT_EQ(potted.status, 0) << potted.err;
+    EXPECT_EQ(potted.json()["plants"].size(), 2U);
+    EXPECT_EQ(on("2027-03-26", {"show", "lot", "1", "--json"}).json()["trays"][0]["plants"], 2);
+    const auto plants = on("2027-03-26", {"list", "plants", "--json"}).json()["plants"];
+    const auto& last = plants[plants.size() - 1];
+    EXPECT_EQ(last["kind"], "Solanum lycopersicum");
+    EXPECT_EQ(last["spot"], 1);
+    EXPECT_GE(last["safe_night_c"], 10.0);
+    const auto over = on("2027-03-26", {"log", "potted", "--tray", "1", "--plants", "2"});
+    EXPECT_EQ(over.status, 2);
+    EXPECT_THAT(over.err, HasSubstr("1 seedlings left"));
+}
+
 TEST_F(SeedCommands, PastUseIsSaid)
 {
     add_tomato();

@@ -28,8 +28,8 @@ TEST(SpotKindWords, AreNothingElse)
 
 TEST(EventKindWords, ReadBackAsTheSameKind)
 {
-    for (const auto kind : {EventKind::Moved, EventKind::Watered, EventKind::Fed, EventKind::Repotted,
-                            EventKind::Pruned, EventKind::Flowered, EventKind::Inspected, EventKind::Noted}) {
+    EXPECT_EQ(every_event_kind().size(), static_cast<std::size_t>(EventKind::TaskSkipped) + 1);
+    for (const auto kind : every_event_kind()) {
         EXPECT_EQ(event_kind_of(to_string(kind)), kind);
     }
     EXPECT_FALSE(event_kind_of("eaten"));

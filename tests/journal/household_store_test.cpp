@@ -110,9 +110,14 @@ TEST_F(HouseholdStoreTest, GivesBackTheHistory)
 {
     const auto made = invented();
     make();
-    const auto events = HouseholdStore::open(home())->events();
+    auto events = HouseholdStore::open(home())->events();
     ASSERT_TRUE(events) << events.error().message;
-    EXPECT_EQ(*events, made.history);
+    ASSERT_EQ(events->size(), made.history.size());
+    for (std::size_t at = 0; at < events->size(); ++at) {
+        EXPECT_TRUE((*events)[at].id);
+        (*events)[at].id = std::nullopt; // The journal's own.
+        EXPECT_TRUE((*events)[at] == made.history[at]) << at;
+    }
 }
 
 TEST_F(HouseholdStoreTest, GivesTheHistoryOfOnePlant)

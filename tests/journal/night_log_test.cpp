@@ -1,6 +1,7 @@
 #include "core/home/demonstration.h"
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
+#include "core/journal/database.h"
 #include "core/journal/migrations.h"
 #include "tests/journal/temporary_folder.h"
 
@@ -122,16 +123,17 @@ TEST_F(NightLogTest, RefusesAForecastOfTheDayBefore)
 TEST_F(NightLogTest, IsAddedToAnOlderHousehold)
 {
     {
-        const auto made = store();
-        SQLite::Database database{(home() / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
-        database.exec("DROP VIEW readings_that_count; DROP VIEW forecasts_that_count;"
-                      "DROP TABLE readings; DROP TABLE forecasts;"
-                      "DROP TABLE own_record_days; DROP TABLE own_record; DROP TABLE spot_views;"
-                      "PRAGMA user_version = 2");
+        const auto file = home() / "household.sqlite3";
+        std::filesystem::create_directories(home());
+        SQLite::Database database{file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        database.exec("PRAGMA application_id = " + std::to_string(kApplicationId));
+        ASSERT_TRUE(bring_up_to_date(database, file, known_migrations().first(2)));
+        database.exec("INSERT INTO household VALUES (1, 'Old', 0, 'Somewhere', 48.0, 20.0, NULL, 'UTC')");
+        database.exec("INSERT INTO spots VALUES (5, 'Porch', 'Porch', 'open', 0, 1, NULL, NULL, 5, 5, 3, 0, 1)");
     }
     auto open = HouseholdStore::open(home());
     ASSERT_TRUE(open) << open.error().message;
-    EXPECT_EQ(open->load()->plants.size(), 14U);
+    EXPECT_EQ(open->load()->spots.size(), 1U);
     EXPECT_TRUE(open->record(std::vector{reading(5, kDate, 3.0)}));
     EXPECT_TRUE(std::filesystem::exists(home() / "backups" / "before-schema-3.sqlite3"));
 }

@@ -1,6 +1,7 @@
 #include "core/plan/year_plan.h"
 
 #include "core/plan/stress.h"
+#include "tests/plan/sample_household.h"
 
 #include <gtest/gtest.h>
 
@@ -18,104 +19,6 @@ constexpr Probability kOneInTen = Probability::literal(0.1);
 calendar::Date january()
 {
     return *calendar::make_date(2027, 1, 10);
-}
-
-Monthly<Celsius> wave(double mean, double swing, int warmest_month)
-{
-    Monthly<Celsius> months = [] {
-        Monthly<Celsius> all{Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0)};
-        return all;
-    }();
-    for (int month = 0; month < 12; ++month) {
-        months[static_cast<std::size_t>(month)] = Celsius::from_degrees(
-            mean + swing * std::cos((month + 1 - warmest_month) * 2.0 * 3.14159265 / 12.0));
-    }
-    return months;
-}
-
-climate::PlaceClimate climate_of(double mean_low, double swing, int warmest_month = 7, double latitude = 48.0)
-{
-    const auto low = wave(mean_low, swing, warmest_month);
-    auto high = low;
-    for (auto& value : high) {
-        value = value + KelvinDelta::from_kelvins(10.0);
-    }
-    Monthly<KelvinDelta> spread = [] {
-        const auto k = KelvinDelta::from_kelvins(4.0);
-        return Monthly<KelvinDelta>{k, k, k, k, k, k, k, k, k, k, k, k};
-    }();
-    climate::MonthlyFigures figures{low, high, spread, std::nullopt, {}, {}, std::nullopt};
-    return {.position = {*Latitude::from_degrees(latitude), Longitude::literal(20.0)},
-            .elevation = Metres::from_metres(200.0),
-            .elevation_given = true,
-            .stations = {},
-            .monthly = figures,
-            .low_lapse_per_kilometre = {},
-            .rain = {},
-            .lowest_of_season = std::nullopt,
-            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-            .trend = std::nullopt,
-            .expected_error = KelvinDelta::from_kelvins(1.0),
-            .expected_error_days = 4.0,
-            .expected_error_days_carried = 4.0,
-            .warnings = {}};
-}
-
-home::Spot indoors(int id, int capacity, double winter_light = 3.0, double summer_light = 6.0)
-{
-    return {.id = id,
-            .name = "Sill " + std::to_string(id),
-            .short_name = "Sill",
-            .kind = home::SpotKind::Indoors,
-            .offset = {},
-            .winter = Celsius::from_degrees(17.0),
-            .summer = Celsius::from_degrees(21.0),
-            .light_in_summer = DailyLight::from_moles(summer_light),
-            .light_in_winter = DailyLight::from_moles(winter_light),
-            .capacity = capacity,
-            .in_reach = false,
-            .walking_order = id};
-}
-
-home::Spot balcony(int id, int capacity, double offset = 1.5, double spread = 1.0)
-{
-    home::Spot spot = indoors(id, capacity, 6.0, 20.0);
-    spot.name = "Balcony";
-    spot.kind = home::SpotKind::Roofed;
-    spot.offset = {KelvinDelta::from_kelvins(offset), KelvinDelta::from_kelvins(spread)};
-    spot.winter = spot.summer = std::nullopt;
-    return spot;
-}
-
-home::Plant plant(int id, double safe, double damage, double lethal, double light = 12.0)
-{
-    return {
-        .id = id,
-        .name = "Plant " + std::to_string(id),
-        .kind = "Planta exemplaris",
-        .lines = {Celsius::from_degrees(safe), Celsius::from_degrees(damage), Celsius::from_degrees(lethal)},
-        .heat_limit = Celsius::from_degrees(35.0),
-        .light_to_survive = DailyLight::from_moles(light / 3.0),
-        .light_to_thrive = DailyLight::from_moles(light),
-        .must_dry = false,
-        .hazardous = false,
-        .sulks = false,
-        .wants_open_air = false,
-        .pot_kilograms = 3.0,
-        .spot = std::nullopt,
-        .pinned_spot = std::nullopt};
-}
-
-home::Household household(std::vector<home::Spot> spots, std::vector<home::Plant> plants)
-{
-    return {"Test",
-            false,
-            {"Here", {Latitude::literal(48.0), Longitude::literal(20.0)}, std::nullopt, "Europe/Vienna"},
-            std::move(spots),
-            std::move(plants)};
 }
 
 /// Every night in exactly one stay, no spot over its capacity.

@@ -1,0 +1,273 @@
+#include "app/cli/log_event.h"
+
+#include "app/cli/forecast_options.h"
+#include "app/cli/household_options.h"
+#include "core/base/parse.h"
+#include "core/home/history.h"
+#include "core/journal/household_store.h"
+
+#include <memory>
+#include <sstream>
+
+namespace lathhouse::cli {
+namespace {
+
+struct EventOptions {
+    std::string kind;
+    std::vector<std::string> plants;
+    std::string spot;
+    std::string date;
+    std::string note;
+    std::vector<std::string> details;
+};
+
+std::string kinds_in_words()
+{
+    std::string text;
+    for (const auto kind : home::every_event_kind()) {
+        text += (text.empty() ? "" : ", ") + std::string{home::to_string(kind)};
+    }
+    return text;
+}
+
+/// Reads name=value pairs. Errors: WrongUsage.
+Result<std::map<std::string, std::string>> details_of(const std::vector<std::string>& pairs)
+{
+    std::map<std::string, std::string> details;
+    for (const auto& pair : pairs) {
+        const auto equals = pair.find('=');
+        if (equals == 0 || equals == std::string::npos) {
+            return Error{ErrorCode::WrongUsage, "--detail " + pair + " is no NAME=VALUE"};
+        }
+        details.emplace(pair.substr(0, equals), pair.substr(equals + 1));
+    }
+    return details;
+}
+
+/// What makes an event of that kind complete. Errors: WrongUsage with a sentence.
+Result<void> is_complete(const home::Event& event)
+{
+    using home::EventKind;
+    if (event.kind == EventKind::Moved && (!event.plant || !event.spot)) {
+        return Error{ErrorCode::WrongUsage, "a move needs --plant and --spot, where it went"};
+    }
+    if (event.kind == EventKind::PestFound && event.detail("pest").empty()) {
+        return Error{ErrorCode::WrongUsage,
+                     "say which pest was found with --detail pest=NAME, for example pest=mealybug"};
+    }
+    const bool of_household = event.kind == EventKind::Noted || event.kind == EventKind::ColdNight ||
+                              event.kind == EventKind::ChemicalDamage;
+    if (!event.plant && !event.spot && !of_household) {
+        return Error{ErrorCode::WrongUsage, "say what it happened to with --plant or --spot"};
+    }
+    return {};
+}
+
+Result<Answer> log_event(const Globals& globals, const EventOptions& options)
+{
+    const auto home = household_of(globals, WithoutHousehold::IsAnError);
+    if (!home) {
+        return home.error();
+    }
+    const auto kind = home::event_kind_of(options.kind);
+    if (!kind) {
+        return Error{ErrorCode::WrongUsage,
+                     "no kind of event is called \"" + options.kind + "\"; there are " + kinds_in_words()};
+    }
+    const auto date = date_of(options.date, globals.today);
+    if (!date) {
+        return date.error();
+    }
+    if (*date > globals.today) {
+        return Error{ErrorCode::OutOfRange, "--date " + options.date +
+                                                " is after today; the journal keeps what has happened"};
+    }
+    const auto details = details_of(options.details);
+    if (!details) {
+        return details.error();
+    }
+    home::Event event{{}, *kind, {}, *date, now(), options.note, *details};
+    if (!options.spot.empty()) {
+        const auto spot = spot_called(*home, options.spot);
+        if (!spot) {
+            return spot.error();
+        }
+        event.spot = (*spot)->id;
+    }
+    std::vector<home::Event> events;
+    for (const auto& name : options.plants) {
+        const auto plant = plant_called(*home, name);
+        if (!plant) {
+            return plant.error();
+        }
+        event.plant = (*plant)->id;
+        events.push_back(event);
+    }
+    if (events.empty()) {
+        events.push_back(event);
+    }
+    if (const auto complete = is_complete(events.front()); !complete) {
+        return complete.error();
+    }
+    auto store = journal::HouseholdStore::open(globals.home);
+    if (!store) {
+        return store.error();
+    }
+    if (const auto recorded = store->record(std::span<const home::Event>{events}); !recorded) {
+        return recorded.error();
+    }
+    const auto count = events.size();
+    return Answer{{{"logged", count}},
+                  "Logged " + options.kind + (count > 1 ? " for " + std::to_string(count) + " plants" : "") +
+                      " on " + calendar::to_text(*date) + ".\n",
+                  {}};
+}
+
+std::string sentence_of(const home::Event& event, const home::Household& home)
+{
+    std::string text = calendar::to_text(event.happened) + "  " + std::string{home::to_string(event.kind)};
+    if (const auto* plant = event.plant ? home.plant(*event.plant) : nullptr) {
+        text += ", " + plant->name;
+    }
+    if (const auto* spot = event.spot ? home.spot(*event.spot) : nullptr) {
+        text += (event.kind == home::EventKind::Moved ? " to " : ", ") + spot->name;
+    }
+    for (const auto& [name, value] : event.details) {
+        text += ", " + name + " " + value;
+    }
+    return event.note.empty() ? text : text + " (" + event.note + ")";
+}
+
+Json json_of(const home::Event& event)
+{
+    Json details = Json::object();
+    for (const auto& [name, value] : event.details) {
+        details[name] = value;
+    }
+    return {{"id", event.id ? Json(*event.id) : Json(nullptr)},
+            {"date", calendar::to_text(event.happened)},
+            {"kind", home::to_string(event.kind)},
+            {"plant", event.plant ? Json(*event.plant) : Json(nullptr)},
+            {"spot", event.spot ? Json(*event.spot) : Json(nullptr)},
+            {"entered", calendar::to_text(event.entered)},
+            {"details", details},
+            {"note", event.note}};
+}
+
+Result<Answer> turn_back(const Globals& globals, journal::HouseholdStore::Direction direction)
+{
+    const bool undo = direction == journal::HouseholdStore::Direction::Undo;
+    auto store = journal::HouseholdStore::open(globals.home);
+    if (!store) {
+        return store.error();
+    }
+    const auto home = store->load();
+    if (!home) {
+        return home.error();
+    }
+    const auto event = store->turn_back(direction, now());
+    if (!event) {
+        return event.error();
+    }
+    if (!*event) {
+        return Error{ErrorCode::NotFound,
+                     undo ? "there is nothing to undo in " + globals.home.string()
+                          : "there is nothing to redo; what was entered after an undo ends it"};
+    }
+    return Answer{{{undo ? "undone" : "redone", json_of(**event)}},
+                  (undo ? "Undone: " : "Counts again: ") + sentence_of(**event, *home) + "\n",
+                  {}};
+}
+
+struct HistoryOptions {
+    std::string plant;
+    std::string kind;
+    std::size_t count = 30;
+};
+
+Result<Answer> history(const Globals& globals, const HistoryOptions& options)
+{
+    const auto home = household_of(globals, WithoutHousehold::IsAnError);
+    if (!home) {
+        return home.error();
+    }
+    std::optional<home::PlantId> plant;
+    if (!options.plant.empty()) {
+        const auto found = plant_called(*home, options.plant);
+        if (!found) {
+            return found.error();
+        }
+        plant = (*found)->id;
+    }
+    const auto kind = home::event_kind_of(options.kind);
+    if (!options.kind.empty() && !kind) {
+        return Error{ErrorCode::WrongUsage,
+                     "no kind of event is called \"" + options.kind + "\"; there are " + kinds_in_words()};
+    }
+    const auto store = journal::HouseholdStore::open(globals.home);
+    if (!store) {
+        return store.error();
+    }
+    auto events = store->events(plant);
+    if (!events) {
+        return events.error();
+    }
+    if (kind) {
+        std::erase_if(*events, [&](const home::Event& event) { return event.kind != *kind; });
+    }
+    const auto first = events->size() - std::min(events->size(), options.count);
+    Json json = Json::array();
+    std::ostringstream text;
+    for (auto at = first; at < events->size(); ++at) {
+        json.push_back(json_of((*events)[at]));
+        text << sentence_of((*events)[at], *home) << '\n';
+    }
+    if (first > 0) {
+        text << first << " earlier entries; --count " << events->size() << " shows all.\n";
+    } else if (events->empty()) {
+        text << "Nothing is in the journal yet.\n";
+    }
+    return Answer{{{"events", json}, {"earlier", first}}, std::move(text).str(), {}};
+}
+
+} // namespace
+
+void add_log_event(Commands& commands, CLI::App& group)
+{
+    auto options = std::make_shared<EventOptions>();
+    CLI::App& command = *group.add_subcommand("event", "Something that happened to plants, at a spot or at home");
+    command.footer("Example:\n  lathhouse log event pest_found --plant Lemon --detail pest=mealybug");
+    command.fallthrough();
+    command.add_option("kind", options->kind, kinds_in_words())->required()->type_name("KIND");
+    command.add_option("--plant", options->plants, "Plant by id or name; may be given more than once")
+        ->type_name("ID");
+    command.add_option("--spot", options->spot, "Spot by id or name: where it went or happened")->type_name("ID");
+    command.add_option("--date", options->date, "When it happened (default: today)")->type_name("YYYY-MM-DD");
+    command.add_option("--note", options->note, "Anything worth keeping");
+    command.add_option("--detail", options->details, "What else is known, such as pest=mealybug or ppm=100")
+        ->type_name("NAME=VALUE");
+    commands.on_run(command, [options](const Globals& globals) { return log_event(globals, *options); });
+
+    for (const auto direction :
+         {journal::HouseholdStore::Direction::Undo, journal::HouseholdStore::Direction::Redo}) {
+        const bool undo = direction == journal::HouseholdStore::Direction::Undo;
+        CLI::App& turn = *group.add_subcommand(undo ? "undo" : "redo",
+                                               undo ? "Takes back the entry that was made last"
+                                                    : "Lets the entry that was undone last count again");
+        turn.footer(std::string{"Example:\n  lathhouse log "} + (undo ? "undo" : "redo"));
+        turn.fallthrough();
+        commands.on_run(turn,
+                        [direction](const Globals& globals) { return turn_back(globals, direction); });
+    }
+
+    auto shown = std::make_shared<HistoryOptions>();
+    CLI::App& show = *group.add_subcommand("show", "What the journal holds, the latest last");
+    show.footer("Example:\n  lathhouse log show --plant Lemon");
+    show.fallthrough();
+    show.add_option("--plant", shown->plant, "Of one plant, by id or name")->type_name("ID");
+    show.add_option("--kind", shown->kind, "Of one kind of event")->type_name("KIND");
+    show.add_option("--count", shown->count, "The last so many (default 30)")->check(CLI::Range(1, 1000000));
+    commands.on_run(show, [shown](const Globals& globals) { return history(globals, *shown); });
+}
+
+} // namespace lathhouse::cli

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "app/words/words.h"
+#include "core/plan/hardening.h"
+
+#include <string>
+#include <vector>
+
+namespace lathhouse::words {
+
+/// What is done, without its date: "out for 3 hours in full shade".
+std::string ladder_item(const plan::LadderItem& item);
+/// One line on the whole way: "Lemon goes out to Roofed balcony: 9 days, the light doubles 1.4 times, nights 8 K
+/// colder".
+std::string ladder_head(const plan::Ladder& ladder, const home::Household& household, UnitSystem units);
+/// What to mind on that way, with the cautions that belong to it.
+std::vector<std::string> ladder_notes(const plan::Ladder& ladder, const home::Household& household,
+                                      UnitSystem units);
+
+} // namespace lathhouse::words

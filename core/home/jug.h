@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/units/volume.h"
+
+#include <string>
+#include <string_view>
+
+namespace lathhouse::home {
+
+/// A jug, can or bottle of the household that water is measured with.
+struct Jug {
+    std::string name;
+    Litres volume;
+    friend bool operator==(const Jug&, const Jug&) = default;
+};
+
+/// A jug with a name that can be told from an amount: 1 to 40 characters, the first a letter, without digits,
+/// and not the name of a measure. Errors: OutOfRange with what to do.
+Result<Jug> make_jug(std::string_view name, Litres volume);
+
+} // namespace lathhouse::home

@@ -1,0 +1,154 @@
+#include "core/journal/household_store.h"
+
+#include "core/journal/household_store_inside.h"
+
+namespace lathhouse::journal {
+namespace {
+
+int next_id(SQLite::Database& database, const char* table)
+{
+    return database.execAndGet(std::string{"SELECT coalesce(max(id), 0) + 1 FROM "} + table).getInt();
+}
+
+Error broke_a_rule(const SQLite::Exception& thrown, const std::string& what)
+{
+    return {ErrorCode::OutOfRange, what + " was not added (" + thrown.what() +
+                                       "); its name must be new and its numbers in their ranges"};
+}
+
+} // namespace
+
+Result<home::SpotId> HouseholdStore::add(home::Spot spot)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        spot.id = next_id(inside_->database, "spots");
+        insert_spots(inside_->database, std::span{&spot, 1});
+        transaction.commit();
+        return spot.id;
+    } catch (const SQLite::Exception& thrown) {
+        return breaks_a_rule(thrown) ? broke_a_rule(thrown, "the spot \"" + spot.name + "\"")
+                                     : error_of(thrown, inside_->file);
+    }
+}
+
+Result<home::PlantId> HouseholdStore::add(home::Plant plant, calendar::Date since, calendar::Instant now)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        plant.id = next_id(inside_->database, "plants");
+        insert_plants(inside_->database, std::span{&plant, 1});
+        if (plant.spot) {
+            const home::Event event{plant.id, home::EventKind::Moved, plant.spot, since, now, "added"};
+            insert_events(inside_->database, std::span{&event, 1});
+        }
+        transaction.commit();
+        return plant.id;
+    } catch (const SQLite::Exception& thrown) {
+        return breaks_a_rule(thrown) ? broke_a_rule(thrown, "the plant \"" + plant.name + "\"")
+                                     : error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::pin(const home::Pin& pin, calendar::Instant now)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement insert{
+            inside_->database,
+            "INSERT INTO pins (plant_id, spot_id, from_on, to_on, entered_at) VALUES (?, ?, ?, ?, ?)"};
+        (Row{insert} << pin.plant << pin.spot << calendar::to_text(pin.from) << calendar::to_text(pin.to)
+                     << calendar::to_text(now))
+            .insert();
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return breaks_a_rule(thrown)
+                   ? Error{ErrorCode::NotFound,
+                           "nothing was pinned; the plant and the spot must be of the household"}
+                   : error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::pin_always(home::PlantId plant, std::optional<home::SpotId> spot)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement update{inside_->database, "UPDATE plants SET pinned_spot_id = ? WHERE id = ?"};
+        (Row{update} << spot << plant).insert();
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<int> HouseholdStore::take_back_pins(home::PlantId plant, calendar::Instant now)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement dated{
+            inside_->database,
+            "UPDATE pins SET taken_back_at = ? WHERE plant_id = ? AND taken_back_at IS NULL"};
+        (Row{dated} << calendar::to_text(now) << plant).insert();
+        int count = dated.getChanges();
+        SQLite::Statement always{
+            inside_->database,
+            "UPDATE plants SET pinned_spot_id = NULL WHERE id = ? AND pinned_spot_id IS NOT NULL"};
+        (Row{always} << plant).insert();
+        count += always.getChanges();
+        transaction.commit();
+        return count;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::accept(const home::AcceptedPlan& plan)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement insert{inside_->database,
+                                 "INSERT INTO planned_stays (plant_id, spot_id, from_on, to_on, why, "
+                                 "planned_at) VALUES (?, ?, ?, ?, '', ?)"};
+        for (const auto& stay : plan.stays) {
+            (Row{insert} << stay.plant << stay.spot << calendar::to_text(stay.from)
+                         << calendar::to_text(stay.to) << calendar::to_text(plan.accepted))
+                .insert();
+        }
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<std::optional<home::AcceptedPlan>> HouseholdStore::accepted_plan() const
+{
+    try {
+        SQLite::Statement rows{inside_->database,
+                               "SELECT plant_id, spot_id, from_on, to_on, planned_at FROM planned_stays "
+                               "WHERE planned_at = (SELECT max(planned_at) FROM planned_stays) "
+                               "ORDER BY plant_id, from_on"};
+        std::optional<home::AcceptedPlan> plan;
+        while (rows.executeStep()) {
+            const auto from = calendar::parse_date(rows.getColumn(2).getString());
+            const auto to = calendar::parse_date(rows.getColumn(3).getString());
+            const auto accepted = read_instant(rows.getColumn(4).getString());
+            if (!from || !to || !accepted) {
+                return Error{ErrorCode::Damaged, inside_->file.string() +
+                                                     " is damaged (a stay of the accepted plan cannot be "
+                                                     "read); restore a backup"};
+            }
+            if (!plan) {
+                plan = home::AcceptedPlan{*accepted, {}};
+            }
+            plan->stays.push_back({rows.getColumn(0).getInt(), rows.getColumn(1).getInt(), *from, *to});
+        }
+        return plan;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+} // namespace lathhouse::journal

@@ -1,0 +1,54 @@
+#include "core/plan/whereabouts.h"
+
+#include <algorithm>
+
+namespace lathhouse::plan {
+namespace {
+
+constexpr int kAlways = 36525; // Days: longer than any journal.
+
+} // namespace
+
+Whereabouts::Whereabouts(const home::Plant& plant, std::span<const home::Event> events,
+                         std::span<const Stay> stays, calendar::Date today)
+    : plant_(plant.id)
+{
+    for (const auto& event : events) {
+        if (event.kind == home::EventKind::Moved && event.plant == plant.id && event.spot &&
+            event.happened <= today) {
+            moves_.push_back({event.happened, *event.spot});
+        }
+    }
+    std::ranges::stable_sort(moves_, {}, &Move::from);
+    if (plant.spot && moves_.empty()) {
+        moves_.push_back({today - calendar::Days{kAlways}, *plant.spot});
+    } else if (plant.spot && moves_.back().spot != *plant.spot) {
+        moves_.push_back({today, *plant.spot}); // The journal knows where it stands, not since when.
+    }
+    for (const auto& stay : stays) {
+        if (stay.to >= today && (moves_.empty() || moves_.back().spot != stay.spot)) {
+            moves_.push_back({std::max(stay.from, today), stay.spot});
+        }
+    }
+}
+
+std::optional<home::SpotId> Whereabouts::on(calendar::Date date) const
+{
+    std::optional<home::SpotId> spot;
+    for (const auto& move : moves_) {
+        if (move.from <= date) {
+            spot = move.spot;
+        }
+    }
+    return spot;
+}
+
+bool Whereabouts::concerns(const home::Event& event) const
+{
+    if (event.plant) {
+        return *event.plant == plant_;
+    }
+    return event.spot && on(event.happened) == event.spot;
+}
+
+} // namespace lathhouse::plan

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/home/history.h"
+#include "core/plan/year_plan.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace lathhouse::plan {
+
+/// Where a plant stood and will stand: its moves up to today, from then on the plan's stays. A plant without a
+/// logged move has always stood where it stands.
+class Whereabouts {
+public:
+    /// events: of any plants, oldest first. stays: may be empty; then it stays where it stands.
+    Whereabouts(const home::Plant& plant, std::span<const home::Event> events, std::span<const Stay> stays,
+                calendar::Date today);
+
+    /// nullopt where nobody knows: before its first move, or where it stands nowhere.
+    std::optional<home::SpotId> on(calendar::Date date) const;
+    /// Whether an event concerns the plant: its own, or one of the spot where it stood that day.
+    bool concerns(const home::Event& event) const;
+
+private:
+    struct Move {
+        calendar::Date from;
+        home::SpotId spot;
+    };
+    home::PlantId plant_;
+    std::vector<Move> moves_; ///< In order of date.
+};
+
+} // namespace lathhouse::plan

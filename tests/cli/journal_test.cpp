@@ -1,0 +1,117 @@
+#include "tests/cli/run_command.h"
+
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+namespace lathhouse::cli {
+namespace {
+
+class Journal : public testing::Test {
+protected:
+    Journal()
+    {
+        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_journal_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder_ = pattern;
+        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", (folder_ / "home").string()}).status, 0);
+    }
+    ~Journal() override
+    {
+        std::error_code failure;
+        std::filesystem::remove_all(folder_, failure);
+    }
+    Ran ask(std::vector<std::string> command) const
+    {
+        std::vector<std::string> arguments{"--home", (folder_ / "home").string(), "--on", "2026-09-10"};
+        arguments.insert(arguments.end(), command.begin(), command.end());
+        return run_command(arguments);
+    }
+    std::filesystem::path folder_;
+};
+
+TEST_F(Journal, KeepsAnEventOfSeveralPlants)
+{
+    const auto ran = ask({"log", "event", "pest_found", "--plant", "2", "--plant", "4", "--detail",
+                          "pest=mealybug", "--detail", "amount=few", "--note", "in the axils", "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.json()["logged"], 2);
+    const auto shown = ask({"log", "show", "--kind", "pest_found", "--json"}).json()["events"];
+    ASSERT_EQ(shown.size(), 2u);
+    EXPECT_EQ(shown[0]["details"]["pest"], "mealybug");
+    EXPECT_EQ(shown[0]["date"], "2026-09-10");
+}
+
+TEST_F(Journal, UndoesAndRedoes)
+{
+    ASSERT_EQ(ask({"log", "event", "moved", "--plant", "2", "--spot", "1"}).status, 0);
+    const auto undone = ask({"log", "undo"});
+    EXPECT_TRUE(undone.out.starts_with("Undone: 2026-09-10  moved, Angel's trumpet to ")) << undone.out;
+    EXPECT_EQ(ask({"log", "redo"}).status, 0);
+    const auto nothing = ask({"log", "redo"});
+    EXPECT_EQ(nothing.status, 1);
+    EXPECT_TRUE(is_one_clear_error(nothing)) << nothing.err;
+}
+
+TEST_F(Journal, AddsAPlantUnderAFreeNameAndASpot)
+{
+    const auto plant = ask({"add", "plant", "lemon", "--spot", "3", "--litres", "12", "--json"});
+    ASSERT_EQ(plant.status, 0) << plant.err;
+    EXPECT_EQ(plant.json()["name"], "Lemon 2");
+    const auto spot = ask({"add", "spot", "Bathroom", "--kind", "indoors", "--capacity", "2", "--light-summer",
+                           "3", "--light-winter", "1", "--apart", "--json"});
+    ASSERT_EQ(spot.status, 0) << spot.err;
+    EXPECT_EQ(ask({"moves", "--effort", "fast", "--json"}).json()["plants"].size(), 15u);
+}
+
+TEST_F(Journal, PinsAPlantAndLetsItGo)
+{
+    ASSERT_EQ(ask({"pin", "Lemon", "1", "--from", "2026-12-01", "--to", "2027-01-31"}).status, 0);
+    const auto twice = ask({"pin", "Lemon", "2", "--from", "2027-01-15", "--to", "2027-02-10"});
+    EXPECT_EQ(twice.status, 2);
+    EXPECT_NE(twice.err.find("cannot stand in two places"), std::string::npos) << twice.err;
+    EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 1);
+}
+
+struct RefusedCase {
+    const char* name;
+    std::vector<std::string> command;
+    int status;
+};
+void PrintTo(const RefusedCase& row, std::ostream* out)
+{
+    *out << row.name;
+}
+class JournalRefuses : public Journal, public testing::WithParamInterface<RefusedCase> {};
+TEST_P(JournalRefuses, WithOneClearError)
+{
+    const auto ran = ask(GetParam().command);
+    EXPECT_EQ(ran.status, GetParam().status) << ran.err;
+    EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
+}
+INSTANTIATE_TEST_SUITE_P(
+    Input, JournalRefuses,
+    testing::Values(
+        RefusedCase{"UnknownKind", {"log", "event", "eaten", "--plant", "2"}, 2},
+        RefusedCase{"UnknownPlant", {"log", "event", "watered", "--plant", "Lemmon"}, 1},
+        RefusedCase{"NoPlant", {"log", "event", "watered"}, 2},
+        RefusedCase{"Tomorrow", {"log", "event", "watered", "--plant", "2", "--date", "2026-09-11"}, 2},
+        RefusedCase{"NamelessPest", {"log", "event", "pest_found", "--plant", "2"}, 2},
+        RefusedCase{"DetailWithoutEquals", {"log", "event", "fed", "--plant", "2", "--detail", "100"}, 2},
+        RefusedCase{"UnknownPlantKind", {"add", "plant", "Triffid"}, 1},
+        RefusedCase{"LethalAboveSafe", {"add", "plant", "lemon", "--lethal", "9", "--safe-night", "4"}, 2},
+        RefusedCase{"NoVolume", {"add", "plant", "lemon", "--litres", "0"}, 2},
+        RefusedCase{"TakenName",
+                    {"add", "spot", "Living room", "--kind", "open", "--capacity", "1", "--light-summer", "9",
+                     "--light-winter", "2"},
+                    2},
+        RefusedCase{"ColdRoom",
+                    {"add", "spot", "Cellar", "--kind", "indoors", "--capacity", "1", "--light-summer", "0",
+                     "--light-winter", "0", "--winter=-400"},
+                    2},
+        RefusedCase{"PinBackwards", {"pin", "Lemon", "1", "--from", "2027-02-01", "--to", "2027-01-01"}, 2}),
+    [](const auto& row) { return std::string{row.param.name}; });
+
+} // namespace
+} // namespace lathhouse::cli

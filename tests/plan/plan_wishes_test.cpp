@@ -1,0 +1,161 @@
+#include "core/home/demonstration.h"
+#include "core/plan/year_plan.h"
+#include "tests/plan/sample_household.h"
+
+#include <gtest/gtest.h>
+
+
+namespace lathhouse::plan {
+namespace {
+
+using calendar::Date;
+using calendar::Days;
+
+const Date kFrom{2027, 1, 10};
+
+class Wishes : public testing::Test {
+protected:
+    YearPlan plan(const home::Household& home, double risk = 0.1, const PlanWishes& wishes = {}) const
+    {
+        return plan_year(home, place_, chances_, kFrom, Probability::clamped(risk), Effort::Full, wishes);
+    }
+    static home::SpotId spot_on(const YearPlan& plan, home::PlantId plant, Date evening)
+    {
+        for (const auto& year : plan.plants) {
+            for (const auto& stay : year.stays) {
+                if (year.plant == plant && stay.from <= evening && evening <= stay.to) {
+                    return stay.spot;
+                }
+            }
+        }
+        return -1;
+    }
+    static PlanWishes accepted(const YearPlan& plan)
+    {
+        return {{}, to_accept(plan, calendar::start_of_day_utc(kFrom))};
+    }
+    /// Nights on which plants that both plans have stand elsewhere.
+    static int nights_changed(const YearPlan& before, const YearPlan& after)
+    {
+        int nights = 0;
+        for (const auto& change : changes_between(to_accept(before, calendar::start_of_day_utc(kFrom)), after)) {
+            nights += change.was ? calendar::days_between(change.from, change.to) + 1 : 0;
+        }
+        return nights;
+    }
+    climate::PlaceClimate place_ = climate_of(5.0, 10.0);
+    ColdChances chances_{place_.nights()};
+};
+
+TEST_F(Wishes, AnIsolatedPlantStandsApartAndNobodyCleanBesideIt)
+{
+    auto apart = indoors(3, 3);
+    apart.apart = true;
+    const auto home = household({indoors(1, 4), balcony(2, 4), apart},
+                                {plant(1, 10, 4, 0), plant(2, 10, 4, 0), plant(3, 10, 4, 0, 3.0)});
+    const Isolation isolation{2, kFrom, kFrom + Days{40}};
+    const auto result = plan(home, 0.1, {{isolation}, {}});
+    EXPECT_TRUE(result.breaches.empty());
+    for (auto day = isolation.from; day <= isolation.to; day += Days{1}) {
+        EXPECT_EQ(spot_on(result, 2, day), 3);
+        EXPECT_NE(spot_on(result, 1, day), 3);
+        EXPECT_NE(spot_on(result, 3, day), 3);
+    }
+    EXPECT_EQ(result.plants[1].stays.front().why.kind, ReasonKind::StandsApart);
+}
+
+TEST_F(Wishes, WithoutASpotApartThePlanSaysSoAndStands)
+{
+    const auto home = household({indoors(1, 4), balcony(2, 4)}, {plant(1, 10, 4, 0), plant(2, 10, 4, 0)});
+    const auto result = plan(home, 0.1, {{{2, kFrom, kFrom + Days{20}}}, {}});
+    ASSERT_EQ(result.breaches.size(), 1u);
+    EXPECT_EQ(result.breaches[0].kind, BreachKind::NotApart);
+    EXPECT_EQ(result.breaches[0].plant, 2);
+    EXPECT_EQ(calendar::days_between(result.breaches[0].from, result.breaches[0].to), 20);
+    EXPECT_EQ(result.plants.size(), 2u);
+}
+
+TEST_F(Wishes, ADatedPinHoldsOnItsNights)
+{
+    auto home = household({indoors(1, 4), balcony(2, 4), indoors(3, 1)}, {plant(1, 10, 4, 0), plant(2, 10, 4, 0)});
+    home.pins = {{1, 3, Date{2027, 7, 1}, Date{2027, 7, 31}}};
+    const auto result = plan(home);
+    EXPECT_TRUE(result.breaches.empty());
+    for (auto day = home.pins[0].from; day <= home.pins[0].to; day += Days{1}) {
+        EXPECT_EQ(spot_on(result, 1, day), 3);
+    }
+    EXPECT_NE(spot_on(result, 1, Date{2027, 6, 1}), 3);
+}
+
+TEST_F(Wishes, PinsThatDisagreeAreNamedAndTheLaterOneHolds)
+{
+    auto home = household({indoors(1, 4), indoors(2, 4)}, {plant(1, 10, 4, 0)});
+    home.pins = {{1, 1, Date{2027, 3, 1}, Date{2027, 3, 31}}, {1, 2, Date{2027, 3, 20}, Date{2027, 4, 30}}};
+    const auto result = plan(home);
+    EXPECT_EQ(spot_on(result, 1, Date{2027, 3, 10}), 1);
+    EXPECT_EQ(spot_on(result, 1, Date{2027, 3, 25}), 2);
+    ASSERT_EQ(result.breaches.size(), 1u);
+    EXPECT_EQ(result.breaches[0].kind, BreachKind::PinsDisagree);
+    EXPECT_EQ(result.breaches[0].from, (Date{2027, 3, 20}));
+}
+
+TEST_F(Wishes, TheSamePlanStandsWhereNothingChanged)
+{
+    const auto home = home::demonstration({.today = kFrom, .plants = 20, .spots = 8}).value().household;
+    const auto before = plan(home);
+    const auto after = plan(home, 0.1, accepted(before));
+    // What the solver still finds beyond the accepted plan must save more than kPriceOfChange a night.
+    EXPECT_LE(nights_changed(before, after), 365 * 20 / 100);
+}
+
+TEST_F(Wishes, ASmallChangeOfRiskOrOneMorePlantDoesNotReshuffleTheRest)
+{
+    auto home = home::demonstration({.today = kFrom, .plants = 20, .spots = 8}).value().household;
+    const auto before = plan(home);
+    const auto riskier = plan(home, 0.11, accepted(before));
+    auto newcomer = home.plants.front();
+    newcomer.id = 1000;
+    newcomer.name = "Newcomer";
+    newcomer.spot = std::nullopt;
+    home.plants.push_back(newcomer);
+    const auto fuller = plan(home, 0.1, accepted(before));
+    const auto fuller_cold = plan(home, 0.1);
+    const int nights = 365 * 20;
+    // At most a night in twenty, and far fewer than without the accepted plan's weight.
+    EXPECT_LE(nights_changed(before, riskier), nights / 20);
+    EXPECT_LE(nights_changed(before, fuller), nights / 20);
+    EXPECT_LE(nights_changed(before, fuller), nights_changed(before, fuller_cold));
+    RecordProperty("nights_changed_by_risk", nights_changed(before, riskier));
+    RecordProperty("nights_changed_by_plant", nights_changed(before, fuller));
+    RecordProperty("nights_changed_by_plant_without", nights_changed(before, fuller_cold));
+    const auto changes = changes_between(to_accept(before, calendar::start_of_day_utc(kFrom)), fuller);
+    EXPECT_TRUE(std::ranges::any_of(changes, [](const PlanChange& c) { return c.plant == 1000 && !c.was; }));
+}
+
+TEST_F(Wishes, EveryPlantThatStaysInHasItsReason)
+{
+    auto poisonous = plant(1, 10, 4, 0);
+    poisonous.hazardous = true;
+    auto pinned = plant(2, 10, 4, 0);
+    pinned.pinned_spot = 1;
+    const auto tropical = plant(3, 24, 22, 15);
+    auto porch = balcony(2, 4);
+    porch.in_reach = true;
+    const auto result = plan(household({indoors(1, 9), porch}, {poisonous, pinned, tropical}));
+    ASSERT_EQ(result.refusals.size(), 3u);
+    EXPECT_EQ(result.refusals[0].kind, RefusalKind::OnlyInReach);
+    EXPECT_EQ(result.refusals[1].kind, RefusalKind::PinnedIndoors);
+    EXPECT_EQ(result.refusals[2].kind, RefusalKind::NightsForbid);
+    EXPECT_TRUE(result.refusals[2].line);
+}
+
+TEST_F(Wishes, AWindySpotIsThePoorerOfTwo)
+{
+    auto windy = balcony(2, 4);
+    windy.windy = true;
+    const auto result = plan(household({indoors(1, 4), windy, balcony(3, 4)}, {plant(1, 8, 3, -2)}));
+    EXPECT_EQ(spot_on(result, 1, Date{2027, 7, 15}), 3);
+}
+
+} // namespace
+} // namespace lathhouse::plan
