@@ -1,6 +1,5 @@
 #include "core/base/parse.h"
 #include "core/home/seed_lot.h"
-#include "core/journal/event_rows.h"
 #include "core/journal/household_store_inside.h"
 
 #include <algorithm>
