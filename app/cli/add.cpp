@@ -2,6 +2,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/seed_options.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
 #include "core/journal/household_store.h"
@@ -316,12 +317,13 @@ Result<Answer> unpin(const Globals& globals, const std::string& name)
 
 void add_add(Commands& commands)
 {
-    CLI::App& group = commands.add("add", "Adds a plant, a spot or a jug to the household",
+    CLI::App& group = commands.add("add", "Adds a plant, a spot, a jug or a lot of seed to the household",
                                    "lathhouse add plant \"Citrus limon\" --spot 3");
     group.require_subcommand(1);
     declare_plant(commands, group);
     declare_spot(commands, group);
     add_jug_command(commands, group);
+    add_seed_adders(commands, group);
 }
 
 void add_pin(Commands& commands)

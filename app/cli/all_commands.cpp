@@ -3,6 +3,7 @@
 #include "app/cli/demo.h"
 #include "app/cli/list.h"
 #include "app/cli/moves.h"
+#include "app/cli/sowing.h"
 #include "app/cli/sun.h"
 
 namespace lathhouse::cli {
@@ -34,6 +35,7 @@ void add_all(Commands& commands)
     add_round(commands);
     add_show(commands);
     add_spray_check(commands);
+    add_sowing(commands);
     add_stations(commands);
     add_sun(commands);
     add_tonight(commands);

@@ -1,6 +1,7 @@
 #include "app/cli/list.h"
 
 #include "app/cli/household_options.h"
+#include "app/cli/seed_options.h"
 #include "app/cli/jugs.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
@@ -94,6 +95,7 @@ void add_list(Commands& commands)
     group.require_subcommand(1);
     add_lister(commands, group, "plants", "Plants, their cold lines and where they stand", list_plants);
     add_spot_lists(commands, group);
+    add_seed_lists(commands, group);
     add_jug_list(commands, group);
 }
 
@@ -103,6 +105,7 @@ void add_show(Commands& commands)
     group.require_subcommand(1);
     add_lister(commands, group, "place", "Where the household is", show_place);
     add_spot_shows(commands, group);
+    add_seed_shows(commands, group);
 }
 
 } // namespace lathhouse::cli

@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
+#include "app/cli/seed_options.h"
 #include "app/cli/log_event.h"
 #include "core/home/night_log_file.h"
 #include "core/journal/household_store.h"
@@ -231,6 +232,7 @@ void add_log(Commands& commands)
     add_reading(commands, group);
     add_readings(commands, group);
     add_forecast(commands, group);
+    add_seed_logs(commands, group);
     add_log_event(commands, group);
 }
 

@@ -14,6 +14,13 @@
 #include <span>
 #include <vector>
 
+namespace lathhouse::home {
+struct SeedBook;
+struct SeedLot;
+struct Tray;
+struct TrayCount;
+} // namespace lathhouse::home
+
 namespace lathhouse::journal {
 
 /// A household's folder on disk: `household.sqlite3` and `photos/`. Several programs may have one open at
@@ -72,6 +79,20 @@ public:
     /// Keeps forecasts, all or nothing. Errors: OutOfRange where one was made after its night, Locked,
     /// Unwritable.
     Result<void> record(std::span<const home::KeptForecast> forecasts);
+    /// Lots, trays, counts and the plants that came of them, as far as they are not undone (seed_lot.h).
+    /// Errors: Damaged, Locked.
+    Result<home::SeedBook> seeds() const;
+    /// Each is checked against what the journal has, written with an event that can be undone, and gives its id.
+    /// Errors: as home::check; OutOfRange for a lot of a name that is there, NotFound for an unknown spot, Locked,
+    /// Unwritable.
+    Result<int> add_lot(const home::SeedLot& lot, calendar::Date on, calendar::Instant entered);
+    Result<int> record(const home::Tray& tray, calendar::Date today, calendar::Instant entered);
+    Result<int> record(const home::TrayCount& count, calendar::Date today, calendar::Instant entered);
+    /// Adds plants that a tray's seedlings became, under the next free ids, which are given back; each is an event
+    /// of that date. Errors: NotFound for an unknown tray; OutOfRange where the tray has not that many seedlings
+    /// left, the date lies before its sowing, or a plant breaks a rule of the tables; Locked, Unwritable.
+    Result<std::vector<home::PlantId>> pot_up(int tray, std::span<const home::Plant> plants, calendar::Date on,
+                                              calendar::Instant entered);
     /// Jugs of the household by name. Errors: Damaged, Locked.
     Result<std::vector<home::Jug>> jugs() const;
     /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.

@@ -14,6 +14,7 @@ std::string_view migration_0005_spot_views();
 std::string_view migration_0006_events();
 std::string_view migration_0007_pins();
 std::string_view migration_0008_jugs();
+std::string_view migration_0009_seeds();
 
 namespace {
 
@@ -37,14 +38,15 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 8> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 9> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
                                                       {5, migration_0005_spot_views()},
                                                       {6, migration_0006_events()},
                                                       {7, migration_0007_pins()},
-                                                      {8, migration_0008_jugs()}}};
+                                                      {8, migration_0008_jugs()},
+                                                      {9, migration_0009_seeds()}}};
     return migrations;
 }
 

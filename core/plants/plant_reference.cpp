@@ -1,13 +1,11 @@
 #include "core/plants/plant_kind.h"
 
-#include "core/base/csv.h"
-#include "core/base/edit_distance.h"
-#include "core/base/parse.h"
+#include "core/plants/near_names.h"
+#include "core/plants/row_reader.h"
 
 #include <algorithm>
 #include <array>
 #include <cstdlib>
-#include <utility>
 
 namespace lathhouse::plants {
 
@@ -16,9 +14,6 @@ std::string_view embedded_plants();
 std::string_view embedded_sources();
 
 namespace {
-
-template <class Value>
-using Words = std::span<const std::pair<std::string_view, Value>>;
 
 constexpr std::array<std::pair<std::string_view, LightClass>, 4> kLightWords{
     {{"low", LightClass::Low},
@@ -44,106 +39,6 @@ constexpr std::array<std::pair<std::string_view, Evidence>, 5> kEvidenceWords{
 constexpr std::array<std::pair<std::string_view, bool>, 2> kYesAndNo{{{"no", false}, {"yes", true}}};
 constexpr std::array<std::string_view, 3> kDryingClasses{"keep_moist", "top_inch", "dry_right_out"};
 constexpr std::array<std::string_view, 3> kConfidences{"high", "medium", "low"};
-
-template <class Value>
-std::string_view word_of(Words<Value> words, Value value)
-{
-    const auto found = std::ranges::find(words, value, &std::pair<std::string_view, Value>::second);
-    return found == words.end() ? std::string_view{} : found->first;
-}
-
-/// Reads the cells of one row and keeps the first thing that was wrong, so that a row is read in one go and
-/// asked once whether it was well formed.
-class RowReader {
-public:
-    RowReader(const CsvTable& table, std::size_t row) : table_(&table), row_(row) {}
-
-    std::string text(std::string_view column)
-    {
-        const auto index = table_->require_column(column);
-        if (!index) {
-            fail(index.error());
-            return {};
-        }
-        return std::string{trimmed(table_->at(row_, *index))};
-    }
-    std::string filled(std::string_view column)
-    {
-        auto found = text(column);
-        if (found.empty()) {
-            fail_at(std::string{column} + " is blank");
-        }
-        return found;
-    }
-    double number(std::string_view column)
-    {
-        const auto written = filled(column);
-        const auto value = parse_number(written);
-        if (!value) {
-            fail_at(std::string{column} + " must be a number, not \"" + written + "\"");
-        }
-        return value.value_or(0.0);
-    }
-    Celsius degrees(std::string_view column) { return Celsius::from_degrees(number(column)); }
-    DailyLight light(std::string_view column) { return DailyLight::from_moles(number(column)); }
-    /// "2" or "1-2".
-    Range range(std::string_view column)
-    {
-        const auto written = filled(column);
-        const auto ends = split(written, '-');
-        const auto low = parse_number(ends.front());
-        const auto high = parse_number(ends.back());
-        if (ends.size() > 2 || !low || !high || *low < 0.0 || *high < *low) {
-            fail_at(std::string{column} + " must be a number or two with a hyphen, not \"" + written + "\"");
-            return {0.0, 0.0};
-        }
-        return {*low, *high};
-    }
-    template <class Value>
-    Value word(std::string_view column, Words<Value> words)
-    {
-        const auto written = text(column);
-        for (const auto& [name, value] : words) {
-            if (name == written) {
-                return value;
-            }
-        }
-        fail_at("the word \"" + written + "\" is not known in " + std::string{column});
-        return words.front().second;
-    }
-    std::string one_of(std::string_view column, std::span<const std::string_view> known)
-    {
-        auto written = text(column);
-        if (std::ranges::find(known, written) == known.end()) {
-            fail_at("the word \"" + written + "\" is not known in " + std::string{column});
-        }
-        return written;
-    }
-    void fail_at(std::string_view what) { fail(table_->error_at(row_, what)); }
-    const std::optional<Error>& error() const { return error_; }
-
-private:
-    void fail(Error error)
-    {
-        if (!error_) {
-            error_ = std::move(error);
-        }
-    }
-    const CsvTable* table_;
-    std::size_t row_;
-    std::optional<Error> error_;
-};
-
-std::vector<std::string> names_in(std::string_view text)
-{
-    std::vector<std::string> names;
-    for (const auto piece : split(text, ';')) {
-        if (const auto name = trimmed(piece); !name.empty()) {
-            names.emplace_back(name);
-        }
-    }
-    return names;
-}
 
 PlantKind read_kind(RowReader& row)
 {
@@ -283,35 +178,12 @@ const Source* PlantReference::source(std::string_view key) const
 
 std::vector<std::string> PlantReference::near_names(std::string_view name, std::size_t count) const
 {
-    struct Near {
-        std::size_t changes;
-        std::string_view shown;
-    };
-    const auto wanted = lower_case(trimmed(name));
-    std::vector<Near> near;
-    const auto consider = [&](std::string_view candidate) {
-        const auto changes = edit_distance(wanted, lower_case(candidate));
-        if (changes * 3 <= std::max(wanted.size(), candidate.size())) {
-            near.push_back({changes, candidate});
-        }
-    };
+    std::vector<std::string_view> candidates;
     for (const auto& kind : kinds_) {
-        consider(kind.botanical_name);
-        for (const auto& common : kind.common_names) {
-            consider(common);
-        }
+        candidates.push_back(kind.botanical_name);
+        candidates.insert(candidates.end(), kind.common_names.begin(), kind.common_names.end());
     }
-    std::ranges::sort(near, [](const Near& a, const Near& b) {
-        return a.changes != b.changes ? a.changes < b.changes : a.shown < b.shown;
-    });
-    std::vector<std::string> names;
-    for (const auto& candidate : near) {
-        if (names.size() == count) {
-            break;
-        }
-        names.emplace_back(candidate.shown);
-    }
-    return names;
+    return nearest_names(name, candidates, count);
 }
 
 Result<const PlantKind*> PlantReference::find(std::string_view name) const
@@ -320,17 +192,9 @@ Result<const PlantKind*> PlantReference::find(std::string_view name) const
     if (found != by_name_.end()) {
         return &kinds_[found->second];
     }
-    std::string message = "no plant named \"" + std::string{trimmed(name)} + "\" in the reference";
-    const auto near = near_names(name, 3);
-    if (near.empty()) {
-        message += "; give a common or botanical name";
-    } else {
-        message += "; did you mean ";
-        for (std::size_t index = 0; index < near.size(); ++index) {
-            message += (index == 0 ? "" : index + 1 == near.size() ? " or " : ", ") + near[index];
-        }
-    }
-    return Error{ErrorCode::NotFound, std::move(message)};
+    return Error{ErrorCode::NotFound,
+                 "no plant named \"" + std::string{trimmed(name)} + "\" in the reference" +
+                     did_you_mean(near_names(name, 3), "; give a common or botanical name")};
 }
 
 } // namespace lathhouse::plants

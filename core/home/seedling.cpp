@@ -1,0 +1,49 @@
+#include "core/home/seedling.h"
+
+#include "core/home/new_plant.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lathhouse::home {
+
+Plant make_seedling(const plants::SeedKind& kind, std::string name)
+{
+    constexpr double kSeedlingKilograms = 1.0;
+    if (const auto known = plants::PlantReference::built_in().find(kind.botanical_name)) {
+        auto lines = (*known)->lines;
+        lines.damage_begins = std::max(lines.damage_begins, kind.damaging_night());
+        lines.safe_night = std::max({lines.safe_night, kind.safe_night, lines.damage_begins});
+        if (auto made = make_plant(0, **known,
+                                   {.name = name,
+                                    .safe_night = lines.safe_night,
+                                    .damage_begins = lines.damage_begins,
+                                    .lethal = lines.lethal,
+                                    .wants_open_air = true,
+                                    .pot_kilograms = kSeedlingKilograms})) {
+            return std::move(made).value();
+        }
+    }
+    const bool hardy = kind.frost == plants::FrostClass::Hardy;
+    const bool edible = kind.type == "veg" || kind.type == "herb";
+    const bool nightshade =
+        kind.botanical_name.starts_with("Solanum") || kind.botanical_name.starts_with("Capsicum");
+    return {.id = 0,
+            .name = std::move(name),
+            .kind = kind.botanical_name,
+            .lines = {.safe_night = kind.safe_night,
+                      .damage_begins = kind.damaging_night(),
+                      .lethal = kind.damaging_night() - KelvinDelta::from_kelvins(hardy ? 4.0 : 2.0)},
+            .heat_limit = kind.growth_most + KelvinDelta::from_kelvins(8.0),
+            .light_to_survive = DailyLight::from_moles(6.0),
+            .light_to_thrive = DailyLight::from_moles(18.0),
+            .must_dry = false,
+            .hazardous = !edible || nightshade,
+            .sulks = false,
+            .wants_open_air = true,
+            .pot_kilograms = kSeedlingKilograms,
+            .spot = {},
+            .pinned_spot = {}};
+}
+
+} // namespace lathhouse::home

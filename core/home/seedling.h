@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/home/household.h"
+#include "core/plants/seed_kind.h"
+
+#include <string>
+
+namespace lathhouse::home {
+
+/// A young plant of a kind that was raised from seed; it stands nowhere yet.
+///
+/// Where the reference of plants knows the kind, its figures are taken and the lines raised to those of the row of
+/// seeds where these are the warmer ones, since young plants are the more tender. Else: the row's safe and damaging
+/// night; deadly 2 K below (tender, half-hardy) or 4 K (hardy); heat 8 K above the best monthly means; light 6 to
+/// survive and 18 mol a day to thrive; a pot of 1 kg (common practice, no source). To the safe side it counts as
+/// hazardous unless it is a vegetable or herb other than of the nightshade family.
+Plant make_seedling(const plants::SeedKind& kind, std::string name);
+
+} // namespace lathhouse::home

@@ -1,0 +1,127 @@
+#pragma once
+
+#include "core/base/csv.h"
+#include "core/base/parse.h"
+#include "core/units/light.h"
+#include "core/units/temperature.h"
+#include "core/plants/plant_kind.h"
+
+#include <algorithm>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+// Of use inside core/plants only: how the rows of its tables are read.
+
+namespace lathhouse::plants {
+
+/// The words that a column may hold, each with what it stands for.
+template <class Value>
+using Words = std::span<const std::pair<std::string_view, Value>>;
+
+/// The word of a value; empty where it has none.
+template <class Value>
+std::string_view word_of(Words<Value> words, Value value)
+{
+    const auto found = std::ranges::find(words, value, &std::pair<std::string_view, Value>::second);
+    return found == words.end() ? std::string_view{} : found->first;
+}
+
+/// Reads the cells of one row and keeps the first thing that was wrong, so that a row is read in one go and
+/// asked once whether it was well formed.
+class RowReader {
+public:
+    RowReader(const CsvTable& table, std::size_t row) : table_(&table), row_(row) {}
+
+    std::string text(std::string_view column)
+    {
+        const auto index = table_->require_column(column);
+        if (!index) {
+            fail(index.error());
+            return {};
+        }
+        return std::string{trimmed(table_->at(row_, *index))};
+    }
+    std::string filled(std::string_view column)
+    {
+        auto found = text(column);
+        if (found.empty()) {
+            fail_at(std::string{column} + " is blank");
+        }
+        return found;
+    }
+    double number(std::string_view column)
+    {
+        const auto written = filled(column);
+        const auto value = parse_number(written);
+        if (!value) {
+            fail_at(std::string{column} + " must be a number, not \"" + written + "\"");
+        }
+        return value.value_or(0.0);
+    }
+    Celsius degrees(std::string_view column) { return Celsius::from_degrees(number(column)); }
+    DailyLight light(std::string_view column) { return DailyLight::from_moles(number(column)); }
+    /// "2" or "1-2".
+    Range range(std::string_view column)
+    {
+        const auto written = filled(column);
+        const auto ends = split(written, '-');
+        const auto low = parse_number(ends.front());
+        const auto high = parse_number(ends.back());
+        if (ends.size() > 2 || !low || !high || *low < 0.0 || *high < *low) {
+            fail_at(std::string{column} + " must be a number or two with a hyphen, not \"" + written + "\"");
+            return {0.0, 0.0};
+        }
+        return {*low, *high};
+    }
+    template <class Value>
+    Value word(std::string_view column, Words<Value> words)
+    {
+        const auto written = text(column);
+        for (const auto& [name, value] : words) {
+            if (name == written) {
+                return value;
+            }
+        }
+        fail_at("the word \"" + written + "\" is not known in " + std::string{column});
+        return words.front().second;
+    }
+    std::string one_of(std::string_view column, std::span<const std::string_view> known)
+    {
+        auto written = text(column);
+        if (std::ranges::find(known, written) == known.end()) {
+            fail_at("the word \"" + written + "\" is not known in " + std::string{column});
+        }
+        return written;
+    }
+    void fail_at(std::string_view what) { fail(table_->error_at(row_, what)); }
+    const std::optional<Error>& error() const { return error_; }
+
+private:
+    void fail(Error error)
+    {
+        if (!error_) {
+            error_ = std::move(error);
+        }
+    }
+    const CsvTable* table_;
+    std::size_t row_;
+    std::optional<Error> error_;
+};
+
+/// The pieces between ';', blanks cut off, empty ones left out.
+inline std::vector<std::string> names_in(std::string_view text)
+{
+    std::vector<std::string> names;
+    for (const auto piece : split(text, ';')) {
+        if (const auto name = trimmed(piece); !name.empty()) {
+            names.emplace_back(name);
+        }
+    }
+    return names;
+}
+
+} // namespace lathhouse::plants
