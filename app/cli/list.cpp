@@ -1,6 +1,7 @@
 #include "app/cli/list.h"
 
 #include "app/cli/household_options.h"
+#include "app/cli/kinds.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
 
@@ -93,6 +94,7 @@ void add_list(Commands& commands)
     group.require_subcommand(1);
     add_lister(commands, group, "plants", "Plants, their cold lines and where they stand", list_plants);
     add_spot_lists(commands, group);
+    add_kind_lists(commands, group);
 }
 
 void add_show(Commands& commands)
@@ -101,6 +103,7 @@ void add_show(Commands& commands)
     group.require_subcommand(1);
     add_lister(commands, group, "place", "Where the household is", show_place);
     add_spot_shows(commands, group);
+    add_kind_shows(commands, group);
 }
 
 } // namespace lathhouse::cli
