@@ -28,8 +28,8 @@ bool is_hazardous(const plants::PlantKind& kind)
 
 bool is_grown_outdoors(const plants::PlantKind& kind)
 {
-    constexpr std::array<std::string_view, 6> kGroups{"porch_tender", "annual_porch", "bulb_porch",
-                                                      "citrus_fruit", "herb",         "vegetable"};
+    constexpr std::array<std::string_view, 7> kGroups{
+        "porch_tender", "porch_hardy", "annual_porch", "bulb_porch", "citrus_fruit", "herb", "vegetable"};
     return std::ranges::find(kGroups, kind.group) != kGroups.end();
 }
 
