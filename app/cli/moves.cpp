@@ -64,7 +64,7 @@ std::string risks_in_words(const plan::Stay& stay)
 }
 
 std::string text_of(const plan::YearPlan& plan, const home::Household& household,
-                    const climate::PlaceClimate& climate, const climate::SeasonTurn& turn,
+                    const climate::PlaceClimate& climate, const plan::ColdChances& chances,
                     words::UnitSystem units)
 {
     std::ostringstream text;
@@ -74,7 +74,7 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
          << "Risk accepted: " << words::chance(plan.risk)
          << " for a night that begins to damage, for each plant, each way; a tenth of it for a deadly one. "
             "The turn is "
-         << words::day(turn.last_day()) << ".\n\n";
+         << words::day(chances.nights().turn().last_day()) << ".\n\n";
     for (const auto& year : plan.plants) {
         const auto& plant = *household.plant(year.plant);
         text << plant.name << " (" << plant.kind << "), damage begins at "
@@ -91,7 +91,7 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
             "shade and by "
             "day at first.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
-         << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
+         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0) << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();
@@ -106,10 +106,10 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
     if (!climate) {
         return climate.error();
     }
-    const plan::ColdChances chances{climate->nights()};
+    const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
     Answer answer{json_of(plan, household, globals.units),
-                  text_of(plan, household, *climate, chances.nights().turn(), globals.units),
+                  text_of(plan, household, *climate, chances, globals.units),
                   climate->warnings};
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
