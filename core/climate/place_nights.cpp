@@ -117,8 +117,9 @@ PlaceNights::PlaceNights(NightModel model) : model_(std::move(model)), coldest_p
 PlaceNights PlaceNights::of(const PlaceClimate& place)
 {
     std::vector<const Station*> near;
+    const bool counted_here = place.own || !counted_there(place).empty(); // Then no neighbour is asked.
     for (const StationInUse& use : place.stations) {
-        if (carries_dates(use) && !use.station->dates.empty() && !place.own && !station_stands_at(place)) {
+        if (!counted_here && carries_dates(use) && !use.station->dates.empty()) {
             near.push_back(use.station);
         }
     }
@@ -336,7 +337,7 @@ Probability PlaceNights::chance_within(calendar::DayOfYear first, int count, Cel
 ThresholdDates PlaceNights::dates(Celsius line, std::span<const double> further_percents) const
 {
     ThresholdDates dates = model_.dates(line, further_percents);
-    if (lines_.empty() || dates.state != ThresholdState::Ordinary) {
+    if (lines_.empty() || dates.state == ThresholdState::Never || dates.state == ThresholdState::NoSeason) {
         return dates;
     }
     const SeasonChances chances = season(line);

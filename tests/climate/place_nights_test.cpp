@@ -114,6 +114,22 @@ TEST(PlaceNights, MeetTheDatesOfAStationAtThePlace)
     EXPECT_EQ(dates.first.dates, here.dates.front().first.dates);
 }
 
+TEST(PlaceNights, AskTheNeighboursWhereTheStationAtThePlaceHasNoDates)
+{
+    Station bare = station_with({});
+    Station neighbour = station_with({counted_dates(inland_figures(), kFrost, 10, -10)});
+    neighbour.position = kTownNear;
+    bare.id = "B";
+    const std::vector<Station> stations{bare, neighbour};
+    const auto between = Position{Latitude::literal(45.04), Longitude::literal(11.0)};
+    auto place = climate_among(stations, between, kHeight).value();
+    for (auto& use : place.stations) { // As if the bare one were far lighter.
+        use.weight = use.station->dates.empty() ? 0.3 : 0.7;
+    }
+    EXPECT_TRUE(station_stands_at(place));
+    EXPECT_EQ(PlaceNights::of(place).dates_from(kFrost), DatesFrom::Neighbours);
+}
+
 TEST(PlaceNights, FadeBeyondTheLinesThatWereCounted)
 {
     const Station here = station_with({counted_dates(inland_figures(), kFrost, 10, 10)});
