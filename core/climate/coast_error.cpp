@@ -12,6 +12,7 @@ namespace {
 constexpr double kShoreKilometres = 5.0;
 constexpr double kMostApart = 2.5;
 constexpr double kLeastWeight = 0.05;
+constexpr double kAlikeShare = 0.1; // Of the place's way to the sea; 0.1 in `apart` at most.
 
 double logarithm_of(Metres distance)
 {
@@ -38,7 +39,9 @@ Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLi
         if (use.weight < kLeastWeight && weights > 0.0) {
             continue;
         }
-        const auto there = coast.distance_to_coast(use.station->position);
+        // A station so near to the place cannot be much nearer to the sea: its own way is not worth measuring.
+        const bool as_the_place = use.distance.kilometres() < kAlikeShare * here->kilometres();
+        const auto there = as_the_place ? here : coast.distance_to_coast(use.station->position);
         if (!there) {
             return there.error();
         }

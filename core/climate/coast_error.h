@@ -14,7 +14,8 @@ struct CoastSigns {
     double apart;
 };
 
-/// Stations under a twentieth of the weight are left out: each distance takes about a millisecond.
+/// Stations under a twentieth of the weight are left out, and those within a tenth of the place's way to the
+/// sea taken to lie as the place does: each distance takes about a millisecond.
 /// Errors: as CoastLines::distance_to_coast.
 Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLines& coast);
 
