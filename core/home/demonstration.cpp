@@ -101,8 +101,7 @@ constexpr SpotId kBalcony = 5;
 constexpr SpotId kRail = 6;
 
 /// Windows and roofs of the flat, from its third floor: low houses opposite, the stair's tall window toward the
-/// morning sun and the equator, a balcony door to the west (south of the equator: to the shady side) in the
-/// living room.
+/// morning sun and the equator, the living room's on the side that has little sun.
 void describe_views(std::vector<Spot>& spots, Hemisphere hemisphere)
 {
     const bool north = hemisphere == Hemisphere::North;
@@ -136,15 +135,15 @@ void describe_views(std::vector<Spot>& spots, Hemisphere hemisphere)
             view.panes = 1;
             break;
         case kRoom:
-            view.facing = degrees(north ? 270.0 : 180.0);
+            view.facing = degrees(north ? 300.0 : 180.0);
             view.width = metres(north ? 2.4 : 1.8);
             view.height = metres(north ? 2.1 : 1.5);
             view.sill = metres(north ? -0.8 : -0.1);
-            view.distance = metres(north ? 1.5 : 0.7);
-            view.sideways = metres(north ? 0.8 : 0.0);
+            view.distance = metres(north ? 1.0 : 0.7);
+            view.sideways = metres(north ? 0.4 : 0.0);
             view.overhang = metres(north ? 0.0 : 0.3);
-            view.opposite = degrees(10.0);
-            view.passes = 0.85;
+            view.opposite = degrees(north ? 5.0 : 10.0);
+            view.passes = north ? 0.9 : 0.85;
             break;
         case kBalcony:
             view.facing = degrees(north ? 180.0 : 90.0);
@@ -174,7 +173,7 @@ std::vector<Spot> flat(Hemisphere hemisphere)
         spots = {indoor_spot(kSunSill, "South sill", "S sill", {18.0, 23.0}, 10.0, 2.0, 5),
                  indoor_spot(kEastSill, "East sill", "E sill", {17.0, 22.0}, 12.0, 1.2, 4),
                  indoor_spot(kLanding, "Cool landing", "Landing", {7.0, 19.0}, 12.0, 2.2, 4),
-                 indoor_spot(kRoom, "Living room", "Room", {19.0, 23.0}, 4.0, 0.3, 4),
+                 indoor_spot(kRoom, "Living room", "Room", {19.0, 23.0}, 5.0, 0.4, 4),
                  outdoor_spot(kBalcony, "Roofed balcony", "Balcony", SpotKind::Roofed, 25.0, 4.5, 8),
                  outdoor_spot(kRail, "Balcony rail", "Rail", SpotKind::Open, 42.0, 6.0, 5)};
     } else {

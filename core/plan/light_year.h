@@ -13,7 +13,7 @@ namespace lathhouse::plan {
 /// Light on a level leaf at a spot through the year.
 ///
 /// Where the spot's window, roof or wall is described, from that view and the place's own radiation, month by
-/// month (home::spot_light) and straight between the middles of the months; else between the grower's own
+/// month (home::spot_light), by a smooth course that keeps each month's mean; else between the grower's own
 /// winter and summer figure by the season's cosine (light_at).
 class LightYear {
 public:
