@@ -29,6 +29,29 @@ std::optional<SpotKind> spot_kind_of(std::string_view word)
     return found == kSpotKinds.end() ? std::nullopt : std::optional{found->first};
 }
 
+std::string_view to_string(PotShade shade)
+{
+    switch (shade) {
+    case PotShade::Light:
+        return "light";
+    case PotShade::Dark:
+        return "dark";
+    case PotShade::Unknown:
+        break;
+    }
+    return "";
+}
+
+std::optional<PotShade> pot_shade_of(std::string_view word)
+{
+    for (const auto shade : {PotShade::Unknown, PotShade::Light, PotShade::Dark}) {
+        if (to_string(shade) == word) {
+            return shade;
+        }
+    }
+    return std::nullopt;
+}
+
 const Spot* Household::spot(SpotId id) const
 {
     const auto found = std::ranges::find(spots, id, &Spot::id);

@@ -8,6 +8,7 @@
 #include "core/units/length.h"
 #include "core/units/light.h"
 #include "core/units/position.h"
+#include "core/units/volume.h"
 
 #include <memory>
 #include <optional>
@@ -51,7 +52,15 @@ struct Spot {
     bool in_reach;                          ///< Of a child or an animal of the household.
     int walking_order;                      ///< Order in which one comes past.
     std::optional<sky::SpotView> view = {}; ///< Its window or roof, where they were measured.
+    bool apart = false; ///< Away from all other plants, so that pests do not walk over: fit for isolation.
+    bool windy = false; ///< Wind tears at leaves and tips pots there, as the grower says.
 };
+
+/// How a pot takes up the sun's heat; Unknown where the grower did not say.
+enum class PotShade { Unknown, Light, Dark };
+std::string_view to_string(PotShade shade); ///< "", "light", "dark".
+/// The shade of that word; nullopt for any other word.
+std::optional<PotShade> pot_shade_of(std::string_view word);
 
 /// A plant of the household: its kind, with any figure replaced by the grower's own.
 struct Plant {
@@ -69,6 +78,8 @@ struct Plant {
     double pot_kilograms;
     std::optional<SpotId> spot;        ///< Where it stands now.
     std::optional<SpotId> pinned_spot; ///< Never to be moved from there.
+    std::optional<Litres> pot_volume = {}; ///< Of the mix; nullopt where the grower did not say.
+    PotShade pot_shade = PotShade::Unknown;
 };
 
 struct Household {

@@ -2,6 +2,7 @@
 
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
+#include "core/journal/event_rows.h"
 #include "core/journal/own_record_rows.h"
 
 #include <cerrno>
@@ -21,6 +22,11 @@ namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
 
+std::optional<double> litres_of(std::optional<Litres> volume)
+{
+    return volume ? std::optional{volume->litres()} : std::nullopt;
+}
+
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
     SQLite::Statement place{database, "INSERT INTO household VALUES (1, ?, ?, ?, ?, ?, ?, ?)"};
@@ -37,12 +43,14 @@ void insert_household(SQLite::Database& database, const home::Household& househo
                             "INSERT INTO spots (id, name, short_name, kind, offset_kelvin, "
                             "offset_spread_kelvin, winter_celsius, summer_celsius, "
                             "light_in_summer_moles, light_in_winter_moles, capacity_pots, in_reach, "
-                            "walking_order) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+                            "walking_order, apart, windy) "
+                            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
     for (const auto& spot : household.spots) {
         (Row{spots} << spot.id << spot.name << spot.short_name << std::string{home::to_string(spot.kind)}
                     << spot.offset.mean.kelvins() << spot.offset.spread.kelvins() << degrees_of(spot.winter)
                     << degrees_of(spot.summer) << spot.light_in_summer.moles() << spot.light_in_winter.moles()
-                    << spot.capacity << int{spot.in_reach} << spot.walking_order)
+                    << spot.capacity << int{spot.in_reach} << spot.walking_order << int{spot.apart}
+                    << int{spot.windy})
             .insert();
     }
 
@@ -66,27 +74,16 @@ void insert_household(SQLite::Database& database, const home::Household& househo
         database, "INSERT INTO plants (id, name, kind, lethal_celsius, damage_celsius, "
                   "safe_night_celsius, heat_limit_celsius, light_to_survive_moles, "
                   "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                  "pinned_spot_id, wants_open_air) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-                  "?)"};
+                  "pinned_spot_id, wants_open_air, pot_litres, pot_shade) VALUES (?, ?, ?, ?, ?, ?, ?, "
+                  "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
     for (const auto& plant : household.plants) {
         (Row{plants} << plant.id << plant.name << plant.kind << plant.lines.lethal.degrees()
                      << plant.lines.damage_begins.degrees() << plant.lines.safe_night.degrees()
                      << plant.heat_limit.degrees() << plant.light_to_survive.moles()
                      << plant.light_to_thrive.moles() << int{plant.must_dry} << int{plant.hazardous}
                      << int{plant.sulks} << plant.pot_kilograms << plant.spot << plant.pinned_spot
-                     << int{plant.wants_open_air})
-            .insert();
-    }
-}
-
-void insert_events(SQLite::Database& database, std::span<const home::Event> events)
-{
-    SQLite::Statement statement{database, "INSERT INTO events (plant_id, kind, spot_id, happened_on, "
-                                          "entered_at, note) VALUES (?, ?, ?, ?, ?, ?)"};
-    for (const auto& event : events) {
-        (Row{statement} << event.plant << std::string{home::to_string(event.kind)} << event.spot
-                        << calendar::to_text(event.happened) << calendar::to_text(event.entered)
-                        << event.note)
+                     << int{plant.wants_open_air} << litres_of(plant.pot_volume)
+                     << std::string{home::to_string(plant.pot_shade)})
             .insert();
     }
 }
@@ -135,8 +132,8 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
     SQLite::Statement rows{database,
                            "SELECT id, name, short_name, kind, offset_kelvin, offset_spread_kelvin, "
                            "winter_celsius, summer_celsius, light_in_summer_moles, "
-                           "light_in_winter_moles, capacity_pots, in_reach, walking_order FROM spots "
-                           "ORDER BY id"};
+                           "light_in_winter_moles, capacity_pots, in_reach, walking_order, apart, windy "
+                           "FROM spots ORDER BY id"};
     std::vector<home::Spot> spots;
     while (rows.executeStep()) {
         spots.push_back(
@@ -154,7 +151,9 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
              .capacity = rows.getColumn(10).getInt(),
              .in_reach = rows.getColumn(11).getInt() != 0,
              .walking_order = rows.getColumn(12).getInt(),
-             .view = view_of(rows.getColumn(0).getInt())});
+             .view = view_of(rows.getColumn(0).getInt()),
+             .apart = rows.getColumn(13).getInt() != 0,
+             .windy = rows.getColumn(14).getInt() != 0});
     }
     return spots;
 }
@@ -165,7 +164,7 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
                            "SELECT id, name, kind, safe_night_celsius, damage_celsius, "
                            "lethal_celsius, heat_limit_celsius, light_to_survive_moles, "
                            "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                           "pinned_spot_id, wants_open_air FROM plants ORDER BY id"};
+                           "pinned_spot_id, wants_open_air, pot_litres, pot_shade FROM plants ORDER BY id"};
     std::vector<home::Plant> plants;
     while (rows.executeStep()) {
         const auto degrees = [&](int column) {
@@ -185,7 +184,12 @@ std::vector<home::Plant> load_plants(SQLite::Database& database)
              .wants_open_air = rows.getColumn(15).getInt() != 0,
              .pot_kilograms = rows.getColumn(12).getDouble(),
              .spot = id_in(rows.getColumn(13)),
-             .pinned_spot = id_in(rows.getColumn(14))});
+             .pinned_spot = id_in(rows.getColumn(14)),
+             .pot_volume = rows.getColumn(16).isNull()
+                               ? std::nullopt
+                               : std::optional{Litres::from_litres(rows.getColumn(16).getDouble())},
+             .pot_shade =
+                 home::pot_shade_of(rows.getColumn(17).getString()).value_or(home::PotShade::Unknown)});
     }
     return plants;
 }
@@ -391,61 +395,6 @@ Result<home::Household> HouseholdStore::load() const
             .own_record = *own_record,
         };
     } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, inside_->file);
-    }
-}
-
-Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::PlantId> plant) const
-{
-    try {
-        SQLite::Statement rows{inside_->database,
-                               "SELECT plant_id, kind, spot_id, happened_on, entered_at, note FROM events "
-                               "WHERE ?1 IS NULL OR plant_id = ?1 ORDER BY happened_on, id"};
-        if (plant) {
-            rows.bind(1, *plant);
-        }
-        std::vector<home::Event> events;
-        while (rows.executeStep()) {
-            const auto kind = home::event_kind_of(rows.getColumn(1).getString());
-            const auto happened = calendar::parse_date(rows.getColumn(3).getString());
-            const auto entered = read_instant(rows.getColumn(4).getString());
-            if (!kind || !happened || !entered) {
-                return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an event of " +
-                                                     rows.getColumn(3).getString() +
-                                                     " cannot be read); restore a backup"};
-            }
-            events.push_back({rows.getColumn(0).getInt(), *kind, id_in(rows.getColumn(2)), *happened,
-                              *entered, rows.getColumn(5).getString()});
-        }
-        return events;
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, inside_->file);
-    }
-}
-
-Result<void> HouseholdStore::record(std::span<const home::Event> happened)
-{
-    try {
-        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        insert_events(inside_->database, happened);
-        SQLite::Statement stand{
-            inside_->database,
-            "UPDATE plants SET spot_id = (SELECT spot_id FROM events WHERE plant_id = ?1 AND "
-            "kind = 'moved' ORDER BY happened_on DESC, id DESC LIMIT 1) WHERE id = ?1"};
-        for (const auto& event : happened) {
-            if (event.kind == home::EventKind::Moved) {
-                stand.reset();
-                stand.bind(1, event.plant);
-                stand.exec();
-            }
-        }
-        transaction.commit();
-        return {};
-    } catch (const SQLite::Exception& thrown) {
-        if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
-                                                  "; a plant or spot of it is not in the household"};
-        }
         return error_of(thrown, inside_->file);
     }
 }

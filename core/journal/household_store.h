@@ -42,6 +42,11 @@ public:
     /// Adds what happened, all or nothing; a move that is the plant's latest is where it now stands.
     /// Errors: NotFound for an unknown plant or spot, Locked, Unwritable.
     Result<void> record(std::span<const home::Event> happened);
+    enum class Direction { Undo, Redo };
+    /// Undoes the event that was entered last and still counts, or lets the one count again that was undone
+    /// last with nothing entered since. Gives that event; nullopt where there is none. Survives a restart.
+    /// Errors: Damaged, Locked, Unwritable.
+    Result<std::optional<home::Event>> turn_back(Direction direction, calendar::Instant now);
     /// Thermometer readings and kept forecasts, those that count. Errors: Damaged, Locked.
     Result<home::NightLog> night_log() const;
     /// Adds readings, all or nothing. Errors: NotFound for an unknown spot or a temperature out of range,

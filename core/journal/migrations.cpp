@@ -11,6 +11,7 @@ std::string_view migration_0002_open_air();
 std::string_view migration_0003_night_log();
 std::string_view migration_0004_own_record();
 std::string_view migration_0005_spot_views();
+std::string_view migration_0006_events();
 
 namespace {
 
@@ -34,11 +35,12 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 5> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 6> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
-                                                      {5, migration_0005_spot_views()}}};
+                                                      {5, migration_0005_spot_views()},
+                                                      {6, migration_0006_events()}}};
     return migrations;
 }
 

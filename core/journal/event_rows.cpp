@@ -1,0 +1,166 @@
+#include "core/journal/event_rows.h"
+
+#include "core/journal/household_store_inside.h"
+
+#include <nlohmann/json.hpp>
+
+namespace lathhouse::journal {
+namespace {
+
+using Details = std::map<std::string, std::string>;
+
+/// Errors: Damaged where it is not an object of texts.
+Result<Details> read_details(const std::string& text)
+{
+    const auto json = nlohmann::json::parse(text, nullptr, false);
+    Details details;
+    if (!json.is_object()) {
+        return Error{ErrorCode::Damaged, "no object: " + text};
+    }
+    for (const auto& [name, value] : json.items()) {
+        if (!value.is_string()) {
+            return Error{ErrorCode::Damaged, "no text: " + name};
+        }
+        details.emplace(name, value.get<std::string>());
+    }
+    return details;
+}
+
+/// The latest move that counts is where a plant stands.
+void set_spot_of(SQLite::Database& database, home::PlantId plant)
+{
+    SQLite::Statement stand{
+        database, "UPDATE plants SET spot_id = (SELECT spot_id FROM events_that_count WHERE plant_id = ?1 AND "
+                  "kind = 'moved' ORDER BY happened_on DESC, id DESC LIMIT 1) WHERE id = ?1"};
+    stand.bind(1, plant);
+    stand.exec();
+}
+
+} // namespace
+
+void insert_events(SQLite::Database& database, std::span<const home::Event> events)
+{
+    SQLite::Statement statement{database, "INSERT INTO events (plant_id, kind, spot_id, happened_on, "
+                                          "entered_at, note, details) VALUES (?, ?, ?, ?, ?, ?, ?)"};
+    for (const auto& event : events) {
+        // Text that is no UTF-8 is mended rather than refused: a note must not be lost for one byte.
+        const auto details = nlohmann::json(event.details)
+                                 .dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+        (Row{statement} << event.plant << std::string{home::to_string(event.kind)} << event.spot
+                        << calendar::to_text(event.happened) << calendar::to_text(event.entered) << event.note
+                        << (event.details.empty() ? std::string{"{}"} : details))
+            .insert();
+    }
+}
+
+Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::PlantId> plant) const
+{
+    try {
+        SQLite::Statement rows{inside_->database,
+                               "SELECT id, plant_id, kind, spot_id, happened_on, entered_at, note, details "
+                               "FROM events_that_count "
+                               "WHERE ?1 IS NULL OR plant_id = ?1 ORDER BY happened_on, id"};
+        if (plant) {
+            rows.bind(1, *plant);
+        }
+        std::vector<home::Event> events;
+        while (rows.executeStep()) {
+            const auto kind = home::event_kind_of(rows.getColumn(2).getString());
+            const auto happened = calendar::parse_date(rows.getColumn(4).getString());
+            const auto entered = read_instant(rows.getColumn(5).getString());
+            const auto details = read_details(rows.getColumn(7).getString());
+            if (!kind || !happened || !entered || !details) {
+                return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an event of " +
+                                                     rows.getColumn(4).getString() +
+                                                     " cannot be read); restore a backup"};
+            }
+            events.push_back({.plant = id_in(rows.getColumn(1)),
+                              .kind = *kind,
+                              .spot = id_in(rows.getColumn(3)),
+                              .happened = *happened,
+                              .entered = *entered,
+                              .note = rows.getColumn(6).getString(),
+                              .details = *details,
+                              .id = rows.getColumn(0).getInt()});
+        }
+        return events;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<void> HouseholdStore::record(std::span<const home::Event> happened)
+{
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        insert_events(inside_->database, happened);
+        for (const auto& event : happened) {
+            if (event.kind == home::EventKind::Moved && event.plant) {
+                set_spot_of(inside_->database, *event.plant);
+            }
+        }
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
+                                                  "; a plant or spot of it is not in the household"};
+        }
+        return error_of(thrown, inside_->file);
+    }
+}
+
+Result<std::optional<home::Event>> HouseholdStore::turn_back(Direction direction, calendar::Instant now)
+{
+    // Undo takes the event that was entered last of those that count; redo the one that was undone last.
+    const bool undo = direction == Direction::Undo;
+    const char* which =
+        undo ? "SELECT max(id) FROM events_that_count"
+             // What was entered after an undo ends the chance to redo it.
+             : "SELECT event_id FROM event_undos WHERE id = (SELECT max(id) FROM event_undos u WHERE undone = 1 "
+               "AND NOT EXISTS (SELECT 1 FROM event_undos v WHERE v.event_id = u.event_id AND v.id > u.id)) "
+               "AND event_id >= (SELECT coalesce(max(id), 0) FROM events_that_count)";
+    try {
+        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement found{inside_->database, which};
+        if (!found.executeStep() || found.getColumn(0).isNull()) {
+            return std::optional<home::Event>{};
+        }
+        const home::EventId id = found.getColumn(0).getInt();
+        std::optional<home::Event> event;
+        const auto find = [&]() -> Result<void> {
+            const auto counting = events();
+            if (!counting) {
+                return counting.error();
+            }
+            for (const auto& one : *counting) {
+                if (one.id == id) {
+                    event = one;
+                }
+            }
+            return {};
+        };
+        if (undo) {
+            if (const auto done = find(); !done) {
+                return done.error();
+            }
+        }
+        SQLite::Statement insert{inside_->database,
+                                 "INSERT INTO event_undos (event_id, undone, entered_at) VALUES (?, ?, ?)"};
+        (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
+        if (!undo) {
+            if (const auto done = find(); !done) {
+                return done.error();
+            }
+        }
+        if (event && event->kind == home::EventKind::Moved && event->plant) {
+            set_spot_of(inside_->database, *event->plant);
+        }
+        transaction.commit();
+        return event;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+} // namespace lathhouse::journal
