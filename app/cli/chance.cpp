@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/place_climate_options.h"
+#include "core/climate/place_nights.h"
 
 #include <memory>
 
@@ -55,12 +56,12 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     if (!place) {
         return place.error();
     }
-    const auto model = place->nights();
+    const auto here = climate::PlaceNights::of(*place);
     const auto line = Celsius::from_degrees(options.threshold);
-    const auto any = model.chance_among(*nights, line, *offset);
+    const auto any = here.chance_among(*nights, line, *offset);
     double expected = 0.0;
     for (const auto night : *nights) {
-        expected += model.chance_on(night, line, *offset).fraction();
+        expected += here.chance_on(night, line, *offset).fraction();
     }
     Json json{{"any", json_number(any.fraction())},
               {"expected_nights", json_number(expected)},
@@ -70,8 +71,8 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     std::string text = "A night at or below " + words::temperature(line, globals.units) + " among " +
                        std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
                        words::number(expected, 1) + " such nights on average.\n";
-    if (!model.no_season()) {
-        const auto season = model.season(line, *offset);
+    if (!here.model().no_season()) {
+        const auto season = here.season(line, *offset);
         const auto turn = season.turn().last_day();
         // Before the first night of all, the day after the turn, there is none.
         const auto day_before = calendar::DayOfYear::wrapped(nights->front().place() - 1);

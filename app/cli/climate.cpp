@@ -5,6 +5,7 @@
 #include "core/climate/figures.h"
 #include "core/climate/ground.h"
 #include "core/climate/own_record.h"
+#include "core/climate/place_nights.h"
 #include "core/climate/seasons.h"
 #include "core/climate/thermal_season.h"
 
@@ -107,7 +108,7 @@ Figures figures_of(const climate::PlaceClimate& place, Metres pot)
             water,
             {climate::thermal_season(monthly, Celsius::from_degrees(5.0)),
              climate::thermal_season(monthly, Celsius::from_degrees(10.0))},
-            place.nights().dates(Celsius::from_degrees(0.0)),
+            climate::PlaceNights::of(place).dates(Celsius::from_degrees(0.0)),
             climate::seasons_of(monthly, place.rain),
             rain};
 }

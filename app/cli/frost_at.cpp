@@ -1,18 +1,14 @@
 #include "app/cli/frost.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/threshold_dates.h"
-#include "core/climate/neighbour_dates.h"
 #include "core/climate/own_record.h"
+#include "core/climate/place_nights.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lathhouse::cli {
 namespace {
-
-/// Within these a station's own dates stand for the place.
-constexpr double kSamePlaceKilometres = 5.0;
-constexpr double kSameHeightMetres = 50.0;
 
 /// The dates counted at a station that stands where the place is, for every line asked; nullopt where there
 /// is none such. The household's own record is counted anew, for any line and chance that its seasons can
@@ -21,10 +17,7 @@ std::optional<std::vector<climate::ThresholdDates>> counted_at(const climate::Pl
                                                                const std::vector<Celsius>& lines,
                                                                const std::vector<double>& further_percents)
 {
-    const auto nearest = std::ranges::min(place.stations, {}, &climate::StationInUse::distance);
-    const double height_off = std::abs((nearest.station->elevation - place.elevation).metres());
-    if (nearest.distance.kilometres() > kSamePlaceKilometres ||
-        (place.elevation_given && height_off > kSameHeightMetres)) {
+    if (!climate::station_stands_at(place)) {
         return std::nullopt;
     }
     if (place.own) {
@@ -34,6 +27,7 @@ std::optional<std::vector<climate::ThresholdDates>> counted_at(const climate::Pl
              .empty()) { // A count answers for its own chances alone; another risk needs the model.
         return std::nullopt;
     }
+    const auto nearest = std::ranges::min(place.stations, {}, &climate::StationInUse::distance);
     std::vector<climate::ThresholdDates> found;
     for (const Celsius line : lines) {
         const auto dates = std::ranges::find_if(nearest.station->dates, [line](const auto& known) {
@@ -59,22 +53,19 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     if (!place) {
         return place.error();
     }
-    const auto model = place->nights();
+    const auto nights = options.from_monthly ? climate::PlaceNights{place->nights()} : climate::PlaceNights::of(*place);
     const auto counted = options.from_monthly ? std::nullopt : counted_at(*place, *lines, options.risks);
     std::vector<climate::ThresholdDates> answers;
     bool carried = false;
     if (counted) {
         answers = *counted;
         for (auto& dates : answers) {
-            climate::complete_counted(dates, model.turn());
+            climate::complete_counted(dates, nights.model().turn());
         }
     } else {
         for (const Celsius line : *lines) {
-            auto dates = model.dates(line, options.risks);
-            const auto residuals =
-                options.from_monthly || place->own ? std::nullopt : climate::residuals_around(*place, line);
-            carried |= residuals.has_value();
-            answers.push_back(residuals ? climate::carried(std::move(dates), *residuals) : std::move(dates));
+            carried |= nights.dates_from(line) != climate::DatesFrom::Model;
+            answers.push_back(nights.dates(line, options.risks));
         }
     }
     Json thresholds = Json::array();
@@ -83,13 +74,8 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
         thresholds.push_back(json_of(dates));
         text += text_of(dates, globals.units);
     }
-    // Sampling error of a date counted in some 25 seasons at the middle chances; it shrinks with their root.
-    constexpr double kCountedErrorDays = 2.5;
-    constexpr double kUsualSeasons = 25.0;
-    const double error =
-        counted   ? kCountedErrorDays * std::sqrt(kUsualSeasons / counted->front().last.years.value_or(25))
-        : carried ? place->expected_error_days_carried
-                  : place->expected_error_days;
+    const double error = counted ? climate::counted_error_days(counted->front().last.years.value_or(1))
+                                 : nights.expected_error_days(*place, lines->front());
     const auto lowest = place->lowest_nights();
     text += text_of(lowest, globals.units);
     text += std::string{counted && place->own ? "Counted in the household's own record"
@@ -102,7 +88,7 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
                               : carried ? "neighbours"
                                         : "monthly"},
                    {"expected_error_days", json_number(error)},
-                   {"turn", model.turn().last_day().to_text()},
+                   {"turn", nights.model().turn().last_day().to_text()},
                    {"thresholds", thresholds},
                    {"lowest_of_season", json_of(lowest)},
                    {"attribution", attribution_of(*place)}},

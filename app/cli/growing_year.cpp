@@ -35,7 +35,7 @@ Result<GrowingYear> growing_year(const Globals& globals)
                          ? home->as_told
                          : home::with_learned_offsets(home->as_told, home->log, nights);
     home::SpotClimate spots{household, *climate, home->log};
-    auto plan = plan::plan_year(household, *climate, plan::ColdChances{nights}, globals.today,
+    auto plan = plan::plan_year(household, *climate, plan::ColdChances{climate::PlaceNights::of(*climate)}, globals.today,
                                 Probability::literal(0.1), plan::Effort::Fast,
                                 {.accepted = std::move(accepted).value()});
     return GrowingYear{std::move(household), std::move(events).value(), std::move(climate).value(),

@@ -77,7 +77,7 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     if (!wishes) {
         return wishes.error();
     }
-    const plan::ColdChances chances{climate->nights()};
+    const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan =
         plan::plan_year(*household, *climate, chances, globals.today, *risk, plan::Effort::Full, *wishes);
     const home::SpotClimate spots{*household, *climate, log};

@@ -2,6 +2,7 @@
 
 #include "core/base/edit_distance.h"
 #include "core/base/parse.h"
+#include "app/cli/shipped_climate.h"
 #include "core/home/demonstration.h"
 #include "core/home/learned_offset.h"
 #include "core/journal/household_store.h"
@@ -110,11 +111,7 @@ Result<climate::PlaceClimate> climate_of(const home::Household& household)
         }
         not_used = "the household's own record is not used: " + own.error().message;
     }
-    const auto table = stations();
-    if (!table) {
-        return table.error();
-    }
-    auto climate = climate::climate_at(**table, household.place.position, household.place.elevation);
+    auto climate = shipped_climate(household.place.position, household.place.elevation);
     if (climate && not_used) {
         climate->warnings.push_back(*not_used);
     }

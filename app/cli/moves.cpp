@@ -125,7 +125,7 @@ std::string changes_in_words(const std::optional<home::AcceptedPlan>& accepted,
 }
 
 std::string text_of(const plan::YearPlan& plan, const home::Household& household,
-                    const climate::PlaceClimate& climate, const climate::SeasonTurn& turn,
+                    const climate::PlaceClimate& climate, const plan::ColdChances& chances,
                     words::UnitSystem units)
 {
     std::ostringstream text;
@@ -135,7 +135,7 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
          << "Risk accepted: " << words::chance(plan.risk)
          << " for a night that begins to damage, for each plant, each way; a tenth of it for a deadly one. "
             "The turn is "
-         << words::day(turn.last_day()) << ".\n\n";
+         << words::day(chances.nights().turn().last_day()) << ".\n\n";
     for (const auto& year : plan.plants) {
         const auto& plant = *household.plant(year.plant);
         text << plant.name << " (" << plant.kind << "), damage begins at "
@@ -156,7 +156,7 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
     text << "\nA stay's dates are its evenings, both included. `lathhouse harden` has the days before and after "
             "each carry.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
-         << words::number(climate.expected_error_days, 0) << " days. Frost dates are chances, not promises.\n"
+         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0) << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();
@@ -171,14 +171,14 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
     if (!climate) {
         return climate.error();
     }
-    const plan::ColdChances chances{climate->nights()};
+    const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort, wishes);
     const auto ladders =
         plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today);
     const auto changes =
         wishes.accepted ? plan::changes_between(*wishes.accepted, plan) : std::vector<plan::PlanChange>{};
     Answer answer{json_of(plan, ladders, changes, household, globals.units),
-                  text_of(plan, household, *climate, chances.nights().turn(), globals.units) +
+                  text_of(plan, household, *climate, chances, globals.units) +
                       changes_in_words(wishes.accepted, changes, household),
                   climate->warnings};
     for (const auto& breach : plan.breaches) {

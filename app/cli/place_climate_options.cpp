@@ -1,6 +1,7 @@
 #include "app/cli/place_climate_options.h"
 
 #include "app/cli/household_options.h"
+#include "app/cli/shipped_climate.h"
 #include "app/words/credits.h"
 #include "core/climate/own_record.h"
 
@@ -59,11 +60,7 @@ Result<climate::PlaceClimate> climate_of(const Globals& globals, const PlaceOpti
     if (auto own = by_own_record(globals, *position, elevation)) {
         return std::move(*own);
     }
-    const auto table = stations();
-    if (!table) {
-        return table.error();
-    }
-    return climate::climate_at(**table, *position, elevation);
+    return shipped_climate(*position, elevation);
 }
 
 void add_offset_options(CLI::App& command, OffsetOptions& options)

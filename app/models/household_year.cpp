@@ -65,7 +65,7 @@ void add_days(YearData& year, const home::Household& household, const climate::P
              .low_cold = nights.quantile(day, Probability::literal(0.05)),
              .low_middle = nights.quantile(day, Probability::literal(0.5)),
              .low_warm = nights.quantile(day, Probability::literal(0.95)),
-             .frost = nights.chance_on(day, kFrost),
+             .frost = chances.place_nights().chance_on(day, kFrost),
              .frost_after = frost.after(day),
              .day_length_minutes = static_cast<int>(std::lround(sun.day_length_seconds / 60.0)),
              .sunrise_minutes = clock(sun.rise),
@@ -284,7 +284,7 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
 HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
                              calendar::Date today, words::UnitSystem units)
 {
-    const auto chances = std::make_shared<plan::ColdChances>(climate.nights());
+    const auto chances = std::make_shared<plan::ColdChances>(climate::PlaceNights::of(climate));
     const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
     double nearest = 0.0;
     double farthest = 0.0;
@@ -313,7 +313,7 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
                   .nearest_kilometres = nearest,
                   .farthest_kilometres = farthest,
                   .base_period = base,
-                  .expected_error_days = climate.expected_error_days,
+                  .expected_error_days = chances->place_nights().expected_error_days(climate, kFrost),
                   .credits = {words::credits(climate)},
                   .warnings = climate.warnings};
     add_days(year, household, climate, *chances);

@@ -1,8 +1,11 @@
 #include "core/climate/leave_out_dates.h"
 
+#include "core/climate/place_nights.h"
+
 #include <algorithm>
 #include <cmath>
-#include <unordered_map>
+#include <map>
+#include <utility>
 
 namespace lathhouse::climate {
 
@@ -58,11 +61,12 @@ Result<LeaveOutDates> leave_out_dates(std::span<const Station> stations, Celsius
             chosen.push_back(&station);
         }
     }
-    std::unordered_map<const Station*, DateResiduals> known;
+    std::map<std::pair<const Station*, double>, DateResiduals> known;
     const ResidualsOf residuals_of = [&known](const Station& station, Celsius asked) {
-        const auto found = known.find(&station);
+        const auto key = std::pair{&station, asked.degrees()};
+        const auto found = known.find(key);
         return found != known.end() ? found->second
-                                    : known.emplace(&station, date_residuals(station, asked)).first->second;
+                                    : known.emplace(key, date_residuals(station, asked)).first->second;
     };
     LeaveOutDates result{};
     for (std::size_t i = start; i < chosen.size(); i += every) {
@@ -78,12 +82,12 @@ Result<LeaveOutDates> leave_out_dates(std::span<const Station> stations, Celsius
         if (!place) {
             continue;
         }
-        const auto residuals = residuals_around(*place, line, residuals_of);
-        if (!residuals) {
+        const PlaceNights nights = PlaceNights::of(*place, residuals_of);
+        if (nights.dates_from(line) == DatesFrom::Model) {
             continue;
         }
-        const ThresholdDates of_model = place->nights().dates(line);
-        const ThresholdDates of_neighbours = carried(of_model, *residuals);
+        const ThresholdDates of_model = nights.model().dates(line);
+        const ThresholdDates of_neighbours = nights.dates(line);
         add_errors(result.last, truth->last.dates, of_model.last.dates, of_neighbours.last.dates);
         add_errors(result.first, truth->first.dates, of_model.first.dates, of_neighbours.first.dates);
         result.expected_from_model += place->expected_error_days;

@@ -6,6 +6,7 @@
 #include <map>
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace lathhouse::climate {
 
@@ -14,7 +15,6 @@ namespace lathhouse::climate {
 struct DateResiduals {
     std::map<double, double> last;
     std::map<double, double> first;
-    std::map<double, double> free_days;
     std::optional<double> nights_per_year;
 };
 
@@ -22,20 +22,22 @@ struct DateResiduals {
 /// dates there, or no ordinary ones.
 DateResiduals date_residuals(const Station& station, Celsius line);
 
+/// The same at every line of its row, in their order; the model is made once.
+std::vector<DateResiduals> residuals_of_rows(const Station& station);
+
 /// The weighted mean of the residuals of a place's near stations; nullopt where stations with dates have less
 /// than half of the weight of those within kCarriedKilometres, or none is so near.
 using ResidualsOf = std::function<DateResiduals(const Station&, Celsius)>;
 std::optional<DateResiduals> residuals_around(const PlaceClimate& place, Celsius line,
                                               const ResidualsOf& residuals_of = date_residuals);
 
-/// Stations farther than this do not carry their dates.
+/// Stations farther than this do not carry their dates, nor do those of less weight: they do not change a date
+/// by a day.
 inline constexpr double kCarriedKilometres = 300.0;
+inline constexpr double kLeastCarriedWeight = 0.05;
+bool carries_dates(const StationInUse& use);
 
-/// Frost-date statistics carried from neighbours with daily records: their counted dates, each moved by the
-/// difference between the model's date at the place and at the neighbour. That is the model's date at the
-/// place, put right by kCarriedShare of the weighted mean of what the model misses at the neighbours.
-/// Between the residuals' percents a straight line, outside the nearest. Dates keep their order.
-/// Measured: docs/methods/between-stations.md.
-ThresholdDates carried(ThresholdDates of_model, const DateResiduals& residuals);
+/// How much of the neighbours' residual holds at the place; fitted by leaving out every second station.
+inline constexpr double kCarriedShare = 0.7;
 
 } // namespace lathhouse::climate

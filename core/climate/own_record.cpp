@@ -1,5 +1,6 @@
 #include "core/climate/own_record.h"
 
+#include "core/climate/date_error.h"
 #include "core/climate/frost_records.h"
 #include "core/climate/normals.h"
 #include "core/climate/record_check.h"
@@ -63,9 +64,6 @@ double sampling_error_kelvins(const DailyRecord& days, BasePeriod base)
     }
     return kMeanOfDeviation * sum / 12.0;
 }
-
-/// A mean low 1 K off moves a date in spring or autumn by so many days (docs/methods/nights.md).
-constexpr double kDaysPerKelvin = 5.0;
 
 } // namespace
 
@@ -180,10 +178,9 @@ Result<PlaceClimate> climate_from_own(const std::shared_ptr<const OwnRecord>& re
     const double here = at_home ? at_home->expected_error.kelvins() : 0.0;
     const double away = std::sqrt(std::max(there * there - here * here, 0.0));
     const double error = std::hypot(sampling_error_kelvins(own->days, own->station.base), away);
-    const double model = place->expected_error_days * place->expected_error_days -
-                         kDaysPerKelvin * kDaysPerKelvin * there * there;
     place->expected_error = KelvinDelta::from_kelvins(error);
-    place->expected_error_days = std::hypot(std::sqrt(std::max(model, 0.0)), kDaysPerKelvin * error);
+    place->expected_error_days = error_days_of_model(place->monthly, place->expected_error);
+    place->expected_error_days_carried = error_days_carried(place->expected_error);
     place->own = own;
     return place;
 }

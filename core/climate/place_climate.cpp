@@ -1,6 +1,7 @@
 #include "core/climate/place_climate.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/climate/date_error.h"
 #include "core/climate/normal.h"
 #include "core/climate/station_weights.h"
 
@@ -17,13 +18,6 @@ namespace {
 constexpr std::size_t kMonths = 12;
 constexpr double kFarthestKilometres = 1500.0;
 constexpr double kGreatestHeightKilometres = 2.0;
-
-/// A mean low 1 K off moves a date at the middle chances by so many days; with the model's own error below
-/// it fits the errors at every second station left out (docs/methods/between-stations.md).
-constexpr double kDaysPerKelvin = 6.2;
-constexpr double kDaysPerKelvinCarried = 6.7;
-/// What is left of the model's own error once the neighbours' counts put it right, days.
-constexpr double kCarriedDays = 2.8;
 
 std::string whole(double number)
 {
@@ -236,10 +230,7 @@ PlaceClimate blend(const StationWeights& weights, Position position, Metres elev
         });
         error = std::hypot(error, Lapse::kLowPerKilometre * spread);
     }
-    const double model_days = figures.low_spread                     ? 3.8
-                              : figures.mean_spread && figures.years ? 4.4
-                              : figures.mean_spread                  ? 5.2
-                                                                     : 10.0;
+    const auto expected = KelvinDelta::from_kelvins(error);
     PlaceClimate place{.position = position,
                        .elevation = elevation,
                        .elevation_given = elevation_given,
@@ -254,9 +245,9 @@ PlaceClimate blend(const StationWeights& weights, Position position, Metres elev
                                : std::nullopt,
                        .signs = signs,
                        .trend = trend_of(stations),
-                       .expected_error = KelvinDelta::from_kelvins(error),
-                       .expected_error_days = std::hypot(model_days, kDaysPerKelvin * error),
-                       .expected_error_days_carried = std::hypot(kCarriedDays, kDaysPerKelvinCarried * error),
+                       .expected_error = expected,
+                       .expected_error_days = error_days_of_model(figures, expected),
+                       .expected_error_days_carried = error_days_carried(expected),
                        .warnings = {}};
     for (const WeightedStation& s : stations) {
         if (s.positive_share > 0.0) {

@@ -1,6 +1,9 @@
 #include "core/climate/season_chances.h"
 
+#include "core/climate/day_shift.h"
+
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <numeric>
 #include <vector>
@@ -88,6 +91,34 @@ std::map<double, std::optional<int>> SeasonChances::free_days(std::span<const do
         }
         result[percent] = value;
     }
+    return result;
+}
+
+SeasonChances SeasonChances::moved(const DayShift& beginning, const DayShift& end,
+                                   double nights_per_year) const
+{
+    const double any = on_or_before_.back();
+    const auto read = [](const std::array<double, kDays>& chances, double place, double before_all,
+                         double after_all) {
+        const double under = std::floor(place);
+        const auto at = [&](double whole) {
+            if (whole < 0.0) {
+                return before_all;
+            }
+            return whole >= static_cast<double>(kDays) ? after_all
+                                                       : chances[static_cast<std::size_t>(whole)];
+        };
+        return at(under) + (place - under) * (at(under + 1.0) - at(under));
+    };
+    SeasonChances result{turn_};
+    result.nights_per_year_ = nights_per_year;
+    for (std::size_t k = 0; k < kDays; ++k) {
+        const auto place = static_cast<double>(k);
+        result.on_or_before_[k] = read(on_or_before_, beginning.model_place(place), 0.0, any);
+        result.after_[k] = read(after_, end.model_place(place), any, 0.0);
+    }
+    result.on_or_before_.back() = any;
+    result.after_.back() = 0.0;
     return result;
 }
 

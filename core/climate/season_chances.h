@@ -11,6 +11,8 @@
 
 namespace lathhouse::climate {
 
+class DayShift;
+
 /// Chances through one cold season for one line, from turn to turn. The *night of date D* ends on the morning
 /// of D.
 class SeasonChances {
@@ -35,6 +37,9 @@ public:
     /// The two ends are taken as independent: they lie half a year apart, and the chain forgets within a few
     /// weeks. 29 February is not counted.
     std::map<double, std::optional<int>> free_days(std::span<const double> percents) const;
+
+    /// The same season with its beginning and its end moved; the share of seasons without such a night stays.
+    SeasonChances moved(const DayShift& beginning, const DayShift& end, double nights_per_year) const;
 
 private:
     friend class NightModel;

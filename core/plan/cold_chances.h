@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/climate/night_model.h"
+#include "core/climate/place_nights.h"
 
 #include <compare>
 #include <map>
@@ -13,8 +13,10 @@ namespace lathhouse::plan {
 /// look-up.
 class ColdChances {
 public:
-    explicit ColdChances(climate::NightModel nights) : nights_(std::move(nights)) {}
-    const climate::NightModel& nights() const { return nights_; }
+    explicit ColdChances(climate::PlaceNights nights) : nights_(std::move(nights)) {}
+    const climate::PlaceNights& place_nights() const { return nights_; }
+    /// The nights before any counted date moves them: means and spreads.
+    const climate::NightModel& nights() const { return nights_.model(); }
     const climate::SeasonChances& season(Celsius line, climate::NightOffset offset) const;
     /// Works out what will be asked for, side by side.
     struct Asked {
@@ -24,7 +26,7 @@ public:
     void prepare(std::span<const Asked> asked) const;
 
 private:
-    climate::NightModel nights_;
+    climate::PlaceNights nights_;
     using Key = std::tuple<double, double, double>;
     static Key key_of(Celsius line, climate::NightOffset offset);
     mutable std::map<Key, climate::SeasonChances> kept_;

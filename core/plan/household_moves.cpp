@@ -21,7 +21,9 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
     const std::size_t plants = household.plants.size();
     spots_.resize(real);
     std::iota(spots_.begin(), spots_.end(), std::size_t{0});
-    std::ranges::stable_sort(spots_, {}, [&](std::size_t s) { return zone_of(household.spots[s]); });
+    const auto light = light_of_spots(household.spots, climate);
+    const auto zone_at = [&](std::size_t s) { return zone_of(household.spots[s], light[s]); };
+    std::ranges::stable_sort(spots_, {}, zone_at);
 
     problem_.plants = plants;
     problem_.nights = kNightsOfAPlan;
@@ -29,7 +31,7 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
     problem_.least_stay = kLeastNightsOfAStay;
     std::vector<MoveZone> zones;
     for (std::size_t s = 0; s < real; ++s) {
-        const MoveZone zone = zone_of(spot(s));
+        const MoveZone zone = zone_at(spots_[s]);
         if (zones.empty() || zones.back() != zone) {
             zones.push_back(zone);
         }
@@ -62,7 +64,7 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
     }
     chances.prepare(asked);
     problem_.start.resize(plants);
-    const StressOfYear stress{household, climate, chances.nights(), from};
+    const StressOfYear stress{household, climate, chances.nights(), light, from};
     side_by_side(plants, [&](std::size_t p) { fill_plant(p, stress); });
 }
 

@@ -55,7 +55,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
                      .sowing = {}};
-    const ColdChances chances{nights};
+    const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
                            wishes_from(parts.pests, facts.accepted, today));
     for (const auto& ladder : ladders_of(household, spots, parts.plan, today)) {

@@ -22,7 +22,7 @@ void fill_risks(Stay& stay, const home::Plant& plant, const home::Spot& spot, co
         return;
     }
     const auto within =
-        chances.nights().chance_within(first_night, nights, plant.lines.damage_begins, spot.offset);
+        chances.place_nights().chance_within(first_night, nights, plant.lines.damage_begins, spot.offset);
     (season.turn().season_index(first_night) < DayOfYear::kCount / 2 ? stay.risk_in : stay.risk_out) = within;
 }
 

@@ -15,10 +15,10 @@ constexpr double kWindStress = 0.2;
 constexpr double kLeastMoles = 0.05;   // Keeps the logarithms finite in a dark spot.
 
 /// 1 on the longest day of the hemisphere, 0 on the shortest.
-double summer_share(Latitude latitude, calendar::Date date)
+double summer_share(Latitude latitude, calendar::DayOfYear day)
 {
     const int peak = latitude.degrees() >= 0.0 ? kNorthernSolstice : kNorthernSolstice + 183;
-    const double angle = 2.0 * std::numbers::pi * (calendar::DayOfYear::of(date).place() - peak) / 366.0;
+    const double angle = 2.0 * std::numbers::pi * (day.place() - peak) / 366.0;
     return 0.5 * (1.0 + std::cos(angle));
 }
 
@@ -64,10 +64,15 @@ double light_stress(const home::Plant& plant, double moles)
 
 } // namespace
 
+DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::DayOfYear day)
+{
+    const double summer = summer_share(latitude, day);
+    return spot.light_in_summer * summer + spot.light_in_winter * (1.0 - summer);
+}
+
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::Date date)
 {
-    const double summer = summer_share(latitude, date);
-    return spot.light_in_summer * summer + spot.light_in_winter * (1.0 - summer);
+    return light_at(spot, latitude, calendar::DayOfYear::of(date));
 }
 
 std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calendar::Date date)
@@ -75,15 +80,16 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
     if (!spot.winter || !spot.summer) {
         return spot.winter ? spot.winter : spot.summer;
     }
-    return *spot.winter + (*spot.summer - *spot.winter) * summer_share(latitude, date);
+    return *spot.winter + (*spot.summer - *spot.winter) * summer_share(latitude, calendar::DayOfYear::of(date));
 }
 
 StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
-                                       const climate::NightModel& nights, calendar::Date evening)
+                                       const climate::NightModel& nights, const LightYear& light,
+                                       calendar::Date evening)
 {
     const auto latitude = climate.position.latitude;
     const auto morning = calendar::DayOfYear::of(evening + calendar::Days{1});
-    Air air{.moles = light_at(spot, latitude, evening).moles(),
+    Air air{.moles = light.on(calendar::DayOfYear::of(evening)).moles(),
             .low = std::nullopt,
             .low_spread = 1.0,
             .high = 0.0,
@@ -128,13 +134,15 @@ double StressOfYear::stress(const home::Plant& plant, const Air& air)
 }
 
 StressOfYear::StressOfYear(const home::Household& household, const climate::PlaceClimate& climate,
-                           const climate::NightModel& nights, calendar::Date from)
+                           const climate::NightModel& nights, std::span<const LightYear> light,
+                           calendar::Date from)
     : household_(&household), nights_(kNightsOfAPlan)
 {
     air_.reserve(household.spots.size() * nights_);
-    for (const auto& spot : household.spots) {
+    for (std::size_t spot = 0; spot < household.spots.size(); ++spot) {
         for (std::size_t night = 0; night < nights_; ++night) {
-            air_.push_back(air_of(spot, climate, nights, from + calendar::Days{static_cast<int>(night)}));
+            air_.push_back(air_of(household.spots[spot], climate, nights, light[spot],
+                                  from + calendar::Days{static_cast<int>(night)}));
         }
     }
 }
@@ -147,14 +155,15 @@ double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) 
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening)
 {
-    return StressOfYear::stress(plant, StressOfYear::air_of(spot, climate, nights, evening));
+    const auto light = light_of_spots(std::span{&spot, 1}, climate);
+    return StressOfYear::stress(
+        plant, StressOfYear::air_of(spot, climate, nights, light.front(), evening));
 }
 
-MoveZone zone_of(const home::Spot& spot)
+MoveZone zone_of(const home::Spot& spot, const LightYear& light)
 {
-    const double mean = 0.5 * (spot.light_in_summer.moles() + spot.light_in_winter.moles());
     return {home::is_outdoors(spot.kind),
-            static_cast<int>(std::lround(std::log2(std::max(kLeastMoles, mean))))};
+            static_cast<int>(std::lround(std::log2(std::max(kLeastMoles, light.mean().moles()))))};
 }
 
 double step_between(MoveZone from, MoveZone to)

@@ -3,14 +3,16 @@
 #include "core/calendar/date.h"
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
+#include "core/plan/light_year.h"
 
 #include <vector>
 
 namespace lathhouse::plan {
 
 /// Light at a spot on a date: between its winter and its summer figure by the season's cosine (shortest day
-/// to longest day of the hemisphere). Common practice, no source; the light model of the sky room replaces it
-/// for spots that have their window described.
+/// to longest day of the hemisphere). Common practice, no source; for spots whose window, roof or wall is
+/// described the plan takes that instead (light_year.h).
+DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::DayOfYear day);
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::Date date);
 
 /// Usual night low of a room on a date, by the same cosine; nullopt where the household does not say.
@@ -39,7 +41,7 @@ struct MoveZone {
     int light;
     friend constexpr auto operator<=>(const MoveZone&, const MoveZone&) = default;
 };
-MoveZone zone_of(const home::Spot& spot);
+MoveZone zone_of(const home::Spot& spot, const LightYear& light);
 /// Trouble of a carry by the way it goes, in the unit of stress: 1.5 through the door, 1.2 for each doubling
 /// of light upwards, 0.6 downwards. Common practice, no source.
 double step_between(MoveZone from, MoveZone to);
@@ -50,8 +52,9 @@ double trouble_of_carrying(const home::Plant& plant);
 /// Stress of a household's plants through a year, the plants' and the spots' shares worked out once.
 class StressOfYear {
 public:
+    /// light: of the household's spots, in their order.
     StressOfYear(const home::Household& household, const climate::PlaceClimate& climate,
-                 const climate::NightModel& nights, calendar::Date from);
+                 const climate::NightModel& nights, std::span<const LightYear> light, calendar::Date from);
     /// As stress_of, for plant, spot (places in the household's lists) and night of the year.
     double of(std::size_t plant, std::size_t spot, std::size_t night) const;
 
@@ -70,7 +73,7 @@ private:
         bool windy;
     };
     static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
-                      const climate::NightModel& nights, calendar::Date evening);
+                      const climate::NightModel& nights, const LightYear& light, calendar::Date evening);
     static double stress(const home::Plant& plant, const Air& air);
     friend double stress_of(const home::Plant& plant, const home::Spot& spot,
                             const climate::PlaceClimate& climate, const climate::NightModel& nights,

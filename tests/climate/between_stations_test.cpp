@@ -173,44 +173,6 @@ TEST(CarriedDates, BeatTheModelAtStationsLeftOut)
     EXPECT_NEAR(result->expected_carried / middle, 1.0, 0.25);
 }
 
-TEST(CarriedDates, ANeighbourInTheSameSpotGivesMostOfItsOwnCount)
-{
-    // The model alone is 7 days early at the neighbour; seven tenths of that are carried.
-    Station neighbour = made("A", at(45, 11), 200);
-    neighbour.source = StationSource::UsDaily;
-    const auto line = Celsius::from_degrees(0.0);
-    auto counted = NightModel::from_monthly(neighbour.monthly, neighbour.position.latitude).dates(line);
-    for (auto* ends : {&counted.last, &counted.first}) {
-        for (auto& [percent, day] : ends->dates) {
-            day = calendar::DayOfYear::wrapped(day->place() + 7);
-        }
-    }
-    neighbour.dates = {counted};
-    const std::vector<Station> stations{neighbour};
-    const auto place = climate_among(stations, at(45, 11), Metres::from_metres(200)).value();
-    const auto residuals = residuals_around(place, line);
-    ASSERT_TRUE(residuals.has_value());
-    const auto of_model = place.nights().dates(line);
-    const auto dates = carried(of_model, *residuals);
-    EXPECT_EQ(dates.last.dates.at(50.0)->place(), of_model.last.dates.at(50.0)->place() + 5);
-    EXPECT_EQ(dates.first.dates.at(20.0)->place(), of_model.first.dates.at(20.0)->place() + 5);
-}
-
-TEST(CarriedDates, KeepTheirOrder)
-{
-    const Station station = made("A", at(45, 11), 200);
-    const auto of_model = NightModel::from_monthly(station.monthly, station.position.latitude)
-                              .dates(Celsius::from_degrees(0.0));
-    DateResiduals residuals;
-    residuals.last = {{10.0, -40.0}, {50.0, 0.0}, {90.0, 40.0}}; // Would turn the order round.
-    residuals.first = {{10.0, 40.0}, {50.0, 0.0}, {90.0, -40.0}};
-    const auto dates = carried(of_model, residuals);
-    for (double percent = 20.0; percent <= 90.0; percent += 10.0) {
-        EXPECT_LE(*dates.last.dates.at(percent), *dates.last.dates.at(percent - 10.0)) << percent;
-        EXPECT_GE(*dates.first.dates.at(percent), *dates.first.dates.at(percent - 10.0)) << percent;
-    }
-}
-
 TEST(CarriedDates, FarStationsCarryNone)
 {
     Station neighbour = made("A", at(45, 16), 200);

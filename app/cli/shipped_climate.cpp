@@ -1,0 +1,28 @@
+#include "app/cli/shipped_climate.h"
+
+#include "app/cli/commands.h"
+#include "core/climate/coast_error.h"
+
+namespace lathhouse::cli {
+
+Result<climate::PlaceClimate> shipped_climate(Position position, std::optional<Metres> elevation)
+{
+    const auto table = stations();
+    if (!table) {
+        return table.error();
+    }
+    auto place = climate::climate_at(**table, position, elevation);
+    if (!place) {
+        return place;
+    }
+    static const auto coast = geodesy::CoastLines::find().and_then(
+        [](const auto& file) { return geodesy::CoastLines::load(file); });
+    if (coast) {
+        if (const auto counted = climate::count_coast_in(*place, *coast); !counted) {
+            return counted.error();
+        }
+    }
+    return place;
+}
+
+} // namespace lathhouse::cli

@@ -1,0 +1,87 @@
+#include "core/climate/coast_error.h"
+
+#include "core/climate/date_error.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::climate {
+
+namespace {
+
+constexpr double kShoreKilometres = 5.0;
+constexpr double kMostApart = 2.5;
+constexpr double kLeastWeight = 0.05;
+constexpr double kAlikeShare = 0.1; // Of the place's way to the sea; 0.1 in `apart` at most.
+
+double logarithm_of(Metres distance)
+{
+    return std::log(distance.kilometres() + kShoreKilometres);
+}
+
+std::string whole_kilometres(Metres distance)
+{
+    return std::to_string(std::lround(distance.kilometres())) + " km";
+}
+
+} // namespace
+
+Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLines& coast)
+{
+    const auto here = coast.distance_to_coast(place.position);
+    if (!here) {
+        return here.error();
+    }
+    double sum = 0.0;
+    double weights = 0.0;
+    for (const StationInUse& use : place.stations) {
+        // The heaviest comes first and always counts.
+        if (use.weight < kLeastWeight && weights > 0.0) {
+            continue;
+        }
+        // A station so near to the place cannot be much nearer to the sea: its own way is not worth measuring.
+        const bool as_the_place = use.distance.kilometres() < kAlikeShare * here->kilometres();
+        const auto there = as_the_place ? here : coast.distance_to_coast(use.station->position);
+        if (!there) {
+            return there.error();
+        }
+        sum += use.weight * logarithm_of(*there);
+        weights += use.weight;
+    }
+    const double stations = weights > 0.0 ? sum / weights : logarithm_of(*here);
+    return CoastSigns{*here, Metres::from_metres(1000.0 * std::max(0.0, std::exp(stations) - kShoreKilometres)),
+                      std::min(kMostApart, std::abs(logarithm_of(*here) - stations))};
+}
+
+KelvinDelta error_with_coast(KelvinDelta without, double apart, StationSource source)
+{
+    const bool monthly = source == StationSource::WorldMonthly;
+    return KelvinDelta::from_kelvins((monthly ? 0.899 : 0.937) * without.kelvins() +
+                                     (monthly ? 0.22 : 0.372) * apart);
+}
+
+Result<void> count_coast_in(PlaceClimate& place, const geodesy::CoastLines& coast)
+{
+    if (place.own || place.stations.empty()) {
+        return {};
+    }
+    const auto signs = coast_signs(place, coast);
+    if (!signs) {
+        return signs.error();
+    }
+    place.expected_error =
+        error_with_coast(place.expected_error, signs->apart, place.stations.front().station->source);
+    place.expected_error_days = error_days_of_model(place.monthly, place.expected_error);
+    place.expected_error_days_carried = error_days_carried(place.expected_error);
+    constexpr double kWorthAWord = 1.0;
+    if (signs->apart > kWorthAWord) {
+        const bool nearer = signs->place < signs->stations;
+        place.warnings.push_back("the place lies " + whole_kilometres(signs->place) +
+                                 " from the sea, its stations mostly " + whole_kilometres(signs->stations) +
+                                 (nearer ? ": its nights are usually milder than they say"
+                                         : ": its nights are usually colder than they say"));
+    }
+    return {};
+}
+
+} // namespace lathhouse::climate
