@@ -80,6 +80,36 @@ QString scheme_of_desktop()
     return dark ? QStringLiteral("dark") : QStringLiteral("light");
 }
 
+/// Size of the text in parts of a hundred: what LATHHOUSE_TEXT says, else 100.
+int text_percent()
+{
+    constexpr int kSmallest = 85;
+    constexpr int kUsual = 100;
+    constexpr int kLargest = 200;
+    if (!qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
+        return kUsual;
+    }
+    bool is_number = false;
+    const int wanted = qEnvironmentVariableIntValue("LATHHOUSE_TEXT", &is_number);
+    if (!is_number || wanted < kSmallest || wanted > kLargest) {
+        std::cerr << "lathhouse: LATHHOUSE_TEXT takes a whole number from 85 to 200, not \""
+                  << qEnvironmentVariable("LATHHOUSE_TEXT").toStdString() << "\"; the text stays at 100\n";
+        return kUsual;
+    }
+    return wanted;
+}
+
+/// Whether nothing may move: LATHHOUSE_MOTION=reduced.
+bool reduced_motion()
+{
+    const QString wanted = qEnvironmentVariable("LATHHOUSE_MOTION");
+    if (!wanted.isEmpty() && wanted != QLatin1String("reduced") && wanted != QLatin1String("full")) {
+        std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << wanted.toStdString()
+                  << "\"; bars move\n";
+    }
+    return wanted == QLatin1String("reduced");
+}
+
 } // namespace
 
 int run_window(int& argc, char** argv, WindowOptions options)
@@ -117,6 +147,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     });
     engine.setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(&year)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
+                                 {QStringLiteral("textPercent"), text_percent()},
+                                 {QStringLiteral("reducedMotion"), reduced_motion()},
                                  {QStringLiteral("width"), options.width},
                                  {QStringLiteral("height"), options.height}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));

@@ -20,8 +20,9 @@ struct WindowOptions {
 };
 
 /// Opens the window and stays until it is closed; returns the exit status. Without a display, `self_test` and
-/// `picture` draw into memory with software. The environment variable LATHHOUSE_THEME (light, dark, contrast)
-/// replaces what the desktop says.
+/// `picture` draw into memory with software. Environment: LATHHOUSE_THEME (light, dark, contrast) replaces what
+/// the desktop says; LATHHOUSE_TEXT (85 to 200, parts of a hundred) is the size of the text; with
+/// LATHHOUSE_MOTION=reduced nothing moves. A value that none of these takes is named on standard error.
 int run_window(int& argc, char** argv, WindowOptions options);
 
 } // namespace lathhouse

@@ -1,12 +1,17 @@
 import QtQuick
 
 // A number with its name above and its spread below.
-Column {
+Grid {
     id: root
 
     required property string head
     required property string figure
     required property string words
+    /// One line, without the last words.
+    required property bool low
+
+    columns: root.low ? 2 : 1
+    columnSpacing: Theme.gap2
 
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2, %3").arg(root.head).arg(root.figure).arg(root.words)
@@ -27,6 +32,7 @@ Column {
         Accessible.ignored: true
     }
     Text {
+        visible: !root.low
         text: root.words
         color: Theme.ink2
         font.family: Theme.textFamily

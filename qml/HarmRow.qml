@@ -10,7 +10,7 @@ Item {
     required property string cursorWords
     required property bool cursorOutdoors
 
-    height: 22.5
+    height: Theme.px(22.5)
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(root.name).arg(root.cursorWords)
 
@@ -29,12 +29,12 @@ Item {
     SpotSwatch {
         id: swatch
         anchors.right: parent.right
-        anchors.rightMargin: 74
+        anchors.rightMargin: Theme.px(74)
         anchors.verticalCenter: parent.verticalCenter
-        width: 20
-        height: 14
+        width: Theme.px(20)
+        height: Theme.px(14)
         theme: Theme
-        scheme: Theme.scheme
+        scheme: Theme.look
         colour: root.cursorColour
         Accessible.ignored: true
     }

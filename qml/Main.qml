@@ -8,9 +8,13 @@ Window {
 
     required property YearModel year
     required property string scheme
+    /// Of a hundred, 85 to 200.
+    property int textPercent: 100
+    property bool reducedMotion: false
 
-    readonly property bool narrow: root.width < 1000
-    readonly property bool wide: root.width >= 1600
+    readonly property bool narrow: root.width < 1000 * Theme.textScale
+    readonly property bool wide: root.width >= 1600 * Theme.textScale
+    readonly property int mastHeight: Theme.px(44)
 
     width: 1280
     height: 800
@@ -22,6 +26,8 @@ Window {
 
     Component.onCompleted: {
         Theme.scheme = root.scheme;
+        Theme.textPercent = root.textPercent;
+        Theme.reducedMotion = root.reducedMotion;
         page.forceActiveFocus();
     }
 
@@ -33,23 +39,23 @@ Window {
         wide: root.wide
         anchors.left: parent.left
         anchors.right: parent.right
-        height: 44
+        height: root.mastHeight
     }
     Rectangle {
         id: sheet
         x: 12
-        y: 44
+        y: root.mastHeight
         width: root.width - 24
-        height: root.height - 44 - 12
+        height: root.height - root.mastHeight - 12
         radius: Theme.sheetRadius
         color: Theme.sheet
-        border.width: Theme.contrast || Theme.dark ? 1 : 1
+        border.width: 1
         border.color: Theme.contrast ? Theme.edge : Theme.rule
     }
     // The tab is open towards the sheet.
     Rectangle {
         x: masthead.tabX + 1
-        y: 43
+        y: root.mastHeight - 1
         width: masthead.tabWidth - 2
         height: 3
         color: Theme.sheet

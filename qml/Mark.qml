@@ -1,11 +1,15 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 
 // The mark: five upright laths of falling width with one cross bar.
 Item {
     id: root
 
-    implicitWidth: 24
-    implicitHeight: 24
+    readonly property real unit: Theme.textScale
+
+    implicitWidth: 24 * root.unit
+    implicitHeight: 24 * root.unit
     Accessible.ignored: true
 
     Repeater {
@@ -13,17 +17,17 @@ Item {
 
         Rectangle {
             required property var modelData
-            x: modelData.at
-            width: modelData.thick
+            x: modelData.at * root.unit
+            width: modelData.thick * root.unit
             height: root.height
             color: Theme.ink
             antialiasing: true
         }
     }
     Rectangle {
-        y: 8
+        y: 8 * root.unit
         width: root.width
-        height: 2
+        height: 2 * root.unit
         color: Theme.ink
     }
 }

@@ -17,22 +17,22 @@ Item {
         anchors.verticalCenterOffset: 2
     }
     Text {
-        x: 54
+        x: Theme.px(54)
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
-        visible: root.width >= 640
+        visible: root.width >= 640 * Theme.textScale
         text: "Lathhouse"
         color: Theme.ink
         font.family: Theme.titleFamily
-        font.pixelSize: 22
+        font.pixelSize: Theme.nameSize
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
     Rectangle {
         id: tab
-        x: root.wide ? 194 : root.narrow ? (root.width >= 640 ? 172 : 54) : 186
-        y: root.wide ? 4 : 8
-        width: root.wide ? 104 : root.narrow ? 76 : 92
+        x: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
+        y: Theme.px(root.wide ? 4 : 8)
+        width: Theme.px(root.wide ? 104 : root.narrow ? 76 : 92)
         height: root.height - y + 1
         color: Theme.sheet
         radius: Theme.sheetRadius
@@ -47,7 +47,7 @@ Item {
             text: qsTr("Year")
             color: Theme.ink
             font.family: Theme.textFamily
-            font.pixelSize: 15
+            font.pixelSize: Theme.tabSize
             font.weight: Font.DemiBold
             Accessible.ignored: true
         }

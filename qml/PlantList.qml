@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
@@ -11,6 +13,7 @@ Item {
     required property real rowHeight
     required property real barHeight
     required property bool narrow
+    readonly property alias rows: list
 
     function rowAt(y: real): int {
         return list.indexAt(10, y - list.y + list.contentY);
@@ -27,7 +30,7 @@ Item {
         text: qsTr("Plants")
         color: Theme.ink
         font.family: Theme.titleFamily
-        font.pixelSize: 16
+        font.pixelSize: Theme.subheadSize
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }
@@ -37,27 +40,51 @@ Item {
         height: root.height
         year: root.year
         theme: Theme
-        scheme: Theme.scheme
+        scheme: Theme.look
         Accessible.ignored: true
+    }
+    TextMetrics {
+        id: longLine
+        text: root.year.plantsLine
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
     }
     Text {
         x: root.labelWidth + 8
-        y: 3
+        y: Theme.px(3)
         width: root.width - x
-        text: root.year.plantsLine
+        text: longLine.width < width ? root.year.plantsLine : root.year.plantsShortLine
         color: Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize
-        elide: Text.ElideRight
         style: Text.Outline
         styleColor: Theme.sheet
         Accessible.ignored: true
+    }
+    Column {
+        objectName: "noPlants"
+        visible: !root.year.planning && list.count === 0
+        x: root.labelWidth + Theme.px(24)
+        y: Theme.px(34)
+        spacing: Theme.gap2
+
+        EmptyPot {}
+        Text {
+            width: Math.min(Theme.px(440), root.width - root.labelWidth - Theme.px(48))
+            text: qsTr("No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.")
+            color: Theme.ink
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.textSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
     }
     ListView {
         id: list
         objectName: "plantRows"
         x: -8 // Room for the mark of the chosen row.
-        y: 22
+        y: Theme.px(22)
         width: root.width + 8
         height: root.height - y
         clip: true
@@ -68,7 +95,6 @@ Item {
         currentIndex: root.year.currentRow
         highlightFollowsCurrentItem: true
         highlightMoveDuration: 0
-        highlight: Item {}
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Plants")
         onActiveFocusChanged: if (activeFocus) positionViewAtIndex(currentIndex, ListView.Contain)

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
@@ -42,7 +44,7 @@ Item {
     Text {
         id: nameText
         x: 8
-        width: root.labelWidth - (root.hazard === "" ? 14 : 34)
+        width: root.labelWidth - Theme.px(root.hazard === "" ? 14 : 34)
         height: root.height
         verticalAlignment: Text.AlignVCenter
         topPadding: 3
@@ -55,10 +57,10 @@ Item {
     }
     Rectangle {
         visible: root.hazard !== ""
-        x: root.labelWidth - 14
+        x: root.labelWidth - Theme.px(14)
         y: (root.height - height) / 2 + 1.5
-        width: 8.5
-        height: 8.5
+        width: 8.5 * Theme.textScale
+        height: width
         rotation: 45
         color: Theme.caution
         antialiasing: true
@@ -85,8 +87,9 @@ Item {
         height: root.height
         year: root.year
         theme: Theme
-        scheme: Theme.scheme
+        scheme: Theme.look
         row: root.index
+        moveTime: Theme.moveTime
         barHeight: root.barHeight
         Accessible.ignored: true
     }

@@ -8,7 +8,7 @@ Item {
     required property string value
     required property bool strong
 
-    height: 21
+    height: Theme.px(21)
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(root.label).arg(root.value)
 

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Templates as T
 
@@ -10,16 +12,16 @@ T.Slider {
     required property int stop
     signal chosen(int stop)
 
-    implicitWidth: 300
-    implicitHeight: 44
+    implicitWidth: Theme.px(300)
+    implicitHeight: Theme.px(44)
     from: 0
     to: root.stops.length - 1
     stepSize: 1
     snapMode: T.Slider.SnapAlways
     live: true
     focusPolicy: Qt.StrongFocus
-    leftPadding: 26
-    rightPadding: 26
+    leftPadding: Theme.px(26)
+    rightPadding: Theme.px(26)
     value: root.stop
     onMoved: root.chosen(Math.round(root.value))
     onStopChanged: root.value = root.stop
@@ -33,7 +35,7 @@ T.Slider {
     background: Item {
         Rectangle {
             x: root.leftPadding
-            y: 16
+            y: Theme.px(16)
             width: root.availableWidth
             height: 1.6
             color: Theme.edge
@@ -42,39 +44,20 @@ T.Slider {
         Repeater {
             model: root.stops
 
-            Item {
-                id: tick
+            RiskTick {
                 required property string modelData
                 required property int index
-                readonly property bool here: tick.index === root.stop
-                x: root.leftPadding + root.availableWidth * tick.index / (root.stops.length - 1)
-
-                Rectangle {
-                    x: -0.8
-                    y: 11
-                    width: 1.6
-                    height: 12
-                    color: Theme.edge
-                    antialiasing: true
-                }
-                Text {
-                    x: Math.round(-width / 2)
-                    y: 26
-                    text: tick.modelData
-                    color: tick.here ? Theme.ink : Theme.ink2
-                    font.family: Theme.textFamily
-                    font.pixelSize: Theme.smallSize
-                    font.weight: tick.here ? Font.DemiBold : Font.Normal
-                    Accessible.ignored: true
-                }
+                words: modelData
+                here: index === root.stop
+                x: root.leftPadding + root.availableWidth * index / (root.stops.length - 1)
             }
         }
     }
     handle: Rectangle {
         x: root.leftPadding + root.visualPosition * root.availableWidth - width / 2
-        y: 5
-        width: 14
-        height: 24
+        y: Theme.px(5)
+        width: Theme.px(14)
+        height: Theme.px(24)
         radius: 2
         color: root.hovered || root.pressed ? Qt.darker(Theme.action, Theme.dark ? 0.9 : 1.18) : Theme.action
 
@@ -83,10 +66,10 @@ T.Slider {
 
             Rectangle {
                 required property int index
-                x: 4 + index * 4
-                y: 6
+                x: Theme.px(4 + index * 4)
+                y: Theme.px(6)
                 width: 1.4
-                height: 12
+                height: Theme.px(12)
                 color: Theme.actionInk
                 antialiasing: true
             }

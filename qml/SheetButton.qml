@@ -7,8 +7,8 @@ T.Button {
 
     property string reason: ""
 
-    implicitWidth: Math.ceil(label.implicitWidth) + 26
-    implicitHeight: 32
+    implicitWidth: Math.ceil(root.implicitContentWidth) + Theme.px(26)
+    implicitHeight: Theme.px(32)
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.Button
@@ -29,7 +29,6 @@ T.Button {
         }
     }
     contentItem: Text {
-        id: label
         text: root.text
         color: Theme.ink
         font.family: Theme.textFamily

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 
 // One date of the table.
@@ -8,7 +10,7 @@ Rectangle {
     required property string date
     required property string low
     required property string spread
-    required property string frost
+    required property string strip
     required property string frostAfter
     required property string dayLength
     required property string sentence
@@ -17,7 +19,7 @@ Rectangle {
     required property bool focused
     signal pressed
 
-    height: 25
+    height: Theme.px(25)
     color: root.chosen ? Theme.select : pointer.containsMouse ? Theme.well : Theme.sheet
     border.width: root.focused ? 2 : 0
     border.color: Theme.focus
@@ -31,7 +33,7 @@ Rectangle {
         anchors.verticalCenter: parent.verticalCenter
 
         Repeater {
-            model: [root.date, root.low, root.spread, root.frost, root.frostAfter, root.dayLength]
+            model: [root.date, root.low, root.spread, root.strip, root.frostAfter, root.dayLength]
 
             Text {
                 required property string modelData

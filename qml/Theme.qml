@@ -10,6 +10,15 @@ QtObject {
     property string scheme: "light"
     readonly property bool dark: root.scheme === "dark"
     readonly property bool contrast: root.scheme === "contrast"
+    /// Size of the text, 85 to 200 of a hundred; set by the window at its start.
+    property int textPercent: 100
+    readonly property real textScale: Math.max(0.85, Math.min(2, root.textPercent / 100))
+    /// No movement at all; set by the window at its start.
+    property bool reducedMotion: false
+    readonly property int moveTime: root.reducedMotion ? 0 : 200
+    readonly property int appearTime: root.reducedMotion ? 0 : 120
+    /// Changes with anything that a painted chart takes from here.
+    readonly property string look: root.scheme + root.textPercent
 
     readonly property color desk: root.pick("#E7DFCF", "#14161A", "#FFFFFF")
     readonly property color sheet: root.pick("#FCF9F2", "#1E2126", "#FFFFFF")
@@ -52,12 +61,14 @@ QtObject {
     readonly property string titleFamily: root.family("Gentium Plus", "DejaVu Serif")
     readonly property bool fallbackFonts: root.titleFamily !== "Gentium Plus"
 
-    readonly property int smallSize: 12
-    readonly property int rowSize: 13
-    readonly property int textSize: 14
-    readonly property int subheadSize: 17
-    readonly property int headSize: 19
-    readonly property int titleSize: root.fallbackFonts ? 24 : 28
+    readonly property int smallSize: root.px(12)
+    readonly property int rowSize: root.px(13)
+    readonly property int textSize: root.px(14)
+    readonly property int subheadSize: root.px(16)
+    readonly property int headSize: root.px(19)
+    readonly property int titleSize: root.px(root.fallbackFonts ? 24 : 28)
+    readonly property int nameSize: root.px(22)
+    readonly property int tabSize: root.px(15)
 
     readonly property int gap: 4
     readonly property int gap2: 8
@@ -66,11 +77,20 @@ QtObject {
     readonly property int sheetRadius: 3
     readonly property int controlRadius: 4
 
+    /// A length that grows with the text.
+    function px(length: real): int {
+        return Math.round(length * root.textScale);
+    }
+
     function pick(light: color, dark: color, contrast: color): color {
         return root.contrast ? contrast : root.dark ? dark : light;
     }
 
     function family(first: string, fallback: string): string {
-        return Qt.fontFamilies().indexOf(first) >= 0 ? first : fallback; // qmllint disable
+        for (const known of Qt.fontFamilies()) {
+            if (known === first)
+                return first;
+        }
+        return fallback;
     }
 }

@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // The chart: bands on top, a scrolling row for each plant below, and the cursor over both.
@@ -10,16 +9,25 @@ FocusScope {
     required property bool narrow
     required property bool wide
 
-    readonly property real labelWidth: root.narrow ? 122 : root.wide ? 220 : 172
-    readonly property real monthRow: root.wide ? 24 : 20
-    readonly property real skyHeight: root.wide ? 48 : root.narrow ? 38 : 42
-    readonly property real nightsHeight: root.wide ? 220 : root.narrow ? 150 : 160
-    readonly property real frostHeight: root.wide ? 44 : root.narrow ? 34 : 36
-    readonly property real rowHeight: root.wide ? 28 : root.narrow ? 27.5 : 25.6
-    readonly property real barHeight: root.wide ? 17 : root.narrow ? 16 : 15
-    readonly property real tabHeight: 21
+    readonly property real labelWidth: Theme.px(root.narrow ? 122 : root.wide ? 220 : 172)
+    readonly property real monthRow: Theme.px(root.wide ? 24 : 20)
+    readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
+    /// Gives way where the window is low, so that some rows stay in sight.
+    readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - Theme.px(22) - 4 * root.rowHeight))
+    readonly property real bandsAbove: root.tabHeight + root.monthRow + root.skyHeight
+    readonly property real frostHeight: (root.wide ? 44 : root.narrow ? 34 : 36) * (1 + Theme.textScale) / 2
+    readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, root.touched ? 44 : 0)
+    readonly property real barHeight: Theme.px(root.wide ? 17 : root.narrow ? 16 : 15)
+    readonly property real tabHeight: Theme.px(21)
     readonly property real bandsHeight: root.monthRow + root.skyHeight + root.nightsHeight + root.frostHeight
+    readonly property alias bandsItem: bands
+    readonly property alias rows: plants.rows
     property real hoverX: -1
+    /// Set by the first touch: rows grow to what a finger can meet.
+    property bool touched: false
+
+    onYearChanged: spoken.text = root.year.cursorSentence
+    Component.onCompleted: spoken.text = root.year.cursorSentence
 
     YearBands {
         id: bands
@@ -29,7 +37,7 @@ FocusScope {
         height: root.bandsHeight + 12
         year: root.year
         theme: Theme
-        scheme: Theme.scheme
+        scheme: Theme.look
         plotLeft: root.labelWidth
         monthRow: root.monthRow
         skyHeight: root.skyHeight
@@ -50,7 +58,7 @@ FocusScope {
     // What is read aloud follows the keys after a pause.
     QtObject {
         id: spoken
-        property string text: root.year.cursorSentence
+        property string text
     }
     Timer {
         id: pause
@@ -67,19 +75,19 @@ FocusScope {
         y: bands.y + root.monthRow + 4
         head: qsTr("Day length")
         words: root.narrow ? "" : Theme.contrast ? qsTr("sunrise to sunset") : qsTr("blue short, straw long")
-        width: root.labelWidth - 40
+        width: root.labelWidth - Theme.px(40)
     }
     ChartLabel {
         y: bands.y + root.monthRow + root.skyHeight + 8
         head: qsTr("Night lows")
         words: root.narrow ? "" : qsTr("open air, %1\n9 nights in 10 lie in\nthe blue band").arg(root.year.unit)
-        width: root.labelWidth - 44
+        width: root.labelWidth - Theme.px(44)
     }
     ChartLabel {
         y: bands.y + root.monthRow + root.skyHeight + root.nightsHeight + 2
-        head: root.narrow ? qsTr("Frost") : qsTr("Frost nights")
+        head: root.narrow ? root.year.stripShortHead : root.year.stripHead
         words: ""
-        width: root.labelWidth - 44
+        width: root.labelWidth - Theme.px(44)
     }
     Rectangle {
         y: bands.y + root.bandsHeight + 11
@@ -99,6 +107,14 @@ FocusScope {
         barHeight: root.barHeight
         narrow: root.narrow
     }
+    YearLabels {
+        objectName: "labels"
+        bands: bands
+        x: bands.x
+        y: bands.y
+        width: bands.width
+        height: bands.height
+    }
     MouseArea {
         id: pointer
         objectName: "pointer"
@@ -113,13 +129,20 @@ FocusScope {
         }
         onExited: root.hoverX = -1
         onPressed: mouse => {
+            if (mouse.source !== Qt.MouseEventNotSynthesized)
+                root.touched = true;
             bands.forceActiveFocus();
             root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
             const row = plants.rowAt(mouse.y - plants.y);
             if (row >= 0)
                 root.year.currentRow = row;
         }
-        onWheel: wheel => plants.scroll(wheel.angleDelta.y)
+        onWheel: wheel => {
+            if ((wheel.modifiers & Qt.ControlModifier) !== 0)
+                root.year.zoom(wheel.angleDelta.y > 0 ? 1 : -1, bands.dayAt(root.labelWidth + wheel.x));
+            else
+                plants.scroll(wheel.angleDelta.y);
+        }
     }
     Rectangle {
         visible: root.hoverX >= 0
@@ -139,6 +162,7 @@ FocusScope {
         width: root.width
         height: root.height
         chartTop: bands.y
+        tabHeight: root.tabHeight
         focused: bands.activeFocus
     }
 }

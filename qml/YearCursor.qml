@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Lathhouse.Models
 
@@ -9,6 +11,7 @@ Item {
     required property YearModel year
     required property real chartTop
     required property bool focused
+    required property real tabHeight
 
     readonly property real at: root.bands.cursorX
 
@@ -25,9 +28,9 @@ Item {
     Rectangle {
         id: tab
         x: Math.max(0, Math.min(root.width - width, Math.round(root.at - width / 2)))
-        y: root.chartTop - 21
+        y: root.chartTop - root.tabHeight
         width: Math.ceil(date.implicitWidth) + 10
-        height: 19
+        height: root.tabHeight - 2
         radius: 3
         color: Theme.action
 

@@ -7,6 +7,7 @@ Rectangle {
 
     required property YearModel year
     property bool opened: false
+    property bool low: false
     signal allNumbersAsked
 
     color: Theme.well
@@ -14,7 +15,7 @@ Rectangle {
     border.color: Theme.contrast ? Theme.edge : Theme.rule
 
     Column {
-        x: 17
+        x: Theme.px(17)
         anchors.verticalCenter: parent.verticalCenter
 
         Text {
@@ -26,6 +27,7 @@ Rectangle {
             Accessible.name: root.year.cursorLong
         }
         Text {
+            visible: !root.low
             text: root.year.cursorDayLength
             color: Theme.ink2
             font.family: Theme.textFamily
@@ -35,25 +37,29 @@ Rectangle {
         }
     }
     Row {
-        x: Math.max(140, root.width * 0.232)
+        x: Math.max(Theme.px(140), root.width * 0.232)
         anchors.verticalCenter: parent.verticalCenter
         spacing: 24
 
         FootFigure {
-            width: Math.max(120, root.width * 0.178)
+            visible: !root.low || root.width > 720 * Theme.textScale
+            low: root.low
+            width: Math.max(Theme.px(120), root.width * 0.178)
             head: qsTr("Night low")
             figure: root.year.cursorLow
             words: qsTr("9 in 10: %1").arg(root.year.cursorSpread)
         }
         FootFigure {
-            width: Math.max(120, root.width * 0.178)
+            low: root.low
+            width: Math.max(Theme.px(120), root.width * 0.178)
             head: qsTr("Frost after this night")
             figure: root.year.cursorFrostAfter
             words: root.year.cursorShelteredAfter
         }
         FootFigure {
-            visible: root.width > 700
-            width: 110
+            visible: !root.low && root.width > 700 * Theme.textScale
+            low: false
+            width: Theme.px(110)
             head: qsTr("Plants outdoors")
             figure: root.year.outdoorsWords
             words: root.year.hardeningWords

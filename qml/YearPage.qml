@@ -11,7 +11,9 @@ FocusScope {
     property bool asTable: false
     property bool allNumbers: false
 
-    readonly property real footHeight: root.narrow ? 88 : 0
+    /// Little height beside little width: the title goes and the foot is one line, so that rows stay in sight.
+    readonly property bool low: root.narrow && root.height < Theme.px(430)
+    readonly property real footHeight: root.narrow ? Theme.px(root.low ? 44 : 88) : 0
     readonly property real side: root.narrow ? 15 : 19
 
     Accessible.role: Accessible.Pane
@@ -30,6 +32,8 @@ FocusScope {
             root.year.stepMonths(1);
         else if (event.key === Qt.Key_Home)
             root.year.cursorDay = 0;
+        else if (event.key === Qt.Key_End)
+            root.year.cursorDay = root.year.dayCount - 1;
         else if (event.key === Qt.Key_Up && root.asTable)
             root.year.cursorDay -= 1;
         else if (event.key === Qt.Key_Down && root.asTable)
@@ -38,6 +42,12 @@ FocusScope {
             root.year.currentRow -= 1;
         else if (event.key === Qt.Key_Down)
             root.year.currentRow += 1;
+        else if (event.key === Qt.Key_Plus && !root.asTable)
+            root.year.zoom(1, root.year.cursorDay);
+        else if (event.key === Qt.Key_Minus && !root.asTable)
+            root.year.zoom(-1, root.year.cursorDay);
+        else if (event.key === Qt.Key_F6)
+            root.goToRegion((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_T && !control)
             root.asTable = !root.asTable;
         else if (event.key === Qt.Key_Escape && root.allNumbers)
@@ -48,21 +58,36 @@ FocusScope {
             event.accepted = false;
     }
 
+    /// Hands the focus to the next part of the page, or the one before.
+    function goToRegion(step: int): void {
+        const regions = root.asTable ? [risk, table, readout] : [risk, chart.bandsItem, chart.rows, readout];
+        let at = step > 0 ? -1 : 0;
+        for (let region = 0; region < regions.length; ++region) {
+            if (regions[region].activeFocus)
+                at = region;
+        }
+        do {
+            at = (at + step + regions.length) % regions.length;
+        } while (!regions[at].visible);
+        regions[at].forceActiveFocus(Qt.TabFocusReason);
+    }
+
     Text {
         id: title
+        visible: !root.low
         x: root.side
         y: 10
         text: qsTr("The year from today")
         color: Theme.ink
         font.family: Theme.titleFamily
-        font.pixelSize: root.narrow ? Math.min(Theme.titleSize, 25) : Theme.titleSize
+        font.pixelSize: root.narrow ? Math.min(Theme.titleSize, Theme.px(25)) : Theme.titleSize
         Accessible.role: Accessible.Heading
         Accessible.name: text
     }
     Column {
         id: riskWords
         x: root.narrow ? root.side : risk.x - width - 8
-        y: root.narrow ? 52 : 13
+        y: Theme.px(root.narrow && !root.low ? 52 : 13)
         width: Math.max(riskHead.implicitWidth, riskSmall.implicitWidth)
 
         Text {
@@ -88,19 +113,20 @@ FocusScope {
     RiskSlider {
         id: risk
         objectName: "riskSlider"
-        x: root.narrow ? 142 : root.wide ? 470 : 430
-        y: root.narrow ? 48 : 7
-        width: root.narrow ? Math.min(440, root.width - 142 - root.side) : 300
-        stops: root.year.riskStops // qmllint disable
+        x: Theme.px(root.narrow ? 142 : root.wide ? 470 : 430)
+        y: Theme.px(root.narrow && !root.low ? 48 : 7)
+        width: root.narrow ? Math.min(Theme.px(440), root.width - x - root.side - (root.low ? tableButton.width : 0)) : Theme.px(300)
+        stops: root.year.riskStops
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
         onChosen: stop => root.year.riskStop = stop
     }
     SheetButton {
+        id: tableButton
         objectName: "tableButton"
         anchors.right: parent.right
         anchors.rightMargin: root.side
-        y: 13
+        y: Theme.px(13)
         text: root.asTable ? qsTr("As a chart") : qsTr("As a table")
         reason: qsTr("Key T. The same numbers, the same date.")
         onClicked: root.asTable = !root.asTable
@@ -114,29 +140,27 @@ FocusScope {
         narrow: root.narrow
         wide: root.wide
         x: root.side
-        y: root.narrow ? 98 : 57
-        width: root.narrow ? root.width - x - 12 : (root.wide ? Math.min(220 + 1240, root.width - 270 - x) : root.width - 257 - x)
+        y: Theme.px(root.narrow && !root.low ? 98 : 57)
+        width: root.narrow ? root.width - x - 12 : root.wide ? Math.min(Theme.px(220) + 1240, root.width - Theme.px(270) - x) : root.width - Theme.px(203) - 54 - x
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
     }
-    Loader {
+    YearTable {
         id: table
+        objectName: "yearTable"
+        visible: root.asTable
+        year: root.year
         x: chart.x
-        y: root.narrow ? 104 : 70
+        y: Theme.px(root.narrow && !root.low ? 104 : 70)
         width: chart.width
         height: root.height - y - root.footHeight - 12
-        active: root.asTable
-        sourceComponent: YearTable {
-            objectName: "yearTable"
-            year: root.year
-        }
     }
     Rectangle {
         visible: !root.narrow
         x: readout.x - 17
-        y: 61
+        y: Theme.px(61)
         width: 1
-        height: root.height - 61 - 22
+        height: root.height - y - 22
         color: Theme.rule
     }
     YearReadout {
@@ -144,9 +168,9 @@ FocusScope {
         objectName: "readout"
         visible: !root.narrow
         year: root.year
-        x: root.wide ? chart.x + chart.width + 34 : root.width - root.side - 203
-        y: 57
-        width: root.wide ? Math.min(380, root.width - x - root.side) : 203
+        x: root.wide ? chart.x + chart.width + 34 : root.width - root.side - width
+        y: Theme.px(57)
+        width: root.wide ? Math.min(Theme.px(380), root.width - chart.x - chart.width - 34 - root.side) : Theme.px(203)
         height: root.height - y - 12
     }
     YearFoot {
@@ -157,21 +181,29 @@ FocusScope {
         y: root.height - root.footHeight
         width: root.width
         height: root.footHeight
+        low: root.low
         onAllNumbersAsked: root.allNumbers = !root.allNumbers
         opened: root.allNumbers
     }
     // The drawer of the narrow window: a second sheet.
     Rectangle {
+        id: drawer
         objectName: "drawer"
-        visible: root.narrow && root.allNumbers
+        visible: drawer.opacity > 0
+        opacity: root.narrow && root.allNumbers ? 1 : 0
         x: root.width - width
         y: 0
-        width: 264
+        width: Math.min(Theme.px(264), root.width)
         height: root.height - root.footHeight
         color: Theme.sheet
         border.width: 1
         border.color: Theme.edge
 
+        Behavior on opacity {
+            NumberAnimation {
+                duration: Theme.appearTime
+            }
+        }
         MouseArea {
             anchors.fill: parent
         }

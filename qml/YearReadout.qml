@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
@@ -11,6 +13,9 @@ Flickable {
     contentHeight: column.height
     clip: true
     boundsBehavior: Flickable.StopAtBounds
+    activeFocusOnTab: root.contentHeight > root.height
+    Keys.onUpPressed: root.scroll(-40)
+    Keys.onDownPressed: root.scroll(40)
     Accessible.role: Accessible.Grouping
     Accessible.name: qsTr("Numbers of %1").arg(root.year.cursorLong)
 
@@ -20,13 +25,22 @@ Flickable {
         Accessible.ignored: true
     }
 
+    function scroll(by: real): void {
+        root.contentY = Math.max(0, Math.min(root.contentHeight - root.height, root.contentY + by));
+    }
+
+    FocusRing {
+        parent: root
+        visible: root.activeFocus
+        away: -2
+    }
     Column {
         id: column
         width: root.width - (root.contentHeight > root.height ? 8 : 0)
 
         Text {
             objectName: "readoutTitle"
-            height: 32
+            height: Theme.px(32)
             verticalAlignment: Text.AlignVCenter
             text: root.year.cursorLong
             color: Theme.ink

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
@@ -9,18 +11,23 @@ FocusScope {
     required property YearModel year
 
     readonly property list<string> heads: [qsTr("Date"), qsTr("Night low, middle"), qsTr("9 nights in 10"),
-        qsTr("Frost this night"), qsTr("Frost after this night"), qsTr("Day length")]
-    readonly property real column: root.width / 6
+        root.year.stripLabel, qsTr("Frost after this night"), qsTr("Day length")]
+    /// What does not fit scrolls sideways, the heads with it.
+    readonly property real column: Math.max(Theme.px(116), (root.width - 10) / root.heads.length)
 
-    focus: true
-    Component.onCompleted: {
-        list.positionViewAtIndex(root.year.cursorDay, ListView.Center);
-        list.forceActiveFocus();
+    onVisibleChanged: {
+        if (root.visible) {
+            list.positionViewAtIndex(root.year.cursorDay, ListView.Center);
+            list.forceActiveFocus();
+        }
     }
+
+    clip: true
 
     Row {
         id: header
-        height: 30
+        x: -list.contentX
+        height: Theme.px(38)
 
         Repeater {
             model: root.heads
@@ -33,7 +40,7 @@ FocusScope {
                 verticalAlignment: Text.AlignVCenter
                 text: modelData
                 color: Theme.ink
-                elide: Text.ElideRight
+                wrapMode: Text.WordWrap
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.smallSize
                 font.weight: Font.DemiBold
@@ -54,13 +61,14 @@ FocusScope {
         y: header.height + 2
         width: root.width
         height: root.height - y
+        contentWidth: root.column * root.heads.length
+        flickableDirection: Flickable.AutoFlickIfNeeded
         clip: true
         focus: true
         keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
-        model: root.year.nights
+        model: root.visible ? root.year.nights : null // Rows are made where they are seen.
         currentIndex: root.year.cursorDay
-        highlight: Item {}
         highlightMoveDuration: 0
         reuseItems: true
         Accessible.role: Accessible.Table
@@ -73,7 +81,7 @@ FocusScope {
             Accessible.ignored: true
         }
         delegate: TableRow {
-            width: list.width - 10
+            width: list.contentWidth
             column: root.column
             chosen: index === root.year.cursorDay
             focused: list.activeFocus && index === root.year.cursorDay

@@ -96,6 +96,7 @@ ChartInk ChartInk::of_theme(const QObject& theme)
     ink.ink2 = colour(theme, "ink2");
     ink.caution = colour(theme, "caution");
     ink.cold = colour(theme, "cold");
+    ink.warm = colour(theme, "warm");
     ink.band = colour(theme, "band");
     ink.dusk = colour(theme, "dusk");
     ink.dawn = colour(theme, "dawn");
@@ -110,14 +111,18 @@ ChartInk ChartInk::of_theme(const QObject& theme)
     return ink;
 }
 
-QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device_ratio)
+QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device_ratio, bool turned)
 {
     if (pattern == models::Pattern::Plain) {
         return Qt::NoBrush;
     }
     QColor pale = colour;
     pale.setAlphaF(0.62F);
-    return tile_brush(pattern, pale, kPatternLine, device_ratio);
+    QBrush brush = tile_brush(pattern, pale, kPatternLine, device_ratio);
+    if (turned) {
+        brush.setTransform(brush.transform() * QTransform().rotate(90.0));
+    }
+    return brush;
 }
 
 QBrush hatch_brush(const QColor& colour, qreal device_ratio)

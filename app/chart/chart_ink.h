@@ -15,7 +15,7 @@ namespace lathhouse::chart {
 
 /// Colours and fonts of a chart, read from the theme of the window (or set by who prints).
 struct ChartInk {
-    QColor sheet, rule, edge, ink, ink2, caution, cold, band, dusk, dawn, straw;
+    QColor sheet, rule, edge, ink, ink2, caution, cold, warm, band, dusk, dawn, straw;
     bool sky_coloured = true; ///< High contrast has no sky colours.
     QList<QColor> spots;      ///< Eight full colours, in the theme's order.
     QList<QColor> tints;
@@ -26,8 +26,8 @@ struct ChartInk {
     static ChartInk of_theme(const QObject& theme);
 };
 
-/// A tile of 8 x 8 px in the hand of a spot, drawn for the painter's scale.
-QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device_ratio);
+/// A tile of 8 x 8 px in the hand of a spot, drawn for the painter's scale; `turned` by a right angle.
+QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device_ratio, bool turned = false);
 
 /// Rising hatch of the cold.
 QBrush hatch_brush(const QColor& colour, qreal device_ratio);

@@ -1,5 +1,10 @@
 #include "app/chart/year_items.h"
 
+#include "app/models/moving_stays.h"
+
+#include <QTimer>
+#include <QVariantAnimation>
+
 #include <algorithm>
 #include <cmath>
 
@@ -21,6 +26,11 @@ void YearBands::setYear(models::YearModel* year)
     year_ = year;
     if (year_) {
         connect(year_, &models::YearModel::cursorChanged, this, &YearBands::marksChanged);
+        connect(year_, &models::YearModel::viewChanged, this, [this] {
+            emit frameChanged();
+            emit marksChanged();
+            update();
+        });
     }
     emit yearChanged();
     emit marksChanged();
@@ -73,7 +83,9 @@ void YearBands::geometryChange(const QRectF& now, const QRectF& before)
 
 YearPainter YearBands::painter() const
 {
-    return YearPainter(year_->year(), year_->words(), frame_);
+    YearFrame frame = frame_;
+    frame.view = year_->view();
+    return YearPainter(year_->year(), year_->words(), frame);
 }
 
 qreal YearBands::xOf(int day) const
@@ -86,9 +98,10 @@ int YearBands::dayAt(qreal x) const
     if (!year_ || frame_.width() <= 0.0) {
         return 0;
     }
-    const int count = year_->dayCount();
-    const int day = static_cast<int>(std::floor((x - frame_.plot_left) / frame_.width() * count));
-    return std::clamp(day, 0, count - 1);
+    const models::DaySpan view = year_->view();
+    const int day =
+        view.first + static_cast<int>(std::floor((x - frame_.plot_left) / frame_.width() * view.count));
+    return std::clamp(day, view.first, view.first + view.count - 1);
 }
 
 qreal YearBands::cursorX() const
@@ -117,20 +130,96 @@ qreal YearBands::cursorWarmY() const
 }
 qreal YearBands::cursorFrostY() const
 {
-    return year_ ? painter().frost_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].frost)
-                 : 0.0;
+    return year_ ? painter().strip_y(static_cast<std::size_t>(year_->cursorDay())) : 0.0;
 }
 
 void YearBands::paint(QPainter* painter_to)
 {
     if (year_ && theme_) {
-        painter().draw_bands(*painter_to, ChartInk::of_theme(*theme_), narrow_);
+        painter().draw_ground(*painter_to, ChartInk::of_theme(*theme_), narrow_);
     }
 }
 
-YearBar::YearBar(QQuickItem* parent) : QQuickPaintedItem(parent)
+YearBar::YearBar(QQuickItem* parent)
+    : QQuickPaintedItem(parent), move_(new QVariantAnimation(this)), mark_(new QTimer(this))
 {
+    constexpr int kMove = 200;
+    constexpr int kMark = 2000;
     setAntialiasing(true);
+    move_->setStartValue(0.0);
+    move_->setEndValue(1.0);
+    move_->setDuration(kMove);
+    move_->setEasingCurve(QEasingCurve::OutCubic);
+    connect(move_, &QVariantAnimation::valueChanged, this, [this](const QVariant& share) {
+        const auto* to = planned();
+        if (to != nullptr && moving()) {
+            shown_ = models::stays_between(from_, *to, share.toDouble());
+            update();
+        }
+    });
+    connect(move_, &QVariantAnimation::finished, this, [this] {
+        const auto* to = planned();
+        shown_ = to != nullptr ? *to : std::vector<models::YearStay>{};
+        update();
+        emit movingChanged();
+    });
+    mark_->setSingleShot(true);
+    mark_->setInterval(kMark);
+    connect(mark_, &QTimer::timeout, this, [this] {
+        update();
+        emit movingChanged();
+    });
+}
+
+const std::vector<models::YearStay>* YearBar::planned() const
+{
+    if (!year_ || row_ < 0 || static_cast<std::size_t>(row_) >= year_->order().size()) {
+        return nullptr;
+    }
+    return &year_->stays(year_->order()[static_cast<std::size_t>(row_)]);
+}
+
+void YearBar::follow_plan()
+{
+    const auto* to = planned();
+    if (to == nullptr) {
+        return;
+    }
+    if (shown_.empty() || models::looks_the_same(shown_, *to)) {
+        move_->stop();
+        shown_ = *to;
+    } else if (move_->duration() > 0) {
+        from_ = shown_;
+        move_->stop();
+        move_->start();
+        emit movingChanged();
+    } else {
+        shown_ = *to;
+        mark_->start();
+        emit movingChanged();
+    }
+    update();
+}
+
+int YearBar::moveTime() const
+{
+    return move_->duration();
+}
+bool YearBar::moving() const
+{
+    return move_->state() == QAbstractAnimation::Running;
+}
+bool YearBar::marked() const
+{
+    return mark_->isActive();
+}
+
+void YearBar::setMoveTime(int milliseconds)
+{
+    if (milliseconds != move_->duration()) {
+        move_->setDuration(std::max(0, milliseconds));
+        emit moveTimeChanged();
+    }
 }
 
 void YearBar::setYear(models::YearModel* year)
@@ -145,7 +234,8 @@ void YearBar::setYear(models::YearModel* year)
     if (year_) {
         const auto repaint = [this] { update(); };
         connect(year_, &models::YearModel::datesChanged, this, repaint);
-        connect(year_, &models::YearModel::planChanged, this, repaint);
+        connect(year_, &models::YearModel::planChanged, this, &YearBar::follow_plan);
+        connect(year_, &models::YearModel::viewChanged, this, repaint);
         connect(year_, &models::YearModel::planningChanged, this, repaint);
     }
     emit yearChanged();
@@ -174,6 +264,9 @@ void YearBar::setRow(int row)
 {
     if (row != row_) {
         row_ = row;
+        move_->stop();
+        mark_->stop();
+        shown_ = planned() != nullptr ? *planned() : std::vector<models::YearStay>{};
         emit rowChanged();
         update();
     }
@@ -196,10 +289,16 @@ void YearBar::paint(QPainter* painter)
     const ChartInk ink = ChartInk::of_theme(*theme_);
     painter->setRenderHint(QPainter::Antialiasing);
     const QRectF plot(margin(), 0, width() - margin(), height());
-    draw_month_lines(*painter, ink, year_->year(), plot.left(), plot.width(), 0, height());
-    if (row_ >= 0 && static_cast<std::size_t>(row_) < year_->order().size()) {
-        draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)], plot,
-                       bar_height_);
+    draw_month_lines(*painter, ink, year_->year(), year_->view(), plot.left(), plot.width(), 0, height());
+    if (const auto* stays = planned()) {
+        draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)],
+                       shown_.empty() ? *stays : shown_, plot, bar_height_);
+        if (marked()) {
+            const qreal top = bar_top(plot, bar_height_);
+            painter->setBrush(Qt::NoBrush);
+            painter->setPen(QPen(ink.ink, 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+            painter->drawRect(QRectF(plot.left() + 1.0, top - 1.0, plot.width() - 2.0, bar_height_ + 2.0));
+        }
     }
 }
 
@@ -237,18 +336,24 @@ void SpotSwatch::paint(QPainter* painter)
         return;
     }
     const ChartInk ink = ChartInk::of_theme(*theme_);
-    if (colour_ >= ink.spots.size() || colour_ >= ink.tints.size()) {
+    const bool turned = colour_ >= models::kSpotColours;
+    const int colour = colour_ % models::kSpotColours;
+    if (colour >= ink.spots.size() || colour >= ink.tints.size()) {
         return;
     }
     painter->setRenderHint(QPainter::Antialiasing);
     const QRectF box = boundingRect().adjusted(1, 1, -1, -1);
     painter->setPen(Qt::NoPen);
-    painter->setBrush(ink.tints[colour_]);
+    painter->setBrush(ink.tints[colour]);
     painter->drawRoundedRect(box, 2, 2);
-    painter->setBrush(pattern_brush(static_cast<models::Pattern>(colour_), ink.spots[colour_],
-                                    painter->device()->devicePixelRatioF()));
-    painter->setPen(QPen(ink.spots[colour_], 1.3));
+    const auto pattern = static_cast<models::Pattern>(colour);
+    painter->setBrush(
+        pattern_brush(pattern, ink.spots[colour], painter->device()->devicePixelRatioF(), turned));
+    painter->setPen(QPen(ink.spots[colour], 1.3));
     painter->drawRoundedRect(box, 2, 2);
+    if (turned && pattern == models::Pattern::Plain) {
+        painter->drawRoundedRect(box.adjusted(2.5, 2.5, -2.5, -2.5), 1, 1);
+    }
 }
 
 } // namespace lathhouse::chart

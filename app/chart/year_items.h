@@ -6,6 +6,9 @@
 #include <QQuickPaintedItem>
 #include <QtQml/qqmlregistration.h>
 
+class QTimer;
+class QVariantAnimation;
+
 namespace lathhouse::chart {
 
 /// The bands of the year. Knows where the cursor's marks belong, but draws none of them.
@@ -61,6 +64,8 @@ public:
     Q_INVOKABLE int dayAt(qreal x) const;
     /// Middle of a day in pixels of this item.
     Q_INVOKABLE qreal xOf(int day) const;
+    /// What lays the year out now; `year` is there.
+    YearPainter painter() const;
 
     void paint(QPainter* painter) override;
 
@@ -76,7 +81,6 @@ protected:
 
 private:
     void set(qreal& part, qreal value);
-    YearPainter painter() const;
 
     QPointer<models::YearModel> year_;
     QPointer<QObject> theme_;
@@ -85,7 +89,8 @@ private:
     bool narrow_ = false;
 };
 
-/// The bar of one plant, with the month lines behind it.
+/// The bar of one plant, with the month lines behind it. Where a new plan gives it another shape it moves there,
+/// or, where movement is not wanted, is marked for a while.
 class YearBar : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
@@ -94,6 +99,10 @@ class YearBar : public QQuickPaintedItem {
     Q_PROPERTY(QString scheme READ scheme WRITE setScheme NOTIFY schemeChanged)
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged)
     Q_PROPERTY(qreal barHeight READ barHeight WRITE setBarHeight NOTIFY barHeightChanged)
+    /// Milliseconds that the bar takes to its new place; 0: it does not move but is outlined for two seconds.
+    Q_PROPERTY(int moveTime READ moveTime WRITE setMoveTime NOTIFY moveTimeChanged)
+    Q_PROPERTY(bool moving READ moving NOTIFY movingChanged)
+    Q_PROPERTY(bool marked READ marked NOTIFY movingChanged)
     /// Pixels left of the plot that belong to the item, for the heavy edge of today.
     Q_PROPERTY(qreal margin READ margin CONSTANT)
 
@@ -110,6 +119,10 @@ public:
     void setRow(int row); ///< Negative: month lines only.
     qreal barHeight() const { return bar_height_; }
     void setBarHeight(qreal height);
+    int moveTime() const;
+    void setMoveTime(int milliseconds);
+    bool moving() const;
+    bool marked() const;
     qreal margin() const { return 1.0; }
 
     void paint(QPainter* painter) override;
@@ -120,13 +133,23 @@ signals:
     void schemeChanged();
     void rowChanged();
     void barHeightChanged();
+    void moveTimeChanged();
+    void movingChanged();
 
 private:
+    /// The stays of the row's plant by the plan; nullptr where the row has none.
+    const std::vector<models::YearStay>* planned() const;
+    void follow_plan();
+
     QPointer<models::YearModel> year_;
     QPointer<QObject> theme_;
     QString scheme_;
     int row_ = -1;
     qreal bar_height_ = 15.0;
+    std::vector<models::YearStay> from_;
+    std::vector<models::YearStay> shown_; ///< Empty: as planned.
+    QVariantAnimation* move_;
+    QTimer* mark_;
 };
 
 /// A small plate in the hand of a spot.
@@ -145,7 +168,8 @@ public:
     QString scheme() const { return scheme_; }
     void setScheme(const QString& scheme);
     int colour() const { return colour_; }
-    void setColour(int colour); ///< Negative: nothing is drawn.
+    /// Negative: nothing is drawn; from kSpotColours on: turned.
+    void setColour(int colour);
 
     void paint(QPainter* painter) override;
 

@@ -1,5 +1,7 @@
 #include "app/chart/year_painter.h"
 
+#include "app/models/strip_words.h"
+
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QLinearGradient>
@@ -38,50 +40,12 @@ QColor sky_colour(const ChartInk& ink, int minutes)
 
 } // namespace
 
-/// Rectangles of labels already written; a label without room is dropped.
-struct YearPainter::Labels {
-    QPainter& painter;
-    const ChartInk& ink;
-    QRectF room;
-    std::vector<QRectF> taken{};
-
-    /// Writes lines one below the other with their first base line at `y`; false where there is no room.
-    bool write(qreal left, qreal y, const QStringList& lines, const QFont& font, const QColor& colour,
-               Qt::Alignment alignment = Qt::AlignLeft)
-    {
-        const QFontMetricsF metrics(font);
-        qreal width = 0.0;
-        for (const QString& line : lines) {
-            width = std::max(width, metrics.horizontalAdvance(line));
-        }
-        const qreal line_height = std::round(metrics.height() * 0.92);
-        if (alignment == Qt::AlignRight) {
-            left -= width;
-        } else if (alignment == Qt::AlignHCenter) {
-            left -= width / 2.0;
-        }
-        const QRectF box(left, y - metrics.ascent(), width,
-                         metrics.height() + line_height * static_cast<qreal>(lines.size() - 1));
-        const QRectF with_margin = box.adjusted(-4, 0, 4, 0);
-        if (!room.contains(with_margin) ||
-            std::any_of(taken.begin(), taken.end(),
-                        [&with_margin](const QRectF& other) { return other.intersects(with_margin); })) {
-            return false;
-        }
-        taken.push_back(box);
-        for (const QString& line : lines) {
-            const qreal indent = alignment == Qt::AlignRight ? width - metrics.horizontalAdvance(line) : 0.0;
-            write_with_halo(painter, QPointF(std::round(left + indent), std::round(y)), line, font, colour,
-                            ink.sheet);
-            y += line_height;
-        }
-        return true;
-    }
-};
-
 YearPainter::YearPainter(const models::YearData& year, const models::YearWords& words, YearFrame frame)
     : year_(year), words_(words), frame_(frame)
 {
+    if (frame_.view.count <= 0) {
+        frame_.view = {0, static_cast<int>(std::max<std::size_t>(1, year_.days.size()))};
+    }
     if (year_.days.empty()) {
         return;
     }
@@ -106,8 +70,13 @@ YearPainter::YearPainter(const models::YearData& year, const models::YearWords& 
 
 qreal YearPainter::x(qreal day) const
 {
-    return frame_.plot_left +
-           frame_.width() * day / static_cast<qreal>(std::max<std::size_t>(1, year_.days.size()));
+    return frame_.plot_left + frame_.width() * (day - frame_.view.first) / frame_.view.count;
+}
+
+bool YearPainter::in_view(std::size_t day) const
+{
+    const auto place = static_cast<int>(day);
+    return place >= frame_.view.first && place < frame_.view.first + frame_.view.count;
 }
 
 qreal YearPainter::sky_y(std::size_t day) const
@@ -124,12 +93,24 @@ qreal YearPainter::low_y(Celsius low) const
     return frame_.nights_top() + frame_.nights * (warmest_ - words_.shown(low)) / (warmest_ - coldest_);
 }
 
-qreal YearPainter::frost_y(Probability chance) const
+qreal YearPainter::share_y(qreal share) const
 {
-    return frame_.bottom() - (frame_.frost - 2.0) * chance.fraction();
+    return frame_.bottom() - (frame_.frost - 2.0) * share;
 }
 
-void YearPainter::draw_bands(QPainter& painter, const ChartInk& ink, bool narrow) const
+qreal YearPainter::strip_y(std::size_t day) const
+{
+    return share_y(models::strip_share(year_, day));
+}
+
+bool YearPainter::draws_frost_line() const
+{
+    return year_.strip.kind == models::YearStrip::Kind::FrostNights &&
+           year_.frost.state != models::FrostMarks::State::Never &&
+           low_y(Celsius::from_degrees(0.0)) < frame_.frost_top();
+}
+
+void YearPainter::draw_ground(QPainter& painter, const ChartInk& ink, bool narrow) const
 {
     if (year_.days.empty()) {
         return;
@@ -137,15 +118,28 @@ void YearPainter::draw_bands(QPainter& painter, const ChartInk& ink, bool narrow
     painter.setRenderHint(QPainter::Antialiasing);
     draw_sky_colours(painter, ink);
     draw_axis(painter, ink);
-    draw_month_lines(painter, ink, year_, frame_.plot_left, frame_.width(), 0.0, frame_.bottom() + 200.0);
+    draw_month_lines(painter, ink, year_, frame_.view, frame_.plot_left, frame_.width(), 0.0,
+                     frame_.bottom() + 200.0);
     draw_month_row(painter, ink);
+    painter.save();
+    painter.setClipRect(QRectF(frame_.plot_left - 1.0, 0.0, frame_.width() + 2.0, frame_.bottom() + 1.0));
     draw_night_band(painter, ink);
-    draw_frost_strip(painter, ink);
-    Labels labels{painter, ink,
-                  QRectF(frame_.plot_left, 0, frame_.width(), frame_.bottom()).adjusted(2, 0, -2, 0)};
-    draw_frost_dates(painter, ink, labels, narrow);
-    draw_day_length(painter, ink, labels, narrow);
-    draw_words(painter, ink, labels, narrow);
+    draw_strip(painter, ink);
+    draw_frost_dates(painter, ink, narrow);
+    draw_day_length(painter, ink);
+    painter.restore();
+}
+
+void YearPainter::draw_bands(QPainter& painter, const ChartInk& ink, bool narrow) const
+{
+    draw_ground(painter, ink, narrow);
+    const std::vector<ChartLabel> written = labels(ink, narrow);
+    const std::vector<LabelPlace> places = places_at_home(wishes_of(written));
+    for (std::size_t label = 0; label < written.size(); ++label) {
+        if (places[label]) {
+            write_label(painter, ink, written[label], *places[label]);
+        }
+    }
 }
 
 void YearPainter::draw_sky_colours(QPainter& painter, const ChartInk& ink) const
@@ -156,7 +150,9 @@ void YearPainter::draw_sky_colours(QPainter& painter, const ChartInk& ink) const
     constexpr std::size_t kStops = 48;
     QLinearGradient sky(frame_.plot_left, 0, frame_.plot_right, 0);
     for (std::size_t stop = 0; stop <= kStops; ++stop) {
-        const std::size_t day = std::min(year_.days.size() - 1, stop * year_.days.size() / kStops);
+        const std::size_t day = std::min(
+            year_.days.size() - 1, static_cast<std::size_t>(frame_.view.first) +
+                                       stop * static_cast<std::size_t>(frame_.view.count) / kStops);
         sky.setColorAt(static_cast<double>(stop) / kStops,
                        sky_colour(ink, year_.days[day].day_length_minutes));
     }
@@ -184,8 +180,8 @@ void YearPainter::draw_month_row(QPainter& painter, const ChartInk& ink) const
         if (year_.days[begin].date.month() == 1 && begin > 0) {
             name += tr(" %1").arg(year_.days[begin].date.year() % 100, 2, 10, QLatin1Char('0'));
         }
-        const qreal left = x(static_cast<qreal>(begin));
-        const qreal right = x(static_cast<qreal>(end));
+        const qreal left = std::max(x(static_cast<qreal>(begin)), frame_.plot_left);
+        const qreal right = std::min(x(static_cast<qreal>(end)), frame_.plot_right);
         if (metrics.horizontalAdvance(name) + 4.0 <= right - left) {
             painter.drawText(QRectF(left, 0, right - left, frame_.month_row - 2.0),
                              Qt::AlignHCenter | Qt::AlignBottom, name);
@@ -209,10 +205,13 @@ void YearPainter::draw_axis(QPainter& painter, const ChartInk& ink) const
         highest += step;
     }
     const QFontMetricsF metrics(ink.small);
+    const auto tick_box = [right, height = metrics.height()](qreal y) {
+        return QRectF(0, y - height / 2.0, right, height);
+    };
     for (int tick = highest; tick >= coldest_; tick -= step) {
         const Celsius at = fahrenheit ? Celsius::from_fahrenheit(tick) : Celsius::from_degrees(tick);
         const qreal y = low_y(at);
-        if (y > frame_.frost_top() - 10.0) { // The strip below has words of its own.
+        if (y > frame_.frost_top() + 1.0 - metrics.height() * 0.6) { // The strip below has words of its own.
             break;
         }
         if (tick != zero) {
@@ -225,14 +224,17 @@ void YearPainter::draw_axis(QPainter& painter, const ChartInk& ink) const
         }
         painter.setFont(tick == zero ? ink.small_strong : ink.small);
         painter.setPen(tick == zero ? ink.ink : ink.ink2);
-        painter.drawText(QRectF(0, y - 9.0, right, 18.0), Qt::AlignRight | Qt::AlignVCenter, label);
+        painter.drawText(tick_box(y), Qt::AlignRight | Qt::AlignVCenter, label);
     }
     painter.setFont(ink.small);
     painter.setPen(ink.ink2);
-    const qreal sure = frost_y(Probability::literal(1.0));
-    const qreal half = frost_y(Probability::literal(0.5));
-    painter.drawText(QRectF(0, sure - 9.0, right, 18.0), Qt::AlignRight | Qt::AlignVCenter, tr("sure"));
-    painter.drawText(QRectF(0, half - 9.0, right, 18.0), Qt::AlignRight | Qt::AlignVCenter, tr("1 in 2"));
+    const qreal sure = share_y(1.0);
+    const qreal half = share_y(0.5);
+    painter.drawText(tick_box(sure), Qt::AlignRight | Qt::AlignVCenter, models::strip_top(year_, words_));
+    if (half - sure > metrics.height() * 0.8) {
+        painter.drawText(tick_box(half), Qt::AlignRight | Qt::AlignVCenter,
+                         models::strip_middle(year_, words_));
+    }
     painter.setPen(QPen(ink.rule, 0.9, Qt::DotLine));
     painter.drawLine(QPointF(frame_.plot_left, half), QPointF(frame_.plot_right, half));
 }
@@ -249,8 +251,8 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
         middle.append({at, low_y(year_.days[place].low_middle)});
     }
     for (QPolygonF* line : {&warm, &cold, &middle}) { // The ends reach the edges of the plot.
-        line->prepend({frame_.plot_left, line->first().y()});
-        line->append({frame_.plot_right, line->last().y()});
+        line->prepend({x(0.0), line->first().y()});
+        line->append({x(static_cast<qreal>(year_.days.size())), line->last().y()});
     }
     QPolygonF outline = warm;
     std::for_each(cold.crbegin(), cold.crend(), [&outline](const QPointF& point) { outline.append(point); });
@@ -268,7 +270,8 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
     if (frost_line < frame_.frost_top()) {
         painter.save();
         painter.setClipRect(
-            QRectF(frame_.plot_left, frost_line, frame_.width(), frame_.frost_top() - frost_line));
+            QRectF(frame_.plot_left, frost_line, frame_.width(), frame_.frost_top() - frost_line),
+            Qt::IntersectClip);
         painter.setBrush(hatch_brush(ink.cold, painter.device()->devicePixelRatioF()));
         painter.drawPath(band);
         painter.restore();
@@ -279,42 +282,43 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
     painter.drawPolyline(cold);
     painter.setPen(QPen(ink.cold, 2.4));
     painter.drawPolyline(middle);
-    if (frost_line < frame_.frost_top() && year_.frost.state != models::FrostMarks::State::Never) {
+    if (draws_frost_line()) {
         painter.setPen(QPen(ink.ink, 1.5));
         painter.drawLine(QPointF(frame_.plot_left, frost_line), QPointF(frame_.plot_right, frost_line));
     }
 }
 
-void YearPainter::draw_frost_strip(QPainter& painter, const ChartInk& ink) const
+void YearPainter::draw_strip(QPainter& painter, const ChartInk& ink) const
 {
+    const bool cold = year_.strip.kind == models::YearStrip::Kind::FrostNights ||
+                      year_.strip.kind == models::YearStrip::Kind::TenderNights;
+    const QColor& colour = year_.strip.kind == models::YearStrip::Kind::HotDays ? ink.warm
+                           : cold                                               ? ink.cold
+                                                                                : ink.ink2;
     QPolygonF line;
-    line.append({frame_.plot_left, frost_y(year_.days.front().frost)});
+    const qreal end = x(static_cast<qreal>(year_.days.size()));
+    line.append({x(0.0), strip_y(0)});
     for (std::size_t place = 0; place < year_.days.size(); ++place) {
-        line.append({x(static_cast<qreal>(place) + 0.5), frost_y(year_.days[place].frost)});
+        line.append({x(static_cast<qreal>(place) + 0.5), strip_y(place)});
     }
-    line.append({frame_.plot_right, frost_y(year_.days.back().frost)});
+    line.append({end, strip_y(year_.days.size() - 1)});
     QPolygonF area = line;
-    area.append({frame_.plot_right, frame_.bottom()});
-    area.append({frame_.plot_left, frame_.bottom()});
+    area.append({end, frame_.bottom()});
+    area.append({x(0.0), frame_.bottom()});
     painter.setPen(Qt::NoPen);
-    painter.setBrush(hatch_brush(ink.cold, painter.device()->devicePixelRatioF()));
+    painter.setBrush(hatch_brush(colour, painter.device()->devicePixelRatioF()));
     painter.drawPolygon(area);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(ink.cold, 1.2));
+    painter.setPen(QPen(colour, 1.2));
     painter.drawPolyline(line);
-    painter.drawLine(QPointF(frame_.plot_right, line.last().y()),
-                     QPointF(frame_.plot_right, frame_.bottom()));
+    painter.drawLine(QPointF(end, line.last().y()), QPointF(end, frame_.bottom()));
     painter.setPen(QPen(ink.edge, 1.0));
     painter.drawLine(QPointF(frame_.plot_left, frame_.bottom() - 0.5),
                      QPointF(frame_.plot_right, frame_.bottom() - 0.5));
 }
 
-void YearPainter::draw_day_length(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const
+std::array<std::size_t, 2> YearPainter::longest_and_shortest() const
 {
-    QPolygonF line;
-    for (std::size_t place = 0; place < year_.days.size(); ++place) {
-        line.append({x(static_cast<qreal>(place) + 0.5), sky_y(place)});
-    }
     // Whole minutes are the same for some days around a solstice; the middle one is meant.
     const auto middle_of_days_with = [this](int minutes) {
         const auto has = [minutes](const models::YearDay& day) { return day.day_length_minutes == minutes; };
@@ -322,72 +326,38 @@ void YearPainter::draw_day_length(QPainter& painter, const ChartInk& ink, Labels
         const auto end = std::find_if_not(first, year_.days.end(), has);
         return static_cast<std::size_t>((first - year_.days.begin() + end - year_.days.begin() - 1) / 2);
     };
-    const std::size_t longest = middle_of_days_with(longest_day_);
-    const std::size_t shortest = middle_of_days_with(shortest_day_);
-    line.prepend({frame_.plot_left, line.first().y()});
-    line.append({frame_.plot_right, line.last().y()});
+    return {middle_of_days_with(longest_day_), middle_of_days_with(shortest_day_)};
+}
+
+void YearPainter::draw_day_length(QPainter& painter, const ChartInk& ink) const
+{
+    QPolygonF line;
+    for (std::size_t place = 0; place < year_.days.size(); ++place) {
+        line.append({x(static_cast<qreal>(place) + 0.5), sky_y(place)});
+    }
+    line.prepend({x(0.0), line.first().y()});
+    line.append({x(static_cast<qreal>(year_.days.size())), line.last().y()});
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(ink.ink, 1.0));
     painter.drawPolyline(line);
-
-    const auto label = [&](std::size_t day, bool below) {
-        const models::YearDay& extreme = year_.days[day];
-        const QPointF dot(x(static_cast<qreal>(day) + 0.5), sky_y(day));
-        painter.setBrush(ink.ink);
-        painter.setPen(Qt::NoPen);
-        painter.drawEllipse(dot, 2.4, 2.4);
-        const QString date =
-            narrow ? words_.day_and_month(extreme.date) : words_.day_and_long_month(extreme.date);
-        const QString words = extreme.day_length_minutes <= 0 || extreme.day_length_minutes >= 24 * 60
-                                  ? words_.day_length(extreme.day_length_minutes)
-                                  : tr("%1 on %2").arg(words_.day_length(extreme.day_length_minutes), date);
-        const QFontMetricsF metrics(ink.small);
-        const qreal y =
-            below ? std::min(dot.y() + 6.0 + metrics.ascent(), frame_.nights_top() - 3.0)
-                  : std::max(dot.y() - 8.0 - metrics.descent(), frame_.sky_top() + metrics.ascent());
-        painter.setFont(ink.small);
-        const qreal width = metrics.horizontalAdvance(words);
-        const qreal left =
-            std::clamp(dot.x() - width / 2.0, frame_.plot_left + 6.0, frame_.plot_right - width - 6.0);
-        // Straight onto the sky, whose colours carry ink; a halo would blot them.
-        const QRectF box(left, y - metrics.ascent(), width, metrics.height());
-        if (std::none_of(labels.taken.begin(), labels.taken.end(),
-                         [&box](const QRectF& other) { return other.intersects(box); })) {
-            labels.taken.push_back(box);
-            painter.setPen(ink.ink);
-            painter.drawText(QPointF(std::round(left), std::round(y)), words);
-        }
-    };
-    if (longest_day_ - shortest_day_ >= 10) {
-        label(longest, true);
-        label(shortest, false);
-    } else {
-        label(longest, true);
+    painter.setBrush(ink.ink);
+    painter.setPen(Qt::NoPen);
+    const auto [longest, shortest] = longest_and_shortest();
+    painter.drawEllipse(QPointF(x(static_cast<qreal>(longest) + 0.5), sky_y(longest)), 2.4, 2.4);
+    if (has_seasons_of_light()) {
+        painter.drawEllipse(QPointF(x(static_cast<qreal>(shortest) + 0.5), sky_y(shortest)), 2.4, 2.4);
     }
 }
 
-void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const
+void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, bool narrow) const
 {
     const models::FrostMarks& frost = year_.frost;
-    const qreal zero = low_y(Celsius::from_degrees(0.0));
     if (frost.state != models::FrostMarks::State::Ordinary) {
-        QString words;
-        switch (frost.state) {
-        case models::FrostMarks::State::Never:
-            words = tr("no frost at this place");
-            break;
-        case models::FrostMarks::State::AlwaysPossible:
-            words = tr("frost in every month, no safe window");
-            break;
-        default:
-            words = tr("chance per night, no season here");
-            break;
-        }
-        labels.write((frame_.plot_left + frame_.plot_right) / 2.0, frame_.frost_top() - 10.0, {words},
-                     ink.small, ink.ink, Qt::AlignHCenter);
         return;
     }
-    const auto date = [this](std::size_t day) { return words_.day_and_month(year_.days[day].date); };
+    const qreal zero = low_y(Celsius::from_degrees(0.0));
+    const std::vector<ChartLabel> written = labels(ink, narrow);
+    const std::vector<LabelPlace> places = places_at_home(wishes_of(written));
     const auto draw = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
         if (!tenth && !half) {
             return;
@@ -400,120 +370,33 @@ void YearPainter::draw_frost_dates(QPainter& painter, const ChartInk& ink, Label
             painter.setPen(QPen(ink.ink, 1.6));
             painter.drawLine(QPointF(half_x, zero - 7.0), QPointF(half_x, zero + 7.0));
         }
-        QStringList lines;
-        if (last) {
-            if (half) {
-                lines.append(
-                    (narrow ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
-                        .arg(date(*half)));
+        const auto words = last ? ChartLabel::Part::LastFrost : ChartLabel::Part::FirstFrost;
+        for (std::size_t label = 0; label < written.size(); ++label) {
+            if (written[label].part == words && places[label]) {
+                painter.setPen(QPen(ink.ink2, 1.0));
+                const qreal end = places[label]->y() + (places[label]->y() > zero ? 8.0 : -4.0);
+                painter.drawLine(QPointF(tenth_x, zero + 3.0), QPointF(tenth_x, end));
             }
-            if (tenth) {
-                lines.append((half ? (narrow ? tr("1 in 10 after %1") : tr("1 spring in 10 after %1"))
-                                   : tr("last frost: 1 year in 10 after %1"))
-                                 .arg(date(*tenth)));
-            }
-        } else {
-            if (half) {
-                lines.append(
-                    (narrow ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"))
-                        .arg(date(*half)));
-            }
-            if (tenth) {
-                lines.append((half ? (narrow ? tr("1 in 10 by %1") : tr("1 autumn in 10 by %1"))
-                                   : tr("first frost: 1 year in 10 by %1"))
-                                 .arg(date(*tenth)));
-            }
-        }
-        const QFontMetricsF metrics(ink.small);
-        const qreal first_row = std::min(zero + 24.0, frame_.frost_top() - 50.0);
-        // Last beside its date on the warm side; first one row lower, so that the two never meet.
-        const qreal y = last ? first_row : first_row + 2.2 * metrics.height();
-        bool written = last ? labels.write(tenth_x + 9.0 + 16.0, y, lines, ink.small, ink.ink)
-                            : labels.write(tenth_x - 9.0, y, lines, ink.small, ink.ink, Qt::AlignRight);
-        if (!written) {
-            written = last ? labels.write(half_x - 9.0, y, lines, ink.small, ink.ink, Qt::AlignRight)
-                           : labels.write(half_x + 9.0, y, lines, ink.small, ink.ink);
-        }
-        if (written) {
-            painter.setPen(QPen(ink.ink2, 1.0));
-            painter.drawLine(QPointF(tenth_x, zero + 3.0), QPointF(tenth_x, y + 8.0));
         }
     };
     draw(frost.last_half, frost.last_tenth, true);
     draw(frost.first_half, frost.first_tenth, false);
 }
 
-void YearPainter::draw_words(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const
+void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year,
+                      models::DaySpan view, qreal left, qreal width, qreal top, qreal bottom)
 {
-    (void)painter;
-    std::size_t warmest = 0;
-    std::size_t coldest = 0;
-    std::size_t least_frost = 0;
-    for (std::size_t place = 0; place < year_.days.size(); ++place) {
-        const models::YearDay& day = year_.days[place];
-        if (day.low_middle > year_.days[warmest].low_middle) {
-            warmest = place;
-        }
-        if (day.low_middle < year_.days[coldest].low_middle) {
-            coldest = place;
-        }
-        if (day.frost < year_.days[least_frost].frost) {
-            least_frost = place;
-        }
-    }
-    const qreal warm_x = x(static_cast<qreal>(warmest));
-    // The middle line is named on the slope into the cold, where it stands alone.
-    const QFontMetricsF metrics(ink.small_strong);
-    const auto slope = [&](qreal share) {
-        const auto day =
-            static_cast<qreal>(warmest) + share * (static_cast<qreal>(coldest) - static_cast<qreal>(warmest));
-        return static_cast<std::size_t>(std::clamp(day, 0.0, static_cast<qreal>(year_.days.size() - 1)));
-    };
-    for (const qreal share : {0.82, 0.7, 0.9}) {
-        const std::size_t day = slope(share);
-        if (labels.write(x(static_cast<qreal>(day)),
-                         low_y(year_.days[day].low_middle) + metrics.ascent() / 2.0 - 1.0,
-                         {tr("middle night low")}, ink.small_strong, ink.ink, Qt::AlignHCenter)) {
-            break;
-        }
-    }
-    if (year_.frost.state != models::FrostMarks::State::Never) {
-        const qreal zero = low_y(Celsius::from_degrees(0.0));
-        for (const qreal share : {1.0, 0.9, 1.1}) {
-            if (labels.write(x(static_cast<qreal>(slope(share))), zero - 5.0, {tr("frost line")},
-                             ink.small_strong, ink.ink, Qt::AlignHCenter)) {
-                break;
-            }
-        }
-    }
-    if (narrow) {
-        labels.write(warm_x, low_y(year_.days[warmest].low_cold) + 13.0, {tr("9 nights in 10 within")},
-                     ink.small, ink.ink2, Qt::AlignHCenter);
-    } else {
-        labels.write(warm_x, low_y(year_.days[warmest].low_warm) - 5.0, {tr("1 night in 20 is warmer")},
-                     ink.small, ink.ink2, Qt::AlignHCenter);
-        labels.write(warm_x, low_y(year_.days[warmest].low_cold) + 13.0, {tr("1 night in 20 is colder")},
-                     ink.small, ink.ink2, Qt::AlignHCenter);
-    }
-    labels.write(x(static_cast<qreal>(least_frost)), frame_.bottom() - 10.0,
-                 {narrow ? tr("chance of a frost night") : tr("chance that a night has frost, open air")},
-                 ink.small, ink.ink2, Qt::AlignHCenter) ||
-        labels.write((frame_.plot_left + frame_.plot_right) / 2.0, frame_.bottom() - 10.0,
-                     {tr("chance of a frost night")}, ink.small, ink.ink2, Qt::AlignHCenter);
-}
-
-void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year, qreal left,
-                      qreal width, qreal top, qreal bottom)
-{
-    const auto count = static_cast<qreal>(std::max<std::size_t>(1, year.days.size()));
     painter.setPen(QPen(ink.rule, 0.9));
-    for (std::size_t place = 1; place < year.days.size(); ++place) {
-        if (year.days[place].date.day() == 1) {
-            const qreal at = std::round(left + width * static_cast<qreal>(place) / count) + 0.5;
+    const int end = std::min(view.first + view.count, static_cast<int>(year.days.size()));
+    for (int place = view.first + 1; place < end; ++place) {
+        if (year.days[static_cast<std::size_t>(place)].date.day() == 1) {
+            const qreal at = std::round(left + width * (place - view.first) / view.count) + 0.5;
             painter.drawLine(QPointF(at, top), QPointF(at, bottom));
         }
     }
-    painter.setPen(QPen(ink.ink, 2.0, Qt::SolidLine, Qt::FlatCap));
+    // The edge is heavy where it is today's.
+    painter.setPen(view.first == 0 ? QPen(ink.ink, 2.0, Qt::SolidLine, Qt::FlatCap)
+                                   : QPen(ink.edge, 1.0, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QPointF(left, top), QPointF(left, bottom));
 }
 
@@ -536,7 +419,7 @@ void fill_spot(QPainter& painter, const ChartInk& ink, const models::YearSpot& s
     const auto colour = static_cast<qsizetype>(spot.colour);
     painter.fillPath(area, ink.tints[colour]);
     const QBrush pattern = pattern_brush(static_cast<models::Pattern>(spot.colour), ink.spots[colour],
-                                         painter.device()->devicePixelRatioF());
+                                         painter.device()->devicePixelRatioF(), spot.turned);
     if (pattern.style() != Qt::NoBrush) {
         painter.fillPath(area, pattern);
     }
@@ -544,20 +427,30 @@ void fill_spot(QPainter& painter, const ChartInk& ink, const models::YearSpot& s
 
 } // namespace
 
+qreal bar_top(const QRectF& row, qreal bar_height)
+{
+    return std::round(row.top() + (row.height() - bar_height) / 2.0 + 3.0) + 0.5;
+}
+
 void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearModel& model, std::size_t plant,
-                    QRectF row, qreal bar_height)
+                    const std::vector<models::YearStay>& stays, QRectF row, qreal bar_height)
 {
     const models::YearData& year = model.year();
-    const auto count = static_cast<qreal>(std::max<std::size_t>(1, year.days.size()));
-    const auto x = [&row, count](qreal day) { return row.left() + row.width() * day / count; };
-    const qreal top = std::round(row.top() + (row.height() - bar_height) / 2.0 + 3.0) + 0.5;
+    const models::DaySpan view = model.view();
+    const auto x = [&row, view](qreal day) {
+        return row.left() + row.width() * (day - view.first) / std::max(1, view.count);
+    };
+    const qreal top = bar_top(row, bar_height);
     const bool old = model.planning();
-    painter.setRenderHint(QPainter::Antialiasing);
     if (ink.spots.size() < 8 || ink.tints.size() < 8) {
         return;
     }
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (view.first > 0 || view.count < model.dayCount()) { // Whole bars draw their outline on the edge.
+        painter.setClipRect(row.adjusted(-0.5, 0, 0, 0));
+    }
 
-    const auto& stays = model.stays(plant);
     for (std::size_t place = 0; place < stays.size(); ++place) {
         const models::YearStay& stay = stays[place];
         const models::YearSpot& spot = year.spots[stay.spot];
@@ -576,6 +469,10 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(full, 1.3, old ? Qt::DashLine : Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         painter.drawRect(box);
+        if (spot.turned && colour == 0) { // Plain has no pattern to turn.
+            painter.setPen(QPen(full, 1.0));
+            painter.drawRect(box.adjusted(2.5, 2.5, -2.5, -2.5));
+        }
         painter.fillRect(QRectF(box.left() - 1.0, box.top() - 0.65, 3.0, box.height() + 1.3), full);
 
         if (stay.ladder_days > 0 && place > 0) {
@@ -606,8 +503,10 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         const QString name = models::text(spot.short_name);
         const QFontMetricsF metrics(ink.small_strong);
         const qreal name_width = metrics.horizontalAdvance(name);
-        if (box.width() >= name_width + 16.0) {
-            const QRectF plate(std::round(box.left() + 7.0), box.top() + 1.0, name_width + 8.0,
+        // The name stands at the bar's beginning, or at that of what is in view.
+        const qreal seen_from = std::max(box.left(), row.left());
+        if (std::min(box.right(), row.right()) - seen_from >= name_width + 16.0) {
+            const QRectF plate(std::round(seen_from + 7.0), box.top() + 1.0, name_width + 8.0,
                                bar_height - 2.0);
             painter.fillRect(plate, ink.tints[colour]);
             painter.setFont(ink.small_strong);
@@ -630,6 +529,7 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         painter.setPen(QPen(ink.ink, 2.4, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(QPointF(chosen, y - 2.5), QPointF(chosen, y + 2.5));
     }
+    painter.restore();
 }
 
 } // namespace lathhouse::chart

@@ -1,11 +1,13 @@
 #pragma once
 
 #include "app/chart/chart_ink.h"
+#include "app/chart/chart_label.h"
 #include "app/models/year_data.h"
 #include "app/models/year_model.h"
 
 #include <QRectF>
 
+#include <array>
 #include <vector>
 
 namespace lathhouse::chart {
@@ -18,6 +20,7 @@ struct YearFrame {
     qreal sky = 42.0;
     qreal nights = 160.0;
     qreal frost = 36.0;
+    models::DaySpan view = {}; ///< The days between the plot's edges; none: the whole year.
 
     qreal sky_top() const { return month_row; }
     qreal nights_top() const { return sky_top() + sky; }
@@ -32,26 +35,41 @@ public:
     YearPainter(const models::YearData& year, const models::YearWords& words, YearFrame frame);
 
     const YearFrame& frame() const { return frame_; }
-    qreal x(qreal day) const;
+    qreal x(qreal day) const; ///< Outside the plot for days out of view.
+    bool in_view(std::size_t day) const;
     qreal sky_y(std::size_t day) const;
     qreal low_y(Celsius low) const;
-    qreal frost_y(Probability chance) const;
+    qreal share_y(qreal share) const; ///< Within the strip.
+    qreal strip_y(std::size_t day) const;
     /// Days (places) on which a month begins, the first day shown excepted.
     const std::vector<std::size_t>& month_starts() const { return month_starts_; }
 
-    /// All bands; `narrow` shortens the words.
+    /// All bands without their words; `narrow` shortens the words that stay.
+    void draw_ground(QPainter& painter, const ChartInk& ink, bool narrow) const;
+    /// The words, the most telling first.
+    std::vector<ChartLabel> labels(const ChartInk& ink, bool narrow) const;
+    /// Both, the words at home; for paper.
     void draw_bands(QPainter& painter, const ChartInk& ink, bool narrow) const;
 
 private:
-    struct Labels;
     void draw_sky_colours(QPainter& painter, const ChartInk& ink) const;
     void draw_month_row(QPainter& painter, const ChartInk& ink) const;
     void draw_axis(QPainter& painter, const ChartInk& ink) const;
     void draw_night_band(QPainter& painter, const ChartInk& ink) const;
-    void draw_frost_strip(QPainter& painter, const ChartInk& ink) const;
-    void draw_day_length(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const;
-    void draw_frost_dates(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const;
-    void draw_words(QPainter& painter, const ChartInk& ink, Labels& labels, bool narrow) const;
+    void draw_strip(QPainter& painter, const ChartInk& ink) const;
+    void draw_day_length(QPainter& painter, const ChartInk& ink) const;
+    void draw_frost_dates(QPainter& painter, const ChartInk& ink, bool narrow) const;
+
+    QRectF room_of_labels() const;
+    bool is_below_the_band(const QRectF& box) const;
+    void add_frost_dates(std::vector<ChartLabel>& labels, const ChartInk& ink, bool narrow) const;
+    void add_day_lengths(std::vector<ChartLabel>& labels, const ChartInk& ink, bool narrow) const;
+    void add_words(std::vector<ChartLabel>& labels, const ChartInk& ink, bool narrow) const;
+
+    std::array<std::size_t, 2> longest_and_shortest() const;
+    /// Near the equator the days are even; then one length is said.
+    bool has_seasons_of_light() const { return longest_day_ - shortest_day_ >= 10; }
+    bool draws_frost_line() const;
 
     const models::YearData& year_;
     const models::YearWords& words_;
@@ -63,12 +81,15 @@ private:
     int longest_day_ = 0;
 };
 
-/// Draws one plant's year as a bar of stays within `row`, x by the same days.
+/// Draws one plant's year as a bar of stays within `row`, x by the same days. The dates in brackets are those
+/// at the risk now chosen, whatever plan the stays come from.
 void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant,
-                    QRectF row, qreal bar_height);
+                    const std::vector<models::YearStay>& stays, QRectF row, qreal bar_height);
+/// Upper edge of the bar within its row.
+qreal bar_top(const QRectF& row, qreal bar_height);
 
-/// Thin lines at the starts of months and the heavy one of today, from `top` to `bottom`.
-void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year, qreal left,
-                      qreal width, qreal top, qreal bottom);
+/// Thin lines at the starts of months and the heavy one of today, from `top` to `bottom`, as far as in view.
+void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year,
+                      models::DaySpan view, qreal left, qreal width, qreal top, qreal bottom);
 
 } // namespace lathhouse::chart

@@ -1,5 +1,6 @@
 #include "app/models/household_year.h"
 
+#include "app/models/household_strip.h"
 #include "app/words/credits.h"
 #include "app/words/plan_words.h"
 #include "core/calendar/time_zone.h"
@@ -125,6 +126,7 @@ void add_spots(YearData& year, const home::Household& household)
     bool open_taken = false;
     for (const home::Spot& spot : household.spots) {
         std::size_t colour = 0;
+        bool turned = false;
         const bool outdoors = home::is_outdoors(spot.kind);
         if (outdoors && spot.kind != home::SpotKind::Open && !roofed_taken) {
             colour = kRoofed;
@@ -133,10 +135,11 @@ void add_spots(YearData& year, const home::Household& household)
             colour = kOpen;
             open_taken = true;
         } else {
+            turned = others / std::size(kOthers) % 2 == 1;
             colour = kOthers[others++ % std::size(kOthers)];
         }
         year.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
-                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour});
+                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned});
     }
 }
 
@@ -317,6 +320,7 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
                   .credits = {words::credits(climate)},
                   .warnings = climate.warnings};
     add_days(year, household, climate, *chances);
+    year.strip = strip_of(year, household, climate, chances->nights());
     add_spots(year, household);
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);

@@ -27,8 +27,8 @@ QVariant NightTable::data(const QModelIndex& index, int role) const
         return words.temperature(day.low_middle);
     case SpreadRole:
         return tr("%1 to %2").arg(words.bare(day.low_cold), words.bare(day.low_warm));
-    case FrostRole:
-        return YearWords::chance_in_table(day.frost);
+    case StripRole:
+        return strip_value(year_->year(), words, place);
     case FrostAfterRole:
         return YearWords::chance_in_table(day.frost_after);
     case DayLengthRole:
@@ -45,7 +45,7 @@ QHash<int, QByteArray> NightTable::roleNames() const
     return {{DateRole, "date"},
             {LowRole, "low"},
             {SpreadRole, "spread"},
-            {FrostRole, "frost"},
+            {StripRole, "strip"},
             {FrostAfterRole, "frostAfter"},
             {DayLengthRole, "dayLength"},
             {SentenceRole, "sentence"}};

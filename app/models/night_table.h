@@ -18,7 +18,7 @@ public:
         DateRole = Qt::UserRole + 1,
         LowRole,
         SpreadRole,
-        FrostRole,
+        StripRole, ///< As the strip of the chart: frost this night, or what decides there.
         FrostAfterRole,
         DayLengthRole,
         SentenceRole ///< The whole row, to be read aloud.

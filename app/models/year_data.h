@@ -28,6 +28,12 @@ struct YearDay {
     std::optional<DailyLight> light; ///< In the open.
 };
 
+/// Days in a row among those of the year.
+struct DaySpan {
+    int first = 0;
+    int count = 0;
+};
+
 /// Places of the frost dates among the days shown; nullopt where there is no such date.
 struct FrostMarks {
     enum class State { Ordinary, Never, AlwaysPossible, NoSeason };
@@ -36,6 +42,21 @@ struct FrostMarks {
     std::optional<std::size_t> last_tenth;  ///< One season in ten has frost after it.
     std::optional<std::size_t> first_tenth; ///< One season in ten has had frost by then.
     std::optional<std::size_t> first_half;
+};
+
+/// What the strip below the night lows shows: frost, or what decides where there is none.
+struct YearStrip {
+    enum class Kind {
+        FrostNights,  ///< Chance that the night has frost.
+        TenderNights, ///< Chance that the night falls to the damage line of the tenderest plant.
+        HotDays,      ///< Chance that the day goes above 30 C.
+        Rain          ///< The month's rain, as a share of the wettest month's.
+    };
+    Kind kind = Kind::FrostNights;
+    std::vector<double> shares = {}; ///< For each day, 0..1; empty for frost, which the days have.
+    std::string plant = {};          ///< The tenderest one; TenderNights only.
+    Celsius line = Celsius::from_degrees(0.0); ///< Its damage line; TenderNights only.
+    double most_millimetres = 0.0;             ///< Rain of the wettest month; Rain only.
 };
 
 /// Hands in which spots are drawn; every colour of the theme has its own.
@@ -47,6 +68,7 @@ struct YearSpot {
     bool outdoors;
     std::optional<KelvinDelta> offset; ///< To the open-air low; outdoors only.
     std::size_t colour;                ///< 0..7, place among the theme's spot colours; also its pattern.
+    bool turned = false; ///< The hand has been given before: its pattern lies at a right angle, plain has a double line.
 };
 
 /// Chances of a harmful night for one plant at one spot, for each day shown.
@@ -102,6 +124,7 @@ struct YearData {
     calendar::DayOfYear turn; ///< Last day of the cold season.
     std::vector<YearDay> days;
     FrostMarks frost;
+    YearStrip strip = {};
     std::vector<YearSpot> spots;
     std::vector<YearPlant> plants;
     std::vector<HarmCurve> curves;

@@ -1,5 +1,7 @@
 #include "app/models/year_model.h"
 
+#include <QTimer>
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -18,14 +20,27 @@ QString lower_first(QString words)
     return words;
 }
 
+Probability risk_at(int stop)
+{
+    return Probability::clamped(1.0 / kStops[stop]);
+}
+
 } // namespace
 
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
-      order_(year_.plants.size()), plants_(this), nights_(this), readout_(this)
+      order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
+      nights_(this), readout_(this), idle_(new QTimer(this))
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
+    known_.resize(std::size(kStops));
     pool_.setMaxThreadCount(1);
+    idle_->setSingleShot(true);
+    connect(idle_, &QTimer::timeout, this, [this] {
+        if (pool_.activeThreadCount() == 0) {
+            look_ahead();
+        }
+    });
     fill_readout();
     solve();
 }
@@ -38,7 +53,7 @@ YearModel::~YearModel()
 
 Probability YearModel::risk() const
 {
-    return Probability::clamped(1.0 / kStops[risk_stop_]);
+    return risk_at(risk_stop_);
 }
 
 const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
@@ -65,10 +80,38 @@ void YearModel::setCursorDay(int day)
         return;
     }
     cursor_day_ = day;
+    if (day < view_.first || day >= view_.first + view_.count) {
+        // A little of what lies ahead comes with it.
+        const int ahead = view_.count / 8;
+        show_days({day < view_.first ? day - ahead : day + ahead + 1 - view_.count, view_.count});
+    }
     fill_readout();
     plants_.cursor_moved();
     emit cursorChanged();
     emit countsChanged();
+}
+
+void YearModel::show_days(DaySpan view)
+{
+    view.first = std::clamp(view.first, 0, dayCount() - view.count);
+    if (view.first != view_.first || view.count != view_.count) {
+        view_ = view;
+        emit viewChanged();
+    }
+}
+
+void YearModel::zoom(int steps, int day)
+{
+    // Twelve months, six, three.
+    const int counts[] = {dayCount(), dayCount() / 2 + 1, dayCount() / 4 + 1};
+    const auto here = std::find(std::begin(counts), std::end(counts), view_.count) - std::begin(counts);
+    const auto to = std::clamp<std::ptrdiff_t>(here + steps, 0, std::ssize(counts) - 1);
+    day = std::clamp(day, view_.first, view_.first + view_.count - 1);
+    const double share = static_cast<double>(day - view_.first) / view_.count;
+    show_days({day - static_cast<int>(std::lround(share * counts[to])), counts[to]});
+    if (cursor_day_ < view_.first || cursor_day_ >= view_.first + view_.count) {
+        setCursorDay(day);
+    }
 }
 
 void YearModel::stepMonths(int months)
@@ -197,7 +240,14 @@ QString YearModel::plantsLine() const
     if (hardened) {
         line += tr(" · stepped edge: hardening");
     }
-    return line + tr(" · bracket: date at 1 in 5 to 1 in 20");
+    const bool bracketed = std::any_of(order_.begin(), order_.end(),
+                                       [this](std::size_t plant) { return !dates(plant).empty(); });
+    return bracketed ? line + tr(" · bracket: date at 1 in 5 to 1 in 20") : line;
+}
+
+QString YearModel::plantsShortLine() const
+{
+    return tr("%1 by date out").arg(order_.size());
 }
 
 QString YearModel::footnote() const
@@ -243,9 +293,13 @@ QString YearModel::credits() const
 QString YearModel::night_sentence(std::size_t place) const
 {
     const YearDay& day = year_.days[place];
-    return tr("%1. Night low %2, 9 in 10: %3 to %4. Frost this night %5, frost after this night %6. Day %7.")
+    QString strip;
+    if (year_.strip.kind != YearStrip::Kind::FrostNights) {
+        strip = tr(" %1: %2.").arg(stripLabel(), strip_value(year_, words_, place));
+    }
+    return tr("%1. Night low %2, 9 in 10: %3 to %4.%5 Frost this night %6, frost after this night %7. Day %8.")
         .arg(words_.long_date(day.date), words_.temperature(day.low_middle), words_.bare(day.low_cold),
-             words_.bare(day.low_warm), YearWords::chance(day.frost), YearWords::chance(day.frost_after),
+             words_.bare(day.low_warm), strip, YearWords::chance(day.frost), YearWords::chance(day.frost_after),
              words_.day_length(day.day_length_minutes));
 }
 
@@ -305,7 +359,11 @@ std::optional<std::pair<int, int>> YearModel::step_at(std::size_t plant, int day
 int YearModel::colour_at_cursor(std::size_t plant) const
 {
     const YearStay* stay = stay_at(plant, cursor_day_);
-    return stay ? static_cast<int>(year_.spots[stay->spot].colour) : -1;
+    if (stay == nullptr) {
+        return -1;
+    }
+    const YearSpot& spot = year_.spots[stay->spot];
+    return static_cast<int>(spot.colour) + (spot.turned ? kSpotColours : 0);
 }
 
 QString YearModel::words_at_cursor(std::size_t plant) const
@@ -347,6 +405,9 @@ void YearModel::fill_readout()
         lines.push_back({tr("On the %1").arg(sheltered_name),
                          words_.temperature(year_.sheltered->low_middle[place]), false});
     }
+    if (year_.strip.kind != YearStrip::Kind::FrostNights) {
+        lines.push_back({stripLabel(), strip_value(year_, words_, place), true});
+    }
     lines.push_back({tr("Frost this night"), YearWords::chance_in_table(day.frost), false});
     lines.push_back({tr("Frost after this night"), YearWords::chance_in_table(day.frost_after), true});
     if (year_.sheltered) {
@@ -370,26 +431,55 @@ void YearModel::fill_readout()
 
 void YearModel::solve()
 {
-    const int generation = ++generation_;
+    pool_.clear(); // What is being solved goes on, what waits is not wanted any more.
+    if (const auto& known = known_[static_cast<std::size_t>(risk_stop_)]) {
+        take(*known);
+        return;
+    }
     if (!planning_) {
         planning_ = true;
         emit planningChanged();
     }
-    pool_.clear();
-    pool_.start([this, generation, solver = solver_, accepted = risk()] {
+    start_solving(risk_stop_);
+}
+
+void YearModel::start_solving(int stop)
+{
+    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop)] {
         SolvedYear solved = solver(accepted);
         QMetaObject::invokeMethod(
-            this,
-            [this, generation, result = std::move(solved)]() mutable { take(std::move(result), generation); },
+            this, [this, stop, result = std::move(solved)]() mutable { keep(std::move(result), stop); },
             Qt::QueuedConnection);
     });
 }
 
-void YearModel::take(SolvedYear solved, int generation)
+void YearModel::keep(SolvedYear solved, int stop)
 {
-    if (generation != generation_) {
-        return; // A newer risk is being solved.
+    auto& known = known_[static_cast<std::size_t>(stop)];
+    known = std::move(solved);
+    if (planning_ && stop == risk_stop_) {
+        take(*known);
+    } else if (!planning_) {
+        look_ahead();
     }
+}
+
+void YearModel::look_ahead()
+{
+    std::optional<int> nearest;
+    for (int stop = 0; stop < static_cast<int>(known_.size()); ++stop) {
+        if (!known_[static_cast<std::size_t>(stop)] &&
+            (!nearest || std::abs(stop - risk_stop_) < std::abs(*nearest - risk_stop_))) {
+            nearest = stop;
+        }
+    }
+    if (nearest && !planning_) {
+        start_solving(*nearest);
+    }
+}
+
+void YearModel::take(SolvedYear solved)
+{
     const bool first_plan = solved_.stays.empty();
     if (first_plan) {
         plants_.begin_order();
@@ -409,12 +499,17 @@ void YearModel::take(SolvedYear solved, int generation)
     } else {
         plants_.dates_moved();
     }
-    planning_ = false;
-    emit planningChanged();
+    if (planning_) {
+        planning_ = false;
+        emit planningChanged();
+    }
     emit planChanged();
     emit datesChanged();
     emit countsChanged();
     emit riskSpokenChanged();
+    // Not before the plan is drawn, and not where the slider is still moving.
+    constexpr int kIdle = 400;
+    idle_->start(kIdle);
 }
 
 } // namespace lathhouse::models

@@ -3,6 +3,7 @@
 #include "app/models/night_table.h"
 #include "app/models/plant_rows.h"
 #include "app/models/readout_rows.h"
+#include "app/models/strip_words.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
@@ -10,11 +11,14 @@
 #include <QThreadPool>
 #include <QtQml/qqmlregistration.h>
 
+class QTimer;
+
 namespace lathhouse::models {
 
 /// The page Year: a year of nights, the plants in it, a cursor on a date, and the risk accepted.
 ///
-/// The plan is solved in a thread of its own; the dates at a risk are looked up at once.
+/// The plan is solved in a thread of its own; the dates at a risk are looked up at once. While nothing is asked
+/// for, the plans at the other risks are solved as well, so that the slider finds them ready.
 class YearModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -27,6 +31,12 @@ class YearModel : public QObject {
     Q_PROPERTY(QString todayShort READ todayShort CONSTANT)
     Q_PROPERTY(int dayCount READ dayCount CONSTANT)
     Q_PROPERTY(QString unit READ unit CONSTANT)
+    Q_PROPERTY(QString stripHead READ stripHead CONSTANT)
+    Q_PROPERTY(QString stripShortHead READ stripShortHead CONSTANT)
+    Q_PROPERTY(QString stripLabel READ stripLabel CONSTANT)
+
+    Q_PROPERTY(int viewFirst READ viewFirst NOTIFY viewChanged)
+    Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
 
     Q_PROPERTY(int cursorDay READ cursorDay WRITE setCursorDay NOTIFY cursorChanged)
     Q_PROPERTY(QString cursorShort READ cursorShort NOTIFY cursorChanged)
@@ -41,12 +51,13 @@ class YearModel : public QObject {
     Q_PROPERTY(QString outdoorsWords READ outdoorsWords NOTIFY countsChanged)
     Q_PROPERTY(QString hardeningWords READ hardeningWords NOTIFY countsChanged)
 
-    Q_PROPERTY(QStringList riskStops READ riskStops CONSTANT)
+    Q_PROPERTY(QList<QString> riskStops READ riskStops CONSTANT)
     Q_PROPERTY(int riskStop READ riskStop WRITE setRiskStop NOTIFY riskChanged)
     Q_PROPERTY(bool planning READ planning NOTIFY planningChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
     Q_PROPERTY(QString riskSpoken READ riskSpoken NOTIFY riskSpokenChanged)
     Q_PROPERTY(QString plantsLine READ plantsLine NOTIFY planChanged)
+    Q_PROPERTY(QString plantsShortLine READ plantsShortLine NOTIFY planChanged)
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
     Q_PROPERTY(QString credits READ credits CONSTANT)
 
@@ -74,6 +85,16 @@ public:
     QString todayShort() const { return words_.date_with_year(year_.today); }
     int dayCount() const { return static_cast<int>(year_.days.size()); }
     QString unit() const { return words_.unit(); }
+    QString stripHead() const { return strip_head(year_, words_, false); }
+    QString stripShortHead() const { return strip_head(year_, words_, true); }
+    QString stripLabel() const { return strip_label(year_, words_); }
+
+    /// The days that the chart shows: the year, half of it or a quarter, always with the cursor in it.
+    int viewFirst() const { return view_.first; }
+    int viewDays() const { return view_.count; }
+    DaySpan view() const { return view_; }
+    /// Shows less (steps > 0) or more of the year; `day` stays where it is as far as the year's ends allow.
+    Q_INVOKABLE void zoom(int steps, int day);
 
     int cursorDay() const { return cursor_day_; }
     void setCursorDay(int day); ///< Kept within the days shown.
@@ -99,6 +120,7 @@ public:
     void setCurrentRow(int row);
     QString riskSpoken() const;
     QString plantsLine() const;
+    QString plantsShortLine() const; ///< Where the other has no room.
     QString footnote() const;
     QString credits() const;
 
@@ -108,11 +130,13 @@ public:
 
     QString night_sentence(std::size_t day) const;
     QString plant_sentence(std::size_t plant) const;
-    int colour_at_cursor(std::size_t plant) const; ///< -1 before the first plan.
+    /// Colour of the spot, kSpotColours more where its pattern is turned; -1 before the first plan.
+    int colour_at_cursor(std::size_t plant) const;
     QString words_at_cursor(std::size_t plant) const;
     bool outdoors_at_cursor(std::size_t plant) const;
 
 signals:
+    void viewChanged();
     void cursorChanged();
     void countsChanged();
     void riskChanged();
@@ -128,26 +152,34 @@ private:
     /// 1-based step of a ladder on that day with the number of steps; nullopt on other days.
     std::optional<std::pair<int, int>> step_at(std::size_t plant, int day) const;
     bool in_first_half_of_season(std::size_t day) const;
+    void show_days(DaySpan view);
     void fill_readout();
     void solve();
-    void take(SolvedYear solved, int generation);
+    void start_solving(int stop);
+    void keep(SolvedYear solved, int stop);
+    void take(SolvedYear solved);
+    void look_ahead();
 
     YearData year_;
     YearSolver solver_;
     YearWords words_;
     SolvedYear solved_{};
+    std::vector<std::optional<SolvedYear>> known_; ///< For each stop of the risk.
     std::vector<std::size_t> order_;
+    DaySpan view_;
     int cursor_day_ = 0;
     int risk_stop_ = 2;
     int current_row_ = 0;
-    int generation_ = 0;
     bool planning_ = false;
     PlantRows plants_;
     NightTable nights_;
     ReadoutRows readout_;
+    QTimer* idle_;
     QThreadPool pool_;
 };
 
+/// Hands that the theme has for spots.
+constexpr int kSpotColours = 8;
 /// Steps out of the light of one spot into that of another.
 constexpr int kStepsOut = 5;
 constexpr int kStepsIn = 4;

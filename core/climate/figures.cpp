@@ -42,19 +42,28 @@ Monthly<double> spread_of_highs(const MonthlyFigures& figures, const DailyCurve&
 
 } // namespace
 
-double heat_days(const MonthlyFigures& figures)
+DailyCurve chances_of_heat(const MonthlyFigures& figures)
 {
     // A reading above 30 C: 30.1 C where tenths are read, 87 F where whole degrees Fahrenheit are.
     const double line = 30.0 + figures.reading_step.kelvins() / 2.0;
-    constexpr std::size_t kLeapDay = 59;
     Monthly<double> high{};
     std::ranges::transform(figures.high, high.begin(), [](Celsius month) { return month.degrees(); });
     const DailyCurve mean_high = curve_through_months(high);
     const DailyCurve spread = curve_through_months(spread_of_highs(figures, mean_high));
-    double days = 0.0;
+    DailyCurve chances{};
     for (std::size_t d = 0; d < mean_high.size(); ++d) {
-        const double share = normal_below((mean_high[d] - line) / std::max(spread[d], 0.5));
-        days += d == kLeapDay ? share / 4.0 : share;
+        chances[d] = normal_below((mean_high[d] - line) / std::max(spread[d], 0.5));
+    }
+    return chances;
+}
+
+double heat_days(const MonthlyFigures& figures)
+{
+    constexpr std::size_t kLeapDay = 59;
+    const DailyCurve chances = chances_of_heat(figures);
+    double days = 0.0;
+    for (std::size_t d = 0; d < chances.size(); ++d) {
+        days += d == kLeapDay ? chances[d] / 4.0 : chances[d];
     }
     return days;
 }

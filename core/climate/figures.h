@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/climate/month_curve.h"
 #include "core/climate/monthly_figures.h"
 #include "core/units/length.h"
 #include "core/units/light.h"
@@ -17,6 +18,9 @@ namespace lathhouse::climate {
 /// to the line. Accuracy, on the other half, mean absolute error: 1.8 days where both spreads are known, 2.8
 /// with that of the means, 3.3 with that of the lows, 4.0 with neither (docs/methods/figures-of-a-place.md).
 double heat_days(const MonthlyFigures& figures);
+
+/// Chance for each day of the year that its high is above 30 C: what `heat_days` sums, with its assumptions.
+DailyCurve chances_of_heat(const MonthlyFigures& figures);
 
 /// Half-zone of winter hardiness, "1a" to "13b", of the mean lowest night of the cold seasons; what lies
 /// below -60 F is "1a", what lies at 70 F or above "13b". Source: limits of the USDA Plant Hardiness Zone Map

@@ -108,6 +108,20 @@ TEST(HeatDays, AreFewWhereItIsCoolAndMostOfTheYearInTheTropics)
     EXPECT_GT(heat_days(tropical_figures()), 180.0);
 }
 
+TEST(ChancesOfHeat, AreHighestInSummerAndSumToTheHeatDays)
+{
+    const DailyCurve chances = chances_of_heat(inland_figures());
+    EXPECT_GT(chances[196], chances[15]);
+    double sum = 0.0;
+    for (std::size_t day = 0; day < chances.size(); ++day) {
+        EXPECT_GE(chances[day], 0.0);
+        EXPECT_LE(chances[day], 1.0);
+        sum += chances[day];
+    }
+    // 29 February counts for a quarter, and is a winter's day.
+    EXPECT_NEAR(sum, heat_days(inland_figures()), 0.01);
+}
+
 TEST(MonthsOfLight, SummerIsLongerLighterAndThirstier)
 {
     const auto months = months_of_light(inland_figures(), kPlace, Metres::from_metres(200));

@@ -8,6 +8,8 @@
 
 #include <gtest/gtest.h>
 
+#include <atomic>
+
 namespace lathhouse::models {
 namespace {
 
@@ -116,6 +118,37 @@ TEST_F(YearModelTest, OnlyTheLastOfManyRisksIsTaken)
     EXPECT_EQ(plans.count(), 1);
 }
 
+TEST_F(YearModelTest, RiskThatIsKnownGivesTheSamePlan)
+{
+    const auto before = model.stays(0);
+    model.setRiskStop(4);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }));
+    model.setRiskStop(2);
+    EXPECT_FALSE(model.planning());
+    const auto& after = model.stays(0);
+    ASSERT_EQ(after.size(), before.size());
+    for (std::size_t stay = 0; stay < after.size(); ++stay) {
+        EXPECT_EQ(after[stay].first, before[stay].first);
+    }
+}
+
+TEST_F(YearModelTest, ViewKeepsTheDayAndTheCursor)
+{
+    model.setCursorDay(200);
+    model.zoom(1, 200);
+    EXPECT_EQ(model.viewDays(), 183);
+    EXPECT_NEAR(200 - model.viewFirst(), 183.0 * 200.0 / 365.0, 1.0);
+    model.zoom(5, 200);
+    EXPECT_EQ(model.viewDays(), 92);
+    model.setCursorDay(0);
+    EXPECT_EQ(model.viewFirst(), 0);
+    model.setCursorDay(364);
+    EXPECT_EQ(model.viewFirst(), 365 - 92);
+    model.zoom(-9, 364);
+    EXPECT_EQ(model.viewFirst(), 0);
+    EXPECT_EQ(model.viewDays(), 365);
+}
+
 TEST_F(YearModelTest, RowIsSpokenAsASentence)
 {
     for (int row = 0; row < model.plants()->rowCount(); ++row) {
@@ -133,6 +166,27 @@ TEST_F(YearModelTest, NoChanceIsCertain)
         const QString spoken = model.night_sentence(static_cast<std::size_t>(row));
         EXPECT_FALSE(spoken.contains("0 %") || spoken.contains("100 %"));
     }
+}
+
+TEST(YearModel, PlansAtOtherRisksAreReadyOnceNothingIsAsked)
+{
+    std::atomic<int> solved = 0;
+    YearModel model(
+        filled_year(),
+        [&solved, year = filled_year()](Probability risk) {
+            ++solved;
+            return filled_plan(year, risk);
+        },
+        YearWords(Units::Metric, QLocale::c()));
+    ASSERT_TRUE(QTest::qWaitFor([&solved] { return solved == 5; }, 20'000));
+    QCoreApplication::processEvents();
+    for (const int stop : {0, 4, 1, 3, 2}) {
+        QSignalSpy plans(&model, &YearModel::planChanged);
+        model.setRiskStop(stop);
+        EXPECT_FALSE(model.planning());
+        EXPECT_EQ(plans.count(), 1);
+    }
+    EXPECT_EQ(solved, 5);
 }
 
 TEST(YearWords, TemperaturesHaveATrueMinusAndAThinSpace)

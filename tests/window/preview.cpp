@@ -1,10 +1,13 @@
 #include "app/window.h"
 #include "tests/models/year_filler.h"
+#include "tests/window/demonstration_year.h"
 
 #include <cstdlib>
-#include <string>
+#include <iostream>
+#include <string_view>
 
-/// Draws the page Year of the invented household: preview FILE.png [WIDTH HEIGHT [us]].
+/// Draws the page Year: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE]]. Without a place it is the
+/// invented household with invented numbers, else the demonstration household there.
 int main(int argc, char** argv)
 {
     using namespace lathhouse;
@@ -19,8 +22,26 @@ int main(int argc, char** argv)
         options.width = std::atoi(argv[2]);
         options.height = std::atoi(argv[3]);
     }
-    if (argc > 4) {
+    if (argc == 5 && std::string_view(argv[4]) == "us") {
         options.units = models::Units::Us;
+    }
+    if (argc > 5) {
+        const auto latitude = Latitude::from_degrees(std::atof(argv[4]));
+        const auto longitude = Longitude::from_degrees(std::atof(argv[5]));
+        if (!latitude || !longitude) {
+            std::cerr << "year_preview: that is no latitude and longitude\n";
+            return 2;
+        }
+        const home::Hemisphere hemisphere =
+            latitude->degrees() < 0.0 ? home::Hemisphere::South : home::Hemisphere::North;
+        auto shown = models::demonstration_year({.today = models::shown_today(), .hemisphere = hemisphere},
+                                                Position{*latitude, *longitude});
+        if (!shown) {
+            std::cerr << "year_preview: " << shown.error().message << '\n';
+            return 1;
+        }
+        options.year = std::move(shown->year);
+        options.solver = std::move(shown->solver);
     }
     options.self_test = !options.picture;
     int none = 1;

@@ -1,0 +1,250 @@
+#include "app/models/year_model.h"
+#include "tests/window/demonstration_year.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lathhouse {
+namespace {
+
+/// What does not come ends the program: there would be nothing to measure.
+void wait_for(const std::function<bool()>& event, const char* name)
+{
+    if (!QTest::qWaitFor(event, 60'000)) {
+        std::fprintf(stderr, "window_bench: %s did not come\n", name);
+        std::exit(1);
+    }
+}
+
+double milliseconds(const QElapsedTimer& since)
+{
+    return static_cast<double>(since.nsecsElapsed()) / 1e6;
+}
+
+/// Processes at work on the machine in the last minute; what was measured stands beside it.
+std::string load()
+{
+    std::ifstream file("/proc/loadavg");
+    std::string one = "?";
+    file >> one;
+    return one;
+}
+
+double at_share(std::vector<double> times, double share)
+{
+    std::sort(times.begin(), times.end());
+    return times[std::min(times.size() - 1, static_cast<std::size_t>(share * static_cast<double>(times.size())))];
+}
+
+void print(const char* household, const char* what, const std::vector<double>& times, const char* bar)
+{
+    if (times.empty()) {
+        std::printf("%-14s %-34s nothing measured\n", household, what);
+        return;
+    }
+    std::printf("%-14s %-34s %5zu %8.1f %8.1f %8.1f   %-8s %s\n", household, what, times.size(),
+                at_share(times, 0.5), at_share(times, 0.95), *std::max_element(times.begin(), times.end()), bar,
+                load().c_str());
+    std::fflush(stdout);
+}
+
+/// The time that drawing takes: from the window's request for a frame to the frame.
+class FrameClock : public QObject {
+public:
+    explicit FrameClock(QQuickWindow* window) : window_(window)
+    {
+        window->installEventFilter(this);
+        connect(window, &QQuickWindow::frameSwapped, this, [this] {
+            if (begun_) {
+                last_ = milliseconds(clock_);
+                begun_ = false;
+            }
+            ++frames_;
+        });
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (watched == window_ && event->type() == QEvent::UpdateRequest) {
+            clock_.start();
+            begun_ = true;
+        }
+        return false;
+    }
+    /// Runs `change` and the frame that shows it; milliseconds of both, without the wait between them. Negative
+    /// where nothing was to be drawn.
+    double frame_after(const std::function<void()>& change)
+    {
+        const int before = frames_;
+        QElapsedTimer changing;
+        changing.start();
+        change();
+        const double changed = milliseconds(changing);
+        if (!QTest::qWaitFor([this, before] { return frames_ > before; }, 2000)) {
+            return -1.0;
+        }
+        return changed + last_;
+    }
+    int frames() const { return frames_; }
+
+private:
+    QQuickWindow* window_;
+    QElapsedTimer clock_;
+    bool begun_ = false;
+    double last_ = 0.0;
+    int frames_ = 0;
+};
+
+struct Opened {
+    std::unique_ptr<models::YearModel> model;
+    std::unique_ptr<QQmlApplicationEngine> engine;
+    QQuickWindow* window = nullptr;
+    double first_frame = 0.0;
+};
+
+/// From the household's data to the first frame; what the plan takes comes after.
+Opened open(const home::DemonstrationOptions& options, const char* name)
+{
+    Opened opened;
+    QElapsedTimer since;
+    since.start();
+    auto shown = models::demonstration_year(options);
+    if (!shown) {
+        std::fprintf(stderr, "window_bench: %s\n", shown.error().message.c_str());
+        std::exit(1);
+    }
+    const double data = milliseconds(since);
+    opened.model = std::make_unique<models::YearModel>(
+        std::move(shown->year), std::move(shown->solver),
+        models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    opened.engine = std::make_unique<QQmlApplicationEngine>();
+    opened.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    opened.engine->setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(opened.model.get())},
+                                         {QStringLiteral("scheme"), QStringLiteral("light")}});
+    opened.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
+    if (opened.engine->rootObjects().isEmpty()) {
+        std::fprintf(stderr, "window_bench: the window could not be made\n");
+        std::exit(1);
+    }
+    opened.window = qobject_cast<QQuickWindow*>(opened.engine->rootObjects().first());
+    bool drawn = false;
+    QObject::connect(opened.window, &QQuickWindow::frameSwapped, opened.window, [&drawn] { drawn = true; });
+    wait_for([&drawn] { return drawn; }, "the first frame");
+    opened.first_frame = milliseconds(since);
+    print(name, "data of the year", {data}, "");
+    print(name, "first frame, data included", {opened.first_frame}, "300/1000");
+    opened.window->disconnect();
+    wait_for([&opened] { return !opened.model->planning(); }, "the first plan");
+    print(name, "first plan", {milliseconds(since) - opened.first_frame}, "");
+    return opened;
+}
+
+void measure(const home::DemonstrationOptions& options, const char* name)
+{
+    const Opened opened = open(options, name);
+    models::YearModel& model = *opened.model;
+    FrameClock clock(opened.window);
+
+    constexpr int kSlides = 24;
+    constexpr int kStops[] = {3, 4, 1, 0, 2};
+    std::vector<double> dates;
+    std::vector<double> solved;
+    std::vector<double> known;
+    std::vector<double> settled;
+    std::vector<double> moving;
+    for (int slide = 0; slide < kSlides; ++slide) {
+        QElapsedTimer since;
+        since.start();
+        const int before = clock.frames();
+        model.setRiskStop(kStops[slide % 5]);
+        const bool was_known = !model.planning();
+        wait_for([&] { return clock.frames() > before; }, "a frame");
+        dates.push_back(milliseconds(since));
+        double on_screen = dates.back(); // A plan that was known stands in the same frame.
+        if (was_known) {
+            known.push_back(on_screen);
+        } else {
+            wait_for([&] { return !model.planning(); }, "a plan");
+            const int planned = clock.frames();
+            wait_for([&] { return clock.frames() > planned; }, "a frame");
+            on_screen = milliseconds(since);
+            solved.push_back(on_screen);
+        }
+        // The bars are on their way for 200 ms; after as long without a frame they stand.
+        int frames = clock.frames();
+        QElapsedTimer between;
+        between.start();
+        double last = on_screen;
+        while (between.elapsed() < 120) {
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+            if (clock.frames() > frames) {
+                frames = clock.frames();
+                moving.push_back(milliseconds(between));
+                last = milliseconds(since);
+                between.restart();
+            }
+        }
+        settled.push_back(last);
+    }
+    print(name, "slider to dates on screen", dates, "50");
+    print(name, "slider to plan, known by then", known, "200");
+    print(name, "slider to plan, solved on the way", solved, "200");
+    print(name, "slider to bars at rest", settled, "");
+    print(name, "between frames while bars move", moving, "");
+
+    std::vector<double> steps;
+    for (int day = 1; day < model.dayCount(); ++day) {
+        const double time = clock.frame_after([&] { model.setCursorDay(day); });
+        if (time >= 0.0) {
+            steps.push_back(time);
+        }
+    }
+    print(name, "frame of a cursor step", steps, "16");
+
+    auto* list = opened.window->findChild<QQuickItem*>(QStringLiteral("plantRows"));
+    std::vector<double> scrolls;
+    const double end = std::max(0.0, list->property("contentHeight").toDouble() - list->height());
+    double at = 0.0;
+    double step = 12.0;
+    for (int frame = 0; end > 0.0 && frame < 200; ++frame) {
+        if (at + step > end || at + step < 0.0) {
+            step = -step;
+        }
+        at = std::clamp(at + step, 0.0, end);
+        const double time = clock.frame_after([&] { list->setProperty("contentY", at); });
+        if (time >= 0.0) {
+            scrolls.push_back(time);
+        }
+    }
+    print(name, "frame of a scroll of the rows", scrolls, "16");
+}
+
+} // namespace
+} // namespace lathhouse
+
+/// Times of the window, drawn by software into memory, as a table. Judges nothing: the machine may be busy.
+int main(int argc, char** argv)
+{
+    using namespace lathhouse;
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    QGuiApplication application(argc, argv);
+    std::printf("milliseconds; the bar is the project's own; load: processes in the last minute\n");
+    std::printf("%-14s %-34s %5s %8s %8s %8s   %-8s %s\n", "household", "what", "times", "middle", "95th", "most",
+                "bar", "load");
+    measure({.today = models::shown_today()}, "demonstration");
+    measure({.today = models::shown_today(), .plants = 60, .spots = 20}, "60 plants");
+    return 0;
+}

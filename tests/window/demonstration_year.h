@@ -1,0 +1,22 @@
+#pragma once
+
+#include "app/models/household_year.h"
+#include "core/base/result.h"
+#include "core/home/demonstration.h"
+
+#include <optional>
+
+namespace lathhouse::models {
+
+/// The day on which the demonstration is shown in tests and benchmarks.
+constexpr int kShownYear = 2026;
+calendar::Date shown_today();
+
+/// The demonstration household with the figures of its place, as the program shows it.
+///
+/// elsewhere: takes the household to another place on Earth, in Universal Time, with all that its climate says.
+Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
+                                         std::optional<Position> elsewhere = std::nullopt,
+                                         words::UnitSystem units = words::UnitSystem::Metric);
+
+} // namespace lathhouse::models

@@ -1,0 +1,199 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The page Year of the demonstration household by keyboard alone.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationYear {
+        id: household
+    }
+    YearPage {
+        id: page
+        anchors.fill: parent
+        year: household.year
+        narrow: false
+        wide: false
+        focus: true
+    }
+    TestCase {
+        id: tests
+        name: "YearKeys"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            compare(household.error, "");
+            household.renew();
+            page.asTable = false;
+            tryCompare(household.year, "planning", false);
+            page.forceActiveFocus();
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        /// Whether the focus is on that part or within it.
+        function hasFocus(name: string): bool {
+            for (let at = page.Window.activeFocusItem; at !== null; at = at.parent) {
+                if (at.objectName === name)
+                    return true;
+            }
+            return false;
+        }
+
+        function test_arrowsMoveADayAndWithControlAWeek() {
+            keyClick(Qt.Key_Right);
+            compare(household.year.cursorDay, 1);
+            keyClick(Qt.Key_Right, Qt.ControlModifier);
+            compare(household.year.cursorDay, 8);
+            keyClick(Qt.Key_Left);
+            compare(household.year.cursorDay, 7);
+            keyClick(Qt.Key_Left, Qt.ControlModifier);
+            compare(household.year.cursorDay, 0);
+        }
+
+        function test_cursorStopsAtTheEndsOfTheYear() {
+            keyClick(Qt.Key_Left);
+            compare(household.year.cursorDay, 0);
+            keyClick(Qt.Key_End);
+            compare(household.year.cursorDay, household.year.dayCount - 1);
+            keyClick(Qt.Key_Right);
+            compare(household.year.cursorDay, household.year.dayCount - 1);
+            keyClick(Qt.Key_Home);
+            compare(household.year.cursorDay, 0);
+        }
+
+        function test_pageKeysMoveAMonth() {
+            keyClick(Qt.Key_PageDown);
+            compare(household.year.cursorShort, "Tue 14 Apr");
+            keyClick(Qt.Key_PageUp);
+            compare(household.year.cursorShort, "Sat 14 Mar");
+        }
+
+        function test_upAndDownChooseARow() {
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Down);
+            compare(household.year.currentRow, 2);
+            keyClick(Qt.Key_Up);
+            compare(household.year.currentRow, 1);
+        }
+
+        function test_cursorMovesTheMarksAndTheNumbers() {
+            const bands = named("bands") as YearBands;
+            const before = bands.cursorX;
+            const title = named("readoutTitle") as Text;
+            compare(title.text, "Saturday 14 March");
+            keyClick(Qt.Key_PageDown);
+            verify(bands.cursorX > before + 30);
+            compare(title.text, "Tuesday 14 April");
+        }
+
+        function test_sliderMovesTheDatesAtOnceAndThePlanAfterwards() {
+            const slider = named("riskSlider") as RiskSlider;
+            slider.forceActiveFocus(Qt.TabFocusReason);
+            // The first row is the first to go out.
+            const careful = household.mayGoOut(0);
+            verify(careful > 0);
+            keyClick(Qt.Key_Right);
+            compare(household.year.riskStop, 3);
+            keyClick(Qt.Key_Right);
+            compare(household.year.riskStop, 4);
+            verify(household.mayGoOut(0) < careful);
+            tryCompare(household.year, "planning", false);
+            keyClick(Qt.Key_Right);
+            compare(household.year.riskStop, 4);
+            for (let press = 0; press < 6; ++press)
+                keyClick(Qt.Key_Left);
+            compare(household.year.riskStop, 0);
+            verify(household.mayGoOut(0) > careful);
+            tryCompare(household.year, "planning", false);
+            compare(slider.value, 0);
+        }
+
+        function test_sliderSpeaksTheRiskAndTheRowReadLast() {
+            const slider = named("riskSlider") as RiskSlider;
+            slider.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Left);
+            verify(slider.Accessible.name.startsWith("Risk you accept, 1 in 20. "), slider.Accessible.name);
+            verify(slider.Accessible.name.includes("out "), slider.Accessible.name);
+        }
+
+        function test_tableIsATwinOfTheChart() {
+            keyClick(Qt.Key_PageDown);
+            const day = household.year.cursorDay;
+            keyClick(Qt.Key_T);
+            compare(page.asTable, true);
+            verify(!named("yearChart").visible);
+            const rows = named("tableRows") as ListView;
+            compare(rows.count, household.year.dayCount);
+            compare(rows.currentIndex, day);
+            keyClick(Qt.Key_Down);
+            compare(household.year.cursorDay, day + 1);
+            compare(rows.currentIndex, day + 1);
+            keyClick(Qt.Key_Escape);
+            compare(page.asTable, false);
+            verify(named("yearChart").visible);
+            keyClick(Qt.Key_Right);
+            compare(household.year.cursorDay, day + 2);
+        }
+
+        function test_tabWalksInTheOrderOfReading() {
+            named("riskSlider").forceActiveFocus(Qt.TabFocusReason);
+            for (const next of ["tableButton", "bands", "plantRows"]) {
+                keyClick(Qt.Key_Tab);
+                verify(hasFocus(next), next);
+            }
+            for (const before of ["bands", "tableButton", "riskSlider"]) {
+                keyClick(Qt.Key_Tab, Qt.ShiftModifier);
+                verify(hasFocus(before), before);
+            }
+        }
+
+        function test_cursorTakesTheViewWithIt() {
+            keyClick(Qt.Key_Plus);
+            keyClick(Qt.Key_Plus);
+            compare(household.year.viewDays, 92);
+            compare(household.year.viewFirst, 0);
+            for (let month = 0; month < 5; ++month)
+                keyClick(Qt.Key_PageDown);
+            verify(household.year.viewFirst > 30);
+            verify(household.year.cursorDay < household.year.viewFirst + household.year.viewDays);
+            keyClick(Qt.Key_End);
+            compare(household.year.viewFirst, household.year.dayCount - 92);
+            keyClick(Qt.Key_Home);
+            compare(household.year.viewFirst, 0);
+            keyClick(Qt.Key_Minus);
+            keyClick(Qt.Key_Minus);
+            compare(household.year.viewDays, household.year.dayCount);
+        }
+
+        function test_f6WalksThePartsOfThePage() {
+            named("riskSlider").forceActiveFocus(Qt.TabFocusReason);
+            for (const next of ["bands", "plantRows", "readout", "riskSlider"]) {
+                keyClick(Qt.Key_F6);
+                verify(hasFocus(next), next);
+            }
+            keyClick(Qt.Key_F6, Qt.ShiftModifier);
+            verify(hasFocus("readout"));
+        }
+
+        function test_buttonAnswersReturnAndSpace() {
+            named("tableButton").forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Return);
+            compare(page.asTable, true);
+            keyClick(Qt.Key_Escape);
+            named("tableButton").forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Space);
+            compare(page.asTable, true);
+        }
+    }
+}

@@ -1,0 +1,154 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The page Year of the demonstration household by mouse alone.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationYear {
+        id: household
+    }
+    YearPage {
+        id: page
+        width: root.width
+        height: 744
+        year: household.year
+        narrow: false
+        wide: false
+        focus: true
+    }
+    TestCase {
+        id: tests
+        name: "YearMouse"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            compare(household.error, "");
+            page.height = 744;
+            household.renew();
+            page.asTable = false;
+            tryCompare(household.year, "planning", false);
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function test_clickSetsTheCursorWhereItFell() {
+            const plot = named("pointer");
+            mouseClick(plot, plot.width / 2, 120);
+            verify(Math.abs(household.year.cursorDay - 182) <= 1, household.year.cursorDay);
+            const bands = named("bands") as YearBands;
+            verify(Math.abs(bands.cursorX - (bands.width - plot.width / 2)) < 2.5);
+        }
+
+        function test_draggingScrubsTheDates() {
+            const plot = named("pointer");
+            mousePress(plot, 20, 30);
+            const begin = household.year.cursorDay;
+            for (let x = 40; x <= 400; x += 40)
+                mouseMove(plot, x, 30, -1, Qt.LeftButton);
+            verify(household.year.cursorDay > begin + 150);
+            mouseRelease(plot, 400, 30);
+            const end = household.year.cursorDay;
+            mouseMove(plot, 100, 30);
+            compare(household.year.cursorDay, end);
+        }
+
+        function test_clickOnABarReadsItsRow() {
+            const list = named("plantRows") as ListView;
+            const row = list.itemAtIndex(3);
+            const plot = named("pointer");
+            const at = row.mapToItem(plot, 300, row.height / 2);
+            mouseClick(plot, at.x, at.y);
+            compare(household.year.currentRow, 3);
+        }
+
+        function test_clickOnANameReadsItsRow() {
+            const list = named("plantRows") as ListView;
+            const row = list.itemAtIndex(2);
+            mouseClick(row, 40, row.height / 2);
+            compare(household.year.currentRow, 2);
+        }
+
+        function test_sliderFollowsTheDrag() {
+            const slider = named("riskSlider") as RiskSlider;
+            const careful = household.mayGoOut(0);
+            const step = (slider.width - 52) / 4;
+            mousePress(slider, 26 + 2 * step, 16);
+            mouseMove(slider, 26 + 2.6 * step, 16, -1, Qt.LeftButton);
+            mouseMove(slider, 26 + 3 * step, 16, -1, Qt.LeftButton);
+            compare(household.year.riskStop, 3);
+            verify(household.mayGoOut(0) < careful);
+            mouseMove(slider, 26 + 4 * step, 16, -1, Qt.LeftButton);
+            compare(household.year.riskStop, 4);
+            mouseRelease(slider, 26 + 4 * step, 16);
+            compare(household.year.riskStop, 4);
+            tryCompare(household.year, "planning", false);
+        }
+
+        function test_buttonTurnsTheChartIntoATable() {
+            mouseClick(named("tableButton"));
+            compare(page.asTable, true);
+            const rows = named("tableRows") as ListView;
+            mouseClick(rows, 100, 12 + 25 * 4);
+            const day = household.year.cursorDay;
+            verify(day >= 4);
+            mouseClick(named("tableButton"));
+            compare(page.asTable, false);
+            compare(household.year.cursorDay, day);
+        }
+
+        function test_wheelScrollsTheRowsWithinTheirEnds() {
+            page.height = 480;
+            const list = named("plantRows") as ListView;
+            const plot = named("pointer");
+            tryVerify(() => list.contentHeight > list.height);
+            mouseWheel(plot, 100, plot.height - 20, 0, -120);
+            verify(list.contentY > 0);
+            for (let turn = 0; turn < 40; ++turn)
+                mouseWheel(plot, 100, plot.height - 20, 0, -120);
+            verify(Math.abs(list.contentY - (list.contentHeight - list.height)) < 1);
+            for (let turn = 0; turn < 40; ++turn)
+                mouseWheel(plot, 100, plot.height - 20, 0, 120);
+            compare(list.contentY, 0);
+        }
+
+        function test_wheelWithControlShowsLessOfTheYear() {
+            const plot = named("pointer");
+            const bands = named("bands") as YearBands;
+            compare(household.year.viewDays, household.year.dayCount);
+            const day = bands.dayAt(bands.width - plot.width / 2);
+            mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
+            compare(household.year.viewDays, 183);
+            verify(Math.abs(bands.dayAt(bands.width - plot.width / 2) - day) <= 1);
+            mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
+            compare(household.year.viewDays, 92);
+            verify(household.year.cursorDay >= household.year.viewFirst);
+            mouseClick(plot, 2, 120);
+            compare(household.year.cursorDay, household.year.viewFirst);
+            for (let turn = 0; turn < 3; ++turn)
+                mouseWheel(plot, plot.width / 2, 100, 0, -120, Qt.NoButton, Qt.ControlModifier);
+            compare(household.year.viewFirst, 0);
+            compare(household.year.viewDays, household.year.dayCount);
+        }
+
+        function test_drawerOfTheNarrowPageOpensAndCloses() {
+            page.narrow = true;
+            const button = named("allNumbers");
+            mouseClick(button);
+            tryCompare(named("drawer"), "opacity", 1);
+            mouseClick(button);
+            tryCompare(named("drawer"), "visible", false);
+            page.narrow = false;
+        }
+    }
+}

@@ -1,0 +1,164 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// What the page Year says: to a screen reader, and beside the cursor; and how its bars reach a new plan.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationYear {
+        id: household
+    }
+    YearPage {
+        id: page
+        anchors.fill: parent
+        year: household.year
+        narrow: false
+        wide: false
+        focus: true
+    }
+    SignalSpy {
+        id: movement
+        signalName: "movingChanged"
+    }
+    TestCase {
+        id: tests
+        name: "YearWords"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            compare(household.error, "");
+            Theme.reducedMotion = false;
+            household.renew();
+            page.asTable = false;
+            tryCompare(household.year, "planning", false);
+            page.forceActiveFocus();
+        }
+
+        function cleanup() {
+            Theme.reducedMotion = false;
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function bar(row: int): YearBar {
+            return findChild((named("plantRows") as ListView).itemAtIndex(row), "bar") as YearBar;
+        }
+
+        /// The label that begins so, whether shown or not.
+        function label(begin: string): Item {
+            for (const child of named("labels").children) {
+                if (child["words"].startsWith(begin))
+                    return child;
+            }
+            fail("no label " + begin);
+            return null;
+        }
+
+        function test_controlsHaveNames_data() {
+            return [
+                { tag: "riskSlider", role: Accessible.Slider },
+                { tag: "tableButton", role: Accessible.Button },
+                { tag: "bands", role: Accessible.Chart },
+                { tag: "plantRows", role: Accessible.List },
+                { tag: "readout", role: Accessible.Grouping }
+            ];
+        }
+        function test_controlsHaveNames(data: var) {
+            const control = named(data.tag);
+            compare(control.Accessible.role, data.role);
+            verify(control.Accessible.name.length > 4);
+        }
+
+        function test_everyRowIsASentence() {
+            const list = named("plantRows") as ListView;
+            verify(list.count >= 14);
+            for (let row = 0; row < list.count; ++row) {
+                list.positionViewAtIndex(row, ListView.Contain);
+                const item = list.itemAtIndex(row) as PlantRow;
+                compare(item.Accessible.role, Accessible.ListItem);
+                verify(item.Accessible.name.startsWith(item.name), item.Accessible.name);
+                verify(item.Accessible.name.endsWith("."), item.Accessible.name);
+            }
+        }
+
+        function test_whatIsReadAloudFollowsThePause() {
+            const chart = named("bands");
+            keyClick(Qt.Key_Right);
+            verify(chart.Accessible.description !== household.year.cursorSentence);
+            tryCompare(chart.Accessible, "description", household.year.cursorSentence);
+        }
+
+        function test_wordsStepAsideForTheCursor() {
+            const bands = named("bands") as YearBands;
+            const words = label("last frost");
+            compare(words.visible, true);
+            const home = words.x;
+            const middle = words.x + words.width / 2;
+            let reached = 0;
+            for (let day = 0; day < household.year.dayCount; ++day) {
+                household.year.cursorDay = day;
+                waitForRendering(bands, 20);
+                const at = bands.cursorX;
+                for (const child of named("labels").children) {
+                    if (child.visible)
+                        verify(at <= child.x || at >= child.x + child.width, child["words"] + " under the cursor");
+                }
+                if (Math.abs(at - middle) < 20)
+                    reached += words.x !== home ? 1 : 0;
+            }
+            verify(reached > 0);
+            household.year.cursorDay = 0;
+            tryCompare(words, "x", home);
+        }
+
+        function test_wordsNeverMeet() {
+            const shown = [];
+            for (const child of named("labels").children) {
+                if (child.visible)
+                    shown.push(child);
+            }
+            verify(shown.length >= 6);
+            for (const one of shown) {
+                for (const other of shown) {
+                    const apart = one === other || one.x + one.width <= other.x + 6 || other.x + other.width <= one.x + 6
+                        || one.y + one.height <= other.y + 6 || other.y + other.height <= one.y + 6;
+                    verify(apart, one["words"] + " | " + other["words"]);
+                }
+            }
+        }
+
+        function test_barsMoveToANewPlan() {
+            const first = bar(0);
+            compare(first.moving, false);
+            const before = household.goesOut(0);
+            movement.target = first;
+            movement.clear();
+            household.year.riskStop = 4;
+            // It sets out and arrives.
+            tryCompare(movement, "count", 2);
+            compare(first.moving, false);
+            verify(household.goesOut(0) < before);
+            compare(first.marked, false);
+        }
+
+        function test_withReducedMotionBarsAreMarkedInstead() {
+            Theme.reducedMotion = true;
+            const first = bar(0);
+            compare(first.marked, false);
+            household.year.riskStop = 4;
+            tryCompare(first, "marked", true);
+            compare(first.moving, false);
+            tryCompare(first, "marked", false);
+        }
+    }
+}
