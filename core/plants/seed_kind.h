@@ -80,7 +80,7 @@ struct SeedKind {
     bool has_table() const;
     /// The night that begins to damage it after hardening: its floor where that is frost hardy; at most 0 C for
     /// a half-hardy kind; at most 2.2 C for a tender one, where frost forms on leaves; but 5 C for tender kinds
-    /// whose floor is 10 C or more, since chilling hurts them before frost does.
+    /// whose floor is 12 C or more (cucumber, pepper, basil), since chilling hurts them before frost does.
     ///
     /// Source: 2.2 C as the screen temperature of frost (NWSJAN); 5 C as the upper end of the damaging range of
     /// tomato and cucumber (FROSTCL). That the floor is the line for hardy kinds is common practice, to the safe

@@ -197,7 +197,7 @@ Celsius SeedKind::damaging_night() const
 {
     constexpr double kFrostOnLeaves = 2.2;
     constexpr double kChilling = 5.0;
-    constexpr double kChillingFloor = 10.0;
+    constexpr double kChillingFloor = 12.0;
     switch (frost) {
     case FrostClass::Tender:
         return safe_night.degrees() >= kChillingFloor

@@ -116,6 +116,7 @@ TEST(SeedReference, FrostClassesDifferAndTheFloorIsTheKindsOwn)
     EXPECT_EQ(kind("basil").safe_night.degrees(), 13.0);
     EXPECT_EQ(kind("lettuce").safe_night.degrees(), -2.0);
     EXPECT_EQ(kind("basil").damaging_night().degrees(), 5.0);
+    EXPECT_EQ(kind("tomato").damaging_night().degrees(), 2.2);
     EXPECT_EQ(kind("zinnia").damaging_night().degrees(), 2.2);
     EXPECT_EQ(kind("petunia").damaging_night().degrees(), 0.0);
     EXPECT_EQ(kind("kale").damaging_night().degrees(), -8.0);
@@ -141,7 +142,7 @@ TEST(SeedReference, RefusesABadTable)
          {Case{"21-29,35,none", "41-29,35,none", "germ_opt_c"},
           Case{",tender,6,10,", ",tenderish,6,10,", "tenderish"},
           Case{",none,none,43,14,", ",none,none,0,14,", "days_10"},
-          Case{";FROSTCL;MEM,high", ";NOWHERE;MEM,high", "NOWHERE"},
+          Case{";CAMG;NWSJAN;MEM,high", ";NOWHERE;MEM,high", "NOWHERE"},
           Case{"Pepper;Sweet pepper", "Tomato;Sweet pepper", "given twice"},
           Case{",75,FSA,", ",175,FSA,", "germination_percent"},
           Case{",5-7,13,13,", ",5-7,13,3,", "soil_least_c"},
