@@ -157,7 +157,7 @@ std::string text_of(const plan::SowingPlan& plan, const std::string& where, cons
     std::ostringstream text;
     text << kind.name() << " (" << kind.botanical_name << "), " << where << '\n';
     const auto line = [&](const char* what, const std::string& value) {
-        text << "  " << words::padded(what, 18) << value << '\n';
+        text << "  " << words::padded(what, 20) << value << '\n';
     };
     const auto span = [](const plan::DateSpan& dates) {
         return words::full_day(dates.from) + " to " + words::full_day(dates.to);

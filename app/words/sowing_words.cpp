@@ -241,11 +241,11 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
     if (!kind.before_sowing.empty()) {
         text += "; " + kind.before_sowing;
     }
-    text += "; mix at " + number(kind.germ_best_low.degrees(), 0) + " to " +
-            temperature(kind.germ_best_high, UnitSystem::Metric);
-    if (units == UnitSystem::UsCustomary) {
-        text += " (" + number(kind.germ_best_low.fahrenheit(), 0) + " to " + temperature(kind.germ_best_high, units) + ")";
-    }
+    const auto whole = [&](Celsius value) {
+        return number(units == UnitSystem::UsCustomary ? value.fahrenheit() : value.degrees(), 0);
+    };
+    text += "; mix at " + whole(kind.germ_best_low) + " to " + whole(kind.germ_best_high) +
+            (units == UnitSystem::UsCustomary ? " \u00b0F" : " \u00b0C");
     text += "; " + number(kind.spacing_cm.low, 0) +
             (kind.spacing_cm.high > kind.spacing_cm.low ? " to " + number(kind.spacing_cm.high, 0) : "") +
             " cm apart";
