@@ -91,7 +91,8 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
             "shade and by "
             "day at first.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
-         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0) << " days. Frost dates are chances, not promises.\n"
+         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0)
+         << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();
@@ -109,8 +110,7 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
     const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
     Answer answer{json_of(plan, household, globals.units),
-                  text_of(plan, household, *climate, chances, globals.units),
-                  climate->warnings};
+                  text_of(plan, household, *climate, chances, globals.units), climate->warnings};
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
     }

@@ -302,7 +302,8 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
     YearSolver solver = [household = std::move(household), climate, chances, today, units](Probability risk) {
-        return solved_year(household, plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast), units);
+        return solved_year(
+            household, plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast), units);
     };
     return {std::move(year), std::move(solver)};
 }
