@@ -27,11 +27,16 @@ Result<plan::HouseholdFacts> household_facts(const Globals& globals)
     if (!accepted) {
         return accepted.error();
     }
+    auto seeds = store->seeds();
+    if (!seeds) {
+        return seeds.error();
+    }
     return plan::HouseholdFacts{.as_told = std::move(home->as_told),
                                 .log = std::move(home->log),
                                 .events = std::move(events).value(),
                                 .climate = std::move(climate).value(),
-                                .accepted = std::move(accepted).value()};
+                                .accepted = std::move(accepted).value(),
+                                .seeds = std::move(seeds).value()};
 }
 
 } // namespace lathhouse::cli

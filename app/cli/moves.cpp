@@ -156,7 +156,8 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
     text << "\nA stay's dates are its evenings, both included. `lathhouse harden` has the days before and after "
             "each carry.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
-         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0) << " days. Frost dates are chances, not promises.\n"
+         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0)
+         << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();
@@ -172,6 +173,7 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
         return climate.error();
     }
     const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
+<<<<<<< HEAD
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort, wishes);
     const auto ladders =
         plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today);
@@ -181,6 +183,11 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
                   text_of(plan, household, *climate, chances, globals.units) +
                       changes_in_words(wishes.accepted, changes, household),
                   climate->warnings};
+=======
+    const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
+    Answer answer{json_of(plan, household, globals.units),
+                  text_of(plan, household, *climate, chances, globals.units), climate->warnings};
+>>>>>>> w-clim
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
     }

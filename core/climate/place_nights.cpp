@@ -17,7 +17,8 @@ constexpr int kDays = calendar::DayOfYear::kCount;
 
 /// Where a chance that rises through the season reaches c, with a fraction of a day; nullopt where it never
 /// does, or has already on the first day.
-template <class ChanceAt> std::optional<double> crossing(ChanceAt chance_at, double c)
+template <class ChanceAt>
+std::optional<double> crossing(ChanceAt chance_at, double c)
 {
     double before = chance_at(0);
     if (before >= c) {
@@ -284,9 +285,8 @@ SeasonChances PlaceNights::season(Celsius line, NightOffset offset) const
         return of_model;
     }
     const Shift shift = shift_at(line.degrees() - offset.mean.kelvins());
-    return of_model.moved(
-        shift.beginning, shift.end,
-        std::clamp(of_model.nights_per_year() + shift.nights_per_year, 0.0, 365.2425));
+    return of_model.moved(shift.beginning, shift.end,
+                          std::clamp(of_model.nights_per_year() + shift.nights_per_year, 0.0, 365.2425));
 }
 
 double PlaceNights::model_place(calendar::DayOfYear day, const Shift& shift) const

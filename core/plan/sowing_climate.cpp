@@ -18,7 +18,7 @@ std::array<double, 366> curve_of(const climate::Monthly<double>& months)
 
 SowingClimate::SowingClimate(const climate::PlaceClimate& place, calendar::Date today,
                              climate::NightOffset shelter)
-    : today_(today), shelter_(shelter), chances_(place.nights())
+    : today_(today), shelter_(shelter), chances_(climate::PlaceNights::of(place))
 {
     places_.reserve(kDays + 1);
     for (int day = 0; day <= kDays; ++day) {
