@@ -173,7 +173,6 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
         return climate.error();
     }
     const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
-<<<<<<< HEAD
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort, wishes);
     const auto ladders =
         plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today);
@@ -183,11 +182,6 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
                   text_of(plan, household, *climate, chances, globals.units) +
                       changes_in_words(wishes.accepted, changes, household),
                   climate->warnings};
-=======
-    const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort);
-    Answer answer{json_of(plan, household, globals.units),
-                  text_of(plan, household, *climate, chances, globals.units), climate->warnings};
->>>>>>> w-clim
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
     }

@@ -324,18 +324,12 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
     add_spots(year, household);
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
-<<<<<<< HEAD
     const auto spots = std::make_shared<home::SpotClimate>(household, climate);
     YearSolver solver = [household = std::move(household), climate, chances, spots, today,
                          units](Probability risk) {
         const auto plan =
             plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast);
         return solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
-=======
-    YearSolver solver = [household = std::move(household), climate, chances, today, units](Probability risk) {
-        return solved_year(
-            household, plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast), units);
->>>>>>> w-clim
     };
     return {std::move(year), std::move(solver)};
 }
