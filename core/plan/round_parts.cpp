@@ -1,6 +1,6 @@
 #include "core/plan/round_parts.h"
 
-#include "core/plan/sowing.h"
+#include "core/plan/tray_progress.h"
 #include "core/plan/spot_warmth.h"
 
 #include <algorithm>
@@ -77,6 +77,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
                      .sowing = sowing_tasks(facts, today)};
+                     .sowing = sowing_due(today, facts.seeds, facts.climate, risk)};
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
                            wishes_from(parts.pests, facts.accepted, today));

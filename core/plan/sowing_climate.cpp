@@ -65,7 +65,7 @@ double SowingClimate::expected_nights(int from, int to, Celsius line) const
         Year on{};
         for (int of_year = 1; of_year <= 366; ++of_year) {
             on[static_cast<std::size_t>(of_year - 1)] =
-                chances_.nights()
+                chances_.place_nights()
                     .chance_on(calendar::DayOfYear::wrapped(of_year), line, shelter_)
                     .fraction();
         }
@@ -87,7 +87,7 @@ bool SowingClimate::nights_hold(int from, int to, Celsius line, Probability risk
     }
     const auto day = [&](int ahead) { return calendar::DayOfYear::wrapped(place_of(ahead)); };
     if (!has_seasons()) {
-        return chances_.nights().chance_within(day(from + 1), std::min(to - from, 365), line, shelter_) <= risk;
+        return chances_.place_nights().chance_within(day(from + 1), std::min(to - from, 365), line, shelter_) <= risk;
     }
     const auto& season = chances_.season(line, shelter_);
     const auto whole = season.share_without().complement();
@@ -111,7 +111,7 @@ Probability SowingClimate::chance_after(int day, Celsius line) const
 {
     const auto of_year = calendar::DayOfYear::wrapped(place_of(day));
     return has_seasons() ? chances_.season(line, shelter_).after(of_year)
-                         : chances_.nights().chance_within(of_year, 365, line, shelter_);
+                         : chances_.place_nights().chance_within(of_year, 365, line, shelter_);
 }
 
 } // namespace lathhouse::plan

@@ -105,4 +105,24 @@ std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, co
     return due;
 }
 
+std::vector<SowingTask> sowing_due(calendar::Date date, const home::SeedBook& book, const climate::PlaceClimate& place,
+                                   Probability risk)
+{
+    std::vector<SowingTask> all;
+    if (book.lots.empty()) {
+        return all;
+    }
+    const SowingClimate climate{place, date};
+    SowingWishes wishes;
+    wishes.risk = risk;
+    for (const auto& lot : book.lots) {
+        if (const auto kind = plants::SeedReference::built_in().find(lot.crop)) {
+            const auto plan = plan_sowing(**kind, place, climate, wishes);
+            const auto due = due_on(date, lot, book, plan, wishes.room);
+            all.insert(all.end(), due.begin(), due.end());
+        }
+    }
+    return all;
+}
+
 } // namespace lathhouse::plan

@@ -50,4 +50,8 @@ struct SowingTask {
 std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, const home::SeedBook& book,
                                const SowingPlan& plan, Celsius room);
 
+/// The tasks of all lots of a household on that date; a lot whose crop the reference does not know has none.
+std::vector<SowingTask> sowing_due(calendar::Date date, const home::SeedBook& book, const climate::PlaceClimate& place,
+                                   Probability risk);
+
 } // namespace lathhouse::plan
