@@ -26,28 +26,6 @@ PlanWishes wishes_from(const PestCoursePlan& pests, const std::optional<home::Ac
     return wishes;
 }
 
-/// What the lots and trays want today. A lot of a crop that the reference does not have wants nothing.
-std::vector<SowingTask> sowing_tasks(const HouseholdFacts& facts, Date today)
-{
-    std::vector<SowingTask> tasks;
-    if (facts.seeds.lots.empty()) {
-        return tasks;
-    }
-    const SowingClimate climate{facts.climate, today};
-    for (const auto& lot : facts.seeds.lots) {
-        const auto kind = plants::SeedReference::built_in().find(lot.crop);
-        if (!kind) {
-            continue;
-        }
-        SowingWishes wishes;
-        wishes.rate = home::lot_rate(lot, facts.seeds, **kind).rate;
-        const auto plan = plan_sowing(**kind, facts.climate, climate, wishes);
-        const auto due = due_on(today, lot, facts.seeds, plan, wishes.room);
-        tasks.insert(tasks.end(), due.begin(), due.end());
-    }
-    return tasks;
-}
-
 } // namespace
 
 home::Household HouseholdFacts::household() const
@@ -76,7 +54,6 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .cold = cold_courses(household, facts.events, today),
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
-                     .sowing = sowing_tasks(facts, today)};
                      .sowing = sowing_due(today, facts.seeds, facts.climate, risk)};
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
