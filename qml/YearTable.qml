@@ -16,9 +16,18 @@ FocusScope {
     readonly property real column: Math.max(Theme.px(116), (root.width - 10) / root.heads.length)
 
     onVisibleChanged: {
-        if (root.visible) {
-            list.positionViewAtIndex(root.year.cursorDay, ListView.Center);
+        root.fill();
+        if (root.visible)
             list.forceActiveFocus();
+    }
+    onYearChanged: root.fill()
+
+    /// Rows are made where they are seen, and the list forgets its row with its model.
+    function fill(): void {
+        list.model = root.visible ? root.year.nights : null;
+        if (root.visible) {
+            list.currentIndex = Qt.binding(() => root.year.cursorDay);
+            list.positionViewAtIndex(root.year.cursorDay, ListView.Center);
         }
     }
 
@@ -67,8 +76,6 @@ FocusScope {
         focus: true
         keyNavigationEnabled: false
         boundsBehavior: Flickable.StopAtBounds
-        model: root.visible ? root.year.nights : null // Rows are made where they are seen.
-        currentIndex: root.year.cursorDay
         highlightMoveDuration: 0
         reuseItems: true
         Accessible.role: Accessible.Table

@@ -53,7 +53,8 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     if (!place) {
         return place.error();
     }
-    const auto nights = options.from_monthly ? climate::PlaceNights{place->nights()} : climate::PlaceNights::of(*place);
+    const auto nights =
+        options.from_monthly ? climate::PlaceNights{place->nights()} : climate::PlaceNights::of(*place);
     const auto counted = options.from_monthly ? std::nullopt : counted_at(*place, *lines, options.risks);
     std::vector<climate::ThresholdDates> answers;
     bool carried = false;

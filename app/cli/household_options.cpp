@@ -1,5 +1,6 @@
 #include "app/cli/household_options.h"
 
+#include "app/cli/household_facts.h"
 #include "core/base/edit_distance.h"
 #include "core/base/parse.h"
 #include "app/cli/shipped_climate.h"
@@ -84,20 +85,14 @@ Result<const home::Plant*> plant_called(const home::Household& household, const 
 
 Result<plan::PlanWishes> wishes_of(const Globals& globals)
 {
-    plan::PlanWishes wishes;
     if (!has_household(globals)) {
-        return wishes;
+        return plan::PlanWishes{};
     }
-    const auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
+    const auto facts = household_facts(globals);
+    if (!facts) {
+        return facts.error();
     }
-    auto accepted = store->accepted_plan();
-    if (!accepted) {
-        return accepted.error();
-    }
-    wishes.accepted = *std::move(accepted);
-    return wishes;
+    return plan::wishes_of(*facts, globals.today);
 }
 
 Result<climate::PlaceClimate> climate_of(const home::Household& household)

@@ -29,7 +29,8 @@ Result<const home::Spot*> spot_called(const home::Household& household, const st
 /// The plant of that id or name. Errors: NotFound, with names written much like it.
 Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name);
 
-/// What a plan has to heed besides the household: the plan that was accepted. Errors: as HouseholdStore.
+/// What a plan has to heed besides the household: the plan that was accepted, and the plants that pests keep apart.
+/// Nothing where there is no household of the caller's. Errors: as household_facts.
 Result<plan::PlanWishes> wishes_of(const Globals& globals);
 
 /// Climate of the household's place: by its own record where it has one that reaches, else from the shipped

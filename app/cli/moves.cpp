@@ -156,7 +156,8 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
     text << "\nA stay's dates are its evenings, both included. `lathhouse harden` has the days before and after "
             "each carry.\n";
     text << words::stations_in_use(climate, units) << "; dates right to about "
-         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0) << " days. Frost dates are chances, not promises.\n"
+         << words::number(chances.place_nights().expected_error_days(climate, Celsius::from_degrees(0.0)), 0)
+         << " days. Frost dates are chances, not promises.\n"
          << words::credits(climate) << '\n';
     text << "Plan within " << words::number(plan.gap * 100.0, 1) << " % of the best there can be.\n";
     return std::move(text).str();

@@ -2,6 +2,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/place_climate_options.h"
 #include "core/climate/night_outlook.h"
+#include "core/climate/place_nights.h"
 
 #include <memory>
 
@@ -92,7 +93,10 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
     }
     if (options.threshold) {
         const auto line = Celsius::from_degrees(*options.threshold);
-        const auto chance = outlook.chance_at_or_below(line, *offset);
+        // Where no forecast speaks the night is the season's, as `chance` and the plan have it.
+        const auto chance = outlook.has_forecast()
+                                ? outlook.chance_at_or_below(line, *offset)
+                                : climate::PlaceNights::of(*place).chance_on(day, line, *offset);
         json["chance"] = json_number(chance.fraction());
         text +=
             "At or below " + words::temperature(line, globals.units) + ": " + words::chance(chance) + ".\n";

@@ -118,7 +118,7 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                        }
                    },
                    [](const plan::CourseStep& step) -> std::string {
-                       return step.pest != nullptr ? "course against " + std::string{step.pest->common_names.front()}
+                       return step.pest != nullptr ? "course against " + step.pest->name
                                                    : std::string{"course against a pest"};
                    },
                    [](const plan::WaterDue& look) { return why(look.why); },

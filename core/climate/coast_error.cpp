@@ -39,7 +39,8 @@ Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLi
         if (use.weight < kLeastWeight && weights > 0.0) {
             continue;
         }
-        // A station so near to the place cannot be much nearer to the sea: its own way is not worth measuring.
+        // A station so near to the place cannot be much nearer to the sea: its own way is not worth
+        // measuring.
         const bool as_the_place = use.distance.kilometres() < kAlikeShare * here->kilometres();
         const auto there = as_the_place ? here : coast.distance_to_coast(use.station->position);
         if (!there) {
@@ -49,7 +50,8 @@ Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLi
         weights += use.weight;
     }
     const double stations = weights > 0.0 ? sum / weights : logarithm_of(*here);
-    return CoastSigns{*here, Metres::from_metres(1000.0 * std::max(0.0, std::exp(stations) - kShoreKilometres)),
+    return CoastSigns{*here,
+                      Metres::from_metres(1000.0 * std::max(0.0, std::exp(stations) - kShoreKilometres)),
                       std::min(kMostApart, std::abs(logarithm_of(*here) - stations))};
 }
 

@@ -31,8 +31,8 @@ using ResidualsOf = std::function<DateResiduals(const Station&, Celsius)>;
 std::optional<DateResiduals> residuals_around(const PlaceClimate& place, Celsius line,
                                               const ResidualsOf& residuals_of = date_residuals);
 
-/// Stations farther than this do not carry their dates, nor do those of less weight: they do not change a date
-/// by a day.
+/// Stations farther than this do not carry their dates, nor do those of less weight: they do not change a
+/// date by a day.
 inline constexpr double kCarriedKilometres = 300.0;
 inline constexpr double kLeastCarriedWeight = 0.05;
 bool carries_dates(const StationInUse& use);

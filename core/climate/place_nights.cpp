@@ -17,7 +17,8 @@ constexpr int kDays = calendar::DayOfYear::kCount;
 
 /// Where a chance that rises through the season reaches c, with a fraction of a day; nullopt where it never
 /// does, or has already on the first day.
-template <class ChanceAt> std::optional<double> crossing(ChanceAt chance_at, double c)
+template <class ChanceAt>
+std::optional<double> crossing(ChanceAt chance_at, double c)
 {
     double before = chance_at(0);
     if (before >= c) {
@@ -284,9 +285,8 @@ SeasonChances PlaceNights::season(Celsius line, NightOffset offset) const
         return of_model;
     }
     const Shift shift = shift_at(line.degrees() - offset.mean.kelvins());
-    return of_model.moved(
-        shift.beginning, shift.end,
-        std::clamp(of_model.nights_per_year() + shift.nights_per_year, 0.0, 365.2425));
+    return of_model.moved(shift.beginning, shift.end,
+                          std::clamp(of_model.nights_per_year() + shift.nights_per_year, 0.0, 365.2425));
 }
 
 double PlaceNights::model_place(calendar::DayOfYear day, const Shift& shift) const
@@ -317,11 +317,19 @@ Probability PlaceNights::chance_among(std::span<const calendar::DayOfYear> night
         return model_.chance_among(nights, line, offset);
     }
     const Shift shift = shift_at(line.degrees() - offset.mean.kelvins());
-    std::vector<calendar::DayOfYear> days;
+    // The days before the places that stand for the nights, those after them, and how far on they lie.
+    std::vector<calendar::DayOfYear> before;
+    std::vector<calendar::DayOfYear> after;
+    double share = 0.0;
     for (const calendar::DayOfYear night : nights) {
-        days.push_back(model_.turn().day_at(static_cast<int>(std::lround(model_place(night, shift)))));
+        const double place = model_place(night, shift);
+        const int whole = static_cast<int>(std::floor(place));
+        before.push_back(model_.turn().day_at(whole));
+        after.push_back(model_.turn().day_at(whole + 1));
+        share += (place - whole) / static_cast<double>(nights.size());
     }
-    return model_.chance_among(days, line, offset);
+    return Probability::clamped(mixed(model_.chance_among(before, line, offset).fraction(),
+                                      model_.chance_among(after, line, offset).fraction(), share));
 }
 
 Probability PlaceNights::chance_within(calendar::DayOfYear first, int count, Celsius line,

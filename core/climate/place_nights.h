@@ -47,8 +47,8 @@ public:
 
     const NightModel& model() const { return model_; }
     DatesFrom dates_from(Celsius line) const;
-    /// Days that a date of the line may be wrong at the middle chances. Where it was counted at the place: the
-    /// sampling error of the counted seasons.
+    /// Days that a date of the line may be wrong at the middle chances. Where it was counted at the place:
+    /// the sampling error of the counted seasons.
     double expected_error_days(const PlaceClimate& place, Celsius line) const;
 
     SeasonChances season(Celsius line, NightOffset offset = {}) const;
@@ -87,7 +87,7 @@ private:
     LineShift shift_by(Celsius line, const DateResiduals& residuals) const;
 
     NightModel model_;
-    double coldest_place_; ///< Place in the season of the day with the coldest mean low.
+    double coldest_place_;           ///< Place in the season of the day with the coldest mean low.
     std::vector<LineShift> lines_{}; ///< By line.
     DatesFrom from_ = DatesFrom::Model;
     int counted_seasons_ = 0; ///< Of the station that stands at the place.

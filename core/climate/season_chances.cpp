@@ -105,8 +105,7 @@ SeasonChances SeasonChances::moved(const DayShift& beginning, const DayShift& en
             if (whole < 0.0) {
                 return before_all;
             }
-            return whole >= static_cast<double>(kDays) ? after_all
-                                                       : chances[static_cast<std::size_t>(whole)];
+            return whole >= static_cast<double>(kDays) ? after_all : chances[static_cast<std::size_t>(whole)];
         };
         return at(under) + (place - under) * (at(under + 1.0) - at(under));
     };

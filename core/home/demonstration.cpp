@@ -100,8 +100,8 @@ constexpr SpotId kRoom = 4;
 constexpr SpotId kBalcony = 5;
 constexpr SpotId kRail = 6;
 
-/// Windows and roofs of the flat, from its third floor: low houses opposite, the stair's tall window toward the
-/// morning sun and the equator, the living room's on the side that has little sun.
+/// Windows and roofs of the flat, from its third floor: low houses opposite, the stair's tall window toward
+/// the morning sun and the equator, the living room's on the side that has little sun.
 void describe_views(std::vector<Spot>& spots, Hemisphere hemisphere)
 {
     const bool north = hemisphere == Hemisphere::North;

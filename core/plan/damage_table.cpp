@@ -42,7 +42,9 @@ std::vector<int> days_of(CellReader& row, std::string_view column)
     for (const auto& piece : row.filled_list(column)) {
         const auto day = parse_integer(piece);
         if (!day || *day < 1 || (!days.empty() && *day <= days.back())) {
-            row.fail_at(std::string{column} + " must be rising whole days");
+            std::string sentence{column};
+            sentence += " must be rising whole days";
+            row.fail_at(sentence);
             return days;
         }
         days.push_back(*day);

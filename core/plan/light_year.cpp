@@ -39,8 +39,8 @@ std::vector<LightYear> light_of_spots(std::span<const home::Spot> spots, const c
         for (int place = 1; place <= calendar::DayOfYear::kCount; ++place) {
             const auto day = calendar::DayOfYear::wrapped(place);
             const auto at = static_cast<std::size_t>(day.index());
-            year.moles_[at] = curve ? std::max(0.0, (*curve)[at])
-                                    : light_at(spot, climate.position.latitude, day).moles();
+            year.moles_[at] =
+                curve ? std::max(0.0, (*curve)[at]) : light_at(spot, climate.position.latitude, day).moles();
         }
         years.push_back(year);
     }

@@ -80,7 +80,8 @@ std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calen
     if (!spot.winter || !spot.summer) {
         return spot.winter ? spot.winter : spot.summer;
     }
-    return *spot.winter + (*spot.summer - *spot.winter) * summer_share(latitude, calendar::DayOfYear::of(date));
+    return *spot.winter +
+           (*spot.summer - *spot.winter) * summer_share(latitude, calendar::DayOfYear::of(date));
 }
 
 StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
@@ -156,8 +157,7 @@ double stress_of(const home::Plant& plant, const home::Spot& spot, const climate
                  const climate::NightModel& nights, calendar::Date evening)
 {
     const auto light = light_of_spots(std::span{&spot, 1}, climate);
-    return StressOfYear::stress(
-        plant, StressOfYear::air_of(spot, climate, nights, light.front(), evening));
+    return StressOfYear::stress(plant, StressOfYear::air_of(spot, climate, nights, light.front(), evening));
 }
 
 MoveZone zone_of(const home::Spot& spot, const LightYear& light)

@@ -33,7 +33,7 @@ RestHabit rest_habit(const PlantKind& kind)
                            rest.starts_with("none");
     const bool stands_still =
         any_of(rest, {"dormant", "leafless", "tuber", "corm", "rhizome", "winter rest", "dry winter",
-                      "drier winter", "cold winter", "winter cold", "die-back", "dry cool winter",
+                      "drier winter", "cold winter", "winter cold", "die-back", "dies back", "dry cool winter",
                       "cool dry winter", "bright winter", "dark cool", "cool winter", "cool light winter",
                       "chill", "cold rest", "wk dry", "wk at", "deciduous", "summer and winter dry"}) &&
         !any_of(rest, {"summer dormant", "summer dormancy"});

@@ -203,7 +203,7 @@ TEST(Chance, GrowsWithTheSpanAndFallsAfterIt)
 
 TEST(Chance, AfterADateIsTheRiskOfThatDate)
 {
-    const json frost = run_at("frost", {"--threshold", "0", "--from-monthly"}).json();
+    const json frost = run_at("frost", {"--threshold", "0"}).json();
     const std::string date = frost["thresholds"][0]["last"]["dates"]["10"];
     const std::string full = "2027-" + date;
     const json chance = run_at("chance", {"--threshold", "0", "--from", full, "--to", full}).json();

@@ -32,10 +32,10 @@ const std::vector<Station>& shipped()
 
 PlaceClimate place_at(double latitude, double longitude, double metres)
 {
-    return climate_among(std::span{shipped()},
-                         Position{Latitude::from_degrees(latitude).value(),
-                                  Longitude::from_degrees(longitude).value()},
-                         Metres::from_metres(metres))
+    return climate_among(
+               std::span{shipped()},
+               Position{Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()},
+               Metres::from_metres(metres))
         .value();
 }
 

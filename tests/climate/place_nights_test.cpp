@@ -34,8 +34,8 @@ Station station_with(std::vector<ThresholdDates> dates)
 {
     MonthlyFigures figures = inland_figures();
     figures.mean_spread = figures.low_spread;
-    return {"A",         "A", "", kHere, kHeight, {1991, 2018}, StationSource::UsDaily, figures, {},
-            std::nullopt, std::move(dates)};
+    return {"A",     "A", "",           kHere,           kHeight, {1991, 2018}, StationSource::UsDaily,
+            figures, {},  std::nullopt, std::move(dates)};
 }
 
 int days_later(const std::optional<calendar::DayOfYear>& a, const std::optional<calendar::DayOfYear>& b)
@@ -154,8 +154,9 @@ TEST(PlaceNights, TakeASpotsLineAsThatOfTheOpenAir)
     const NightOffset offset{KelvinDelta::from_kelvins(5.0), KelvinDelta::from_kelvins(1.0)};
     const auto line = Celsius::from_degrees(5.0);
     const auto half = Probability::literal(0.5);
-    EXPECT_NEAR(days_later(nights.season(line, offset).last(half), nights.model().season(line, offset).last(half)),
-                10, 1);
+    EXPECT_NEAR(
+        days_later(nights.season(line, offset).last(half), nights.model().season(line, offset).last(half)),
+        10, 1);
 }
 
 TEST(PlaceNights, SayTheSameOfASeasonAndOfItsNights)

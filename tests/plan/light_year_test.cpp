@@ -21,9 +21,9 @@ const calendar::Date kJanuary{2027, 1, 10};
 
 const std::vector<climate::Station>& shipped()
 {
-    static const auto stations = climate::read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} /
-                                                            "climate-data/stations.csv")
-                                     .value();
+    static const auto stations =
+        climate::read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/stations.csv")
+            .value();
     return stations;
 }
 

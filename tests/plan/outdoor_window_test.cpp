@@ -14,9 +14,9 @@ namespace {
 /// A town between stations with daily records.
 climate::PlaceClimate between_stations()
 {
-    static const auto stations = climate::read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} /
-                                                            "climate-data/stations.csv")
-                                     .value();
+    static const auto stations =
+        climate::read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/stations.csv")
+            .value();
     return climate::climate_among(std::span{stations},
                                   Position{Latitude::literal(41.3), Longitude::literal(-92.1)},
                                   Metres::from_metres(230.0))

@@ -115,7 +115,7 @@ TEST(SprayGate, NeverSoapOnKindsThatSoapHurts)
 TEST(SprayGate, ACarefulKindNeedsALeafThatStoodTwoDays)
 {
     auto answers = fine(SprayKind::Soap);
-    answers.plant = kind("Pelargonium zonale");
+    answers.plant = kind("Pelargonium x hortorum");
     answers.test_leaf_hours = 30.0;
     EXPECT_EQ(decide_spray(answers).verdict, SprayVerdict::Wait);
     answers.test_leaf_hours = 50.0;

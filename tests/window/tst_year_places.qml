@@ -33,9 +33,18 @@ Item {
             waitForRendering(page, 200);
         }
 
+        /// The labels of the chart, shown or not; a list of QML's own cannot be walked with `of`.
+        function written(): var {
+            const children = (findChild(page, "labels") as Item).children;
+            const labels = [];
+            for (let child = 0; child < children.length; ++child)
+                labels.push(children[child]);
+            return labels;
+        }
+
         function words(): var {
             const said = [];
-            for (const child of (findChild(page, "labels") as Item).children)
+            for (const child of written())
                 said.push(child["words"]);
             return said;
         }
