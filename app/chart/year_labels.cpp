@@ -59,7 +59,11 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
         QString words;
         switch (frost.state) {
         case models::FrostMarks::State::Never:
-            words = tr("no frost at this place");
+            // Without dates, but not without a chance: what the read-out tells must not be denied here.
+            words = std::any_of(year_.days.begin(), year_.days.end(),
+                                [](const models::YearDay& day) { return day.frost_after.fraction() >= 0.001; })
+                        ? tr("frost in under 1 winter in 10")
+                        : tr("no frost at this place");
             break;
         case models::FrostMarks::State::AlwaysPossible:
             words = tr("frost in every month, no safe window");

@@ -145,7 +145,7 @@ QString YearModel::cursorShelteredAfter() const
         return {};
     }
     return tr("on the %1 %2")
-        .arg(lower_first(text(year_.spots[year_.sheltered->spot].name)),
+        .arg(lower_first(text(year_.spots[year_.sheltered->spot].short_name)),
              YearWords::chance(year_.sheltered->frost_after[static_cast<std::size_t>(cursor_day_)]));
 }
 
