@@ -28,7 +28,7 @@ struct Case {
     std::string name;
     const plants::PlantKind* kind;
     plants::ColdLines lines;
-    std::optional<home::PlantId> plant;
+    std::string plant; ///< Id or name.
 };
 
 std::set<std::string> cases_of(const plan::ColdPrognosis& prognosis, const plants::PlantKind* kind)
@@ -129,13 +129,12 @@ Result<Case> case_of(const ColdOptions& options, const home::Household* househol
         }
         return Case{(*kind)->common_names.front(), *kind, (*kind)->lines, {}};
     }
-    const auto* plant = household->plant(*options.plant);
-    if (plant == nullptr) {
-        return Error{ErrorCode::NotFound,
-                     "no plant " + std::to_string(*options.plant) + "; list plants shows their ids"};
+    const auto plant = plant_called(*household, options.plant);
+    if (!plant) {
+        return plant.error();
     }
-    const auto kind = plants::PlantReference::built_in().find(plant->kind);
-    return Case{plant->name, kind ? *kind : nullptr, plant->lines, plant->id};
+    const auto kind = plants::PlantReference::built_in().find((*plant)->kind);
+    return Case{(*plant)->name, kind ? *kind : nullptr, (*plant)->lines, (*plant)->id};
 }
 
 Result<Answer> logged(const Globals& globals, const Case& of, const home::Household& household)
@@ -159,11 +158,11 @@ Result<Answer> logged(const Globals& globals, const Case& of, const home::Househ
 
 Result<Answer> after_cold(const Globals& globals, const ColdOptions& options)
 {
-    if (options.plant.has_value() == !options.kind.empty()) {
+    if (options.plant.empty() == options.kind.empty()) {
         return Error{ErrorCode::WrongUsage, "give one of --plant ID and --kind NAME"};
     }
     std::optional<HouseholdWithLog> home;
-    if (options.plant) {
+    if (!options.plant.empty()) {
         auto loaded = household_with_log(globals);
         if (!loaded) {
             return loaded.error();
@@ -216,7 +215,7 @@ void add_after_cold(Commands& commands)
     CLI::App& command =
         commands.add("after-cold", "What a cold night may have done to a plant, and what to do about it",
                      "lathhouse after-cold --kind 'Peace lily' --low 4 --evening 9");
-    command.add_option("--plant", options->plant, "Plant of the household by id; without --low what is logged")
+    command.add_option("--plant", options->plant, "Plant of the household by id or name; without --low what is logged")
         ->type_name("ID");
     command.add_option("--kind", options->kind, "Kind of plant by name")->type_name("NAME");
     add_numbers(command, "--low", options->lows,

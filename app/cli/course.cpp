@@ -16,7 +16,7 @@ namespace lathhouse::cli {
 namespace {
 
 struct CourseOptions {
-    std::optional<int> plant;
+    std::string plant; ///< Id or name.
     std::string pest;
 };
 
@@ -175,7 +175,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         }
         asked = *found;
     }
-    if (asked != nullptr && !options.plant && !has_household(globals)) {
+    if (asked != nullptr && options.plant.empty() && !has_household(globals)) {
         const auto keys = sources_of({globals.today, {}, {}, {}, {}}, asked);
         return Answer{{{"pest", json_of(*asked)}, {"sources", sources_json(keys)}},
                       words::pest_card(*asked) + words::sources_line(keys),
@@ -186,9 +186,13 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         return home.error();
     }
     const auto& household = home->as_told;
-    if (options.plant && household.plant(*options.plant) == nullptr) {
-        return Error{ErrorCode::NotFound,
-                     "no plant " + std::to_string(*options.plant) + "; list plants shows their ids"};
+    std::optional<home::PlantId> only;
+    if (!options.plant.empty()) {
+        const auto plant = plant_called(household, options.plant);
+        if (!plant) {
+            return plant.error();
+        }
+        only = (*plant)->id;
     }
     auto store = journal::HouseholdStore::open(globals.home);
     if (!store) {
@@ -204,7 +208,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
     }
     const home::SpotClimate spots{household, *climate, home->log};
     auto plan = plan::plan_pest_courses(household, *events, plan::warmth_of(spots), globals.today);
-    const auto other_plant = [&](const auto& row) { return options.plant && row.plant != *options.plant; };
+    const auto other_plant = [&](const auto& row) { return only && row.plant != *only; };
     std::erase_if(plan.plants, other_plant);
     std::erase_if(plan.isolation, other_plant);
     std::erase_if(plan.courses, [&](const plan::Course& course) {
@@ -268,7 +272,7 @@ void add_course(Commands& commands)
     CLI::App& command =
         commands.add("course", "Which plants are clean, suspect or infested, and what to do until they are clear",
                      "lathhouse course --pest mealybug");
-    command.add_option("--plant", options->plant, "One plant by its id")->type_name("ID");
+    command.add_option("--plant", options->plant, "One plant, by id or name")->type_name("ID");
     command.add_option("--pest", options->pest, "One pest by any of its names")->type_name("NAME");
     commands.on_run(command, [options](const Globals& globals) { return courses_of(globals, *options); });
 }

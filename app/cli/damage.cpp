@@ -25,7 +25,7 @@ struct DamageOptions {
     std::string compost;
     std::string edible;
     std::optional<double> pot_litres;
-    std::optional<int> plant;
+    std::string plant; ///< Id or name.
 };
 
 Json number_or_null(const std::optional<double>& value)
@@ -168,22 +168,22 @@ Answer finish(std::vector<Said> said)
     return {{{"courses", courses}, {"sources", sources_json(keys)}}, text, {}};
 }
 
-Result<Answer> logged(const Globals& globals, home::PlantId id)
+Result<Answer> logged(const Globals& globals, const std::string& id_or_name)
 {
     const auto home = household_with_log(globals);
     if (!home) {
         return home.error();
     }
-    const auto* plant = home->as_told.plant(id);
-    if (plant == nullptr) {
-        return Error{ErrorCode::NotFound,
-                     "no plant " + std::to_string(id) + "; list plants shows their ids"};
+    const auto found = plant_called(home->as_told, id_or_name);
+    if (!found) {
+        return found.error();
     }
+    const auto* plant = *found;
     auto store = journal::HouseholdStore::open(globals.home);
     if (!store) {
         return store.error();
     }
-    const auto events = store->events(id);
+    const auto events = store->events(plant->id);
     if (!events) {
         return events.error();
     }
@@ -202,12 +202,12 @@ Result<Answer> logged(const Globals& globals, home::PlantId id)
 
 Result<Answer> damage_of(const Globals& globals, const DamageOptions& options)
 {
-    if (options.plant) {
+    if (!options.plant.empty()) {
         if (!options.symptoms.empty() || !options.product.empty()) {
             return Error{ErrorCode::WrongUsage,
                          "--plant answers from what is logged; leave out --symptom and --product"};
         }
-        return logged(globals, *options.plant);
+        return logged(globals, options.plant);
     }
     if (options.symptoms.empty() && options.product.empty()) {
         return list_of_signs();

@@ -16,7 +16,7 @@ namespace {
 
 struct SprayOptions {
     std::string spray;
-    std::optional<int> plant;
+    std::string plant; ///< Id or name.
     std::string kind;
     std::optional<double> temperature;
     std::optional<double> test_leaf_hours;
@@ -63,26 +63,25 @@ const std::array<YesNo, 18>& yes_no_options()
 
 Result<const plants::PlantKind*> kind_of(const Globals& globals, const SprayOptions& options)
 {
-    if (options.plant && !options.kind.empty()) {
+    if (!options.plant.empty() && !options.kind.empty()) {
         return Error{ErrorCode::WrongUsage, "give --plant or --kind, not both"};
     }
     if (!options.kind.empty()) {
         return plants::PlantReference::built_in().find(options.kind);
     }
-    if (!options.plant) {
+    if (options.plant.empty()) {
         return static_cast<const plants::PlantKind*>(nullptr);
     }
     const auto home = household_with_log(globals);
     if (!home) {
         return home.error();
     }
-    const auto* plant = home->as_told.plant(*options.plant);
-    if (plant == nullptr) {
-        return Error{ErrorCode::NotFound,
-                     "no plant " + std::to_string(*options.plant) + "; list plants shows their ids"};
+    const auto plant = plant_called(home->as_told, options.plant);
+    if (!plant) {
+        return plant.error();
     }
     // A kind of the grower's own has no row; nothing is known of what hurts it.
-    const auto kind = plants::PlantReference::built_in().find(plant->kind);
+    const auto kind = plants::PlantReference::built_in().find((*plant)->kind);
     return kind ? *kind : nullptr;
 }
 
@@ -195,7 +194,7 @@ void add_spray_check(Commands& commands)
     command.add_option("--spray", options->spray, "soap, oil, neem, alcohol, systemic or other")
         ->required()
         ->type_name("KIND");
-    command.add_option("--plant", options->plant, "Plant of the household by id")->type_name("ID");
+    command.add_option("--plant", options->plant, "Plant of the household, by id or name")->type_name("ID");
     command.add_option("--kind", options->kind, "Kind of plant by name")->type_name("NAME");
     command.add_option("--temperature", options->temperature, "Warmest until it is dry, degrees Celsius")
         ->type_name("C");
