@@ -149,7 +149,8 @@ TEST(PestCourse, OnlyACleanLookAfterTheGenerationEndsIt)
     EXPECT_EQ(state(on(70, {found(0, 1), before}), 1), PestState::Infested);
     const auto after = event(EventKind::Inspected, 66, 1, {{"found", "nothing"}});
     EXPECT_EQ(state(on(70, {found(0, 1), before, after}), 1), PestState::Clean);
-    EXPECT_EQ(std::ranges::find(on(70, {found(0, 1), after}).plants, 1, &PlantCondition::plant)->reason,
+    const auto cleared = on(70, {found(0, 1), after});
+    EXPECT_EQ(std::ranges::find(cleared.plants, 1, &PlantCondition::plant)->reason,
               PestReason::DeclaredClear);
 }
 
