@@ -15,7 +15,7 @@ namespace lathhouse::cli {
 namespace {
 
 struct ColdOptions {
-    std::optional<int> plant;
+    std::string plant; ///< Id or name.
     std::string kind;
     std::vector<double> lows;
     std::optional<double> hours;
@@ -28,7 +28,7 @@ struct Case {
     std::string name;
     const plants::PlantKind* kind;
     plants::ColdLines lines;
-    std::string plant; ///< Id or name.
+    std::optional<home::PlantId> plant;
 };
 
 std::set<std::string> cases_of(const plan::ColdPrognosis& prognosis, const plants::PlantKind* kind)

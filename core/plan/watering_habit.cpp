@@ -9,7 +9,7 @@ namespace {
 constexpr std::size_t kLatest = 12;
 constexpr double kSpreadOfInterval = 0.35;
 constexpr double kSpreadOfPlants = 0.5;
-constexpr double kFarthest = 3.0;
+constexpr double kFarthest = 5.0;
 
 } // namespace
 

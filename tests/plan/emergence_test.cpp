@@ -44,7 +44,7 @@ TEST(Emergence, IsAsCountedByHarringtonAndMinges)
             }
         }
     }
-    EXPECT_EQ(figures, 127);
+    EXPECT_EQ(figures, 135);
 }
 
 TEST(Emergence, RisesSmoothlyBetweenTheCountedTemperatures)
