@@ -22,10 +22,10 @@ void Commands::on_run(CLI::App& command, Action action)
 
 std::optional<Action> Commands::chosen() const
 {
-    // A command that has commands of its own was declared before them and counts as asked for with them.
-    for (auto at = actions_.rbegin(); at != actions_.rend(); ++at) {
-        if (at->first->parsed()) {
-            return at->second;
+    for (const auto& [command, action] : actions_) {
+        // A command that has commands of its own counts as asked for only where none of them is.
+        if (command->parsed() && command->get_subcommands().empty()) {
+            return action;
         }
     }
     return std::nullopt;

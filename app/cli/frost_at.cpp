@@ -57,7 +57,7 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
         options.from_monthly ? climate::PlaceNights{place->nights()} : climate::PlaceNights::of(*place);
     const auto counted = options.from_monthly ? std::nullopt : counted_at(*place, *lines, options.risks);
     std::vector<climate::ThresholdDates> answers;
-    bool carried = false;
+    bool moved = false; // To counted dates: of stations near, or of the household's own record.
     if (counted) {
         answers = *counted;
         for (auto& dates : answers) {
@@ -65,7 +65,7 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
         }
     } else {
         for (const Celsius line : *lines) {
-            carried |= nights.dates_from(line) != climate::DatesFrom::Model;
+            moved |= nights.dates_from(line) != climate::DatesFrom::Model;
             answers.push_back(nights.dates(line, options.risks));
         }
     }
@@ -81,13 +81,14 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     text += text_of(lowest, globals.units);
     text += std::string{counted && place->own ? "Counted in the household's own record"
                         : counted             ? "Counted at the station"
-                        : carried             ? "From monthly figures and the dates counted at stations near"
+                        : moved && place->own ? "From monthly figures, moved to the dates of the household's own record"
+                        : moved               ? "From monthly figures and the dates counted at stations near"
                                               : "From monthly figures"} +
             ", right to about " + words::number(error, 0) + " days at the middle chances.\n" +
             sources_in_words(*place, globals.units);
     return Answer{{{"method", counted   ? "records"
-                              : carried ? "neighbours"
-                                        : "monthly"},
+                              : moved && !place->own ? "neighbours"
+                                                     : "monthly"},
                    {"expected_error_days", json_number(error)},
                    {"turn", nights.model().turn().last_day().to_text()},
                    {"thresholds", thresholds},

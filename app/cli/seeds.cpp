@@ -2,6 +2,7 @@
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
 #include "app/cli/seed_options.h"
+#include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "core/base/parse.h"
 #include "core/home/seedling.h"
@@ -395,7 +396,7 @@ Result<Answer> show_lot(const Globals& globals, const std::string& id_or_name)
         sources.push_back(std::string{key});
     }
     json["sources"] = sources;
-    text << words::sources_line(lot->kind->sources) << '\n';
+    text << words::sources_line(words::source_keys(lot->kind->sources));
     return Answer{json, std::move(text).str(), {}};
 }
 

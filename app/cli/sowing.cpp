@@ -6,6 +6,7 @@
 #include "app/cli/place_climate_options.h"
 #include "app/cli/seed_options.h"
 #include "app/words/place_words.h"
+#include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "core/base/parse.h"
 #include "core/plan/sowing.h"
@@ -288,7 +289,7 @@ Result<Answer> sowing_of(const Globals& globals, const SowingOptions& options)
                   text_of(plan, where, options, rate, notes, globals.units) +
                       "Days from the row's figures; depth, spacing and days to readiness are common practice without "
                       "a source. Confidence of the row: " + plan.kind->confidence + ".\n" +
-                      sources_in_words(all->climate, globals.units) + words::sources_line(plan.kind->sources) + "\n",
+                      sources_in_words(all->climate, globals.units) + words::sources_line(words::source_keys(plan.kind->sources)),
                   all->climate.warnings};
 }
 
@@ -345,7 +346,7 @@ Result<Answer> calendar_of(const Globals& globals, const SowingOptions& options)
                    {"climate", attribution_of(all->climate)},
                    {"sources", joined.empty() ? Json::array() : keys_json(joined)}},
                   head + body + sources_in_words(all->climate, globals.units) +
-                      (joined.empty() ? std::string{} : words::sources_line(joined) + "\n"),
+                      (joined.empty() ? std::string{} : words::sources_line(words::source_keys(joined))),
                   all->climate.warnings};
 }
 

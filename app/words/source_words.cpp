@@ -1,10 +1,20 @@
 #include "app/words/source_words.h"
 
+#include "core/base/parse.h"
 #include "core/plants/plant_kind.h"
 
 #include <set>
 
 namespace lathhouse::words {
+
+std::vector<std::string> source_keys(std::string_view cell)
+{
+    std::vector<std::string> keys;
+    for (const auto key : split(cell, ';')) {
+        keys.emplace_back(trimmed(key));
+    }
+    return keys;
+}
 
 std::string sources_line(const std::vector<std::string>& keys)
 {

@@ -308,23 +308,4 @@ std::string germination_basis(const plants::SeedKind& kind)
     return percent + "(common practice, no source)";
 }
 
-std::string sources_line(const std::string& keys)
-{
-    std::string text = "Sources: ";
-    bool first = true;
-    for (const auto key : split(keys, ';')) {
-        const auto* source = plants::PlantReference::built_in().source(trimmed(key));
-        if (source == nullptr) {
-            continue;
-        }
-        text += (first ? "" : "; ") + source->title;
-        if (source->key != plants::kCommonPractice && source->year) {
-            text += " (" + std::to_string(*source->year) + ")";
-        }
-        text += " [" + source->key + "]";
-        first = false;
-    }
-    return text;
-}
-
 } // namespace lathhouse::words

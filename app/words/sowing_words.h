@@ -22,8 +22,6 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units);
 std::vector<std::string> sowing_notes(const plan::SowingPlan& plan, UnitSystem units);
 /// "at least 75 % (7 CFR 201.31)".
 std::string germination_basis(const plants::SeedKind& kind);
-/// "Sources: ..." of the keys, by title; common practice is named as such. Without a line end.
-std::string sources_line(const std::string& keys);
 /// "damaging_night", "cold_soil" ...
 std::string_view to_string(plan::SowingLimit limit);
 std::string_view to_string(plan::WayKind way);

@@ -138,7 +138,7 @@ TEST(ListKinds, NarrowsByEvidenceAndGroup)
         EXPECT_EQ(kind["evidence"], "memory");
         EXPECT_EQ(kind["group"], "herb");
     }
-    EXPECT_EQ(run_command({"list", "kinds", "--evidence", "memory", "--json"}).json()["kinds"].size(), 45U);
+    EXPECT_EQ(run_command({"list", "kinds", "--evidence", "memory", "--json"}).json()["kinds"].size(), 46U);
 }
 
 TEST(ListKinds, MayFindNone)
