@@ -81,12 +81,15 @@ double SowingClimate::expected_nights(int from, int to, Celsius line) const
 
 bool SowingClimate::nights_hold(int from, int to, Celsius line, Probability risk) const
 {
-    // No chance is greater than the number of nights to expect.
-    if (to <= from || expected_nights(from, to, line) <= risk.fraction()) {
+    if (to <= from) {
         return true;
     }
     const auto day = [&](int ahead) { return calendar::DayOfYear::wrapped(place_of(ahead)); };
     if (!has_seasons()) {
+        // No chance is greater than the number of nights to expect.
+        if (expected_nights(from, to, line) <= risk.fraction()) {
+            return true;
+        }
         return chances_.place_nights().chance_within(day(from + 1), std::min(to - from, 365), line, shelter_) <= risk;
     }
     const auto& season = chances_.season(line, shelter_);

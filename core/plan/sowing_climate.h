@@ -35,8 +35,10 @@ public:
     /// Of a month like the days about it; nullopt where the place's rain is not known.
     std::optional<double> rain_of_month(int day) const;
 
-    /// Whether the nights after `from` up to `to` bring the line with a chance of at most `risk`: up to the turn
-    /// of the season and again from it (design of a stay), all together where there are no seasons.
+    /// Whether the line is reached with a chance of at most `risk` in the nights after `from` up to the turn of the
+    /// season, and again from the turn up to `to`. A stay on one side of the turn holds where either the nights from
+    /// its beginning to the turn or those from the turn to its end do: before it a plant goes on standing once it is
+    /// ready, after it no cold night comes earlier than its beginning. Without seasons: the nights of the stay.
     bool nights_hold(int from, int to, Celsius line, Probability risk) const;
     /// Chance of a night at or below the line after that day and up to the turn; of the year to come where the
     /// place has no seasons.

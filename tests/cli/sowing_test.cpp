@@ -62,7 +62,7 @@ TEST(SowingCommand, TellsAGrowerWhyAndOnWhatItRests)
     ASSERT_EQ(ran.status, 0) << ran.err;
     for (const char* text : {"Zinnia elegans", "Sow indoors", "Harden off from", "Plant out", "Last useful sowing",
                              "19 in 20 sure", "common practice", "Not earlier, since", "Not later than", "Sources: ",
-                             "chances, not promises", "Iowa State"}) {
+                             "chances, not promises", "Germination Requirements for Annuals"}) {
         EXPECT_THAT(ran.out, HasSubstr(text));
     }
     EXPECT_EQ(ran.out.find("null"), std::string::npos);
