@@ -182,7 +182,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
     });
     int status = 0;
-    QStringList shown{QString::fromStdString(options.page)};
+    QStringList pages{QString::fromStdString(options.page)};
     const auto finish = [&] {
         if (options.picture) {
             const QImage shown = window->grabWindow();
@@ -197,7 +197,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
             nlohmann::json answer;
             const std::lock_guard lock(messages().guard);
             answer["pages"] = nlohmann::json::array();
-            for (const QString& page : shown) {
+            for (const QString& page : pages) {
                 answer["pages"].push_back(page.toStdString());
             }
             if (!round.error().isEmpty()) { // A round that cannot be read is a fault as well.
@@ -220,11 +220,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
             if (year.planning() || round.working() || first_frame < 0) {
                 return false;
             }
-            const QString other = shown.front() == QLatin1String("year") ? QStringLiteral("round")
+            const QString other = pages.front() == QLatin1String("year") ? QStringLiteral("round")
                                                                          : QStringLiteral("year");
-            if (options.self_test && shown.size() == 1) {
+            if (options.self_test && pages.size() == 1) {
                 window->setProperty("page", other);
-                shown.append(other);
+                pages.append(other);
                 return false;
             }
             QTimer::singleShot(50, window, finish);

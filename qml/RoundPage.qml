@@ -11,6 +11,7 @@ FocusScope {
     required property RoundModel round
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
+    readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
@@ -110,6 +111,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.rightMargin: root.side
         y: root.narrow ? headLine.y + headLine.height + Theme.px(4) : Theme.px(16)
+        focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
         text: qsTr("Put off a day")
         reason: qsTr("Key P. The chosen task is due again tomorrow.")
         onClicked: root.round.postpone(root.round.currentRow, 1)
@@ -150,7 +152,10 @@ FocusScope {
             anchors.verticalCenter: parent.verticalCenter
             text: qsTr("Read again")
             reason: qsTr("Key F5. Reads the household anew.")
-            onClicked: root.round.reload()
+            onClicked: {
+                root.round.reload();
+                list.forceActiveFocus();
+            }
         }
     }
     Text {
@@ -160,7 +165,6 @@ FocusScope {
         x: root.side
         y: failure.y + (failure.visible ? failure.height + Theme.px(8) : 0)
         width: Math.min(root.width - 2 * root.side, Theme.px(760))
-        height: visible ? implicitHeight : 0
         text: root.round.note
         color: Theme.ink2
         wrapMode: Text.WordWrap
@@ -173,7 +177,7 @@ FocusScope {
         objectName: "roundEmpty"
         visible: root.round.emptySentence !== ""
         x: root.side + Theme.px(24)
-        y: note.y + note.height + Theme.px(24)
+        y: root.noteEnd + Theme.px(24)
         spacing: Theme.gap2
 
         EmptyPot {}
@@ -191,7 +195,7 @@ FocusScope {
     Text {
         visible: root.round.working && root.round.count === 0
         x: root.side
-        y: note.y + Theme.px(24)
+        y: root.noteEnd + Theme.px(24)
         text: qsTr("The round is being worked out.")
         color: Theme.ink2
         font.family: Theme.textFamily
@@ -203,7 +207,7 @@ FocusScope {
         id: list
         objectName: "roundRows"
         x: root.side
-        y: note.y + note.height + Theme.px(4)
+        y: root.noteEnd + Theme.px(4)
         width: root.width - 2 * root.side
         height: root.height - y - (undoBar.visible ? undoBar.height : 0) - 4
         clip: true
@@ -277,7 +281,10 @@ FocusScope {
             anchors.verticalCenter: parent.verticalCenter
             text: qsTr("Undo")
             reason: qsTr("Control and Z, or U. Takes back what was done last in this window.")
-            onClicked: root.round.undo()
+            onClicked: {
+                root.round.undo();
+                list.forceActiveFocus();
+            }
         }
     }
 }

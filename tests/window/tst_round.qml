@@ -35,7 +35,7 @@ Item {
             household.renew(kind);
             household.round.start();
             tryCompare(household.round, "working", false, 30000);
-            page.forceActiveFocus();
+            named("roundRows").forceActiveFocus();
         }
 
         function named(name: string): Item {
@@ -105,6 +105,10 @@ Item {
             mouseClick(named("undoButton"));
             settle();
             compare(household.isDone(1), false);
+            verify(named("roundRows").activeFocus);
+            keyClick(Qt.Key_Space);
+            compare(household.isDone(1), true);
+            settle();
         }
 
         function test_putOffByButtonAndKey() {
@@ -119,7 +123,6 @@ Item {
             settle();
             compare(household.round.count, before);
             compare(household.taskOf(1), task);
-            page.forceActiveFocus();
             keyClick(Qt.Key_P);
             settle();
             compare(household.round.count, before - 1);
