@@ -27,12 +27,14 @@ Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRe
             return Shown{shown.household, shown.history, false};
         });
     }
-    return cli::household_of(globals, cli::WithoutHousehold::IsAnError).transform([](const home::Household& own) {
-        return Shown{own, {}, true};
-    });
+    return cli::household_of(globals, cli::WithoutHousehold::IsAnError)
+        .transform([](const home::Household& own) {
+            return Shown{own, {}, true};
+        });
 }
 
-models::RoundSource round_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
+models::RoundSource round_of(const cli::Globals& globals, const Shown& shown,
+                             const climate::PlaceClimate& climate)
 {
     if (shown.from_folder) {
         return models::round_in_folder(globals.home, [globals] { return cli::household_facts(globals); });
@@ -53,8 +55,8 @@ int main(int argc, char** argv)
 {
     const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
         if (!request.page.empty() && request.page != "year" && request.page != "round") {
-            return report(
-                {ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; --page takes round or year"});
+            return report({ErrorCode::WrongUsage,
+                           "there is no page \"" + request.page + "\"; --page takes round or year"});
         }
         const auto to_show = household_to_show(globals, request);
         if (!to_show) {

@@ -220,8 +220,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
             if (year.planning() || round.working() || first_frame < 0) {
                 return false;
             }
-            const QString other = pages.front() == QLatin1String("year") ? QStringLiteral("round")
-                                                                         : QStringLiteral("year");
+            const QString other =
+                pages.front() == QLatin1String("year") ? QStringLiteral("round") : QStringLiteral("year");
             if (options.self_test && pages.size() == 1) {
                 window->setProperty("page", other);
                 pages.append(other);

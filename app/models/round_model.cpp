@@ -137,14 +137,22 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> RoundModel::roleNames() const
 {
-    return {{OrderRole, "order"},           {ClassWordRole, "classWord"},
-            {ClassStateRole, "classState"}, {HeadingRole, "heading"},
-            {HeadingNoteRole, "headingNote"}, {SpotRole, "spot"},
-            {SpotColourRole, "spotColour"}, {PlantRole, "plant"},
-            {TaskRole, "task"},             {WhyRole, "why"},
-            {LatestRole, "latest"},         {MinutesRole, "minutes"},
-            {CautionsRole, "cautions"},     {HygieneRole, "isHygiene"},
-            {DoneRole, "done"},             {SentenceRole, "sentence"}};
+    return {{OrderRole, "order"},
+            {ClassWordRole, "classWord"},
+            {ClassStateRole, "classState"},
+            {HeadingRole, "heading"},
+            {HeadingNoteRole, "headingNote"},
+            {SpotRole, "spot"},
+            {SpotColourRole, "spotColour"},
+            {PlantRole, "plant"},
+            {TaskRole, "task"},
+            {WhyRole, "why"},
+            {LatestRole, "latest"},
+            {MinutesRole, "minutes"},
+            {CautionsRole, "cautions"},
+            {HygieneRole, "isHygiene"},
+            {DoneRole, "done"},
+            {SentenceRole, "sentence"}};
 }
 
 /// "Lemon: Feed, 100 ppm nitrogen".
@@ -207,9 +215,8 @@ QString RoundModel::headLine() const
     if (rows_.empty()) {
         return tr("%1, nothing is due.").arg(date);
     }
-    const int minutes = std::accumulate(rows_.begin(), rows_.end(), 0, [](int sum, const RoundRow& row) {
-        return sum + row.task.minutes;
-    });
+    const int minutes = std::accumulate(rows_.begin(), rows_.end(), 0,
+                                        [](int sum, const RoundRow& row) { return sum + row.task.minutes; });
     const QString tasks = rows_.size() == 1 ? tr("1 task") : tr("%1 tasks").arg(rows_.size());
     const bool several = rows_.front().task.state != rows_.back().task.state;
     return tr("%1, %2, about %3 minutes.").arg(date, tasks).arg(minutes) +
@@ -241,10 +248,11 @@ QString RoundModel::emptySentence() const
     if (!known_ || !rows_.empty()) {
         return {};
     }
-    return has_plants_ ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
-                            "found since is told with: lathhouse log event.")
-                       : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
-                            "not travel. Add the first with: lathhouse add plant.");
+    return has_plants_
+               ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
+                    "found since is told with: lathhouse log event.")
+               : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
+                    "not travel. Add the first with: lathhouse add plant.");
 }
 
 QString RoundModel::note() const
@@ -254,12 +262,14 @@ QString RoundModel::note() const
     }
     QStringList sentences;
     if (!source_.keeps) {
-        sentences.append(tr("This household is invented: what is ticked stays in this window and is gone when it "
-                            "closes. A household of your own keeps it; make an example with: lathhouse demo DIR."));
+        sentences.append(
+            tr("This household is invented: what is ticked stays in this window and is gone when it "
+               "closes. A household of your own keeps it; make an example with: lathhouse demo DIR."));
     }
     if (!has_forecast_) {
-        sentences.append(tr("No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight "
-                            "--low C."));
+        sentences.append(
+            tr("No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight "
+               "--low C."));
     }
     return sentences.join(QLatin1Char(' '));
 }
@@ -349,8 +359,9 @@ void RoundModel::show(Round round)
     // What was ticked while this was read is done too, though the journal did not say so yet.
     done_.insert(round.done.begin(), round.done.end());
     auto rows = with_done_rows(std::move(round.rows), rows_, done_);
-    const bool same = std::ranges::equal(rows, rows_, {}, [](const RoundRow& row) { return row.task.key; },
-                                         [](const RoundRow& row) { return row.task.key; });
+    const bool same = std::ranges::equal(
+        rows, rows_, {}, [](const RoundRow& row) { return row.task.key; },
+        [](const RoundRow& row) { return row.task.key; });
     has_plants_ = round.has_plants;
     has_forecast_ = round.has_forecast;
     known_ = true;
@@ -365,9 +376,11 @@ void RoundModel::show(Round round)
         rows_ = std::move(rows);
         endResetModel();
         // The row that was read last stays the one that is read, wherever it stands now.
-        const auto there = std::ranges::find(rows_, current, [](const RoundRow& row) { return row.task.key; });
-        current_row_ = std::clamp(there != rows_.end() ? static_cast<int>(there - rows_.begin()) : current_row_, 0,
-                                  std::max(0, rowCount() - 1));
+        const auto there =
+            std::ranges::find(rows_, current, [](const RoundRow& row) { return row.task.key; });
+        current_row_ =
+            std::clamp(there != rows_.end() ? static_cast<int>(there - rows_.begin()) : current_row_, 0,
+                       std::max(0, rowCount() - 1));
         emit currentRowChanged();
     }
     emit roundChanged();
@@ -420,7 +433,12 @@ void RoundModel::postpone(int row, int days)
         said += tr(" It can wait until %1 at most.").arg(look_.words.short_date(task.latest));
     }
     write(row,
-          {task.plant, home::EventKind::TaskPostponed, std::nullopt, look_.today, now(), "",
+          {task.plant,
+           home::EventKind::TaskPostponed,
+           std::nullopt,
+           look_.today,
+           now(),
+           "",
            {{"task", task.key}, {"until", calendar::to_text(until)}}},
           std::move(said));
 }
@@ -429,7 +447,8 @@ void RoundModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was done in this window yet that could be taken back; `lathhouse log undo` takes back what "
+        fail("nothing was done in this window yet that could be taken back; `lathhouse log undo` takes back "
+             "what "
              "the journal had before");
         return;
     }

@@ -128,8 +128,8 @@ private:
     bool starts_class(std::size_t row) const;
     QString heading_note(plan::PestState state) const;
     std::optional<Round> read_if_last(int number, Result<void>& outcome) const;
-    /// Does `write` in the thread, then reads the round again unless another job waits; `after` is told how the
-    /// writing went before the new rows are shown.
+    /// Does `write` in the thread, then reads the round again unless another job waits; `after` is told how
+    /// the writing went before the new rows are shown.
     void run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after);
     void write(int row, home::Event event, QString said);
     void show(Round round);

@@ -15,7 +15,8 @@ std::vector<RoundRow> with_done_rows(std::vector<RoundRow> fresh, const std::vec
     }
     auto place = fresh.begin();
     for (const auto& row : before) {
-        const auto there = std::ranges::find(fresh, row.task.key, [](const RoundRow& of) { return of.task.key; });
+        const auto there =
+            std::ranges::find(fresh, row.task.key, [](const RoundRow& of) { return of.task.key; });
         if (there != fresh.end()) {
             place = there + 1;
         } else if (done.contains(row.task.key) || (row.is_hygiene() && classes.contains(row.task.state))) {

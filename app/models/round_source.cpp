@@ -14,8 +14,9 @@ namespace {
 
 Error something_else_came()
 {
-    return {ErrorCode::NotFound, "something else was written into the journal since, so nothing is taken back; "
-                                 "`lathhouse log undo` takes back what was written last"};
+    return {ErrorCode::NotFound,
+            "something else was written into the journal since, so nothing is taken back; "
+            "`lathhouse log undo` takes back what was written last"};
 }
 
 /// Facts that change as a journal would change them.

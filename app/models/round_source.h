@@ -10,15 +10,15 @@
 
 namespace lathhouse::models {
 
-/// Where the facts of a round come from, and where what is ticked goes. The functions are called one after the
-/// other, in a thread of the model's own.
+/// Where the facts of a round come from, and where what is ticked goes. The functions are called one after
+/// the other, in a thread of the model's own.
 struct RoundSource {
     /// Why it cannot be had is a sentence for people.
     std::function<Result<plan::HouseholdFacts>()> load;
     /// Writes one event.
     std::function<Result<void>(const home::Event&)> record;
-    /// Takes back what was written last, given the task's key that it is thought to be. Errors: NotFound where
-    /// something else was written last.
+    /// Takes back what was written last, given the task's key that it is thought to be. Errors: NotFound
+    /// where something else was written last.
     std::function<Result<void>(const std::string& key, calendar::Instant now)> take_back;
     /// Whether what is ticked outlasts the window.
     bool keeps = true;

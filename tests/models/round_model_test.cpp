@@ -24,7 +24,8 @@ const plan::HouseholdFacts& facts()
 
 RoundLook look()
 {
-    return {kToday, YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+    return {kToday,
+            YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
             {{"South sill", 3}}};
 }
 
@@ -208,7 +209,8 @@ TEST(RoundModel, UnreadableHouseholdIsASentenceAndCanBeReadAgain)
     bool there = false;
     auto source = round_in_memory(facts());
     source.load = [&there, load = source.load]() -> Result<plan::HouseholdFacts> {
-        return there ? load() : Result<plan::HouseholdFacts>{Error{ErrorCode::NotFound, "the folder is gone"}};
+        return there ? load()
+                     : Result<plan::HouseholdFacts>{Error{ErrorCode::NotFound, "the folder is gone"}};
     };
     RoundModel model(std::move(source), look());
     model.start();
@@ -257,7 +259,8 @@ protected:
     }
     std::vector<home::Event> events() const
     {
-        return *journal::HouseholdStore::open(folder).and_then([](const auto& store) { return store.events(); });
+        return *journal::HouseholdStore::open(folder).and_then(
+            [](const auto& store) { return store.events(); });
     }
     RoundSource source() const
     {
@@ -313,13 +316,15 @@ TEST_F(RoundInFolder, UndoLeavesWhatAnotherProgramWroteSince)
     wait_for(model);
     model.tick(0);
     wait_for(model);
-    const home::Event note{{}, home::EventKind::Noted, {}, kToday, calendar::start_of_day_utc(kToday), "rain"};
+    const home::Event note{{},    home::EventKind::Noted, {}, kToday, calendar::start_of_day_utc(kToday),
+                           "rain"};
     ASSERT_TRUE(journal::HouseholdStore::open(folder)->record(std::span<const home::Event>{&note, 1}));
     const auto before = events().size();
     model.undo();
     wait_for(model);
     EXPECT_EQ(events().size(), before);
-    EXPECT_TRUE(model.error().contains("something else was written") || model.error().startsWith("Something else"))
+    EXPECT_TRUE(model.error().contains("something else was written") ||
+                model.error().startsWith("Something else"))
         << model.error().toStdString();
     EXPECT_TRUE(role(model, 0, RoundModel::DoneRole).toBool());
 }

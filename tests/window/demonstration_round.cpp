@@ -28,8 +28,13 @@ Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
                                .events = shown->history,
                                .climate = std::move(climate).value()};
     const auto found = today - calendar::Days{6};
-    facts.events.push_back({facts.as_told.plants[1].id, home::EventKind::PestFound, std::nullopt, found,
-                            calendar::start_of_day_utc(found), "", {{"pest", "mealybug"}}});
+    facts.events.push_back({facts.as_told.plants[1].id,
+                            home::EventKind::PestFound,
+                            std::nullopt,
+                            found,
+                            calendar::start_of_day_utc(found),
+                            "",
+                            {{"pest", "mealybug"}}});
     return facts;
 }
 

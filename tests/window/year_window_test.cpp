@@ -47,10 +47,10 @@ protected:
         ASSERT_TRUE(kFacts) << kFacts.error().message;
         round = std::make_unique<models::RoundModel>(
             models::round_in_memory(*kFacts),
-            models::RoundLook{calendar::Date{2026, 5, 16},
-                              models::YearWords(models::Units::Metric,
-                                                QLocale(QLocale::English, QLocale::UnitedKingdom)),
-                              {{"South sill", 0}, {"Roofed balcony", 3}}});
+            models::RoundLook{
+                calendar::Date{2026, 5, 16},
+                models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+                {{"South sill", 0}, {"Roofed balcony", 3}}});
         engine = std::make_unique<QQmlApplicationEngine>();
         engine->addImportPath("qrc:/qt/qml");
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
@@ -121,10 +121,11 @@ void collect_nameless(QAccessibleInterface* at, QStringList& nameless)
             continue;
         }
         const QAccessible::Role role = next->role();
-        const bool must_speak =
-            role == QAccessible::Button || role == QAccessible::Slider || role == QAccessible::Chart ||
-            role == QAccessible::ListItem || role == QAccessible::Row || role == QAccessible::List ||
-            role == QAccessible::Table || role == QAccessible::CheckBox || role == QAccessible::PageTab || role == QAccessible::StaticText;
+        const bool must_speak = role == QAccessible::Button || role == QAccessible::Slider ||
+                                role == QAccessible::Chart || role == QAccessible::ListItem ||
+                                role == QAccessible::Row || role == QAccessible::List ||
+                                role == QAccessible::Table || role == QAccessible::CheckBox ||
+                                role == QAccessible::PageTab || role == QAccessible::StaticText;
         if (must_speak && next->text(QAccessible::Name).isEmpty()) {
             nameless.append(next->object() != nullptr ? next->object()->metaObject()->className() : "?");
         }
