@@ -10,6 +10,8 @@ Window {
     required property RoundModel round
     /// "round" or "year".
     property string page: "year"
+    /// Until then its properties are still being given.
+    property bool complete: false
     required property string scheme
     /// Of a hundred, 85 to 200.
     property int textPercent: 100
@@ -31,9 +33,10 @@ Window {
         Theme.scheme = root.scheme;
         Theme.textPercent = root.textPercent;
         Theme.reducedMotion = root.reducedMotion;
+        root.complete = true;
         root.openPage();
     }
-    onPageChanged: root.openPage()
+    onPageChanged: if (root.complete) root.openPage()
 
     /// Hands the focus to the chosen page; the round is read when it is first asked for.
     function openPage(): void {

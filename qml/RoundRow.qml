@@ -29,8 +29,8 @@ Item {
 
     readonly property real boxWidth: Theme.px(44)
     readonly property real nameWidth: Theme.px(176)
-    readonly property real endWidth: Theme.px(root.narrow ? 0 : 156)
-    /// What stands at the end of the row.
+    readonly property real endWidth: Theme.px(root.narrow ? 0 : 176)
+    /// What stands at the end of the row, in one line.
     readonly property string end: root.done ? qsTr("done") : root.latest === "" ? qsTr("%1 min").arg(root.minutes) : qsTr("%1 min; %2").arg(root.minutes).arg(root.latest)
     readonly property real headHeight: root.heading === "" ? 0 : Theme.px(44)
 
@@ -241,7 +241,17 @@ Item {
             Text {
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: root.end
+                text: root.done ? qsTr("done") : qsTr("%1 min").arg(root.minutes)
+                color: Theme.ink
+                font.family: Theme.textFamily
+                font.pixelSize: Theme.smallSize
+                Accessible.ignored: true
+            }
+            Text {
+                visible: !root.done && root.latest !== ""
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                text: root.latest
                 color: Theme.ink2
                 wrapMode: Text.WordWrap
                 font.family: Theme.textFamily

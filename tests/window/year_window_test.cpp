@@ -166,6 +166,20 @@ TEST_F(YearWindow, EverythingOfTheRoundHasAName)
     EXPECT_TRUE(named) << nameless.join(' ').toStdString();
 }
 
+/// What a Repeater made has no parent among the objects, only among the items.
+QQuickItem* item_below(QQuickItem* at, const QString& name)
+{
+    for (QQuickItem* child : at->childItems()) {
+        if (child->objectName() == name) {
+            return child;
+        }
+        if (QQuickItem* found = item_below(child, name)) {
+            return found;
+        }
+    }
+    return nullptr;
+}
+
 TEST_F(YearWindow, OneKeyAndOneClickReachEachPlace)
 {
     EXPECT_TRUE(item("yearPage")->isVisible());
@@ -179,7 +193,7 @@ TEST_F(YearWindow, OneKeyAndOneClickReachEachPlace)
     QTest::keyClick(window, Qt::Key_Right);
     EXPECT_EQ(model->cursorDay(), 1);
     const auto click = [this](const char* name) {
-        const QQuickItem* tab = window->findChild<QQuickItem*>("masthead")->findChild<QQuickItem*>(name);
+        const QQuickItem* tab = item_below(window->contentItem(), name);
         ASSERT_NE(tab, nullptr) << name;
         const QPointF middle = tab->mapToScene({tab->width() / 2.0, tab->height() / 2.0});
         QTest::mouseClick(window, Qt::LeftButton, {}, middle.toPoint());
