@@ -1,6 +1,8 @@
 #include "app/cli/commands.h"
+#include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/models/household_year.h"
+#include "app/models/round_source.h"
 #include "app/window.h"
 #include "core/home/demonstration.h"
 
@@ -10,15 +12,35 @@ namespace {
 
 using namespace lathhouse;
 
-/// The household to show: for a self-test always the demonstration.
-Result<home::Household> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
+/// The household to show, with what its round is made of.
+struct Shown {
+    home::Household household;
+    std::vector<home::Event> history; ///< Of the demonstration; a folder's is read by the round itself.
+    bool from_folder;
+};
+
+/// For a self-test, and where the caller has no household, the demonstration.
+Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
 {
-    if (request.self_test) {
+    if (request.self_test || (!cli::has_household(globals) && !globals.home_given)) {
         return home::demonstration({.today = globals.today}).transform([](const home::Demonstration& shown) {
-            return shown.household;
+            return Shown{shown.household, shown.history, false};
         });
     }
-    return cli::household_of(globals, cli::WithoutHousehold::ShowsDemonstration);
+    return cli::household_of(globals, cli::WithoutHousehold::IsAnError)
+        .transform([](const home::Household& own) {
+            return Shown{own, {}, true};
+        });
+}
+
+models::RoundSource round_of(const cli::Globals& globals, const Shown& shown,
+                             const climate::PlaceClimate& climate)
+{
+    if (shown.from_folder) {
+        return models::round_in_folder(globals.home, [globals] { return cli::household_facts(globals); });
+    }
+    return models::round_in_memory(
+        {.as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
 }
 
 int report(const Error& error)
@@ -32,24 +54,26 @@ int report(const Error& error)
 int main(int argc, char** argv)
 {
     const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
-        if (!request.page.empty() && request.page != "year") {
-            return report(
-                {ErrorCode::WrongUsage, "there is no page \"" + request.page + "\"; --page takes year"});
+        if (!request.page.empty() && request.page != "year" && request.page != "round") {
+            return report({ErrorCode::WrongUsage,
+                           "there is no page \"" + request.page + "\"; --page takes round or year"});
         }
-        const auto household = household_to_show(globals, request);
-        if (!household) {
-            return report(household.error());
+        const auto to_show = household_to_show(globals, request);
+        if (!to_show) {
+            return report(to_show.error());
         }
-        const auto climate = cli::climate_of(*household);
+        const auto climate = cli::climate_of(to_show->household);
         if (!climate) {
             return report(climate.error());
         }
-        auto shown = models::household_year(*household, *climate, globals.today, globals.units);
+        auto shown = models::household_year(to_show->household, *climate, globals.today, globals.units);
         WindowOptions options{.year = std::move(shown.year),
                               .solver = std::move(shown.solver),
+                              .round = round_of(globals, *to_show, *climate),
                               .units = globals.units == words::UnitSystem::UsCustomary
                                            ? models::Units::Us
                                            : models::Units::Metric,
+                              .page = request.page.empty() ? "year" : request.page,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
         if (request.picture) {

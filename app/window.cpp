@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/models/round_model.h"
 #include "app/models/year_model.h"
 
 #include <QElapsedTimer>
@@ -18,6 +19,7 @@
 #include <cstdio>
 #include <fstream>
 #include <iostream>
+#include <map>
 #include <memory>
 #include <mutex>
 #include <string>
@@ -110,6 +112,16 @@ bool reduced_motion()
     return wanted == QLatin1String("reduced");
 }
 
+/// Colour and pattern of each spot, so that the round shows it as the year does.
+std::map<std::string, int> hands_of(const models::YearData& year)
+{
+    std::map<std::string, int> hands;
+    for (const auto& spot : year.spots) {
+        hands[spot.name] = static_cast<int>(spot.colour) + (spot.turned ? models::kSpotColours : 0);
+    }
+    return hands;
+}
+
 } // namespace
 
 int run_window(int& argc, char** argv, WindowOptions options)
@@ -133,6 +145,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
 
+    models::RoundModel round(std::move(options.round),
+                             {options.year.today, models::YearWords(options.units), hands_of(options.year)});
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units));
     QQmlApplicationEngine engine;
@@ -146,6 +160,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
     });
     engine.setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(&year)},
+                                 {QStringLiteral("round"), QVariant::fromValue(&round)},
+                                 {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
                                  {QStringLiteral("textPercent"), text_percent()},
                                  {QStringLiteral("reducedMotion"), reduced_motion()},
@@ -166,6 +182,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
     });
     int status = 0;
+    QStringList pages{QString::fromStdString(options.page)};
     const auto finish = [&] {
         if (options.picture) {
             const QImage shown = window->grabWindow();
@@ -178,9 +195,15 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
         if (options.self_test) {
             nlohmann::json answer;
-            answer["pages"] = {"year"};
-            answer["warnings"] = nlohmann::json::array();
             const std::lock_guard lock(messages().guard);
+            answer["pages"] = nlohmann::json::array();
+            for (const QString& page : pages) {
+                answer["pages"].push_back(page.toStdString());
+            }
+            if (!round.error().isEmpty()) { // A round that cannot be read is a fault as well.
+                messages().warnings.append(round.error());
+            }
+            answer["warnings"] = nlohmann::json::array();
             for (const QString& warning : messages().warnings) {
                 answer["warnings"].push_back(warning.toStdString());
             }
@@ -192,13 +215,20 @@ int run_window(int& argc, char** argv, WindowOptions options)
         QGuiApplication::exit(status);
     };
     if (ends_by_itself) {
-        // Once the plan is there and drawn.
+        // Once the plan and the round are there and drawn; a self-test goes on to the other page first.
         const auto when_planned = [&] {
-            if (!year.planning() && first_frame >= 0) {
-                QTimer::singleShot(50, window, finish);
-                return true;
+            if (year.planning() || round.working() || first_frame < 0) {
+                return false;
             }
-            return false;
+            const QString other =
+                pages.front() == QLatin1String("year") ? QStringLiteral("round") : QStringLiteral("year");
+            if (options.self_test && pages.size() == 1) {
+                window->setProperty("page", other);
+                pages.append(other);
+                return false;
+            }
+            QTimer::singleShot(50, window, finish);
+            return true;
         };
         auto* wait = new QTimer(window);
         QObject::connect(wait, &QTimer::timeout, window, [wait, when_planned] {

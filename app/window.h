@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/round_source.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
@@ -12,7 +13,9 @@ namespace lathhouse {
 struct WindowOptions {
     models::YearData year;
     models::YearSolver solver;
+    models::RoundSource round;
     models::Units units = models::Units::Metric;
+    std::string page = "year";          ///< "round" or "year": what is shown first.
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;

@@ -7,6 +7,11 @@ Window {
     id: root
 
     required property YearModel year
+    required property RoundModel round
+    /// "round" or "year".
+    property string page: "year"
+    /// Until then its properties are still being given.
+    property bool complete: false
     required property string scheme
     /// Of a hundred, 85 to 200.
     property int textPercent: 100
@@ -28,15 +33,37 @@ Window {
         Theme.scheme = root.scheme;
         Theme.textPercent = root.textPercent;
         Theme.reducedMotion = root.reducedMotion;
-        page.forceActiveFocus();
+        root.complete = true;
+        root.openPage();
+    }
+    onPageChanged: if (root.complete) root.openPage()
+
+    /// Hands the focus to the chosen page; the round is read when it is first asked for.
+    function openPage(): void {
+        if (root.page === "round") {
+            root.round.start();
+            roundPage.forceActiveFocus();
+        } else {
+            yearPage.forceActiveFocus();
+        }
     }
 
+    Shortcut {
+        sequences: ["1", "Alt+1"]
+        onActivated: root.page = "round"
+    }
+    Shortcut {
+        sequences: ["2", "Alt+2"]
+        onActivated: root.page = "year"
+    }
     Masthead {
         id: masthead
         objectName: "masthead"
         year: root.year
         narrow: root.narrow
         wide: root.wide
+        page: root.page
+        onChosen: page => root.page = page
         anchors.left: parent.left
         anchors.right: parent.right
         height: root.mastHeight
@@ -60,14 +87,25 @@ Window {
         height: 3
         color: Theme.sheet
     }
+    RoundPage {
+        id: roundPage
+        objectName: "roundPage"
+        visible: root.page === "round"
+        round: root.round
+        narrow: root.narrow
+        anchors.fill: sheet
+        anchors.margins: 1
+        focus: root.page === "round"
+    }
     YearPage {
-        id: page
+        id: yearPage
         objectName: "yearPage"
+        visible: root.page !== "round"
         year: root.year
         narrow: root.narrow
         wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
-        focus: true
+        focus: root.page !== "round"
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Lathhouse.Models
 
@@ -8,8 +10,15 @@ Item {
     required property YearModel year
     required property bool narrow
     required property bool wide
-    readonly property real tabX: tab.x
-    readonly property real tabWidth: tab.width
+    /// "round" or "year": the place whose tab is joined to the sheet.
+    required property string page
+    readonly property var pages: ["round", "year"]
+    readonly property real tabsX: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
+    readonly property real tabWidth: Theme.px(root.wide ? 104 : root.narrow ? 76 : 92)
+    readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
+    readonly property real tabsEnd: root.tabsX + root.pages.length * root.tabWidth
+
+    signal chosen(page: string)
 
     Mark {
         x: 18
@@ -28,35 +37,67 @@ Item {
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
-    Rectangle {
-        id: tab
-        x: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
-        y: Theme.px(root.wide ? 4 : 8)
-        width: Theme.px(root.wide ? 104 : root.narrow ? 76 : 92)
-        height: root.height - y + 1
-        color: Theme.sheet
-        radius: Theme.sheetRadius
-        border.width: 1
-        border.color: Theme.contrast ? Theme.edge : Theme.rule
-        Accessible.role: Accessible.PageTab
-        Accessible.name: qsTr("Year")
-        Accessible.selected: true
+    Repeater {
+        model: root.pages
 
-        Text {
-            anchors.centerIn: parent
-            text: qsTr("Year")
-            color: Theme.ink
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.tabSize
-            font.weight: Font.DemiBold
-            Accessible.ignored: true
+        Rectangle {
+            id: tab
+
+            required property int index
+            required property string modelData
+            readonly property bool open: tab.modelData === root.page
+
+            objectName: tab.modelData + "Tab"
+            x: root.tabsX + tab.index * root.tabWidth
+            y: Theme.px(root.wide ? 4 : 8)
+            width: root.tabWidth
+            height: root.height - y + 1
+            color: tab.open ? Theme.sheet : pointer.containsMouse ? Theme.well : "transparent"
+            radius: Theme.sheetRadius
+            border.width: tab.open ? 1 : 0
+            border.color: Theme.contrast ? Theme.edge : Theme.rule
+            activeFocusOnTab: true
+            Accessible.role: Accessible.PageTab
+            Accessible.name: label.text
+            Accessible.description: qsTr("Key %1").arg(tab.index + 1)
+            Accessible.selected: tab.open
+            Accessible.onPressAction: root.chosen(tab.modelData)
+            Keys.onSpacePressed: root.chosen(tab.modelData)
+            Keys.onReturnPressed: root.chosen(tab.modelData)
+            Keys.onEnterPressed: root.chosen(tab.modelData)
+
+            Text {
+                id: label
+                anchors.centerIn: parent
+                text: tab.modelData === "round" ? qsTr("Round") : qsTr("Year")
+                color: tab.open ? Theme.ink : Theme.ink2
+                font.family: Theme.textFamily
+                font.pixelSize: Theme.tabSize
+                font.weight: tab.open ? Font.DemiBold : Font.Normal
+                Accessible.ignored: true
+            }
+            Rectangle {
+                anchors.fill: parent
+                anchors.margins: 3
+                visible: tab.activeFocus
+                color: "transparent"
+                radius: Theme.sheetRadius
+                border.width: 2
+                border.color: Theme.focus
+            }
+            MouseArea {
+                id: pointer
+                anchors.fill: parent
+                hoverEnabled: true
+                onClicked: root.chosen(tab.modelData)
+            }
         }
     }
     Text {
         id: home
         objectName: "homeName"
-        anchors.left: tab.right
-        anchors.leftMargin: 20
+        anchors.left: parent.left
+        anchors.leftMargin: root.tabsEnd + 20
         anchors.right: date.left
         anchors.rightMargin: 20
         anchors.verticalCenter: parent.verticalCenter
@@ -78,6 +119,7 @@ Item {
         anchors.rightMargin: 18
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
+        visible: x > root.tabsEnd + 8
         text: root.narrow ? root.year.todayShort : root.year.todayLong
         color: Theme.ink
         font.family: Theme.textFamily

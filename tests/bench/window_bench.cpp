@@ -1,3 +1,4 @@
+#include "app/models/round_model.h"
 #include "app/models/year_model.h"
 #include "tests/window/demonstration_year.h"
 
@@ -109,6 +110,7 @@ private:
 
 struct Opened {
     std::unique_ptr<models::YearModel> model;
+    std::unique_ptr<models::RoundModel> round;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
     double first_frame = 0.0;
@@ -129,9 +131,14 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
     opened.model = std::make_unique<models::YearModel>(
         std::move(shown->year), std::move(shown->solver),
         models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    // The round is read only when its page is opened; here it is not.
+    opened.round = std::make_unique<models::RoundModel>(
+        models::no_round({ErrorCode::NotFound, "the round is not measured here"}),
+        models::RoundLook{models::shown_today(), models::YearWords(models::Units::Metric)});
     opened.engine = std::make_unique<QQmlApplicationEngine>();
     opened.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     opened.engine->setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(opened.model.get())},
+                                         {QStringLiteral("round"), QVariant::fromValue(opened.round.get())},
                                          {QStringLiteral("scheme"), QStringLiteral("light")}});
     opened.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
     if (opened.engine->rootObjects().isEmpty()) {

@@ -1,5 +1,6 @@
 #include "app/window.h"
 #include "tests/models/year_filler.h"
+#include "tests/window/demonstration_round.h"
 #include "tests/window/demonstration_year.h"
 
 #include <cstdlib>
@@ -12,8 +13,10 @@ int main(int argc, char** argv)
 {
     using namespace lathhouse;
     const models::YearData year = models::filled_year();
+    const auto facts = models::demonstration_facts(models::shown_today());
     WindowOptions options{.year = year,
                           .solver = [year](Probability risk) { return models::filled_plan(year, risk); },
+                          .round = facts ? models::round_in_memory(*facts) : models::no_round(facts.error()),
                           .picture = std::nullopt};
     if (argc > 1) {
         options.picture = argv[1];

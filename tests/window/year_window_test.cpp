@@ -1,5 +1,7 @@
+#include "app/models/round_model.h"
 #include "app/models/year_model.h"
 #include "tests/models/year_filler.h"
+#include "tests/window/demonstration_round.h"
 
 #include <QAccessible>
 #include <QGuiApplication>
@@ -41,9 +43,18 @@ protected:
             models::filled_year(),
             [year = models::filled_year()](Probability risk) { return models::filled_plan(year, risk); },
             models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+        static const auto kFacts = models::demonstration_facts(calendar::Date{2026, 5, 16});
+        ASSERT_TRUE(kFacts) << kFacts.error().message;
+        round = std::make_unique<models::RoundModel>(
+            models::round_in_memory(*kFacts),
+            models::RoundLook{
+                calendar::Date{2026, 5, 16},
+                models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+                {{"South sill", 0}, {"Roofed balcony", 3}}});
         engine = std::make_unique<QQmlApplicationEngine>();
         engine->addImportPath("qrc:/qt/qml");
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
+                                      {"round", QVariant::fromValue(round.get())},
                                       {"scheme", scheme},
                                       {"textPercent", text_percent},
                                       {"width", width},
@@ -62,9 +73,16 @@ protected:
         EXPECT_TRUE(warnings().isEmpty()) << warnings().join('\n').toStdString();
         engine.reset();
     }
+    void go_to_round()
+    {
+        QTest::keyClick(window, Qt::Key_1);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !round->working() && round->rowCount() > 0; }, 30'000));
+        QTest::qWait(30);
+    }
     QQuickItem* item(const char* name) const { return window->findChild<QQuickItem*>(name); }
 
     std::unique_ptr<models::YearModel> model;
+    std::unique_ptr<models::RoundModel> round;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
 };
@@ -76,6 +94,10 @@ TEST_F(YearWindow, EveryWidthThemeAndTextSizeLoadsWithoutAWarning)
             for (const int text_percent : {85, 100, 200}) {
                 open(scheme, size.width(), size.height(), text_percent);
                 EXPECT_FALSE(window->grabWindow().isNull());
+                if (text_percent != 85) {
+                    go_to_round();
+                    EXPECT_FALSE(window->grabWindow().isNull());
+                }
                 EXPECT_TRUE(warnings().isEmpty()) << warnings().join('\n').toStdString();
             }
         }
@@ -99,10 +121,11 @@ void collect_nameless(QAccessibleInterface* at, QStringList& nameless)
             continue;
         }
         const QAccessible::Role role = next->role();
-        const bool must_speak =
-            role == QAccessible::Button || role == QAccessible::Slider || role == QAccessible::Chart ||
-            role == QAccessible::ListItem || role == QAccessible::Row || role == QAccessible::List ||
-            role == QAccessible::Table || role == QAccessible::PageTab || role == QAccessible::StaticText;
+        const bool must_speak = role == QAccessible::Button || role == QAccessible::Slider ||
+                                role == QAccessible::Chart || role == QAccessible::ListItem ||
+                                role == QAccessible::Row || role == QAccessible::List ||
+                                role == QAccessible::Table || role == QAccessible::CheckBox ||
+                                role == QAccessible::PageTab || role == QAccessible::StaticText;
         if (must_speak && next->text(QAccessible::Name).isEmpty()) {
             nameless.append(next->object() != nullptr ? next->object()->metaObject()->className() : "?");
         }
@@ -126,6 +149,59 @@ TEST_F(YearWindow, EverythingThatActsHasAName)
         return nameless.isEmpty() && item("tableRows") != nullptr && item("tableRows")->isVisible();
     });
     EXPECT_TRUE(named) << nameless.join(' ').toStdString();
+}
+
+TEST_F(YearWindow, EverythingOfTheRoundHasAName)
+{
+    QAccessible::setActive(true);
+    go_to_round();
+    QStringList nameless;
+    QAccessibleInterface* root = QAccessible::queryAccessibleInterface(window);
+    ASSERT_NE(root, nullptr);
+    const bool named = QTest::qWaitFor([&] {
+        nameless.clear();
+        collect_nameless(root, nameless);
+        return nameless.isEmpty();
+    });
+    EXPECT_TRUE(named) << nameless.join(' ').toStdString();
+}
+
+/// What a Repeater made has no parent among the objects, only among the items.
+QQuickItem* item_below(QQuickItem* at, const QString& name)
+{
+    for (QQuickItem* child : at->childItems()) {
+        if (child->objectName() == name) {
+            return child;
+        }
+        if (QQuickItem* found = item_below(child, name)) {
+            return found;
+        }
+    }
+    return nullptr;
+}
+
+TEST_F(YearWindow, OneKeyAndOneClickReachEachPlace)
+{
+    EXPECT_TRUE(item("yearPage")->isVisible());
+    EXPECT_EQ(round->rowCount(), 0) << "not read before it is asked for";
+    go_to_round();
+    EXPECT_TRUE(item("roundPage")->isVisible());
+    EXPECT_FALSE(item("yearPage")->isVisible());
+    EXPECT_TRUE(item("roundPage")->hasActiveFocus());
+    QTest::keyClick(window, Qt::Key_2);
+    EXPECT_TRUE(item("yearPage")->isVisible());
+    QTest::keyClick(window, Qt::Key_Right);
+    EXPECT_EQ(model->cursorDay(), 1);
+    const auto click = [this](const char* name) {
+        const QQuickItem* tab = item_below(window->contentItem(), name);
+        ASSERT_NE(tab, nullptr) << name;
+        const QPointF middle = tab->mapToScene({tab->width() / 2.0, tab->height() / 2.0});
+        QTest::mouseClick(window, Qt::LeftButton, {}, middle.toPoint());
+    };
+    click("roundTab");
+    EXPECT_TRUE(item("roundPage")->isVisible());
+    click("yearTab");
+    EXPECT_FALSE(item("roundPage")->isVisible());
 }
 
 } // namespace

@@ -1,0 +1,505 @@
+#include "app/models/round_model.h"
+
+#include "app/words/round_words.h"
+#include "core/plan/cold_night.h"
+
+#include <QLocale>
+#include <QMetaObject>
+
+#include <algorithm>
+#include <chrono>
+#include <numeric>
+#include <utility>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr auto kUsualRisk = Probability::literal(0.1);
+constexpr int kLongestPostponement = 60; // Days.
+
+calendar::Instant now()
+{
+    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+}
+
+QString upper_first(QString words)
+{
+    if (!words.isEmpty()) {
+        words[0] = words[0].toUpper();
+    }
+    return words;
+}
+
+words::UnitSystem unit_system(const YearWords& words)
+{
+    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+}
+
+RoundRow row_of(plan::Task task, const home::Household& household, words::UnitSystem units)
+{
+    const auto* spot = task.spot ? household.spot(*task.spot) : nullptr;
+    const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
+    RoundRow row{.task = std::move(task),
+                 .spot = spot != nullptr ? spot->name : std::string{},
+                 .plant = plant != nullptr ? plant->name : std::string{},
+                 .words = {},
+                 .why = {},
+                 .cautions = {}};
+    row.words = words::task(row.task, household, units);
+    row.why = words::task_why(row.task, household, units);
+    row.cautions = words::task_cautions(row.task, household);
+    return row;
+}
+
+/// Every event that ticking makes carries its task's key; putting off and leaving out do so as well.
+bool ticks(const home::Event& event, calendar::Date today)
+{
+    return event.happened == today && !event.detail("task").empty() &&
+           event.kind != home::EventKind::TaskPostponed && event.kind != home::EventKind::TaskSkipped;
+}
+
+} // namespace
+
+RoundModel::RoundModel(RoundSource source, RoundLook look, QObject* parent)
+    : QAbstractListModel(parent), source_(std::move(source)), look_(std::move(look))
+{
+    pool_.setMaxThreadCount(1); // In the order in which they were asked for.
+}
+
+RoundModel::~RoundModel()
+{
+    // What was ticked is written before the window goes; only the reading after it is left out.
+    ++last_job_;
+    pool_.waitForDone();
+}
+
+int RoundModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+QVariant RoundModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) {
+        return {};
+    }
+    const RoundRow& row = at(index.row());
+    switch (role) {
+    case OrderRole:
+        return index.row() + 1;
+    case ClassWordRole:
+        return text(std::string{words::round_class(row.task.state)});
+    case ClassStateRole:
+        return static_cast<int>(row.task.state);
+    case HeadingRole:
+        return starts_class(static_cast<std::size_t>(index.row()))
+                   ? upper_first(text(std::string{words::round_class(row.task.state)}))
+                   : QString{};
+    case HeadingNoteRole:
+        return starts_class(static_cast<std::size_t>(index.row())) ? heading_note(row.task.state) : QString{};
+    case SpotRole:
+        return text(row.spot);
+    case SpotColourRole: {
+        const auto hand = look_.hands.find(row.spot);
+        return hand == look_.hands.end() ? -1 : hand->second;
+    }
+    case PlantRole:
+        return text(row.plant);
+    case Qt::DisplayRole:
+    case TaskRole:
+        return upper_first(text(row.words));
+    case WhyRole:
+        return text(row.why);
+    case LatestRole:
+        return row.task.latest > look_.today
+                   ? tr("can wait until %1").arg(look_.words.short_date(row.task.latest))
+                   : QString{};
+    case MinutesRole:
+        return row.task.minutes;
+    case CautionsRole: {
+        QStringList cautions;
+        for (const auto& caution : row.cautions) {
+            cautions.append(text(caution));
+        }
+        return cautions;
+    }
+    case HygieneRole:
+        return row.is_hygiene();
+    case DoneRole:
+        return row.done;
+    case SentenceRole:
+        return sentence(row);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> RoundModel::roleNames() const
+{
+    return {{OrderRole, "order"},
+            {ClassWordRole, "classWord"},
+            {ClassStateRole, "classState"},
+            {HeadingRole, "heading"},
+            {HeadingNoteRole, "headingNote"},
+            {SpotRole, "spot"},
+            {SpotColourRole, "spotColour"},
+            {PlantRole, "plant"},
+            {TaskRole, "task"},
+            {WhyRole, "why"},
+            {LatestRole, "latest"},
+            {MinutesRole, "minutes"},
+            {CautionsRole, "cautions"},
+            {HygieneRole, "isHygiene"},
+            {DoneRole, "done"},
+            {SentenceRole, "sentence"}};
+}
+
+/// "Lemon: Feed, 100 ppm nitrogen".
+QString RoundModel::plain_words(const RoundRow& row) const
+{
+    const QString task = upper_first(text(row.words));
+    return row.plant.empty() ? task : tr("%1: %2").arg(text(row.plant), task);
+}
+
+QString RoundModel::sentence(const RoundRow& row) const
+{
+    QStringList parts{plain_words(row)};
+    if (!row.spot.empty()) {
+        parts.append(text(row.spot));
+    }
+    parts.append(upper_first(text(row.why)));
+    if (row.task.latest > look_.today) {
+        parts.append(tr("Can wait until %1").arg(look_.words.short_date(row.task.latest)));
+    }
+    parts.append(row.task.minutes == 1 ? tr("About 1 minute") : tr("About %1 minutes").arg(row.task.minutes));
+    parts.append(row.done ? tr("Done") : tr("Not done"));
+    QString all = parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+    for (const auto& caution : row.cautions) {
+        all += QLatin1Char(' ') + text(caution);
+    }
+    return all;
+}
+
+bool RoundModel::starts_class(std::size_t row) const
+{
+    if (rows_[row].is_hygiene()) {
+        return false;
+    }
+    const auto first = std::ranges::find_if(rows_, [&](const RoundRow& other) {
+        return !other.is_hygiene() && other.task.state == rows_[row].task.state;
+    });
+    return static_cast<std::size_t>(first - rows_.begin()) == row;
+}
+
+QString RoundModel::heading_note(plan::PestState state) const
+{
+    const auto tasks = std::ranges::count_if(
+        rows_, [state](const RoundRow& row) { return !row.is_hygiene() && row.task.state == state; });
+    const QString number = tasks == 1 ? tr("1 task") : tr("%1 tasks").arg(tasks);
+    return state == plan::PestState::Infested ? tr("%1, last of all").arg(number)
+                                              : tr("%1, in walking order").arg(number);
+}
+
+QString RoundModel::title() const
+{
+    return tr("%1’s round").arg(look_.words.long_date(look_.today).section(QLatin1Char(' '), 0, 0));
+}
+
+QString RoundModel::headLine() const
+{
+    const QString date = look_.words.long_date(look_.today);
+    if (!known_) {
+        return date;
+    }
+    if (rows_.empty()) {
+        return tr("%1, nothing is due.").arg(date);
+    }
+    const int minutes = std::accumulate(rows_.begin(), rows_.end(), 0,
+                                        [](int sum, const RoundRow& row) { return sum + row.task.minutes; });
+    const QString tasks = rows_.size() == 1 ? tr("1 task") : tr("%1 tasks").arg(rows_.size());
+    const bool several = rows_.front().task.state != rows_.back().task.state;
+    return tr("%1, %2, about %3 minutes.").arg(date, tasks).arg(minutes) +
+           (several ? tr(" Clean plants first, infested ones last.") : QString{});
+}
+
+QString RoundModel::doneLine() const
+{
+    return tr("%1 of %2 done").arg(std::ranges::count(rows_, true, &RoundRow::done)).arg(rows_.size());
+}
+
+QString RoundModel::minutesLine() const
+{
+    const int left = std::accumulate(rows_.begin(), rows_.end(), 0, [](int sum, const RoundRow& row) {
+        return row.done ? sum : sum + row.task.minutes;
+    });
+    return tr("%1 min left").arg(left);
+}
+
+double RoundModel::doneShare() const
+{
+    return rows_.empty() ? 0.0
+                         : static_cast<double>(std::ranges::count(rows_, true, &RoundRow::done)) /
+                               static_cast<double>(rows_.size());
+}
+
+QString RoundModel::emptySentence() const
+{
+    if (!known_ || !rows_.empty()) {
+        return {};
+    }
+    return has_plants_
+               ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
+                    "found since is told with: lathhouse log event.")
+               : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
+                    "not travel. Add the first with: lathhouse add plant.");
+}
+
+QString RoundModel::note() const
+{
+    if (!known_) {
+        return {};
+    }
+    QStringList sentences;
+    if (!source_.keeps) {
+        sentences.append(
+            tr("This household is invented: what is ticked stays in this window and is gone when it "
+               "closes. A household of your own keeps it; make an example with: lathhouse demo DIR."));
+    }
+    if (!has_forecast_) {
+        sentences.append(
+            tr("No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight "
+               "--low C."));
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
+void RoundModel::setCurrentRow(int row)
+{
+    row = std::clamp(row, 0, std::max(0, rowCount() - 1));
+    if (row != current_row_) {
+        current_row_ = row;
+        emit currentRowChanged();
+    }
+}
+
+void RoundModel::start()
+{
+    if (!started_) {
+        reload();
+    }
+}
+
+void RoundModel::reload()
+{
+    started_ = true;
+    clear_error();
+    run({}, {});
+}
+
+void RoundModel::run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after)
+{
+    const int number = ++last_job_;
+    if (++jobs_ == 1) {
+        emit workingChanged();
+    }
+    pool_.start([this, number, write = std::move(write), after = std::move(after)] {
+        const Result<void> written = write ? write() : Result<void>{};
+        Result<void> read;
+        std::optional<Round> round = read_if_last(number, read);
+        QMetaObject::invokeMethod(
+            this,
+            [this, written, read, round = std::move(round), after]() mutable {
+                if (after) {
+                    after(written);
+                }
+                if (!read) {
+                    fail(read.error().message);
+                }
+                if (round) {
+                    show(std::move(*round));
+                }
+                if (--jobs_ == 0) {
+                    emit workingChanged();
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<void>& outcome) const
+{
+    if (number != last_job_) {
+        return std::nullopt;
+    }
+    const auto facts = source_.load();
+    if (!facts) {
+        outcome = facts.error();
+        return std::nullopt;
+    }
+    const auto nights = facts->climate.nights();
+    const auto parts = plan::round_parts(*facts, nights, look_.today, kUsualRisk);
+    const auto household = facts->household();
+    Round round;
+    for (auto& task : plan::round_of(household, facts->events, parts, look_.today)) {
+        round.rows.push_back(row_of(std::move(task), household, unit_system(look_.words)));
+    }
+    for (const auto& event : facts->events) {
+        if (ticks(event, look_.today)) {
+            round.done.emplace(event.detail("task"));
+        }
+    }
+    round.has_plants = !household.plants.empty();
+    round.has_forecast = !plan::nights_of_forecast(facts->log.forecasts, look_.today).empty();
+    return round;
+}
+
+void RoundModel::show(Round round)
+{
+    // What was ticked while this was read is done too, though the journal did not say so yet.
+    done_.insert(round.done.begin(), round.done.end());
+    auto rows = with_done_rows(std::move(round.rows), rows_, done_);
+    const bool same = std::ranges::equal(
+        rows, rows_, {}, [](const RoundRow& row) { return row.task.key; },
+        [](const RoundRow& row) { return row.task.key; });
+    has_plants_ = round.has_plants;
+    has_forecast_ = round.has_forecast;
+    known_ = true;
+    if (same) {
+        rows_ = std::move(rows);
+        if (!rows_.empty()) {
+            emit dataChanged(index(0), index(rowCount() - 1));
+        }
+    } else {
+        const std::string current = is_row(current_row_) ? at(current_row_).task.key : std::string{};
+        beginResetModel();
+        rows_ = std::move(rows);
+        endResetModel();
+        // The row that was read last stays the one that is read, wherever it stands now.
+        const auto there =
+            std::ranges::find(rows_, current, [](const RoundRow& row) { return row.task.key; });
+        current_row_ =
+            std::clamp(there != rows_.end() ? static_cast<int>(there - rows_.begin()) : current_row_, 0,
+                       std::max(0, rowCount() - 1));
+        emit currentRowChanged();
+    }
+    emit roundChanged();
+}
+
+void RoundModel::write(int row, home::Event event, QString said)
+{
+    clear_error();
+    const std::string key = at(row).task.key;
+    written_.push_back({key, plain_words(at(row))});
+    say(std::move(said));
+    run([record = source_.record, event = std::move(event)] { return record(event); },
+        [this, key](const Result<void>& written) {
+            if (written) {
+                return;
+            }
+            std::erase_if(written_, [&](const Written& of) { return of.key == key; });
+            mark(key, false);
+            say({});
+            fail("this could not be written, so it counts as not done: " + written.error().message);
+        });
+}
+
+void RoundModel::tick(int row)
+{
+    if (!is_row(row) || at(row).done) {
+        return;
+    }
+    write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))));
+    mark(at(row).task.key, true);
+}
+
+void RoundModel::postpone(int row, int days)
+{
+    if (!is_row(row) || at(row).done) {
+        return;
+    }
+    if (at(row).is_hygiene()) {
+        fail("washing cannot be put off: it stands between the classes so that pests do not travel");
+        return;
+    }
+    if (days < 1 || days > kLongestPostponement) {
+        fail("a task can be put off by 1 to " + std::to_string(kLongestPostponement) + " days");
+        return;
+    }
+    const auto& task = at(row).task;
+    const calendar::Date until = look_.today + calendar::Days{days};
+    QString said = tr("Put off to %1: %2.").arg(look_.words.short_date(until), plain_words(at(row)));
+    if (until > task.latest) {
+        said += tr(" It can wait until %1 at most.").arg(look_.words.short_date(task.latest));
+    }
+    write(row,
+          {task.plant,
+           home::EventKind::TaskPostponed,
+           std::nullopt,
+           look_.today,
+           now(),
+           "",
+           {{"task", task.key}, {"until", calendar::to_text(until)}}},
+          std::move(said));
+}
+
+void RoundModel::undo()
+{
+    clear_error();
+    if (written_.empty()) {
+        fail("nothing was done in this window yet that could be taken back; `lathhouse log undo` takes back "
+             "what "
+             "the journal had before");
+        return;
+    }
+    const Written last = written_.back();
+    written_.pop_back();
+    say(tr("Taken back: %1.").arg(last.words));
+    run([take_back = source_.take_back, key = last.key, at = now()] { return take_back(key, at); },
+        [this, last](const Result<void>& undone) {
+            if (undone) {
+                mark(last.key, false);
+                return;
+            }
+            say({});
+            fail(undone.error().message);
+        });
+}
+
+void RoundModel::mark(const std::string& key, bool done)
+{
+    if (done) {
+        done_.insert(key);
+    } else {
+        done_.erase(key);
+    }
+    for (int row = 0; row < rowCount(); ++row) {
+        if (at(row).task.key == key) {
+            rows_[static_cast<std::size_t>(row)].done = done;
+            emit dataChanged(index(row), index(row), {DoneRole, SentenceRole});
+        }
+    }
+    emit roundChanged();
+}
+
+void RoundModel::say(QString words)
+{
+    said_ = std::move(words);
+    emit saidChanged();
+}
+
+void RoundModel::fail(const std::string& message)
+{
+    error_ = upper_first(text(message)) + QLatin1Char('.');
+    emit errorChanged();
+}
+
+void RoundModel::clear_error()
+{
+    if (!error_.isEmpty()) {
+        error_.clear();
+        emit errorChanged();
+    }
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,158 @@
+#pragma once
+
+#include "app/models/round_rows.h"
+#include "app/models/round_source.h"
+#include "app/models/year_words.h"
+
+#include <QAbstractListModel>
+#include <QThreadPool>
+#include <QtQml/qqmlregistration.h>
+
+#include <atomic>
+#include <map>
+#include <optional>
+#include <set>
+
+namespace lathhouse::models {
+
+/// How the round is shown.
+struct RoundLook {
+    calendar::Date today;
+    YearWords words;
+    /// Hand of each spot by its name, as YearModel::colour_at_cursor.
+    std::map<std::string, int> hands = {};
+};
+
+/// The page Round: today's tasks in an order in which pests do not travel, ticked, put off and taken back.
+///
+/// Nothing is read before `start`. Reading, working out and writing are done in one thread of its own; a tick
+/// shows at once and is taken off again where it could not be written.
+class RoundModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+
+    Q_PROPERTY(int count READ count NOTIFY roundChanged)
+    Q_PROPERTY(QString title READ title CONSTANT)
+    Q_PROPERTY(QString headLine READ headLine NOTIFY roundChanged)
+    Q_PROPERTY(QString doneLine READ doneLine NOTIFY roundChanged)
+    Q_PROPERTY(QString minutesLine READ minutesLine NOTIFY roundChanged)
+    Q_PROPERTY(double doneShare READ doneShare NOTIFY roundChanged)
+    /// What to do where there is no task; empty where there is one, or where nothing is known yet.
+    Q_PROPERTY(QString emptySentence READ emptySentence NOTIFY roundChanged)
+    /// What limits this round: an invented household, no forecast. May be empty.
+    Q_PROPERTY(QString note READ note NOTIFY roundChanged)
+    Q_PROPERTY(bool working READ working NOTIFY workingChanged)
+    /// What was done last, in words.
+    Q_PROPERTY(QString said READ said NOTIFY saidChanged)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
+    /// What went wrong, a whole sentence; empty where nothing did.
+    Q_PROPERTY(QString error READ error NOTIFY errorChanged)
+    Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
+
+public:
+    enum Role {
+        OrderRole = Qt::UserRole + 1,
+        ClassWordRole,   ///< "clean plants"
+        ClassStateRole,  ///< 0 clean, 1 suspect, 2 infested.
+        HeadingRole,     ///< Of the class, at its first task; else empty.
+        HeadingNoteRole, ///< "9 tasks, last of all"
+        SpotRole,
+        SpotColourRole, ///< -1 without a spot.
+        PlantRole,
+        TaskRole,
+        WhyRole,
+        LatestRole, ///< "can wait until Sat 30 May", or empty.
+        MinutesRole,
+        CautionsRole,
+        HygieneRole,
+        DoneRole,
+        SentenceRole ///< All of it, to be read aloud.
+    };
+    Q_ENUM(Role)
+
+    RoundModel(RoundSource source, RoundLook look, QObject* parent = nullptr);
+    ~RoundModel() override;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QHash<int, QByteArray> roleNames() const override;
+    int count() const { return rowCount(); }
+
+    QString title() const;
+    QString headLine() const;
+    QString doneLine() const;
+    QString minutesLine() const;
+    double doneShare() const;
+    QString emptySentence() const;
+    QString note() const;
+    bool working() const { return jobs_ > 0; }
+    QString said() const { return said_; }
+    bool canUndo() const { return !written_.empty(); }
+    QString error() const { return error_; }
+    int currentRow() const { return current_row_; }
+    void setCurrentRow(int row);
+
+    /// Reads the round, once; `reload` reads it again.
+    Q_INVOKABLE void start();
+    Q_INVOKABLE void reload();
+    /// Marks a task as done. A done one is left as it is: `undo` takes back.
+    Q_INVOKABLE void tick(int row);
+    /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
+    Q_INVOKABLE void postpone(int row, int days);
+    /// Takes back what was done last in this window.
+    Q_INVOKABLE void undo();
+
+signals:
+    void roundChanged();
+    void workingChanged();
+    void saidChanged();
+    void errorChanged();
+    void currentRowChanged();
+
+private:
+    struct Round {
+        std::vector<RoundRow> rows;
+        std::set<std::string> done; ///< Ticked today by the journal.
+        bool has_plants = false;
+        bool has_forecast = false;
+    };
+    struct Written {
+        std::string key;
+        QString words;
+    };
+    const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    bool is_row(int row) const { return row >= 0 && row < rowCount(); }
+    QString plain_words(const RoundRow& row) const;
+    QString sentence(const RoundRow& row) const;
+    bool starts_class(std::size_t row) const;
+    QString heading_note(plan::PestState state) const;
+    std::optional<Round> read_if_last(int number, Result<void>& outcome) const;
+    /// Does `write` in the thread, then reads the round again unless another job waits; `after` is told how
+    /// the writing went before the new rows are shown.
+    void run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after);
+    void write(int row, home::Event event, QString said);
+    void show(Round round);
+    void say(QString words);
+    void fail(const std::string& message);
+    void clear_error();
+    void mark(const std::string& key, bool done);
+
+    RoundSource source_;
+    RoundLook look_;
+    std::vector<RoundRow> rows_;
+    std::set<std::string> done_;
+    std::vector<Written> written_;
+    QString said_;
+    QString error_;
+    bool started_ = false;
+    bool known_ = false; ///< Whether a round was read.
+    bool has_plants_ = false;
+    bool has_forecast_ = false;
+    int jobs_ = 0;
+    int current_row_ = 0;
+    std::atomic<int> last_job_ = 0;
+    QThreadPool pool_;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/home/history.h"
+#include "core/plan/round_parts.h"
+
+#include <filesystem>
+#include <functional>
+#include <string>
+
+namespace lathhouse::models {
+
+/// Where the facts of a round come from, and where what is ticked goes. The functions are called one after
+/// the other, in a thread of the model's own.
+struct RoundSource {
+    /// Why it cannot be had is a sentence for people.
+    std::function<Result<plan::HouseholdFacts>()> load;
+    /// Writes one event.
+    std::function<Result<void>(const home::Event&)> record;
+    /// Takes back what was written last, given the task's key that it is thought to be. Errors: NotFound
+    /// where something else was written last.
+    std::function<Result<void>(const std::string& key, calendar::Instant now)> take_back;
+    /// Whether what is ticked outlasts the window.
+    bool keeps = true;
+};
+
+/// The household in a folder: `load` reads it, ticks go into its journal.
+RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);
+/// Facts without a folder: ticks stay in memory.
+RoundSource round_in_memory(plan::HouseholdFacts facts);
+/// No household at all; `load` gives that error.
+RoundSource no_round(Error why);
+
+} // namespace lathhouse::models

@@ -1,0 +1,333 @@
+#include "app/models/round_model.h"
+#include "core/journal/household_store.h"
+#include "tests/window/demonstration_round.h"
+
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+namespace lathhouse::models {
+namespace {
+
+const calendar::Date kToday{2026, 5, 16};
+
+const plan::HouseholdFacts& facts()
+{
+    static const auto kFacts = demonstration_facts(kToday);
+    EXPECT_TRUE(kFacts);
+    return *kFacts;
+}
+
+RoundLook look()
+{
+    return {kToday,
+            YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+            {{"South sill", 3}}};
+}
+
+void wait_for(RoundModel& model)
+{
+    ASSERT_TRUE(QTest::qWaitFor([&model] { return !model.working(); }, 30'000));
+}
+
+QVariant role(const RoundModel& model, int row, RoundModel::Role role)
+{
+    return model.data(model.index(row), role);
+}
+
+int row_of(const RoundModel& model, const QString& sentence_start)
+{
+    for (int row = 0; row < model.rowCount(); ++row) {
+        if (role(model, row, RoundModel::SentenceRole).toString().startsWith(sentence_start)) {
+            return row;
+        }
+    }
+    return -1;
+}
+
+class RoundModelTest : public testing::Test {
+protected:
+    RoundModelTest() : model(round_in_memory(facts()), look())
+    {
+        model.start();
+        wait_for(model);
+    }
+    RoundModel model;
+};
+
+TEST_F(RoundModelTest, KeepsTheRulesOfModels)
+{
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_GT(model.rowCount(), 5);
+    const int before = model.rowCount();
+    model.tick(0);
+    model.postpone(1, 2);
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before - 1);
+    model.undo();
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before);
+    EXPECT_EQ(model.rowCount(model.index(0)), 0);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+}
+
+TEST_F(RoundModelTest, ClassesComeInOrderAndEachHasOneHeadingAfterItsWashing)
+{
+    QStringList headings;
+    int highest = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const int state = role(model, row, RoundModel::ClassStateRole).toInt();
+        EXPECT_GE(state, highest);
+        highest = state;
+        const QString heading = role(model, row, RoundModel::HeadingRole).toString();
+        if (!heading.isEmpty()) {
+            headings.append(heading);
+            EXPECT_FALSE(role(model, row, RoundModel::HygieneRole).toBool());
+            EXPECT_FALSE(role(model, row, RoundModel::HeadingNoteRole).toString().isEmpty());
+            if (row > 0) {
+                EXPECT_TRUE(role(model, row - 1, RoundModel::HygieneRole).toBool());
+            }
+        }
+        EXPECT_EQ(role(model, row, RoundModel::OrderRole).toInt(), row + 1);
+        EXPECT_FALSE(role(model, row, RoundModel::TaskRole).toString().isEmpty());
+        EXPECT_FALSE(role(model, row, RoundModel::WhyRole).toString().isEmpty());
+        EXPECT_GT(role(model, row, RoundModel::MinutesRole).toInt(), 0);
+    }
+    EXPECT_EQ(headings, QStringList({"Clean plants", "Suspect plants", "Infested plants"}));
+    EXPECT_TRUE(role(model, model.rowCount() - 1, RoundModel::HygieneRole).toBool());
+}
+
+TEST_F(RoundModelTest, SpraysCarryTheirCautionsAndAreReadAloudWithThem)
+{
+    int treated = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        if (role(model, row, RoundModel::TaskRole).toString().startsWith("Treat it")) {
+            ++treated;
+            const auto cautions = role(model, row, RoundModel::CautionsRole).toStringList();
+            EXPECT_GE(cautions.size(), 6);
+            for (const auto& caution : cautions) {
+                EXPECT_TRUE(role(model, row, RoundModel::SentenceRole).toString().contains(caution));
+            }
+        }
+    }
+    EXPECT_GT(treated, 0);
+}
+
+TEST_F(RoundModelTest, HeadLineCountsTasksAndMinutes)
+{
+    int minutes = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        minutes += role(model, row, RoundModel::MinutesRole).toInt();
+    }
+    EXPECT_EQ(model.title(), QString::fromUtf8("Saturday’s round"));
+    EXPECT_TRUE(model.headLine().startsWith(
+        QString("Saturday 16 May, %1 tasks, about %2 minutes.").arg(model.rowCount()).arg(minutes)))
+        << model.headLine().toStdString();
+    EXPECT_EQ(model.minutesLine(), QString("%1 min left").arg(minutes));
+}
+
+TEST_F(RoundModelTest, TickedRowStaysInItsPlaceAndIsTakenBack)
+{
+    const int before = model.rowCount();
+    const QString task = role(model, 0, RoundModel::TaskRole).toString();
+    model.tick(0);
+    EXPECT_TRUE(role(model, 0, RoundModel::DoneRole).toBool()) << "shown at once";
+    wait_for(model);
+    EXPECT_EQ(role(model, 0, RoundModel::TaskRole).toString(), task);
+    EXPECT_TRUE(role(model, 0, RoundModel::DoneRole).toBool());
+    EXPECT_EQ(model.doneLine(), QString("1 of %1 done").arg(before));
+    EXPECT_TRUE(model.said().startsWith("Done: "));
+    model.undo();
+    wait_for(model);
+    EXPECT_FALSE(role(model, 0, RoundModel::DoneRole).toBool());
+    EXPECT_FALSE(model.canUndo());
+    EXPECT_EQ(model.rowCount(), before);
+}
+
+TEST_F(RoundModelTest, LastWashingStaysWhenEverythingBeforeItIsDone)
+{
+    for (int row = 0; row + 1 < model.rowCount(); ++row) {
+        if (!role(model, row, RoundModel::HygieneRole).toBool()) {
+            model.tick(row);
+        }
+    }
+    wait_for(model);
+    const int last = model.rowCount() - 1;
+    EXPECT_TRUE(role(model, last, RoundModel::HygieneRole).toBool());
+    EXPECT_FALSE(role(model, last, RoundModel::DoneRole).toBool());
+    model.tick(last);
+    wait_for(model);
+    EXPECT_TRUE(role(model, last, RoundModel::DoneRole).toBool());
+}
+
+TEST_F(RoundModelTest, RefusesWithASentence)
+{
+    const int before = model.rowCount();
+    model.undo();
+    EXPECT_TRUE(model.error().startsWith("Nothing was done")) << model.error().toStdString();
+    model.postpone(0, 0);
+    EXPECT_TRUE(model.error().contains("1 to 60 days"));
+    model.postpone(model.rowCount() - 1, 1);
+    EXPECT_TRUE(model.error().startsWith("Washing cannot be put off"));
+    model.tick(-1);
+    model.tick(1000);
+    model.postpone(1000, 1);
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before);
+    EXPECT_FALSE(model.canUndo());
+}
+
+TEST_F(RoundModelTest, InventedHouseholdSaysThatNothingIsKept)
+{
+    EXPECT_TRUE(model.note().contains("gone when it closes"));
+    EXPECT_TRUE(model.note().contains("tonight is not in the round"));
+    const int known = row_of(model, "Bougainvillea: ");
+    ASSERT_GE(known, 0);
+    EXPECT_EQ(role(model, known, RoundModel::SpotColourRole).toInt(), 3);
+}
+
+TEST(RoundModel, WithoutPlantsSaysWhatToDo)
+{
+    auto none = facts();
+    none.as_told.plants.clear();
+    none.events.clear();
+    RoundModel model(round_in_memory(std::move(none)), look());
+    EXPECT_TRUE(model.emptySentence().isEmpty()) << "nothing is known yet";
+    model.start();
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), 0);
+    EXPECT_TRUE(model.emptySentence().contains("lathhouse add plant"));
+}
+
+TEST(RoundModel, UnreadableHouseholdIsASentenceAndCanBeReadAgain)
+{
+    bool there = false;
+    auto source = round_in_memory(facts());
+    source.load = [&there, load = source.load]() -> Result<plan::HouseholdFacts> {
+        return there ? load()
+                     : Result<plan::HouseholdFacts>{Error{ErrorCode::NotFound, "the folder is gone"}};
+    };
+    RoundModel model(std::move(source), look());
+    model.start();
+    wait_for(model);
+    EXPECT_EQ(model.error(), "The folder is gone.");
+    EXPECT_EQ(model.rowCount(), 0);
+    EXPECT_TRUE(model.emptySentence().isEmpty());
+    there = true;
+    model.reload();
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty());
+    EXPECT_GT(model.rowCount(), 0);
+}
+
+TEST(RoundModel, TickThatCannotBeWrittenIsTakenOff)
+{
+    auto source = round_in_memory(facts());
+    source.record = [](const home::Event&) -> Result<void> {
+        return Error{ErrorCode::Locked, "another program holds the household"};
+    };
+    RoundModel model(std::move(source), look());
+    model.start();
+    wait_for(model);
+    model.tick(0);
+    wait_for(model);
+    EXPECT_FALSE(role(model, 0, RoundModel::DoneRole).toBool());
+    EXPECT_TRUE(model.error().contains("another program holds the household"));
+    EXPECT_FALSE(model.canUndo());
+    EXPECT_TRUE(model.said().isEmpty());
+}
+
+/// The round of a household in a folder.
+class RoundInFolder : public testing::Test {
+protected:
+    RoundInFolder()
+    {
+        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_round_model_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder = std::filesystem::path{pattern} / "home";
+        EXPECT_TRUE(journal::HouseholdStore::create(folder, facts().as_told, facts().events));
+    }
+    ~RoundInFolder() override
+    {
+        std::error_code failure;
+        std::filesystem::remove_all(folder.parent_path(), failure);
+    }
+    std::vector<home::Event> events() const
+    {
+        return *journal::HouseholdStore::open(folder).and_then(
+            [](const auto& store) { return store.events(); });
+    }
+    RoundSource source() const
+    {
+        return round_in_folder(folder, [folder = folder]() -> Result<plan::HouseholdFacts> {
+            const auto store = journal::HouseholdStore::open(folder);
+            if (!store) {
+                return store.error();
+            }
+            auto loaded = facts();
+            loaded.as_told = *store->load();
+            loaded.events = *store->events();
+            return loaded;
+        });
+    }
+    std::filesystem::path folder;
+};
+
+TEST_F(RoundInFolder, TickIsInTheJournalAndUndoTakesItOut)
+{
+    const auto before = events().size();
+    RoundModel model(source(), look());
+    model.start();
+    wait_for(model);
+    const int rows = model.rowCount();
+    model.tick(0);
+    wait_for(model);
+    ASSERT_EQ(events().size(), before + 1);
+    EXPECT_FALSE(model.note().contains("invented"));
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(events().size(), before);
+    EXPECT_EQ(model.rowCount(), rows);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+}
+
+TEST_F(RoundInFolder, WhatIsTickedIsWrittenThoughTheWindowClosesAtOnce)
+{
+    const auto before = events().size();
+    {
+        RoundModel model(source(), look());
+        model.start();
+        wait_for(model);
+        model.tick(0);
+        model.tick(1);
+    }
+    EXPECT_EQ(events().size(), before + 2);
+}
+
+TEST_F(RoundInFolder, UndoLeavesWhatAnotherProgramWroteSince)
+{
+    RoundModel model(source(), look());
+    model.start();
+    wait_for(model);
+    model.tick(0);
+    wait_for(model);
+    const home::Event note{{},    home::EventKind::Noted, {}, kToday, calendar::start_of_day_utc(kToday),
+                           "rain"};
+    ASSERT_TRUE(journal::HouseholdStore::open(folder)->record(std::span<const home::Event>{&note, 1}));
+    const auto before = events().size();
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(events().size(), before);
+    EXPECT_TRUE(model.error().contains("something else was written") ||
+                model.error().startsWith("Something else"))
+        << model.error().toStdString();
+    EXPECT_TRUE(role(model, 0, RoundModel::DoneRole).toBool());
+}
+
+} // namespace
+} // namespace lathhouse::models
