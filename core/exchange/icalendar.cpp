@@ -97,7 +97,6 @@ std::string icalendar(const CalendarHead& head, std::span<const CalendarEvent> e
     add_line(file, "VERSION:2.0");
     add_line(file, "PRODID:-//Lathhouse//Year of potted plants//EN");
     add_line(file, "CALSCALE:GREGORIAN");
-    add_line(file, "METHOD:PUBLISH");
     add_line(file, "NAME:" + escaped(head.name));
     for (const auto& event : events) {
         add_line(file, "BEGIN:VEVENT");

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <filesystem>
 
 namespace lathhouse::cli {
@@ -14,13 +15,18 @@ class GrowingCommands : public testing::Test {
 protected:
     static void SetUpTestSuite()
     {
-        std::filesystem::remove_all(folder());
         ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", folder().string()}).status, 0);
     }
-    static void TearDownTestSuite() { std::filesystem::remove_all(folder()); }
-    static std::filesystem::path folder()
+    static void TearDownTestSuite() { std::filesystem::remove_all(folder().parent_path()); }
+    /// One of its own for each run, since tests run side by side.
+    static const std::filesystem::path& folder()
     {
-        return std::filesystem::temp_directory_path() / "lathhouse_growing_commands";
+        static const auto made = [] {
+            auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_growing_XXXXXX").string();
+            EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+            return std::filesystem::path{pattern} / "home";
+        }();
+        return made;
     }
     static Ran home(std::vector<std::string> command, const std::string& on = "2027-01-10")
     {
