@@ -57,6 +57,11 @@ Json json_day(const std::optional<calendar::DayOfYear>& day)
     return day ? Json(day->to_text()) : Json(nullptr);
 }
 
+Json json_date(const std::optional<calendar::Date>& date)
+{
+    return date ? Json(calendar::to_text(*date)) : Json(nullptr);
+}
+
 CLI::Option* add_numbers(CLI::App& command, const std::string& name, std::vector<double>& values,
                          const std::string& description)
 {

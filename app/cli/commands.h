@@ -80,6 +80,7 @@ int exit_status(const Error& error);
 /// Number for JSON: at most six decimals, so that equal input gives equal text. NaN and infinity give null.
 Json json_number(double value);
 Json json_day(const std::optional<calendar::DayOfYear>& day); ///< "MM-DD" or null.
+Json json_date(const std::optional<calendar::Date>& date);   ///< "YYYY-MM-DD" or null.
 
 /// A place named on the command line.
 struct PlaceOptions {

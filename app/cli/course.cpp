@@ -20,11 +20,6 @@ struct CourseOptions {
     std::string pest;
 };
 
-Json date_or_null(const std::optional<calendar::Date>& date)
-{
-    return date ? Json(calendar::to_text(*date)) : Json(nullptr);
-}
-
 Json name_or_null(const plants::Pest* pest)
 {
     return pest == nullptr ? Json(nullptr) : Json(pest->name);
@@ -56,7 +51,7 @@ Json json_of(const plan::Course& course)
     Json studies = Json::array();
     for (const auto& study : course.generations) {
         studies.push_back({{"study", study.study},
-                           {"through", date_or_null(study.through)},
+                           {"through", json_date(study.through)},
                            {"sources", study.sources}});
     }
     Json steps = Json::array();
@@ -71,7 +66,7 @@ Json json_of(const plan::Course& course)
             {"state", plan::to_string(course.state)},
             {"started", calendar::to_text(course.started)},
             {"last_find", calendar::to_text(course.last_find)},
-            {"clear_not_before", date_or_null(course.clear_not_before)},
+            {"clear_not_before", json_date(course.clear_not_before)},
             {"too_cold", !course.clear_not_before.has_value()},
             {"clock_stands_today", course.clock_stands_today},
             {"generations", studies},
@@ -186,13 +181,9 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         return home.error();
     }
     const auto& household = home->as_told;
-    std::optional<home::PlantId> only;
-    if (!options.plant.empty()) {
-        const auto plant = plant_called(household, options.plant);
-        if (!plant) {
-            return plant.error();
-        }
-        only = (*plant)->id;
+    const auto only = plant_asked(household, options.plant);
+    if (!only) {
+        return only.error();
     }
     auto store = journal::HouseholdStore::open(globals.home);
     if (!store) {
@@ -208,7 +199,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
     }
     const home::SpotClimate spots{household, *climate, home->log};
     auto plan = plan::plan_pest_courses(household, *events, plan::warmth_of(spots), globals.today);
-    const auto other_plant = [&](const auto& row) { return only && row.plant != *only; };
+    const auto other_plant = [&](const auto& row) { return *only != nullptr && row.plant != (*only)->id; };
     std::erase_if(plan.plants, other_plant);
     std::erase_if(plan.isolation, other_plant);
     std::erase_if(plan.courses, [&](const plan::Course& course) {
@@ -248,7 +239,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         json["isolation"].push_back({{"plant", need.plant},
                                      {"state", plan::to_string(need.state)},
                                      {"from", calendar::to_text(need.from)},
-                                     {"until", date_or_null(need.until)},
+                                     {"until", json_date(need.until)},
                                      {"kept", need.is_kept},
                                      {"spot", need.place ? Json(*need.place) : Json(nullptr)},
                                      {"spot_is_apart", need.place_is_apart},

@@ -22,7 +22,7 @@ Result<Answer> export_calendar(const Globals& globals, const CalendarOptions& op
         return facts.error();
     }
     const auto nights = facts->climate.nights();
-    const auto parts = plan::round_parts(*facts, nights, globals.today, Probability::literal(0.1));
+    const auto parts = plan::round_parts(*facts, nights, globals.today, plan::kUsualRisk);
     const auto events = round_calendar(*facts, parts, options.days, globals.units);
     const auto file = exchange::icalendar(
         {facts->as_told.name + " (plants)", calendar::start_of_day_utc(globals.today), options.alarm}, events);

@@ -149,14 +149,11 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
         return year.error();
     }
     const auto& household = year->household;
-    const home::Plant* only = nullptr;
-    if (!options.plant.empty()) {
-        const auto found = plant_called(household, options.plant);
-        if (!found) {
-            return found.error();
-        }
-        only = *found;
+    const auto asked_for = plant_asked(household, options.plant);
+    if (!asked_for) {
+        return asked_for.error();
     }
+    const home::Plant* only = *asked_for;
     const auto feedings = plan::feeding_year(household, year->climate, year->spots, year->events,
                                              year->plan.plants, *asked);
     std::vector topics{plan::CautionTopic::FertiliserStorage, plan::CautionTopic::HeavyPot};

@@ -1,8 +1,6 @@
 #include "app/cli/growing_year.h"
 
-#include "app/cli/household_options.h"
-#include "core/home/learned_offset.h"
-#include "core/journal/household_store.h"
+#include "app/cli/household_facts.h"
 
 #include <algorithm>
 
@@ -10,35 +8,16 @@ namespace lathhouse::cli {
 
 Result<GrowingYear> growing_year(const Globals& globals)
 {
-    auto home = household_with_log(globals);
-    if (!home) {
-        return home.error();
+    auto facts = household_facts(globals);
+    if (!facts) {
+        return facts.error();
     }
-    auto climate = climate_of(home->as_told);
-    if (!climate) {
-        return climate.error();
-    }
-    const auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
-    }
-    auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    auto accepted = store->accepted_plan();
-    if (!accepted) {
-        return accepted.error();
-    }
-    const auto nights = climate->nights();
-    auto household = home->log.readings.empty()
-                         ? home->as_told
-                         : home::with_learned_offsets(home->as_told, home->log, nights);
-    home::SpotClimate spots{household, *climate, home->log};
-    auto plan = plan::plan_year(household, *climate, plan::ColdChances{climate::PlaceNights::of(*climate)}, globals.today,
-                                Probability::literal(0.1), plan::Effort::Fast,
-                                {.accepted = std::move(accepted).value()});
-    return GrowingYear{std::move(household), std::move(events).value(), std::move(climate).value(),
+    auto household = facts->household();
+    home::SpotClimate spots{household, facts->climate, facts->log};
+    auto plan = plan::plan_year(household, facts->climate,
+                                plan::ColdChances{climate::PlaceNights::of(facts->climate)}, globals.today,
+                                plan::kUsualRisk, plan::Effort::Fast, {.accepted = std::move(facts->accepted)});
+    return GrowingYear{std::move(household), std::move(facts->events), std::move(facts->climate),
                        std::move(spots), std::move(plan)};
 }
 
@@ -72,11 +51,6 @@ std::string cautions_in_words(std::span<const plan::CautionTopic> topics)
         text += "Take care: " + caution + "\n";
     }
     return text;
-}
-
-Json json_date(const std::optional<calendar::Date>& date)
-{
-    return date ? Json(calendar::to_text(*date)) : Json(nullptr);
 }
 
 } // namespace lathhouse::cli

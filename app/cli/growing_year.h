@@ -33,6 +33,4 @@ std::vector<std::string> caution_texts(std::span<const plan::CautionTopic> topic
 /// A line each: "Take care: ...".
 std::string cautions_in_words(std::span<const plan::CautionTopic> topics);
 
-Json json_date(const std::optional<calendar::Date>& date); ///< "YYYY-MM-DD" or null.
-
 } // namespace lathhouse::cli

@@ -53,14 +53,11 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     if (!household || !home) {
         return household ? home.error() : household.error();
     }
-    std::optional<home::PlantId> only;
-    if (!options.plant.empty()) {
-        const auto plant = plant_called(*household, options.plant);
-        if (!plant) {
-            return plant.error();
-        }
-        only = (*plant)->id;
+    const auto asked_for = plant_asked(*household, options.plant);
+    if (!asked_for) {
+        return asked_for.error();
     }
+    const home::Plant* only = *asked_for;
     auto log = home->log;
     if (!options.forecast.file.empty()) {
         const auto forecasts = forecast_of(options.forecast, globals.today);
@@ -84,7 +81,7 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     Json json = Json::array();
     std::ostringstream text;
     for (const auto& ladder : plan::ladders_of(*household, spots, plan, globals.today)) {
-        if (only && ladder.plant != *only) {
+        if (only != nullptr && ladder.plant != only->id) {
             continue;
         }
         const auto held = plan::held_up(ladder, *household->plant(ladder.plant),
@@ -102,7 +99,7 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
         text << '\n';
     }
     if (json.empty()) {
-        text << "No plant goes out or comes in within the year's plan" << (only ? " of that plant" : "") << ".\n";
+        text << "No plant goes out or comes in within the year's plan" << (only != nullptr ? " of that plant" : "") << ".\n";
     } else {
         text << "7 to 14 days out, a week of shade, inspection, soak, 14 days apart and 4 to 8 weeks of stepping "
                 "down in: extension advice; how they grow with the step of light and cold is common practice, "

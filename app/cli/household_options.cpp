@@ -83,6 +83,14 @@ Result<const home::Plant*> plant_called(const home::Household& household, const 
                                           "; `lathhouse list plants` shows their ids"};
 }
 
+Result<const home::Plant*> plant_asked(const home::Household& household, const std::string& id_or_name)
+{
+    if (id_or_name.empty()) {
+        return static_cast<const home::Plant*>(nullptr);
+    }
+    return plant_called(household, id_or_name);
+}
+
 Result<plan::PlanWishes> wishes_of(const Globals& globals)
 {
     if (!has_household(globals)) {

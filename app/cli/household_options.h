@@ -33,6 +33,9 @@ Result<const home::Plant*> plant_called(const home::Household& household, const 
 /// Nothing where there is no household of the caller's. Errors: as household_facts.
 Result<plan::PlanWishes> wishes_of(const Globals& globals);
 
+/// As plant_called; nullptr where the caller asked for no plant in particular.
+Result<const home::Plant*> plant_asked(const home::Household& household, const std::string& id_or_name);
+
 /// Climate of the household's place: by its own record where it has one that reaches, else from the shipped
 /// table (with a warning where there is a record that cannot answer).
 Result<climate::PlaceClimate> climate_of(const home::Household& household);

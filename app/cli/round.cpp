@@ -13,7 +13,6 @@
 namespace lathhouse::cli {
 namespace {
 
-constexpr auto kUsualRisk = Probability::literal(0.1);
 constexpr int kLongestRound = 60; // Days.
 
 struct RoundOptions {
@@ -114,7 +113,7 @@ void say_day(std::ostream& text, const DayRound& round, const home::Household& h
 Result<std::vector<DayRound>> rounds(const Globals& globals, const plan::HouseholdFacts& facts, int days)
 {
     const auto nights = facts.climate.nights();
-    const auto parts = plan::round_parts(facts, nights, globals.today, kUsualRisk);
+    const auto parts = plan::round_parts(facts, nights, globals.today, plan::kUsualRisk);
     const auto household = facts.household();
     std::vector<DayRound> all;
     for (int day = 0; day < days; ++day) {

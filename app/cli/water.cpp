@@ -140,14 +140,11 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
         return year.error();
     }
     const auto& household = year->household;
-    const home::Plant* only = nullptr;
-    if (!options.plant.empty()) {
-        const auto found = plant_called(household, options.plant);
-        if (!found) {
-            return found.error();
-        }
-        only = *found;
+    const auto asked_for = plant_asked(household, options.plant);
+    if (!asked_for) {
+        return asked_for.error();
     }
+    const home::Plant* only = *asked_for;
     auto looks = plan::water_looks(household, year->climate, year->spots, year->events, year->plan.plants,
                                    globals.today, options.days);
     std::ranges::stable_sort(looks, [](const plan::WaterLook& a, const plan::WaterLook& b) {

@@ -15,7 +15,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr auto kUsualRisk = Probability::literal(0.1);
 constexpr int kLongestPostponement = 60; // Days.
 
 calendar::Instant now()
@@ -338,7 +337,7 @@ std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<voi
         return std::nullopt;
     }
     const auto nights = facts->climate.nights();
-    const auto parts = plan::round_parts(*facts, nights, look_.today, kUsualRisk);
+    const auto parts = plan::round_parts(*facts, nights, look_.today, plan::kUsualRisk);
     const auto household = facts->household();
     Round round;
     for (auto& task : plan::round_of(household, facts->events, parts, look_.today)) {

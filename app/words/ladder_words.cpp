@@ -78,7 +78,7 @@ std::vector<std::string> ladder_notes(const plan::Ladder& ladder, const home::Ho
     if (ladder.no_spot_apart) {
         notes.push_back("no spot indoors is apart from other plants: keep it an arm's length away from them");
     }
-    if (plant != nullptr && plant->pot_kilograms >= 15.0) {
+    if (plant != nullptr && plant->pot_kilograms >= kHeavyKilograms) {
         notes.push_back("it weighs about " + number(plant->pot_kilograms, 0) +
                         " kg: carry it with a second person or on wheels");
     }

@@ -8,6 +8,9 @@
 
 namespace lathhouse::words {
 
+/// From that weight on a pot is carried by two (common practice, no source).
+inline constexpr double kHeavyKilograms = 15.0;
+
 /// What is done, without its date: "out for 3 hours in full shade".
 std::string ladder_item(const plan::LadderItem& item);
 /// One line on the whole way: "Lemon goes out to Roofed balcony: 9 days, the light doubles 1.4 times, nights 8 K

@@ -12,8 +12,6 @@
 namespace lathhouse::words {
 namespace {
 
-constexpr double kHeavyKilograms = 15.0; // Common practice, no source.
-
 template <class... Visitors>
 struct Overloaded : Visitors... {
     using Visitors::operator()...;

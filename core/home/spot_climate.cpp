@@ -15,7 +15,7 @@
 namespace lathhouse::home {
 namespace {
 
-constexpr double kUsualRoom = 17.0;    // Night low of a room that nobody has described.
+constexpr auto kUsualRoom = Celsius::from_degrees(17.0); // Night low of a room that nobody has described.
 constexpr double kDayOverNight = 3.0;  // Of a room, kelvins.
 constexpr double kDaysOfALog = 30.0;   // A logged night speaks for the room that long.
 constexpr int kNorthernSolstice = 173; // 21 June.
@@ -28,18 +28,21 @@ climate::DailyCurve curve_of(const climate::Monthly<T>& months, Number number)
     return climate::curve_through_months(values);
 }
 
-double room_low(const Spot& spot, Latitude latitude, int place)
+} // namespace
+
+double summer_share(Latitude latitude, calendar::DayOfYear day)
 {
-    if (!spot.winter || !spot.summer) {
-        const auto known = spot.winter ? spot.winter : spot.summer;
-        return known ? known->degrees() : kUsualRoom;
-    }
     const int peak = latitude.degrees() >= 0.0 ? kNorthernSolstice : kNorthernSolstice + 183;
-    const double summer = 0.5 * (1.0 + std::cos(2.0 * std::numbers::pi * (place - peak) / 366.0));
-    return spot.winter->degrees() + (spot.summer->degrees() - spot.winter->degrees()) * summer;
+    return 0.5 * (1.0 + std::cos(2.0 * std::numbers::pi * (day.place() - peak) / 366.0));
 }
 
-} // namespace
+std::optional<Celsius> room_low(const Spot& spot, Latitude latitude, calendar::DayOfYear day)
+{
+    if (!spot.winter || !spot.summer) {
+        return spot.winter ? spot.winter : spot.summer;
+    }
+    return *spot.winter + (*spot.summer - *spot.winter) * summer_share(latitude, day);
+}
 
 SpotClimate::SpotClimate(const Household& household, const climate::PlaceClimate& climate,
                          const NightLog& log)
@@ -71,7 +74,7 @@ SpotClimate::SpotClimate(const Household& household, const climate::PlaceClimate
             double day = std::max(high[at], night);
             auto rain = Millimetres::from_millimetres(0.0);
             if (!outdoors) {
-                night = room_low(spot, latitude, place);
+                night = room_low(spot, latitude, calendar::DayOfYear::wrapped(place)).value_or(kUsualRoom).degrees();
                 night = std::max(night, low[at]);
                 day = std::max(night + kDayOverNight, high[at] - 2.0);
             } else if (spot.kind == SpotKind::Open && climate.rain[month]) {

@@ -1,14 +1,22 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/calendar/day_of_year.h"
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
 #include "core/home/thermometer.h"
 
+#include <optional>
 #include <utility>
 #include <vector>
 
 namespace lathhouse::home {
+
+/// Where the season stands between the shortest day (0) and the longest (1), by a cosine.
+double summer_share(Latitude latitude, calendar::DayOfYear day);
+/// Usual night low of a room, between its winter and its summer figure by that share; nullopt where the household
+/// does not say.
+std::optional<Celsius> room_low(const Spot& spot, Latitude latitude, calendar::DayOfYear day);
 
 /// What a usual day of a date is like at a spot.
 struct SpotDay {

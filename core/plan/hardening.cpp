@@ -1,5 +1,7 @@
 #include "core/plan/hardening.h"
 
+#include "core/plan/pest_course.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,7 +13,6 @@ using calendar::Days;
 
 constexpr int kHoursAtLast = 10;
 constexpr int kDaysOfShade = 7;
-constexpr int kDaysApart = 14;
 constexpr int kCrawlerStage = 7; // Days; sets the second inspection after the first.
 constexpr double kLeastMoles = 0.05;
 constexpr double kDayShare = 0.6;
@@ -99,9 +100,9 @@ Ladder ladder_in(const home::Plant& plant, const home::Spot& from, const home::S
     ladder.items.push_back(on(LadderItemKind::Soak, planned - Days{1}));
     ladder.items.push_back(on(LadderItemKind::CarryIn, planned));
     ladder.items.push_back(
-        {LadderItemKind::KeepApart, planned, planned + Days{kDaysApart - 1}, 0, Shade::None});
-    ladder.items.push_back(on(LadderItemKind::Inspect, planned + Days{kDaysApart - kCrawlerStage}));
-    ladder.items.push_back(on(LadderItemKind::Inspect, planned + Days{kDaysApart}));
+        {LadderItemKind::KeepApart, planned, planned + Days{kLeastDaysApart - 1}, 0, Shade::None});
+    ladder.items.push_back(on(LadderItemKind::Inspect, planned + Days{kLeastDaysApart - kCrawlerStage}));
+    ladder.items.push_back(on(LadderItemKind::Inspect, planned + Days{kLeastDaysApart}));
     if (const int weeks = weeks_of_stepping_down(step.doublings); weeks > 0) {
         ladder.items.push_back(
             {LadderItemKind::StepDown, planned, planned + Days{7 * weeks - 1}, 0, Shade::None});

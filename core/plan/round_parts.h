@@ -10,6 +10,9 @@
 
 namespace lathhouse::plan {
 
+/// Accepted chance of a damaging night, each way, where the grower named none.
+inline constexpr auto kUsualRisk = Probability::literal(0.1);
+
 /// What the journal and the climate know of a household.
 struct HouseholdFacts {
     home::Household as_told; ///< With the offsets that it was given.

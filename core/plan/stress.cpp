@@ -1,6 +1,7 @@
 #include "core/plan/stress.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/home/spot_climate.h"
 #include "core/plan/year_plan.h"
 
 #include <algorithm>
@@ -10,17 +11,8 @@
 namespace lathhouse::plan {
 namespace {
 
-constexpr int kNorthernSolstice = 173; // 21 June.
 constexpr double kWindStress = 0.2;
 constexpr double kLeastMoles = 0.05;   // Keeps the logarithms finite in a dark spot.
-
-/// 1 on the longest day of the hemisphere, 0 on the shortest.
-double summer_share(Latitude latitude, calendar::DayOfYear day)
-{
-    const int peak = latitude.degrees() >= 0.0 ? kNorthernSolstice : kNorthernSolstice + 183;
-    const double angle = 2.0 * std::numbers::pi * (day.place() - peak) / 366.0;
-    return 0.5 * (1.0 + std::cos(angle));
-}
 
 /// Mean of max(0, x) for a normal x: the expected shortfall of a limit.
 double expected_excess(double mean, double spread)
@@ -66,22 +58,13 @@ double light_stress(const home::Plant& plant, double moles)
 
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::DayOfYear day)
 {
-    const double summer = summer_share(latitude, day);
+    const double summer = home::summer_share(latitude, day);
     return spot.light_in_summer * summer + spot.light_in_winter * (1.0 - summer);
 }
 
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::Date date)
 {
     return light_at(spot, latitude, calendar::DayOfYear::of(date));
-}
-
-std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calendar::Date date)
-{
-    if (!spot.winter || !spot.summer) {
-        return spot.winter ? spot.winter : spot.summer;
-    }
-    return *spot.winter +
-           (*spot.summer - *spot.winter) * summer_share(latitude, calendar::DayOfYear::of(date));
 }
 
 StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
@@ -101,7 +84,7 @@ StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::Pl
             .outdoors = home::is_outdoors(spot.kind),
             .windy = spot.windy};
     if (!air.outdoors) {
-        if (const auto low = room_low(spot, latitude, evening)) {
+        if (const auto low = home::room_low(spot, latitude, calendar::DayOfYear::of(evening))) {
             air.low = low->degrees();
         }
         return air;

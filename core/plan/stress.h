@@ -15,9 +15,6 @@ namespace lathhouse::plan {
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::DayOfYear day);
 DailyLight light_at(const home::Spot& spot, Latitude latitude, calendar::Date date);
 
-/// Usual night low of a room on a date, by the same cosine; nullopt where the household does not say.
-std::optional<Celsius> room_low(const home::Spot& spot, Latitude latitude, calendar::Date date);
-
 /// Discomfort of one night and the day before it, without unit: about 1 is a night that a plant should not
 /// have for long, 0 is at ease. Sum of
 /// - cold: 0.12 for each degree by which the night is expected to fall short of the plant's safe night;
