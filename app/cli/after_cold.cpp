@@ -1,9 +1,9 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/cli/sources_json.h"
 #include "app/words/damage_words.h"
 #include "app/words/source_words.h"
-#include "core/journal/household_store.h"
 #include "core/plan/care_lines.h"
 #include "core/plan/cold_night.h"
 
@@ -137,17 +137,12 @@ Result<Case> case_of(const ColdOptions& options, const home::Household* househol
     return Case{(*plant)->name, kind ? *kind : nullptr, (*plant)->lines, (*plant)->id};
 }
 
-Result<Answer> logged(const Globals& globals, const Case& of, const home::Household& household)
+Result<Answer> logged(const Globals& globals, const Case& of, const plan::HouseholdFacts& facts)
 {
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    const auto courses = plan::cold_courses(household, *events, globals.today);
+    const auto household = facts.household();
+    const home::SpotClimate spots{household, facts.climate, facts.log};
+    const auto courses =
+        plan::cold_courses(household, facts.events, globals.today, plan::usual_night_of(spots));
     const auto found = std::ranges::find(courses, *of.plant, &plan::ColdCourse::plant);
     if (found == courses.end()) {
         return Error{ErrorCode::WrongUsage,
@@ -156,14 +151,27 @@ Result<Answer> logged(const Globals& globals, const Case& of, const home::Househ
     return answer_of(of, found->prognosis, found->new_growth.has_value(), globals);
 }
 
+/// Length and swing of the night at the spot where the plant stands.
+std::optional<std::pair<double, KelvinDelta>> usual_night(const plan::HouseholdFacts& facts, home::PlantId plant,
+                                                          calendar::Date date)
+{
+    const auto household = facts.household();
+    const auto spot = household.plant(plant)->spot;
+    if (!spot) {
+        return std::nullopt;
+    }
+    const home::SpotClimate spots{household, facts.climate, facts.log};
+    return plan::usual_night_of(spots)(*spot, date);
+}
+
 Result<Answer> after_cold(const Globals& globals, const ColdOptions& options)
 {
     if (options.plant.empty() == options.kind.empty()) {
         return Error{ErrorCode::WrongUsage, "give one of --plant ID and --kind NAME"};
     }
-    std::optional<HouseholdWithLog> home;
+    std::optional<plan::HouseholdFacts> home;
     if (!options.plant.empty()) {
-        auto loaded = household_with_log(globals);
+        auto loaded = household_facts(globals);
         if (!loaded) {
             return loaded.error();
         }
@@ -175,7 +183,7 @@ Result<Answer> after_cold(const Globals& globals, const ColdOptions& options)
     }
     if (options.lows.empty()) {
         if (home) {
-            return logged(globals, *of, home->as_told);
+            return logged(globals, *of, *home);
         }
         return Error{ErrorCode::WrongUsage, "give --low C, the lowest of the night at the plant"};
     }
@@ -196,8 +204,13 @@ Result<Answer> after_cold(const Globals& globals, const ColdOptions& options)
         if (options.high) {
             readings.high = Celsius::from_degrees(*options.high);
         }
+        const auto date = globals.today - calendar::Days{ago};
+        if (const auto usual = home ? usual_night(*home, *of->plant, date) : std::nullopt) {
+            readings.night_hours = usual->first;
+            readings.usual_swing = usual->second;
+        }
         readings.night_hours = options.night_hours.value_or(readings.night_hours);
-        const auto night = plan::exposure_of(readings, of->lines, globals.today - calendar::Days{ago});
+        const auto night = plan::exposure_of(readings, of->lines, date);
         if (!night) {
             return night.error();
         }
@@ -226,7 +239,7 @@ void add_after_cold(Commands& commands)
     command.add_option("--evening", options->evening, "Two hours after sunset, degrees Celsius")
         ->type_name("C");
     command.add_option("--high", options->high, "High of the day, degrees Celsius")->type_name("C");
-    command.add_option("--night-hours", options->night_hours, "From sunset to sunrise (default 12)")
+    command.add_option("--night-hours", options->night_hours, "From sunset to sunrise (default: the household's place and date; without a household 12)")
         ->type_name("H");
     commands.on_run(command, [options](const Globals& globals) { return after_cold(globals, *options); });
 }

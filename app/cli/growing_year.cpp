@@ -2,8 +2,6 @@
 
 #include "app/cli/household_facts.h"
 
-#include <algorithm>
-
 namespace lathhouse::cli {
 
 Result<GrowingYear> growing_year(const Globals& globals)
@@ -13,10 +11,11 @@ Result<GrowingYear> growing_year(const Globals& globals)
         return facts.error();
     }
     auto household = facts->household();
+    const auto wishes = plan::wishes_of(*facts, globals.today);
     home::SpotClimate spots{household, facts->climate, facts->log};
     auto plan = plan::plan_year(household, facts->climate,
                                 plan::ColdChances{climate::PlaceNights::of(facts->climate)}, globals.today,
-                                plan::kUsualRisk, plan::Effort::Fast, {.accepted = std::move(facts->accepted)});
+                                plan::kUsualRisk, plan::Effort::Fast, wishes);
     return GrowingYear{std::move(household), std::move(facts->events), std::move(facts->climate),
                        std::move(spots), std::move(plan)};
 }

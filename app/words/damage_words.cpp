@@ -184,7 +184,9 @@ std::string cold_doubt(plan::ColdDoubt doubt)
     case plan::ColdDoubt::SeveralNights:
         return "Nights add up; by how much is known for few kinds.";
     case plan::ColdDoubt::CourseAssumed:
-        return "How long it was cold was not measured; the night's course is a model with a swing of 8 K.";
+        return "How long it was cold was not measured; the night's course is a model with the usual swing of the spot at "
+               "that time of the year where it is known, else with 8 K. A clear night's swing is wider and its cold "
+               "shorter.";
     }
     return {};
 }

@@ -21,7 +21,7 @@ constexpr double kAssumedSwing = 8.0;
 constexpr double kLag = 1.86;
 constexpr double kDecay = 2.20;
 
-constexpr std::array<std::string_view, 4> kBases{"hours", "evening", "high", "assumed"};
+constexpr std::array<std::string_view, 5> kBases{"hours", "evening", "high", "usual", "assumed"};
 constexpr std::array<std::string_view, 7> kOutcomes{
     "nothing",            "stress",         "growth_lost", "leaf_damage_possible",
     "leaf_damage_likely", "death_possible", "death_likely"};
@@ -104,7 +104,8 @@ std::optional<Celsius> degrees_in(const home::Event& event, const char* name)
     return number ? std::optional{Celsius::from_degrees(*number)} : std::nullopt;
 }
 
-std::optional<ColdExposure> exposure_in(const home::Event& event, const plants::ColdLines& lines)
+std::optional<ColdExposure> exposure_in(const home::Event& event, std::optional<home::SpotId> spot,
+                                        const plants::ColdLines& lines, const UsualNight& usual)
 {
     const auto low = degrees_in(event, "low_c");
     if (!low) {
@@ -114,6 +115,10 @@ std::optional<ColdExposure> exposure_in(const home::Event& event, const plants::
                            .evening = degrees_in(event, "evening_c"),
                            .high = degrees_in(event, "high_c"),
                            .hours = parse_number(event.detail("hours"))};
+    if (const auto night = usual && spot ? usual(*spot, event.happened) : std::nullopt) {
+        readings.night_hours = night->first;
+        readings.usual_swing = night->second;
+    }
     const auto exposure = exposure_of(readings, lines, event.happened);
     return exposure ? std::optional{*exposure} : std::nullopt;
 }
@@ -172,10 +177,11 @@ Result<NightCourse> NightCourse::through(const NightReadings& readings)
     }
     const auto high = readings.high ? *readings.high
                                     : std::max(readings.low, readings.evening.value_or(readings.low)) +
-                                          KelvinDelta::from_kelvins(kAssumedSwing);
+                                          readings.usual_swing.value_or(KelvinDelta::from_kelvins(kAssumedSwing));
     const auto basis = readings.evening ? NightCourseBasis::EveningGiven
-                       : readings.high  ? NightCourseBasis::HighGiven
-                                        : NightCourseBasis::SwingAssumed;
+                       : readings.high    ? NightCourseBasis::HighGiven
+                       : readings.usual_swing ? NightCourseBasis::UsualSwing
+                                              : NightCourseBasis::SwingAssumed;
     return NightCourse{readings, basis, high};
 }
 
@@ -270,7 +276,7 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
         prognosis.hours_below_damage += night.hours_below_damage;
         prognosis.degree_hours_below_damage += night.degree_hours_below_damage;
         prognosis.roots_at_risk |= night.low <= Celsius::from_degrees(-4.0);
-        assumed |= night.basis == NightCourseBasis::SwingAssumed;
+        assumed |= night.basis == NightCourseBasis::SwingAssumed || night.basis == NightCourseBasis::UsualSwing;
         switch (night.basis) {
         case NightCourseBasis::HoursGiven:
             add_key(prognosis.sources, "MEM");
@@ -279,6 +285,7 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
             add_key(prognosis.sources, "FAO10");
             break;
         case NightCourseBasis::HighGiven:
+        case NightCourseBasis::UsualSwing:
         case NightCourseBasis::SwingAssumed:
             add_key(prognosis.sources, "PARTON81");
             break;
@@ -319,8 +326,20 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
     return prognosis;
 }
 
+UsualNight usual_night_of(const home::SpotClimate& spots)
+{
+    return [&spots](home::SpotId spot, Date date) {
+        // The night of a date ends on its morning.
+        constexpr double kShortest = 3.0;
+        constexpr double kLongest = 21.0;
+        const auto day = spots.on(spot, date);
+        return std::optional{std::pair{std::clamp(24.0 - day.day_length_hours, kShortest, kLongest),
+                                       day.high - day.low}};
+    };
+}
+
 std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
-                                     Date today)
+                                     Date today, const UsualNight& usual)
 {
     constexpr int kRemembered = 60;
     std::vector<ColdCourse> courses;
@@ -333,15 +352,16 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
                 continue;
             }
             const bool own = event.plant == plant.id;
-            const bool at_its_spot = !event.plant && event.spot &&
-                                     event.spot == spot_on(plant, events, event.happened);
+            const auto spot = event.kind == home::EventKind::ColdNight ? spot_on(plant, events, event.happened)
+                                                                       : std::nullopt;
+            const bool at_its_spot = !event.plant && event.spot && event.spot == spot;
             gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway);
             if (own && event.kind == home::EventKind::NewGrowth) {
                 growth = growth ? std::max(*growth, event.happened) : event.happened;
             }
             if (event.kind == home::EventKind::ColdNight && (own || at_its_spot) &&
                 calendar::days_between(event.happened, today) <= kRemembered) {
-                if (const auto night = exposure_in(event, plant.lines)) {
+                if (const auto night = exposure_in(event, spot && household.spot(*spot) != nullptr ? spot : std::nullopt, plant.lines, usual)) {
                     nights.push_back(*night);
                 }
             }

@@ -4,13 +4,16 @@
 #include "core/calendar/date.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
+#include "core/home/spot_climate.h"
 #include "core/plants/plant_kind.h"
 #include "core/units/temperature.h"
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace lathhouse::plan {
@@ -22,6 +25,7 @@ struct NightReadings {
     std::optional<Celsius> high = {};    ///< Of the days round it.
     std::optional<double> hours = {};    ///< At or below the plant's safe night, as somebody saw them.
     double night_hours = 12.0;      ///< From sunset to sunrise.
+    std::optional<KelvinDelta> usual_swing = {}; ///< From low to high of a usual day there at that time of the year.
 };
 
 /// Which way the course of a night was found.
@@ -29,9 +33,11 @@ enum class NightCourseBasis {
     HoursGiven,  ///< A dip of the given length.
     EveningGiven,///< The square root of the time from the evening's reading down to the low.
     HighGiven,   ///< A sine by day and a falling exponential by night between high and low.
+    UsualSwing,  ///< The same with the usual swing of the spot and the time of the year; a clear night's is wider,
+                 ///< so that hours are rather too many than too few.
     SwingAssumed ///< The same with a swing of 8 K that nobody measured.
 };
-std::string_view to_string(NightCourseBasis basis); ///< "hours", "evening", "high", "assumed".
+std::string_view to_string(NightCourseBasis basis); ///< "hours", "evening", "high", "usual", "assumed".
 
 /// The air from sunset to the forenoon after, through the night's low at sunrise.
 ///
@@ -105,7 +111,7 @@ enum class ColdDoubt {
     DarkTest,               ///< They come from cold stores in the dark.
     OwnLines,               ///< The grower's own lines, or a kind that is not in the reference.
     SeveralNights,          ///< Nights add up; by how much is not known.
-    CourseAssumed           ///< Nobody measured how long it was cold.
+    CourseAssumed           ///< Nobody measured how long it was cold, whether the swing is the usual one or assumed.
 };
 std::string_view to_string(ColdDoubt doubt);
 
@@ -153,10 +159,15 @@ struct ColdCourse {
     ColdPrognosis prognosis;
     std::optional<calendar::Date> new_growth; ///< Logged after the last cold night: feed may begin again.
 };
+/// Night's length and swing of a spot on a date; cold nights whose high nobody wrote down are reckoned with them.
+using UsualNight = std::function<std::optional<std::pair<double, KelvinDelta>>(home::SpotId, calendar::Date)>;
+/// Of the spot's usual year: its day length (not of lamps) and the difference of its usual high and low.
+UsualNight usual_night_of(const home::SpotClimate& spots);
+
 /// The plants with a cold night in the 60 days before `today` that went below their safe night. Events that
 /// cannot be read are left out.
 std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
-                                     calendar::Date today);
+                                     calendar::Date today, const UsualNight& usual = {});
 
 /// Steps of that date.
 std::vector<ColdStep> due_on(std::span<const ColdCourse> courses, calendar::Date date);

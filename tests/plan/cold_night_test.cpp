@@ -230,5 +230,31 @@ TEST(ColdCourses, ReadTheJournalAndEndTheHoldWithNewGrowth)
     EXPECT_TRUE(cold_courses(household, events, kNight + Days{100}).empty());
 }
 
+TEST(ColdCourses, TakeTheLengthAndTheSwingOfTheSpotsUsualNight)
+{
+    // The longer the night and the narrower the swing, the longer it is cold.
+    auto household = home::demonstration({.today = kNight}).value().household;
+    auto& plant = household.plants.front();
+    plant.lines = {celsius(10.0), celsius(5.0), celsius(0.0)};
+    const std::vector events{home::Event{.plant = plant.id,
+                                         .kind = home::EventKind::ColdNight,
+                                         .spot = {},
+                                         .happened = kNight,
+                                         .entered = calendar::start_of_day_utc(kNight),
+                                         .note = "",
+                                         .details = {{"low_c", "2"}}}};
+    const auto hours_with = [&](double hours, double swing) {
+        const auto courses = cold_courses(household, events, kNight + Days{1}, [&](home::SpotId, Date) {
+            return std::optional{std::pair{hours, KelvinDelta::from_kelvins(swing)}};
+        });
+        EXPECT_EQ(courses.front().prognosis.nights.front().basis, NightCourseBasis::UsualSwing);
+        return courses.front().prognosis.hours_below_damage;
+    };
+    EXPECT_NEAR(hours_with(12.0, 8.0), cold_courses(household, events, kNight + Days{1}).front().prognosis.hours_below_damage,
+                1e-9);
+    EXPECT_GT(hours_with(15.0, 8.0), hours_with(12.0, 8.0) + 0.5);
+    EXPECT_GT(hours_with(12.0, 5.0), hours_with(12.0, 8.0) + 0.5);
+}
+
 } // namespace
 } // namespace lathhouse::plan
