@@ -9,7 +9,8 @@ build=$cache/release-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" || exit 1
 if [ ! -f "$build/build.ninja" ]; then
     echo "lathhouse: building for the first time, this takes a few minutes" >&2
-    cmake -S "$source_folder" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DLATHHOUSE_BUILD_TESTS=OFF >&2 || exit 1
+    cmake -S "$source_folder" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DLATHHOUSE_BUILD_TESTS=OFF \
+        -DLATHHOUSE_UNITY=ON >&2 || exit 1
 fi
 log=$build/build.log
 exec 9>"$build/lock"

@@ -10,7 +10,7 @@ build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 
 install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" "$source_folder/tests/packages.txt" || exit 1
 cd "$source_folder" || exit 1
-cmake --preset "$preset" -B "$build" >&2 || exit 1
+cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON >&2 || exit 1
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 
 # Looked at by builds with sanitizers alone.

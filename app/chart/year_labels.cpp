@@ -1,7 +1,7 @@
+#include "app/chart/painter_words.h"
 #include "app/chart/year_painter.h"
 #include "app/models/strip_words.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -10,11 +10,6 @@
 namespace lathhouse::chart {
 
 namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("YearPainter", words);
-}
 
 /// Left end of words that are to stand about their middle.
 qreal centred(qreal middle, const ChartLabel& label)

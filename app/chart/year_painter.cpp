@@ -1,8 +1,8 @@
 #include "app/chart/year_painter.h"
 
+#include "app/chart/painter_words.h"
 #include "app/models/strip_words.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QLinearGradient>
 #include <QPainterPath>
@@ -14,11 +14,6 @@
 namespace lathhouse::chart {
 
 namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("YearPainter", words);
-}
 
 QColor mixed(const QColor& a, const QColor& b, double share)
 {

@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
+#include "app/cli/number_or_null.h"
 #include "app/cli/sources_json.h"
 #include "app/cli/yes_no.h"
 #include "app/words/damage_words.h"
@@ -27,11 +28,6 @@ struct DamageOptions {
     std::optional<double> pot_litres;
     std::string plant; ///< Id or name.
 };
-
-Json number_or_null(const std::optional<double>& value)
-{
-    return value ? json_number(*value) : Json(nullptr);
-}
 
 Json json_of(const plan::DamageMode& mode)
 {

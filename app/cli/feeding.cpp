@@ -18,7 +18,7 @@ struct FeedingCommandOptions {
     std::string water;
 };
 
-constexpr std::array<std::string_view, 18> kRules{
+constexpr std::array<std::string_view, 18> kFeedingRules{
     "feed_heavy_days", "feed_medium_days",     "feed_light_days",    "feed_dim_days",   "feed_dim_light",
     "feed_succulent",  "feed_day_length",      "feed_lamp_hours",    "feed_index_open", "feed_after_repotting",
     "feed_after_stress", "feed_after_purchase", "feed_after_move",   "feed_wet_season", "leach_months",
@@ -180,8 +180,8 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
                    "that want it acid. "
                  : "")
          << "Water from a softener holds salt: not for plants.\n"
-         << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
-    return Answer{{{"plants", plants}, {"cautions", caution_texts(topics)}, {"sources", sources_json(kRules)}},
+         << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedingRules));
+    return Answer{{{"plants", plants}, {"cautions", caution_texts(topics)}, {"sources", sources_json(kFeedingRules)}},
                   std::move(text).str(),
                   year->climate.warnings};
 }

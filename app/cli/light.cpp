@@ -28,7 +28,7 @@ struct LightOptions {
 };
 
 /// What is asked about, wherever it came from.
-struct Asked {
+struct AskedLight {
     climate::PlaceClimate climate;
     std::string title;
     std::optional<home::Spot> spot;
@@ -39,7 +39,7 @@ struct Asked {
 constexpr double kFootCandleHours = 8.0;
 /// A plant that gets no dark stops flowering or suffers: common practice, no source.
 constexpr double kLongestLampDay = 16.0;
-Result<Asked> asked_of_household(const Globals& globals, const LightOptions& options)
+Result<AskedLight> asked_of_household(const Globals& globals, const LightOptions& options)
 {
     if (has_any(options.view) || is_given(options.place)) {
         return Error{ErrorCode::WrongUsage,
@@ -60,11 +60,11 @@ Result<Asked> asked_of_household(const Globals& globals, const LightOptions& opt
         return climate.error();
     }
     const std::string seen = spot->view ? ", " + view_in_words(spot->kind, *spot->view) : std::string{};
-    return Asked{*climate, spot->name + seen + ", " + household->name, *spot, spot->view,
+    return AskedLight{*climate, spot->name + seen + ", " + household->name, *spot, spot->view,
                  household->place.time_zone};
 }
 
-Result<Asked> asked_of_place(const Globals& globals, const LightOptions& options)
+Result<AskedLight> asked_of_place(const Globals& globals, const LightOptions& options)
 {
     if (!is_given(options.place)) {
         return Error{
@@ -79,7 +79,7 @@ Result<Asked> asked_of_place(const Globals& globals, const LightOptions& options
     if (!climate) {
         return climate.error();
     }
-    return Asked{*climate, "Light " + view_in_words(named->kind, named->view), std::nullopt, named->view, ""};
+    return AskedLight{*climate, "Light " + view_in_words(named->kind, named->view), std::nullopt, named->view, ""};
 }
 
 /// The day's spells of direct sun, by the clock of the zone or of UTC.
@@ -87,7 +87,7 @@ struct SunOfToday {
     Json json;
     std::string text;
 };
-SunOfToday sun_of_today(const Asked& asked, const std::optional<calendar::TimeZone>& zone,
+SunOfToday sun_of_today(const AskedLight& asked, const std::optional<calendar::TimeZone>& zone,
                         calendar::Date today)
 {
     const sky::SolarEphemeris ephemeris{today, today};
@@ -117,7 +117,7 @@ SunOfToday sun_of_today(const Asked& asked, const std::optional<calendar::TimeZo
 }
 
 /// The zone that was named, else the household's; none where neither is known.
-Result<std::optional<calendar::TimeZone>> zone_of(const LightOptions& options, const Asked& asked)
+Result<std::optional<calendar::TimeZone>> zone_of(const LightOptions& options, const AskedLight& asked)
 {
     const std::string& name = options.zone.empty() ? asked.zone : options.zone;
     if (name.empty()) {

@@ -1,3 +1,4 @@
+#include "app/cli/number_or_null.h"
 #include "core/plan/mix.h"
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
@@ -34,13 +35,8 @@ constexpr std::array<std::string_view, 5> kFeedRules{"feed_dose", "powder_densit
                                                      "feed_greenhouse_ppm", "feed_home_share"};
 constexpr std::array<std::string_view, 3> kSprayRules{"neem_percent", "oil_percent_most", "soap_percent"};
 
-Json number_or_null(const std::optional<double>& value)
-{
-    return value ? json_number(*value) : Json(nullptr);
-}
-
 /// What a mix is asked for, once the options are read.
-struct Asked {
+struct AskedFeed {
     std::optional<plan::FeedLabel> label; ///< None for a percent mix.
     std::optional<plants::FeedClass> feeder;
     std::string plant_name;
@@ -48,7 +44,7 @@ struct Asked {
     bool ppm_of_class = false; ///< It was taken from the class.
 };
 
-std::string of_feed(const plan::Mix& mix, const Asked& asked)
+std::string of_feed(const plan::Mix& mix, const AskedFeed& asked)
 {
     std::ostringstream text;
     text << "Makes " << words::number(asked.ppm, 0) << " ppm nitrogen, "
@@ -67,7 +63,7 @@ std::string of_feed(const plan::Mix& mix, const Asked& asked)
     return std::move(text).str();
 }
 
-std::vector<plan::CautionTopic> topics_of(const Asked& asked, const MixOptions& options)
+std::vector<plan::CautionTopic> topics_of(const AskedFeed& asked, const MixOptions& options)
 {
     using plan::CautionTopic;
     if (asked.label) {
@@ -86,7 +82,7 @@ std::vector<plan::CautionTopic> topics_of(const Asked& asked, const MixOptions& 
     return topics;
 }
 
-std::string text_of(const plan::Mix& mix, const MixOptions& options, const Asked& asked, Litres water,
+std::string text_of(const plan::Mix& mix, const MixOptions& options, const AskedFeed& asked, Litres water,
                     words::UnitSystem units)
 {
     std::ostringstream text;
@@ -134,9 +130,9 @@ Error which_way()
             "give either --feed N-P-K with --ppm, --for or --plant, or --percent, each with --water"};
 }
 
-Result<Asked> read_feed(const Globals& globals, const MixOptions& options)
+Result<AskedFeed> read_feed(const Globals& globals, const MixOptions& options)
 {
-    Asked asked;
+    AskedFeed asked;
     const auto label = plan::read_feed_label(options.feed);
     if (!label) {
         return label.error();
@@ -197,7 +193,7 @@ Result<Answer> mix_of(const Globals& globals, const MixOptions& options)
     if (!water) {
         return water.error();
     }
-    Asked asked;
+    AskedFeed asked;
     if (by_feed) {
         auto read = read_feed(globals, options);
         if (!read) {

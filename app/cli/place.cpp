@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/household_options.h"
+#include "app/cli/open_household.h"
 #include "app/cli/place_report.h"
 #include "core/base/parse.h"
 #include "core/climate/own_record.h"
@@ -22,17 +23,6 @@ struct ImportOptions {
     bool replace = false;
     bool anyway = false;
 };
-
-Result<journal::HouseholdStore> store_of(const Globals& globals)
-{
-    if (!has_household(globals) && !globals.home_given) {
-        return Error{ErrorCode::NotFound,
-                     "there is no household in " + globals.home.string() +
-                         " yet; name one with --home, or make an example with: lathhouse "
-                         "demo DIR"};
-    }
-    return journal::HouseholdStore::open(globals.home);
-}
 
 /// "date=Day,low=Min,high=Max". Errors: WrongUsage.
 Result<climate::DayTableColumns> columns_in(const std::string& text)

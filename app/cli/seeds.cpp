@@ -1,6 +1,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/open_household.h"
 #include "app/cli/seed_options.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
@@ -20,17 +21,6 @@ constexpr Probability kLevel = Probability::literal(0.9);
 std::string percent(double fraction)
 {
     return words::number(100.0 * fraction, 0) + " %";
-}
-
-/// The household's folder, opened for reading or writing. Errors: as household_with_log where there is none.
-Result<journal::HouseholdStore> store_of(const Globals& globals)
-{
-    if (!has_household(globals) && !globals.home_given) {
-        return Error{ErrorCode::NotFound,
-                     "there is no household in " + globals.home.string() +
-                         " yet; name one with --home, or make an example with: lathhouse demo DIR"};
-    }
-    return journal::HouseholdStore::open(globals.home);
 }
 
 /// A lot whose crop the reference no longer knows is still shown, by that name.

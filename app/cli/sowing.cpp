@@ -220,12 +220,12 @@ std::string text_of(const plan::SowingPlan& plan, const std::string& where, cons
 }
 
 /// Where, for what rate, at what climate: what both forms of the command share.
-struct Asked {
+struct AskedSowing {
     climate::PlaceClimate climate;
     plan::SowingWishes wishes;
 };
 
-Result<Asked> asked(const Globals& globals, const SowingOptions& options)
+Result<AskedSowing> asked(const Globals& globals, const SowingOptions& options)
 {
     const auto risk = Probability::from_percent(options.risk_percent);
     if (!risk || options.risk_percent < 0.1 || options.risk_percent > 50.0) {
@@ -241,7 +241,7 @@ Result<Asked> asked(const Globals& globals, const SowingOptions& options)
     if (!climate) {
         return climate.error();
     }
-    Asked all{std::move(*climate), {}};
+    AskedSowing all{std::move(*climate), {}};
     all.wishes.risk = *risk;
     all.wishes.plants = options.plants;
     if (options.room) {

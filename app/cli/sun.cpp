@@ -110,7 +110,7 @@ std::string text_of(const std::vector<DatedDay>& days, const std::optional<calen
     return std::move(text).str();
 }
 
-Result<calendar::Date> date_of(const std::string& name, const std::string& text, calendar::Date fallback)
+Result<calendar::Date> date_of_option(const std::string& name, const std::string& text, calendar::Date fallback)
 {
     if (text.empty()) {
         return fallback;
@@ -128,11 +128,11 @@ Result<Answer> sun_of(const SunOptions& options, const Globals& globals)
     if (!position) {
         return position.error();
     }
-    const auto from = date_of("--from", options.from, globals.today);
+    const auto from = date_of_option("--from", options.from, globals.today);
     if (!from) {
         return from.error();
     }
-    const auto to = date_of("--to", options.to, *from);
+    const auto to = date_of_option("--to", options.to, *from);
     if (!to) {
         return to.error();
     }

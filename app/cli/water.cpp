@@ -18,7 +18,7 @@ struct WaterOptions {
     int days = 14;
 };
 
-constexpr std::array<std::string_view, 22> kRules{
+constexpr std::array<std::string_view, 22> kWaterRules{
     "pot_litres_per_kg", "pot_shape",      "available_share", "draw_factor",  "draw_succulent",
     "dry_keep_moist",    "dry_top_inch",   "dry_right_out",   "look_top_inch", "finger_depth",
     "wet_month_rain",    "wet_season",     "roots_zones",     "roots_young",  "roots_air",
@@ -177,12 +177,12 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
         text << "\nRoots and winter quarters\n" << root_text.str();
     }
     text << "\nReckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.\n"
-         << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kRules));
+         << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kWaterRules));
     Json wet = Json::array();
     for (const auto& spell : spells) {
         wet.push_back({{"from", calendar::to_text(spell.from)}, {"to", calendar::to_text(spell.to)}});
     }
-    return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(kRules)}},
+    return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(kWaterRules)}},
                   std::move(text).str(), year->climate.warnings};
 }
 

@@ -1,5 +1,6 @@
 #include "app/words/sowing_words.h"
 
+#include "app/words/growing_words.h"
 #include "core/base/parse.h"
 
 #include <cmath>
@@ -16,11 +17,6 @@ std::string joined(const std::vector<std::string>& pieces)
         text += (i == 0 ? "" : i + 1 == pieces.size() ? " and " : ", ") + pieces[i];
     }
     return text;
-}
-
-std::string days(int count)
-{
-    return std::to_string(count) + (count == 1 ? " day" : " days");
 }
 
 /// What a limit means for a kind, as the rest of "because ...".

@@ -7,7 +7,7 @@
 namespace lathhouse::words {
 namespace {
 
-constexpr std::array kMonthNames = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+constexpr std::array kShortMonthNames = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                     "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 constexpr std::array kWeekdayNames = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
 constexpr auto kThinSpace = "\u202F";
@@ -93,7 +93,7 @@ std::string rain(Millimetres value, UnitSystem units)
 
 std::string day(calendar::DayOfYear day)
 {
-    return std::to_string(day.day()) + " " + kMonthNames[static_cast<std::size_t>(day.month() - 1)];
+    return std::to_string(day.day()) + " " + kShortMonthNames[static_cast<std::size_t>(day.month() - 1)];
 }
 
 std::string day(calendar::Date date)

@@ -1,6 +1,7 @@
 #include "core/climate/cold_seasons.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/calendar/month_length.h"
 
 #include <algorithm>
 #include <bit>
@@ -8,12 +9,6 @@
 
 namespace lathhouse::climate {
 namespace {
-
-int days_of_month(int year, int month)
-{
-    const int leap = calendar::days_in_month_of_leap_year(month);
-    return month == 2 && !std::chrono::year{year}.is_leap() ? leap - 1 : leap;
-}
 
 struct Missing {
     int days = 0;
@@ -71,7 +66,7 @@ std::vector<ColdSeason> cold_seasons_of(const DailyRecord& record, BasePeriod ba
         season.pieces.reserve(13);
         const auto add = [&](int piece_year, int month, int first_day, int last_day) {
             season.pieces.push_back({piece_year, month, first_day,
-                                     std::min(last_day, days_of_month(piece_year, month)),
+                                     std::min(last_day, calendar::days_in_month(piece_year, month)),
                                      record.month(piece_year, month), 0, 0, 0});
             look_at_lows(season.pieces.back());
         };

@@ -1,6 +1,7 @@
 #include "core/climate/daily_records.h"
 
 #include "core/base/parse.h"
+#include "core/calendar/month_length.h"
 
 #include <boost/interprocess/file_mapping.hpp>
 #include <boost/interprocess/mapped_region.hpp>
@@ -45,14 +46,6 @@ Element element_of(std::string_view name)
 std::array<DailyReading, 31>& readings_of(DailyMonth& month, Element element)
 {
     return element == Element::Low ? month.low : element == Element::High ? month.high : month.rain;
-}
-
-int days_of_month(int year, int month)
-{
-    using namespace std::chrono;
-    return static_cast<int>(static_cast<unsigned>(
-        year_month_day_last{std::chrono::year{year} / std::chrono::month{static_cast<unsigned>(month)} / last}
-            .day()));
 }
 
 /// The number of `count` decimal digits, or -1.
@@ -424,7 +417,7 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
                                       std::string{head->station});
         }
         known = true;
-        const int days = days_of_month(head->year, head->month);
+        const int days = calendar::days_in_month(head->year, head->month);
         if (!read_values(line, days, readings_of(record.month_to_write(head->year, head->month), element))) {
             return bad_line(line, fault_of_values(line, days));
         }
@@ -463,7 +456,7 @@ Result<void> DailyFile::read_row_per_element(std::vector<std::string>& stations,
         const int month = year >= 0 ? digits(fields[1].data() + 4, 2) : -1;
         const int day = year >= 0 ? digits(fields[1].data() + 6, 2) : -1;
         if (year < kFirstYear || year > kLastYear || month < 1 || month > 12 || day < 1 ||
-            day > days_of_month(year, month)) {
+            day > calendar::days_in_month(year, month)) {
             return bad_line(at, "\"" + std::string{fields[1]} + "\" is no day; write it as 19910131");
         }
         auto& record = gatherer.record_of(fields[0]);
@@ -545,7 +538,7 @@ Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
         const int month = dashed ? digits(date.data() + 5, 2) : -1;
         const int day = dashed ? digits(date.data() + 8, 2) : -1;
         if (year < kFirstYear || year > kLastYear || month < 1 || month > 12 || day < 1 ||
-            day > days_of_month(year, month)) {
+            day > calendar::days_in_month(year, month)) {
             return bad_line(at, "\"" + std::string{date} + "\" is no day; write it as 1991-01-31");
         }
         auto& target = gatherer.record_of(station).month_to_write(year, month);

@@ -19,7 +19,7 @@ constexpr std::array kClasses{
 constexpr double kPixelsPerDegree = 4.0;
 constexpr double kNorthest = 85.0;
 constexpr double kSouthest = -91.0;
-constexpr double kWidth = 360.0 * kPixelsPerDegree;
+constexpr double kMapWidth = 360.0 * kPixelsPerDegree;
 constexpr double kMapHeight = (kNorthest - kSouthest) * kPixelsPerDegree;
 constexpr double kHeight = kMapHeight + 50.0;
 
@@ -55,7 +55,7 @@ std::string text(double x, double y, const std::string& words)
 
 std::string error_map_svg(const LeaveOneOut& result)
 {
-    std::string svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + pixels(kWidth) + " " +
+    std::string svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + pixels(kMapWidth) + " " +
                       pixels(kHeight) + "\" font-family=\"sans-serif\" font-size=\"16\">\n" +
                       "<title>Mean absolute error of the mean low at stations left out</title>\n" +
                       "<rect width=\"100%\" height=\"100%\" fill=\"#fbfaf5\"/>\n" +
@@ -64,7 +64,7 @@ std::string error_map_svg(const LeaveOneOut& result)
         svg += line(x_of(longitude), 0.0, x_of(longitude), kMapHeight);
     }
     for (int latitude = -90; latitude <= 60; latitude += 30) {
-        svg += line(0.0, y_of(latitude), kWidth, y_of(latitude));
+        svg += line(0.0, y_of(latitude), kMapWidth, y_of(latitude));
     }
     svg += "\"/>\n";
     double legend = 20.0;

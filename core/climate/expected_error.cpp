@@ -14,8 +14,8 @@ struct Line {
     double per_kilometre_off;
     double per_kilometre_of_relief;
 };
-constexpr Line kDaily{0.0, 0.756, 0.0, 1.075, 1.33};
-constexpr Line kMonthly{0.292, 0.456, 0.0, 0.256, 0.928};
+constexpr Line kDailyLine{0.0, 0.756, 0.0, 1.075, 1.33};
+constexpr Line kMonthlyLine{0.292, 0.456, 0.0, 0.256, 0.928};
 constexpr double kLeastKelvins = 0.3;
 
 } // namespace
@@ -36,7 +36,7 @@ ErrorSigns error_signs(const StationWeights& weights, Metres elevation)
 
 KelvinDelta expected_low_error(const ErrorSigns& signs, StationSource source)
 {
-    const Line& line = source == StationSource::WorldMonthly ? kMonthly : kDaily;
+    const Line& line = source == StationSource::WorldMonthly ? kMonthlyLine : kDailyLine;
     const double error = line.start + line.per_standard_error * signs.standard_error_kelvins +
                          line.per_hundred_kilometres * signs.nearest.kilometres() / 100.0 +
                          line.per_kilometre_off * signs.height_off.kilometres() +

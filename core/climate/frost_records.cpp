@@ -1,6 +1,7 @@
 #include "core/climate/frost_records.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/calendar/month_length.h"
 #include "core/climate/sampling_interval.h"
 
 #include <algorithm>
@@ -10,9 +11,6 @@
 
 namespace lathhouse::climate {
 namespace {
-
-/// Months' lengths in the mean of the Gregorian calendar.
-constexpr std::array<double, 12> kMeanDays = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
 /// A night of a season.
 struct Night {
@@ -188,7 +186,7 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
         }
         double nights_per_year = 0.0;
         for (std::size_t month = 0; month < 12; ++month) {
-            nights_per_year += kMeanDays[month] * result.nights[month] / observed[month];
+            nights_per_year += calendar::kMeanDaysOfMonths[month] * result.nights[month] / observed[month];
         }
         const auto without =
             std::ranges::count_if(result.ends, [](const SeasonEnds& ends) { return !ends.first; });

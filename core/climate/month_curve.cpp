@@ -1,6 +1,7 @@
 #include "core/climate/month_curve.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/climate/table_sizes.h"
 
 #include <cmath>
 #include <cstddef>
@@ -11,8 +12,6 @@ namespace lathhouse::climate {
 
 namespace {
 
-constexpr std::size_t kMonths = 12;
-constexpr std::size_t kDays = 366;
 constexpr double kPeriod = 366.0;
 
 using MonthMatrix = std::array<std::array<double, kMonths>, kMonths>;

@@ -79,15 +79,15 @@ Result<double> required_within(const CsvTable& table, std::size_t row, std::size
     return **number;
 }
 
-constexpr double kColdest = -95.0; // A little beyond the extremes that were ever read.
-constexpr double kHottest = 60.0;
+constexpr double kColdestRead = -95.0; // A little beyond the extremes that were ever read.
+constexpr double kHottestRead = 60.0;
 constexpr double kWidestSpread = 30.0;
 
 Result<Monthly<Celsius>> temperatures(const CsvTable& table, std::size_t row, const MonthColumns& columns)
 {
     Monthly<double> values{};
     for (std::size_t m = 0; m < 12; ++m) {
-        const auto value = required_within(table, row, columns[m], kColdest, kHottest);
+        const auto value = required_within(table, row, columns[m], kColdestRead, kHottestRead);
         if (!value) {
             return value.error();
         }
@@ -184,7 +184,7 @@ Result<void> read_optional_figures(const CsvTable& table, std::size_t row, const
 {
     for (std::size_t m = 0; m < 12; ++m) {
         if (columns.lowest) {
-            const auto value = number_within(table, row, (*columns.lowest)[m], kColdest, kHottest);
+            const auto value = number_within(table, row, (*columns.lowest)[m], kColdestRead, kHottestRead);
             if (!value) {
                 return value.error();
             }

@@ -1,5 +1,6 @@
 #include "core/climate/night_model.h"
 #include "core/climate/normal.h"
+#include "core/climate/table_sizes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,9 +10,6 @@
 namespace lathhouse::climate {
 
 namespace {
-
-constexpr std::size_t kDays = 366;
-constexpr std::size_t kMonths = 12;
 
 std::size_t first_place_of_month(std::size_t month)
 {

@@ -1,6 +1,7 @@
 #include "core/climate/night_model.h"
 
 #include "core/climate/normal.h"
+#include "core/climate/table_sizes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,8 +9,6 @@
 namespace lathhouse::climate {
 
 namespace {
-
-constexpr std::size_t kDays = 366;
 
 // Tail correction, fitted as a probit regression of the share of nights at or below 17 lines.
 struct TailKnot {

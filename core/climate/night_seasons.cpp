@@ -1,5 +1,6 @@
 #include "core/climate/night_model.h"
 #include "core/climate/normal.h"
+#include "core/climate/table_sizes.h"
 
 #include <algorithm>
 #include <cassert>
@@ -11,8 +12,6 @@
 namespace lathhouse::climate {
 
 namespace {
-
-constexpr std::size_t kDays = 366;
 
 /// Share of the years in which a place of the year exists.
 double years_share(std::size_t place_index)

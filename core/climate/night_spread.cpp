@@ -1,5 +1,7 @@
 #include "core/climate/night_spread.h"
 
+#include "core/climate/table_sizes.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -7,8 +9,6 @@
 namespace lathhouse::climate {
 
 namespace {
-
-constexpr std::size_t kMonths = 12;
 
 struct YearOfLows {
     double mean;

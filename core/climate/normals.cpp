@@ -1,6 +1,7 @@
 #include "core/climate/normals.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/calendar/month_length.h"
 #include "core/climate/cold_seasons.h"
 #include "core/climate/frost_records.h"
 
@@ -12,7 +13,6 @@
 namespace lathhouse::climate {
 namespace {
 
-constexpr std::array<double, 12> kMeanDays = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 constexpr int kReadingsOfAYear = 20;
 constexpr double kDaysOfYear = 365.2425;
 
@@ -234,7 +234,7 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
                 frosts += frosts_here;
                 ++years_of_low;
                 auto& of_year = years[static_cast<std::size_t>(year - base.first_year)];
-                of_year.days_times_lows += kMeanDays[m] * lows_here.mean();
+                of_year.days_times_lows += calendar::kMeanDaysOfMonths[m] * lows_here.mean();
                 ++of_year.months;
             }
             if (highs_here.count >= kReadingsOfAYear) {
@@ -266,9 +266,9 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
         low_spread[m] = KelvinDelta::from_kelvins(low.deviation());
         mean_spread[m] = KelvinDelta::from_kelvins(spreads / years_of_mean);
         figures.lowest[m] = Celsius::from_degrees(lowest / 10.0);
-        figures.frost_days[m] = kMeanDays[m] * static_cast<double>(frosts) / static_cast<double>(low.count);
+        figures.frost_days[m] = calendar::kMeanDaysOfMonths[m] * static_cast<double>(frosts) / static_cast<double>(low.count);
         if (fall.count >= kFewestYearsOfMonth * kReadingsOfAYear) {
-            rain[m] = Millimetres::from_millimetres(fall.mean() * kMeanDays[m]);
+            rain[m] = Millimetres::from_millimetres(fall.mean() * calendar::kMeanDaysOfMonths[m]);
         }
     }
     figures.low_spread = low_spread;

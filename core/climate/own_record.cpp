@@ -5,6 +5,7 @@
 #include "core/climate/normals.h"
 #include "core/climate/record_check.h"
 #include "core/climate/station_rows.h"
+#include "core/climate/whole_number.h"
 #include "core/geodesy/geodesic.h"
 
 #include <algorithm>
@@ -22,11 +23,6 @@ bool has_low(const DailyRecord& record, int year)
         }
     }
     return false;
-}
-
-std::string whole(double value)
-{
-    return std::to_string(std::lround(value));
 }
 
 /// Mean absolute error to expect of a month's mean low because the years of the record are no other years:

@@ -4,6 +4,8 @@
 #include "core/climate/date_error.h"
 #include "core/climate/normal.h"
 #include "core/climate/station_weights.h"
+#include "core/climate/table_sizes.h"
+#include "core/climate/whole_number.h"
 
 #include <algorithm>
 #include <array>
@@ -15,14 +17,8 @@ namespace lathhouse::climate {
 
 namespace {
 
-constexpr std::size_t kMonths = 12;
 constexpr double kFarthestKilometres = 1500.0;
 constexpr double kGreatestHeightKilometres = 2.0;
-
-std::string whole(double number)
-{
-    return std::to_string(std::lround(number));
-}
 
 /// Weighted mean of what some of the stations have; nullopt where none has it.
 std::optional<double> mean_of(const std::vector<WeightedStation>& stations,

@@ -13,8 +13,6 @@ namespace lathhouse::climate {
 
 namespace {
 
-constexpr int kDays = calendar::DayOfYear::kCount;
-
 /// Where a chance that rises through the season reaches c, with a fraction of a day; nullopt where it never
 /// does, or has already on the first day.
 template <class ChanceAt>
@@ -24,7 +22,7 @@ std::optional<double> crossing(ChanceAt chance_at, double c)
     if (before >= c) {
         return std::nullopt;
     }
-    for (int place = 1; place < kDays; ++place) {
+    for (int place = 1; place < calendar::DayOfYear::kCount; ++place) {
         const double here = chance_at(place);
         if (here >= c) {
             return place - 1 + (c - before) / (here - before);
@@ -107,7 +105,7 @@ bool station_stands_at(const PlaceClimate& place)
 PlaceNights::PlaceNights(NightModel model) : model_(std::move(model)), coldest_place_(0.0)
 {
     double coldest = model_.mean_low(model_.turn().day_at(0)).degrees();
-    for (int place = 1; place < kDays; ++place) {
+    for (int place = 1; place < calendar::DayOfYear::kCount; ++place) {
         if (const double low = model_.mean_low(model_.turn().day_at(place)).degrees(); low < coldest) {
             coldest = low;
             coldest_place_ = place;

@@ -1,5 +1,6 @@
 #include "core/climate/rain_checks.h"
 
+#include "core/climate/whole_number.h"
 #include "core/geodesy/geodesic.h"
 
 #include <algorithm>
@@ -15,20 +16,20 @@ constexpr double kWetYear = 5'000.0;
 constexpr double kTimesWettestYear = 2.5;
 constexpr double kYearKilometres = 400.0;
 constexpr double kMonthKilometres = 700.0;
-constexpr std::size_t kMostNeighbours = 10;
-constexpr std::size_t kFewestNeighbours = 4;
+constexpr std::size_t kMostGauges = 10;
+constexpr std::size_t kFewestGauges = 4;
 constexpr double kDryMillimetres = 30.0;
 constexpr double kLeastRatio = 1.5;
 constexpr double kTimesOwnRatio = 3.0;
 
-struct Neighbour {
+struct Gauge {
     const Station* station;
     double kilometres;
 };
 
-std::vector<Neighbour> neighbours_of(std::span<const Station> stations, const Station& self)
+std::vector<Gauge> neighbours_of(std::span<const Station> stations, const Station& self)
 {
-    std::vector<Neighbour> found;
+    std::vector<Gauge> found;
     for (const Station& other : stations) {
         if (&other == &self) {
             continue;
@@ -38,9 +39,9 @@ std::vector<Neighbour> neighbours_of(std::span<const Station> stations, const St
             found.push_back({&other, kilometres});
         }
     }
-    const auto count = std::min(kMostNeighbours, found.size());
+    const auto count = std::min(kMostGauges, found.size());
     std::ranges::partial_sort(found, found.begin() + static_cast<std::ptrdiff_t>(count), {},
-                              &Neighbour::kilometres);
+                              &Gauge::kilometres);
     found.resize(count);
     return found;
 }
@@ -57,12 +58,7 @@ std::optional<double> year_of(const Station& station)
     return sum;
 }
 
-std::string whole(double number)
-{
-    return std::to_string(std::lround(number));
-}
-
-std::optional<std::string> year_fault(const Station& self, std::span<const Neighbour> neighbours)
+std::optional<std::string> year_fault(const Station& self, std::span<const Gauge> neighbours)
 {
     const auto year = year_of(self);
     if (!year) {
@@ -74,32 +70,32 @@ std::optional<std::string> year_fault(const Station& self, std::span<const Neigh
     }
     double wettest = 0.0;
     std::size_t count = 0;
-    for (const Neighbour& neighbour : neighbours) {
+    for (const Gauge& neighbour : neighbours) {
         const auto there = year_of(*neighbour.station);
         if (there && neighbour.kilometres < kYearKilometres) {
             wettest = std::max(wettest, *there);
             ++count;
         }
     }
-    if (count >= kFewestNeighbours && *year > kWetYear && *year > kTimesWettestYear * wettest) {
+    if (count >= kFewestGauges && *year > kWetYear && *year > kTimesWettestYear * wettest) {
         return "rain alone is left out: " + whole(*year) + " mm a year where the wettest of " +
                std::to_string(count) + " neighbours has " + whole(wettest) + " mm";
     }
     return std::nullopt;
 }
 
-std::optional<double> ratio_to_wettest(const Station& self, std::span<const Neighbour> neighbours,
+std::optional<double> ratio_to_wettest(const Station& self, std::span<const Gauge> neighbours,
                                        std::size_t month)
 {
     double wettest = 0.0;
     std::size_t count = 0;
-    for (const Neighbour& neighbour : neighbours) {
+    for (const Gauge& neighbour : neighbours) {
         if (const auto& rain = neighbour.station->rain[month]) {
             wettest = std::max(wettest, rain->millimetres());
             ++count;
         }
     }
-    if (count < kFewestNeighbours || !self.rain[month]) {
+    if (count < kFewestGauges || !self.rain[month]) {
         return std::nullopt;
     }
     return (self.rain[month]->millimetres() + kDryMillimetres) / (wettest + kDryMillimetres);

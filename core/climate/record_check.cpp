@@ -1,5 +1,6 @@
 #include "core/climate/record_check.h"
 
+#include "core/calendar/month_length.h"
 #include "core/climate/cold_seasons.h"
 
 #include <algorithm>
@@ -18,12 +19,6 @@ constexpr int kStuckDays = 20;
 constexpr double kFarOffDeviations = 6.0;
 constexpr int kFewestForSpread = 100;
 
-int days_of_month(int year, int month)
-{
-    const int leap = calendar::days_in_month_of_leap_year(month);
-    return month == 2 && !std::chrono::year{year}.is_leap() ? leap - 1 : leap;
-}
-
 calendar::Date date_of(int year, int month, int day)
 {
     return {static_cast<unsigned short>(year), static_cast<unsigned short>(month),
@@ -41,7 +36,7 @@ void each_day(const DailyRecord& record, OnDay on_day)
     for (int year = record.first_year(); year <= record.last_year(); ++year) {
         for (int month = 1; month <= 12; ++month) {
             const auto* readings = record.month(year, month);
-            for (int day = 1; readings != nullptr && day <= days_of_month(year, month); ++day) {
+            for (int day = 1; readings != nullptr && day <= calendar::days_in_month(year, month); ++day) {
                 on_day(year, month, day, *readings);
             }
         }

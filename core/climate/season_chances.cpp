@@ -1,6 +1,7 @@
 #include "core/climate/season_chances.h"
 
 #include "core/climate/day_shift.h"
+#include "core/climate/table_sizes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,12 +10,6 @@
 #include <vector>
 
 namespace lathhouse::climate {
-
-namespace {
-
-constexpr std::size_t kDays = 366;
-
-} // namespace
 
 Probability SeasonChances::on_or_before(calendar::DayOfYear day) const
 {

@@ -11,7 +11,7 @@ namespace {
 
 constexpr int kMostNeighbours = 10;
 constexpr int kFewestNeighbours = 4;
-constexpr double kFarthestKilometres = 400.0;
+constexpr double kFarthestNeighbourKilometres = 400.0;
 constexpr double kMostHeightMetres = 600.0;
 constexpr double kFarthestForBends = 700.0;
 constexpr std::size_t kMostForBends = 8;
@@ -152,7 +152,7 @@ std::vector<std::optional<std::string>> faults_of(const std::vector<Point>& poin
         }
         std::ranges::sort(neighbours, {}, &Neighbour::kilometres);
         const auto far = std::ranges::find_if(neighbours, [](const Neighbour& neighbour) {
-            return neighbour.kilometres > kFarthestKilometres;
+            return neighbour.kilometres > kFarthestNeighbourKilometres;
         });
         const auto near_count = std::min(static_cast<std::size_t>(far - neighbours.begin()),
                                          static_cast<std::size_t>(kMostNeighbours));

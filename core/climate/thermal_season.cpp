@@ -1,5 +1,6 @@
 #include "core/climate/thermal_season.h"
 
+#include "core/calendar/month_length.h"
 #include "core/climate/month_curve.h"
 
 #include <algorithm>
@@ -14,12 +15,6 @@ constexpr int kMostMissingOfYear = 15;
 constexpr int kFewestYears = 10;
 constexpr std::size_t kLeapDay = 59;
 
-int days_of_month(int year, int month)
-{
-    const int leap = calendar::days_in_month_of_leap_year(month);
-    return month == 2 && !std::chrono::year{year}.is_leap() ? leap - 1 : leap;
-}
-
 /// Tenths of the sum of low and high of twelve months beginning with that one; a gap where either is missing.
 std::vector<std::optional<int>> doubled_means(const DailyRecord& record, int year, int first_month)
 {
@@ -28,7 +23,7 @@ std::vector<std::optional<int>> doubled_means(const DailyRecord& record, int yea
         const int month = (first_month - 1 + k) % 12 + 1;
         const int of_year = year + (first_month - 1 + k) / 12;
         const auto* readings = record.month(of_year, month);
-        for (int day = 0; day < days_of_month(of_year, month); ++day) {
+        for (int day = 0; day < calendar::days_in_month(of_year, month); ++day) {
             const auto d = static_cast<std::size_t>(day);
             days.push_back(readings != nullptr && readings->low[d].known() && readings->high[d].known()
                                ? std::optional{readings->low[d].tenths() + readings->high[d].tenths()}
@@ -111,7 +106,7 @@ std::optional<double> growing_season_length(const DailyRecord& record, BasePerio
         }
         int middle = 0; // The first day of the second half.
         for (int k = 0; k < 6; ++k) {
-            middle += days_of_month(year, (first_month - 1 + k) % 12 + 1);
+            middle += calendar::days_in_month(year, (first_month - 1 + k) % 12 + 1);
         }
         const auto end =
             first_run(days, std::max(middle, *begin), [line](int value) { return value < line; });

@@ -1,6 +1,7 @@
 #include "core/climate/world_rows.h"
 
 #include "core/base/csv.h"
+#include "core/calendar/month_length.h"
 #include "core/climate/station_checks.h"
 
 #include <algorithm>
@@ -11,9 +12,8 @@
 namespace lathhouse::climate {
 namespace {
 
-constexpr std::array kMonths = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+constexpr std::array kMonthsInHeads = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                 "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-constexpr std::array<double, 12> kMeanDays = {31, 28.2425, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 constexpr std::array kContradicted = {"Australia", "South Africa", "Bolivia"};
 
 /// The mean over all years from the mean over years with at least one.
@@ -28,13 +28,13 @@ double mean_of_all_years(double mean_of_years_with_any)
     return 0.5 * (low + high);
 }
 
-using Columns = std::array<std::size_t, 12>;
+using TwelveColumns = std::array<std::size_t, 12>;
 
-Result<Columns> columns_of(const CsvTable& table, const std::string& name)
+Result<TwelveColumns> columns_of(const CsvTable& table, const std::string& name)
 {
-    Columns columns{};
+    TwelveColumns columns{};
     for (std::size_t month = 0; month < 12; ++month) {
-        const auto column = table.require_column(name + "_" + kMonths[month]);
+        const auto column = table.require_column(name + "_" + kMonthsInHeads[month]);
         if (!column) {
             return column.error();
         }
@@ -43,7 +43,7 @@ Result<Columns> columns_of(const CsvTable& table, const std::string& name)
     return columns;
 }
 
-Result<Monthly<std::optional<double>>> twelve(const CsvTable& table, std::size_t row, const Columns& columns)
+Result<Monthly<std::optional<double>>> twelve(const CsvTable& table, std::size_t row, const TwelveColumns& columns)
 {
     Monthly<std::optional<double>> values{};
     for (std::size_t month = 0; month < 12; ++month) {
@@ -87,7 +87,7 @@ Result<WorldRows> read_world_rows(const std::filesystem::path& file, BasePeriod 
         }
         about[k] = *column;
     }
-    std::array<Columns, 6> figures{};
+    std::array<TwelveColumns, 6> figures{};
     constexpr std::array kFigures = {"tmin", "tmax", "sd_tmean", "prcp_mm", "frostdays", "absmin"};
     for (std::size_t k = 0; k < figures.size(); ++k) {
         const auto columns = columns_of(*table, kFigures[k]);
@@ -180,8 +180,8 @@ Result<WorldRows> read_world_rows(const std::filesystem::path& file, BasePeriod 
                 continue;
             }
             if (counts_zeros.contains(country)) {
-                station.monthly.frost_days[m] = std::min(*frosts, kMeanDays[m]);
-            } else if (*frosts >= 3.0 && kMeanDays[m] - *frosts >= 1.0) {
+                station.monthly.frost_days[m] = std::min(*frosts, calendar::kMeanDaysOfMonths[m]);
+            } else if (*frosts >= 3.0 && calendar::kMeanDaysOfMonths[m] - *frosts >= 1.0) {
                 station.monthly.frost_days[m] = mean_of_all_years(*frosts);
             }
         }

@@ -16,7 +16,7 @@ namespace {
 
 using Vector = std::array<double, 3>;
 
-constexpr double kPerDegree = 100.0;
+constexpr double kUnitsPerDegree = 100.0;
 
 Vector on_sphere(Position position)
 {
@@ -92,8 +92,8 @@ std::optional<CoastLine> line_of(std::string_view text)
         longitude = longitude > 18000    ? longitude - 36000
                     : longitude < -18000 ? longitude + 36000
                                          : longitude;
-        const auto up = Latitude::from_degrees(latitude / kPerDegree);
-        const auto across = Longitude::from_degrees(longitude / kPerDegree);
+        const auto up = Latitude::from_degrees(latitude / kUnitsPerDegree);
+        const auto across = Longitude::from_degrees(longitude / kUnitsPerDegree);
         if (!up || !across) {
             return std::nullopt;
         }

@@ -19,7 +19,7 @@ constexpr std::string_view kMagic = "LHTOWNS\n";
 constexpr std::uint32_t kVersion = 1;
 constexpr std::size_t kHeadSize = 8 + 4 + 4 + 8;
 constexpr std::int16_t kNoHeight = std::numeric_limits<std::int16_t>::min();
-constexpr double kPerDegree = 1000.0;
+constexpr double kThousandths = 1000.0;
 
 std::uint32_t checksum(std::string_view bytes)
 {
@@ -97,8 +97,8 @@ std::string pack_towns(const TownRows& rows)
         body.text(town.name);
         body.integer(regions.at({town.country, town.region}));
         body.integer(zones.number_of(town.zone));
-        body.integer(static_cast<std::int32_t>(std::lround(town.position.latitude.degrees() * kPerDegree)));
-        body.integer(static_cast<std::int32_t>(std::lround(town.position.longitude.degrees() * kPerDegree)));
+        body.integer(static_cast<std::int32_t>(std::lround(town.position.latitude.degrees() * kThousandths)));
+        body.integer(static_cast<std::int32_t>(std::lround(town.position.longitude.degrees() * kThousandths)));
         body.integer(town.elevation ? static_cast<std::int16_t>(std::lround(town.elevation->metres()))
                                     : kNoHeight);
         body.integer(town.population);
@@ -175,8 +175,8 @@ Result<TownTable> TownTable::unpack(std::string bytes, std::string_view name)
         const auto town_name = unpacker.text();
         const auto region = unpacker.integer<std::uint16_t>();
         const auto zone = unpacker.integer<std::uint16_t>();
-        const auto latitude = Latitude::from_degrees(unpacker.integer<std::int32_t>() / kPerDegree);
-        const auto longitude = Longitude::from_degrees(unpacker.integer<std::int32_t>() / kPerDegree);
+        const auto latitude = Latitude::from_degrees(unpacker.integer<std::int32_t>() / kThousandths);
+        const auto longitude = Longitude::from_degrees(unpacker.integer<std::int32_t>() / kThousandths);
         const auto height = unpacker.integer<std::int16_t>();
         const auto population = unpacker.integer<std::uint32_t>();
         if (!latitude || !longitude || region >= regions.size() || zone >= zones.size()) {

@@ -1,17 +1,11 @@
 #include "core/journal/own_record_rows.h"
 
+#include "core/calendar/month_length.h"
+
 #include <chrono>
 
 namespace lathhouse::journal {
 namespace {
-
-int days_of_month(int year, int month)
-{
-    using namespace std::chrono;
-    return static_cast<int>(static_cast<unsigned>(
-        year_month_day_last{std::chrono::year{year} / std::chrono::month{static_cast<unsigned>(month)} / last}
-            .day()));
-}
 
 void bind_reading(SQLite::Statement& statement, int place, climate::DailyReading reading)
 {
@@ -57,7 +51,7 @@ void write_own_record(SQLite::Database& database, const climate::OwnRecord& reco
     for (int year = record.days.first_year(); year <= record.days.last_year(); ++year) {
         for (int month = 1; month <= 12; ++month) {
             const auto* readings = record.days.month(year, month);
-            for (int day = 1; readings != nullptr && day <= days_of_month(year, month); ++day) {
+            for (int day = 1; readings != nullptr && day <= calendar::days_in_month(year, month); ++day) {
                 const auto d = static_cast<std::size_t>(day - 1);
                 if (!readings->low[d].known() && !readings->high[d].known() && !readings->rain[d].known()) {
                     continue;

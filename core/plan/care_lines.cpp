@@ -14,7 +14,7 @@ std::string_view embedded_care_lines();
 
 namespace {
 
-constexpr std::array<std::string_view, 2> kTopics{"chemical", "cold"};
+constexpr std::array<std::string_view, 2> kLineTopics{"chemical", "cold"};
 constexpr std::array<std::string_view, 9> kLists{"now",  "leave",    "ask",     "photograph", "write_down",
                                                  "tell", "rule_out", "tonight", "look"};
 constexpr std::array<std::string_view, 15> kCases{"any",     "food",    "wet",       "dry",   "mobile",
@@ -45,7 +45,7 @@ Result<std::vector<CareLine>> parse_care_lines(std::string_view csv)
     for (std::size_t index = 0; index < table->row_count(); ++index) {
         CellReader row{*table, index};
         CareLine line{row.filled("id"),
-                      one_of(row, "topic", kTopics),
+                      one_of(row, "topic", kLineTopics),
                       one_of(row, "list", kLists),
                       one_of(row, "applies", kCases),
                       row.filled("text"),

@@ -15,7 +15,7 @@ using calendar::Date;
 using calendar::Days;
 
 constexpr std::array<std::string_view, 3> kCloseness{"weak", "fair", "good"};
-constexpr std::array<std::string_view, 7> kActs{"rinse",    "photograph",    "ask_and_tell", "leach",
+constexpr std::array<std::string_view, 7> kFirstAid{"rinse",    "photograph",    "ask_and_tell", "leach",
                                                 "bioassay", "read_bioassay", "look"};
 
 std::optional<bool> time_fits(const DamageMode& mode, std::optional<double> days)
@@ -142,7 +142,7 @@ std::string_view to_string(Closeness closeness)
 
 std::string_view to_string(DamageAct act)
 {
-    return kActs[static_cast<std::size_t>(act)];
+    return kFirstAid[static_cast<std::size_t>(act)];
 }
 
 std::vector<ModeFit> fitting_modes(std::span<const std::string> signs, std::optional<double> first_signs_days,

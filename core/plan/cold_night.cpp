@@ -28,7 +28,7 @@ constexpr std::array<std::string_view, 7> kOutcomes{
 constexpr std::array<std::string_view, 7> kDoubts{
     "no_published_temperature", "rating_only", "group_figure", "dark_test", "own_lines", "several_nights",
     "course_assumed"};
-constexpr std::array<std::string_view, 3> kActs{"look", "scratch_test", "expect_growth"};
+constexpr std::array<std::string_view, 3> kAfterColdActs{"look", "scratch_test", "expect_growth"};
 
 void add_key(std::vector<std::string>& keys, const std::string& key)
 {
@@ -156,7 +156,7 @@ std::string_view to_string(ColdDoubt doubt)
 
 std::string_view to_string(ColdAct act)
 {
-    return kActs[static_cast<std::size_t>(act)];
+    return kAfterColdActs[static_cast<std::size_t>(act)];
 }
 
 Result<NightCourse> NightCourse::through(const NightReadings& readings)

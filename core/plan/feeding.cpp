@@ -66,7 +66,7 @@ std::optional<Withheld> reason_on(std::span<const Withheld> events, Date date)
     return found;
 }
 
-struct Asked {
+struct AskedPot {
     const home::Household& household;
     const home::Plant& plant;
     const plants::PlantKind* kind;
@@ -76,7 +76,7 @@ struct Asked {
     const FeedingOptions& options;
 };
 
-std::vector<Day> days_of(const Asked& asked, std::span<const Withheld> events)
+std::vector<Day> days_of(const AskedPot& asked, std::span<const Withheld> events)
 {
     Hysteresis with;
     Hysteresis without;
@@ -142,7 +142,7 @@ double class_interval(plants::FeedClass feed)
     }
 }
 
-FeedingWindow window_of(const Asked& asked, std::span<const Day> days, Date from)
+FeedingWindow window_of(const AskedPot& asked, std::span<const Day> days, Date from)
 {
     double index = 0.0;
     double moles = 0.0;
@@ -177,7 +177,7 @@ FeedingWindow window_of(const Asked& asked, std::span<const Day> days, Date from
 }
 
 /// Days in a row that have the same reason, or none.
-void add_runs(const Asked& asked, std::span<const Day> days, PlantFeeding& feeding)
+void add_runs(const AskedPot& asked, std::span<const Day> days, PlantFeeding& feeding)
 {
     for (std::size_t first = 0; first < days.size();) {
         std::size_t next = first + 1;
@@ -219,7 +219,7 @@ void add_feeds(PlantFeeding& feeding)
     }
 }
 
-std::optional<Leaching> leaching_of(const Asked& asked, std::span<const home::Event* const> own,
+std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home::Event* const> own,
                                     std::span<const Day> days)
 {
     if (asked.kind == nullptr || asked.kind->feed == plants::FeedClass::None) {
@@ -284,7 +284,7 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
                 }
             }
         }
-        const Asked asked{household, plant, kind_of(plant), whereabouts, spots, seasons, options};
+        const AskedPot asked{household, plant, kind_of(plant), whereabouts, spots, seasons, options};
         if (asked.kind != nullptr) {
             feeding.feed = asked.kind->feed;
         }

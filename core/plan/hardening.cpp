@@ -14,7 +14,7 @@ using calendar::Days;
 constexpr int kHoursAtLast = 10;
 constexpr int kDaysOfShade = 7;
 constexpr int kCrawlerStage = 7; // Days; sets the second inspection after the first.
-constexpr double kLeastMoles = 0.05;
+constexpr double kDarkestMoles = 0.05;
 constexpr double kDayShare = 0.6;
 
 struct Step {
@@ -26,7 +26,7 @@ Step step_on(const home::Spot& from, const home::Spot& to, const home::SpotClima
 {
     const auto here = climate.on(from.id, date);
     const auto there = climate.on(to.id, date);
-    return {std::log2(std::max(kLeastMoles, there.light.moles()) / std::max(kLeastMoles, here.light.moles())),
+    return {std::log2(std::max(kDarkestMoles, there.light.moles()) / std::max(kDarkestMoles, here.light.moles())),
             here.low - there.low};
 }
 

@@ -259,9 +259,9 @@ void take_worse(PlantCondition& kept, const PlantCondition& other)
     }
 }
 
-class Isolation {
+class IsolationNeeds {
 public:
-    Isolation(const home::Household& household, const PestHistory& history, const SpotWarmth& warmth,
+    IsolationNeeds(const home::Household& household, const PestHistory& history, const SpotWarmth& warmth,
               Date today, const std::vector<PlantCondition>& conditions)
         : household_(household), history_(history), warmth_(warmth), today_(today), conditions_(conditions)
     {
@@ -455,7 +455,7 @@ PestCoursePlan plan_pest_courses(const home::Household& household, std::span<con
     std::ranges::stable_sort(plan.courses, [](const Course& a, const Course& b) {
         return a.state != b.state ? a.state > b.state : a.plant < b.plant;
     });
-    Isolation isolation{household, history, warmth, today, plan.plants};
+    IsolationNeeds isolation{household, history, warmth, today, plan.plants};
     for (const auto& course : plan.courses) {
         const auto seen = std::ranges::find(plan.isolation, course.plant, &IsolationNeed::plant);
         if (seen == plan.isolation.end()) {

@@ -13,7 +13,6 @@ namespace {
 using plants::SeedKind;
 
 constexpr int kMostSuccessions = 30;
-constexpr int kDaysOfAYear = 365;
 
 /// Midst of emergence of a sowing in the soil, day by day.
 std::optional<Emergence> emergence_outdoors(const SeedKind& kind, const SowingClimate& climate, int sown)

@@ -6,7 +6,6 @@
 namespace lathhouse::plan {
 namespace {
 
-constexpr int kDaysOfAYear = 365;
 /// How much hotter than the kind's best growth allows a day may be on average (common practice: the published
 /// ranges call themselves general guidelines).
 constexpr double kHeatGrace = 2.0;

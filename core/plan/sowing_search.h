@@ -10,6 +10,9 @@
 
 namespace lathhouse::plan {
 
+/// A sowing is looked for over a common year.
+inline constexpr int kDaysOfAYear = 365;
+
 /// Which sort of the row's range of days is meant.
 enum class SowingPace { Quick, Usual, Slow };
 enum class RainRule { Minded, Ignored };

@@ -47,7 +47,7 @@ double top_area_square_metres(const PotSize& size)
 }
 
 /// The plant with all that its looks need.
-struct Asked {
+struct ThirstyPot {
     const home::Household& household;
     const home::Plant& plant;
     const Whereabouts& whereabouts;
@@ -73,7 +73,7 @@ struct Found {
     Date date;
     LookWhy why;
 };
-std::optional<Found> look_after(const Asked& asked, Date watered, double litres)
+std::optional<Found> look_after(const ThirstyPot& asked, Date watered, double litres)
 {
     double gone = 0.0;
     bool wet = false;
@@ -95,7 +95,7 @@ std::optional<Found> look_after(const Asked& asked, Date watered, double litres)
     return std::nullopt;
 }
 
-std::vector<Date> waterings_of(const Asked& asked, std::span<const home::Event> events, Date until)
+std::vector<Date> waterings_of(const ThirstyPot& asked, std::span<const home::Event> events, Date until)
 {
     std::vector<Date> dates;
     for (const auto& event : events) {
@@ -110,7 +110,7 @@ std::vector<Date> waterings_of(const Asked& asked, std::span<const home::Event> 
     return dates;
 }
 
-std::vector<double> lessons_of(const Asked& asked, std::span<const Date> waterings, double may_go)
+std::vector<double> lessons_of(const ThirstyPot& asked, std::span<const Date> waterings, double may_go)
 {
     std::vector<double> ratios;
     const auto first = waterings.size() > kLatestLessons ? waterings.size() - kLatestLessons : 1;
@@ -151,7 +151,7 @@ std::vector<WaterLook> water_looks(const home::Household& household, const clima
         const Whereabouts whereabouts{plant, events,
                                       planned == stays.end() ? std::span<const Stay>{} : planned->stays, from};
         const auto* kind = kind_of(plant);
-        const Asked asked{household, plant,           whereabouts,
+        const ThirstyPot asked{household, plant,           whereabouts,
                           spots,     pot_size(plant), figures_of(plant, kind)};
         const auto available = asked.size.volume * growing_figure("available_share");
         const auto may_go = available * asked.drying.share;

@@ -38,7 +38,6 @@ constexpr std::array<std::pair<std::string_view, Evidence>, 5> kEvidenceWords{
      {"memory", Evidence::Memory}}};
 constexpr std::array<std::pair<std::string_view, bool>, 2> kYesAndNo{{{"no", false}, {"yes", true}}};
 constexpr std::array<std::string_view, 3> kDryingClasses{"keep_moist", "top_inch", "dry_right_out"};
-constexpr std::array<std::string_view, 3> kConfidences{"high", "medium", "low"};
 
 PlantKind read_kind(RowReader& row)
 {

@@ -7,6 +7,7 @@
 #include "core/plants/plant_kind.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <span>
 #include <string>
@@ -17,6 +18,9 @@
 // Of use inside core/plants only: how the rows of its tables are read.
 
 namespace lathhouse::plants {
+
+/// How sure a row is of its figures.
+inline constexpr std::array<std::string_view, 3> kConfidences{"high", "medium", "low"};
 
 /// The words that a column may hold, each with what it stands for.
 template <class Value>

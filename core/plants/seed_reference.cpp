@@ -18,7 +18,7 @@ using WordList = std::array<std::pair<std::string_view, Value>, count>;
 constexpr WordList<FrostClass, 3> kFrostWords{{{"tender", FrostClass::Tender},
                                                {"half_hardy", FrostClass::HalfHardy},
                                                {"hardy", FrostClass::Hardy}}};
-constexpr WordList<SeedLight, 7> kLightWords{{{"indifferent", SeedLight::Indifferent},
+constexpr WordList<SeedLight, 7> kSeedLightWords{{{"indifferent", SeedLight::Indifferent},
                                               {"light_needed", SeedLight::LightNeeded},
                                               {"light_helps", SeedLight::LightHelps},
                                               {"dark", SeedLight::Dark},
@@ -43,7 +43,6 @@ constexpr WordList<ReadyWhat, 3> kWhatWords{{{"harvest", ReadyWhat::Harvest},
                                              {"leaves", ReadyWhat::Leaves}}};
 constexpr std::array<std::string_view, 4> kTypes{"veg", "herb", "flower", "foliage"};
 constexpr std::array<std::string_view, 4> kFits{"", "use", "table_only", "moist_only"};
-constexpr std::array<std::string_view, 3> kConfidences{"high", "medium", "low"};
 
 std::array<std::optional<double>, 9> read_rates(RowReader& row)
 {
@@ -111,7 +110,7 @@ SeedKind read_seed(RowReader& row)
         .weeks_indoors = range_or_none(row, "weeks_indoors"),
         .soil_least = degrees_or_none(row, "soil_least_c"),
         .soil_warm = degrees_or_none(row, "soil_warm_c"),
-        .light = row.word<SeedLight>("light", kLightWords),
+        .light = row.word<SeedLight>("light", kSeedLightWords),
         .before_sowing = row.text("before_sowing"),
         .germination_percent = row.number("germination_percent"),
         .basis = row.word<GerminationBasis>("germination_basis", kBasisWords),
@@ -173,7 +172,7 @@ std::string_view to_string(FrostClass frost)
 }
 std::string_view to_string(SeedLight light)
 {
-    return word_of<SeedLight>(kLightWords, light);
+    return word_of<SeedLight>(kSeedLightWords, light);
 }
 std::string_view to_string(Photoperiod photoperiod)
 {

@@ -1,5 +1,7 @@
 #include "core/sky/apparent_sun.h"
 
+#include "core/sky/turn.h"
+
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -7,7 +9,6 @@
 
 namespace lathhouse::sky {
 namespace {
-constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kRadiansInDegree = std::numbers::pi / 180.0;
 constexpr double kRadiansInArcsecond = kRadiansInDegree / 3600.0;
 

@@ -1,6 +1,7 @@
 #include "core/sky/mean_day.h"
 
 #include "core/sky/radiation.h"
+#include "core/sky/turn.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,8 +9,6 @@
 
 namespace lathhouse::sky {
 namespace {
-
-constexpr double kPi = std::numbers::pi;
 
 /// Below this sine of the elevation (about 1 degree) the air lets no beam through that counts, and dividing
 /// by it would make one up.

@@ -1,6 +1,7 @@
 #include "core/sky/sun.h"
 
 #include "core/sky/radiation.h"
+#include "core/sky/turn.h"
 
 #include <algorithm>
 #include <array>
@@ -9,8 +10,6 @@
 
 namespace lathhouse::sky {
 namespace {
-constexpr double kPi = std::numbers::pi;
-constexpr double kTurn = 2.0 * kPi;
 constexpr double kHorizonSine = -0.014543897651582656; // sin(-50').
 constexpr double kTwilightSine = -0.10452846326765347; // sin(-6 degrees).
 

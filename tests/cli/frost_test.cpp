@@ -12,8 +12,6 @@
 namespace lathhouse::cli {
 namespace {
 
-using nlohmann::json;
-
 /// Tekamah, Nebraska (USC00258480), a station of the shipped table.
 const std::vector<std::string> kTekamah{"--at", "41.7767,-96.2328", "--elevation", "347.5"};
 
@@ -69,16 +67,16 @@ TEST(FrostAt, AStationsOwnPlaceHasItsCountedDates)
 {
     const auto ran = run_at("frost", {"--threshold", "0"});
     ASSERT_EQ(ran.status, 0) << ran.err;
-    const json answer = ran.json();
+    const nlohmann::json answer = ran.json();
     EXPECT_EQ(answer["method"], "records");
     EXPECT_EQ(answer["turn"], "07-31");
-    const json& line = answer["thresholds"][0];
+    const nlohmann::json& line = answer["thresholds"][0];
     // Counted from GHCN-Daily 1991-2018 (NOAA, public domain) outside the program.
     EXPECT_EQ(line["last"]["dates"]["50"], "04-23");
     EXPECT_EQ(line["first"]["dates"]["50"], "10-10");
     EXPECT_EQ(line["last"]["dates"]["10"], "05-13");
     EXPECT_EQ(line["last"]["dates"].size(), 9U);
-    const json& interval = line["last"]["intervals"]["50"];
+    const nlohmann::json& interval = line["last"]["intervals"]["50"];
     EXPECT_LT(interval["from"], "04-23");
     EXPECT_GT(interval["to"], "04-23");
     EXPECT_GE(interval["coverage"], 0.9);
@@ -88,9 +86,9 @@ TEST(FrostAt, ARiskDownToOnePercentIsNotCountedAtTheStation)
 {
     const auto ran = run_at("frost", {"--threshold", "0", "--risk", "1", "--risk", "5"});
     ASSERT_EQ(ran.status, 0) << ran.err;
-    const json answer = ran.json();
+    const nlohmann::json answer = ran.json();
     EXPECT_EQ(answer["method"], "neighbours");
-    const json& last = answer["thresholds"][0]["last"];
+    const nlohmann::json& last = answer["thresholds"][0]["last"];
     EXPECT_GT(last["dates"]["1"], last["dates"]["5"]);
     EXPECT_GT(last["dates"]["5"], last["dates"]["10"]);
     EXPECT_TRUE(last["intervals"].is_null());
@@ -99,8 +97,8 @@ TEST(FrostAt, ARiskDownToOnePercentIsNotCountedAtTheStation)
 
 TEST(FrostAt, TellsTheColdestNightAndItsRange)
 {
-    const json lowest = run_at("frost", {"--threshold", "0"}).json()["lowest_of_season"];
-    const json climate = run_at("climate", {}).json();
+    const nlohmann::json lowest = run_at("frost", {"--threshold", "0"}).json()["lowest_of_season"];
+    const nlohmann::json climate = run_at("climate", {}).json();
     EXPECT_NEAR(lowest["mean_c"].get<double>(), climate["lowest_c"].get<double>(), 1e-5);
     EXPECT_LT(lowest["p10_c"], lowest["p50_c"]);
     EXPECT_LT(lowest["p50_c"], lowest["p90_c"]);
@@ -108,7 +106,7 @@ TEST(FrostAt, TellsTheColdestNightAndItsRange)
 
 TEST(FrostAt, NightsPerYearGrowWithTheLine)
 {
-    const json lines =
+    const nlohmann::json lines =
         run_at("frost", {"--threshold=-10", "--threshold", "0", "--threshold", "7.5"}).json()["thresholds"];
     ASSERT_EQ(lines.size(), 3U);
     EXPECT_LT(lines[0]["nights_per_year"], lines[1]["nights_per_year"]);
@@ -121,11 +119,11 @@ TEST(FrostRecords, DatesStandWithinTheirIntervals)
     const auto ran = run_command({"frost", "--records", record.path(), "--base", "1991-2010", "--threshold",
                                   "0", "--risk", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
-    const json line = ran.json()["stations"][0]["thresholds"][0];
+    const nlohmann::json line = ran.json()["stations"][0]["thresholds"][0];
     EXPECT_EQ(line["first"]["years"], 19);
     for (const char* end : {"last", "first"}) {
         for (const auto& [percent, interval] : line[end]["intervals"].items()) {
-            const json& date = line[end]["dates"][percent];
+            const nlohmann::json& date = line[end]["dates"][percent];
             EXPECT_GE(interval["coverage"], 0.9) << end << percent;
             if (!interval["from"].is_null()) {
                 EXPECT_LE(interval["from"], date) << end << percent;
@@ -163,7 +161,7 @@ TEST(FrostMonthly, AnswersFromAFileOfFigures)
     const auto ran = run_command(
         {"frost", "--monthly", figures.path(), "--threshold", "0", "--threshold", "2.2", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
-    const json station = ran.json()["stations"][0];
+    const nlohmann::json station = ran.json()["stations"][0];
     EXPECT_EQ(station["station"], "OWN1");
     EXPECT_GT(station["thresholds"][1]["last"]["dates"]["50"],
               station["thresholds"][0]["last"]["dates"]["50"]);
@@ -181,18 +179,18 @@ TEST(FrostMonthly, AColumnThatLacksIsNamed)
 
 TEST(Chance, OfOneNightIsTheNightsOwn)
 {
-    const json one =
+    const nlohmann::json one =
         run_at("chance", {"--threshold", "0", "--from", "2027-04-20", "--to", "2027-04-20"}).json();
-    const json night = run_at("night", {"--date", "2027-04-20", "--threshold", "0"}).json();
+    const nlohmann::json night = run_at("night", {"--date", "2027-04-20", "--threshold", "0"}).json();
     EXPECT_NEAR(one["expected_nights"].get<double>(), night["chance"].get<double>(), 1e-6);
     EXPECT_NEAR(one["any"].get<double>(), night["chance"].get<double>(), 0.003);
 }
 
 TEST(Chance, GrowsWithTheSpanAndFallsAfterIt)
 {
-    const json weeks =
+    const nlohmann::json weeks =
         run_at("chance", {"--threshold", "0", "--from", "2027-04-20", "--to", "2027-05-10"}).json();
-    const json week =
+    const nlohmann::json week =
         run_at("chance", {"--threshold", "0", "--from", "2027-04-20", "--to", "2027-04-26"}).json();
     EXPECT_GT(weeks["any"], week["any"]);
     EXPECT_GE(weeks["expected_nights"], weeks["any"]);
@@ -203,19 +201,19 @@ TEST(Chance, GrowsWithTheSpanAndFallsAfterIt)
 
 TEST(Chance, AfterADateIsTheRiskOfThatDate)
 {
-    const json frost = run_at("frost", {"--threshold", "0"}).json();
+    const nlohmann::json frost = run_at("frost", {"--threshold", "0"}).json();
     const std::string date = frost["thresholds"][0]["last"]["dates"]["10"];
     const std::string full = "2027-" + date;
-    const json chance = run_at("chance", {"--threshold", "0", "--from", full, "--to", full}).json();
+    const nlohmann::json chance = run_at("chance", {"--threshold", "0", "--from", full, "--to", full}).json();
     EXPECT_LE(chance["after"].get<double>(), 0.1 + 1e-6);
     EXPECT_GT(chance["after"].get<double>(), 0.08);
 }
 
 TEST(Chance, OverAWholeSeasonIsWhatTheSeasonsWithoutLeave)
 {
-    const json whole =
+    const nlohmann::json whole =
         run_at("chance", {"--threshold=-25", "--from", "2026-08-01", "--to", "2027-07-31"}).json();
-    const json frost = run_at("frost", {"--threshold=-25", "--from-monthly"}).json();
+    const nlohmann::json frost = run_at("frost", {"--threshold=-25", "--from-monthly"}).json();
     EXPECT_NEAR(whole["any"].get<double>(),
                 1.0 - frost["thresholds"][0]["last"]["share_without"].get<double>(),
                 0.005); // 29 February apart.
@@ -235,19 +233,19 @@ TEST(Chance, WhereThereIsNoSeasonNothingIsBeforeOrAfter)
 
 TEST(Night, RangeAndChanceAgree)
 {
-    const json night = run_at("night", {"--date", "2027-04-20"}).json();
+    const nlohmann::json night = run_at("night", {"--date", "2027-04-20"}).json();
     EXPECT_TRUE(night["chance"].is_null());
     EXPECT_LT(night["p05_c"], night["median_c"]);
     EXPECT_LT(night["median_c"], night["p95_c"]);
     const std::string median = std::to_string(night["median_c"].get<double>());
-    const json moved =
+    const nlohmann::json moved =
         run_at("night", {"--date", "2027-04-20", "--threshold=" + median, "--offset", "2"}).json();
     EXPECT_LT(moved["chance"], 0.5); // A spot two degrees warmer falls there less often.
 }
 
 TEST(Climate, TwelveMonthsAndStationsThatSumToOne)
 {
-    const json answer = run_at("climate", {}).json();
+    const nlohmann::json answer = run_at("climate", {}).json();
     ASSERT_EQ(answer["months"].size(), 12U);
     double weights = 0.0;
     for (const auto& station : answer["stations"]) {

@@ -1,6 +1,7 @@
 #include "tests/cli/run_command.h"
 
 #include "core/base/csv.h"
+#include "tests/cli/json_keys.h"
 
 #include <gtest/gtest.h>
 
@@ -42,15 +43,6 @@ protected:
 };
 
 /// The keys of an object, sorted.
-std::set<std::string> keys(const nlohmann::json& object)
-{
-    std::set<std::string> found;
-    for (const auto& [key, value] : object.items()) {
-        found.insert(key);
-    }
-    return found;
-}
-
 TEST_F(HouseholdCommands, DemoWritesAHousehold)
 {
     const auto ran = demo();

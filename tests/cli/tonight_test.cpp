@@ -1,6 +1,7 @@
 #include "tests/cli/run_command.h"
 
 #include "core/base/csv.h"
+#include "tests/cli/json_keys.h"
 
 #include <gtest/gtest.h>
 
@@ -43,15 +44,6 @@ protected:
     }
     std::filesystem::path folder_;
 };
-
-std::set<std::string> keys(const nlohmann::json& object)
-{
-    std::set<std::string> found;
-    for (const auto& [key, value] : object.items()) {
-        found.insert(key);
-    }
-    return found;
-}
 
 const nlohmann::json& plant(const nlohmann::json& night, int id)
 {
@@ -156,35 +148,35 @@ TEST_F(Tonight, ReadsWhatOthersWrite)
     }
 }
 
-struct Hostile {
+struct HostileForecast {
     const char* name;
     const char* text;
     const char* says;
 };
 TEST_F(Tonight, RefusesHostileFilesInOneLine)
 {
-    for (const Hostile& hostile :
-         {Hostile{"empty.csv", "", "empty"},
-          Hostile{"blank.csv", " \n\n", "empty"},
-          Hostile{"head.csv", "date,low_c\n", "no row"},
-          Hostile{"letters.csv", "date,low_c\n2026-09-11,cold\n", "line 2"},
-          Hostile{"nan.csv", "date,low_c\n2026-09-11,NaN\n", "NaN"},
-          Hostile{"infinite.csv", "date,low_c\n2026-09-11,1e999\n", "1e999"},
-          Hostile{"blank_low.csv", "date,low_c\n2026-09-11,\n", "missing"},
-          Hostile{"hot.csv", "date,low_c\n2026-09-11,400\n", "-90 to 60"},
-          Hostile{"date.csv", "date,low_c\n11.9.2026,3\n", "line 2"},
-          Hostile{"twice.csv", "date,low_c\n2026-09-11,3\n2026-09-11,4\n", "twice"},
-          Hostile{"cut.csv", "date,low_c\n2026-09-11\n", "line 2"},
-          Hostile{"quote.csv", "date,low_c\n\"2026-09-11,3\n", "quotation"},
-          Hostile{"names.csv", "day,tmin\n2026-09-11,3\n", "--columns"},
-          Hostile{"past.csv", "date,low_c\n2026-09-01,3\n", "2026-09-10"},
-          Hostile{"far.csv", "date,low_c\n2027-09-01,3\n", "2026-09-20"},
-          Hostile{"sky.csv", "date,low_c,sky\n2026-09-11,3,blue\n", "clear or cloudy"},
-          Hostile{"broken.json", "{\"nights\":[{\"date\":", "JSON"},
-          Hostile{"nothing.json", "{}", "date"},
-          Hostile{"numbers.json", "[1,2,3]", "date"},
-          Hostile{"uneven.json", R"({"date":["2026-09-11","2026-09-12"],"low_c":[1,2,3]})", "values"},
-          Hostile{"null.json", R"([{"date":"2026-09-11","low_c":null}])", "missing"}}) {
+    for (const HostileForecast& hostile :
+         {HostileForecast{"empty.csv", "", "empty"},
+          HostileForecast{"blank.csv", " \n\n", "empty"},
+          HostileForecast{"head.csv", "date,low_c\n", "no row"},
+          HostileForecast{"letters.csv", "date,low_c\n2026-09-11,cold\n", "line 2"},
+          HostileForecast{"nan.csv", "date,low_c\n2026-09-11,NaN\n", "NaN"},
+          HostileForecast{"infinite.csv", "date,low_c\n2026-09-11,1e999\n", "1e999"},
+          HostileForecast{"blank_low.csv", "date,low_c\n2026-09-11,\n", "missing"},
+          HostileForecast{"hot.csv", "date,low_c\n2026-09-11,400\n", "-90 to 60"},
+          HostileForecast{"date.csv", "date,low_c\n11.9.2026,3\n", "line 2"},
+          HostileForecast{"twice.csv", "date,low_c\n2026-09-11,3\n2026-09-11,4\n", "twice"},
+          HostileForecast{"cut.csv", "date,low_c\n2026-09-11\n", "line 2"},
+          HostileForecast{"quote.csv", "date,low_c\n\"2026-09-11,3\n", "quotation"},
+          HostileForecast{"names.csv", "day,tmin\n2026-09-11,3\n", "--columns"},
+          HostileForecast{"past.csv", "date,low_c\n2026-09-01,3\n", "2026-09-10"},
+          HostileForecast{"far.csv", "date,low_c\n2027-09-01,3\n", "2026-09-20"},
+          HostileForecast{"sky.csv", "date,low_c,sky\n2026-09-11,3,blue\n", "clear or cloudy"},
+          HostileForecast{"broken.json", "{\"nights\":[{\"date\":", "JSON"},
+          HostileForecast{"nothing.json", "{}", "date"},
+          HostileForecast{"numbers.json", "[1,2,3]", "date"},
+          HostileForecast{"uneven.json", R"({"date":["2026-09-11","2026-09-12"],"low_c":[1,2,3]})", "values"},
+          HostileForecast{"null.json", R"([{"date":"2026-09-11","low_c":null}])", "missing"}}) {
         const auto ran = ask({"tonight", "--forecast", file(hostile.name, hostile.text)});
         EXPECT_EQ(ran.status, 2) << hostile.name << ran.err;
         EXPECT_TRUE(is_one_clear_error(ran)) << hostile.name << ran.err;

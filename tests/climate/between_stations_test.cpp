@@ -5,6 +5,8 @@
 #include "core/climate/rain_checks.h"
 #include "core/climate/station_rows.h"
 #include "tests/climate/sample_figures.h"
+#include "tests/climate/position_at.h"
+#include "tests/climate/shipped_stations.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -15,18 +17,6 @@
 
 namespace lathhouse::climate {
 namespace {
-
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
-
-const std::vector<Station>& shipped()
-{
-    static const auto stations =
-        read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/stations.csv").value();
-    return stations;
-}
 
 /// Measured once for all tests: it takes seconds.
 const LeaveOneOut& left_out(StationSource source)

@@ -4,6 +4,7 @@
 
 #include "core/climate/leave_one_out.h"
 #include "core/climate/station_rows.h"
+#include "tests/climate/shipped_stations.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -21,13 +22,6 @@ const geodesy::CoastLines& coast()
     static const auto lines =
         geodesy::CoastLines::load(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/coast.txt").value();
     return lines;
-}
-
-const std::vector<Station>& shipped()
-{
-    static const auto stations =
-        read_station_rows(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/stations.csv").value();
-    return stations;
 }
 
 PlaceClimate place_at(double latitude, double longitude, double metres)

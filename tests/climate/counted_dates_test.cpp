@@ -1,4 +1,5 @@
 #include "core/climate/frost_dates.h"
+#include "tests/climate/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -6,11 +7,6 @@ namespace lathhouse::climate {
 namespace {
 
 using calendar::DayOfYear;
-
-DayOfYear day(int month, int day)
-{
-    return DayOfYear::from_month_day(month, day).value();
-}
 
 const SeasonTurn kTurn{DayOfYear::from_month_day(7, 31).value()};
 

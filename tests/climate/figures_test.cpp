@@ -44,7 +44,7 @@ TEST(HardinessZone, AgreesWithThePublishedTable)
 
 /// Shares of places with the map's half-zone, and within one of it, and how many half-zones warmer on
 /// average.
-struct Agreement {
+struct ZoneAgreement {
     double same = 0.0;
     double within_one = 0.0;
     double warmer = 0.0;
@@ -55,11 +55,11 @@ int half_zones(const std::string& zone)
     return 2 * std::atoi(zone.c_str()) + (zone.back() == 'b' ? 1 : 0);
 }
 
-Agreement agreement_with(const std::filesystem::path& file)
+ZoneAgreement agreement_with(const std::filesystem::path& file)
 {
     const auto places = CsvTable::read(file).value();
     const auto stations = StationTable::load(StationTable::find().value()).value();
-    Agreement agreement;
+    ZoneAgreement agreement;
     const auto each = 1.0 / static_cast<double>(places.row_count());
     for (std::size_t row = 0; row < places.row_count(); ++row) {
         const Position position{

@@ -1,6 +1,7 @@
 #include "core/climate/forecast_errors.h"
 
 #include "core/climate/student.h"
+#include "tests/climate/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -9,11 +10,6 @@
 
 namespace lathhouse::climate {
 namespace {
-
-constexpr KelvinDelta kelvins(double value)
-{
-    return KelvinDelta::from_kelvins(value);
-}
 
 // Trade rule R141: standard deviation 1.9, 2.2, 2.5, 3.1 and 3.7 K at 1, 2, 3, 5 and 7 days, the season's own
 // from ten days on.

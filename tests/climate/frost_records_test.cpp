@@ -46,7 +46,7 @@ FrostQuestion question_of_checks()
     return question;
 }
 
-struct Agreement {
+struct DateAgreement {
     int dates = 0;
     int dates_that_differ = 0;
     int counts_that_differ = 0;
@@ -54,7 +54,7 @@ struct Agreement {
     std::string first_difference;
 };
 
-void compare(const FrostRecord& record, const Expected& expected, Agreement& agreement)
+void compare(const FrostRecord& record, const Expected& expected, DateAgreement& agreement)
 {
     if (!record.thresholds) {
         return;
@@ -85,10 +85,10 @@ void compare(const FrostRecord& record, const Expected& expected, Agreement& agr
     }
 }
 
-Agreement agreement_of(const std::vector<std::filesystem::path>& files)
+DateAgreement dates_agreement(const std::vector<std::filesystem::path>& files)
 {
     const auto expected = expected_rows();
-    Agreement agreement;
+    DateAgreement agreement;
     for (const auto& path : files) {
         const auto file = DailyFile::open(path);
         EXPECT_TRUE(file) << file.error().message;
@@ -111,7 +111,7 @@ TEST(FrostRecords, FourStationsAgreeWithTheOutsideDatesToTheDay)
     for (const auto& entry : std::filesystem::directory_iterator{kChecks / "records"}) {
         files.push_back(entry.path());
     }
-    const auto agreement = agreement_of(files);
+    const auto agreement = dates_agreement(files);
     EXPECT_GT(agreement.dates, 100);
     EXPECT_EQ(agreement.dates_that_differ, 0) << agreement.first_difference;
     EXPECT_EQ(agreement.counts_that_differ, 0);
@@ -124,7 +124,7 @@ TEST(FrostRecords, AllStationsAgreeWithTheOutsideDatesToTheDay)
     if (std::string{LATHHOUSE_CHECKS}.empty() || file == nullptr) {
         GTEST_SKIP() << "needs the outside check values and LATHHOUSE_US_DAILY, the records of all stations";
     }
-    const auto agreement = agreement_of({file});
+    const auto agreement = dates_agreement({file});
     EXPECT_EQ(agreement.dates, static_cast<int>(expected_rows().size()) * 9);
     EXPECT_EQ(agreement.dates_that_differ, 0) << agreement.first_difference;
     EXPECT_EQ(agreement.counts_that_differ, 0);

@@ -1,6 +1,7 @@
 #include "core/climate/night_model.h"
 
 #include "tests/climate/sample_figures.h"
+#include "tests/climate/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -14,17 +15,9 @@ using calendar::DayOfYear;
 
 constexpr Latitude kMiddle = Latitude::literal(45.0);
 
-DayOfYear day(int month, int of_month)
-{
-    return DayOfYear::from_month_day(month, of_month).value();
-}
 Celsius celsius(double degrees)
 {
     return Celsius::from_degrees(degrees);
-}
-KelvinDelta kelvins(double k)
-{
-    return KelvinDelta::from_kelvins(k);
 }
 NightModel inland()
 {

@@ -45,13 +45,13 @@ std::vector<Said> persistence(const DailyRecord& record, int days)
 }
 
 /// What the outlook made of it in the years it did not learn from.
-struct Judged {
+struct JudgedForecasts {
     double score = 0.0;
     double season_score = 0.0;
     std::array<double, 3> share_below{}; ///< Of its own 5, 50 and 95 % points.
     int nights = 0;
 };
-Judged judge(const DailyRecord& record, const NightModel& season, LeadDays lead, int days)
+JudgedForecasts judge(const DailyRecord& record, const NightModel& season, LeadDays lead, int days)
 {
     const auto said = persistence(record, days);
     std::vector<ForecastMiss> misses;
@@ -62,7 +62,7 @@ Judged judge(const DailyRecord& record, const NightModel& season, LeadDays lead,
         }
     }
     const auto errors = ForecastErrors::learned(misses);
-    Judged judged;
+    JudgedForecasts judged;
     int taken = 0;
     for (const auto& of : said) {
         if (of.year % 2 == 0 || ++taken % 3 != 0) { // A third is enough and quicker.

@@ -11,7 +11,7 @@
 namespace lathhouse::climate {
 namespace {
 
-const NightModel& inland()
+const NightModel& inland_season()
 {
     static const auto model = NightModel::from_monthly(inland_figures(), Latitude::literal(45.0));
     return model;
@@ -21,7 +21,7 @@ const calendar::DayOfYear kApril = calendar::DayOfYear::from_month_day(4, 20).va
 
 NightOutlook outlook(double forecast, LeadDays lead)
 {
-    return {inland(), kApril, ForecastLow{Celsius::from_degrees(forecast), lead}};
+    return {inland_season(), kApril, ForecastLow{Celsius::from_degrees(forecast), lead}};
 }
 
 // Upper points of Student's t with 5 degrees of freedom, as printed in any handbook of statistics
@@ -52,26 +52,26 @@ TEST(RankedProbabilityScore, OfTheNormalAgreesWithTheClosedForm)
 
 TEST(NightOutlook, WithoutAForecastIsTheSeason)
 {
-    const NightOutlook season{inland(), kApril};
+    const NightOutlook season{inland_season(), kApril};
     const NightOffset porch{KelvinDelta::from_kelvins(1.5), KelvinDelta::from_kelvins(1.0)};
     for (const double line : {-5.0, 0.0, 4.0}) {
         const auto at = Celsius::from_degrees(line);
-        EXPECT_DOUBLE_EQ(season.chance_at_or_below(at).fraction(), inland().chance_on(kApril, at).fraction());
+        EXPECT_DOUBLE_EQ(season.chance_at_or_below(at).fraction(), inland_season().chance_on(kApril, at).fraction());
         EXPECT_DOUBLE_EQ(season.chance_at_or_below(at, porch).fraction(),
-                         inland().chance_on(kApril, at, porch).fraction());
+                         inland_season().chance_on(kApril, at, porch).fraction());
     }
 }
 
 TEST(NightOutlook, TenDaysAheadIsTheSeason)
 {
     EXPECT_DOUBLE_EQ(outlook(-12.0, 10).chance_at_or_below(Celsius::from_degrees(0.0)).fraction(),
-                     inland().chance_on(kApril, Celsius::from_degrees(0.0)).fraction());
+                     inland_season().chance_on(kApril, Celsius::from_degrees(0.0)).fraction());
     EXPECT_FALSE(outlook(-12.0, 10).has_forecast());
 }
 
 TEST(NightOutlook, DrawsTheForecastTowardTheSeasonTheMoreTheLongerTheLead)
 {
-    const double season = inland().mean_low(kApril).degrees();
+    const double season = inland_season().mean_low(kApril).degrees();
     double before = -12.0;
     for (LeadDays lead = 1; lead <= 10; ++lead) {
         const double mean = outlook(-12.0, lead).mean().degrees();
@@ -90,7 +90,7 @@ TEST(NightOutlook, SpreadGrowsToTheSeasons)
         EXPECT_GT(spread, before) << lead;
         before = spread;
     }
-    EXPECT_DOUBLE_EQ(before, inland().spread(kApril).kelvins());
+    EXPECT_DOUBLE_EQ(before, inland_season().spread(kApril).kelvins());
 }
 
 // Mean and spread of the whole distribution by numerical integration: a regression keeps the season's
@@ -98,8 +98,8 @@ TEST(NightOutlook, SpreadGrowsToTheSeasons)
 TEST(NightOutlook, HasTheMeanAndSpreadOfTheRegression)
 {
     const auto night = outlook(-2.0, 3);
-    const double rho = ForecastErrors{}.correlation(3, inland().spread(kApril));
-    EXPECT_NEAR(std::pow(night.spread() / inland().spread(kApril), 2) + rho * rho, 1.0, 1e-12);
+    const double rho = ForecastErrors{}.correlation(3, inland_season().spread(kApril));
+    EXPECT_NEAR(std::pow(night.spread() / inland_season().spread(kApril), 2) + rho * rho, 1.0, 1e-12);
     double mean = 0.0;
     double square = 0.0;
     constexpr double kStep = 0.05;
@@ -160,7 +160,7 @@ TEST(NightOutlook, ScoreIsBestWhereTheLowComesAsExpected)
 {
     const auto night = outlook(2.0, 1);
     EXPECT_LT(night.score(night.mean()), night.score(night.mean() + KelvinDelta::from_kelvins(3.0)));
-    EXPECT_LT(night.score(night.mean()), NightOutlook(inland(), kApril).score(night.mean()));
+    EXPECT_LT(night.score(night.mean()), NightOutlook(inland_season(), kApril).score(night.mean()));
 }
 
 } // namespace

@@ -12,9 +12,9 @@
 namespace lathhouse::climate {
 namespace {
 
-const std::filesystem::path kChecks = LATHHOUSE_CHECKS;
+const std::filesystem::path kNormalsChecks = LATHHOUSE_CHECKS;
 
-struct Agreement {
+struct FigureAgreement {
     int values = 0;
     int beyond_rounding = 0;
     std::string first_difference;
@@ -22,7 +22,7 @@ struct Agreement {
 
 /// Compares with checks/monthly_1991_2018.csv: computed from GHCN-Daily (NOAA NCEI, public domain) outside
 /// the project, two decimals.
-void compare(const CsvTable& table, std::size_t row, const RecordNormals& normals, Agreement& agreement)
+void compare(const CsvTable& table, std::size_t row, const RecordNormals& normals, FigureAgreement& agreement)
 {
     for (std::size_t month = 0; month < 12; ++month) {
         const std::string suffix = (month < 9 ? "_0" : "_") + std::to_string(month + 1);
@@ -43,10 +43,10 @@ void compare(const CsvTable& table, std::size_t row, const RecordNormals& normal
     }
 }
 
-Agreement agreement_of(const std::vector<std::filesystem::path>& files)
+FigureAgreement figures_agreement(const std::vector<std::filesystem::path>& files)
 {
-    Agreement agreement;
-    const auto table = CsvTable::read(kChecks / "monthly_1991_2018.csv");
+    FigureAgreement agreement;
+    const auto table = CsvTable::read(kNormalsChecks / "monthly_1991_2018.csv");
     std::map<std::string, std::size_t> rows;
     for (std::size_t row = 0; row < table->row_count(); ++row) {
         rows[table->at(row, 0)] = row;
@@ -72,10 +72,10 @@ TEST(Normals, StationsAgreeWithTheOutsideFiguresToRounding)
         GTEST_SKIP() << "needs the outside check values";
     }
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator{kChecks / "records"}) {
+    for (const auto& entry : std::filesystem::directory_iterator{kNormalsChecks / "records"}) {
         files.push_back(entry.path());
     }
-    const auto agreement = agreement_of(files);
+    const auto agreement = figures_agreement(files);
     EXPECT_GE(agreement.values, 3 * 48);
     EXPECT_EQ(agreement.beyond_rounding, 0) << agreement.first_difference;
 }
@@ -86,7 +86,7 @@ TEST(Normals, AllStationsAgreeWithTheOutsideFiguresToRounding)
     if (std::string{LATHHOUSE_CHECKS}.empty() || file == nullptr) {
         GTEST_SKIP() << "needs the outside check values and LATHHOUSE_US_DAILY, the records of all stations";
     }
-    const auto agreement = agreement_of({file});
+    const auto agreement = figures_agreement({file});
     EXPECT_GE(agreement.values, 660 * 48);
     EXPECT_EQ(agreement.beyond_rounding, 0) << agreement.first_difference;
 }

@@ -5,6 +5,7 @@
 #include "core/climate/monthly_form.h"
 #include "core/climate/station_weights.h"
 #include "tests/climate/sample_figures.h"
+#include "tests/climate/position_at.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -16,11 +17,6 @@
 
 namespace lathhouse::climate {
 namespace {
-
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
 
 /// An invented station: the inland sample, warmer or colder.
 Station station(const char* id, Position position, double metres, double warmer = 0.0,
@@ -199,16 +195,16 @@ TEST(PlaceClimate, LeavingOutEachUsStationErrsByLessThanTheBar)
     EXPECT_NEAR(result->expected_error / result->low_error, 1.0, 0.1);
 }
 
-struct Bars {
+struct TableBars {
     const char* name;
     StationSource source;
     double low, high;
 };
-void PrintTo(const Bars& bars, std::ostream* out)
+void PrintTo(const TableBars& bars, std::ostream* out)
 {
     *out << bars.name;
 }
-class LeaveOneOutOfTheShippedTable : public testing::TestWithParam<Bars> {};
+class LeaveOneOutOfTheShippedTable : public testing::TestWithParam<TableBars> {};
 
 TEST_P(LeaveOneOutOfTheShippedTable, ErrsByLessThanTheBar)
 {
@@ -229,8 +225,8 @@ TEST_P(LeaveOneOutOfTheShippedTable, ErrsByLessThanTheBar)
 }
 
 INSTANTIATE_TEST_SUITE_P(Sources, LeaveOneOutOfTheShippedTable,
-                         testing::Values(Bars{"UnitedStates", StationSource::UsDaily, 0.85, 0.65},
-                                         Bars{"World", StationSource::WorldMonthly, 1.15, 1.0}),
+                         testing::Values(TableBars{"UnitedStates", StationSource::UsDaily, 0.85, 0.65},
+                                         TableBars{"World", StationSource::WorldMonthly, 1.15, 1.0}),
                          [](const auto& row) { return std::string{row.param.name}; });
 
 } // namespace

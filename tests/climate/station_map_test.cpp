@@ -1,16 +1,12 @@
 #include "core/climate/station_map.h"
 
 #include "tests/climate/sample_figures.h"
+#include "tests/climate/position_at.h"
 
 #include <gtest/gtest.h>
 
 namespace lathhouse::climate {
 namespace {
-
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
 
 /// An invented station of the inland sample.
 Station station(const char* id, Position position)

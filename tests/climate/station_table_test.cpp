@@ -3,6 +3,7 @@
 #include "core/base/csv.h"
 #include "core/climate/station_checks.h"
 #include "core/climate/station_rows.h"
+#include "tests/climate/shipped_stations.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -17,16 +18,6 @@ namespace {
 using testing::HasSubstr;
 
 const std::filesystem::path kShipped = std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data/stations.csv";
-
-const std::vector<Station>& shipped()
-{
-    static const auto stations = [] {
-        auto read = read_station_rows(kShipped);
-        EXPECT_TRUE(read) << read.error().message;
-        return read ? *std::move(read) : std::vector<Station>{};
-    }();
-    return stations;
-}
 
 TEST(ShippedStations, EveryRowIsWithinItsRanges)
 {

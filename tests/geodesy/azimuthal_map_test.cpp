@@ -1,6 +1,7 @@
 #include "core/geodesy/azimuthal_map.h"
 
 #include "core/geodesy/geodesic.h"
+#include "tests/geodesy/position_at.h"
 
 #include <gtest/gtest.h>
 
@@ -9,11 +10,6 @@
 
 namespace lathhouse::geodesy {
 namespace {
-
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
 
 TEST(AzimuthalMap, KeepsDistanceAndDirectionFromItsMiddle)
 {

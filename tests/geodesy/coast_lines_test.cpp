@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/geodesy/geodesic.h"
+#include "tests/geodesy/position_at.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -14,12 +15,7 @@
 namespace lathhouse::geodesy {
 namespace {
 
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
-
-const CoastLines& shipped()
+const CoastLines& shipped_lines()
 {
     static const auto coast = CoastLines::load(LATHHOUSE_SOURCE "/climate-data/coast.txt");
     if (!coast) {
@@ -34,7 +30,7 @@ TEST(CoastLinesFile, IsSmall)
 }
 TEST(CoastLinesFile, HasNoSeamsForCoasts)
 {
-    for (const auto& line : shipped().lines()) {
+    for (const auto& line : shipped_lines().lines()) {
         for (std::size_t i = 1; i < line.size(); ++i) {
             EXPECT_LT(rough_distance(line[i - 1], line[i]).kilometres(), 500.0)
                 << line[i].latitude.degrees() << ' ' << line[i].longitude.degrees();
@@ -73,7 +69,7 @@ TEST(DistanceToCoast, IsThatOfPublishedPlaces)
     ASSERT_EQ(table->row_count(), 7U);
     for (std::size_t row = 0; row < table->row_count(); ++row) {
         const auto number = [&](std::size_t column) { return table->number(row, column).value().value(); };
-        const auto distance = shipped().distance_to_coast(at(number(1), number(2)));
+        const auto distance = shipped_lines().distance_to_coast(at(number(1), number(2)));
         ASSERT_TRUE(distance);
         std::cout << "[   figures] " << table->at(row, 0) << ": " << distance->kilometres()
                   << " km, published " << number(3) << '\n';

@@ -1,6 +1,7 @@
 #include "core/geodesy/geodesic.h"
 
 #include "core/base/csv.h"
+#include "tests/geodesy/position_at.h"
 
 #include <gtest/gtest.h>
 
@@ -8,11 +9,6 @@
 
 namespace lathhouse::geodesy {
 namespace {
-
-Position at(double latitude, double longitude)
-{
-    return {Latitude::from_degrees(latitude).value(), Longitude::from_degrees(longitude).value()};
-}
 
 TEST(Geodesic, IsThatOfKarneysTestSet)
 {

@@ -169,7 +169,7 @@ TEST(PackedTowns, CutOrChangedAreDamaged)
 }
 
 /// The shipped table, packed from climate-data as the build does.
-const TownTable& shipped()
+const TownTable& shipped_towns()
 {
     static const auto table =
         read_town_rows(LATHHOUSE_SOURCE "/climate-data").and_then([](const TownRows& rows) {
@@ -183,14 +183,14 @@ const TownTable& shipped()
 
 TEST(ShippedTowns, AreMoreThanTwentyThousandInASmallFile)
 {
-    EXPECT_GE(shipped().towns().size(), 20000U);
+    EXPECT_GE(shipped_towns().towns().size(), 20000U);
     EXPECT_LT(std::filesystem::file_size(LATHHOUSE_SOURCE "/climate-data/towns.csv"), 2500000U);
 }
 TEST(ShippedTowns, HaveIdsOfTheirOwnAndZonesThatTheSystemKnows)
 {
     std::set<std::uint32_t> numbers;
     std::set<std::string_view> zones;
-    for (const auto& town : shipped().towns()) {
+    for (const auto& town : shipped_towns().towns()) {
         EXPECT_TRUE(numbers.insert(town.id).second) << town.id;
         zones.insert(town.zone);
     }
@@ -211,7 +211,7 @@ TEST(ShippedTowns, LieWhereTheTimeZoneDatabasePutsThem)
         const auto& zone = places->at(row, 3);
         std::string name = zone.substr(zone.rfind('/') + 1);
         std::ranges::replace(name, '_', ' ');
-        const auto found = shipped().search(name, {}, 20);
+        const auto found = shipped_towns().search(name, {}, 20);
         if (!found) {
             continue;
         }
@@ -240,7 +240,7 @@ TEST(ShippedTowns, ProposeTheZoneOfTheDatabasesPlaces)
     for (std::size_t row = 0; row < places->row_count(); ++row) {
         const Position there{Latitude::from_degrees(places->number(row, 1).value().value()).value(),
                              Longitude::from_degrees(places->number(row, 2).value().value()).value()};
-        const auto proposal = propose_zone(shipped().towns(), there);
+        const auto proposal = propose_zone(shipped_towns().towns(), there);
         if (!proposal || proposal->from.distance.kilometres() > 100.0) {
             continue;
         }
@@ -271,7 +271,7 @@ TEST(ShippedTowns, AreFoundUnderTheNamesPeopleUse)
           Use{"København", "DK"}, Use{"sao paulo", "BR"}, Use{"Bécs", "AT"}, Use{"القاهرة", "EG"},
           Use{"St Louis", "US"}, Use{"firenze", "IT"}, Use{"Seoul", "KR"}, Use{"서울", "KR"},
           Use{"Αθήνα", "GR"}}) {
-        const auto found = shipped().search(name, {}, 1);
+        const auto found = shipped_towns().search(name, {}, 1);
         ASSERT_TRUE(found) << name << ": " << found.error().message;
         ASSERT_EQ(found->size(), 1U) << name;
         EXPECT_EQ(found->front().match, NameMatch::Whole) << name;
@@ -283,11 +283,11 @@ TEST(ShippedTowns, AnswerAnyNameAndTellTheirTime)
 {
     for (const char* name :
          {"s", "san", "Sprignfield", "Wien", "Stratford-upon-Avonn", "qwxyzzy", "Moskau"}) {
-        shipped().search(name, {}, 10).has_value();
+        shipped_towns().search(name, {}, 10).has_value();
         double best = 1e9;
         for (int round = 0; round < 5; ++round) {
             const auto start = std::chrono::steady_clock::now();
-            ASSERT_TRUE(shipped().search(name, {}, 10));
+            ASSERT_TRUE(shipped_towns().search(name, {}, 10));
             best = std::min(
                 best,
                 std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());

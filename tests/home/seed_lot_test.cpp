@@ -10,7 +10,7 @@ using calendar::Date;
 using testing::HasSubstr;
 
 constexpr int kLot = 1;
-const Date kToday{2027, 4, 20};
+const Date kSowingDay{2027, 4, 20};
 
 const plants::SeedKind& tomato()
 {
@@ -78,10 +78,10 @@ TEST(LotRate, WithoutALabelTheLawfulLeastIsTheStart)
 
 TEST(LotJudgement, PastUseIsWhatSurelyLiesBelowTheLaw)
 {
-    EXPECT_EQ(judge(packet(), book(), tomato(), kToday).state, LotState::Good);
+    EXPECT_EQ(judge(packet(), book(), tomato(), kSowingDay).state, LotState::Good);
     auto bad = book();
     bad.counts = {{1, Date{2027, 3, 25}, 3, true}}; // Beta(21, 19): upper end 0.65 < 0.75.
-    const auto judged = judge(packet(), bad, tomato(), kToday);
+    const auto judged = judge(packet(), bad, tomato(), kSowingDay);
     EXPECT_EQ(judged.state, LotState::PastUse);
     EXPECT_LT(judged.interval.high.fraction(), 0.75);
 }
@@ -90,22 +90,22 @@ TEST(LotJudgement, OldSeedIsDoubtfulUntilItIsCounted)
 {
     auto old = packet();
     old.packed_year = 2019;
-    EXPECT_EQ(judge(old, {}, tomato(), kToday).state, LotState::Doubtful);
-    EXPECT_EQ(judge(old, {}, tomato(), kToday).age_years, 8);
-    EXPECT_EQ(judge(old, book(), tomato(), kToday).state, LotState::Good);
+    EXPECT_EQ(judge(old, {}, tomato(), kSowingDay).state, LotState::Doubtful);
+    EXPECT_EQ(judge(old, {}, tomato(), kSowingDay).age_years, 8);
+    EXPECT_EQ(judge(old, book(), tomato(), kSowingDay).state, LotState::Good);
 }
 
 TEST(LotJudgement, AnEmptyLotSaysSo)
 {
     auto all = book();
     all.trays.push_back({3, kLot, Date{2027, 4, 16}, 30, {}, {}, {}});
-    EXPECT_EQ(judge(packet(), all, tomato(), kToday).state, LotState::Empty);
+    EXPECT_EQ(judge(packet(), all, tomato(), kSowingDay).state, LotState::Empty);
 }
 
 TEST(SeedLot, BadFactsGetASentence)
 {
     const auto says = [](const SeedLot& lot) {
-        const auto checked = check(lot, kToday);
+        const auto checked = check(lot, kSowingDay);
         return checked ? std::string{} : checked.error().message;
     };
     EXPECT_EQ(says(packet()), "");
@@ -126,10 +126,10 @@ TEST(SeedLot, BadFactsGetASentence)
 TEST(Tray, CannotTakeMoreThanTheLotHas)
 {
     const auto says = [](Tray tray) {
-        const auto checked = check(tray, book(), kToday);
+        const auto checked = check(tray, book(), kSowingDay);
         return checked ? std::string{} : checked.error().message;
     };
-    const Tray good{0, kLot, kToday, 30, {}, {}, {}};
+    const Tray good{0, kLot, kSowingDay, 30, {}, {}, {}};
     EXPECT_EQ(says(good), "");
     auto tray = good;
     tray.seeds = 31;
@@ -138,7 +138,7 @@ TEST(Tray, CannotTakeMoreThanTheLotHas)
     tray.seeds = 0;
     EXPECT_THAT(says(tray), HasSubstr("at least one"));
     tray = good;
-    tray.sown = kToday + calendar::Days{1};
+    tray.sown = kSowingDay + calendar::Days{1};
     EXPECT_THAT(says(tray), HasSubstr("after today"));
     tray = good;
     tray.lot = 9;
@@ -151,7 +151,7 @@ TEST(Tray, CannotTakeMoreThanTheLotHas)
 TEST(TrayCount, GoesUpOnlyAndNeverAboveTheSeeds)
 {
     const auto says = [](TrayCount count) {
-        const auto checked = check(count, book(), kToday);
+        const auto checked = check(count, book(), kSowingDay);
         return checked ? std::string{} : checked.error().message;
     };
     EXPECT_EQ(says({1, Date{2027, 3, 15}, 11, false}), "");
@@ -160,7 +160,7 @@ TEST(TrayCount, GoesUpOnlyAndNeverAboveTheSeeds)
     EXPECT_THAT(says({1, Date{2027, 3, 15}, 9, false}), HasSubstr("10 were counted"));
     EXPECT_THAT(says({1, Date{2027, 3, 15}, 13, false}), HasSubstr("12 were counted"));
     EXPECT_THAT(says({1, Date{2027, 2, 15}, 1, false}), HasSubstr("between the sowing"));
-    EXPECT_THAT(says({7, kToday, 1, false}), HasSubstr("no such tray"));
+    EXPECT_THAT(says({7, kSowingDay, 1, false}), HasSubstr("no such tray"));
 }
 
 } // namespace

@@ -5,7 +5,7 @@
 namespace lathhouse::journal {
 namespace {
 
-const calendar::Date kDate{2026, 11, 25};
+const calendar::Date kChanged{2026, 11, 25};
 
 class HouseholdChanges : public WithFolder {
 protected:
@@ -17,9 +17,9 @@ protected:
     HouseholdStore store() const { return HouseholdStore::open(folder_ / "home").value(); }
     static calendar::Instant now(int hour = 0)
     {
-        return calendar::start_of_day_utc(kDate) + std::chrono::hours{hour};
+        return calendar::start_of_day_utc(kChanged) + std::chrono::hours{hour};
     }
-    home::Demonstration invented_ = home::demonstration({.today = kDate}).value();
+    home::Demonstration invented_ = home::demonstration({.today = kChanged}).value();
 };
 
 TEST_F(HouseholdChanges, AddAPlantWithItsComing)
@@ -29,7 +29,7 @@ TEST_F(HouseholdChanges, AddAPlantWithItsComing)
     plant.spot = 2;
     plant.pot_volume = Litres::from_litres(7.5);
     plant.pot_shade = home::PotShade::Dark;
-    const auto id = store().add(plant, kDate, now());
+    const auto id = store().add(plant, kChanged, now());
     ASSERT_TRUE(id) << id.error().message;
     const auto home = store().load().value();
     EXPECT_EQ(home.plant(*id)->name, "A second one");
@@ -40,7 +40,7 @@ TEST_F(HouseholdChanges, AddAPlantWithItsComing)
 
 TEST_F(HouseholdChanges, RefuseANameThatIsTaken)
 {
-    const auto id = store().add(invented_.household.plants.front(), kDate, now());
+    const auto id = store().add(invented_.household.plants.front(), kChanged, now());
     ASSERT_FALSE(id);
     EXPECT_EQ(id.error().code, ErrorCode::OutOfRange);
     EXPECT_EQ(store().load()->plants.size(), invented_.household.plants.size());
@@ -60,7 +60,7 @@ TEST_F(HouseholdChanges, AddASpot)
 
 TEST_F(HouseholdChanges, PinsHoldUntilTheyAreTakenBack)
 {
-    const home::Pin pin{4, 2, kDate, kDate + calendar::Days{30}};
+    const home::Pin pin{4, 2, kChanged, kChanged + calendar::Days{30}};
     ASSERT_TRUE(store().pin(pin, now()));
     ASSERT_TRUE(store().pin_always(4, 1));
     EXPECT_EQ(store().load()->pins, std::vector<home::Pin>{pin});
@@ -68,15 +68,15 @@ TEST_F(HouseholdChanges, PinsHoldUntilTheyAreTakenBack)
     EXPECT_EQ(store().take_back_pins(4, now()).value(), 2);
     EXPECT_TRUE(store().load()->pins.empty());
     EXPECT_FALSE(store().load()->plant(4)->pinned_spot);
-    EXPECT_EQ(store().pin({999, 2, kDate, kDate}, now()).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(store().pin({999, 2, kChanged, kChanged}, now()).error().code, ErrorCode::NotFound);
 }
 
 TEST_F(HouseholdChanges, TheLatestAcceptedPlanIsGivenBack)
 {
     EXPECT_FALSE(store().accepted_plan().value());
-    const home::AcceptedPlan first{now(), {{4, 2, kDate, kDate + calendar::Days{364}}}};
+    const home::AcceptedPlan first{now(), {{4, 2, kChanged, kChanged + calendar::Days{364}}}};
     const home::AcceptedPlan second{
-        now(1), {{4, 2, kDate, kDate + calendar::Days{9}}, {4, 5, kDate + calendar::Days{10}, kDate + calendar::Days{364}}}};
+        now(1), {{4, 2, kChanged, kChanged + calendar::Days{9}}, {4, 5, kChanged + calendar::Days{10}, kChanged + calendar::Days{364}}}};
     ASSERT_TRUE(store().accept(first));
     ASSERT_TRUE(store().accept(second));
     const auto plan = store().accepted_plan().value();

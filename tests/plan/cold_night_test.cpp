@@ -1,6 +1,7 @@
 #include "core/plan/cold_night.h"
 
 #include "core/home/demonstration.h"
+#include "tests/plan/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -15,16 +16,6 @@ using calendar::Date;
 using calendar::Days;
 
 const Date kNight{2026, 10, 12};
-
-Celsius celsius(double degrees)
-{
-    return Celsius::from_degrees(degrees);
-}
-
-const plants::PlantKind& kind(const char* name)
-{
-    return *plants::PlantReference::built_in().find(name).value();
-}
 
 // The trend of a frost night after FAO 2005 as an independent implementation prints it (the function getTrend
 // of an R package on CRAN, its documented example): 0.95 C two hours after sunset, -5.45 C at sunrise, 15
@@ -115,7 +106,7 @@ TEST(ColdExposure, HoursGivenMakeADipLikeAParabola)
 
 ColdPrognosis after(const char* name, double low, std::optional<double> hours = {}, int nights = 1)
 {
-    const auto& of = kind(name);
+    const auto& of = plant_kind(name);
     std::vector<ColdExposure> all;
     for (int night = 0; night < nights; ++night) {
         all.push_back(exposure_of({.low = celsius(low), .evening = {}, .high = {}, .hours = hours}, of.lines,
@@ -138,7 +129,7 @@ TEST(ColdPrognosis, PeaceLilyAsInTheFloridaTrial)
 // McConnell 1987: nights of ten hours add up.
 TEST(ColdPrognosis, AglaonemaAsInTheFloridaTrials)
 {
-    const auto& of = kind("Chinese evergreen");
+    const auto& of = plant_kind("Chinese evergreen");
     // The chamber stood at 12.8 C throughout, so that the whole day lay at the line.
     const ColdExposure chamber{kNight, celsius(12.8), NightCourseBasis::HoursGiven, 24.0, 64.8, 24.0, 0.0, 0.0};
     EXPECT_EQ(prognosis_of({chamber}, &of, of.lines).outcome, ColdOutcome::LeafDamageLikely);
@@ -161,7 +152,7 @@ TEST(ColdPrognosis, GrowsWorseAsTheNightGrowsColder)
 
 TEST(ColdPrognosis, NightsFurtherBackThanAFortnightDoNotCount)
 {
-    const auto& of = kind("Peace lily");
+    const auto& of = plant_kind("Peace lily");
     const NightReadings readings{.low = celsius(5.0), .evening = {}, .high = {}, .hours = 6.0};
     const auto old = exposure_of(readings, of.lines, kNight - Days{20}).value();
     const auto now = exposure_of(readings, of.lines, kNight).value();

@@ -31,7 +31,7 @@ struct Case {
 
 Case temperate(const char* kind, home::SpotId stands = kSill)
 {
-    return {household(kind, 48.0, stands), place(48.0, 6.0, 10.0)};
+    return {potted_household(kind, 48.0, stands), place(48.0, 6.0, 10.0)};
 }
 
 bool open_on(const PlantFeeding& feeding, calendar::Date on)
@@ -77,7 +77,7 @@ TEST(FeedingYear, OfAHousePlantRunsFromSpringToAutumn)
 
 TEST(FeedingYear, IsTurnedRoundInTheSouth)
 {
-    Case south{household("Ficus benjamina", -48.0), place(-48.0, 6.0, 10.0)};
+    Case south{potted_household("Ficus benjamina", -48.0), place(-48.0, 6.0, 10.0)};
     // The sample's light follows the hemisphere by itself.
     const auto feeding = south.feeding();
     EXPECT_TRUE(open_on(feeding, date(2027, 1, 5)));
@@ -88,7 +88,7 @@ TEST(FeedingYear, IsTurnedRoundInTheSouth)
 TEST(FeedingYear, HasNoWinterInTheTropics)
 {
     // Nights of 22, days of 32 all year, at the equator: even a kind that rests in winter has none there.
-    Case tropics{household("Euphorbia milii", 1.0, kOpen), place(1.0, 22.0, 0.5)};
+    Case tropics{potted_household("Euphorbia milii", 1.0, kOpen), place(1.0, 22.0, 0.5)};
     const auto feeding = tropics.feeding();
     ASSERT_EQ(feeding.windows.size(), 1U);
     EXPECT_EQ(feeding.windows.front().from, date(2027, 1, 1));
@@ -97,7 +97,7 @@ TEST(FeedingYear, HasNoWinterInTheTropics)
 
 TEST(FeedingYear, StopsWhereRainKeepsThePotWet)
 {
-    Case monsoon{household("Hibiscus rosa-sinensis", 15.0, kOpen), place(15.0, 22.0, 1.0, 20.0)};
+    Case monsoon{potted_household("Hibiscus rosa-sinensis", 15.0, kOpen), place(15.0, 22.0, 1.0, 20.0)};
     for (std::size_t month = 5; month < 9; ++month) {
         monsoon.climate.rain[month] = Millimetres::from_millimetres(500.0);
     }

@@ -6,9 +6,8 @@
 #include "core/home/new_plant.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/year_plan.h"
+#include "tests/plan/short_names.h"
 
-#include <cmath>
-#include <numbers>
 #include <vector>
 
 // Places and households for the tests of feeding and water.
@@ -18,16 +17,6 @@ namespace lathhouse::plan::sample {
 inline calendar::Date date(int year, int month, int day)
 {
     return calendar::make_date(year, month, day).value();
-}
-
-inline climate::Monthly<Celsius> wave(double mean, double swing, int warmest)
-{
-    auto months = climate::in_every_month(Celsius::from_degrees(mean));
-    for (int month = 0; month < 12; ++month) {
-        months[static_cast<std::size_t>(month)] =
-            Celsius::from_degrees(mean + swing * std::cos((month + 1 - warmest) * 2.0 * std::numbers::pi / 12.0));
-    }
-    return months;
 }
 
 /// A place whose lows swing about `mean_low` and whose days are 10 K warmer; rain the same in every month.
@@ -62,7 +51,7 @@ constexpr home::SpotId kSill = 1;
 constexpr home::SpotId kOpen = 2;
 constexpr home::SpotId kDim = 3;
 
-inline home::Spot spot(home::SpotId id, home::SpotKind kind, double summer_moles, double winter_moles)
+inline home::Spot growing_spot(home::SpotId id, home::SpotKind kind, double summer_moles, double winter_moles)
 {
     const bool inside = kind == home::SpotKind::Indoors;
     return {.id = id,
@@ -80,7 +69,7 @@ inline home::Spot spot(home::SpotId id, home::SpotKind kind, double summer_moles
 }
 
 /// One plant of a kind on a bright sill; an open spot and a dim one are there as well.
-inline home::Household household(const char* kind, double latitude, home::SpotId stands = kSill)
+inline home::Household potted_household(const char* kind, double latitude, home::SpotId stands = kSill)
 {
     home::OwnFigures own;
     own.pot_kilograms = 4.0;
@@ -90,8 +79,8 @@ inline home::Household household(const char* kind, double latitude, home::SpotId
     return {"Test",
             false,
             {"Here", {*Latitude::from_degrees(latitude), Longitude::literal(20.0)}, std::nullopt, "UTC"},
-            {spot(kSill, home::SpotKind::Indoors, 8.0, 2.0), spot(kOpen, home::SpotKind::Open, 35.0, 8.0),
-             spot(kDim, home::SpotKind::Indoors, 0.5, 0.3)},
+            {growing_spot(kSill, home::SpotKind::Indoors, 8.0, 2.0), growing_spot(kOpen, home::SpotKind::Open, 35.0, 8.0),
+             growing_spot(kDim, home::SpotKind::Indoors, 0.5, 0.3)},
             {plant}};
 }
 

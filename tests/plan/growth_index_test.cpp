@@ -1,6 +1,7 @@
 #include "core/plan/growth_index.h"
 
 #include "tests/plan/growing_sample.h"
+#include "tests/plan/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -8,11 +9,6 @@ namespace lathhouse::plan {
 namespace {
 
 using namespace sample;
-
-const plants::PlantKind& kind(const char* name)
-{
-    return **plants::PlantReference::built_in().find(name);
-}
 
 home::SpotDay room(double mean, double moles, double hours)
 {
@@ -23,7 +19,7 @@ home::SpotDay room(double mean, double moles, double hours)
 double index_of(const char* name, const home::SpotDay& day, calendar::Date on, double latitude = 48.0,
                 std::optional<Lamps> lamps = {})
 {
-    const auto& of = kind(name);
+    const auto& of = plant_kind(name);
     const RestingSeasons seasons{place(latitude, 6.0, 10.0)};
     return growth_on(of, of.light_to_thrive, of.heat_limit, day, on, seasons, lamps).index();
 }
@@ -71,7 +67,7 @@ TEST(GrowthIndex, CountsLampsIndoorsAlone)
     outside.outdoors = true;
     EXPECT_EQ(index_of("Ficus benjamina", outside, on, 48.0, lamps), index_of("Ficus benjamina", outside, on));
     // 100 umol through 14 hours are 5.04 mol.
-    const auto& ficus = kind("Ficus benjamina");
+    const auto& ficus = plant_kind("Ficus benjamina");
     const RestingSeasons seasons{place(48.0, 6.0, 10.0)};
     const auto grown =
         growth_on(ficus, ficus.light_to_thrive, ficus.heat_limit, room(22, 0.5, 9), on, seasons, lamps);

@@ -1,9 +1,7 @@
 #pragma once
 
 #include "core/climate/place_climate.h"
-
-#include <cmath>
-#include <numbers>
+#include "tests/plan/short_names.h"
 
 namespace lathhouse::plan {
 
@@ -20,12 +18,7 @@ struct InventedClimate {
 
 inline climate::PlaceClimate place_of(const InventedClimate& invented)
 {
-    auto low = climate::in_every_month(Celsius::from_degrees(0.0));
-    for (int month = 0; month < 12; ++month) {
-        low[static_cast<std::size_t>(month)] = Celsius::from_degrees(
-            invented.mean_low +
-            invented.swing * std::cos((month + 1 - invented.warmest_month) * 2.0 * std::numbers::pi / 12.0));
-    }
+    const auto low = wave(invented.mean_low, invented.swing, invented.warmest_month);
     auto high = low;
     for (auto& value : high) {
         value = value + KelvinDelta::from_kelvins(invented.day_over_night);

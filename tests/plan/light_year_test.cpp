@@ -27,7 +27,7 @@ const std::vector<climate::Station>& shipped()
     return stations;
 }
 
-climate::PlaceClimate climate_of(const home::Household& household)
+climate::PlaceClimate climate_at(const home::Household& household)
 {
     return climate::climate_among(std::span{shipped()}, household.place.position, household.place.elevation)
         .value();
@@ -51,7 +51,7 @@ TEST_P(BothHemispheres, ViewsOfTheDemonstrationAgreeWithTheGrowersTwoFigures)
 {
     // Nobody measures a sill to better than a third.
     const auto household = shown(GetParam());
-    const auto light = light_of_spots(household.spots, climate_of(household));
+    const auto light = light_of_spots(household.spots, climate_at(household));
     const bool north = GetParam() == home::Hemisphere::North;
     for (std::size_t s = 0; s < household.spots.size(); ++s) {
         const auto& spot = household.spots[s];
@@ -65,7 +65,7 @@ TEST_P(BothHemispheres, ViewsOfTheDemonstrationAgreeWithTheGrowersTwoFigures)
 TEST_P(BothHemispheres, ASpotWithAViewHasItsMonths)
 {
     const auto household = shown(GetParam());
-    const auto climate = climate_of(household);
+    const auto climate = climate_at(household);
     const auto light = light_of_spots(household.spots, climate);
     const home::YearOfSky sky{climate};
     for (std::size_t s = 0; s < household.spots.size(); ++s) {
@@ -87,7 +87,7 @@ TEST_P(BothHemispheres, ThePlanTakesTheViewAndNotTheFigures)
 {
     // Wrong figures beside a view change nothing; a boarded window does.
     auto household = shown(GetParam());
-    const auto climate = climate_of(household);
+    const auto climate = climate_at(household);
     const auto& plant = household.plants.front();
     auto sill = household.spots.front();
     const auto nights = climate.nights();
@@ -114,7 +114,7 @@ TEST(LightYear, OfASpotWithoutAViewLiesBetweenTheGrowersFigures)
     auto household = shown(home::Hemisphere::North);
     auto& spot = household.spots.front();
     spot.view.reset();
-    const auto climate = climate_of(household);
+    const auto climate = climate_at(household);
     const auto light = light_of_spots(std::span{&spot, 1}, climate).front();
     for (int place = 1; place <= calendar::DayOfYear::kCount; place += 9) {
         const auto day = calendar::DayOfYear::wrapped(place);
@@ -126,7 +126,7 @@ TEST(LightYear, OfASpotWithoutAViewLiesBetweenTheGrowersFigures)
 TEST(DemonstrationsYear, IsOneThatAGrowerWouldBelieve)
 {
     const auto household = shown(home::Hemisphere::North);
-    const auto climate = climate_of(household);
+    const auto climate = climate_at(household);
     const ColdChances chances{climate::PlaceNights::of(climate)};
     const auto plan =
         plan_year(household, climate, chances, kJanuary, Probability::literal(0.1), Effort::Fast);

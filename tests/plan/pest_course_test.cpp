@@ -15,7 +15,7 @@ using home::EventKind;
 
 const Date kFind{2026, 3, 1};
 
-home::Spot spot(int id, bool apart, int walking_order, int capacity = 6)
+home::Spot pest_spot(int id, bool apart, int walking_order, int capacity = 6)
 {
     return {.id = id,
             .name = "Spot " + std::to_string(id),
@@ -34,7 +34,7 @@ home::Spot spot(int id, bool apart, int walking_order, int capacity = 6)
             .windy = false};
 }
 
-home::Plant plant(int id, std::optional<int> where)
+home::Plant pest_plant(int id, std::optional<int> where)
 {
     return {.id = id,
             .name = "Plant " + std::to_string(id),
@@ -55,15 +55,15 @@ home::Plant plant(int id, std::optional<int> where)
 }
 
 /// Spots 1 and 2 are ordinary, 3 is apart; plants 1 and 2 stand together, 3 stands alone.
-home::Household household(bool with_apart = true)
+home::Household pest_household(bool with_apart = true)
 {
     auto home = home::demonstration({.today = kFind}).value().household;
-    home.spots = {spot(1, false, 1), spot(2, false, 2), spot(3, with_apart, 3, 2)};
-    home.plants = {plant(1, 1), plant(2, 1), plant(3, 2)};
+    home.spots = {pest_spot(1, false, 1), pest_spot(2, false, 2), pest_spot(3, with_apart, 3, 2)};
+    home.plants = {pest_plant(1, 1), pest_plant(2, 1), pest_plant(3, 2)};
     return home;
 }
 
-home::Event event(EventKind kind, int day, std::optional<int> id,
+home::Event pest_event(EventKind kind, int day, std::optional<int> id,
                   std::map<std::string, std::string> details = {}, std::optional<int> where = {})
 {
     const auto date = kFind + Days{day};
@@ -78,7 +78,7 @@ home::Event event(EventKind kind, int day, std::optional<int> id,
 
 home::Event found(int day, int id, const char* pest = "citrus mealybug", const char* amount = "few")
 {
-    return event(EventKind::PestFound, day, id, {{"pest", pest}, {"amount", amount}});
+    return pest_event(EventKind::PestFound, day, id, {{"pest", pest}, {"amount", amount}});
 }
 
 SpotWarmth steady(double degrees)
@@ -89,7 +89,7 @@ SpotWarmth steady(double degrees)
 }
 
 PestCoursePlan on(int day, const std::vector<home::Event>& events, double degrees = 20.0,
-                  const home::Household& home = household())
+                  const home::Household& home = pest_household())
 {
     return plan_pest_courses(home, events, steady(degrees), kFind + Days{day});
 }
@@ -145,9 +145,9 @@ TEST(PestCourse, CitrusMealybugIsClearAfterTheSlowerStudysGeneration)
 
 TEST(PestCourse, OnlyACleanLookAfterTheGenerationEndsIt)
 {
-    const auto before = event(EventKind::Inspected, 60, 1);
+    const auto before = pest_event(EventKind::Inspected, 60, 1);
     EXPECT_EQ(state(on(70, {found(0, 1), before}), 1), PestState::Infested);
-    const auto after = event(EventKind::Inspected, 66, 1, {{"found", "nothing"}});
+    const auto after = pest_event(EventKind::Inspected, 66, 1, {{"found", "nothing"}});
     EXPECT_EQ(state(on(70, {found(0, 1), before, after}), 1), PestState::Clean);
     const auto cleared = on(70, {found(0, 1), after});
     EXPECT_EQ(std::ranges::find(cleared.plants, 1, &PlantCondition::plant)->reason,
@@ -156,8 +156,8 @@ TEST(PestCourse, OnlyACleanLookAfterTheGenerationEndsIt)
 
 TEST(PestCourse, ANewFindStartsTheClockAnew)
 {
-    const auto again = event(EventKind::Inspected, 30, 1, {{"found", "citrus mealybug"}});
-    const auto plan = on(66, {found(0, 1), again, event(EventKind::Inspected, 65, 1)});
+    const auto again = pest_event(EventKind::Inspected, 30, 1, {{"found", "citrus mealybug"}});
+    const auto plan = on(66, {found(0, 1), again, pest_event(EventKind::Inspected, 65, 1)});
     EXPECT_EQ(state(plan, 1), PestState::Infested);
     EXPECT_EQ(course(plan, 1).last_find, kFind + Days{30});
 }
@@ -189,8 +189,8 @@ TEST(PestCourse, ThreeTreatmentsFollowACrawlerStageApart)
 
 TEST(PestCourse, TreatmentsThatWereMadeAreNotAskedForAgain)
 {
-    const auto plan = on(9, {found(0, 1), event(EventKind::Treated, 0, 1, {{"with", "soap"}}),
-                             event(EventKind::Treated, 8, 1, {{"with", "soap"}})},
+    const auto plan = on(9, {found(0, 1), pest_event(EventKind::Treated, 0, 1, {{"with", "soap"}}),
+                             pest_event(EventKind::Treated, 8, 1, {{"with", "soap"}})},
                          25.0);
     const auto treats = std::ranges::count(course(plan, 1).steps, CourseAct::Treat, &CourseStep::act);
     EXPECT_EQ(treats, 1);
@@ -213,32 +213,32 @@ TEST(PestCourse, WhatIsOverdueIsDueToday)
 // Isolation: at least 14 days and two clean looks one crawler stage apart.
 TEST(PestCourse, ASuspectIsReleasedAfterTwoWeeksAndTwoCleanLooks)
 {
-    const auto apart = event(EventKind::Isolated, 0, 2, {}, 3);
-    const auto first = event(EventKind::Inspected, 3, 2);
-    const auto soon = event(EventKind::Inspected, 13, 2);
-    const auto late = event(EventKind::Inspected, 16, 2);
+    const auto apart = pest_event(EventKind::Isolated, 0, 2, {}, 3);
+    const auto first = pest_event(EventKind::Inspected, 3, 2);
+    const auto soon = pest_event(EventKind::Inspected, 13, 2);
+    const auto late = pest_event(EventKind::Inspected, 16, 2);
     EXPECT_EQ(state(on(20, {found(0, 1), apart, first}), 2), PestState::Suspect) << "one look";
     EXPECT_EQ(state(on(20, {found(0, 1), apart, first, soon}), 2), PestState::Suspect) << "too soon";
     EXPECT_EQ(state(on(20, {found(0, 1), apart, first, late}), 2), PestState::Clean);
-    const auto close = event(EventKind::Inspected, 14, 2);
+    const auto close = pest_event(EventKind::Inspected, 14, 2);
     EXPECT_EQ(state(on(20, {found(0, 1), apart, close, late}), 2), PestState::Suspect)
         << "two looks within one crawler stage";
 }
 
 TEST(PestCourse, ASuspectThatStaysBesideTheInfestedOneIsNotReleased)
 {
-    const auto plan = on(30, {found(0, 1), event(EventKind::Inspected, 3, 2),
-                              event(EventKind::Inspected, 16, 2), event(EventKind::Inspected, 29, 2)});
+    const auto plan = on(30, {found(0, 1), pest_event(EventKind::Inspected, 3, 2),
+                              pest_event(EventKind::Inspected, 16, 2), pest_event(EventKind::Inspected, 29, 2)});
     EXPECT_EQ(state(plan, 2), PestState::Suspect);
     EXPECT_EQ(course(plan, 2).last_find, kFind + Days{30});
 }
 
 TEST(PestCourse, APlantThatStoodThereAWeekBeforeTheFindIsSuspect)
 {
-    const std::vector events{event(EventKind::Moved, -60, 3, {}, 1), event(EventKind::Moved, -7, 3, {}, 2),
+    const std::vector events{pest_event(EventKind::Moved, -60, 3, {}, 1), pest_event(EventKind::Moved, -7, 3, {}, 2),
                              found(0, 1)};
     EXPECT_EQ(state(on(0, events), 3), PestState::Suspect);
-    const std::vector long_ago{event(EventKind::Moved, -60, 3, {}, 1), event(EventKind::Moved, -20, 3, {}, 2),
+    const std::vector long_ago{pest_event(EventKind::Moved, -60, 3, {}, 1), pest_event(EventKind::Moved, -20, 3, {}, 2),
                                found(0, 1)};
     EXPECT_EQ(state(on(0, long_ago), 3), PestState::Clean);
 }
@@ -255,7 +255,7 @@ TEST(PestCourse, TheApartSpotIsOfferedToTheInfestedPlantFirst)
 
 TEST(PestCourse, WithoutAnApartSpotItSaysSoAndOffersTheFewestContacts)
 {
-    const auto plan = on(0, {found(0, 1)}, 20.0, household(false));
+    const auto plan = on(0, {found(0, 1)}, 20.0, pest_household(false));
     EXPECT_TRUE(says(plan, CourseRemarkKind::NoSpotApart));
     const auto& need = *std::ranges::find(plan.isolation, 1, &IsolationNeed::plant);
     EXPECT_EQ(need.place, 3) << "nobody stands there";
@@ -265,21 +265,21 @@ TEST(PestCourse, WithoutAnApartSpotItSaysSoAndOffersTheFewestContacts)
 
 TEST(PestCourse, AmongEqualSpotsTheOneVisitedLastIsTaken)
 {
-    auto home = household(false);
-    home.spots.push_back(spot(4, false, 9));
+    auto home = pest_household(false);
+    home.spots.push_back(pest_spot(4, false, 9));
     const auto plan = on(0, {found(0, 1)}, 20.0, home);
     EXPECT_EQ(std::ranges::find(plan.isolation, 1, &IsolationNeed::plant)->place, 4);
 }
 
 TEST(PestCourse, AFullOrFrostySpotIsNotOffered)
 {
-    auto home = household();
+    auto home = pest_household();
     home.spots[2].capacity = 0;
     const auto plan = on(0, {found(0, 1)}, 20.0, home);
     EXPECT_NE(std::ranges::find(plan.isolation, 1, &IsolationNeed::plant)->place, 3);
     EXPECT_TRUE(says(plan, CourseRemarkKind::SpotsApartFull));
     const auto frosty = plan_pest_courses(
-        household(), std::vector{found(0, 1)},
+        pest_household(), std::vector{found(0, 1)},
         [](home::SpotId where, Date) {
             const auto air = Celsius::from_degrees(where == 3 ? 2.0 : 20.0);
             return DayWarmth{air, air};
@@ -305,7 +305,7 @@ TEST(PestCourse, AnUnknownPestIsSaidAndReckonedByTheSlowClock)
 
 TEST(PestCourse, APlantWithoutASpotIsSaidAndTheRestStands)
 {
-    auto home = household();
+    auto home = pest_household();
     home.plants[0].spot = {};
     const auto plan = on(0, {found(0, 1), found(0, 3)}, 20.0, home);
     EXPECT_TRUE(says(plan, CourseRemarkKind::PlantWithoutSpot));
@@ -315,15 +315,15 @@ TEST(PestCourse, APlantWithoutASpotIsSaidAndTheRestStands)
 
 TEST(PestCourse, ANewPlantSetApartIsWatchedAndThenReleased)
 {
-    const auto apart = event(EventKind::Isolated, 0, 3, {}, 3);
+    const auto apart = pest_event(EventKind::Isolated, 0, 3, {}, 3);
     EXPECT_EQ(state(on(1, {apart}), 3), PestState::Suspect);
-    const std::vector looks{apart, event(EventKind::Inspected, 2, 3), event(EventKind::Inspected, 15, 3)};
+    const std::vector looks{apart, pest_event(EventKind::Inspected, 2, 3), pest_event(EventKind::Inspected, 15, 3)};
     EXPECT_EQ(state(on(16, looks), 3), PestState::Clean);
 }
 
 TEST(PestCourse, AFindAtASpotMakesEveryPlantThereSuspect)
 {
-    const auto plan = on(0, {event(EventKind::PestFound, 0, {}, {{"pest", "fungus gnat"}}, 1)});
+    const auto plan = on(0, {pest_event(EventKind::PestFound, 0, {}, {{"pest", "fungus gnat"}}, 1)});
     EXPECT_EQ(state(plan, 1), PestState::Suspect);
     EXPECT_EQ(state(plan, 2), PestState::Suspect);
     EXPECT_EQ(state(plan, 3), PestState::Clean);
@@ -337,15 +337,15 @@ TEST(PestCourse, AFlyingPestIsSaidToFly)
 
 TEST(PestCourse, BeingPutBackEarlyIsNoticed)
 {
-    const auto plan = on(20, {found(0, 1), event(EventKind::Isolated, 1, 1, {}, 3),
-                              event(EventKind::Released, 10, 1), event(EventKind::Moved, 10, 1, {}, 1)});
+    const auto plan = on(20, {found(0, 1), pest_event(EventKind::Isolated, 1, 1, {}, 3),
+                              pest_event(EventKind::Released, 10, 1), pest_event(EventKind::Moved, 10, 1, {}, 1)});
     EXPECT_TRUE(course(plan, 1).released_early);
     EXPECT_EQ(state(plan, 2), PestState::Suspect);
 }
 
 TEST(PestCourse, ThePlantThatDiedStillTaintsItsNeighbour)
 {
-    const auto plan = on(5, {found(0, 1), event(EventKind::Died, 5, 1)});
+    const auto plan = on(5, {found(0, 1), pest_event(EventKind::Died, 5, 1)});
     EXPECT_EQ(plan.plants.size(), 2U);
     EXPECT_EQ(state(plan, 2), PestState::Suspect);
 }

@@ -76,44 +76,44 @@ RootsOfPlant roots_of(const home::Household& home, const climate::PlaceClimate& 
 
 TEST(RootsOfYear, WarnOfAPotThatStandsOutInAHardWinter)
 {
-    const auto out = roots_of(household("Olea europaea", 48.0, kOpen), place(48.0, 4.0, 11.0));
+    const auto out = roots_of(potted_household("Olea europaea", 48.0, kOpen), place(48.0, 4.0, 11.0));
     ASSERT_TRUE(out.cold);
     EXPECT_EQ(out.cold->spot, kOpen);
     EXPECT_LE(out.cold->usual_lowest, out.cold_line);
-    EXPECT_FALSE(roots_of(household("Olea europaea", 48.0, kSill), place(48.0, 4.0, 11.0)).cold);
-    EXPECT_FALSE(roots_of(household("Olea europaea", 38.0, kOpen), place(38.0, 14.0, 6.0)).cold) << "mild winters";
+    EXPECT_FALSE(roots_of(potted_household("Olea europaea", 48.0, kSill), place(48.0, 4.0, 11.0)).cold);
+    EXPECT_FALSE(roots_of(potted_household("Olea europaea", 38.0, kOpen), place(38.0, 14.0, 6.0)).cold) << "mild winters";
 }
 
 TEST(RootsOfYear, WarnOfADarkPotInTheSun)
 {
-    auto home = household("Olea europaea", 35.0, kOpen);
+    auto home = potted_household("Olea europaea", 35.0, kOpen);
     home.plants.front().pot_shade = home::PotShade::Dark;
     const auto hot = roots_of(home, place(35.0, 14.0, 9.0));
     ASSERT_TRUE(hot.heat);
     EXPECT_EQ(hot.heat->effect, HeatOnRoots::Harms);
     EXPECT_GE(hot.heat->worst, date(2027, 6, 1));
-    EXPECT_FALSE(roots_of(household("Olea europaea", 35.0, kSill), place(35.0, 14.0, 9.0)).heat);
+    EXPECT_FALSE(roots_of(potted_household("Olea europaea", 35.0, kSill), place(35.0, 14.0, 9.0)).heat);
 }
 
 TEST(WinterQuarters, AreNeverToBeWarmAndDim)
 {
     const auto climate = place(48.0, 6.0, 10.0);
-    const auto dim = roots_of(household("Citrus limon", 48.0, kDim), climate);
+    const auto dim = roots_of(potted_household("Citrus limon", 48.0, kDim), climate);
     ASSERT_TRUE(dim.winter);
     EXPECT_EQ(dim.winter->quarters, WinterQuarters::WarmAndDim);
     EXPECT_TRUE(dim.winter->wants_cool);
-    auto cool = household("Citrus limon", 48.0, kDim);
+    auto cool = potted_household("Citrus limon", 48.0, kDim);
     cool.spots.back().winter = Celsius::from_degrees(6.0);
     EXPECT_EQ(roots_of(cool, climate).winter->quarters, WinterQuarters::CoolAndDim);
 }
 
 TEST(WinterQuarters, LieInTheMiddleOfTheDarkSeason)
 {
-    const auto north = roots_of(household("Citrus limon", 48.0, kDim), place(48.0, 6.0, 10.0));
+    const auto north = roots_of(potted_household("Citrus limon", 48.0, kDim), place(48.0, 6.0, 10.0));
     EXPECT_EQ(north.winter->middle.month(), 12);
-    const auto south = roots_of(household("Citrus limon", -48.0, kDim), place(-48.0, 6.0, 10.0));
+    const auto south = roots_of(potted_household("Citrus limon", -48.0, kDim), place(-48.0, 6.0, 10.0));
     EXPECT_EQ(south.winter->middle.month(), 6);
-    EXPECT_FALSE(roots_of(household("Citrus limon", 1.0, kDim), place(1.0, 22.0, 0.5)).winter) << "no winter there";
+    EXPECT_FALSE(roots_of(potted_household("Citrus limon", 1.0, kDim), place(1.0, 22.0, 0.5)).winter) << "no winter there";
 }
 
 } // namespace

@@ -2,8 +2,8 @@
 
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
+#include "tests/plan/short_names.h"
 
-#include <cmath>
 #include <string>
 #include <utility>
 #include <vector>
@@ -11,22 +11,6 @@
 // Places and households made up for tests: smooth climates and plain spots, so that what a test expects can be seen.
 
 namespace lathhouse::plan {
-
-inline climate::Monthly<Celsius> wave(double mean, double swing, int warmest_month)
-{
-    climate::Monthly<Celsius> months = [] {
-        climate::Monthly<Celsius> all{Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0),
-                             Celsius::from_degrees(0), Celsius::from_degrees(0), Celsius::from_degrees(0)};
-        return all;
-    }();
-    for (int month = 0; month < 12; ++month) {
-        months[static_cast<std::size_t>(month)] = Celsius::from_degrees(
-            mean + swing * std::cos((month + 1 - warmest_month) * 2.0 * 3.14159265 / 12.0));
-    }
-    return months;
-}
 
 inline climate::PlaceClimate climate_of(double mean_low, double swing, int warmest_month = 7, double latitude = 48.0)
 {

@@ -1,6 +1,7 @@
 #include "core/plan/sowing.h"
 
 #include "tests/plan/invented_climate.h"
+#include "tests/plan/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -10,17 +11,12 @@ namespace {
 using calendar::Date;
 using calendar::Days;
 
-const plants::SeedKind& kind(const char* name)
-{
-    return **plants::SeedReference::built_in().find(name);
-}
-
 SowingPlan plan_at(const InventedClimate& invented, const char* crop, Date today = Date{2027, 1, 10},
                    SowingWishes wishes = {})
 {
     const auto place = place_of(invented);
     const SowingClimate climate{place, today};
-    return plan_sowing(kind(crop), place, climate, wishes);
+    return plan_sowing(seed_kind(crop), place, climate, wishes);
 }
 
 TEST(Sowing, GoesThroughItsDatesInOrder)
@@ -53,7 +49,7 @@ TEST(Sowing, PlantsOutWhenNightsSoilAndRiskAllow)
     const auto place = place_of(kInland);
     const auto nights = climate::PlaceNights::of(place);
     for (const char* crop : {"tomato", "basil", "lettuce", "zinnia", "petunia"}) {
-        const auto& of = kind(crop);
+        const auto& of = seed_kind(crop);
         const auto plan = plan_at(kInland, crop);
         ASSERT_TRUE(plan.season) << crop;
         const auto out = plan.season->plant_out->from;
@@ -114,7 +110,7 @@ TEST(Sowing, TheNextSeasonFollowsTheLastUsefulDate)
 
 TEST(Sowing, TheLastUsefulDateStillGetsThereBeforeTheFrost)
 {
-    const auto& radish = kind("radish");
+    const auto& radish = seed_kind("radish");
     const auto first = *plan_at(kInland, "radish").season;
     const auto plan = plan_at(kInland, "radish", *first.last_useful);
     ASSERT_TRUE(plan.season);
@@ -180,7 +176,7 @@ TEST(Sowing, NoDateSaysWhyAndWhatWouldHelp)
     ASSERT_FALSE(plan.season);
     ASSERT_TRUE(plan.no_date);
     EXPECT_FALSE(plan.no_date->ways.empty());
-    EXPECT_LT(plan.no_date->mildest_usual_low, kind("pumpkin").safe_night);
+    EXPECT_LT(plan.no_date->mildest_usual_low, seed_kind("pumpkin").safe_night);
     EXPECT_EQ(plan.no_date->reason, SowingLimit::CoolNights);
     // Hardy kinds do grow there.
     EXPECT_TRUE(plan_at(kNorth, "kale").season || plan_at(kNorth, "spinach").season);
@@ -241,7 +237,7 @@ TEST(Sowing, AColdRoomAsksForAWarmMix)
     wishes.room = Celsius::from_degrees(8.0);
     const auto emerge = *plan_at(kInland, "pepper", Date{2027, 1, 10}, wishes).season->emerge_indoors;
     EXPECT_TRUE(emerge.warmed);
-    EXPECT_EQ(emerge.mix, kind("pepper").germ_best_low);
+    EXPECT_EQ(emerge.mix, seed_kind("pepper").germ_best_low);
 }
 
 /// Every kind in every climate: an answer of one form or the other, never half of one.

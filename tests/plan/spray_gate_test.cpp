@@ -1,6 +1,7 @@
 #include "core/plan/spray_gate.h"
 
 #include "core/base/csv.h"
+#include "tests/plan/short_names.h"
 
 #include <gtest/gtest.h>
 
@@ -10,11 +11,6 @@
 
 namespace lathhouse::plan {
 namespace {
-
-const plants::PlantKind* kind(const char* name)
-{
-    return plants::PlantReference::built_in().find(name).value();
-}
 
 /// Everything asked and answered as it should be, indoors.
 SprayAnswers fine(SprayKind spray)
@@ -107,7 +103,7 @@ TEST(SprayGate, NeverSoapOnKindsThatSoapHurts)
 {
     for (const char* name : {"Boston fern", "Crown of thorns", "Jade plant"}) {
         auto answers = fine(SprayKind::Soap);
-        answers.plant = kind(name);
+        answers.plant = &plant_kind(name);
         EXPECT_EQ(decide_spray(answers).verdict, SprayVerdict::Never) << name;
     }
 }
@@ -115,7 +111,7 @@ TEST(SprayGate, NeverSoapOnKindsThatSoapHurts)
 TEST(SprayGate, ACarefulKindNeedsALeafThatStoodTwoDays)
 {
     auto answers = fine(SprayKind::Soap);
-    answers.plant = kind("Pelargonium x hortorum");
+    answers.plant = &plant_kind("Pelargonium x hortorum");
     answers.test_leaf_hours = 30.0;
     EXPECT_EQ(decide_spray(answers).verdict, SprayVerdict::Wait);
     answers.test_leaf_hours = 50.0;

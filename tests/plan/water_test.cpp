@@ -39,7 +39,7 @@ TEST(DrawOfDay, LiesWithinWhatWasMeasuredOnPottedShrubs)
 
 TEST(PotSize, IsTheGrowersOwnWhereItIsKnown)
 {
-    auto home = household("Ficus benjamina", 48.0);
+    auto home = potted_household("Ficus benjamina", 48.0);
     auto& plant = home.plants.front();
     EXPECT_TRUE(pot_size(plant).from_weight);
     EXPECT_NEAR(pot_size(plant).volume.litres(), 3.0, 1e-12);
@@ -51,7 +51,7 @@ TEST(PotSize, IsTheGrowersOwnWhereItIsKnown)
 
 TEST(WaterLooks, AskForALookWhereNoWateringIsLogged)
 {
-    const auto look = look_of(household("Ficus benjamina", 48.0), place(48.0, 6.0, 10.0), {}, date(2027, 6, 1));
+    const auto look = look_of(potted_household("Ficus benjamina", 48.0), place(48.0, 6.0, 10.0), {}, date(2027, 6, 1));
     EXPECT_EQ(look.due, date(2027, 6, 1));
     EXPECT_EQ(look.why, LookWhy::NoWateringLogged);
     EXPECT_GE(look.every_days, 1);
@@ -62,7 +62,7 @@ TEST(WaterLooks, AskForALookWhereNoWateringIsLogged)
 TEST(WaterLooks, ComeSoonerInSummerAndForSmallPots)
 {
     const auto climate = place(48.0, 6.0, 10.0, 0.0);
-    auto home = household("Citrus limon", 48.0, kOpen);
+    auto home = potted_household("Citrus limon", 48.0, kOpen);
     home.plants.front().pot_volume = Litres::from_litres(10.0);
     const auto every = [&](calendar::Date on) { return look_of(home, climate, {}, on).every_days; };
     EXPECT_LT(every(date(2027, 7, 1)), every(date(2027, 3, 1)));
@@ -73,7 +73,7 @@ TEST(WaterLooks, ComeSoonerInSummerAndForSmallPots)
 
 TEST(WaterLooks, NeverLieFartherApartThanTheKindAllows)
 {
-    auto home = household("Spathiphyllum wallisii", 48.0, kDim);
+    auto home = potted_household("Spathiphyllum wallisii", 48.0, kDim);
     home.plants.front().pot_volume = Litres::from_litres(200.0);
     const auto look = look_of(home, place(48.0, 6.0, 10.0), {event(EventKind::Watered, date(2026, 12, 30))},
                               date(2027, 1, 1));
@@ -84,7 +84,7 @@ TEST(WaterLooks, NeverLieFartherApartThanTheKindAllows)
 TEST(WaterLooks, CountFromTheLastWatering)
 {
     const auto climate = place(48.0, 6.0, 10.0);
-    const auto home = household("Ficus benjamina", 48.0);
+    const auto home = potted_household("Ficus benjamina", 48.0);
     const auto watered = date(2027, 5, 30);
     const auto look = look_of(home, climate, {event(EventKind::Watered, watered)}, date(2027, 6, 1));
     EXPECT_EQ(look.last_watered, watered);
@@ -97,7 +97,7 @@ TEST(WaterLooks, CountFromTheLastWatering)
 
 TEST(WaterLooks, TakeRainOffWhereTheSpotIsOpen)
 {
-    auto home = household("Citrus limon", 48.0, kOpen);
+    auto home = potted_household("Citrus limon", 48.0, kOpen);
     home.plants.front().pot_volume = Litres::from_litres(8.0);
     const auto dry = look_of(home, place(48.0, 6.0, 10.0, 0.0), {}, date(2027, 6, 1));
     const auto wet = look_of(home, place(48.0, 6.0, 10.0, 60.0), {}, date(2027, 6, 1));
@@ -111,7 +111,7 @@ TEST(WaterLooks, TakeRainOffWhereTheSpotIsOpen)
 TEST(WaterLooks, AskForAFingerInAWetSeason)
 {
     const auto climate = place(15.0, 22.0, 1.0, 400.0);
-    const auto home = household("Hibiscus rosa-sinensis", 15.0, kOpen);
+    const auto home = potted_household("Hibiscus rosa-sinensis", 15.0, kOpen);
     const auto look =
         look_of(home, climate, {event(EventKind::Watered, date(2027, 5, 31))}, date(2027, 6, 1));
     EXPECT_EQ(look.why, LookWhy::WetSpell);
@@ -123,14 +123,14 @@ TEST(WaterLooks, AskForAFingerInAWetSeason)
 
 TEST(WaterLooks, SayThatARestingPlantWantsHardlyAny)
 {
-    const auto look = look_of(household("Caladium bicolor", 48.0), place(48.0, 6.0, 10.0), {}, date(2027, 1, 5));
+    const auto look = look_of(potted_household("Caladium bicolor", 48.0), place(48.0, 6.0, 10.0), {}, date(2027, 1, 5));
     EXPECT_TRUE(look.rests);
     EXPECT_TRUE(look.nearly_dry);
 }
 
 TEST(WaterLooks, HaveNothingToSayOfAPlantThatStandsNowhere)
 {
-    auto home = household("Ficus benjamina", 48.0);
+    auto home = potted_household("Ficus benjamina", 48.0);
     home.plants.front().spot = std::nullopt;
     const auto look = look_of(home, place(48.0, 6.0, 10.0), {}, date(2027, 6, 1));
     EXPECT_FALSE(look.due);
@@ -140,7 +140,7 @@ TEST(WaterLooks, HaveNothingToSayOfAPlantThatStandsNowhere)
 TEST(WaterLooks, LearnFromTheGrowersOwnIntervals)
 {
     const auto climate = place(48.0, 6.0, 10.0);
-    auto home = household("Ficus benjamina", 48.0);
+    auto home = potted_household("Ficus benjamina", 48.0);
     home.plants.front().pot_volume = Litres::from_litres(2.0);
     const int untaught = look_of(home, climate, {}, date(2027, 7, 1)).every_days;
     // The grower waters half as often as reckoned: the plant is small for its pot.
@@ -216,7 +216,7 @@ TEST(WateringHabit, ComesNearTheTruthInSimulatedPlants)
 TEST(WaterDue, NamesLooksThatWereNotMade)
 {
     const auto climate = place(48.0, 6.0, 10.0);
-    const auto home = household("Ficus benjamina", 48.0);
+    const auto home = potted_household("Ficus benjamina", 48.0);
     const std::vector<WaterLook> looks{
         look_of(home, climate, {event(EventKind::Watered, date(2027, 5, 31))}, date(2027, 6, 1))};
     const auto due = *looks.front().due;

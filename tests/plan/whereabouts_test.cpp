@@ -11,7 +11,7 @@ using namespace sample;
 
 TEST(Whereabouts, AreTheJournalsBeforeTodayAndThePlansAfter)
 {
-    const auto home = household("Ficus benjamina", 48.0, kOpen);
+    const auto home = potted_household("Ficus benjamina", 48.0, kOpen);
     const std::vector<home::Event> events{moved(date(2026, 10, 1), kSill), moved(date(2027, 5, 15), kOpen)};
     const std::vector<Stay> stays{stay(kOpen, date(2027, 6, 1), date(2027, 9, 20)),
                                   stay(kDim, date(2027, 9, 21), date(2028, 5, 31))};
@@ -27,7 +27,7 @@ TEST(Whereabouts, AreTheJournalsBeforeTodayAndThePlansAfter)
 
 TEST(Whereabouts, OfAPlantWithoutAMoveAreWhereItStands)
 {
-    const auto home = household("Ficus benjamina", 48.0, kSill);
+    const auto home = potted_household("Ficus benjamina", 48.0, kSill);
     const Whereabouts of{home.plants.front(), {}, {}, date(2027, 6, 1)};
     EXPECT_EQ(of.on(date(2020, 1, 1)), kSill);
     EXPECT_EQ(of.on(date(2030, 1, 1)), kSill);
@@ -38,7 +38,7 @@ TEST(Whereabouts, OfAPlantWithoutAMoveAreWhereItStands)
 
 TEST(Whereabouts, KnowWhichEventsConcernAPlant)
 {
-    const auto home = household("Ficus benjamina", 48.0, kOpen);
+    const auto home = potted_household("Ficus benjamina", 48.0, kOpen);
     const std::vector<home::Event> events{moved(date(2026, 10, 1), kSill), moved(date(2027, 5, 15), kOpen)};
     const Whereabouts of{home.plants.front(), events, {}, date(2027, 6, 1)};
     auto watering = event(home::EventKind::Watered, date(2027, 5, 20));

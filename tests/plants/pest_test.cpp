@@ -11,15 +11,15 @@
 namespace lathhouse::plants {
 namespace {
 
-std::string shipped(const char* name)
+std::string shipped_pests(const char* name)
 {
     return read_text_file(std::filesystem::path{LATHHOUSE_SOURCE} / "core/plants/data" / name).value();
 }
 
-Result<PestTable> with_change(const std::string& from, const std::string& to)
+Result<PestTable> pests_with_change(const std::string& from, const std::string& to)
 {
-    auto pests = shipped("pests.csv");
-    auto clocks = shipped("pest_clocks.csv");
+    auto pests = shipped_pests("pests.csv");
+    auto clocks = shipped_pests("pest_clocks.csv");
     for (auto* text : {&pests, &clocks}) {
         if (const auto place = text->find(from); place != std::string::npos) {
             text->replace(place, from.size(), to);
@@ -131,25 +131,25 @@ TEST(PestTable, ThripsTakeThePublishedDays)
 
 TEST(PestTable, RefusesAClockThatIsNotDaysTimesWarmth)
 {
-    const auto table = with_change("crawler,8.5,132,derived,8,25", "crawler,8.5,232,derived,8,25");
+    const auto table = pests_with_change("crawler,8.5,132,derived,8,25", "crawler,8.5,232,derived,8,25");
     ASSERT_FALSE(table);
     EXPECT_NE(table.error().message.find("from_days"), std::string::npos) << table.error().message;
 }
 
 TEST(PestTable, RefusesAPestWithoutACrawlerStage)
 {
-    EXPECT_FALSE(with_change("Green peach aphid,Kim and others 2012,crawler", "Green peach aphid,Kim and others 2012,hatch"));
+    EXPECT_FALSE(pests_with_change("Green peach aphid,Kim and others 2012,crawler", "Green peach aphid,Kim and others 2012,hatch"));
 }
 
 TEST(PestTable, RefusesAnUnknownStageAndAnUnknownPest)
 {
-    EXPECT_FALSE(with_change("Arai 1996,nymph", "Arai 1996,larva"));
-    EXPECT_FALSE(with_change("\nCitrus mealybug,Arai 1996,nymph", "\nCitrus bug,Arai 1996,nymph"));
+    EXPECT_FALSE(pests_with_change("Arai 1996,nymph", "Arai 1996,larva"));
+    EXPECT_FALSE(pests_with_change("\nCitrus mealybug,Arai 1996,nymph", "\nCitrus bug,Arai 1996,nymph"));
 }
 
 TEST(PestTable, RefusesANameGivenTwice)
 {
-    EXPECT_FALSE(with_change("Root mealybug,Rhizoecus", "Citrus mealybug,Rhizoecus"));
+    EXPECT_FALSE(pests_with_change("Root mealybug,Rhizoecus", "Citrus mealybug,Rhizoecus"));
 }
 
 } // namespace

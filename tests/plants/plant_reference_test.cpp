@@ -21,16 +21,16 @@ struct Tables {
     std::string sources;
 };
 
-Tables shipped()
+Tables shipped_plants()
 {
     const std::filesystem::path folder = std::filesystem::path{LATHHOUSE_SOURCE} / "core/plants/data";
     return {read_text_file(folder / "plants.csv").value(), read_text_file(folder / "sources.csv").value()};
 }
 
 /// The shipped table with one piece of text replaced.
-Result<PlantReference> with_change(const std::string& from, const std::string& to)
+Result<PlantReference> plants_with_change(const std::string& from, const std::string& to)
 {
-    auto tables = shipped();
+    auto tables = shipped_plants();
     const auto place = tables.plants.find(from);
     EXPECT_NE(place, std::string::npos);
     tables.plants.replace(place, from.size(), to);
@@ -39,7 +39,7 @@ Result<PlantReference> with_change(const std::string& from, const std::string& t
 
 TEST(PlantReference, BuiltInTableIsTheShippedOne)
 {
-    const auto tables = shipped();
+    const auto tables = shipped_plants();
     const auto parsed = PlantReference::parse(tables.plants, tables.sources);
     ASSERT_TRUE(parsed) << parsed.error().message;
     EXPECT_EQ(parsed->kinds().size(), PlantReference::built_in().kinds().size());
@@ -239,7 +239,7 @@ TEST(PlantReference, MustDryFollowsTheDryingClass)
 
 TEST(PlantReference, RefusesLinesOutOfOrder)
 {
-    const auto parsed = with_change("foliage,7.2,13,1,", "foliage,17.2,13,1,");
+    const auto parsed = plants_with_change("foliage,7.2,13,1,", "foliage,17.2,13,1,");
     ASSERT_FALSE(parsed);
     EXPECT_EQ(parsed.error().code, ErrorCode::Malformed);
     EXPECT_NE(parsed.error().message.find("plants.csv, line 5"), std::string::npos) << parsed.error().message;
@@ -247,28 +247,28 @@ TEST(PlantReference, RefusesLinesOutOfOrder)
 
 TEST(PlantReference, RefusesAnUnknownWord)
 {
-    const auto parsed = with_change(",published_number,", ",published_nonsense,");
+    const auto parsed = plants_with_change(",published_number,", ",published_nonsense,");
     ASSERT_FALSE(parsed);
     EXPECT_NE(parsed.error().message.find("published_nonsense"), std::string::npos);
 }
 
 TEST(PlantReference, RefusesASourceThatIsNotListed)
 {
-    const auto parsed = with_change("EP103;", "XX103;");
+    const auto parsed = plants_with_change("EP103;", "XX103;");
     ASSERT_FALSE(parsed);
     EXPECT_NE(parsed.error().message.find("XX103"), std::string::npos);
 }
 
 TEST(PlantReference, RefusesANameGivenTwice)
 {
-    const auto parsed = with_change(",Peace lily,", ",Chinese evergreen,");
+    const auto parsed = plants_with_change(",Peace lily,", ",Chinese evergreen,");
     ASSERT_FALSE(parsed);
     EXPECT_NE(parsed.error().message.find("given twice"), std::string::npos);
 }
 
 TEST(PlantReference, RefusesAMissingColumn)
 {
-    const auto parsed = with_change("damage_begins_c", "damage_begins");
+    const auto parsed = plants_with_change("damage_begins_c", "damage_begins");
     ASSERT_FALSE(parsed);
     EXPECT_NE(parsed.error().message.find("damage_begins_c"), std::string::npos);
 }
@@ -276,7 +276,7 @@ TEST(PlantReference, RefusesAMissingColumn)
 // The time is noted, not judged: the machine is shared. The goal is 5 ms.
 TEST(PlantReference, IsReadWholeFromItsTables)
 {
-    const auto tables = shipped();
+    const auto tables = shipped_plants();
     const auto begin = std::chrono::steady_clock::now();
     const auto parsed = PlantReference::parse(tables.plants, tables.sources);
     const std::chrono::duration<double, std::milli> taken = std::chrono::steady_clock::now() - begin;

@@ -13,15 +13,15 @@ namespace {
 
 using testing::HasSubstr;
 
-std::string shipped()
+std::string shipped_seeds()
 {
     return read_text_file(std::filesystem::path{LATHHOUSE_SOURCE} / "core/plants/data/seeds.csv").value();
 }
 
 /// The shipped table with one piece of text replaced.
-Result<SeedReference> with_change(const std::string& from, const std::string& to)
+Result<SeedReference> seeds_with_change(const std::string& from, const std::string& to)
 {
-    auto table = shipped();
+    auto table = shipped_seeds();
     const auto place = table.find(from);
     EXPECT_NE(place, std::string::npos) << from;
     table.replace(place, from.size(), to);
@@ -35,7 +35,7 @@ const SeedKind& kind(const char* name)
 
 TEST(SeedReference, BuiltInTableIsTheShippedOne)
 {
-    const auto parsed = SeedReference::parse(shipped(), PlantReference::built_in());
+    const auto parsed = SeedReference::parse(shipped_seeds(), PlantReference::built_in());
     ASSERT_TRUE(parsed) << parsed.error().message;
     EXPECT_EQ(parsed->kinds().size(), 78U);
     EXPECT_EQ(SeedReference::built_in().kinds().size(), 78U);
@@ -147,7 +147,7 @@ TEST(SeedReference, RefusesABadTable)
           Case{",75,FSA,", ",175,FSA,", "germination_percent"},
           Case{",5-7,13,13,", ",5-7,13,3,", "soil_least_c"},
           Case{"names,botanical", "nomes,botanical", "names"}}) {
-        const auto parsed = with_change(from, to);
+        const auto parsed = seeds_with_change(from, to);
         ASSERT_FALSE(parsed) << from;
         EXPECT_THAT(parsed.error().message, HasSubstr(says));
         EXPECT_THAT(parsed.error().message, HasSubstr("seeds.csv"));

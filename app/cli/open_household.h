@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/cli/household_options.h"
+#include "core/journal/household_store.h"
+
+namespace lathhouse::cli {
+
+/// The household's folder, opened for reading or writing. Errors: as household_with_log where there is none.
+inline Result<journal::HouseholdStore> store_of(const Globals& globals)
+{
+    if (!has_household(globals) && !globals.home_given) {
+        return Error{ErrorCode::NotFound,
+                     "there is no household in " + globals.home.string() +
+                         " yet; name one with --home, or make an example with: lathhouse demo DIR"};
+    }
+    return journal::HouseholdStore::open(globals.home);
+}
+
+} // namespace lathhouse::cli
