@@ -15,6 +15,8 @@
 #include <vector>
 
 namespace lathhouse::home {
+struct Measurement;
+enum class MeasurementKind;
 struct SeedBook;
 struct SeedLot;
 struct Tray;
@@ -93,6 +95,16 @@ public:
     /// left, the date lies before its sowing, or a plant breaks a rule of the tables; Locked, Unwritable.
     Result<std::vector<home::PlantId>> pot_up(int tray, std::span<const home::Plant> plants, calendar::Date on,
                                               calendar::Instant entered);
+    /// Measurements that count, of one plant and one kind or of all, by date, time of day (noon where none was
+    /// said) and order of entry. Errors: Damaged, Locked.
+    Result<std::vector<home::Measurement>> measurements(std::optional<home::PlantId> plant = {},
+                                                        std::optional<home::MeasurementKind> kind = {}) const;
+    /// Adds measurements, all or nothing, and gives their ids. Errors: as home::check, NotFound for an unknown
+    /// plant, Locked, Unwritable.
+    Result<std::vector<int>> record(std::span<const home::Measurement> measurements);
+    /// Undoes or redoes one measurement by its id; nothing happens where it is so already. Errors: NotFound,
+    /// Locked, Unwritable.
+    Result<void> turn_measurement(int id, Direction direction, calendar::Instant now);
     /// Jugs of the household by name. Errors: Damaged, Locked.
     Result<std::vector<home::Jug>> jugs() const;
     /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.

@@ -25,6 +25,7 @@ public:
     Row& operator<<(int value) { return bound(value); }
     Row& operator<<(double value) { return bound(value); }
     Row& operator<<(std::optional<int> value) { return value ? bound(*value) : none(); }
+    Row& operator<<(const std::optional<std::string>& text) { return text ? bound(*text) : none(); }
     Row& operator<<(std::optional<double> value) { return value ? bound(*value) : none(); }
     void insert() { statement_->exec(); }
 
