@@ -1,8 +1,14 @@
 #include "core/journal/migrations.h"
 
+#include "core/base/parse.h"
+
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <array>
+#include <functional>
+#include <utility>
+#include <vector>
 #include <string>
 
 namespace lathhouse::journal {
@@ -42,6 +48,31 @@ void take_step(SQLite::Database& database, const Migration& migration)
     transaction.commit();
 }
 
+constexpr const char* kCopyName = "before-schema-";
+
+/// Removes all but the two copies of the highest numbers. What cannot be removed stays; it does no harm.
+void thin_out(const std::filesystem::path& folder)
+{
+    std::vector<std::pair<int, std::filesystem::path>> copies;
+    std::error_code failure;
+    for (const auto& entry : std::filesystem::directory_iterator{folder, failure}) {
+        const auto name = entry.path().filename().string();
+        const std::string_view front{kCopyName};
+        if (!name.starts_with(front) || !name.ends_with(".sqlite3")) {
+            continue;
+        }
+        const auto number = parse_integer(
+            std::string_view{name}.substr(front.size(), name.size() - front.size() - std::string_view{".sqlite3"}.size()));
+        if (number) {
+            copies.emplace_back(*number, entry.path());
+        }
+    }
+    std::ranges::sort(copies, std::greater{});
+    for (std::size_t at = 2; at < copies.size(); ++at) {
+        std::filesystem::remove(copies[at].second, failure);
+    }
+}
+
 } // namespace
 
 std::span<const Migration> known_migrations()
@@ -78,7 +109,7 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
                                  "it is"};
             }
             const auto copied = copy_verified(
-                database, folder / ("before-schema-" + std::to_string(present + 1) + ".sqlite3"));
+                database, folder / (kCopyName + std::to_string(present + 1) + ".sqlite3"));
             if (!copied) {
                 return copied.error();
             }
@@ -93,6 +124,9 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
             }
         }
         database.exec(keys ? "PRAGMA foreign_keys = ON" : "PRAGMA foreign_keys = OFF");
+        if (present > 0) {
+            thin_out(file.parent_path() / "backups");
+        }
         return {};
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, file);
