@@ -48,6 +48,28 @@ void take_step(SQLite::Database& database, const Migration& migration)
     transaction.commit();
 }
 
+/// Foreign keys are as they were afterwards, also where a step fails.
+class WithoutForeignKeys {
+public:
+    explicit WithoutForeignKeys(SQLite::Database& database)
+        : database_(database), were_on_(database.execAndGet("PRAGMA foreign_keys").getInt() != 0)
+    {
+        database_.exec("PRAGMA foreign_keys = OFF");
+    }
+    WithoutForeignKeys(const WithoutForeignKeys&) = delete;
+    WithoutForeignKeys& operator=(const WithoutForeignKeys&) = delete;
+    ~WithoutForeignKeys()
+    {
+        if (were_on_) {
+            database_.tryExec("PRAGMA foreign_keys = ON");
+        }
+    }
+
+private:
+    SQLite::Database& database_;
+    bool were_on_;
+};
+
 constexpr const char* kCopyName = "before-schema-";
 
 /// Removes all but the two copies of the highest numbers. What cannot be removed stays; it does no harm.
@@ -116,14 +138,12 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
         }
         // A table is made anew by copying it, dropping it and renaming the copy, and foreign keys forbid the drop;
         // each step looks at all of them before it ends. Source: SQLite, "ALTER TABLE", section 7.
-        const bool keys = database.execAndGet("PRAGMA foreign_keys").getInt() != 0;
-        database.exec("PRAGMA foreign_keys = OFF");
+        const WithoutForeignKeys off{database};
         for (const auto& migration : migrations) {
             if (migration.version > present) {
                 take_step(database, migration);
             }
         }
-        database.exec(keys ? "PRAGMA foreign_keys = ON" : "PRAGMA foreign_keys = OFF");
         if (present > 0) {
             thin_out(file.parent_path() / "backups");
         }
