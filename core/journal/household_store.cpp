@@ -3,6 +3,7 @@
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
 #include "core/journal/own_record_rows.h"
+#include "core/journal/plant_rows.h"
 
 #include <cerrno>
 #include <cstdlib>
@@ -105,42 +106,6 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
              .windy = rows.getColumn(14).getInt() != 0});
     }
     return spots;
-}
-
-std::vector<home::Plant> load_plants(SQLite::Database& database)
-{
-    SQLite::Statement rows{database,
-                           "SELECT id, name, kind, safe_night_celsius, damage_celsius, "
-                           "lethal_celsius, heat_limit_celsius, light_to_survive_moles, "
-                           "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                           "pinned_spot_id, wants_open_air, pot_litres, pot_shade FROM plants ORDER BY id"};
-    std::vector<home::Plant> plants;
-    while (rows.executeStep()) {
-        const auto degrees = [&](int column) {
-            return Celsius::from_degrees(rows.getColumn(column).getDouble());
-        };
-        plants.push_back(
-            {.id = rows.getColumn(0).getInt(),
-             .name = rows.getColumn(1).getString(),
-             .kind = rows.getColumn(2).getString(),
-             .lines = {.safe_night = degrees(3), .damage_begins = degrees(4), .lethal = degrees(5)},
-             .heat_limit = degrees(6),
-             .light_to_survive = DailyLight::from_moles(rows.getColumn(7).getDouble()),
-             .light_to_thrive = DailyLight::from_moles(rows.getColumn(8).getDouble()),
-             .must_dry = rows.getColumn(9).getInt() != 0,
-             .hazardous = rows.getColumn(10).getInt() != 0,
-             .sulks = rows.getColumn(11).getInt() != 0,
-             .wants_open_air = rows.getColumn(15).getInt() != 0,
-             .pot_kilograms = rows.getColumn(12).getDouble(),
-             .spot = id_in(rows.getColumn(13)),
-             .pinned_spot = id_in(rows.getColumn(14)),
-             .pot_volume = rows.getColumn(16).isNull()
-                               ? std::nullopt
-                               : std::optional{Litres::from_litres(rows.getColumn(16).getDouble())},
-             .pot_shade =
-                 home::pot_shade_of(rows.getColumn(17).getString()).value_or(home::PotShade::Unknown)});
-    }
-    return plants;
 }
 
 /// Those that were not taken back. The tables' CHECKs have made sure of the dates.
@@ -356,7 +321,7 @@ Result<home::Household> HouseholdStore::load() const
                       elevation,
                       row.getColumn(6).getString()},
             .spots = load_spots(inside_->database),
-            .plants = load_plants(inside_->database),
+            .plants = load_plants(inside_->database, "WHERE id NOT IN (SELECT plant_id FROM gone_plants)"),
             .own_record = *own_record,
             .pins = load_pins(inside_->database),
         };

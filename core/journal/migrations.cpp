@@ -1,5 +1,7 @@
 #include "core/journal/migrations.h"
 
+#include <sqlite3.h>
+
 #include <array>
 #include <string>
 
@@ -15,6 +17,7 @@ std::string_view migration_0006_events();
 std::string_view migration_0007_pins();
 std::string_view migration_0008_jugs();
 std::string_view migration_0009_seeds();
+std::string_view migration_0010_measurements();
 
 namespace {
 
@@ -30,6 +33,11 @@ void take_step(SQLite::Database& database, const Migration& migration)
         return; // Another program took the step while we waited; the transaction rolls back empty.
     }
     database.exec(std::string{migration.sql});
+    SQLite::Statement check{database, "SELECT \"table\" FROM pragma_foreign_key_check"};
+    if (check.executeStep()) {
+        const auto table = check.getColumn(0).getString();
+        throw SQLite::Exception{"a row of " + table + " names something that is not there", SQLITE_CONSTRAINT};
+    }
     database.exec("PRAGMA user_version = " + std::to_string(migration.version));
     transaction.commit();
 }
@@ -38,7 +46,7 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 9> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 10> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
@@ -46,7 +54,8 @@ std::span<const Migration> known_migrations()
                                                       {6, migration_0006_events()},
                                                       {7, migration_0007_pins()},
                                                       {8, migration_0008_jugs()},
-                                                      {9, migration_0009_seeds()}}};
+                                                      {9, migration_0009_seeds()},
+                                                      {10, migration_0010_measurements()}}};
     return migrations;
 }
 
@@ -74,11 +83,16 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
                 return copied.error();
             }
         }
+        // A table is made anew by copying it, dropping it and renaming the copy, and foreign keys forbid the drop;
+        // each step looks at all of them before it ends. Source: SQLite, "ALTER TABLE", section 7.
+        const bool keys = database.execAndGet("PRAGMA foreign_keys").getInt() != 0;
+        database.exec("PRAGMA foreign_keys = OFF");
         for (const auto& migration : migrations) {
             if (migration.version > present) {
                 take_step(database, migration);
             }
         }
+        database.exec(keys ? "PRAGMA foreign_keys = ON" : "PRAGMA foreign_keys = OFF");
         return {};
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, file);
