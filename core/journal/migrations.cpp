@@ -18,6 +18,7 @@ std::string_view migration_0007_pins();
 std::string_view migration_0008_jugs();
 std::string_view migration_0009_seeds();
 std::string_view migration_0010_measurements();
+std::string_view migration_0011_photos();
 
 namespace {
 
@@ -46,7 +47,7 @@ void take_step(SQLite::Database& database, const Migration& migration)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 10> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 11> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
@@ -55,7 +56,8 @@ std::span<const Migration> known_migrations()
                                                       {7, migration_0007_pins()},
                                                       {8, migration_0008_jugs()},
                                                       {9, migration_0009_seeds()},
-                                                      {10, migration_0010_measurements()}}};
+                                                      {10, migration_0010_measurements()},
+                                                       {11, migration_0011_photos()}}};
     return migrations;
 }
 
