@@ -4,6 +4,7 @@
 #include "app/cli/seed_options.h"
 #include "app/cli/jugs.h"
 #include "app/cli/kinds.h"
+#include "app/cli/photo_options.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
 
@@ -98,6 +99,7 @@ void add_list(Commands& commands)
     add_spot_lists(commands, group);
     add_seed_lists(commands, group);
     add_jug_list(commands, group);
+    add_photo_list(commands, group);
     add_kind_lists(commands, group);
 }
 
@@ -108,6 +110,7 @@ void add_show(Commands& commands)
     add_lister(commands, group, "place", "Where the household is", show_place);
     add_spot_shows(commands, group);
     add_seed_shows(commands, group);
+    add_photo_show(commands, group);
     add_kind_shows(commands, group);
 }
 
