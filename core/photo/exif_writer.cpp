@@ -77,7 +77,9 @@ void put_directory(Bytes& block, const std::vector<Field>& fields)
         if (field.value.size() > 4) {
             put(block, values_at + static_cast<std::uint32_t>(values.size()), 4);
             values.insert(values.end(), field.value.begin(), field.value.end());
-            values.resize(values.size() + values.size() % 2);
+            if (values.size() % 2 != 0) {
+                values.push_back(0);
+            }
         } else {
             auto inside = field.value;
             inside.resize(4);

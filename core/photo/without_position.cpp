@@ -159,7 +159,9 @@ Bytes plain_webp(ByteView old, ByteView exif)
         append(file, "EXIF"sv);
         append_number(file, exif.size(), 4, true);
         append(file, exif);
-        file.resize(file.size() + exif.size() % 2);
+        if (exif.size() % 2 != 0) {
+            file.push_back(0);
+        }
     }
     Bytes size;
     append_number(size, file.size() - 8, 4, true);
