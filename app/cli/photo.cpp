@@ -315,10 +315,12 @@ void add_photo(Commands& commands)
         ->type_name("X,Y,...");
     command.add_option("--scale", options->scales,
                        "Two points on something of known size and its size in cm; may be given again")
-        ->type_name("X1,Y1,X2,Y2,CM");
+        ->type_name("X1,Y1,X2,Y2,CM")
+        ->allow_extra_args(false);
     command.add_option("--length", options->lengths,
                        "Two points whose distance is asked for; set them again for the error of measuring")
-        ->type_name("X1,Y1,X2,Y2");
+        ->type_name("X1,Y1,X2,Y2")
+        ->allow_extra_args(false);
     command.add_option("--plant", options->plant, "Keep what was measured for this plant, by id or name")
         ->type_name("PLANT");
     command.add_option("--kind", options->length_kind, "What the length is of the plant (default height)")

@@ -198,7 +198,7 @@ void add_photo_exports(Commands& commands, CLI::App& group)
     add_sheet_options(comparison, *pair);
     comparison.add_option("--photo", pair->photos, "Before and after, as `list photos` numbers them")
         ->required()
-        ->expected(1)
+        ->allow_extra_args(false)
         ->type_name("ID");
     commands.on_run(comparison, [pair](const Globals& globals) -> Result<Answer> {
         if (pair->photos.size() != 2) {

@@ -409,7 +409,7 @@ void add_photo_adder(Commands& commands, CLI::App& group)
     command.add_option("path", options->paths, "Files and folders")->required()->type_name("PATH");
     command.add_option("--plant", options->plants, "A plant that all of them show; may be given again")
         ->type_name("PLANT")
-        ->expected(1);
+        ->allow_extra_args(false);
     command.add_flag("--last-plant", options->last_plant, "They show the plant that a photo was last given to");
     command.add_option("--pattern", options->pattern,
                        "How file names name the plant: {plant} is its name or id, * is anything")
@@ -429,8 +429,8 @@ void add_photo_log(Commands& commands, CLI::App& group)
     command.footer("Example:\n  lathhouse log photo 12 --plant Lemon");
     command.fallthrough();
     command.add_option("id", options->photo, "The photo, as `list photos` numbers them")->required()->type_name("ID");
-    command.add_option("--plant", options->plants, "It shows this plant; may be given again")->type_name("PLANT")->expected(1);
-    command.add_option("--not-plant", options->not_plants, "It does not show this plant")->type_name("PLANT")->expected(1);
+    command.add_option("--plant", options->plants, "It shows this plant; may be given again")->type_name("PLANT")->allow_extra_args(false);
+    command.add_option("--not-plant", options->not_plants, "It does not show this plant")->type_name("PLANT")->allow_extra_args(false);
     command.add_option("--taken", options->taken, "When it was taken")->type_name("YYYY-MM-DD[Thh:mm:ss]");
     command.add_flag("--withdraw", options->withdraw, "Takes it out of the lists; the file stays");
     command.add_flag("--bring-back", options->bring_back, "Puts it into the lists again");

@@ -120,9 +120,23 @@ TEST(PhotoFile, WithWrongBytesNeverCrashes)
 
 TEST(PhotoFile, ThatUnpacksToTooMuchIsRefusedByItsHead)
 {
-    const auto white = encode_png(Picture{12'000, 11'000, 255}).value();
-    EXPECT_LT(white.size(), 2'000'000U);
-    const auto refused = read_photo(white, "bomb.png");
+    auto bomb = encode_png(drawn_plant(8, 8)).value();
+    const auto put = [&](std::size_t at, std::uint32_t number) {
+        for (std::size_t i = 0; i < 4; ++i) {
+            bomb[at + i] = static_cast<std::uint8_t>(number >> (24 - 8 * i));
+        }
+    };
+    put(16, 12'000);
+    put(20, 11'000);
+    std::uint32_t sum = 0xFFFFFFFF; // The head's checksum, by annex D of the PNG standard.
+    for (std::size_t i = 12; i < 29; ++i) {
+        sum ^= bomb[i];
+        for (int bit = 0; bit < 8; ++bit) {
+            sum = (sum & 1) != 0 ? 0xEDB88320 ^ sum >> 1 : sum >> 1;
+        }
+    }
+    put(29, ~sum);
+    const auto refused = read_photo(bomb, "bomb.png");
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::OutOfRange);
     EXPECT_NE(refused.error().message.find("12000 x 11000"), std::string::npos);
