@@ -15,10 +15,15 @@ Scale scale_of(double pixels, double metres)
     return {{{10, 10}, {10 + pixels, 10}}, Metres::from_metres(metres)};
 }
 
+Result<PhotoLength> measured(const std::vector<Stretch>& lengths, const std::vector<Scale>& scales)
+{
+    return length_of(lengths, scales);
+}
+
 TEST(PhotoLength, IsInTheRatioOfTheScale)
 {
     const Stretch plant{{100, 100}, {400, 500}}; // 500 pixels.
-    const auto length = length_of({{plant}}, {{scale_of(250, 0.14)}});
+    const auto length = measured({plant}, {scale_of(250, 0.14)});
     ASSERT_TRUE(length);
     EXPECT_NEAR(length->mean.metres(), 0.28, 1e-12);
     EXPECT_FALSE(length->one_reading);
@@ -27,7 +32,7 @@ TEST(PhotoLength, IsInTheRatioOfTheScale)
 TEST(PhotoLength, LearnsItsErrorFromRepeats)
 {
     const std::vector<Stretch> repeats{{{0, 0}, {100, 0}}, {{0, 0}, {102, 0}}, {{0, 0}, {98, 0}}};
-    const auto length = length_of(repeats, {{scale_of(100, 0.10)}});
+    const auto length = measured(repeats, {scale_of(100, 0.10)});
     ASSERT_TRUE(length);
     EXPECT_EQ(length->readings, 3U);
     EXPECT_NEAR(length->mean.metres(), 0.10, 1e-12);
@@ -48,12 +53,12 @@ TEST(PhotoLength, NeedsPointsThatLieApart)
 {
     const Stretch none{{5, 5}, {5, 5}};
     const Stretch some{{5, 5}, {50, 5}};
-    EXPECT_EQ(length_of({{none}}, {{scale_of(100, 0.1)}}).error().code, ErrorCode::WrongUsage);
-    EXPECT_EQ(length_of({{some}}, {{scale_of(0, 0.1)}}).error().code, ErrorCode::WrongUsage);
-    EXPECT_EQ(length_of({}, {{scale_of(100, 0.1)}}).error().code, ErrorCode::WrongUsage);
-    EXPECT_EQ(length_of({{some}}, {}).error().code, ErrorCode::WrongUsage);
+    EXPECT_EQ(measured({none}, {scale_of(100, 0.1)}).error().code, ErrorCode::WrongUsage);
+    EXPECT_EQ(measured({some}, {scale_of(0, 0.1)}).error().code, ErrorCode::WrongUsage);
+    EXPECT_EQ(measured({}, {scale_of(100, 0.1)}).error().code, ErrorCode::WrongUsage);
+    EXPECT_EQ(measured({some}, {}).error().code, ErrorCode::WrongUsage);
     for (const double metres : {0.0, -0.1, 11.0, std::nan("")}) {
-        EXPECT_EQ(length_of({{some}}, {{scale_of(100, metres)}}).error().code, ErrorCode::OutOfRange);
+        EXPECT_EQ(measured({some}, {scale_of(100, metres)}).error().code, ErrorCode::OutOfRange);
     }
 }
 
