@@ -21,6 +21,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
+constexpr int kShortWaitMilliseconds = 50;
 
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
@@ -284,6 +285,20 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
         return current.error();
     }
     return HouseholdStore{std::make_unique<Inside>(Inside{target, file, std::move(*database)})};
+}
+
+std::optional<std::string> HouseholdStore::time_zone_in(const fs::path& folder)
+{
+    const auto file = without_slash(folder) / kFileName;
+    if (!check_header(file, known_migrations().back().version)) {
+        return std::nullopt;
+    }
+    try {
+        SQLite::Database database{file.string(), SQLite::OPEN_READONLY, kShortWaitMilliseconds};
+        return database.execAndGet("SELECT time_zone FROM household").getString();
+    } catch (const SQLite::Exception&) {
+        return std::nullopt; // Whoever opens it in earnest is told what is wrong.
+    }
 }
 
 Result<home::Household> HouseholdStore::load() const

@@ -40,6 +40,9 @@ public:
     /// Unreadable, Unwritable (a folder that is read-only).
     static Result<HouseholdStore> open(const std::filesystem::path& folder);
 
+    /// The time zone of a folder's household, read without touching anything; nullopt where it cannot be read.
+    static std::optional<std::string> time_zone_in(const std::filesystem::path& folder);
+
     HouseholdStore(HouseholdStore&&) noexcept;
     HouseholdStore& operator=(HouseholdStore&&) noexcept;
     ~HouseholdStore();

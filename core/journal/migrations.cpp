@@ -1,8 +1,14 @@
 #include "core/journal/migrations.h"
 
+#include "core/base/parse.h"
+
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <array>
+#include <functional>
+#include <utility>
+#include <vector>
 #include <string>
 
 namespace lathhouse::journal {
@@ -43,6 +49,53 @@ void take_step(SQLite::Database& database, const Migration& migration)
     transaction.commit();
 }
 
+/// Foreign keys are as they were afterwards, also where a step fails.
+class WithoutForeignKeys {
+public:
+    explicit WithoutForeignKeys(SQLite::Database& database)
+        : database_(database), were_on_(database.execAndGet("PRAGMA foreign_keys").getInt() != 0)
+    {
+        database_.exec("PRAGMA foreign_keys = OFF");
+    }
+    WithoutForeignKeys(const WithoutForeignKeys&) = delete;
+    WithoutForeignKeys& operator=(const WithoutForeignKeys&) = delete;
+    ~WithoutForeignKeys()
+    {
+        if (were_on_) {
+            database_.tryExec("PRAGMA foreign_keys = ON");
+        }
+    }
+
+private:
+    SQLite::Database& database_;
+    bool were_on_;
+};
+
+constexpr const char* kCopyName = "before-schema-";
+
+/// Removes all but the two copies of the highest numbers. What cannot be removed stays; it does no harm.
+void thin_out(const std::filesystem::path& folder)
+{
+    std::vector<std::pair<int, std::filesystem::path>> copies;
+    std::error_code failure;
+    for (const auto& entry : std::filesystem::directory_iterator{folder, failure}) {
+        const auto name = entry.path().filename().string();
+        const std::string_view front{kCopyName};
+        if (!name.starts_with(front) || !name.ends_with(".sqlite3")) {
+            continue;
+        }
+        const auto number = parse_integer(
+            std::string_view{name}.substr(front.size(), name.size() - front.size() - std::string_view{".sqlite3"}.size()));
+        if (number) {
+            copies.emplace_back(*number, entry.path());
+        }
+    }
+    std::ranges::sort(copies, std::greater{});
+    for (std::size_t at = 2; at < copies.size(); ++at) {
+        std::filesystem::remove(copies[at].second, failure);
+    }
+}
+
 } // namespace
 
 std::span<const Migration> known_migrations()
@@ -80,21 +133,22 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
                                  "it is"};
             }
             const auto copied = copy_verified(
-                database, folder / ("before-schema-" + std::to_string(present + 1) + ".sqlite3"));
+                database, folder / (kCopyName + std::to_string(present + 1) + ".sqlite3"));
             if (!copied) {
                 return copied.error();
             }
         }
         // A table is made anew by copying it, dropping it and renaming the copy, and foreign keys forbid the drop;
         // each step looks at all of them before it ends. Source: SQLite, "ALTER TABLE", section 7.
-        const bool keys = database.execAndGet("PRAGMA foreign_keys").getInt() != 0;
-        database.exec("PRAGMA foreign_keys = OFF");
+        const WithoutForeignKeys off{database};
         for (const auto& migration : migrations) {
             if (migration.version > present) {
                 take_step(database, migration);
             }
         }
-        database.exec(keys ? "PRAGMA foreign_keys = ON" : "PRAGMA foreign_keys = OFF");
+        if (present > 0) {
+            thin_out(file.parent_path() / "backups");
+        }
         return {};
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, file);

@@ -26,8 +26,8 @@ Error unreadable_row(const std::filesystem::path& file, const std::string& what)
             file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
 }
 
-constexpr const char* kReadingColumns = "SELECT spot_id, night_of, low_celsius, high_celsius, sky, wind, "
-                                        "station_low_celsius, entered_at, note ";
+const std::string kReadingColumns = "SELECT spot_id, night_of, low_celsius, high_celsius, sky, wind, "
+                                    "station_low_celsius, entered_at, note ";
 
 /// The reading of the statement's present row. Errors: Damaged.
 Result<home::Reading> reading_in(SQLite::Statement& rows, const std::filesystem::path& file)
@@ -51,7 +51,7 @@ Result<home::Reading> reading_in(SQLite::Statement& rows, const std::filesystem:
 
 Result<home::Reading> reading_of(SQLite::Database& database, const std::filesystem::path& file, int id)
 {
-    SQLite::Statement row{database, std::string{kReadingColumns} + "FROM readings WHERE id = ?"};
+    SQLite::Statement row{database, kReadingColumns + "FROM readings WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
         return unreadable_row(file, "reading " + std::to_string(id));
@@ -77,7 +77,7 @@ Result<home::NightLog> HouseholdStore::night_log() const
     try {
         SQLite::Transaction transaction{inside_->database}; // Both tables as they were at one moment.
         home::NightLog log;
-        SQLite::Statement readings{inside_->database, std::string{kReadingColumns} +
+        SQLite::Statement readings{inside_->database, kReadingColumns +
                                                           "FROM readings_that_count ORDER BY night_of, spot_id"};
         while (readings.executeStep()) {
             auto reading = reading_in(readings, inside_->file);
