@@ -176,7 +176,7 @@ Json json_of(const Measured& measured)
             {"yellow_share", json_number(measured.colours.yellow_share())},
             {"yellow_of_leaf", of_leaf ? json_number(*of_leaf) : Json(nullptr)},
             {"length_cm", json_centimetres(length ? std::optional{length->mean} : std::nullopt)},
-            {"length_readings", length ? length->readings : 0},
+            {"length_readings", length ? length->readings.size() : 0},
             {"length_error_cm", json_centimetres(length ? length->one_reading : std::nullopt)},
             {"real_change_cm", json_centimetres(length ? length->real_change() : std::nullopt)}};
 }
@@ -214,7 +214,7 @@ std::string text_of(const Measured& measured, const PhotoOptions& options, words
     if (measured.length) {
         text += "Length: " + centimetres(measured.length->mean, units);
         if (measured.length->one_reading) {
-            text += " from " + std::to_string(measured.length->readings) + " readings; one reading is right to " +
+            text += " from " + std::to_string(measured.length->readings.size()) + " readings; one reading is right to " +
                     centimetres(*measured.length->one_reading, units) + ", a change above " +
                     centimetres(*measured.length->real_change(), units) + " is real";
         } else {
@@ -240,23 +240,27 @@ Result<std::string> keep(const Globals& globals, const PhotoOptions& options, co
     const auto& taken = measured.photo.facts.exif.taken;
     const auto date = taken ? calendar::utc_date(calendar::Instant{taken->time_since_epoch()}) : globals.today;
     std::vector<home::Measurement> rows;
-    const auto row = [&](home::MeasurementKind kind, double value) {
+    const auto row = [&](home::MeasurementKind kind, std::vector<double> values) {
         rows.push_back({.plant = (*plant)->id,
                         .kind = kind,
                         .measured = date,
-                        .repeats = {value},
+                        .repeats = std::move(values),
                         .method = home::MeasurementMethod::Photo,
                         .entered = now(),
                         .pot = (*plant)->pot_volume,
                         .photo = measured.sha256});
     };
     if (measured.length) {
-        row(*home::measurement_kind_of(options.length_kind), 100.0 * measured.length->mean.metres());
+        std::vector<double> centimetres;
+        for (const auto reading : measured.length->readings) {
+            centimetres.push_back(100.0 * reading.metres());
+        }
+        row(*home::measurement_kind_of(options.length_kind), std::move(centimetres));
     }
     if (!options.outline.empty()) {
-        row(home::MeasurementKind::GreenCover, measured.green.share());
+        row(home::MeasurementKind::GreenCover, {measured.green.share()});
         if (const auto of_leaf = measured.colours.yellow_of_leaf()) {
-            row(home::MeasurementKind::YellowShare, *of_leaf);
+            row(home::MeasurementKind::YellowShare, {*of_leaf});
         }
     }
     if (rows.empty()) {

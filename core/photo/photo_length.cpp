@@ -1,7 +1,7 @@
 #include "core/photo/photo_length.h"
 
 #include <cmath>
-#include <vector>
+#include <utility>
 
 namespace lathhouse::photo {
 
@@ -25,7 +25,7 @@ Result<PhotoLength> length_of(std::span<const Stretch> lengths, std::span<const 
         }
         mean_scale += scale.length.metres() / scale.stretch.pixels() / static_cast<double>(scales.size());
     }
-    std::vector<double> readings;
+    std::vector<Metres> readings;
     double sum = 0.0;
     for (std::size_t i = 0; i < lengths.size(); ++i) {
         if (!(lengths[i].pixels() > 0.0)) {
@@ -33,19 +33,20 @@ Result<PhotoLength> length_of(std::span<const Stretch> lengths, std::span<const 
         }
         const double scale = scales.size() == lengths.size() ? scales[i].length.metres() / scales[i].stretch.pixels()
                                                              : mean_scale;
-        readings.push_back(lengths[i].pixels() * scale);
-        sum += readings.back();
+        readings.push_back(Metres::from_metres(lengths[i].pixels() * scale));
+        sum += readings.back().metres();
     }
-    PhotoLength length{Metres::from_metres(sum / static_cast<double>(readings.size())), readings.size(), {}};
+    const auto count = static_cast<double>(readings.size());
+    const double mean = sum / count;
+    std::optional<Metres> one_reading;
     if (readings.size() > 1) {
         double squares = 0.0;
-        for (const double reading : readings) {
-            squares += (reading - length.mean.metres()) * (reading - length.mean.metres());
+        for (const auto reading : readings) {
+            squares += (reading.metres() - mean) * (reading.metres() - mean);
         }
-        length.one_reading =
-            Metres::from_metres(std::sqrt(squares / static_cast<double>(readings.size() - 1)));
+        one_reading = Metres::from_metres(std::sqrt(squares / (count - 1.0)));
     }
-    return length;
+    return PhotoLength{Metres::from_metres(mean), std::move(readings), one_reading};
 }
 
 } // namespace lathhouse::photo

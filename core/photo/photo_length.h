@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace lathhouse::photo {
 
@@ -25,7 +26,7 @@ struct Scale {
 /// A length measured by a scale that lies in the same plane, once or several times over.
 struct PhotoLength {
     Metres mean;
-    std::size_t readings;
+    std::vector<Metres> readings; ///< In the order given, one at least.
     /// Standard error of one reading, from its repeats; nullopt for one reading.
     std::optional<Metres> one_reading;
     /// The change between two photos, each measured once, that is more than measuring: 2.77 times that (95 %).

@@ -34,7 +34,7 @@ TEST(PhotoLength, LearnsItsErrorFromRepeats)
     const std::vector<Stretch> repeats{{{0, 0}, {100, 0}}, {{0, 0}, {102, 0}}, {{0, 0}, {98, 0}}};
     const auto length = measured(repeats, {scale_of(100, 0.10)});
     ASSERT_TRUE(length);
-    EXPECT_EQ(length->readings, 3U);
+    EXPECT_EQ(length->readings.size(), 3U);
     EXPECT_NEAR(length->mean.metres(), 0.10, 1e-12);
     EXPECT_NEAR(length->one_reading->metres(), 0.002, 1e-12);
     EXPECT_NEAR(length->real_change()->metres(), 0.00554, 1e-12);
