@@ -251,11 +251,11 @@ Result<std::string> keep(const Globals& globals, const PhotoOptions& options, co
                         .photo = measured.sha256});
     };
     if (measured.length) {
-        std::vector<double> centimetres;
+        std::vector<double> each;
         for (const auto reading : measured.length->readings) {
-            centimetres.push_back(100.0 * reading.metres());
+            each.push_back(100.0 * reading.metres());
         }
-        row(*home::measurement_kind_of(options.length_kind), std::move(centimetres));
+        row(*home::measurement_kind_of(options.length_kind), std::move(each));
     }
     if (!options.outline.empty()) {
         row(home::MeasurementKind::GreenCover, {measured.green.share()});
