@@ -5,6 +5,7 @@
 #include "app/cli/jugs.h"
 #include "app/cli/entry_text.h"
 #include "app/cli/kinds.h"
+#include "app/cli/photo_options.h"
 #include "app/cli/log_measurement.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
@@ -142,6 +143,7 @@ void add_list(Commands& commands)
     add_spot_lists(commands, group);
     add_seed_lists(commands, group);
     add_jug_list(commands, group);
+    add_photo_list(commands, group);
     add_kind_lists(commands, group);
     add_measurement_list(commands, group);
 }
@@ -154,6 +156,7 @@ void add_show(Commands& commands)
     add_plant_show(commands, group);
     add_spot_shows(commands, group);
     add_seed_shows(commands, group);
+    add_photo_show(commands, group);
     add_kind_shows(commands, group);
 }
 

@@ -137,6 +137,7 @@ public:
     Result<void> copy_to(const std::filesystem::path& file) const;
 
 private:
+    friend class PhotoBook;
     struct Inside;
     explicit HouseholdStore(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> inside_;
