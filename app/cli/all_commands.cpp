@@ -12,7 +12,9 @@ void add_all(Commands& commands)
 {
     add_add(commands);
     add_after_cold(commands);
+    add_backup(commands);
     add_chance(commands);
+    add_check(commands);
     add_climate(commands);
     add_coast(commands);
     add_course(commands);
@@ -32,6 +34,7 @@ void add_all(Commands& commands)
     add_pin(commands);
     add_place(commands);
     add_export(commands);
+    add_restore(commands);
     add_round(commands);
     add_show(commands);
     add_spray_check(commands);
