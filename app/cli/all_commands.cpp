@@ -5,6 +5,7 @@
 #include "app/cli/moves.h"
 #include "app/cli/sowing.h"
 #include "app/cli/sun.h"
+#include "app/cli/tables.h"
 
 namespace lathhouse::cli {
 
@@ -23,6 +24,7 @@ void add_all(Commands& commands)
     add_feeding(commands);
     add_frost(commands);
     add_harden(commands);
+    add_import(commands);
     add_light(commands);
     add_list(commands);
     add_log(commands);
