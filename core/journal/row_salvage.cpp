@@ -45,7 +45,21 @@ public:
     NumberedSalvage(SQLite::Database& database, const TableShape& table) : database_(&database), table_(&table) {}
 
     std::vector<NumberedRow> rows() && { return std::move(rows_); }
-    const std::vector<std::pair<std::int64_t, std::int64_t>>& gaps() const { return gaps_; }
+    /// First and last number of each gap; gaps that touch are one.
+    std::vector<std::pair<std::int64_t, std::int64_t>> gaps() const
+    {
+        auto sorted = gaps_;
+        std::ranges::sort(sorted);
+        std::vector<std::pair<std::int64_t, std::int64_t>> joined;
+        for (const auto& gap : sorted) {
+            if (!joined.empty() && joined.back().second + 1 == gap.first) {
+                joined.back().second = gap.second;
+            } else {
+                joined.push_back(gap);
+            }
+        }
+        return joined;
+    }
 
     /// Rows from `low` to `high`, both included: from the front until something fails, then from the back, then the
     /// halves of what lies between.
