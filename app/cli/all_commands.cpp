@@ -33,6 +33,7 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
+    add_photo(commands);
     add_pin(commands);
     add_place(commands);
     add_export(commands);

@@ -25,6 +25,7 @@ void add_mix(Commands& commands);
 void add_map(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
+void add_photo(Commands& commands);
 void add_pin(Commands& commands); ///< pin, unpin
 void add_place(Commands& commands);
 void add_export(Commands& commands);

@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_facts.h"
+#include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"
 #include "app/cli/tables.h"
 #include "core/base/csv.h"
@@ -45,6 +46,7 @@ void add_export(Commands& commands)
     CLI::App& group = commands.add("export", "Writes what others can read",
                                    "lathhouse export calendar plants.ics");
     group.require_subcommand(1);
+    add_photo_exports(commands, group);
     auto options = std::make_shared<CalendarOptions>();
     CLI::App& command = *group.add_subcommand("calendar", "The year's tasks as a calendar file (RFC 5545)");
     command.footer("Example:\n  lathhouse export calendar plants.ics --alarm 6");
