@@ -50,8 +50,8 @@ Result<Answer> export_csv(const Globals& globals, const ExportOptions& options)
                    {"left_out", written->left_out}},
                   "Wrote " + std::to_string(written->tables) + " tables with " + std::to_string(written->rows) +
                       " rows and " + photos_in_words(written->photos) + " to " + options.folder +
-                      ".\nThey hold your home's coordinates (household.csv), and the photos the positions that a camera "
-                      "may have written into them. A leading apostrophe marks a text that a spreadsheet could take for "
+                      ".\nThey hold your home's coordinates (household.csv), and where photos were taken (photos.csv, and "
+                      "the photos themselves). A leading apostrophe marks a text that a spreadsheet could take for "
                       "a formula.\nA household is made of them again with: lathhouse --home NEW import csv " +
                       options.folder + "\n",
                   {}};

@@ -81,7 +81,8 @@ TemporaryFolder::~TemporaryFolder()
 bool is_temporary_name(const fs::path& file)
 {
     const auto name = file.filename().string();
-    return name.ends_with(".part") || (name.starts_with('.') && name.find(".part.") != std::string::npos);
+    return name.ends_with(".part") || name.starts_with(".incoming-") ||
+           (name.starts_with('.') && name.find(".part.") != std::string::npos);
 }
 
 fs::path with_name(const fs::path& path)

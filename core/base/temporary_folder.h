@@ -28,8 +28,8 @@ private:
     std::filesystem::path path_;
 };
 
-/// Whether a file's name is one that this program gives to what is not yet whole: it ends in `.part`, or has `.part.`
-/// in it and begins with a point.
+/// Whether a file's name is one that this program gives to what is not yet whole: it ends in `.part`, begins with
+/// `.incoming-` (photos that are coming in), or has `.part.` in it and begins with a point.
 bool is_temporary_name(const std::filesystem::path& file);
 
 /// The path made absolute and without a separator at its end, so that it has a name and a parent.

@@ -22,6 +22,10 @@
 #include "core/journal/household_check.h"
 #include "core/journal/household_csv.h"
 #include "core/journal/household_store.h"
+#include "core/photo/photo_file.h"
+#include "core/photo/thumbnail.h"
+#include "core/photo/without_position.h"
+#include "tests/photo/sample_photos.h"
 
 #include <cstdio>
 #include <cstdlib>
@@ -162,6 +166,43 @@ void read_backup(const fs::path& scratch, std::string_view input)
     must(made.has_value() == fs::exists(scratch / "restored"), "whole or not there");
 }
 
+photo::ByteView bytes_of(std::string_view input)
+{
+    return {reinterpret_cast<const std::uint8_t*>(input.data()), input.size()};
+}
+
+std::string text_of(const photo::Bytes& bytes)
+{
+    return {bytes.begin(), bytes.end()};
+}
+
+void read_exif(std::string_view input)
+{
+    if (const auto facts = photo::read_exif(bytes_of(input))) {
+        const auto again = photo::read_exif(photo::make_exif(*facts));
+        must(again && again->orientation == facts->orientation, "what was read can be written and read");
+    }
+}
+
+void read_photo(std::string_view input)
+{
+    // Small limits, since most of the time would go into pixels.
+    const photo::Limits limits{std::size_t{1} << 20U, 1'000'000, 10'000};
+    (void)photo::read_facts(bytes_of(input), "input", limits);
+    (void)photo::thumbnail_of(bytes_of(input), "input", limits);
+    if (const auto stripped = photo::without_position(bytes_of(input), "input", limits)) {
+        const auto facts = photo::read_facts(*stripped, "stripped", limits);
+        must(!facts || !facts->exif.position, "no position is left");
+    }
+}
+
+std::vector<std::string> sample_photos()
+{
+    const auto picture = photo::drawn_plant(48, 32);
+    return {text_of(photo::jpeg_with(picture, photo::sample_exif())), text_of(photo::encode_png(picture).value()),
+            text_of(photo::webp_of(picture))};
+}
+
 } // namespace
 
 std::vector<Reader> all_readers(const fs::path& scratch)
@@ -228,6 +269,8 @@ std::vector<Reader> all_readers(const fs::path& scratch)
          {}},
         {"calendar", &write_calendar, {}},
         {"csv_cell", &write_cell, {"=1+1", "'", "a,b\r\n\"c\"", " x "}},
+        {"exif", &read_exif, {text_of(photo::make_exif(photo::sample_exif()))}},
+        {"photo", &read_photo, sample_photos()},
         {"backup", [scratch](std::string_view input) { read_backup(scratch, input); }, {content_of(scratch / "good.zip")}},
         {"tables", [scratch](std::string_view input) { read_tables(scratch, input); }, std::move(tables)},
         {"database",

@@ -26,7 +26,6 @@ protected:
         EXPECT_TRUE(HouseholdStore::create(home(), demonstration.household, demonstration.history));
         SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
         database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
-        knows_photos_ = database.execAndGet("SELECT count(*) FROM pragma_table_info('photos')").getInt() > 0;
     }
     fs::path home() const { return folder_ / "home"; }
     fs::path file() const { return home() / "household.sqlite3"; }
@@ -51,13 +50,6 @@ protected:
         }
         return all;
     }
-    /// As the step of the schema has it that brings photos, in what this check asks of it.
-    void make_photos_table() const
-    {
-        SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
-        database.exec("CREATE TABLE photos (id INTEGER PRIMARY KEY, sha256 TEXT NOT NULL, extension TEXT NOT NULL) STRICT");
-    }
-    bool knows_photos_ = false;
 };
 
 TEST_F(Checks, ASoundHouseholdHasNoFindings)
@@ -72,17 +64,16 @@ TEST_F(Checks, ASoundHouseholdHasNoFindings)
 
 TEST_F(Checks, FindsWhatIsWrongWithPhotos)
 {
-    if (knows_photos_) {
-        GTEST_SKIP() << "needs a schema without photos; FindsWhatThePhotosTableNames has the other";
-    }
-    make_photos_table();
     const auto listed = put(path_of("listed"), "listed");
     const auto altered = put(path_of("altered"), "something else");
     const auto unknown = put(path_of("unknown"), "unknown");
     {
         SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
         for (const char* content : {"listed", "altered", "missing"}) {
-            database.exec("INSERT INTO photos (sha256, extension) VALUES ('" + sha256_of(content) + "', 'jpg')");
+            database.exec("INSERT INTO photos (sha256, extension, size_bytes, width_px, height_px, taken_at, taken_from, "
+                          "original_name, entered_at) VALUES ('" +
+                          sha256_of(content) +
+                          "', 'jpg', 1, 1, 1, '2027-01-01T12:00:00', 'given', 'x', '2027-01-01T00:00:00Z')");
         }
     }
     const auto all = found();
@@ -93,16 +84,31 @@ TEST_F(Checks, FindsWhatIsWrongWithPhotos)
     EXPECT_EQ(all.size(), 3U);
 }
 
+TEST_F(Checks, AHouseholdFromBeforePhotosIsCheckedToo)
+{
+    {
+        SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
+        database.exec("DROP VIEW photos_that_count; DROP VIEW photo_plants_that_count; DROP TABLE photo_dates; "
+                      "DROP TABLE photo_plants; DROP TABLE photo_withdrawals; DROP TABLE photos; PRAGMA user_version = 10");
+    }
+    put(path_of("a"), "a");
+    const auto report = check_household(home());
+    ASSERT_TRUE(report) << report.error().message;
+    EXPECT_TRUE(report->findings.empty());
+    EXPECT_TRUE(report->steps_due);
+    EXPECT_EQ(report->photos, 1U);
+}
+
 TEST_F(Checks, FindsWhatIsNotOursAndWhatIsLeftOver)
 {
     put("letter.txt", "x");
     put("photos/holiday.jpg", "x");
-    put("photos/ab/.abc.123.part", "x");
+    put("photos/ab/.incoming-77-0", "x");
     put(".household.77.part", "x");
     const auto all = found();
     EXPECT_EQ(all.at("letter.txt"), FindingKind::FileUnknown);
     EXPECT_EQ(all.at("photos/holiday.jpg"), FindingKind::FileUnknown);
-    EXPECT_EQ(all.at("photos/ab/.abc.123.part"), FindingKind::LeftOver);
+    EXPECT_EQ(all.at("photos/ab/.incoming-77-0"), FindingKind::LeftOver);
     EXPECT_EQ(all.at(".household.77.part"), FindingKind::LeftOver);
     EXPECT_TRUE(check_household(home())->sound()); // Nothing is lost.
 }
