@@ -3,6 +3,7 @@
 #include "app/cli/household_facts.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"
+#include "app/cli/tables.h"
 #include "core/base/csv.h"
 
 #include <memory>
@@ -57,6 +58,7 @@ void add_export(Commands& commands)
     command.add_option("--alarm", options->alarm, "An alarm so many hours before midnight of the day")
         ->check(CLI::Range(0, 72));
     commands.on_run(command, [options](const Globals& globals) { return export_calendar(globals, *options); });
+    add_export_csv(commands, group);
 }
 
 } // namespace lathhouse::cli

@@ -172,7 +172,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         return report(err,
                       Error{ErrorCode::Unwritable, "the answer could not be written; the disk may be full"});
     }
-    return 0;
+    // That a household is not sound is an answer and no error, and yet scripts must see it.
+    return answer->json.contains("sound") && answer->json["sound"] == false ? 1 : 0;
 }
 
 } // namespace lathhouse::cli
