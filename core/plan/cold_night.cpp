@@ -335,7 +335,8 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
             const bool own = event.plant == plant.id;
             const bool at_its_spot = !event.plant && event.spot &&
                                      event.spot == spot_on(plant, events, event.happened);
-            gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway);
+            gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway ||
+                             event.kind == home::EventKind::Removed);
             if (own && event.kind == home::EventKind::NewGrowth) {
                 growth = growth ? std::max(*growth, event.happened) : event.happened;
             }
