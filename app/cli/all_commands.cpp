@@ -20,6 +20,7 @@ void add_all(Commands& commands)
     add_demo(commands);
     add_feeding(commands);
     add_frost(commands);
+    add_growth(commands);
     add_harden(commands);
     add_light(commands);
     add_list(commands);

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <set>
 
 #include <boost/math/distributions/normal.hpp>
