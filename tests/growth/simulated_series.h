@@ -27,7 +27,7 @@ struct Recipe {
     std::string name;
     SeriesKind kind = SeriesKind::Size;
     double share = 1.0;       ///< True rate after, of that before.
-    double share_highest = 1.0; ///< Drawn between both where higher.
+    double share_highest = -1e9; ///< Drawn between both where higher.
     double rate_low = 0.02;
     double rate_high = 0.08;
     double noise_low = 0.01; ///< Of one reading.
