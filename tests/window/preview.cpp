@@ -17,6 +17,8 @@ int main(int argc, char** argv)
     WindowOptions options{.year = year,
                           .solver = [year](Probability risk) { return models::filled_plan(year, risk); },
                           .round = facts ? models::round_in_memory(*facts) : models::no_round(facts.error()),
+                          .door = facts ? models::door_to_memory(std::make_shared<models::MemoryHousehold>(*facts))
+                                        : models::no_door(facts.error()),
                           .picture = std::nullopt};
     if (argc > 1) {
         options.picture = argv[1];
