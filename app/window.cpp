@@ -179,6 +179,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::TonightModel tonight(options.door, look);
     models::SeedsModel seeds(options.door, look);
     models::HomeModel home(options.door, look);
+    home.setSection(options.home_section);
     connect_pages(round, tonight, seeds, home);
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units));
