@@ -298,16 +298,11 @@ FocusScope {
                 text: root.narrow ? root.tonight.line : ""
             }
         }
-        footer: Item {
+        footer: Loader {
+            active: root.narrow
             width: list.width - 10
-            height: root.narrow ? below.height + Theme.px(24) : 0
-            visible: root.narrow
-
-            TonightColumn {
-                id: below
-                visible: root.narrow
-                y: Theme.px(16)
-                width: parent.width
+            sourceComponent: TonightColumn {
+                topPadding: Theme.px(16)
                 tonight: root.tonight
                 asTable: root.asTable
                 onTableAsked: root.asTable = !root.asTable
@@ -445,13 +440,15 @@ FocusScope {
             width: 8
             Accessible.ignored: true
         }
-        TonightColumn {
+        Loader {
             id: column
-            visible: !root.narrow
+            active: !root.narrow
             width: root.tonightWidth - Theme.px(10)
-            tonight: root.tonight
-            asTable: root.asTable
-            onTableAsked: root.asTable = !root.asTable
+            sourceComponent: TonightColumn {
+                tonight: root.tonight
+                asTable: root.asTable
+                onTableAsked: root.asTable = !root.asTable
+            }
         }
     }
 }
