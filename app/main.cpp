@@ -6,7 +6,9 @@
 #include "app/window.h"
 #include "core/home/demonstration.h"
 
+#include <algorithm>
 #include <iostream>
+#include <memory>
 
 namespace {
 
@@ -33,14 +35,21 @@ Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRe
         });
 }
 
-models::RoundSource round_of(const cli::Globals& globals, const Shown& shown,
-                             const climate::PlaceClimate& climate)
+/// Where the pages read and write.
+struct Doors {
+    models::RoundSource round;
+    models::HouseholdDoor others;
+};
+
+Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
 {
     if (shown.from_folder) {
-        return models::round_in_folder(globals.home, [globals] { return cli::household_facts(globals); });
+        const auto load = [globals] { return cli::household_facts(globals); };
+        return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load)};
     }
-    return models::round_in_memory(
-        {.as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
+    const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
+        .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
+    return {models::round_in_memory(household), models::door_to_memory(household)};
 }
 
 int report(const Error& error)
@@ -54,9 +63,9 @@ int report(const Error& error)
 int main(int argc, char** argv)
 {
     const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
-        if (!request.page.empty() && request.page != "year" && request.page != "round") {
-            return report({ErrorCode::WrongUsage,
-                           "there is no page \"" + request.page + "\"; --page takes round or year"});
+        if (!request.page.empty() && std::ranges::find(window_pages(), request.page) == window_pages().end()) {
+            return report({ErrorCode::WrongUsage, "there is no page \"" + request.page +
+                                                      "\"; --page takes round, year, seeds or home"});
         }
         const auto to_show = household_to_show(globals, request);
         if (!to_show) {
@@ -66,10 +75,12 @@ int main(int argc, char** argv)
         if (!climate) {
             return report(climate.error());
         }
+        auto doors = doors_of(globals, *to_show, *climate);
         auto shown = models::household_year(to_show->household, *climate, globals.today, globals.units);
         WindowOptions options{.year = std::move(shown.year),
                               .solver = std::move(shown.solver),
-                              .round = round_of(globals, *to_show, *climate),
+                              .round = std::move(doors.round),
+                              .door = std::move(doors.others),
                               .units = globals.units == words::UnitSystem::UsCustomary
                                            ? models::Units::Us
                                            : models::Units::Metric,

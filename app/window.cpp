@@ -1,6 +1,9 @@
 #include "app/window.h"
 
+#include "app/models/home_model.h"
 #include "app/models/round_model.h"
+#include "app/models/seeds_model.h"
+#include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 
 #include <QElapsedTimer>
@@ -122,7 +125,33 @@ std::map<std::string, int> hands_of(const models::YearData& year)
     return hands;
 }
 
+/// What one page writes is read by the others that were opened.
+void connect_pages(models::RoundModel& round, models::TonightModel& tonight, models::SeedsModel& seeds,
+                   models::HomeModel& home)
+{
+    const auto follow_round = [&round] {
+        if (round.known()) {
+            round.reload();
+        }
+    };
+    for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&seeds),
+                                     static_cast<models::SheetModel*>(&home)}) {
+        QObject::connect(page, &models::SheetModel::written, &round, follow_round);
+    }
+    QObject::connect(&home, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&tonight, &models::SheetModel::written, &home, &models::SheetModel::follow);
+    QObject::connect(&seeds, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&round, &models::RoundModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&round, &models::RoundModel::written, &home, &models::SheetModel::follow);
+}
+
 } // namespace
+
+const std::vector<std::string>& window_pages()
+{
+    static const std::vector<std::string> kPages{"round", "year", "seeds", "home"};
+    return kPages;
+}
 
 int run_window(int& argc, char** argv, WindowOptions options)
 {
@@ -145,8 +174,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
 
-    models::RoundModel round(std::move(options.round),
-                             {options.year.today, models::YearWords(options.units), hands_of(options.year)});
+    const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
+    models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});
+    models::TonightModel tonight(options.door, look);
+    models::SeedsModel seeds(options.door, look);
+    models::HomeModel home(options.door, look);
+    home.setSection(options.home_section);
+    connect_pages(round, tonight, seeds, home);
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units));
     QQmlApplicationEngine engine;
@@ -161,6 +195,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
     });
     engine.setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(&year)},
                                  {QStringLiteral("round"), QVariant::fromValue(&round)},
+                                 {QStringLiteral("tonight"), QVariant::fromValue(&tonight)},
+                                 {QStringLiteral("seeds"), QVariant::fromValue(&seeds)},
+                                 {QStringLiteral("home"), QVariant::fromValue(&home)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
                                  {QStringLiteral("textPercent"), text_percent()},
@@ -200,8 +237,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
             for (const QString& page : pages) {
                 answer["pages"].push_back(page.toStdString());
             }
-            if (!round.error().isEmpty()) { // A round that cannot be read is a fault as well.
-                messages().warnings.append(round.error());
+            // A page that cannot be read is a fault as well.
+            for (const QString& error : {round.error(), tonight.error(), seeds.error(), home.error()}) {
+                if (!error.isEmpty()) {
+                    messages().warnings.append(error);
+                }
             }
             answer["warnings"] = nlohmann::json::array();
             for (const QString& warning : messages().warnings) {
@@ -215,17 +255,22 @@ int run_window(int& argc, char** argv, WindowOptions options)
         QGuiApplication::exit(status);
     };
     if (ends_by_itself) {
-        // Once the plan and the round are there and drawn; a self-test goes on to the other page first.
+        // Once everything is there and drawn; a self-test goes on to the other pages first.
         const auto when_planned = [&] {
-            if (year.planning() || round.working() || first_frame < 0) {
+            if (year.planning() || round.working() || tonight.working() || seeds.working() || home.working() ||
+                first_frame < 0) {
                 return false;
             }
-            const QString other =
-                pages.front() == QLatin1String("year") ? QStringLiteral("round") : QStringLiteral("year");
-            if (options.self_test && pages.size() == 1) {
-                window->setProperty("page", other);
-                pages.append(other);
-                return false;
+            if (options.self_test) {
+                for (const std::string& page : window_pages()) {
+                    const QString next = QString::fromStdString(page);
+                    if (!pages.contains(next)) {
+                        window->grabWindow(); // What is open is drawn in whole before it is left.
+                        window->setProperty("page", next);
+                        pages.append(next);
+                        return false;
+                    }
+                }
             }
             QTimer::singleShot(50, window, finish);
             return true;

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "app/models/household_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lathhouse {
 
@@ -14,13 +16,18 @@ struct WindowOptions {
     models::YearData year;
     models::YearSolver solver;
     models::RoundSource round;
+    models::HouseholdDoor door; ///< The other pages read and write by it.
     models::Units units = models::Units::Metric;
-    std::string page = "year";          ///< "round" or "year": what is shown first.
+    std::string page = "year";          ///< One of window_pages: what is shown first.
+    int home_section = 0;               ///< Of the page Home: 0 place, 1 spots, 2 thermometer.
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;
     int height = 800;
 };
+
+/// Names of the pages, in the order of their tabs.
+const std::vector<std::string>& window_pages();
 
 /// Opens the window and stays until it is closed; returns the exit status. Without a display, `self_test` and
 /// `picture` draw into memory with software. Environment: LATHHOUSE_THEME (light, dark, contrast) replaces what

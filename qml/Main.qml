@@ -8,7 +8,10 @@ Window {
 
     required property YearModel year
     required property RoundModel round
-    /// "round" or "year".
+    required property TonightModel tonight
+    required property SeedsModel seeds
+    required property HomeModel home
+    /// "round", "year", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
     property bool complete: false
@@ -27,7 +30,7 @@ Window {
     minimumHeight: 480
     visible: true
     color: Theme.desk
-    title: qsTr("Lathhouse · %1").arg(root.year.household)
+    title: root.round.coldTitle !== "" ? qsTr("%1 · Lathhouse").arg(root.round.coldTitle) : qsTr("Lathhouse · %1").arg(root.year.household)
 
     Component.onCompleted: {
         Theme.scheme = root.scheme;
@@ -38,11 +41,18 @@ Window {
     }
     onPageChanged: if (root.complete) root.openPage()
 
-    /// Hands the focus to the chosen page; the round is read when it is first asked for.
+    /// Hands the focus to the chosen page; what it shows is read when it is first asked for.
     function openPage(): void {
         if (root.page === "round") {
+            root.tonight.start();
             root.round.start();
             roundPage.forceActiveFocus();
+        } else if (root.page === "seeds") {
+            root.seeds.start();
+            seedsPage.forceActiveFocus();
+        } else if (root.page === "home") {
+            root.home.start();
+            homePage.forceActiveFocus();
         } else {
             yearPage.forceActiveFocus();
         }
@@ -56,6 +66,14 @@ Window {
         sequences: ["2", "Alt+2"]
         onActivated: root.page = "year"
     }
+    Shortcut {
+        sequences: ["4", "Alt+4"]
+        onActivated: root.page = "seeds"
+    }
+    Shortcut {
+        sequences: ["5", "Alt+5"]
+        onActivated: root.page = "home"
+    }
     Masthead {
         id: masthead
         objectName: "masthead"
@@ -63,6 +81,7 @@ Window {
         narrow: root.narrow
         wide: root.wide
         page: root.page
+        carries: root.round.carriesLeft
         onChosen: page => root.page = page
         anchors.left: parent.left
         anchors.right: parent.right
@@ -92,7 +111,9 @@ Window {
         objectName: "roundPage"
         visible: root.page === "round"
         round: root.round
+        tonight: root.tonight
         narrow: root.narrow
+        wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "round"
@@ -100,12 +121,32 @@ Window {
     YearPage {
         id: yearPage
         objectName: "yearPage"
-        visible: root.page !== "round"
+        visible: root.page === "year"
         year: root.year
         narrow: root.narrow
         wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
-        focus: root.page !== "round"
+        focus: root.page === "year"
+    }
+    SeedsPage {
+        id: seedsPage
+        objectName: "seedsPage"
+        visible: root.page === "seeds"
+        seeds: root.seeds
+        narrow: root.narrow
+        anchors.fill: sheet
+        anchors.margins: 1
+        focus: root.page === "seeds"
+    }
+    HomePage {
+        id: homePage
+        objectName: "homePage"
+        visible: root.page === "home"
+        home: root.home
+        narrow: root.narrow
+        anchors.fill: sheet
+        anchors.margins: 1
+        focus: root.page === "home"
     }
 }

@@ -10,11 +10,16 @@ Item {
     required property YearModel year
     required property bool narrow
     required property bool wide
-    /// "round" or "year": the place whose tab is joined to the sheet.
+    /// The place whose tab is joined to the sheet.
     required property string page
-    readonly property var pages: ["round", "year"]
+    /// Plants that must come in tonight; 0: none.
+    property int carries: 0
+    readonly property list<string> pages: ["round", "year", "seeds", "home"]
+    readonly property list<string> names: [qsTr("Round"), qsTr("Year"), qsTr("Seeds"), qsTr("Home")]
+    /// The third key is that of the plants.
+    readonly property list<int> keys: [1, 2, 4, 5]
     readonly property real tabsX: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
-    readonly property real tabWidth: Theme.px(root.wide ? 104 : root.narrow ? 76 : 92)
+    readonly property real tabWidth: root.narrow ? Math.min(Theme.px(76), Math.floor((root.width - root.tabsX - 12) / root.pages.length)) : Theme.px(root.wide ? 104 : 92)
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
     readonly property real tabsEnd: root.tabsX + root.pages.length * root.tabWidth
 
@@ -58,8 +63,8 @@ Item {
             border.color: Theme.contrast ? Theme.edge : Theme.rule
             activeFocusOnTab: true
             Accessible.role: Accessible.PageTab
-            Accessible.name: label.text
-            Accessible.description: qsTr("Key %1").arg(tab.index + 1)
+            Accessible.name: badge.visible ? qsTr("%1, %2 to carry in tonight").arg(label.text).arg(root.carries) : label.text
+            Accessible.description: qsTr("Key %1").arg(root.keys[tab.index])
             Accessible.selected: tab.open
             Accessible.onPressAction: root.chosen(tab.modelData)
             Keys.onSpacePressed: root.chosen(tab.modelData)
@@ -69,12 +74,36 @@ Item {
             Text {
                 id: label
                 anchors.centerIn: parent
-                text: tab.modelData === "round" ? qsTr("Round") : qsTr("Year")
+                anchors.horizontalCenterOffset: badge.visible ? -Math.round(badge.width / 2) - 2 : 0
+                text: root.names[tab.index]
                 color: tab.open ? Theme.ink : Theme.ink2
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.tabSize
                 font.weight: tab.open ? Font.DemiBold : Font.Normal
                 Accessible.ignored: true
+            }
+            Rectangle {
+                id: badge
+                objectName: tab.modelData + "Badge"
+                visible: tab.modelData === "round" && root.carries > 0
+                anchors.left: label.right
+                anchors.leftMargin: 4
+                anchors.verticalCenter: label.verticalCenter
+                width: Math.max(height, number.width + 8)
+                height: Theme.px(18)
+                radius: height / 2
+                color: Theme.caution
+
+                Text {
+                    id: number
+                    anchors.centerIn: parent
+                    text: root.carries
+                    color: Theme.sheet
+                    font.family: Theme.textFamily
+                    font.pixelSize: Theme.smallSize
+                    font.weight: Font.DemiBold
+                    Accessible.ignored: true
+                }
             }
             Rectangle {
                 anchors.fill: parent

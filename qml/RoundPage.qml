@@ -9,8 +9,16 @@ FocusScope {
     id: root
 
     required property RoundModel round
+    required property TonightModel tonight
     required property bool narrow
+    property bool wide: false
+    /// The tasks stand left, tonight beside them; where there is no room, one below the other.
+    readonly property real tonightWidth: root.narrow ? 0 : Theme.px(root.wide ? 500 : 390)
+    readonly property real taskWidth: root.narrow ? root.width : root.width - root.tonightWidth - Theme.px(46)
+    readonly property real top: band.visible ? band.height : 0
     readonly property real side: root.narrow ? 11 : 19
+    readonly property real headEnd: root.narrow ? progress.y + (progress.visible ? progress.height + Theme.px(8) : 0) : headLine.y + headLine.height + Theme.px(10)
+    property bool asTable: false
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     Accessible.role: Accessible.Pane
@@ -31,18 +39,25 @@ FocusScope {
             root.round.tick(root.round.currentRow);
         else if (event.key === Qt.Key_P && !control)
             root.round.postpone(root.round.currentRow, 1);
+        else if (event.key === Qt.Key_S && !control)
+            leaving.ask();
+        else if (event.key === Qt.Key_T && !control)
+            root.asTable = !root.asTable;
+        else if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))
+            root.round.redo();
         else if (event.key === Qt.Key_U || event.key === Qt.Key_Z && control)
             root.round.undo();
-        else if (event.key === Qt.Key_F5)
+        else if (event.key === Qt.Key_F5) {
             root.round.reload();
-        else
+            root.tonight.reload();
+        } else
             event.accepted = false;
     }
 
     Text {
         id: title
         x: root.side
-        y: 10
+        y: root.top + 10
         text: root.round.title
         color: Theme.ink
         font.family: Theme.titleFamily
@@ -55,7 +70,7 @@ FocusScope {
         objectName: "headLine"
         x: root.side
         y: title.y + title.height + 2
-        width: (root.narrow ? root.width - root.side : progress.x - 20) - x
+        width: (root.narrow ? root.taskWidth - root.side : progress.x - 20) - x
         text: root.round.headLine
         color: Theme.ink2
         wrapMode: Text.WordWrap
@@ -67,8 +82,8 @@ FocusScope {
     Item {
         id: progress
         visible: root.round.count > 0
-        x: root.narrow ? root.side : later.x - width - Theme.px(24)
-        y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : Theme.px(20)
+        x: root.narrow ? root.side : root.taskWidth - width
+        y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : root.top + Theme.px(26)
         width: Theme.px(200)
         height: Theme.px(30)
         Accessible.role: Accessible.StaticText
@@ -104,27 +119,14 @@ FocusScope {
             }
         }
     }
-    SheetButton {
-        id: later
-        objectName: "laterButton"
-        visible: root.round.count > 0
-        anchors.right: parent.right
-        anchors.rightMargin: root.side
-        y: root.narrow ? headLine.y + headLine.height + Theme.px(4) : Theme.px(16)
-        focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
-        text: qsTr("Put off a day")
-        reason: qsTr("Key P. The chosen task is due again tomorrow.")
-        onClicked: root.round.postpone(root.round.currentRow, 1)
-    }
-
     // What went wrong, where it happened.
     Rectangle {
         id: failure
         objectName: "failure"
         visible: root.round.error !== ""
         x: root.side
-        y: root.narrow ? later.y + (later.visible ? later.height + Theme.px(8) : 0) : headLine.y + headLine.height + Theme.px(10)
-        width: root.width - 2 * root.side
+        y: root.headEnd
+        width: root.taskWidth - 2 * root.side
         height: visible ? Math.max(failureText.height, again.height) + Theme.px(16) : 0
         color: Theme.cautionWash
         border.width: 1
@@ -158,13 +160,70 @@ FocusScope {
             }
         }
     }
+    // Why the chosen task is left out.
+    Rectangle {
+        id: leaving
+        objectName: "leaving"
+        property bool open: false
+        visible: leaving.open && root.round.count > 0
+        x: root.side
+        y: root.headEnd + (failure.visible ? failure.height + Theme.px(8) : 0)
+        width: root.taskWidth - 2 * root.side
+        height: visible ? leavingFlow.height + Theme.px(16) : 0
+        color: Theme.well
+        border.width: 1
+        border.color: Theme.edge
+
+        function ask(): void {
+            leaving.open = true;
+            whyField.forceActiveFocus();
+        }
+        function close(): void {
+            leaving.open = false;
+            whyField.clear();
+            list.forceActiveFocus();
+        }
+        function leave(): void {
+            root.round.skip(root.round.currentRow, whyField.text);
+            if (root.round.error === "")
+                leaving.close();
+        }
+        Keys.onEscapePressed: leaving.close()
+
+        Flow {
+            id: leavingFlow
+            x: Theme.px(12)
+            y: Theme.px(8)
+            width: parent.width - 2 * x
+            spacing: Theme.px(8)
+
+            SheetField {
+                id: whyField
+                objectName: "whyField"
+                width: Math.min(Theme.px(340), leavingFlow.width)
+                label: qsTr("Why is this task left out")
+                placeholderText: qsTr("Why, for the journal")
+                onAccepted: leaving.leave()
+            }
+            SheetButton {
+                objectName: "leaveButton"
+                text: qsTr("Leave it out")
+                onClicked: leaving.leave()
+            }
+            SheetButton {
+                text: qsTr("Keep it")
+                reason: qsTr("Escape")
+                onClicked: leaving.close()
+            }
+        }
+    }
     Text {
         id: note
         objectName: "roundNote"
         visible: text !== ""
         x: root.side
-        y: failure.y + (failure.visible ? failure.height + Theme.px(8) : 0)
-        width: Math.min(root.width - 2 * root.side, Theme.px(760))
+        y: leaving.y + (leaving.visible ? leaving.height + Theme.px(8) : 0)
+        width: Math.min(root.taskWidth - 2 * root.side, Theme.px(760))
         text: root.round.note
         color: Theme.ink2
         wrapMode: Text.WordWrap
@@ -182,7 +241,7 @@ FocusScope {
 
         EmptyPot {}
         Text {
-            width: Math.min(Theme.px(480), root.width - 2 * root.side - Theme.px(48))
+            width: Math.min(Theme.px(480), root.taskWidth - 2 * root.side - Theme.px(48))
             text: root.round.emptySentence
             color: Theme.ink
             wrapMode: Text.WordWrap
@@ -193,7 +252,7 @@ FocusScope {
         }
     }
     Text {
-        visible: root.round.working && root.round.count === 0
+        visible: root.round.working && root.round.count === 0 && root.tonight.late
         x: root.side
         y: root.noteEnd + Theme.px(24)
         text: qsTr("The round is being worked out.")
@@ -208,8 +267,8 @@ FocusScope {
         objectName: "roundRows"
         x: root.side
         y: root.noteEnd + Theme.px(4)
-        width: root.width - 2 * root.side
-        height: root.height - y - (undoBar.visible ? undoBar.height : 0) - 4
+        width: root.taskWidth - 2 * root.side
+        height: acts.y - y - Theme.px(4)
         clip: true
         focus: true
         activeFocusOnTab: true
@@ -225,6 +284,29 @@ FocusScope {
             policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
             width: 8
             Accessible.ignored: true
+        }
+        header: Item {
+            width: list.width - 10
+            height: root.narrow && lineText.text !== "" ? lineText.height + Theme.px(12) : 0
+            visible: root.narrow
+
+            Words {
+                id: lineText
+                objectName: "tonightLine"
+                y: Theme.px(6)
+                width: parent.width
+                text: root.narrow ? root.tonight.line : ""
+            }
+        }
+        footer: Loader {
+            active: root.narrow
+            width: list.width - 10
+            sourceComponent: TonightColumn {
+                topPadding: Theme.px(16)
+                tonight: root.tonight
+                asTable: root.asTable
+                onTableAsked: root.asTable = !root.asTable
+            }
         }
         delegate: RoundRow {
             width: list.width - 10
@@ -245,6 +327,30 @@ FocusScope {
             }
         }
     }
+    Flow {
+        id: acts
+        visible: root.round.count > 0
+        x: root.side
+        y: root.height - height - 4 - (undoBar.visible ? undoBar.height + Theme.px(6) : 0)
+        width: root.taskWidth - 2 * root.side
+        height: visible ? implicitHeight : 0
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "laterButton"
+            focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
+            text: qsTr("Put off a day")
+            reason: qsTr("Key P. The chosen task is due again tomorrow.")
+            onClicked: root.round.postpone(root.round.currentRow, 1)
+        }
+        SheetButton {
+            objectName: "skipButton"
+            focusPolicy: Qt.TabFocus
+            text: qsTr("Leave out")
+            reason: qsTr("Key S. The chosen task is not done this time; the journal is told why.")
+            onClicked: leaving.ask()
+        }
+    }
     // What was done last stays in words until the next change.
     Rectangle {
         id: undoBar
@@ -252,7 +358,7 @@ FocusScope {
         visible: root.round.said !== ""
         x: root.side
         y: root.height - height - 4
-        width: root.width - 2 * root.side
+        width: root.taskWidth - 2 * root.side
         height: Math.max(saidText.height, undoButton.height) + Theme.px(12)
         radius: Theme.controlRadius
         color: Theme.ink
@@ -264,13 +370,26 @@ FocusScope {
             objectName: "said"
             x: Theme.px(12)
             anchors.verticalCenter: parent.verticalCenter
-            width: undoButton.x - x - Theme.px(12)
+            width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
             text: root.round.said
             color: Theme.sheet
             wrapMode: Text.WordWrap
             font.family: Theme.textFamily
             font.pixelSize: Theme.textSize
             Accessible.ignored: true
+        }
+        SheetButton {
+            id: redoButton
+            objectName: "redoButton"
+            visible: root.round.canRedo
+            x: (undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Redo")
+            reason: qsTr("Control, Shift and Z. Does again what was taken back last.")
+            onClicked: {
+                root.round.redo();
+                list.forceActiveFocus();
+            }
         }
         SheetButton {
             id: undoButton
@@ -284,6 +403,51 @@ FocusScope {
             onClicked: {
                 root.round.undo();
                 list.forceActiveFocus();
+            }
+        }
+    }
+    ColdBand {
+        id: band
+        objectName: "coldBand"
+        visible: root.round.carriesLeft > 0
+        width: root.width
+        round: root.round
+        tonight: root.tonight
+        narrow: root.narrow
+    }
+    Rectangle {
+        visible: !root.narrow
+        x: root.taskWidth + Theme.px(13)
+        y: root.top + Theme.px(12)
+        width: 1
+        height: root.height - y - Theme.px(16)
+        color: Theme.rule
+    }
+    Flickable {
+        id: beside
+        objectName: "tonightSide"
+        visible: !root.narrow
+        x: root.taskWidth + Theme.px(27)
+        y: root.top + Theme.px(10)
+        width: root.width - x - 10
+        height: root.height - y - 4
+        contentHeight: column.height + Theme.px(16)
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        ScrollBar.vertical: ScrollBar {
+            policy: beside.contentHeight > beside.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        Loader {
+            id: column
+            active: !root.narrow
+            width: root.tonightWidth - Theme.px(10)
+            sourceComponent: TonightColumn {
+                tonight: root.tonight
+                asTable: root.asTable
+                onTableAsked: root.asTable = !root.asTable
             }
         }
     }

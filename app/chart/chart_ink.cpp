@@ -101,6 +101,12 @@ ChartInk ChartInk::of_theme(const QObject& theme)
     ink.dusk = colour(theme, "dusk");
     ink.dawn = colour(theme, "dawn");
     ink.straw = colour(theme, "straw");
+    ink.well = colour(theme, "well");
+    ink.action = colour(theme, "action");
+    ink.select = colour(theme, "select");
+    ink.cold_wash = colour(theme, "coldWash");
+    ink.leaf = colour(theme, "leaf");
+    ink.leaf_wash = colour(theme, "leafWash");
     ink.sky_coloured = theme.property("skyColoured").toBool();
     ink.spots = colours(theme, "spotColours");
     ink.tints = colours(theme, "spotTints");

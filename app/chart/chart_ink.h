@@ -16,6 +16,7 @@ namespace lathhouse::chart {
 /// Colours and fonts of a chart, read from the theme of the window (or set by who prints).
 struct ChartInk {
     QColor sheet, rule, edge, ink, ink2, caution, cold, warm, band, dusk, dawn, straw;
+    QColor well, action, select, cold_wash, leaf, leaf_wash;
     bool sky_coloured = true; ///< High contrast has no sky colours.
     QList<QColor> spots;      ///< Eight full colours, in the theme's order.
     QList<QColor> tints;

@@ -311,6 +311,9 @@ void RoundModel::run(std::function<Result<void>()> write, std::function<void(con
             [this, written, read, round = std::move(round), after]() mutable {
                 if (after) {
                     after(written);
+                    if (written) {
+                        emit this->written();
+                    }
                 }
                 if (!read) {
                     fail(read.error().message);
@@ -385,11 +388,12 @@ void RoundModel::show(Round round)
     emit roundChanged();
 }
 
-void RoundModel::write(int row, home::Event event, QString said)
+void RoundModel::write(int row, home::Event event, QString said, bool ticks)
 {
     clear_error();
     const std::string key = at(row).task.key;
-    written_.push_back({key, plain_words(at(row))});
+    written_.push_back({key, plain_words(at(row)), ticks});
+    undone_.clear();
     say(std::move(said));
     run([record = source_.record, event = std::move(event)] { return record(event); },
         [this, key](const Result<void>& written) {
@@ -408,7 +412,8 @@ void RoundModel::tick(int row)
     if (!is_row(row) || at(row).done) {
         return;
     }
-    write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))));
+    write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))),
+          true);
     mark(at(row).task.key, true);
 }
 
@@ -439,7 +444,66 @@ void RoundModel::postpone(int row, int days)
            now(),
            "",
            {{"task", task.key}, {"until", calendar::to_text(until)}}},
-          std::move(said));
+          std::move(said), false);
+}
+
+void RoundModel::skip(int row, const QString& reason)
+{
+    if (!is_row(row) || at(row).done) {
+        return;
+    }
+    if (at(row).is_hygiene()) {
+        fail("washing cannot be left out: it stands between the classes so that pests do not travel");
+        return;
+    }
+    if (reason.trimmed().isEmpty()) {
+        fail("say why it is left out, so that the journal knows");
+        return;
+    }
+    const auto& task = at(row).task;
+    write(row,
+          {task.plant,
+           home::EventKind::TaskSkipped,
+           std::nullopt,
+           look_.today,
+           now(),
+           reason.trimmed().toStdString(),
+           {{"task", task.key}}},
+          tr("Left out: %1.").arg(plain_words(at(row))), false);
+}
+
+void RoundModel::tickCarries()
+{
+    std::vector<std::string> keys;
+    for (const auto& row : rows_) {
+        if (std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done) {
+            keys.push_back(row.task.key);
+        }
+    }
+    for (const auto& key : keys) {
+        const auto there = std::ranges::find(rows_, key, [](const RoundRow& row) { return row.task.key; });
+        tick(static_cast<int>(there - rows_.begin()));
+    }
+}
+
+int RoundModel::carriesLeft() const
+{
+    return static_cast<int>(std::ranges::count_if(rows_, [](const RoundRow& row) {
+        return std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done;
+    }));
+}
+
+QString RoundModel::coldTitle() const
+{
+    const char* numbers[] = {QT_TR_NOOP("one plant"),    QT_TR_NOOP("two plants"),   QT_TR_NOOP("three plants"),
+                             QT_TR_NOOP("four plants"),  QT_TR_NOOP("five plants"),  QT_TR_NOOP("six plants"),
+                             QT_TR_NOOP("seven plants"), QT_TR_NOOP("eight plants"), QT_TR_NOOP("nine plants")};
+    const int left = carriesLeft();
+    if (left == 0) {
+        return {};
+    }
+    return tr("Carry %1 in this evening")
+        .arg(left <= static_cast<int>(std::size(numbers)) ? tr(numbers[left - 1]) : tr("%1 plants").arg(left));
 }
 
 void RoundModel::undo()
@@ -453,6 +517,7 @@ void RoundModel::undo()
     }
     const Written last = written_.back();
     written_.pop_back();
+    undone_.push_back(last);
     say(tr("Taken back: %1.").arg(last.words));
     run([take_back = source_.take_back, key = last.key, at = now()] { return take_back(key, at); },
         [this, last](const Result<void>& undone) {
@@ -460,8 +525,34 @@ void RoundModel::undo()
                 mark(last.key, false);
                 return;
             }
+            std::erase_if(undone_, [&](const Written& of) { return of.key == last.key; });
             say({});
             fail(undone.error().message);
+        });
+}
+
+void RoundModel::redo()
+{
+    clear_error();
+    if (undone_.empty()) {
+        fail("nothing was taken back last in this window that could be done again");
+        return;
+    }
+    const Written last = undone_.back();
+    undone_.pop_back();
+    written_.push_back(last);
+    say(tr("Done again: %1.").arg(last.words));
+    run([bring_back = source_.bring_back, key = last.key, at = now()] { return bring_back(key, at); },
+        [this, last](const Result<void>& redone) {
+            if (redone) {
+                if (last.ticks) {
+                    mark(last.key, true);
+                }
+                return;
+            }
+            std::erase_if(written_, [&](const Written& of) { return of.key == last.key; });
+            say({});
+            fail(redone.error().message);
         });
 }
 

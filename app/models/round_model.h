@@ -46,6 +46,11 @@ class RoundModel : public QAbstractListModel {
     /// What was done last, in words.
     Q_PROPERTY(QString said READ said NOTIFY saidChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
+    /// Plants that must come in tonight and have not yet.
+    Q_PROPERTY(int carriesLeft READ carriesLeft NOTIFY roundChanged)
+    /// "Carry six plants in this evening"; empty where none is left.
+    Q_PROPERTY(QString coldTitle READ coldTitle NOTIFY roundChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
@@ -87,8 +92,12 @@ public:
     QString emptySentence() const;
     QString note() const;
     bool working() const { return jobs_ > 0; }
+    bool known() const { return known_; }
     QString said() const { return said_; }
     bool canUndo() const { return !written_.empty(); }
+    bool canRedo() const { return !undone_.empty(); }
+    int carriesLeft() const;
+    QString coldTitle() const;
     QString error() const { return error_; }
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
@@ -100,8 +109,13 @@ public:
     Q_INVOKABLE void tick(int row);
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
-    /// Takes back what was done last in this window.
+    /// Leaves a task out this time; the reason goes into the journal and must not be blank.
+    Q_INVOKABLE void skip(int row, const QString& reason);
+    /// Ticks every plant that must come in tonight.
+    Q_INVOKABLE void tickCarries();
+    /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
 
 signals:
     void roundChanged();
@@ -109,6 +123,8 @@ signals:
     void saidChanged();
     void errorChanged();
     void currentRowChanged();
+    /// Something was written into the household, or taken out again.
+    void written();
 
 private:
     struct Round {
@@ -120,6 +136,7 @@ private:
     struct Written {
         std::string key;
         QString words;
+        bool ticks = false; ///< Else it was put off or left out.
     };
     const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     bool is_row(int row) const { return row >= 0 && row < rowCount(); }
@@ -131,7 +148,7 @@ private:
     /// Does `write` in the thread, then reads the round again unless another job waits; `after` is told how
     /// the writing went before the new rows are shown.
     void run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after);
-    void write(int row, home::Event event, QString said);
+    void write(int row, home::Event event, QString said, bool ticks);
     void show(Round round);
     void say(QString words);
     void fail(const std::string& message);
@@ -143,6 +160,7 @@ private:
     std::vector<RoundRow> rows_;
     std::set<std::string> done_;
     std::vector<Written> written_;
+    std::vector<Written> undone_; ///< In the order in which they were taken back.
     QString said_;
     QString error_;
     bool started_ = false;

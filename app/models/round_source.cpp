@@ -10,24 +10,6 @@
 
 namespace lathhouse::models {
 
-namespace {
-
-Error something_else_came()
-{
-    return {ErrorCode::NotFound,
-            "something else was written into the journal since, so nothing is taken back; "
-            "`lathhouse log undo` takes back what was written last"};
-}
-
-/// Facts that change as a journal would change them.
-struct InMemory {
-    plan::HouseholdFacts facts;
-    /// Spot of each plant before each event, to be put back.
-    std::vector<std::vector<home::Plant>> before;
-};
-
-} // namespace
-
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
 {
     auto record = [folder](const home::Event& event) -> Result<void> {
@@ -54,40 +36,56 @@ RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<p
         const auto undone = store->turn_back(journal::HouseholdStore::Direction::Undo, now);
         return undone ? Result<void>{} : Result<void>{undone.error()};
     };
-    return {std::move(load), std::move(record), std::move(take_back), true};
+    auto bring_back = [folder](const std::string& key, calendar::Instant now) -> Result<void> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        const auto again = store->turn_back(journal::HouseholdStore::Direction::Redo, now);
+        if (!again) {
+            return again.error();
+        }
+        if (!*again) {
+            return something_else_came();
+        }
+        if ((*again)->detail("task") != key) { // Another program took something back: that stays taken back.
+            const auto left = store->turn_back(journal::HouseholdStore::Direction::Undo, now);
+            return left ? something_else_came() : left.error();
+        }
+        return {};
+    };
+    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), true};
 }
 
 RoundSource round_in_memory(plan::HouseholdFacts facts)
 {
-    const auto kept = std::make_shared<InMemory>(InMemory{std::move(facts), {}});
-    auto load = [kept]() -> Result<plan::HouseholdFacts> { return kept->facts; };
-    auto record = [kept](const home::Event& event) -> Result<void> {
-        kept->before.push_back(kept->facts.as_told.plants);
-        kept->facts.events.push_back(event);
-        for (auto& plant : kept->facts.as_told.plants) {
-            if (event.kind == home::EventKind::Moved && event.plant == plant.id) {
-                plant.spot = event.spot;
+    return round_in_memory(std::make_shared<MemoryHousehold>(std::move(facts)));
+}
+
+RoundSource round_in_memory(std::shared_ptr<MemoryHousehold> household)
+{
+    auto load = [household]() -> Result<plan::HouseholdFacts> { return household->facts(); };
+    auto record = [household](const home::Event& event) {
+        return household->change(std::string{event.detail("task")}, [&](plan::HouseholdFacts& facts) -> Result<void> {
+            facts.events.push_back(event);
+            for (auto& plant : facts.as_told.plants) {
+                if (event.kind == home::EventKind::Moved && event.plant == plant.id) {
+                    plant.spot = event.spot;
+                }
             }
-        }
-        return {};
+            return {};
+        });
     };
-    auto take_back = [kept](const std::string& key, calendar::Instant) -> Result<void> {
-        if (kept->before.empty() || kept->facts.events.back().detail("task") != key) {
-            return something_else_came();
-        }
-        kept->facts.events.pop_back();
-        kept->facts.as_told.plants = std::move(kept->before.back());
-        kept->before.pop_back();
-        return {};
-    };
-    return {std::move(load), std::move(record), std::move(take_back), false};
+    auto take_back = [household](const std::string& key, calendar::Instant) { return household->take_back(key); };
+    auto bring_back = [household](const std::string& key, calendar::Instant) { return household->bring_back(key); };
+    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), false};
 }
 
 RoundSource no_round(Error why)
 {
+    const auto refuse = [why](const std::string&, calendar::Instant) -> Result<void> { return why; };
     return {[why]() -> Result<plan::HouseholdFacts> { return why; },
-            [why](const home::Event&) -> Result<void> { return why; },
-            [why](const std::string&, calendar::Instant) -> Result<void> { return why; }, false};
+            [why](const home::Event&) -> Result<void> { return why; }, refuse, refuse, false};
 }
 
 } // namespace lathhouse::models

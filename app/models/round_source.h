@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/household_door.h"
 #include "core/base/result.h"
 #include "core/home/history.h"
 #include "core/plan/round_parts.h"
@@ -20,6 +21,8 @@ struct RoundSource {
     /// Takes back what was written last, given the task's key that it is thought to be. Errors: NotFound
     /// where something else was written last.
     std::function<Result<void>(const std::string& key, calendar::Instant now)> take_back;
+    /// Writes again what was taken back last. Errors as take_back.
+    std::function<Result<void>(const std::string& key, calendar::Instant now)> bring_back;
     /// Whether what is ticked outlasts the window.
     bool keeps = true;
 };
@@ -28,6 +31,8 @@ struct RoundSource {
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);
 /// Facts without a folder: ticks stay in memory.
 RoundSource round_in_memory(plan::HouseholdFacts facts);
+/// The same facts for several pages.
+RoundSource round_in_memory(std::shared_ptr<MemoryHousehold> household);
 /// No household at all; `load` gives that error.
 RoundSource no_round(Error why);
 

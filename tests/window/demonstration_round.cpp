@@ -4,6 +4,10 @@
 #include "core/climate/station_table.h"
 #include "core/home/demonstration.h"
 
+#include <algorithm>
+#include <functional>
+#include <vector>
+
 namespace lathhouse::models {
 
 Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
@@ -35,6 +39,51 @@ Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
                             calendar::start_of_day_utc(found),
                             "",
                             {{"pest", "mealybug"}}});
+    return facts;
+}
+
+plan::HouseholdFacts with_cold_night(plan::HouseholdFacts facts, calendar::Date today)
+{
+    const auto outdoors = std::ranges::find_if(facts.as_told.spots,
+                                               [](const home::Spot& spot) { return home::is_outdoors(spot.kind); });
+    std::vector<home::Plant*> tender;
+    for (auto& plant : facts.as_told.plants) {
+        tender.push_back(&plant);
+    }
+    std::ranges::sort(tender, std::greater{}, [](const home::Plant* plant) { return plant->lines.damage_begins; });
+    for (std::size_t place = 0; place < 3 && place < tender.size(); ++place) {
+        tender[place]->spot = outdoors->id;
+    }
+    const auto entered = calendar::start_of_day_utc(today);
+    for (int day = 1; day <= 10; ++day) {
+        const bool cold = day == 1;
+        facts.log.forecasts.push_back(
+            {today, today + calendar::Days{day}, Celsius::from_degrees(cold ? 1.0 : 6.0 + day * 0.3),
+             cold ? climate::NightWeather{climate::Sky::Clear, climate::Wind::Calm} : climate::NightWeather{},
+             std::nullopt, entered});
+    }
+    for (int night = 12; night >= 1; --night) {
+        const bool clear = night % 3 != 0;
+        facts.log.readings.push_back(
+            {outdoors->id, today - calendar::Days{night}, Celsius::from_degrees(7.0 + night * 0.2), std::nullopt,
+             clear ? climate::NightWeather{climate::Sky::Clear, climate::Wind::Calm}
+                   : climate::NightWeather{climate::Sky::Cloudy, std::nullopt},
+             Celsius::from_degrees(7.0 + night * 0.2 - (clear ? 2.6 : 1.1)), entered, {}});
+    }
+    return facts;
+}
+
+plan::HouseholdFacts with_seeds(plan::HouseholdFacts facts, calendar::Date today)
+{
+    const int year = static_cast<int>(today.year());
+    auto& book = facts.seeds;
+    book.lots = {{1, "Tomato, red", "Solanum lycopersicum", year - 1, 85.0, 60, ""},
+                 {2, "Zinnia", "Zinnia elegans", year, 70.0, 40, ""},
+                 {3, "Parsley", "Petroselinum crispum", std::nullopt, std::nullopt, std::nullopt, ""},
+                 {4, "Lettuce, old", "Lactuca sativa", year - 9, std::nullopt, 300, ""}};
+    book.trays = {{1, 1, today - calendar::Days{40}, 20, std::nullopt, Celsius::from_degrees(21.0), ""},
+                  {2, 2, today - calendar::Days{9}, 12, std::nullopt, Celsius::from_degrees(21.0), ""}};
+    book.counts = {{1, today - calendar::Days{20}, 17, true}};
     return facts;
 }
 

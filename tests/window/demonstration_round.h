@@ -10,4 +10,10 @@ namespace lathhouse::models {
 /// before `today`, so that all three classes of plants are there.
 Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today);
 
+/// The same with a forecast of ten nights, tonight clear, calm and cold, with a thermometer log of the outdoor
+/// spot, and with the three plants that mind cold most standing there.
+plan::HouseholdFacts with_cold_night(plan::HouseholdFacts facts, calendar::Date today);
+/// The same with four lots of seed: one counted, one with a tray that is waited for, one of a packet, one old.
+plan::HouseholdFacts with_seeds(plan::HouseholdFacts facts, calendar::Date today);
+
 } // namespace lathhouse::models

@@ -16,6 +16,7 @@ Item {
         id: page
         anchors.fill: parent
         round: household.round
+        tonight: household.tonight
         narrow: false
         focus: true
     }
@@ -34,7 +35,9 @@ Item {
             compare(household.error, "");
             household.renew(kind);
             household.round.start();
+            household.tonight.start();
             tryCompare(household.round, "working", false, 30000);
+            tryCompare(household.tonight, "working", false, 30000);
             named("roundRows").forceActiveFocus();
         }
 
@@ -166,6 +169,115 @@ Item {
             verify(!named("roundEmpty").visible);
             verify(named("failure").visible);
             compare((named("failureText") as Text).text, "The folder is gone.");
+        }
+
+        function test_leavingOutAsksWhyAndIsTakenBackAndDoneAgain() {
+            const before = household.round.count;
+            const task = household.taskOf(0);
+            keyClick(Qt.Key_S);
+            const field = named("whyField");
+            verify(field.activeFocus);
+            keyClick(Qt.Key_Return);
+            verify(named("failure").visible);
+            compare(household.round.count, before);
+            for (const letter of "still wet")
+                keyClick(letter);
+            compare((field as SheetField).text, "still wet");
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(!named("leaving").visible);
+            verify(!named("failure").visible);
+            compare(household.round.count, before - 1);
+            verify((named("said") as Text).text.startsWith("Left out: "));
+            verify(named("roundRows").activeFocus);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            compare(household.round.count, before);
+            compare(household.taskOf(0), task);
+            verify(named("redoButton").visible);
+            keyClick(Qt.Key_Z, Qt.ControlModifier | Qt.ShiftModifier);
+            settle();
+            compare(household.round.count, before - 1);
+            verify(!named("redoButton").visible);
+            mouseClick(named("undoButton"));
+            settle();
+            compare(household.round.count, before);
+            keyClick(Qt.Key_S);
+            keyClick(Qt.Key_Escape);
+            verify(!named("leaving").visible);
+            verify(named("roundRows").activeFocus);
+        }
+
+        function test_withoutForecastTonightSaysHowToGiveOne() {
+            verify((named("missing") as Text).text.includes("lathhouse log forecast"));
+            verify((named("carryWords") as Text).Accessible.name.startsWith("No forecast for tonight."));
+            verify(!named("coldBand").visible);
+            const line = named("forecastLine") as LogLine;
+            verify(line.visible);
+            const field = findChild(line, "lowField") as SheetField;
+            mouseClick(field);
+            for (const letter of "62")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.tonight.error.includes("Did you mean 6.2?"));
+            verify(field.wrong);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "6,2")
+                keyClick(letter);
+            verify(!field.wrong);
+            mouseClick(findChild(line, "calmChip"));
+            mouseClick(findChild(line, "keepButton"));
+            tryCompare(household.tonight, "working", false, 30000);
+            compare(household.tonight.hasForecast, true);
+            verify(!line.visible);
+            verify((named("tonightSaid") as Text).text.startsWith("Kept: a forecast of 6.2"));
+            verify(household.tonight.why.includes("clear and calm"));
+        }
+
+        function test_coldNightIsTheTitleAndGoesWithTheLastPlant() {
+            open("cold");
+            const carries = household.round.carriesLeft;
+            verify(carries > 1);
+            const band = named("coldBand");
+            verify(band.visible);
+            const title = named("coldTitle") as Text;
+            verify(title.text.startsWith("Carry "));
+            verify(title.text.endsWith(" plants in this evening"));
+            compare(household.tonight.plants.count >= carries, true);
+            compare(household.tonight.plants.at(0, "carry"), true);
+            mouseClick(named("allInButton"));
+            settle();
+            compare(household.round.carriesLeft, 0);
+            verify(!band.visible);
+            keyClick(Qt.Key_U);
+            settle();
+            compare(household.round.carriesLeft, 1);
+            verify(band.visible);
+            verify(title.text === "Carry one plant in this evening");
+        }
+
+        function test_tenNightsStandAsChartAndAsTable() {
+            open("cold");
+            compare(household.tonight.nights.count, 10);
+            verify(named("tenNights").visible);
+            keyClick(Qt.Key_T);
+            verify(!named("tenNights").visible);
+            verify(named("tenNightsTable").visible);
+            keyClick(Qt.Key_T);
+            verify(named("tenNights").visible);
+            verify(household.tonight.nights.at(0, "sentence").includes("middle low"));
+        }
+
+        function test_narrowPutsTonightAboveAndTheNightsBelow() {
+            open("cold");
+            page.narrow = true;
+            verify(!named("tonightSide").visible);
+            const list = named("roundRows") as ListView;
+            list.positionViewAtBeginning();
+            tryVerify(() => (named("tonightLine") as Text).text.startsWith("Tonight "));
+            list.positionViewAtEnd();
+            tryVerify(() => findChild(list.footerItem, "tenNights").visible);
+            page.narrow = false;
         }
     }
 }

@@ -1,4 +1,7 @@
+#include "app/models/home_model.h"
 #include "app/models/round_model.h"
+#include "app/models/seeds_model.h"
+#include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "tests/models/year_filler.h"
 #include "tests/window/demonstration_round.h"
@@ -45,16 +48,25 @@ protected:
             models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
         static const auto kFacts = models::demonstration_facts(calendar::Date{2026, 5, 16});
         ASSERT_TRUE(kFacts) << kFacts.error().message;
-        round = std::make_unique<models::RoundModel>(
-            models::round_in_memory(*kFacts),
-            models::RoundLook{
-                calendar::Date{2026, 5, 16},
-                models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
-                {{"South sill", 0}, {"Roofed balcony", 3}}});
+        const models::TodayLook look{
+            calendar::Date{2026, 5, 16},
+            models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+            {{"South sill", 0}, {"Roofed balcony", 3}}};
+        const auto household = std::make_shared<models::MemoryHousehold>(
+            models::with_seeds(models::with_cold_night(*kFacts, look.today), look.today));
+        const auto door = models::door_to_memory(household);
+        round = std::make_unique<models::RoundModel>(models::round_in_memory(household),
+                                                     models::RoundLook{look.today, look.words, look.hands});
+        tonight = std::make_unique<models::TonightModel>(door, look);
+        seeds = std::make_unique<models::SeedsModel>(door, look);
+        home = std::make_unique<models::HomeModel>(door, look);
         engine = std::make_unique<QQmlApplicationEngine>();
         engine->addImportPath("qrc:/qt/qml");
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
                                       {"round", QVariant::fromValue(round.get())},
+                                      {"tonight", QVariant::fromValue(tonight.get())},
+                                      {"seeds", QVariant::fromValue(seeds.get())},
+                                      {"home", QVariant::fromValue(home.get())},
                                       {"scheme", scheme},
                                       {"textPercent", text_percent},
                                       {"width", width},
@@ -76,13 +88,23 @@ protected:
     void go_to_round()
     {
         QTest::keyClick(window, Qt::Key_1);
-        ASSERT_TRUE(QTest::qWaitFor([this] { return !round->working() && round->rowCount() > 0; }, 30'000));
+        ASSERT_TRUE(QTest::qWaitFor(
+            [this] { return !round->working() && round->rowCount() > 0 && !tonight->working(); }, 30'000));
+        QTest::qWait(30);
+    }
+    void go_to(Qt::Key key, models::SheetModel& page)
+    {
+        QTest::keyClick(window, key);
+        ASSERT_TRUE(QTest::qWaitFor([&page] { return page.known() && !page.working(); }, 30'000));
         QTest::qWait(30);
     }
     QQuickItem* item(const char* name) const { return window->findChild<QQuickItem*>(name); }
 
     std::unique_ptr<models::YearModel> model;
     std::unique_ptr<models::RoundModel> round;
+    std::unique_ptr<models::TonightModel> tonight;
+    std::unique_ptr<models::SeedsModel> seeds;
+    std::unique_ptr<models::HomeModel> home;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
 };
@@ -97,6 +119,13 @@ TEST_F(YearWindow, EveryWidthThemeAndTextSizeLoadsWithoutAWarning)
                 if (text_percent != 85) {
                     go_to_round();
                     EXPECT_FALSE(window->grabWindow().isNull());
+                    go_to(Qt::Key_4, *seeds);
+                    EXPECT_FALSE(window->grabWindow().isNull());
+                    go_to(Qt::Key_5, *home);
+                    for (int section = 0; section < 3; ++section) {
+                        home->setSection(section);
+                        EXPECT_FALSE(window->grabWindow().isNull());
+                    }
                 }
                 EXPECT_TRUE(warnings().isEmpty()) << warnings().join('\n').toStdString();
             }
@@ -149,6 +178,42 @@ TEST_F(YearWindow, EverythingThatActsHasAName)
         return nameless.isEmpty() && item("tableRows") != nullptr && item("tableRows")->isVisible();
     });
     EXPECT_TRUE(named) << nameless.join(' ').toStdString();
+}
+
+TEST_F(YearWindow, EverythingOfSeedsAndHomeHasAName)
+{
+    QAccessible::setActive(true);
+    QAccessibleInterface* root = QAccessible::queryAccessibleInterface(window);
+    ASSERT_NE(root, nullptr);
+    go_to(Qt::Key_4, *seeds);
+    QStringList nameless;
+    collect_nameless(root, nameless);
+    EXPECT_TRUE(nameless.isEmpty()) << "seeds: " << nameless.join(' ').toStdString();
+    go_to(Qt::Key_5, *home);
+    for (int section = 0; section < 3; ++section) {
+        home->setSection(section);
+        for (int form = 0; form < 2; ++form) { // As charts and as tables.
+            nameless.clear();
+            collect_nameless(root, nameless);
+            EXPECT_TRUE(nameless.isEmpty()) << section << ": " << nameless.join(' ').toStdString();
+            QTest::keyClick(window, Qt::Key_T);
+            QTest::qWait(10);
+        }
+    }
+}
+
+TEST_F(YearWindow, ColdNightIsInTheTitleAndInTheTab)
+{
+    EXPECT_TRUE(window->title().startsWith("Lathhouse"));
+    go_to_round();
+    ASSERT_GT(round->carriesLeft(), 0);
+    EXPECT_TRUE(window->title().startsWith("Carry ")) << window->title().toStdString();
+    ASSERT_NE(item("roundBadge"), nullptr);
+    EXPECT_TRUE(item("roundBadge")->isVisible());
+    round->tickCarries();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !round->working(); }, 30'000));
+    EXPECT_TRUE(window->title().startsWith("Lathhouse"));
+    EXPECT_FALSE(item("roundBadge")->isVisible());
 }
 
 TEST_F(YearWindow, EverythingOfTheRoundHasAName)

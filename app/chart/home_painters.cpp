@@ -1,0 +1,283 @@
+#include "app/chart/home_painters.h"
+
+#include "app/chart/axis.h"
+#include "app/chart/chart_label.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QFontMetricsF>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::chart {
+
+namespace {
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("HomePainters", words);
+}
+
+QColor hand_colour(const ChartInk& ink, int hand)
+{
+    return hand >= 0 && !ink.spots.isEmpty() ? ink.spots[hand % ink.spots.size()] : ink.ink;
+}
+
+QColor hand_tint(const ChartInk& ink, int hand)
+{
+    return hand >= 0 && !ink.tints.isEmpty() ? ink.tints[hand % ink.tints.size()] : ink.band;
+}
+
+/// Words beside a mark: right of it, else left of it, else below or above.
+ChartLabel beside(const QStringList& lines, const QFont& font, const QColor& colour, QPointF at, qreal away,
+                  const QRectF& room)
+{
+    ChartLabel label{.lines = lines, .font = font, .colour = colour};
+    measure(label);
+    const QSizeF size = label.wish.size;
+    const qreal top = label.wish.ascent - size.height() / 2.0;
+    label.wish.room = room;
+    label.wish.homes = {{at.x() + away, at.y() + top},
+                        {at.x() - away - size.width(), at.y() + top},
+                        {at.x() - size.width() / 2.0, at.y() + away + label.wish.ascent},
+                        {at.x() - size.width() / 2.0, at.y() - away - size.height() + label.wish.ascent}};
+    return label;
+}
+
+} // namespace
+
+void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceMap& map, QRectF room)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QFontMetricsF metrics(ink.small);
+    const qreal rim = metrics.height() + 4.0;
+    const qreal radius = std::floor(std::min(room.width(), room.height()) / 2.0 - rim);
+    if (radius < 20.0) {
+        return;
+    }
+    const QPointF middle(std::round(room.center().x()), std::round(room.center().y()));
+    const auto at = [&](QPointF share) { return middle + share * radius; };
+    painter.setPen(QPen(ink.edge, 1.5));
+    painter.setBrush(ink.well);
+    painter.drawEllipse(middle, radius, radius);
+
+    QPainterPath disc;
+    disc.addEllipse(middle, radius, radius);
+    painter.save();
+    painter.setClipPath(disc);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(ink.cold, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    for (const auto& line : map.coast) {
+        QPolygonF points;
+        for (const QPointF& point : line) {
+            points.append(at(point));
+        }
+        painter.drawPolyline(points);
+    }
+    painter.restore();
+
+    painter.setBrush(Qt::NoBrush);
+    for (const auto& ring : map.rings) {
+        painter.setPen(QPen(ink.edge, 1.0, Qt::DotLine));
+        painter.drawEllipse(middle, radius * ring.share, radius * ring.share);
+    }
+    for (const auto& station : map.stations) {
+        QColor line = ink.ink2;
+        line.setAlphaF(0.55F);
+        painter.setPen(QPen(line, 0.6 + 6.0 * station.weight, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLine(middle, at(station.at));
+    }
+    std::vector<ChartLabel> labels;
+    const QRectF within = room.adjusted(1.0, 1.0, -1.0, -1.0);
+    for (const auto& station : map.stations) {
+        const QPointF point = at(station.at);
+        const qreal size = 4.5 + 9.0 * std::sqrt(std::clamp(station.weight, 0.0, 1.0));
+        painter.setPen(QPen(ink.ink, 1.6, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.setBrush(ink.sheet);
+        painter.drawPolygon(QPolygonF{point + QPointF(0.0, -size), point + QPointF(size * 0.95, size * 0.75),
+                                      point + QPointF(-size * 0.95, size * 0.75)});
+        labels.push_back(beside({station.name, station.away}, ink.small, ink.ink, point, size + 4.0, within));
+    }
+    // The home: a square under a roof.
+    painter.setPen(QPen(ink.action, 2.6, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPolyline(QPolygonF{middle + QPointF(-10.0, -5.0), middle + QPointF(0.0, -14.0), middle + QPointF(10.0, -5.0)});
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink.action);
+    painter.drawRect(QRectF(middle.x() - 6.0, middle.y() - 6.0, 12.0, 12.0));
+    labels.insert(labels.begin(), beside({tr("home")}, ink.small_strong, ink.ink, middle, 14.0, within));
+    for (const auto& ring : map.rings) {
+        labels.push_back(beside({ring.words}, ink.small, ink.ink2, middle + QPointF(0.0, radius * ring.share),
+                                -metrics.height() / 2.0, within));
+        std::swap(labels.back().wish.homes[0], labels.back().wish.homes[2]);
+        labels.back().wish.homes.resize(1);
+    }
+    for (const auto& town : map.towns) {
+        const QPointF point = at(town.at);
+        painter.setBrush(ink.ink2);
+        painter.drawRect(QRectF(point.x() - 2.0, point.y() - 2.0, 4.0, 4.0));
+        QFont slanted = ink.small;
+        slanted.setItalic(true);
+        labels.push_back(beside({town.name}, slanted, ink.ink2, point, 6.0, within));
+    }
+    const auto places = places_at_home(wishes_of(labels));
+    for (std::size_t label = 0; label < labels.size(); ++label) {
+        if (places[label]) {
+            write_label(painter, ink, labels[label], *places[label]);
+        }
+    }
+    painter.setFont(ink.small);
+    painter.setPen(ink.ink2);
+    const auto point = [&](const QString& words, QPointF where) {
+        painter.drawText(QRectF(where.x() - 20.0, where.y() - rim / 2.0, 40.0, rim), Qt::AlignCenter, words);
+    };
+    point(tr("N"), middle + QPointF(0.0, -radius - rim / 2.0));
+    point(tr("S"), middle + QPointF(0.0, radius + rim / 2.0));
+    point(tr("W"), middle + QPointF(-radius - rim / 2.0, 0.0));
+    point(tr("E"), middle + QPointF(radius + rim / 2.0, 0.0));
+}
+
+void draw_spot_light(QPainter& painter, const ChartInk& ink, const models::SpotLight& light,
+                     const models::YearWords& words, QRectF room)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    double most = 1.0;
+    for (const double moles : light.moles) {
+        most = std::max(most, moles);
+    }
+    for (const auto& need : light.needs) {
+        most = std::max(most, need.thrive);
+    }
+    const Axis axis(0.0, most, 5);
+    const QFontMetricsF metrics(ink.small_strong);
+    qreal right = 0.0;
+    for (const auto& need : light.needs) {
+        right = std::max(right, metrics.horizontalAdvance(tr("%1, thrives").arg(need.plant)) + 10.0);
+    }
+    right = std::min(right, room.width() * 0.3);
+    const qreal left = axis.label_width(ink, words, false);
+    const QRectF plot(room.left() + left, room.top() + metrics.height(), room.width() - left - right,
+                      room.height() - 2.0 * metrics.height() - 6.0);
+    axis.draw(painter, ink, plot, words, false);
+    const qreal step = plot.width() / 12.0;
+    const auto x = [&](int month) { return plot.left() + step * (month + 0.5); };
+
+    std::vector<SideLabel> labels;
+    for (const auto& need : light.needs) {
+        const qreal y = axis.y(plot, need.thrive);
+        painter.setPen(QPen(ink.leaf, 1.2));
+        painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
+        labels.push_back({tr("%1, thrives").arg(need.plant), ink.leaf, y});
+    }
+    draw_side_labels(painter, ink, labels, plot.right() + 8.0, right - 8.0, room.top(), room.bottom());
+
+    const QColor hand = hand_colour(ink, light.hand);
+    QPolygonF line;
+    for (int month = 0; month < 12; ++month) {
+        line.append({x(month), axis.y(plot, light.moles[static_cast<std::size_t>(month)])});
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(hand, 2.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPolyline(line);
+    painter.setBrush(ink.sheet);
+    painter.setPen(QPen(hand, 1.8));
+    for (const QPointF& point : line) {
+        painter.drawEllipse(point, 3.4, 3.4);
+    }
+    painter.setFont(ink.small);
+    painter.setPen(ink.ink2);
+    for (int month = 0; month < 12; ++month) {
+        const QString name = words.month(calendar::Date{2001, static_cast<unsigned short>(month + 1), 15});
+        if (step >= metrics.horizontalAdvance(name) + 2.0 || month % 2 == 0) {
+            painter.drawText(QRectF(x(month) - 30.0, plot.bottom() + 5.0, 60.0, metrics.height()), Qt::AlignHCenter, name);
+        }
+    }
+    // The name stands above the highest point, off the line.
+    const auto highest = std::ranges::min_element(line, {}, &QPointF::y);
+    const qreal width = metrics.horizontalAdvance(light.name);
+    const qreal name_x = std::clamp(highest->x() - width / 2.0, plot.left() + 2.0, std::max(plot.left() + 2.0, plot.right() - width));
+    write_with_halo(painter, {name_x, std::max(room.top() + metrics.ascent(), highest->y() - 9.0)}, light.name,
+                    ink.small_strong, ink.ink, ink.sheet);
+}
+
+void draw_offset_course(QPainter& painter, const ChartInk& ink, const models::OffsetCourse& course,
+                        const models::YearWords& words, QRectF room)
+{
+    if (course.steps.empty()) {
+        return;
+    }
+    painter.setRenderHint(QPainter::Antialiasing);
+    double least = 0.0;
+    double most = 0.0;
+    for (const auto& step : course.steps) {
+        least = std::min(least, step.low);
+        most = std::max(most, step.high);
+    }
+    for (const auto& night : course.nights) {
+        least = std::min(least, night.difference);
+        most = std::max(most, night.difference);
+    }
+    const Axis axis(least, most, 7);
+    const QFontMetricsF metrics(ink.small_strong);
+    const qreal left = axis.label_width(ink, words, true);
+    const QRectF plot(room.left() + left, room.top() + metrics.height(), room.width() - left - 8.0,
+                      room.height() - 2.0 * metrics.height() - 6.0);
+    // With few nights the band keeps to the left, so that there is room for those to come.
+    const auto count = static_cast<int>(course.nights.size());
+    const qreal step = plot.width() / std::max(10, count);
+    const auto x = [&](int night) { return plot.left() + step * night; };
+
+    QPolygonF band;
+    QPolygonF middle;
+    for (int night = 0; night <= count; ++night) {
+        const auto& known = course.steps[static_cast<std::size_t>(night)];
+        band.append({x(night), axis.y(plot, known.high)});
+        middle.append({x(night), axis.y(plot, known.mean)});
+    }
+    for (int night = count; night >= 0; --night) {
+        band.append({x(night), axis.y(plot, course.steps[static_cast<std::size_t>(night)].low)});
+    }
+    if (count == 0) { // The guess alone, as wide as the plot and dotted at its end.
+        const auto& known = course.steps.front();
+        band = QPolygonF{{plot.left(), axis.y(plot, known.high)}, {plot.right(), axis.y(plot, known.high)},
+                         {plot.right(), axis.y(plot, known.low)}, {plot.left(), axis.y(plot, known.low)}};
+        middle = QPolygonF{{plot.left(), axis.y(plot, known.mean)}, {plot.right(), axis.y(plot, known.mean)}};
+    }
+    const QColor hand = hand_colour(ink, course.hand);
+    painter.setPen(QPen(hand, 0.9));
+    painter.setBrush(hand_tint(ink, course.hand));
+    painter.drawPolygon(band);
+    axis.draw(painter, ink, plot, words, true);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(hand, 2.6, count == 0 ? Qt::DotLine : Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPolyline(middle);
+    for (int night = 1; night <= count; ++night) {
+        const auto& of = course.nights[static_cast<std::size_t>(night - 1)];
+        const QPointF at(x(night), axis.y(plot, of.difference));
+        painter.setPen(QPen(ink.ink, 1.6));
+        painter.setBrush(of.kind == climate::NightKind::Other ? ink.ink : ink.sheet);
+        if (of.kind == climate::NightKind::Unknown) {
+            painter.drawRect(QRectF(at.x() - 3.5, at.y() - 3.5, 7.0, 7.0));
+        } else {
+            painter.drawEllipse(at, 4.0, 4.0);
+        }
+    }
+    painter.setFont(ink.small);
+    painter.setPen(ink.ink2);
+    const auto foot = [&](int night, const QString& name) {
+        painter.drawText(QRectF(x(night) - 60.0, plot.bottom() + 5.0, 120.0, metrics.height()), Qt::AlignHCenter, name);
+    };
+    if (count > 0) {
+        foot(1, count > 12 ? words.whole(1) : tr("night 1"));
+        for (int night = 5; night <= count; night += count > 60 ? 20 : 5) {
+            foot(night, words.whole(night));
+        }
+    }
+    write_with_halo(painter, {plot.left() + 6.0, plot.top() + metrics.ascent() + 2.0},
+                    count == 0 ? tr("a guess: no night is logged yet") : tr("left: the guess before any log"), ink.small,
+                    ink.ink2, ink.sheet);
+}
+
+} // namespace lathhouse::chart

@@ -1,0 +1,64 @@
+#include "app/chart/tonight_items.h"
+
+#include "app/chart/ten_nights_painter.h"
+
+namespace lathhouse::chart {
+
+void TenNightsChart::setTonight(models::TonightModel* tonight)
+{
+    if (tonight == tonight_) {
+        return;
+    }
+    if (tonight_) {
+        tonight_->disconnect(this);
+    }
+    tonight_ = tonight;
+    if (tonight_) {
+        connect(tonight_, &models::TonightModel::tonightChanged, this, [this] { update(); });
+    }
+    emit tonightChanged();
+    update();
+}
+
+void TenNightsChart::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+{
+    if (tonight_) {
+        draw_ten_nights(painter, ink, tonight_->ten(), tonight_->words(), room);
+    }
+}
+
+NightRuler::NightRuler(QQuickItem* parent) : SheetChart(parent)
+{
+    connect(this, &NightRuler::placesChanged, this, [this] { update(); });
+}
+
+void NightRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    const auto x = [&](qreal share) { return room.left() + 2.0 + (room.width() - 4.0) * share; };
+    const qreal y = room.center().y();
+    const QColor hand = spot_colour_ >= 0 && !ink.spots.isEmpty() ? ink.spots[spot_colour_ % ink.spots.size()] : ink.cold;
+    painter.setPen(QPen(ink.rule, 1.0));
+    painter.drawLine(QPointF(x(0.0), y), QPointF(x(1.0), y));
+    if (zero_at_ >= 0.0) {
+        painter.setPen(QPen(ink.edge, 1.0));
+        painter.drawLine(QPointF(x(zero_at_), room.top() + 2.0), QPointF(x(zero_at_), room.bottom() - 2.0));
+    }
+    if (line_at_ > low_at_) { // What of the range lies at or below the line.
+        const QRectF harm(QPointF(x(low_at_), y - 7.0), QPointF(x(qMin(line_at_, high_at_)), y + 7.0));
+        painter.setPen(QPen(ink.caution, 1.0));
+        painter.setBrush(hatch_brush(ink.caution, painter.device()->devicePixelRatioF()));
+        painter.drawRect(harm);
+    }
+    painter.setPen(QPen(hand, 2.0));
+    painter.drawLine(QPointF(x(low_at_), y), QPointF(x(high_at_), y));
+    for (const qreal end : {low_at_, high_at_}) {
+        painter.drawLine(QPointF(x(end), y - 5.0), QPointF(x(end), y + 5.0));
+    }
+    painter.setBrush(ink.sheet);
+    painter.drawEllipse(QPointF(x(middle_at_), y), 3.8, 3.8);
+    painter.setPen(QPen(ink.caution, 3.0, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(QPointF(x(line_at_), y - 11.0), QPointF(x(line_at_), y + 11.0));
+}
+
+} // namespace lathhouse::chart

@@ -1,0 +1,174 @@
+#include "app/models/home_model.h"
+
+#include "app/models/tonight_model.h"
+#include "app/models/typed_number.h"
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+namespace {
+
+template <class Spots>
+std::vector<SheetRows::Row> chips_of(const Spots& spots)
+{
+    std::vector<SheetRows::Row> chips;
+    for (const auto& spot : spots) {
+        chips.push_back({spot.name, spot.hand});
+    }
+    return chips;
+}
+
+} // namespace
+
+HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), figures_({"label", "value", "sentence"}),
+      stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
+      light_months_({"month", "moles", "who", "sentence"}), light_plants_({"plant", "wants", "words", "sentence"}),
+      outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"})
+{
+}
+
+void HomeModel::setSection(int section)
+{
+    if (section >= 0 && section <= 2 && section != section_) {
+        section_ = section;
+        clear_error();
+        emit sectionChanged();
+    }
+}
+
+void HomeModel::setSpot(int spot)
+{
+    if (spot >= 0 && spot < static_cast<int>(facts_.light.size()) && spot != spot_) {
+        spot_ = spot;
+        show_spot();
+    }
+}
+
+void HomeModel::setOutdoor(int outdoor)
+{
+    if (outdoor >= 0 && outdoor < static_cast<int>(facts_.offsets.size()) && outdoor != outdoor_) {
+        outdoor_ = outdoor;
+        clear_error();
+        show_outdoor();
+    }
+}
+
+const SpotLight* HomeModel::light() const
+{
+    const auto place = static_cast<std::size_t>(spot_);
+    return place < facts_.light.size() ? &facts_.light[place] : nullptr;
+}
+
+const OffsetCourse* HomeModel::offset() const
+{
+    const auto place = static_cast<std::size_t>(outdoor_);
+    return place < facts_.offsets.size() ? &facts_.offsets[place] : nullptr;
+}
+
+QString HomeModel::spotFacts() const
+{
+    return light() != nullptr ? light()->facts : QString{};
+}
+
+QString HomeModel::lightLine() const
+{
+    if (light() == nullptr) {
+        return {};
+    }
+    const auto [least, most] = std::ranges::minmax(light()->moles);
+    return tr("%1: %2 to %3 moles of light a day through the year")
+        .arg(light()->name, words().decimal(least, 1), words().decimal(most, 1));
+}
+
+QString HomeModel::offsetTitle() const
+{
+    return offset() != nullptr ? tr("%1 against the open air").arg(offset()->name) : QString{};
+}
+
+QString HomeModel::offsetNow() const
+{
+    return offset() != nullptr ? offset()->now : QString{};
+}
+
+QString HomeModel::offsetRange() const
+{
+    return offset() != nullptr ? offset()->range : QString{};
+}
+
+QString HomeModel::offsetKinds() const
+{
+    return offset() != nullptr ? offset()->kinds : QString{};
+}
+
+void HomeModel::show_spot()
+{
+    light_months_.show(light() != nullptr ? light()->months : std::vector<SheetRows::Row>{});
+    light_plants_.show(light() != nullptr ? light()->plants : std::vector<SheetRows::Row>{});
+    emit spotChanged();
+}
+
+void HomeModel::show_outdoor()
+{
+    nights_.show(offset() != nullptr ? offset()->rows : std::vector<SheetRows::Row>{});
+    emit outdoorChanged();
+}
+
+void HomeModel::read()
+{
+    work<HomeFacts>(
+        [load = door_.load, look = look_] {
+            return load().transform([&](const plan::HouseholdFacts& facts) { return home_facts(facts, look); });
+        },
+        [this](Result<HomeFacts> made) {
+            if (!made) {
+                fail(made.error().message);
+                return;
+            }
+            facts_ = std::move(*made);
+            spot_ = std::clamp(spot_, 0, std::max(0, static_cast<int>(facts_.light.size()) - 1));
+            outdoor_ = std::clamp(outdoor_, 0, std::max(0, static_cast<int>(facts_.offsets.size()) - 1));
+            figures_.show(facts_.figures);
+            stations_.show(facts_.stations);
+            spots_.show(chips_of(facts_.light));
+            outdoors_.show(chips_of(facts_.offsets));
+            show_spot();
+            show_outdoor();
+            set_known();
+            emit homeChanged();
+        });
+}
+
+bool HomeModel::logNight(const QString& low, int sky)
+{
+    clear_error();
+    if (offset() == nullptr) {
+        return false;
+    }
+    const auto typed = typed_temperature(low, look_.words);
+    if (!typed.value) {
+        fail_with(typed.trouble);
+        return false;
+    }
+    const home::Reading reading{offset()->spot, look_.today, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
+    work<bool>(
+        [log = door_.log, reading]() -> Result<bool> {
+            const auto kept = log(reading);
+            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
+        },
+        [this, reading, spot = offset()->name](const Result<bool>& kept) {
+            if (!kept) {
+                fail("the night could not be kept: " + kept.error().message);
+                return;
+            }
+            say(tr("Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its "
+                   "place.")
+                    .arg(look_.words.temperature(reading.low), spot));
+            emit written();
+            read();
+        });
+    return true;
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,108 @@
+#pragma once
+
+#include "app/models/home_facts.h"
+#include "app/models/household_door.h"
+#include "app/models/sheet_model.h"
+
+namespace lathhouse::models {
+
+/// The page Home: the place, its spots' light, and their thermometers.
+class HomeModel : public SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+    /// 0 place, 1 spots, 2 thermometer; kept while the window is open.
+    Q_PROPERTY(int section READ section WRITE setSection NOTIFY sectionChanged)
+    Q_PROPERTY(QString place READ place NOTIFY homeChanged)
+    Q_PROPERTY(QString position READ position NOTIFY homeChanged)
+    Q_PROPERTY(QString mapNote READ mapNote NOTIFY homeChanged)
+    Q_PROPERTY(QString base READ base NOTIFY homeChanged)
+    Q_PROPERTY(QString credits READ credits NOTIFY homeChanged)
+    Q_PROPERTY(QString warning READ warning NOTIFY homeChanged)
+    Q_PROPERTY(lathhouse::models::SheetRows* figures READ figures CONSTANT)
+    Q_PROPERTY(lathhouse::models::SheetRows* stations READ stations CONSTANT)
+    /// The spots, to choose from, and the one whose light is shown.
+    Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
+    Q_PROPERTY(int spot READ spot WRITE setSpot NOTIFY spotChanged)
+    Q_PROPERTY(QString spotFacts READ spotFacts NOTIFY spotChanged)
+    Q_PROPERTY(lathhouse::models::SheetRows* lightMonths READ lightMonths CONSTANT)
+    Q_PROPERTY(lathhouse::models::SheetRows* lightPlants READ lightPlants CONSTANT)
+    Q_PROPERTY(QString lightLine READ lightLine NOTIFY spotChanged)
+    /// The spots outdoors, and the one whose thermometer is shown.
+    Q_PROPERTY(lathhouse::models::SheetRows* outdoors READ outdoors CONSTANT)
+    Q_PROPERTY(int outdoor READ outdoor WRITE setOutdoor NOTIFY outdoorChanged)
+    Q_PROPERTY(QString offsetTitle READ offsetTitle NOTIFY outdoorChanged)
+    Q_PROPERTY(QString offsetNow READ offsetNow NOTIFY outdoorChanged)
+    Q_PROPERTY(QString offsetRange READ offsetRange NOTIFY outdoorChanged)
+    Q_PROPERTY(QString offsetKinds READ offsetKinds NOTIFY outdoorChanged)
+    Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
+    Q_PROPERTY(QString unit READ unit CONSTANT)
+
+public:
+    HomeModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
+
+    int section() const { return section_; }
+    void setSection(int section); ///< Ignored outside 0..2.
+    QString place() const { return facts_.place; }
+    QString position() const { return facts_.position; }
+    QString mapNote() const { return facts_.map_note; }
+    QString base() const { return facts_.base; }
+    QString credits() const { return facts_.credits; }
+    QString warning() const { return facts_.warning; }
+    SheetRows* figures() { return &figures_; }
+    SheetRows* stations() { return &stations_; }
+    SheetRows* spots() { return &spots_; }
+    int spot() const { return spot_; }
+    void setSpot(int spot); ///< Ignored outside the spots.
+    QString spotFacts() const;
+    SheetRows* lightMonths() { return &light_months_; }
+    SheetRows* lightPlants() { return &light_plants_; }
+    QString lightLine() const;
+    SheetRows* outdoors() { return &outdoors_; }
+    int outdoor() const { return outdoor_; }
+    void setOutdoor(int outdoor);
+    QString offsetTitle() const;
+    QString offsetNow() const;
+    QString offsetRange() const;
+    QString offsetKinds() const;
+    SheetRows* nights() { return &nights_; }
+    QString unit() const { return look_.words.unit(); }
+
+    const HomeFacts& facts() const { return facts_; }
+    const SpotLight* light() const;
+    const OffsetCourse* offset() const;
+    const YearWords& words() const { return look_.words; }
+
+    /// Keeps last night's low at the spot shown. sky: 0 not said, 1 clear and calm, 2 cloud or wind. Whether it
+    /// could be read as a temperature; else `error` says why.
+    Q_INVOKABLE bool logNight(const QString& low, int sky);
+
+signals:
+    void sectionChanged();
+    void homeChanged();
+    void spotChanged();
+    void outdoorChanged();
+
+protected:
+    void read() override;
+
+private:
+    void show_spot();
+    void show_outdoor();
+
+    HouseholdDoor door_;
+    TodayLook look_;
+    HomeFacts facts_;
+    int section_ = 0;
+    int spot_ = 0;
+    int outdoor_ = 0;
+    SheetRows figures_;
+    SheetRows stations_;
+    SheetRows spots_;
+    SheetRows light_months_;
+    SheetRows light_plants_;
+    SheetRows outdoors_;
+    SheetRows nights_;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,220 @@
+#include "app/models/household_door.h"
+
+#include "core/journal/household_store.h"
+
+#include <algorithm>
+#include <span>
+#include <tuple>
+#include <utility>
+
+namespace lathhouse::models {
+
+namespace {
+
+using Direction = journal::HouseholdStore::Direction;
+
+std::string name_of(const home::TrayCount& count)
+{
+    return "count of tray " + std::to_string(count.tray) + " on " + calendar::to_text(count.on) + ": " +
+           std::to_string(count.emerged) + (count.last ? ", the last" : "");
+}
+
+bool tells(const home::Event& event, const home::TrayCount& count)
+{
+    return event.kind == home::EventKind::Emerged && event.happened == count.on &&
+           event.detail("tray") == std::to_string(count.tray) &&
+           event.detail("emerged") == std::to_string(count.emerged);
+}
+
+Result<void> undo_count(const std::filesystem::path& folder, const home::TrayCount& count, calendar::Instant now)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    if (!store) {
+        return store.error();
+    }
+    const auto events = store->events();
+    if (!events) {
+        return events.error();
+    }
+    // The event entered last has the highest id. Another program may have written since.
+    const auto last = std::ranges::max_element(*events, {}, &home::Event::id);
+    if (last == events->end() || !tells(*last, count)) {
+        return something_else_came();
+    }
+    const auto undone = store->turn_back(Direction::Undo, now);
+    return undone ? Result<void>{} : Result<void>{undone.error()};
+}
+
+Result<void> redo_count(const std::filesystem::path& folder, const home::TrayCount& count, calendar::Instant now)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    if (!store) {
+        return store.error();
+    }
+    const auto again = store->turn_back(Direction::Redo, now);
+    if (!again) {
+        return again.error();
+    }
+    if (!*again) {
+        return something_else_came();
+    }
+    if (!tells(**again, count)) { // Another program took something back in between: that stays taken back.
+        const auto left = store->turn_back(Direction::Undo, now);
+        return left ? something_else_came() : left.error();
+    }
+    return {};
+}
+
+template <class Record>
+Result<void> record_in(const std::filesystem::path& folder, const Record& record)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    return store ? store->record(std::span<const Record>{&record, 1}) : Result<void>{store.error()};
+}
+
+/// Puts a record of a night in its place by `before`, instead of one that it replaces.
+template <class Record, class Same, class Before>
+void put(std::vector<Record>& records, const Record& record, Same same, Before before)
+{
+    std::erase_if(records, same);
+    records.insert(std::ranges::upper_bound(records, record, before), record);
+}
+
+} // namespace
+
+Error something_else_came()
+{
+    return {ErrorCode::NotFound,
+            "something else was written into the journal since, so nothing is taken back; "
+            "`lathhouse log undo` takes back what was written last"};
+}
+
+plan::HouseholdFacts MemoryHousehold::facts() const
+{
+    const std::lock_guard lock(guard_);
+    return facts_;
+}
+
+Result<void> MemoryHousehold::change(const std::string& name,
+                                     const std::function<Result<void>(plan::HouseholdFacts&)>& make)
+{
+    const std::lock_guard lock(guard_);
+    plan::HouseholdFacts changed = facts_;
+    if (const auto made = make(changed); !made) {
+        return made.error();
+    }
+    done_.push_back({name, std::exchange(facts_, std::move(changed))});
+    undone_.clear();
+    return {};
+}
+
+Result<void> MemoryHousehold::take_back(const std::string& name)
+{
+    const std::lock_guard lock(guard_);
+    if (done_.empty() || done_.back().name != name) {
+        return something_else_came();
+    }
+    undone_.push_back({name, std::exchange(facts_, std::move(done_.back().other))});
+    done_.pop_back();
+    return {};
+}
+
+Result<void> MemoryHousehold::bring_back(const std::string& name)
+{
+    const std::lock_guard lock(guard_);
+    if (undone_.empty() || undone_.back().name != name) {
+        return something_else_came();
+    }
+    done_.push_back({name, std::exchange(facts_, std::move(undone_.back().other))});
+    undone_.pop_back();
+    return {};
+}
+
+HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
+{
+    return {.load = std::move(load),
+            .log = [folder](const home::Reading& reading) { return record_in(folder, reading); },
+            .keep_forecast = [folder](const home::KeptForecast& forecast) { return record_in(folder, forecast); },
+            .count = [folder](const home::TrayCount& count, calendar::Date today,
+                              calendar::Instant entered) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                if (!store) {
+                    return store.error();
+                }
+                const auto id = store->record(count, today, entered);
+                return id ? Result<void>{} : Result<void>{id.error()};
+            },
+            .take_back = [folder](const home::TrayCount& count,
+                                  calendar::Instant now) { return undo_count(folder, count, now); },
+            .bring_back = [folder](const home::TrayCount& count,
+                                   calendar::Instant now) { return redo_count(folder, count, now); },
+            .keeps = true};
+}
+
+HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
+{
+    return {.load = [household]() -> Result<plan::HouseholdFacts> { return household->facts(); },
+            .log =
+                [household](const home::Reading& reading) {
+                    return household->change("reading", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        put(facts.log.readings, reading,
+                            [&](const home::Reading& other) {
+                                return other.spot == reading.spot && other.night == reading.night;
+                            },
+                            [](const auto& a, const auto& b) {
+                                return std::tie(a.night, a.spot) < std::tie(b.night, b.spot);
+                            });
+                        return {};
+                    });
+                },
+            .keep_forecast =
+                [household](const home::KeptForecast& forecast) {
+                    return household->change("forecast", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        put(facts.log.forecasts, forecast,
+                            [&](const home::KeptForecast& other) {
+                                return other.night == forecast.night && other.issued == forecast.issued;
+                            },
+                            [](const auto& a, const auto& b) {
+                                return std::tie(a.night, a.issued) < std::tie(b.night, b.issued);
+                            });
+                        return {};
+                    });
+                },
+            .count =
+                [household](const home::TrayCount& count, calendar::Date today, calendar::Instant) {
+                    return household->change(name_of(count), [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        auto& counts = facts.seeds.counts;
+                        std::erase_if(counts, [&](const home::TrayCount& other) {
+                            return other.tray == count.tray && other.on == count.on;
+                        });
+                        if (const auto sound = home::check(count, facts.seeds, today); !sound) {
+                            return sound.error();
+                        }
+                        counts.insert(std::ranges::upper_bound(counts, count,
+                                                               [](const auto& a, const auto& b) {
+                                                                   return std::tie(a.tray, a.on) <
+                                                                          std::tie(b.tray, b.on);
+                                                               }),
+                                      count);
+                        return {};
+                    });
+                },
+            .take_back = [household](const home::TrayCount& count,
+                                     calendar::Instant) { return household->take_back(name_of(count)); },
+            .bring_back = [household](const home::TrayCount& count,
+                                      calendar::Instant) { return household->bring_back(name_of(count)); },
+            .keeps = false};
+}
+
+HouseholdDoor no_door(Error why)
+{
+    return {.load = [why]() -> Result<plan::HouseholdFacts> { return why; },
+            .log = [why](const home::Reading&) -> Result<void> { return why; },
+            .keep_forecast = [why](const home::KeptForecast&) -> Result<void> { return why; },
+            .count = [why](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
+            .take_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
+            .bring_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
+            .keeps = false};
+}
+
+} // namespace lathhouse::models

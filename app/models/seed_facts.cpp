@@ -1,0 +1,459 @@
+#include "app/models/seed_facts.h"
+
+#include "app/words/source_words.h"
+#include "app/words/sowing_words.h"
+#include "core/home/seed_lot.h"
+#include "core/plan/tray_progress.h"
+#include "core/plants/seed_kind.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+namespace {
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("SeedFacts", words);
+}
+
+words::UnitSystem units_of(const YearWords& words)
+{
+    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+}
+
+QString percent(const YearWords& words, double share)
+{
+    return tr("%1 %").arg(words.decimal(100.0 * share, 0));
+}
+
+/// "28 Mar to 4 Apr", or one date.
+QString span_words(const YearWords& words, const plan::DateSpan& span)
+{
+    return span.from == span.to ? words.day_and_month(span.from)
+                                : tr("%1 to %2").arg(words.day_and_month(span.from), words.day_and_month(span.to));
+}
+
+/// The first day of the season on which something is sown.
+std::optional<plan::DateSpan> first_sowing(const std::optional<plan::SowingSeason>& season)
+{
+    if (!season) {
+        return std::nullopt;
+    }
+    const auto& in = season->sow_indoors;
+    const auto& out = season->sow_outdoors;
+    return in && out ? (in->from <= out->from ? in : out) : in ? in : out;
+}
+
+/// A lot with what is known of it; nothing where its crop is in no table.
+struct Lot {
+    const home::SeedLot* lot;
+    const plants::SeedKind* kind = nullptr;
+    std::optional<home::LotRate> rate;
+    std::optional<home::LotJudgement> judgement;
+    plan::SowingPlan sowing{};
+};
+
+Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date today, int plants)
+{
+    Lot known{.lot = &lot};
+    const auto kind = plants::SeedReference::built_in().find(lot.crop);
+    if (!kind) {
+        return known;
+    }
+    known.kind = *kind;
+    known.rate = home::lot_rate(lot, ground.facts.seeds, **kind);
+    known.judgement = home::judge(lot, ground.facts.seeds, **kind, today);
+    plan::SowingWishes wishes;
+    wishes.plants = plants;
+    wishes.rate = known.rate->rate;
+    known.sowing = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
+    return known;
+}
+
+/// The tray of the lot that is waited for; nullptr where there is none.
+const home::Tray* waiting_tray(const Lot& lot, const home::SeedBook& book)
+{
+    for (const auto* tray : book.trays_of(lot.lot->id)) {
+        const auto count = book.latest_count(tray->id);
+        if (!count || !home::is_over(*tray, *count, *lot.kind)) {
+            return tray;
+        }
+    }
+    return nullptr;
+}
+
+QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& look)
+{
+    const auto& words = look.words;
+    if (lot.kind == nullptr) {
+        return tr("not in the tables");
+    }
+    if (const auto* tray = waiting_tray(lot, ground.facts.seeds)) {
+        const auto progress = plan::progress_of(*tray, ground.facts.seeds, *lot.kind, lot.rate->rate,
+                                                plan::SowingWishes{}.room, look.today);
+        return progress.expected_on ? tr("sown; up from %1").arg(words.day_and_month(progress.expected_on->from))
+                                    : tr("sown; too cold or hot to come up");
+    }
+    switch (lot.judgement->state) {
+    case home::LotState::Empty:
+        return tr("nothing left");
+    case home::LotState::PastUse:
+        return tr("past use");
+    case home::LotState::Doubtful:
+        return tr("old: test first");
+    case home::LotState::Good:
+        break;
+    }
+    const auto sow = first_sowing(lot.sowing.season);
+    if (!sow) {
+        return tr("no date here");
+    }
+    const auto& indoors = lot.sowing.season->sow_indoors;
+    const bool outdoors = !indoors || indoors->from != sow->from;
+    if (sow->from <= look.today) {
+        return (outdoors ? tr("sow outdoors now, until %1") : tr("sow now, until %1")).arg(words.day_and_month(sow->to));
+    }
+    return (outdoors ? tr("outdoors from %1") : tr("sow %1")).arg(words.day_and_month(sow->from));
+}
+
+QString basis_words(const Lot& lot, const YearWords& words)
+{
+    if (lot.rate->sown > 0) {
+        return tr("%1 of %2 came up").arg(lot.rate->emerged).arg(lot.rate->sown);
+    }
+    return lot.lot->stated_percent ? tr("packet says %1").arg(percent(words, *lot.lot->stated_percent / 100.0))
+                                   : tr("no test yet");
+}
+
+SheetRows::Row row_of(const Lot& lot, const SeedGround& ground, const TodayLook& look)
+{
+    const auto left = ground.facts.seeds.seeds_left(lot.lot->id);
+    const QString name = text(lot.lot->name);
+    const QString year = lot.lot->packed_year ? QString::number(*lot.lot->packed_year) : QString{};
+    const QString seeds = left ? QString::number(*left) : QString{};
+    const QString next = next_words(lot, ground, look);
+    if (lot.kind == nullptr) {
+        return {lot.lot->id, name, text(lot.lot->crop), year, seeds, -1.0, -1.0, -1.0, false, QString{}, QString{}, next,
+                tr("%1: %2").arg(name, next)};
+    }
+    const double mean = lot.rate->rate.mean();
+    const auto& interval = lot.judgement->interval;
+    const QString share = percent(look.words, mean);
+    const QString basis = basis_words(lot, look.words);
+    return {lot.lot->id,
+            name,
+            text(lot.kind->botanical_name),
+            year,
+            seeds,
+            mean,
+            interval.low.fraction(),
+            interval.high.fraction(),
+            lot.rate->sown > 0,
+            share,
+            basis,
+            next,
+            tr("%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8")
+                .arg(name, text(lot.kind->botanical_name), share, percent(look.words, interval.low.fraction()),
+                     percent(look.words, interval.high.fraction()), basis,
+                     left ? tr("%1 seeds left").arg(*left) : tr("seeds not counted"), next)};
+}
+
+class Sheet {
+public:
+    Sheet(const SeedGround& ground, const plan::SowingPlan& plan, const TodayLook& look)
+        : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(units_of(look.words))
+    {
+        sheet_.name = text(kind_.name());
+        sheet_.botanical = text(kind_.botanical_name);
+    }
+
+    SowingSheet of_crop(int plants)
+    {
+        say_amount(plants, tr("%1 (%2)").arg(percent(words_, plan_.seeds_rate), text(words::germination_basis(kind_))));
+        add_dates();
+        add_notes();
+        return std::move(sheet_);
+    }
+
+    SowingSheet of_lot(const Lot& lot, int plants)
+    {
+        sheet_.name = text(lot.lot->name);
+        say_amount(plants, tr("%1, %2").arg(percent(words_, plan_.seeds_rate), basis_words(lot, words_)));
+        add_dates();
+        add_lot_notes(lot);
+        add_notes();
+        for (const auto* tray : ground_.facts.seeds.trays_of(lot.lot->id)) {
+            add_tray(*tray, lot);
+        }
+        return std::move(sheet_);
+    }
+
+private:
+    QString day(calendar::Date date) const { return words_.short_date(date); }
+    QString span(const plan::DateSpan& dates) const { return span_words(words_, dates); }
+    void add(const QString& label, const QString& value, const QString& why)
+    {
+        sheet_.dates.push_back(
+            {label, value, why, why.isEmpty() ? tr("%1: %2").arg(label, value) : tr("%1: %2; %3").arg(label, value, why)});
+    }
+
+    void say_amount(int plants, const QString& rate)
+    {
+        const QString wanted = plants == 1 ? tr("1 plant") : tr("%1 plants").arg(plants);
+        sheet_.amount = plan_.seeds ? tr("Sow %1 for %2").arg(*plan_.seeds == 1 ? tr("1 seed") : tr("%1 seeds").arg(*plan_.seeds), wanted)
+                                    : tr("Over 100,000 seeds would be needed for %1").arg(wanted);
+        sheet_.sure = tr("enough 19 times in 20, at %1").arg(rate);
+    }
+
+    QString ready_word() const
+    {
+        switch (kind_.ready_what) {
+        case plants::ReadyWhat::Flower:
+            return tr("first flower");
+        case plants::ReadyWhat::Leaves:
+            return tr("full leaf");
+        case plants::ReadyWhat::Harvest:
+            break;
+        }
+        return tr("first ripe");
+    }
+
+    void add_dates()
+    {
+        if (!plan_.season) {
+            sheet_.notes.append(text(words::no_sowing_date(plan_, units_)));
+            for (const auto& way : plan_.no_date->ways) {
+                sheet_.notes.append(tr("What would help: %1").arg(text(words::way_out(way))));
+            }
+            return;
+        }
+        const auto& season = *plan_.season;
+        const auto until = [&](const plan::DateSpan& dates) {
+            return dates.to > dates.from ? tr("until %1").arg(words_.day_and_month(dates.to)) : QString{};
+        };
+        const auto mix = [&](const plan::Emergence& emergence) {
+            return tr("in a mix at %1").arg(words_.temperature(emergence.mix)) +
+                   (emergence.warmed ? tr(", warmed") : QString{});
+        };
+        if (season.sow_indoors) {
+            add(tr("Sow indoors"), day(season.sow_indoors->from), until(*season.sow_indoors));
+            if (season.emerge_indoors) {
+                add(tr("Comes up"), span(season.emerge_indoors->dates), mix(*season.emerge_indoors));
+            }
+            if (season.hardening_from) {
+                add(tr("Harden off from"), day(*season.hardening_from), tr("two weeks, a little longer each day"));
+            }
+            if (season.plant_out) {
+                add(tr("Plant out"), day(season.plant_out->from),
+                    tr("%1 for a night at %2 still to come; soil %3")
+                        .arg(YearWords::chance(season.damage_chance), words_.temperature(kind_.damaging_night()),
+                             words_.temperature(season.soil)));
+            }
+        }
+        if (season.sow_outdoors) {
+            add(tr("Sow outdoors"), span(*season.sow_outdoors), tr("soil %1").arg(words_.temperature(season.soil)));
+            if (season.emerge_outdoors && !season.emerge_indoors) {
+                add(tr("Comes up"), span(season.emerge_outdoors->dates), tr("sown on the first day"));
+            }
+        }
+        const auto& ready = season.ready ? season.ready : season.ready_outdoors;
+        if (ready) {
+            QString label = ready_word();
+            label[0] = label[0].toUpper();
+            add(label, span(*ready), tr("quick to slow sorts"));
+        }
+        add(tr("Last useful sowing"), season.last_useful ? day(*season.last_useful) : tr("all year"),
+            season.last_useful ? QString{} : tr("nothing ends the season here"));
+        set_bar(season, ready);
+        sheet_.notes.append(text(words::sowing_begins(plan_, units_)));
+        sheet_.notes.append(text(words::sowing_ends(plan_, units_)));
+    }
+
+    void set_bar(const plan::SowingSeason& season, const std::optional<plan::DateSpan>& ready)
+    {
+        SowingBar bar{.from = look_.today,
+                      .to = look_.today + calendar::Days{90},
+                      .sow = season.sow_indoors ? season.sow_indoors : season.sow_outdoors,
+                      .indoors = season.sow_indoors.has_value(),
+                      .up = {},
+                      .harden = season.sow_indoors ? season.hardening_from : std::nullopt,
+                      .out = season.sow_indoors ? season.plant_out : std::nullopt,
+                      .ready = ready,
+                      .last_useful = season.last_useful,
+                      .ready_word = ready_word()};
+        const auto& emergence = season.emerge_indoors ? season.emerge_indoors : season.emerge_outdoors;
+        if (emergence) {
+            bar.up = emergence->dates;
+        }
+        if (!bar.sow) {
+            return;
+        }
+        bar.from = bar.sow->from - calendar::Days{6};
+        calendar::Date last = bar.sow->from;
+        for (const auto& span : {bar.up, bar.out, bar.ready}) {
+            if (span) {
+                last = std::max(last, span->to);
+            }
+        }
+        // What lies far behind the first harvest would squeeze the dates that matter.
+        if (bar.out) {
+            bar.out->to = std::min(bar.out->to, std::max(bar.out->from, bar.ready ? bar.ready->from : bar.out->to));
+        }
+        last = bar.ready ? bar.ready->to : last;
+        bar.to = last + calendar::Days{10};
+        if (bar.last_useful && (*bar.last_useful > bar.to || *bar.last_useful < bar.from)) {
+            bar.last_useful.reset(); // Said in the rows below.
+        }
+        QStringList parts;
+        for (const auto& row : sheet_.dates) {
+            parts.append(row.back().toString());
+        }
+        sheet_.bar_words = parts.join(QStringLiteral(". "));
+        sheet_.bar = bar;
+    }
+
+    void add_lot_notes(const Lot& lot)
+    {
+        switch (lot.judgement->state) {
+        case home::LotState::PastUse:
+            sheet_.notes.append(tr("The lot is past use: even the best it can be lies below the %1. Sow the rest thickly for "
+                                   "what it gives, or buy new.")
+                                    .arg(text(words::germination_basis(kind_))));
+            break;
+        case home::LotState::Doubtful:
+            sheet_.notes.append(tr("The lot is %1 years old; such seed usually keeps %2 (common practice, no source). Count "
+                                   "ten in a damp cloth first.")
+                                    .arg(lot.judgement->age_years.value_or(0))
+                                    .arg(kind_.keeps_years));
+            break;
+        case home::LotState::Empty:
+            sheet_.notes.append(tr("Nothing is left of the lot."));
+            break;
+        case home::LotState::Good:
+            break;
+        }
+        const auto left = ground_.facts.seeds.seeds_left(lot.lot->id);
+        if (left && plan_.seeds && *left < *plan_.seeds && *left > 0) {
+            sheet_.notes.append(tr("The lot has %1 seeds left, fewer than the %2 that are needed.").arg(*left).arg(*plan_.seeds));
+        }
+    }
+
+    void add_notes()
+    {
+        sheet_.notes.append(text(words::how_to_sow(kind_, units_)));
+        for (const auto& note : words::sowing_notes(plan_, units_)) {
+            sheet_.notes.append(text(note));
+        }
+        sheet_.sources = tr("Depth, spacing and days to readiness are common practice without a source. Confidence of the row: "
+                            "%1. ")
+                             .arg(text(kind_.confidence)) +
+                         text(words::sources_line(words::source_keys(kind_.sources))).trimmed();
+    }
+
+    void add_tray(const home::Tray& tray, const Lot& lot)
+    {
+        const auto progress = plan::progress_of(tray, ground_.facts.seeds, *lot.kind, lot.rate->rate,
+                                                plan::SowingWishes{}.room, look_.today);
+        const int emerged = progress.counted ? progress.counted->emerged : 0;
+        QString expected;
+        if (!progress.expected_on) {
+            expected = tr("Nothing comes up at %1; it wants %2 to %3.")
+                           .arg(words_.temperature(progress.mix), words_.bare(kind_.germ_best_low),
+                                words_.temperature(kind_.germ_best_high));
+        } else if (progress.over) {
+            expected = tr("The counting is over.");
+        } else {
+            expected = tr("Comes up %1 at %2; about %3 to be expected by today.")
+                           .arg(span(*progress.expected_on), words_.temperature(progress.mix),
+                                words_.decimal(progress.expected_by_now, 0));
+        }
+        if (progress.behind) {
+            expected += tr(" That is fewer than 19 of 20 such trays would show.");
+        }
+        const QString head = tr("Tray %1, sown %2").arg(tray.id).arg(words_.short_date(tray.sown));
+        const bool last = progress.counted && progress.counted->last;
+        sheet_.trays.push_back({tray.id, head, emerged, tray.seeds, expected, last,
+                                tr("%1: %2 of %3 up. %4").arg(head).arg(emerged).arg(tray.seeds).arg(expected)});
+        sheet_.counted.push_back({tray.id, look_.today, emerged, last});
+    }
+
+    const SeedGround& ground_;
+    const plan::SowingPlan& plan_;
+    const plants::SeedKind& kind_;
+    const TodayLook& look_;
+    const YearWords& words_;
+    words::UnitSystem units_;
+    SowingSheet sheet_;
+};
+
+} // namespace
+
+Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& choice, const TodayLook& look)
+{
+    if (choice.lot) {
+        const auto* lot = ground.facts.seeds.lot(*choice.lot);
+        if (lot == nullptr) {
+            return Error{ErrorCode::NotFound, "the lot is not there any more"};
+        }
+        const auto known = lot_of(*lot, ground, look.today, choice.plants);
+        if (known.kind == nullptr) {
+            return Error{ErrorCode::NotFound, "the tables have no crop \"" + lot->crop + "\", so nothing is known of its sowing"};
+        }
+        return Sheet(ground, known.sowing, look).of_lot(known, choice.plants);
+    }
+    const auto kind = plants::SeedReference::built_in().find(choice.crop);
+    if (!kind) {
+        return kind.error();
+    }
+    plan::SowingWishes wishes;
+    wishes.plants = choice.plants;
+    const auto plan = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
+    return Sheet(ground, plan, look).of_crop(choice.plants);
+}
+
+SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice& choice, const TodayLook& look)
+{
+    SeedFacts facts{.ground = ground, .lots = {}, .ids = {}, .choice = choice, .sheet = {}, .trouble = {}};
+    std::vector<Lot> lots;
+    for (const auto& lot : ground->facts.seeds.lots) {
+        lots.push_back(lot_of(lot, *ground, look.today, choice.plants));
+    }
+    if (choice.by_name) {
+        std::ranges::stable_sort(lots, {}, [](const Lot& lot) { return text(lot.lot->name).toCaseFolded(); });
+    } else { // What is waited for first, then by the date of sowing; lots without one at the end.
+        const auto when = [&](const Lot& lot) {
+            const auto never = look.today + calendar::Days{10'000};
+            if (lot.kind == nullptr || lot.judgement->state == home::LotState::Empty) {
+                return never;
+            }
+            if (waiting_tray(lot, ground->facts.seeds) != nullptr) {
+                return look.today - calendar::Days{1};
+            }
+            const auto sow = first_sowing(lot.sowing.season);
+            return sow ? sow->from : never;
+        };
+        std::ranges::stable_sort(lots, {}, when);
+    }
+    for (const auto& lot : lots) {
+        facts.lots.push_back(row_of(lot, *ground, look));
+        facts.ids.push_back(lot.lot->id);
+    }
+    const bool gone = choice.lot && ground->facts.seeds.lot(*choice.lot) == nullptr;
+    if (gone || (!choice.lot && choice.crop.empty())) {
+        facts.choice.lot = facts.ids.empty() ? std::nullopt : std::optional{facts.ids.front()};
+    }
+    if (facts.choice.lot || !facts.choice.crop.empty()) {
+        auto sheet = sowing_sheet(*ground, facts.choice, look);
+        if (sheet) {
+            facts.sheet = std::move(*sheet);
+        } else {
+            facts.trouble = sheet.error().message;
+        }
+    }
+    return facts;
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,289 @@
+#include "app/models/seeds_model.h"
+
+#include "app/models/tonight_model.h"
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)),
+      lots_({"lot", "name", "botanical", "year", "left", "mean", "low", "high", "counted", "share", "basis", "next",
+             "sentence"}),
+      dates_({"label", "value", "why", "sentence"}),
+      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"})
+{
+}
+
+int SeedsModel::currentRow() const
+{
+    const auto there = std::ranges::find(facts_.ids, facts_.choice.lot.value_or(-1));
+    return there == facts_.ids.end() ? -1 : static_cast<int>(there - facts_.ids.begin());
+}
+
+void SeedsModel::setCurrentRow(int row)
+{
+    if (facts_.ids.empty()) {
+        return;
+    }
+    const auto place = static_cast<std::size_t>(std::clamp(row, 0, static_cast<int>(facts_.ids.size()) - 1));
+    if (facts_.choice.lot != facts_.ids[place]) {
+        facts_.choice.lot = facts_.ids[place];
+        facts_.choice.crop.clear();
+        emit seedsChanged();
+        choose();
+    }
+}
+
+void SeedsModel::setByName(bool by_name)
+{
+    if (by_name != facts_.choice.by_name) {
+        facts_.choice.by_name = by_name;
+        emit seedsChanged();
+        read();
+    }
+}
+
+void SeedsModel::setPlants(int plants)
+{
+    const int held = std::clamp(plants, 1, kMostPlants);
+    if (held != facts_.choice.plants) {
+        facts_.choice.plants = held;
+        emit plantsChanged();
+        choose();
+    }
+}
+
+void SeedsModel::chooseCrop(const QString& name)
+{
+    clear_error();
+    if (name.trimmed().isEmpty()) {
+        fail_with(tr("Write the name of a crop, such as tomato or zinnia."));
+        return;
+    }
+    if (!facts_.ground) {
+        return;
+    }
+    SeedChoice wanted = facts_.choice;
+    wanted.lot.reset();
+    wanted.crop = name.trimmed().toStdString();
+    const int number = ++choices_;
+    work<SowingSheet>([ground = facts_.ground, wanted, look = look_] { return sowing_sheet(*ground, wanted, look); },
+                      [this, wanted, number](Result<SowingSheet> made) {
+                          if (number != choices_) {
+                              return;
+                          }
+                          if (!made) { // What was shown stays.
+                              fail(made.error().message);
+                              return;
+                          }
+                          facts_.choice = wanted;
+                          facts_.sheet = std::move(*made);
+                          emit seedsChanged();
+                          show_sheet();
+                      });
+}
+
+void SeedsModel::choose()
+{
+    if (!facts_.ground || (!facts_.choice.lot && facts_.choice.crop.empty())) {
+        return;
+    }
+    clear_error();
+    const int number = ++choices_;
+    work<SowingSheet>(
+        [ground = facts_.ground, choice = facts_.choice, look = look_] { return sowing_sheet(*ground, choice, look); },
+        [this, number](Result<SowingSheet> made) {
+            if (number != choices_) {
+                return;
+            }
+            if (made) {
+                facts_.sheet = std::move(*made);
+            } else {
+                facts_.sheet.reset();
+                fail(made.error().message);
+            }
+            show_sheet();
+        });
+}
+
+void SeedsModel::show_sheet()
+{
+    dates_.show(facts_.sheet ? facts_.sheet->dates : std::vector<SheetRows::Row>{});
+    trays_.show(facts_.sheet ? facts_.sheet->trays : std::vector<SheetRows::Row>{});
+    emit sheetChanged();
+}
+
+void SeedsModel::take(SeedFacts facts)
+{
+    facts_ = std::move(facts);
+    lots_.show(facts_.lots);
+    if (!facts_.trouble.empty()) {
+        fail(facts_.trouble);
+    }
+    set_known();
+    emit seedsChanged();
+    emit plantsChanged();
+    show_sheet();
+}
+
+void SeedsModel::read()
+{
+    const int number = ++choices_;
+    work<SeedFacts>(
+        [load = door_.load, choice = facts_.choice, look = look_] {
+            return load().transform([&](const plan::HouseholdFacts& facts) {
+                return seed_facts(std::make_shared<const SeedGround>(facts, look.today), choice, look);
+            });
+        },
+        [this, number](Result<SeedFacts> made) {
+            if (!made) {
+                fail(made.error().message);
+            } else if (number == choices_) {
+                take(std::move(*made));
+            } else { // Something else was chosen meanwhile; the list is new all the same.
+                const SeedChoice choice = facts_.choice;
+                auto facts = std::move(*made);
+                facts.choice = choice;
+                facts.sheet = facts_.sheet;
+                facts.trouble.clear();
+                take(std::move(facts));
+                choose();
+            }
+        });
+}
+
+void SeedsModel::read_if_last()
+{
+    if (jobs() == 1) { // The one that ends now.
+        read();
+    }
+}
+
+QString SeedsModel::count_words(const home::TrayCount& count) const
+{
+    const QString words = tr("%1 up in tray %2").arg(count.emerged).arg(count.tray);
+    return count.last ? tr("%1, no more to come").arg(words) : words;
+}
+
+void SeedsModel::count(int tray_row, int more)
+{
+    if (!facts_.sheet || tray_row < 0 || tray_row >= trays_.rowCount()) {
+        return;
+    }
+    home::TrayCount next = facts_.sheet->counted[static_cast<std::size_t>(tray_row)];
+    next.emerged += more;
+    const int seeds = trays_.at(tray_row, QStringLiteral("seeds")).toInt();
+    if (next.emerged < 0 || next.emerged > seeds) {
+        fail_with(next.emerged < 0 ? tr("Fewer than none cannot have come up.")
+                                   : tr("Only %1 seeds were sown in this tray.").arg(seeds));
+        return;
+    }
+    write(next, tray_row);
+}
+
+void SeedsModel::setLast(int tray_row, bool last)
+{
+    if (!facts_.sheet || tray_row < 0 || tray_row >= trays_.rowCount()) {
+        return;
+    }
+    home::TrayCount next = facts_.sheet->counted[static_cast<std::size_t>(tray_row)];
+    if (next.last != last) {
+        next.last = last;
+        write(next, tray_row);
+    }
+}
+
+void SeedsModel::write(const home::TrayCount& count, int tray_row)
+{
+    clear_error();
+    const auto place = static_cast<std::size_t>(tray_row);
+    // Shown at once; the next click counts on.
+    facts_.sheet->counted[place] = count;
+    auto& row = facts_.sheet->trays[place];
+    row[2] = count.emerged;
+    row[5] = count.last;
+    trays_.show(facts_.sheet->trays);
+    written_.push_back(count);
+    undone_.clear();
+    say(tr("Counted: %1.").arg(count_words(count)));
+    work<bool>(
+        [keep = door_.count, count, today = look_.today, at = now()]() -> Result<bool> {
+            const auto kept = keep(count, today, at);
+            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
+        },
+        [this, count](const Result<bool>& kept) {
+            if (kept) {
+                emit written();
+            } else {
+                const auto there = std::ranges::find_if(written_, [&](const home::TrayCount& of) {
+                    return of.tray == count.tray && of.emerged == count.emerged && of.last == count.last;
+                });
+                if (there != written_.end()) {
+                    written_.erase(there);
+                }
+                say({});
+                fail("the count was not kept: " + kept.error().message);
+            }
+            read_if_last();
+        });
+}
+
+void SeedsModel::undo()
+{
+    clear_error();
+    if (written_.empty()) {
+        fail("nothing was counted in this window yet that could be taken back; `lathhouse log undo` takes back what "
+             "the journal had before");
+        return;
+    }
+    const auto last = written_.back();
+    written_.pop_back();
+    undone_.push_back(last);
+    say(tr("Taken back: %1.").arg(count_words(last)));
+    work<bool>(
+        [back = door_.take_back, last, at = now()]() -> Result<bool> {
+            const auto done = back(last, at);
+            return done ? Result<bool>{true} : Result<bool>{done.error()};
+        },
+        [this](const Result<bool>& done) {
+            if (done) {
+                emit written();
+            } else {
+                undone_.clear();
+                say({});
+                fail(done.error().message);
+            }
+            read_if_last();
+        });
+}
+
+void SeedsModel::redo()
+{
+    clear_error();
+    if (undone_.empty()) {
+        fail("nothing was taken back last in this window that could be done again");
+        return;
+    }
+    const auto last = undone_.back();
+    undone_.pop_back();
+    written_.push_back(last);
+    say(tr("Counted again: %1.").arg(count_words(last)));
+    work<bool>(
+        [again = door_.bring_back, last, at = now()]() -> Result<bool> {
+            const auto done = again(last, at);
+            return done ? Result<bool>{true} : Result<bool>{done.error()};
+        },
+        [this](const Result<bool>& done) {
+            if (done) {
+                emit written();
+            } else {
+                written_.clear();
+                say({});
+                fail(done.error().message);
+            }
+            read_if_last();
+        });
+}
+
+} // namespace lathhouse::models

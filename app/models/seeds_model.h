@@ -1,0 +1,102 @@
+#pragma once
+
+#include "app/models/household_door.h"
+#include "app/models/seed_facts.h"
+#include "app/models/sheet_model.h"
+
+#include <map>
+
+namespace lathhouse::models {
+
+/// The page Seeds: lots by the date of sowing, the sowing sheet of the chosen lot or crop, trays to be counted.
+class SeedsModel : public SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+    Q_PROPERTY(lathhouse::models::SheetRows* lots READ lots CONSTANT)
+    /// Place of the chosen lot in the list; -1 where a crop is chosen.
+    Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY seedsChanged)
+    Q_PROPERTY(bool byName READ byName WRITE setByName NOTIFY seedsChanged)
+    Q_PROPERTY(bool hasSheet READ hasSheet NOTIFY sheetChanged)
+    Q_PROPERTY(QString name READ name NOTIFY sheetChanged)
+    Q_PROPERTY(QString botanical READ botanical NOTIFY sheetChanged)
+    Q_PROPERTY(QString amount READ amount NOTIFY sheetChanged)
+    Q_PROPERTY(QString sure READ sure NOTIFY sheetChanged)
+    Q_PROPERTY(bool hasBar READ hasBar NOTIFY sheetChanged)
+    Q_PROPERTY(QString barWords READ barWords NOTIFY sheetChanged)
+    Q_PROPERTY(QStringList notes READ notes NOTIFY sheetChanged)
+    Q_PROPERTY(QString sources READ sources NOTIFY sheetChanged)
+    Q_PROPERTY(int plants READ plants WRITE setPlants NOTIFY plantsChanged)
+    Q_PROPERTY(lathhouse::models::SheetRows* dates READ dates CONSTANT)
+    Q_PROPERTY(lathhouse::models::SheetRows* trays READ trays CONSTANT)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
+    Q_PROPERTY(bool keeps READ keeps CONSTANT)
+
+public:
+    static constexpr int kMostPlants = 999;
+
+    SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
+
+    SheetRows* lots() { return &lots_; }
+    int currentRow() const;
+    void setCurrentRow(int row); ///< Held within the list.
+    bool byName() const { return facts_.choice.by_name; }
+    void setByName(bool by_name);
+    bool hasSheet() const { return facts_.sheet.has_value(); }
+    QString name() const { return facts_.sheet ? facts_.sheet->name : QString{}; }
+    QString botanical() const { return facts_.sheet ? facts_.sheet->botanical : QString{}; }
+    QString amount() const { return facts_.sheet ? facts_.sheet->amount : QString{}; }
+    QString sure() const { return facts_.sheet ? facts_.sheet->sure : QString{}; }
+    bool hasBar() const { return facts_.sheet && facts_.sheet->bar; }
+    QString barWords() const { return facts_.sheet ? facts_.sheet->bar_words : QString{}; }
+    QStringList notes() const { return facts_.sheet ? facts_.sheet->notes : QStringList{}; }
+    QString sources() const { return facts_.sheet ? facts_.sheet->sources : QString{}; }
+    int plants() const { return facts_.choice.plants; }
+    void setPlants(int plants); ///< Held within 1 and kMostPlants.
+    SheetRows* dates() { return &dates_; }
+    SheetRows* trays() { return &trays_; }
+    bool canUndo() const { return !written_.empty(); }
+    bool canRedo() const { return !undone_.empty(); }
+    bool keeps() const { return door_.keeps; }
+
+    const SowingSheet* sheet() const { return facts_.sheet ? &*facts_.sheet : nullptr; }
+    const YearWords& words() const { return look_.words; }
+
+    /// Shows the sheet of a crop of the tables; `error` names near ones where there is none.
+    Q_INVOKABLE void chooseCrop(const QString& name);
+    /// One seedling more or fewer has come up in a tray by today.
+    Q_INVOKABLE void count(int tray_row, int more);
+    /// No more are waited for in a tray, or they are again.
+    Q_INVOKABLE void setLast(int tray_row, bool last);
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+
+signals:
+    void seedsChanged();
+    void sheetChanged();
+    void plantsChanged();
+
+protected:
+    void read() override;
+
+private:
+    void take(SeedFacts facts);
+    void show_sheet();
+    void choose();
+    void write(const home::TrayCount& count, int tray_row);
+    void read_if_last();
+    QString count_words(const home::TrayCount& count) const;
+
+    HouseholdDoor door_;
+    TodayLook look_;
+    SeedFacts facts_;
+    std::vector<home::TrayCount> written_;
+    std::vector<home::TrayCount> undone_;
+    int choices_ = 0; ///< Sheets asked for; only the last one is shown.
+    SheetRows lots_;
+    SheetRows dates_;
+    SheetRows trays_;
+};
+
+} // namespace lathhouse::models

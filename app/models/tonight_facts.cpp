@@ -1,0 +1,380 @@
+#include "app/models/tonight_facts.h"
+
+#include "app/words/round_words.h"
+#include "app/words/tonight_words.h"
+#include "core/home/learned_offset.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <optional>
+#include <tuple>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr int kWeek = 7;
+constexpr std::size_t kMostMarks = 4;
+constexpr std::size_t kMostOfWeek = 12;
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("TonightFacts", words);
+}
+
+words::UnitSystem units_of(const YearWords& words)
+{
+    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+}
+
+QString upper_first(QString words)
+{
+    if (!words.isEmpty()) {
+        words[0] = words[0].toUpper();
+    }
+    return words;
+}
+
+bool stands_outdoors(const plan::PlantNight& of)
+{
+    return of.reason != plan::NightReason::RoomHolds && of.reason != plan::NightReason::RoomTooCold;
+}
+
+/// The coming nights, each with its forecast where one is kept; else the season alone speaks.
+std::vector<plan::NightAhead> nights_ahead(const home::NightLog& log, calendar::Date today)
+{
+    const auto forecast = plan::nights_of_forecast(log.forecasts, today);
+    std::vector<plan::NightAhead> nights;
+    for (int day = 1; day <= plan::kNightsAhead; ++day) {
+        const auto night = today + calendar::Days{day};
+        const auto known = std::ranges::find(forecast, night, &plan::NightAhead::night);
+        nights.push_back(known != forecast.end() ? *known : plan::NightAhead{.night = night});
+    }
+    return nights;
+}
+
+/// The outdoor spot at which most plants stand, else the most sheltered one.
+const home::Spot* spot_of_tonight(const home::Household& household)
+{
+    const auto plants_at = [&](const home::Spot& spot) {
+        return std::ranges::count(household.plants, std::optional{spot.id}, &home::Plant::spot);
+    };
+    const home::Spot* best = nullptr;
+    for (const auto& spot : household.spots) {
+        if (!home::is_outdoors(spot.kind)) {
+            continue;
+        }
+        const auto is_better = [&] {
+            const auto here = plants_at(spot);
+            const auto there = plants_at(*best);
+            return here != there ? here > there : spot.offset.mean > best->offset.mean;
+        };
+        if (best == nullptr || is_better()) {
+            best = &spot;
+        }
+    }
+    return best;
+}
+
+class Tonight {
+public:
+    Tonight(const plan::HouseholdFacts& facts, const TodayLook& look)
+        : facts_(facts), look_(look), words_(look.words), season_(facts.climate.nights()),
+          ahead_(nights_ahead(facts.log, look.today)),
+          plans_(plan::plan_nights(facts.as_told, facts.log, season_, ahead_, look.today, plan::kUsualRisk)),
+          spot_(spot_of_tonight(facts.as_told))
+    {
+    }
+
+    TonightFacts all()
+    {
+        shown_.has_forecast = ahead_.front().forecast.has_value();
+        say_missing();
+        if (spot_ != nullptr) {
+            shown_.has_spot = true;
+            add_nights();
+            say_low();
+            add_marks();
+        }
+        add_plants();
+        say_carries();
+        add_week();
+        return std::move(shown_);
+    }
+
+private:
+    struct Ends {
+        Celsius low, middle, high;
+    };
+    climate::NightOffset offset_at(const home::Spot& spot, const plan::NightAhead& ahead) const
+    {
+        return home::offset_of(spot, facts_.log, season_).of_night(climate::kind_of(ahead.weather));
+    }
+    Ends ends_at(const home::Spot& spot) const
+    {
+        const auto offset = offset_at(spot, ahead_.front());
+        const auto& outlook = plans_.front().outlook;
+        return {outlook.quantile(Probability::literal(0.05), offset), outlook.quantile(Probability::literal(0.5), offset),
+                outlook.quantile(Probability::literal(0.95), offset)};
+    }
+    QString chance(Probability of) const { return YearWords::chance(of); }
+    const home::Plant& plant(home::PlantId id) const { return *facts_.as_told.plant(id); }
+    QString night_name(calendar::Date night) const
+    {
+        return night == look_.today + calendar::Days{1} ? tr("tonight")
+                                                        : tr("in the night to %1").arg(words_.short_date(night));
+    }
+
+    void say_missing()
+    {
+        const auto known = std::ranges::count_if(ahead_, [](const auto& night) { return night.forecast.has_value(); });
+        if (known == 0) {
+            shown_.missing = tr("No forecast is kept, so these nights are what the season usually brings and "
+                                "nothing is said about carrying in. Type tonight’s low below, or take in ten nights "
+                                "at once: lathhouse log forecast FILE.");
+        } else if (!shown_.has_forecast) {
+            shown_.missing = tr("The forecast has no low for tonight. Type it below.");
+        } else if (known < plan::kNightsAhead) {
+            shown_.missing = tr("Forecast for %1 of ten nights; the paler ones are what the season usually brings. "
+                                "More come in with: lathhouse log forecast FILE.")
+                                 .arg(known);
+        }
+    }
+
+    void add_nights()
+    {
+        for (const auto& plan : plans_) {
+            const auto offset = offset_at(*spot_, plan.ahead);
+            const auto low = [&](Probability share) { return plan.outlook.quantile(share, offset); };
+            ComingNight night{.night = plan.ahead.night,
+                              .low5 = low(Probability::literal(0.05)),
+                              .low25 = low(Probability::literal(0.25)),
+                              .low50 = low(Probability::literal(0.5)),
+                              .low75 = low(Probability::literal(0.75)),
+                              .low95 = low(Probability::literal(0.95)),
+                              .forecast = plan.ahead.forecast.has_value(),
+                              .day = words_.short_date(plan.ahead.night).section(QLatin1Char(' '), 0, 0)};
+            const QString date = words_.short_date(night.night);
+            const QString basis = night.forecast ? tr("forecast") : tr("season alone");
+            const QString spread = tr("%1 to %2").arg(words_.bare(night.low5), words_.bare(night.low95));
+            shown_.nights.push_back({date, words_.temperature(night.low50), spread, basis,
+                                     tr("%1: middle low %2, 9 in 10: %3, %4")
+                                         .arg(date, words_.temperature(night.low50), spread, basis)});
+            shown_.ten.nights.push_back(std::move(night));
+        }
+        shown_.chart_title = tr("Night lows at %1, next ten nights, %2").arg(text(spot_->name), words_.unit());
+        shown_.chart_note = tr("A night is named by its morning. Box: half of such nights; line: 9 in 10. "
+                               "Key T: the same as a table.");
+    }
+
+    void say_low()
+    {
+        const auto& tonight = shown_.ten.nights.front();
+        shown_.low = words_.temperature(tonight.low50);
+        shown_.where = tr("at %1").arg(text(spot_->name));
+        shown_.spread = (shown_.has_forecast ? tr("9 nights in 10 like this: %1 to %2") : tr("by the season, 9 in 10: %1 to %2"))
+                            .arg(words_.bare(tonight.low5), words_.bare(tonight.low95));
+        const auto offset = home::offset_of(*spot_, facts_.log, season_);
+        const auto of_night = offset_at(*spot_, ahead_.front());
+        QString against = text(words::against_open_air(of_night.mean, units_of(words_)));
+        against = offset.nights > 0 ? tr("%1 there, from %2 logged nights").arg(against).arg(offset.nights)
+                                    : tr("%1 there, a guess until nights are logged").arg(against);
+        if (const auto& forecast = ahead_.front().forecast) {
+            const QString sky = climate::kind_of(ahead_.front().weather) == climate::NightKind::ClearCalm
+                                    ? tr(", clear and calm")
+                                : climate::kind_of(ahead_.front().weather) == climate::NightKind::Other
+                                    ? tr(", cloud or wind")
+                                    : QString{};
+            shown_.why = tr("Forecast %1%2; nights are %3.").arg(words_.temperature(forecast->low), sky, against);
+        } else {
+            shown_.why = tr("Nights are %1.").arg(against);
+        }
+    }
+
+    void add_marks()
+    {
+        std::vector<std::pair<Celsius, QStringList>> lines;
+        for (const auto& plant : facts_.as_told.plants) {
+            if (plant.spot != spot_->id) {
+                continue;
+            }
+            const auto known = std::ranges::find(lines, plant.lines.damage_begins, &std::pair<Celsius, QStringList>::first);
+            if (known != lines.end()) {
+                known->second.append(text(plant.name));
+            } else {
+                lines.push_back({plant.lines.damage_begins, {text(plant.name)}});
+            }
+        }
+        std::ranges::sort(lines, std::greater{}, &std::pair<Celsius, QStringList>::first);
+        for (const auto& [line, names] : lines) {
+            if (shown_.ten.marks.size() == kMostMarks) {
+                break;
+            }
+            shown_.ten.marks.push_back(
+                {line, names.size() == 1 ? names.front()
+                                         : tr("%1 and %2 more").arg(names.front()).arg(names.size() - 1)});
+        }
+    }
+
+    void add_plants()
+    {
+        std::vector<const plan::PlantNight*> outdoors;
+        for (const auto& of : plans_.front().plants) {
+            if (stands_outdoors(of)) {
+                outdoors.push_back(&of);
+            }
+        }
+        std::ranges::stable_sort(outdoors, [](const auto* a, const auto* b) {
+            return std::tuple{!a->carry_in, -a->damage.fraction()} < std::tuple{!b->carry_in, -b->damage.fraction()};
+        });
+        double coldest = 0.0;
+        double warmest = 0.0;
+        for (const auto* of : outdoors) {
+            const auto ends = ends_at(*facts_.as_told.spot(of->spot));
+            const double line = words_.shown(plant(of->plant).lines.damage_begins);
+            const bool first = of == outdoors.front();
+            coldest = std::min({first ? line : coldest, line, words_.shown(ends.low)});
+            warmest = std::max({first ? line : warmest, line, words_.shown(ends.high)});
+        }
+        const double step = words_.units() == Units::Us ? 10.0 : 5.0;
+        coldest = std::floor((coldest - 0.5) / step) * step;
+        warmest = std::ceil((warmest + 0.5) / step) * step;
+        const auto place = [&](Celsius value) { return (words_.shown(value) - coldest) / (warmest - coldest); };
+        const double zero = place(Celsius::from_degrees(0.0));
+        if (!outdoors.empty()) {
+            shown_.ruler = {words_.whole(static_cast<int>(coldest)), words_.whole(static_cast<int>(warmest))};
+            shown_.ruler_zero = zero > 0.0 && zero < 1.0 ? zero : -1.0;
+        }
+        for (const auto* of : outdoors) {
+            const auto& pot = plant(of->plant);
+            const auto& spot = *facts_.as_told.spot(of->spot);
+            const auto ends = ends_at(spot);
+            const QString line = words_.temperature(pot.lines.damage_begins);
+            const bool carry = of->carry_in && shown_.has_forecast;
+            shown_.carries += carry ? 1 : 0;
+            const QString what = carry ? (pot.pinned_spot ? tr("carry in, though kept there by hand") : tr("carry in"))
+                                 : shown_.has_forecast ? tr("may stay")
+                                                       : tr("by the season alone");
+            const QString why = text(words::why(*of, ahead_.front(), facts_.as_told, units_of(words_)));
+            shown_.plants.push_back({text(pot.name), text(spot.name), look_.hand_of(spot.name), chance(of->damage), line,
+                                     what, carry, place(ends.low), place(ends.middle), place(ends.high),
+                                     place(pot.lines.damage_begins),
+                                     tr("%1, %2: %3. %4.").arg(text(pot.name), text(spot.name), what, why)});
+        }
+    }
+
+    void say_carries()
+    {
+        if (shown_.carries > 0) {
+            shown_.carry_head = shown_.carries == 1 ? tr("Carry in one plant.") : tr("Carry in %1 plants.").arg(shown_.carries);
+        } else if (shown_.has_forecast) {
+            shown_.carry_head = tr("Nothing to carry in.");
+        } else {
+            shown_.carry_head = tr("No forecast for tonight.");
+        }
+        const plan::PlantNight* closest = nullptr;
+        const plan::NightPlan* when = nullptr;
+        for (int day = 0; day < kWeek; ++day) {
+            const auto& plan = plans_[static_cast<std::size_t>(day)];
+            for (const auto& of : plan.plants) {
+                const bool named_already = day == 0 && of.carry_in && shown_.has_forecast;
+                if (stands_outdoors(of) && !named_already && (closest == nullptr || of.damage > closest->damage)) {
+                    closest = &of;
+                    when = &plan;
+                }
+            }
+        }
+        if (closest == nullptr) {
+            shown_.closest = shown_.carries > 0 ? QString{} : tr("No plant stands outdoors.");
+            return;
+        }
+        shown_.closest = tr("Closest this week: %1, %2 %3.")
+                             .arg(text(plant(closest->plant).name), chance(closest->damage), night_name(when->ahead.night));
+    }
+
+    void add_week()
+    {
+        const auto parts = plan::round_parts(facts_, season_, look_.today, plan::kUsualRisk);
+        const auto household = facts_.household();
+        const auto units = units_of(words_);
+        std::size_t more = 0;
+        std::optional<std::size_t> coldest;
+        for (std::size_t day = 1; day < kWeek && spot_ != nullptr; ++day) {
+            if (!coldest || shown_.ten.nights[day].low50 < shown_.ten.nights[*coldest].low50) {
+                coldest = day;
+            }
+        }
+        for (int day = 1; day <= kWeek; ++day) {
+            const auto date = look_.today + calendar::Days{day};
+            const auto add = [&](const QString& what, const QString& whom) {
+                if (shown_.week.size() >= kMostOfWeek) {
+                    ++more;
+                    return;
+                }
+                const QString when = words_.short_date(date);
+                shown_.week.push_back({when, what, whom,
+                                       whom.isEmpty() ? tr("%1: %2").arg(when, what)
+                                                      : tr("%1: %2, %3").arg(when, what, whom)});
+            };
+            if (coldest && shown_.ten.nights[*coldest].night == date) {
+                const auto& night = shown_.ten.nights[*coldest];
+                add(tr("Coldest night ahead, %1").arg(words_.temperature(night.low50)),
+                    night.forecast ? QString{} : tr("by the season alone"));
+            }
+            // One line for what is the same for several plants.
+            std::vector<std::pair<QString, QStringList>> lines;
+            for (const auto& task : plan::round_of(household, facts_.events, parts, date)) {
+                const bool tells = !std::holds_alternative<plan::Hygiene>(task.matter) &&
+                                   !std::holds_alternative<plan::WaterDue>(task.matter);
+                if (!tells || task.due != date) {
+                    continue;
+                }
+                const QString what = upper_first(text(words::task(task, household, units)));
+                const QString whom = task.plant ? text(household.plant(*task.plant)->name) : QString{};
+                auto known = std::ranges::find(lines, what, &std::pair<QString, QStringList>::first);
+                if (known == lines.end()) {
+                    lines.push_back({what, {}});
+                    known = lines.end() - 1;
+                }
+                if (!whom.isEmpty() && !known->second.contains(whom)) {
+                    known->second.append(whom);
+                }
+            }
+            for (const auto& [what, whom] : lines) {
+                add(what, whom.size() > 3 ? tr("%1, %2 and %3 more").arg(whom[0], whom[1]).arg(whom.size() - 2)
+                                          : whom.join(QStringLiteral(", ")));
+            }
+        }
+        if (more > 0) {
+            const QString rest = tr("%1 more until %2").arg(more).arg(words_.short_date(look_.today + calendar::Days{kWeek}));
+            shown_.week.push_back({QString{}, rest, QString{}, rest});
+        }
+    }
+
+    const plan::HouseholdFacts& facts_;
+    const TodayLook& look_;
+    const YearWords& words_;
+    climate::NightModel season_;
+    std::vector<plan::NightAhead> ahead_;
+    std::vector<plan::NightPlan> plans_;
+    const home::Spot* spot_;
+    TonightFacts shown_;
+};
+
+} // namespace
+
+int TodayLook::hand_of(const std::string& spot) const
+{
+    const auto hand = hands.find(spot);
+    return hand == hands.end() ? -1 : hand->second;
+}
+
+TonightFacts tonight_facts(const plan::HouseholdFacts& facts, const TodayLook& look)
+{
+    return Tonight(facts, look).all();
+}
+
+} // namespace lathhouse::models

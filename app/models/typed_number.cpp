@@ -1,0 +1,55 @@
+#include "app/models/typed_number.h"
+
+#include "core/base/parse.h"
+#include "core/home/thermometer.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace lathhouse::models {
+
+namespace {
+
+/// Lowest temperatures of a night above this are taken for a slip of the pen (common practice, no source).
+constexpr double kWarmestNight = 45.0;
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("TypedTemperature", words);
+}
+
+} // namespace
+
+TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
+{
+    QString number = typed.trimmed();
+    bool fahrenheit = words.units() == Units::Us;
+    if (number.endsWith(QLatin1Char('C'), Qt::CaseInsensitive) || number.endsWith(QLatin1Char('F'), Qt::CaseInsensitive)) {
+        fahrenheit = number.back().toUpper() == QLatin1Char('F');
+        number.chop(1);
+    }
+    number.remove(QChar(0xB0)).remove(QChar(0x202F));
+    number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
+    if (number.trimmed().isEmpty()) {
+        return {std::nullopt, tr("A number is missing: the lowest temperature, such as %1.")
+                                  .arg(words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};
+    }
+    const auto degrees = parse_number(number.toStdString());
+    if (!degrees) {
+        return {std::nullopt, tr("“%1” is not a number; write it as %2.")
+                                  .arg(typed.trimmed(), words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};
+    }
+    const auto value = fahrenheit ? Celsius::from_fahrenheit(*degrees) : Celsius::from_degrees(*degrees);
+    if (!(value >= home::kColdestLogged)) {
+        return {std::nullopt, tr("%1 is colder than any night ever measured.").arg(words.temperature(value))};
+    }
+    if (!(value.degrees() <= kWarmestNight)) {
+        const double tenth = *degrees / 10.0;
+        return {std::nullopt, tr("%1 is no night low. Did you mean %2?")
+                                  .arg(words.temperature(value), words.decimal(tenth, 1))};
+    }
+    return {value, {}};
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/models/year_words.h"
+
+#include <QString>
+
+namespace lathhouse::models {
+
+/// What somebody typed as a temperature.
+struct TypedTemperature {
+    std::optional<Celsius> value;
+    QString trouble; ///< Why it is none, a whole sentence; empty where it is one.
+};
+
+/// Takes a decimal point or comma, a plain or true minus, and the unit behind the number; without a unit it is in
+/// the shown one. Nothing is taken that no night ever had.
+TypedTemperature typed_temperature(const QString& typed, const YearWords& words);
+
+} // namespace lathhouse::models

@@ -1,0 +1,69 @@
+import QtQuick
+import QtQuick.Templates as T
+import Lathhouse.Models
+
+// One of several to choose from; the chosen one is bold, on the ground of what is chosen, with the border of acts.
+T.Button {
+    id: root
+
+    /// Hand of a spot; negative: none.
+    property int spotColour: -1
+    property string reason: ""
+    property bool on: false
+
+    implicitWidth: Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0)
+    implicitHeight: Theme.px(28)
+    focusPolicy: Qt.StrongFocus
+    hoverEnabled: true
+    Accessible.role: Accessible.RadioButton
+    Accessible.name: root.text
+    Accessible.description: root.reason
+    Accessible.checkable: true
+    Accessible.checked: root.on
+    Accessible.onPressAction: root.clicked()
+    Keys.onReturnPressed: root.clicked()
+    Keys.onEnterPressed: root.clicked()
+
+    // The chip keeps its width when it is chosen.
+    TextMetrics {
+        id: widest
+        text: root.text
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        font.weight: Font.DemiBold
+    }
+    background: Rectangle {
+        radius: Theme.sheetRadius
+        color: root.on ? Theme.select : root.hovered ? Theme.well : Theme.sheet
+        border.width: root.on ? 1.5 : 1
+        border.color: root.on ? Theme.action : root.hovered ? Theme.edge : Theme.contrast ? Theme.edge : Theme.rule
+
+        FocusRing {
+            visible: root.visualFocus
+        }
+    }
+    contentItem: Item {
+        SpotSwatch {
+            id: swatch
+            visible: root.spotColour >= 0
+            x: Theme.px(8)
+            anchors.verticalCenter: parent.verticalCenter
+            width: Theme.px(18)
+            height: Theme.px(12)
+            theme: Theme
+            scheme: Theme.look
+            colour: root.spotColour
+            Accessible.ignored: true
+        }
+        Text {
+            anchors.verticalCenter: parent.verticalCenter
+            x: root.spotColour >= 0 ? Theme.px(32) : Math.round((parent.width - width) / 2)
+            text: root.text
+            color: Theme.ink
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            font.weight: root.on ? Font.DemiBold : Font.Normal
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,13 @@
+import QtQuick
+
+// A heading on the sheet.
+Text {
+    id: root
+
+    color: Theme.ink
+    wrapMode: Text.WordWrap
+    font.family: Theme.titleFamily
+    font.pixelSize: Theme.headSize
+    Accessible.role: Accessible.Heading
+    Accessible.name: root.text
+}

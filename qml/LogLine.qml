@@ -1,0 +1,81 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+
+// A night in one line: a number, the sky where it is known, Keep.
+Item {
+    id: root
+
+    required property string title
+    required property string unit
+    required property string trouble
+    property string act: qsTr("Keep")
+    property string reason: ""
+    /// 0 not said, 1 clear and calm, 2 cloud or wind.
+    property int sky: 0
+    readonly property bool calm: root.sky === 1
+    readonly property bool clouded: root.sky === 2
+
+    signal kept(low: string, sky: int)
+    signal mended
+
+    implicitHeight: flow.height + (problem.visible ? problem.implicitHeight + Theme.px(6) : 0)
+
+    function empty(): void {
+        field.clear();
+        root.sky = 0;
+    }
+    function focusField(): void {
+        field.forceActiveFocus();
+    }
+
+    Flow {
+        id: flow
+        width: root.width
+        spacing: Theme.px(8)
+
+        Words {
+            height: Theme.px(32)
+            verticalAlignment: Text.AlignVCenter
+            text: root.title
+            strong: true
+        }
+        SheetField {
+            id: field
+            objectName: "lowField"
+            label: root.title
+            unit: root.unit
+            wrong: root.trouble !== ""
+            inputMethodHints: Qt.ImhPreferNumbers
+            onTextEdited: root.mended()
+            onAccepted: root.kept(field.text, root.sky)
+        }
+        Chip {
+            objectName: "calmChip"
+            height: Theme.px(32)
+            text: qsTr("clear, calm")
+            reason: qsTr("The sky was clear and the air still")
+            on: root.calm
+            onClicked: root.sky = root.calm ? 0 : 1
+        }
+        Chip {
+            objectName: "cloudChip"
+            height: Theme.px(32)
+            text: qsTr("cloud or wind")
+            on: root.clouded
+            onClicked: root.sky = root.clouded ? 0 : 2
+        }
+        ActButton {
+            objectName: "keepButton"
+            text: root.act
+            reason: root.reason
+            onClicked: root.kept(field.text, root.sky)
+        }
+    }
+    Trouble {
+        id: problem
+        anchors.bottom: parent.bottom
+        width: root.width
+        words: root.trouble
+    }
+}

@@ -1,0 +1,341 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// Lots of seed by the date of sowing, and the sowing sheet of the chosen lot or of any crop.
+FocusScope {
+    id: root
+
+    required property SeedsModel seeds
+    required property bool narrow
+    readonly property real side: root.narrow ? 11 : 19
+    /// In a narrow window the sheet opens over the list.
+    property bool opened: false
+    readonly property bool listShown: !root.narrow || !root.opened
+    readonly property bool sheetShown: !root.narrow || root.opened
+    readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Seeds")
+
+    Keys.onPressed: event => {
+        const control = (event.modifiers & Qt.ControlModifier) !== 0;
+        event.accepted = true;
+        if (event.key === Qt.Key_Up)
+            root.seeds.currentRow -= 1;
+        else if (event.key === Qt.Key_Down)
+            root.seeds.currentRow += 1;
+        else if (event.key === Qt.Key_Home)
+            root.seeds.currentRow = 0;
+        else if (event.key === Qt.Key_End)
+            root.seeds.currentRow = root.seeds.lots.count - 1;
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.narrow)
+            root.opened = true;
+        else if (event.key === Qt.Key_Escape && root.narrow && root.opened)
+            root.back();
+        else if (event.key === Qt.Key_Plus && !control)
+            root.seeds.count(0, 1);
+        else if (event.key === Qt.Key_Minus && !control)
+            root.seeds.count(0, -1);
+        else if (event.key === Qt.Key_N && !control)
+            root.seeds.byName = !root.seeds.byName;
+        else if (event.key === Qt.Key_PageDown)
+            root.scroll(0.8);
+        else if (event.key === Qt.Key_PageUp)
+            root.scroll(-0.8);
+        else if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))
+            root.seeds.redo();
+        else if (event.key === Qt.Key_U || event.key === Qt.Key_Z && control)
+            root.seeds.undo();
+        else if (event.key === Qt.Key_F5)
+            root.seeds.reload();
+        else
+            event.accepted = false;
+    }
+
+    function back(): void {
+        root.opened = false;
+        list.forceActiveFocus();
+    }
+    function scroll(by: real): void {
+        const most = Math.max(0, sheet.contentHeight - sheet.height);
+        sheet.contentY = Math.max(0, Math.min(most, sheet.contentY + by * sheet.height));
+    }
+
+    Flow {
+        id: head
+        x: root.side
+        y: 10
+        width: root.listWidth
+        spacing: Theme.px(8)
+
+        Heading {
+            height: Theme.px(36)
+            rightPadding: Theme.px(16)
+            text: qsTr("Seeds")
+            font.pixelSize: Theme.titleSize
+        }
+        Chip {
+            objectName: "byDateChip"
+            visible: root.seeds.lots.count > 1 && root.listShown
+            height: Theme.px(32)
+            text: qsTr("By sowing date")
+            reason: qsTr("Key N changes the order")
+            on: !root.seeds.byName
+            onClicked: root.seeds.byName = false
+        }
+        Chip {
+            objectName: "byNameChip"
+            visible: root.seeds.lots.count > 1 && root.listShown
+            height: Theme.px(32)
+            text: qsTr("By name")
+            reason: qsTr("Key N changes the order")
+            on: root.seeds.byName
+            onClicked: root.seeds.byName = true
+        }
+        SheetField {
+            id: cropField
+            objectName: "cropField"
+            visible: root.seeds.known && root.listShown
+            width: Theme.px(180)
+            label: qsTr("Any crop, for its sowing sheet")
+            placeholderText: qsTr("Any crop")
+            wrong: root.seeds.error !== "" && activeFocus
+            onTextEdited: root.seeds.forgive()
+            onAccepted: {
+                root.seeds.chooseCrop(cropField.text);
+                root.opened = true;
+            }
+        }
+        SheetButton {
+            objectName: "backButton"
+            visible: root.narrow && root.opened
+            text: qsTr("Back to the lots")
+            reason: qsTr("Escape")
+            onClicked: root.back()
+        }
+    }
+    Trouble {
+        id: trouble
+        objectName: "seedTrouble"
+        x: root.side
+        y: head.y + head.height + Theme.px(8)
+        width: root.listWidth
+        words: root.seeds.error
+    }
+    SheetButton {
+        objectName: "seedsAgain"
+        visible: root.seeds.error !== "" && !root.seeds.known
+        x: root.side
+        y: trouble.y + trouble.implicitHeight + Theme.px(8)
+        text: qsTr("Read again")
+        reason: qsTr("Key F5. Reads the household anew.")
+        onClicked: root.seeds.reload()
+    }
+    Words {
+        visible: !root.seeds.known && root.seeds.late
+        x: root.side
+        y: head.y + head.height + Theme.px(24)
+        text: qsTr("The lots are being worked out.")
+        quiet: true
+    }
+    Column {
+        objectName: "seedsEmpty"
+        visible: root.seeds.known && root.seeds.lots.count === 0 && root.listShown
+        x: root.side + Theme.px(16)
+        y: trouble.y + trouble.implicitHeight + Theme.px(24)
+        width: root.listWidth - Theme.px(32)
+        spacing: Theme.px(8)
+
+        EmptyPot {}
+        Words {
+            width: parent.width
+            text: qsTr("No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with: lathhouse add lot --crop tomato")
+        }
+        Words {
+            width: parent.width
+            text: qsTr("Until then write a crop above for its sowing sheet.")
+            quiet: true
+        }
+    }
+    Item {
+        id: columnHead
+        visible: root.seeds.lots.count > 0 && root.listShown
+        x: root.side
+        y: trouble.y + trouble.implicitHeight + Theme.px(6)
+        width: list.width - 10
+        height: Theme.px(26)
+        readonly property LotColumns columns: LotColumns {
+            width: columnHead.width
+            narrow: root.narrow
+        }
+
+        Words {
+            x: Theme.px(10)
+            text: qsTr("Lot")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Words {
+            visible: !root.narrow
+            x: columnHead.columns.yearX
+            width: columnHead.columns.yearWidth
+            horizontalAlignment: Text.AlignRight
+            text: qsTr("Year")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Words {
+            x: columnHead.columns.seedsX
+            width: columnHead.columns.seedsWidth
+            horizontalAlignment: Text.AlignRight
+            text: qsTr("Seeds")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Words {
+            x: columnHead.columns.shareX
+            text: root.narrow ? qsTr("Come up") : qsTr("Of 100, how many come up")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Words {
+            x: columnHead.columns.nextX
+            text: qsTr("Next")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: 1.5
+            color: Theme.ink
+        }
+    }
+    ListView {
+        id: list
+        objectName: "lotRows"
+        visible: root.seeds.lots.count > 0 && root.listShown
+        x: root.side
+        y: columnHead.y + columnHead.height
+        width: root.listWidth
+        height: (undoBar.visible ? undoBar.y : root.height) - y - key.height - Theme.px(10)
+        clip: true
+        focus: true
+        activeFocusOnTab: true
+        keyNavigationEnabled: false
+        model: root.seeds.lots
+        boundsBehavior: Flickable.StopAtBounds
+        highlightMoveDuration: 0
+        currentIndex: root.seeds.currentRow
+        onCurrentIndexChanged: list.positionViewAtIndex(list.currentIndex, ListView.Contain)
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Lots of seed")
+
+        ScrollBar.vertical: ScrollBar {
+            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        delegate: LotRow {
+            width: list.width - 10
+            narrow: root.narrow
+            chosen: index === root.seeds.currentRow
+            focused: list.activeFocus && index === root.seeds.currentRow
+            onPressed: {
+                root.seeds.currentRow = index;
+                list.forceActiveFocus();
+                root.opened = true;
+            }
+        }
+    }
+    Words {
+        id: key
+        visible: list.visible
+        x: root.side
+        y: (undoBar.visible ? undoBar.y : root.height) - height - Theme.px(6)
+        width: root.listWidth
+        text: qsTr("Filled dot: your own counts. Open dot: packet or kind only. Line: 9 in 10.")
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+    Rectangle {
+        id: undoBar
+        objectName: "seedsUndoBar"
+        visible: root.seeds.said !== ""
+        x: root.side
+        y: root.height - height - 4
+        width: root.listWidth
+        height: visible ? Math.max(saidText.height, undoButton.height) + Theme.px(12) : 0
+        radius: Theme.controlRadius
+        color: Theme.ink
+        Accessible.role: Accessible.StatusBar
+        Accessible.name: root.seeds.said
+
+        Words {
+            id: saidText
+            objectName: "seedsSaid"
+            x: Theme.px(12)
+            anchors.verticalCenter: parent.verticalCenter
+            width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
+            text: root.seeds.said
+            color: Theme.sheet
+            Accessible.ignored: true
+        }
+        SheetButton {
+            id: redoButton
+            objectName: "seedsRedo"
+            visible: root.seeds.canRedo
+            x: (undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Redo")
+            reason: qsTr("Control, Shift and Z. Counts again what was taken back last.")
+            onClicked: root.seeds.redo()
+        }
+        SheetButton {
+            id: undoButton
+            objectName: "seedsUndo"
+            visible: root.seeds.canUndo
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.px(8)
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Undo")
+            reason: qsTr("Control and Z, or U. Takes back what was counted last in this window.")
+            onClicked: root.seeds.undo()
+        }
+    }
+    Rectangle {
+        visible: !root.narrow && root.seeds.known
+        x: root.side + root.listWidth + Theme.px(16)
+        y: Theme.px(12)
+        width: 1
+        height: root.height - y - Theme.px(16)
+        color: Theme.rule
+    }
+    Flickable {
+        id: sheet
+        objectName: "sowingSheet"
+        visible: root.seeds.hasSheet && root.sheetShown
+        x: root.narrow ? root.side : root.side + root.listWidth + Theme.px(34)
+        y: root.narrow ? trouble.y + trouble.implicitHeight + Theme.px(8) : 10
+        width: root.width - x - 10
+        height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
+        contentHeight: pane.height + Theme.px(16)
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        ScrollBar.vertical: ScrollBar {
+            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        SowingPane {
+            id: pane
+            objectName: "sowingPane"
+            width: sheet.width - Theme.px(12)
+            seeds: root.seeds
+        }
+    }
+}

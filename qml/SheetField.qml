@@ -1,0 +1,65 @@
+import QtQuick
+import QtQuick.Templates as T
+
+// A field on the sheet; its unit stands at its end, what is wrong stands beside it.
+T.TextField {
+    id: root
+
+    required property string label
+    property string unit: ""
+    property bool wrong: false
+
+    implicitWidth: Theme.px(112)
+    implicitHeight: Theme.px(32)
+    leftPadding: Theme.px(10)
+    rightPadding: Theme.px(10) + (unitText.visible ? unitText.width + Theme.px(6) : 0)
+    verticalAlignment: TextInput.AlignVCenter
+    color: Theme.ink
+    placeholderTextColor: Theme.ink2
+    selectionColor: Theme.action
+    selectedTextColor: Theme.actionInk
+    selectByMouse: true
+    font.family: Theme.textFamily
+    font.pixelSize: Theme.textSize
+    // What the field does not want is not for the page: its arrows and letters would act there.
+    Keys.priority: Keys.AfterItem
+    Keys.onPressed: event => {
+        const leaves = event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab || event.key === Qt.Key_Escape || event.key === Qt.Key_F5;
+        event.accepted = !leaves && (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) === 0;
+    }
+    Accessible.role: Accessible.EditableText
+    Accessible.name: root.unit === "" ? root.label : qsTr("%1, %2").arg(root.label).arg(root.unit)
+
+    background: Rectangle {
+        radius: Theme.controlRadius
+        color: Theme.sheet
+        border.width: root.activeFocus || root.wrong ? 2 : 1
+        border.color: root.wrong ? Theme.caution : root.activeFocus ? Theme.focus : Theme.edge
+
+        Text {
+            id: unitText
+            visible: root.unit !== ""
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.px(10)
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.unit
+            color: Theme.ink2
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.textSize
+            Accessible.ignored: true
+        }
+        Text {
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.px(10)
+            anchors.right: unitText.visible ? unitText.left : parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            visible: root.length === 0 && root.preeditText === ""
+            text: root.placeholderText
+            color: Theme.ink2
+            elide: Text.ElideRight
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.textSize
+            Accessible.ignored: true
+        }
+    }
+}

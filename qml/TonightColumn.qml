@@ -1,0 +1,259 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// Tonight, the ten nights and the week, one below the other.
+Column {
+    id: root
+
+    required property TonightModel tonight
+    required property bool asTable
+
+    signal tableAsked
+
+    spacing: Theme.px(8)
+
+    Heading {
+        text: qsTr("Tonight")
+    }
+    Words {
+        visible: !root.tonight.known && root.tonight.late
+        width: root.width
+        text: qsTr("Tonight is being worked out.")
+        quiet: true
+    }
+    Trouble {
+        visible: words !== "" && !root.tonight.known
+        width: root.width
+        words: root.tonight.error
+    }
+    Words {
+        visible: root.tonight.known && !root.tonight.hasSpot
+        width: root.width
+        text: qsTr("No spot outdoors is known, so nights are not followed. Add one with: lathhouse add spot")
+        quiet: true
+    }
+    Flow {
+        visible: root.tonight.hasSpot
+        width: root.width
+        spacing: Theme.px(14)
+
+        Text {
+            objectName: "tonightLow"
+            text: root.tonight.low
+            color: Theme.ink
+            font.family: Theme.titleFamily
+            font.pixelSize: Theme.px(Theme.fallbackFonts ? 34 : 40)
+            Accessible.role: Accessible.StaticText
+            Accessible.name: qsTr("Tonight’s low, middle %1").arg(text)
+        }
+        Column {
+            topPadding: Theme.px(8)
+
+            Words {
+                text: root.tonight.where
+            }
+            Words {
+                objectName: "tonightSpread"
+                text: root.tonight.spread
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+        }
+    }
+    Words {
+        visible: root.tonight.why !== ""
+        width: root.width
+        text: root.tonight.why
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+    Rectangle {
+        visible: root.tonight.known
+        width: root.width
+        height: carry.height + Theme.px(16)
+        color: Theme.well
+        border.width: Theme.contrast ? 1 : 0
+        border.color: Theme.edge
+
+        Rectangle {
+            width: 4
+            height: parent.height
+            color: Theme.edge
+        }
+        Words {
+            id: carry
+            objectName: "carryWords"
+            x: Theme.px(14)
+            y: Theme.px(8)
+            width: parent.width - x - Theme.px(8)
+            textFormat: Text.StyledText
+            text: qsTr("<b>%1</b> %2").arg(root.tonight.carryHead).arg(root.tonight.closest)
+            Accessible.name: qsTr("%1 %2").arg(root.tonight.carryHead).arg(root.tonight.closest)
+        }
+    }
+    Words {
+        objectName: "missing"
+        visible: text !== ""
+        width: root.width
+        text: root.tonight.missing
+        font.pixelSize: Theme.smallSize
+    }
+    LogLine {
+        id: typed
+        objectName: "forecastLine"
+        visible: root.tonight.known && root.tonight.hasSpot && !root.tonight.hasForecast
+        width: root.width
+        title: qsTr("Forecast low tonight")
+        unit: root.tonight.unit
+        trouble: root.tonight.error
+        reason: qsTr("Keeps it as tonight’s forecast, so that its errors here are learned")
+        onMended: root.tonight.forgive()
+        onKept: (low, sky) => {
+            if (root.tonight.keepForecast(low, sky))
+                typed.empty();
+            else
+                typed.focusField();
+        }
+    }
+    Words {
+        objectName: "tonightSaid"
+        visible: text !== ""
+        width: root.width
+        text: root.tonight.said
+        font.pixelSize: Theme.smallSize
+    }
+    Column {
+        objectName: "tonightPlants"
+        visible: root.tonight.plants.count > 0
+        width: root.width
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Plants outdoors tonight")
+
+        Item {
+            width: root.width
+            height: Theme.px(22)
+
+            Words {
+                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[0] : ""
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+            Words {
+                anchors.horizontalCenter: parent.horizontalCenter
+                text: qsTr("tonight’s low at the plant, %1; striped: harms").arg(root.tonight.unit)
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+            Words {
+                anchors.right: parent.right
+                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[1] : ""
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+        }
+        Repeater {
+            model: root.tonight.plants
+
+            TonightPlantRow {
+                width: root.width
+                zeroAt: root.tonight.rulerZero
+            }
+        }
+    }
+    Words {
+        visible: root.tonight.hasSpot
+        width: root.width
+        text: root.tonight.chartTitle
+        strong: true
+        font.pixelSize: Theme.smallSize
+    }
+    TenNightsChart {
+        objectName: "tenNights"
+        visible: root.tonight.hasSpot && !root.asTable
+        width: root.width
+        height: Theme.px(224)
+        theme: Theme
+        scheme: Theme.look
+        tonight: root.tonight
+        Accessible.role: Accessible.Chart
+        Accessible.name: root.tonight.chartTitle
+        Accessible.description: root.tonight.line
+    }
+    Column {
+        objectName: "tenNightsTable"
+        visible: root.tonight.hasSpot && root.asTable
+        width: root.width
+        Accessible.role: Accessible.Table
+        Accessible.name: root.tonight.chartTitle
+
+        TwinRow {
+            width: root.width
+            head: true
+            cells: [qsTr("Night to"), qsTr("middle"), qsTr("9 in 10"), qsTr("from")]
+            sentence: qsTr("Night to, middle, 9 in 10, from")
+        }
+        Repeater {
+            model: root.tonight.nights
+
+            TwinRow {
+                required property string date
+                required property string middle
+                required property string spread
+                required property string basis
+                width: root.width
+                cells: [date, middle, spread, basis]
+            }
+        }
+    }
+    Flow {
+        visible: root.tonight.hasSpot
+        width: root.width
+        spacing: Theme.px(8)
+
+        Words {
+            width: Math.min(root.width, Theme.px(300))
+            text: root.tonight.chartNote
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Chip {
+            objectName: "tableChip"
+            text: qsTr("As a table")
+            reason: qsTr("Key T")
+            on: root.asTable
+            onClicked: root.tableAsked()
+        }
+    }
+    Rectangle {
+        visible: root.tonight.known
+        width: root.width
+        height: 1
+        color: Theme.rule
+    }
+    Heading {
+        visible: root.tonight.known
+        text: qsTr("This week")
+    }
+    Words {
+        visible: root.tonight.known && root.tonight.week.count === 0
+        width: root.width
+        text: qsTr("Nothing but water comes in the next seven days.")
+        quiet: true
+    }
+    Column {
+        objectName: "week"
+        width: root.width
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("This week")
+
+        Repeater {
+            model: root.tonight.week
+
+            WeekRow {
+                width: root.width
+            }
+        }
+    }
+}

@@ -1,0 +1,96 @@
+import QtQuick
+import Lathhouse.Models
+
+// A tray of seedlings: how many have come up, with one more and one fewer.
+Item {
+    id: root
+
+    required property int index
+    required property string head
+    required property int emerged
+    required property int seeds
+    required property string expected
+    required property bool last
+    required property string sentence
+    required property SeedsModel model
+
+    implicitHeight: words.height + counts.height + Theme.px(20)
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.sentence
+
+    Keys.onPressed: event => {
+        event.accepted = true;
+        if (event.key === Qt.Key_Plus)
+            root.model.count(root.index, 1);
+        else if (event.key === Qt.Key_Minus)
+            root.model.count(root.index, -1);
+        else
+            event.accepted = false;
+    }
+
+    Column {
+        id: words
+        y: Theme.px(6)
+        width: root.width
+
+        Words {
+            width: parent.width
+            text: root.head
+            strong: true
+            font.pixelSize: Theme.rowSize
+            Accessible.ignored: true
+        }
+        Words {
+            width: parent.width
+            text: root.expected
+            quiet: true
+            font.pixelSize: Theme.smallSize
+            Accessible.ignored: true
+        }
+    }
+    Flow {
+        id: counts
+        y: words.y + words.height + Theme.px(6)
+        width: root.width
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "fewerButton"
+            width: Theme.px(40)
+            text: "−"
+            Accessible.name: qsTr("One fewer in %1").arg(root.head)
+            reason: qsTr("Key −")
+            onClicked: root.model.count(root.index, -1)
+        }
+        Words {
+            objectName: "countWords"
+            height: Theme.px(32)
+            verticalAlignment: Text.AlignVCenter
+            textFormat: Text.StyledText
+            text: qsTr("<b>%1</b> of %2 up").arg(root.emerged).arg(root.seeds)
+            Accessible.name: qsTr("%1 of %2 up").arg(root.emerged).arg(root.seeds)
+        }
+        SheetButton {
+            objectName: "moreButton"
+            width: Theme.px(40)
+            text: "+"
+            Accessible.name: qsTr("One more in %1").arg(root.head)
+            reason: qsTr("Key +")
+            onClicked: root.model.count(root.index, 1)
+        }
+        Chip {
+            objectName: "lastChip"
+            height: Theme.px(32)
+            text: qsTr("no more to come")
+            reason: qsTr("The counting is over; only then does the tray change the lot’s share")
+            on: root.last
+            onClicked: root.model.setLast(root.index, !root.last)
+        }
+    }
+    Rectangle {
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: 1
+        color: Theme.rule
+    }
+}

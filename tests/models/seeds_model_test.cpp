@@ -1,0 +1,203 @@
+#include "app/models/seeds_model.h"
+#include "core/plants/seed_kind.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+namespace lathhouse::models {
+namespace {
+
+class SeedsModelTest : public testing::Test {
+protected:
+    SeedsModelTest() : model(door_of(with_seeds(plain_facts(), kShownToday)), british_look())
+    {
+        model.start();
+        wait_for(model);
+    }
+    int row_of(const QString& name)
+    {
+        for (int row = 0; row < model.lots()->rowCount(); ++row) {
+            if (model.lots()->at(row, "name").toString() == name) {
+                return row;
+            }
+        }
+        return -1;
+    }
+    void choose(const QString& name)
+    {
+        model.setCurrentRow(row_of(name));
+        wait_for(model);
+    }
+    SeedsModel model;
+};
+
+TEST_F(SeedsModelTest, FirstLotIsChosenAndHasItsSheet)
+{
+    EXPECT_EQ(model.lots()->rowCount(), 4);
+    EXPECT_EQ(model.currentRow(), 0);
+    EXPECT_TRUE(model.hasSheet());
+    EXPECT_EQ(model.name(), model.lots()->at(0, "name").toString());
+}
+
+TEST_F(SeedsModelTest, ShareAndIntervalAreThoseOfTheCore)
+{
+    const auto facts = with_seeds(plain_facts(), kShownToday);
+    for (const auto& lot : facts.seeds.lots) {
+        const auto kind = *plants::SeedReference::built_in().find(lot.crop);
+        const auto rate = home::lot_rate(lot, facts.seeds, *kind);
+        const int row = row_of(text(lot.name));
+        EXPECT_DOUBLE_EQ(model.lots()->at(row, "mean").toDouble(), rate.rate.mean());
+        EXPECT_EQ(model.lots()->at(row, "counted").toBool(), rate.sown > 0);
+    }
+    EXPECT_EQ(model.lots()->at(row_of("Tomato, red"), "basis").toString(), "17 of 20 came up");
+    EXPECT_EQ(model.lots()->at(row_of("Parsley"), "basis").toString(), "no test yet");
+    EXPECT_EQ(model.lots()->at(row_of("Zinnia"), "basis").toString(), "packet says 70 %");
+}
+
+TEST_F(SeedsModelTest, SheetIsThatOfThePlan)
+{
+    choose("Tomato, red");
+    const auto facts = with_seeds(plain_facts(), kShownToday);
+    const auto& lot = *facts.seeds.lot(1);
+    const auto kind = *plants::SeedReference::built_in().find(lot.crop);
+    plan::SowingWishes wishes;
+    wishes.plants = model.plants();
+    wishes.rate = home::lot_rate(lot, facts.seeds, *kind).rate;
+    const auto plan =
+        plan::plan_sowing(*kind, facts.climate, plan::SowingClimate{facts.climate, kShownToday}, wishes);
+    ASSERT_TRUE(plan.season && plan.season->sow_indoors);
+    EXPECT_EQ(model.amount(), QString("Sow %1 seeds for 5 plants").arg(*plan.seeds));
+    EXPECT_EQ(model.dates()->at(0, "label").toString(), "Sow indoors");
+    EXPECT_EQ(model.dates()->at(0, "value").toString(), model.words().short_date(plan.season->sow_indoors->from));
+    ASSERT_TRUE(model.hasBar());
+    EXPECT_EQ(model.sheet()->bar->sow->from, plan.season->sow_indoors->from);
+    EXPECT_LT(model.sheet()->bar->from, model.sheet()->bar->to);
+}
+
+TEST_F(SeedsModelTest, EveryCropOfTheTablesHasASheet)
+{
+    for (const auto& kind : plants::SeedReference::built_in().kinds()) {
+        model.chooseCrop(text(kind.name()));
+        wait_for(model);
+        EXPECT_TRUE(model.error().isEmpty()) << kind.name() << ": " << model.error().toStdString();
+        EXPECT_TRUE(model.hasBar() || !model.notes().isEmpty()) << kind.name();
+    }
+    EXPECT_EQ(model.currentRow(), -1);
+}
+
+TEST_F(SeedsModelTest, UnknownCropIsASentenceAndTheSheetStays)
+{
+    const QString before = model.name();
+    model.chooseCrop("tomatto");
+    wait_for(model);
+    EXPECT_TRUE(model.error().contains("omato")) << model.error().toStdString();
+    EXPECT_EQ(model.name(), before);
+    model.chooseCrop("  ");
+    EXPECT_TRUE(model.error().startsWith("Write the name"));
+}
+
+TEST_F(SeedsModelTest, ClicksInARowAllCount)
+{
+    choose("Zinnia");
+    QSignalSpy written(&model, &SheetModel::written);
+    for (int click = 0; click < 4; ++click) {
+        model.count(0, 1);
+    }
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 4);
+    EXPECT_EQ(written.count(), 4);
+    model.undo();
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 2);
+    model.redo();
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 3);
+    EXPECT_TRUE(model.canRedo());
+    model.count(0, 1);
+    EXPECT_FALSE(model.canRedo());
+    wait_for(model);
+}
+
+TEST_F(SeedsModelTest, CountsOutsideTheTrayAreRefused)
+{
+    choose("Zinnia");
+    model.count(0, -1);
+    EXPECT_TRUE(model.error().startsWith("Fewer than none"));
+    model.count(0, 13);
+    EXPECT_TRUE(model.error().startsWith("Only 12 seeds"));
+    model.count(5, 1);
+    model.count(-1, 1);
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 0);
+    EXPECT_FALSE(model.canUndo());
+}
+
+TEST_F(SeedsModelTest, ListsKeepTheRulesOfModels)
+{
+    QAbstractItemModelTester lots(model.lots(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester trays(model.trays(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    choose("Zinnia");
+    model.count(0, 1);
+    model.setByName(true);
+    wait_for(model);
+    EXPECT_EQ(row_of("Lettuce, old"), 0);
+    EXPECT_EQ(model.lots()->at(model.currentRow(), "name").toString(), "Zinnia");
+}
+
+TEST(SeedsModel, CountThatCannotBeKeptIsTakenOff)
+{
+    auto door = door_of(with_seeds(plain_facts(), kShownToday));
+    door.count = [](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> {
+        return Error{ErrorCode::Locked, "another program holds the household"};
+    };
+    SeedsModel model(door, british_look());
+    model.start();
+    wait_for(model);
+    ASSERT_EQ(model.name(), "Zinnia");
+    model.count(0, 1);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 1) << "shown at once";
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 0);
+    EXPECT_TRUE(model.error().contains("another program holds the household"));
+    EXPECT_FALSE(model.canUndo());
+    EXPECT_TRUE(model.said().isEmpty());
+}
+
+TEST(SeedsModel, WithoutLotsACropStillHasItsSheet)
+{
+    SeedsModel model(door_of(plain_facts()), british_look());
+    model.chooseCrop("tomato");
+    EXPECT_FALSE(model.working()) << "nothing is known yet";
+    model.start();
+    wait_for(model);
+    EXPECT_FALSE(model.hasSheet());
+    EXPECT_EQ(model.currentRow(), -1);
+    model.chooseCrop("tomato");
+    wait_for(model);
+    EXPECT_TRUE(model.hasSheet());
+    model.setPlants(3);
+    wait_for(model);
+    EXPECT_TRUE(model.amount().endsWith("for 3 plants"));
+    model.setPlants(5000);
+    EXPECT_EQ(model.plants(), SeedsModel::kMostPlants);
+    wait_for(model);
+}
+
+TEST(SeedsModel, LotOfAnUnknownCropIsStillListed)
+{
+    auto facts = with_seeds(plain_facts(), kShownToday);
+    facts.seeds.lots.push_back({9, "Mystery", "Nulla planta", std::nullopt, std::nullopt, 10, ""});
+    SeedsModel model(door_of(std::move(facts)), british_look());
+    model.start();
+    wait_for(model);
+    ASSERT_EQ(model.lots()->rowCount(), 5);
+    model.setCurrentRow(4);
+    wait_for(model);
+    EXPECT_FALSE(model.hasSheet());
+    EXPECT_TRUE(model.error().contains("Nulla planta")) << model.error().toStdString();
+}
+
+} // namespace
+} // namespace lathhouse::models

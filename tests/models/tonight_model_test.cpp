@@ -1,0 +1,187 @@
+#include "app/models/tonight_model.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+#include <algorithm>
+
+namespace lathhouse::models {
+namespace {
+
+class ColdTonight : public testing::Test {
+protected:
+    ColdTonight() : model(door_of(with_cold_night(plain_facts(), kShownToday)), british_look())
+    {
+        model.start();
+        wait_for(model);
+    }
+    TonightModel model;
+};
+
+TEST(TonightModel, NothingIsReadBeforeTheStart)
+{
+    bool read = false;
+    auto door = door_of(plain_facts());
+    door.load = [&read]() -> Result<plan::HouseholdFacts> {
+        read = true;
+        return plain_facts();
+    };
+    TonightModel model(door, british_look());
+    model.follow();
+    EXPECT_FALSE(model.working());
+    EXPECT_FALSE(read);
+    EXPECT_TRUE(model.line().isEmpty());
+    model.start();
+    model.start();
+    wait_for(model);
+    EXPECT_TRUE(read);
+    EXPECT_TRUE(model.known());
+}
+
+TEST_F(ColdTonight, GreatNumberIsTheMiddleOfTheCoreAtTheSpot)
+{
+    const auto facts = with_cold_night(plain_facts(), kShownToday);
+    const auto season = facts.climate.nights();
+    const auto nights = plan::nights_of_forecast(facts.log.forecasts, kShownToday);
+    const auto plans =
+        plan::plan_nights(facts.as_told, facts.log, season, nights, kShownToday, plan::kUsualRisk);
+    const auto spot = std::ranges::find_if(facts.as_told.spots, [&](const home::Spot& of) {
+        return model.where() == QStringLiteral("at ") + text(of.name);
+    });
+    ASSERT_NE(spot, facts.as_told.spots.end());
+    const auto offset =
+        home::offset_of(*spot, facts.log, season).of_night(climate::kind_of(nights.front().weather));
+    const auto look = british_look();
+    EXPECT_EQ(model.low(),
+              look.words.temperature(plans.front().outlook.quantile(Probability::literal(0.5), offset)));
+    EXPECT_TRUE(model.spread().contains(
+        look.words.bare(plans.front().outlook.quantile(Probability::literal(0.05), offset))));
+}
+
+TEST_F(ColdTonight, CarriesAreThoseOfTheCoreAndComeFirst)
+{
+    const auto facts = with_cold_night(plain_facts(), kShownToday);
+    const auto season = facts.climate.nights();
+    const auto plans =
+        plan::plan_nights(facts.as_told, facts.log, season,
+                          plan::nights_of_forecast(facts.log.forecasts, kShownToday), kShownToday, plan::kUsualRisk);
+    const auto carries = std::ranges::count(plans.front().plants, true, &plan::PlantNight::carry_in);
+    ASSERT_GE(carries, 2);
+    EXPECT_EQ(model.carryHead(), QString("Carry in %1 plants.").arg(carries));
+    for (int row = 0; row < model.plants()->rowCount(); ++row) {
+        EXPECT_EQ(model.plants()->at(row, "carry").toBool(), row < carries);
+        const double low = model.plants()->at(row, "lowAt").toDouble();
+        const double middle = model.plants()->at(row, "middleAt").toDouble();
+        const double high = model.plants()->at(row, "highAt").toDouble();
+        EXPECT_TRUE(0.0 <= low && low < middle && middle < high && high <= 1.0);
+        EXPECT_GE(model.plants()->at(row, "lineAt").toDouble(), 0.0);
+        EXPECT_LE(model.plants()->at(row, "lineAt").toDouble(), 1.0);
+        EXPECT_TRUE(model.plants()->at(row, "sentence").toString().contains(" in "));
+    }
+}
+
+TEST_F(ColdTonight, TenNightsAreOrderedWithin)
+{
+    ASSERT_EQ(model.ten().nights.size(), 10U);
+    for (const auto& night : model.ten().nights) {
+        EXPECT_TRUE(night.forecast);
+        EXPECT_TRUE(night.low5 < night.low25 && night.low25 < night.low50 && night.low50 < night.low75 &&
+                    night.low75 < night.low95);
+    }
+    EXPECT_TRUE(std::ranges::is_sorted(model.ten().marks, std::greater{}, &DamageMark::line));
+    EXPECT_FALSE(model.ten().marks.empty());
+    EXPECT_TRUE(model.missing().isEmpty());
+}
+
+TEST_F(ColdTonight, ListsKeepTheRulesOfModels)
+{
+    QAbstractItemModelTester plants(model.plants(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester week(model.week(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_GT(model.week()->rowCount(), 0);
+    bool coldest = false;
+    for (int row = 0; row < model.week()->rowCount(); ++row) {
+        coldest |= model.week()->at(row, "what").toString().startsWith("Coldest night ahead, ");
+        EXPECT_FALSE(model.week()->at(row, "sentence").toString().isEmpty());
+    }
+    EXPECT_TRUE(coldest);
+    model.reload();
+    wait_for(model);
+}
+
+TEST(TonightModel, WithoutAForecastNothingIsSaidAboutCarrying)
+{
+    TonightModel model(door_of(plain_facts()), british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_FALSE(model.hasForecast());
+    EXPECT_EQ(model.carryHead(), "No forecast for tonight.");
+    EXPECT_TRUE(model.missing().contains("lathhouse log forecast"));
+    for (const auto& night : model.ten().nights) {
+        EXPECT_FALSE(night.forecast);
+    }
+    for (int row = 0; row < model.plants()->rowCount(); ++row) {
+        EXPECT_FALSE(model.plants()->at(row, "carry").toBool());
+    }
+}
+
+TEST(TonightModel, TypedForecastIsKeptAndReadBack)
+{
+    TonightModel model(door_of(plain_facts()), british_look());
+    model.start();
+    wait_for(model);
+    QSignalSpy written(&model, &SheetModel::written);
+    EXPECT_FALSE(model.keepForecast("warm", 0));
+    EXPECT_FALSE(model.error().isEmpty());
+    EXPECT_TRUE(model.keepForecast("3,5", 1));
+    wait_for(model);
+    EXPECT_EQ(written.count(), 1);
+    EXPECT_TRUE(model.hasForecast());
+    EXPECT_TRUE(model.why().startsWith(QString::fromUtf8("Forecast 3.5 °C, clear and calm")))
+        << model.why().toStdString();
+    EXPECT_TRUE(model.missing().startsWith("Forecast for 1 of ten nights"));
+}
+
+TEST(TonightModel, ForecastThatCannotBeKeptIsASentence)
+{
+    auto door = door_of(plain_facts());
+    door.keep_forecast = [](const home::KeptForecast&) -> Result<void> {
+        return Error{ErrorCode::Locked, "another program holds the household"};
+    };
+    TonightModel model(door, british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_TRUE(model.keepForecast("3", 0));
+    wait_for(model);
+    EXPECT_TRUE(model.error().contains("another program holds the household"));
+    EXPECT_TRUE(model.said().isEmpty());
+    EXPECT_FALSE(model.hasForecast());
+}
+
+TEST(TonightModel, WithoutAnOutdoorSpotItSaysSo)
+{
+    auto facts = plain_facts();
+    std::erase_if(facts.as_told.spots, [](const home::Spot& spot) { return home::is_outdoors(spot.kind); });
+    for (auto& plant : facts.as_told.plants) {
+        plant.spot = facts.as_told.spots.front().id;
+    }
+    facts.events.clear();
+    TonightModel model(door_of(std::move(facts)), british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    EXPECT_FALSE(model.hasSpot());
+    EXPECT_EQ(model.line(), "No outdoor spot.");
+}
+
+TEST(TonightModel, FahrenheitIsShownWhereItIsWanted)
+{
+    TonightModel model(door_of(with_cold_night(plain_facts(), kShownToday)), british_look(Units::Us));
+    model.start();
+    wait_for(model);
+    EXPECT_TRUE(model.low().endsWith(QString::fromUtf8("°F")));
+    EXPECT_TRUE(model.why().contains(QString::fromUtf8("34 °F"))) << model.why().toStdString();
+}
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,57 @@
+#include "app/models/typed_number.h"
+
+#include <gtest/gtest.h>
+
+#include <ostream>
+
+namespace lathhouse::models {
+namespace {
+
+struct Typed {
+    const char* name;
+    const char* typed;
+    Units units;
+    std::optional<double> celsius;
+    const char* trouble = "";
+};
+void PrintTo(const Typed& row, std::ostream* out)
+{
+    *out << row.name;
+}
+
+class TypedTemperatures : public testing::TestWithParam<Typed> {};
+
+TEST_P(TypedTemperatures, AreReadAsPeopleWriteThem)
+{
+    const auto& row = GetParam();
+    const auto read =
+        typed_temperature(row.typed, YearWords(row.units, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    EXPECT_EQ(read.value.has_value(), row.celsius.has_value()) << read.trouble.toStdString();
+    if (read.value && row.celsius) {
+        EXPECT_NEAR(read.value->degrees(), *row.celsius, 1e-9);
+        EXPECT_TRUE(read.trouble.isEmpty());
+    }
+    if (!row.celsius) {
+        EXPECT_TRUE(read.trouble.contains(row.trouble)) << read.trouble.toStdString();
+        EXPECT_TRUE(read.trouble.endsWith('.') || read.trouble.endsWith('?'));
+    }
+}
+INSTANTIATE_TEST_SUITE_P(Forms, TypedTemperatures,
+                         testing::Values(Typed{"Point", "6.2", Units::Metric, 6.2},
+                                         Typed{"Comma", "6,2", Units::Metric, 6.2},
+                                         Typed{"Minus", "-3", Units::Metric, -3.0},
+                                         Typed{"TrueMinus", "\u22123", Units::Metric, -3.0},
+                                         Typed{"UnitBehind", " 6.2 \u00b0C ", Units::Metric, 6.2},
+                                         Typed{"Fahrenheit", "41", Units::Us, 5.0},
+                                         Typed{"CelsiusAmongFahrenheit", "5 C", Units::Us, 5.0},
+                                         Typed{"FahrenheitAmongCelsius", "41F", Units::Metric, 5.0},
+                                         Typed{"Nothing", "  ", Units::Metric, {}, "is missing"},
+                                         Typed{"Word", "cold", Units::Metric, {}, "is not a number"},
+                                         Typed{"TwoNumbers", "3 4", Units::Metric, {}, "is not a number"},
+                                         Typed{"PointForgotten", "62", Units::Metric, {}, "Did you mean 6.2?"},
+                                         Typed{"TooCold", "-120", Units::Metric, {}, "colder than any night"},
+                                         Typed{"NotFinite", "nan", Units::Metric, {}, "is not a number"}),
+                         [](const auto& row) { return std::string{row.param.name}; });
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,170 @@
+import QtQuick
+import QtTest
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The page Home of the demonstration household by mouse and by keyboard.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    HomePage {
+        id: page
+        anchors.fill: parent
+        home: household.home
+        narrow: false
+        focus: true
+    }
+    TestCase {
+        name: "Home"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            page.narrow = false;
+            open("cold");
+        }
+
+        function open(kind: string): void {
+            compare(household.error, "");
+            household.renew(kind);
+            household.home.start();
+            settle();
+            named("homeSheet").forceActiveFocus();
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function settle(): void {
+            tryCompare(household.home, "working", false, 30000);
+        }
+
+        function type(words: string): void {
+            for (const letter of words)
+                keyClick(letter);
+        }
+
+        function test_placeSaysWhatItIsLikeAndWhoSaysSo() {
+            verify(named("placeMap").visible);
+            verify(household.home.figures.count >= 6);
+            verify(household.home.position.includes("N"));
+            verify(household.home.base.includes("not promises"));
+            verify(household.home.credits.includes("Natural Earth"));
+            keyClick(Qt.Key_T);
+            verify(!named("placeMap").visible);
+            verify(named("stationTable").visible);
+            verify(household.home.stations.count > 0);
+            mouseClick(named("mapTableChip"));
+            verify(named("placeMap").visible);
+        }
+
+        function test_arrowsAndChipsGoThroughTheSections() {
+            keyClick(Qt.Key_Right);
+            compare(household.home.section, 1);
+            verify(named("homeSpots").visible);
+            keyClick(Qt.Key_Right);
+            compare(household.home.section, 2);
+            keyClick(Qt.Key_Right);
+            compare(household.home.section, 2);
+            keyClick(Qt.Key_Left);
+            compare(household.home.section, 1);
+            mouseClick(named("section0"));
+            compare(household.home.section, 0);
+            verify(named("homePlace").visible);
+        }
+
+        function test_lightOfEachSpotAsChartTableAndWords() {
+            mouseClick(named("section1"));
+            compare(household.home.lightMonths.count, 12);
+            const first = household.home.lightLine;
+            keyClick(Qt.Key_Down);
+            compare(household.home.spot, 1);
+            verify(household.home.lightLine !== first);
+            verify(named("spotLight").visible);
+            keyClick(Qt.Key_T);
+            verify(!named("spotLight").visible);
+            verify(named("lightTable").visible);
+            keyClick(Qt.Key_T);
+            for (let spot = 0; spot < household.home.spots.count; ++spot) {
+                household.home.spot = spot;
+                for (let plant = 0; plant < household.home.lightPlants.count; ++plant)
+                    verify(household.home.lightPlants.at(plant, "words").includes("enough"));
+            }
+        }
+
+        function test_lastNightIsLoggedInOneLineAndTheBandNarrows() {
+            mouseClick(named("section2"));
+            const nights = household.home.nights.count;
+            verify(nights >= 10);
+            const line = named("nightLine") as LogLine;
+            const field = findChild(line, "lowField") as SheetField;
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            verify(field.activeFocus);
+            type("cold");
+            keyClick(Qt.Key_Return);
+            verify(household.home.error.includes("is not a number"));
+            compare(household.home.nights.count, nights);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("5,4");
+            mouseClick(findChild(line, "cloudChip"));
+            compare(line.sky, 2);
+            field.forceActiveFocus();
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.home.error, "");
+            compare(household.home.nights.count, nights + 1);
+            compare(household.home.nights.at(0, "low"), "5.4 °C");
+            compare(household.home.nights.at(0, "sky"), "cloud or wind");
+            verify((named("homeSaid") as Text).text.startsWith("Kept: 5.4"));
+            compare(field.text, "");
+            // The same night again takes its place.
+            type("5.0");
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.home.nights.count, nights + 1);
+            compare(household.home.nights.at(0, "low"), "5.0 °C");
+        }
+
+        function test_arrowsInTheFieldStayThere() {
+            mouseClick(named("section2"));
+            const field = findChild(named("nightLine"), "lowField") as SheetField;
+            field.forceActiveFocus();
+            type("12");
+            keyClick(Qt.Key_Left);
+            keyClick(Qt.Key_Left);
+            keyClick(Qt.Key_Left);
+            keyClick(Qt.Key_T);
+            compare(household.home.section, 2);
+            verify(named("offsetChart").visible);
+            compare(field.text, "t12");
+        }
+
+        function test_narrowStacks() {
+            page.narrow = true;
+            const place = named("homePlace");
+            verify(place.height > named("placeMap").height + 100);
+            keyClick(Qt.Key_PageDown);
+            verify((named("homeSheet") as Flickable).contentY > 0);
+        }
+
+        function test_emptyAndBrokenSayWhatToDo() {
+            open("empty");
+            household.home.section = 1;
+            compare(household.home.spots.count, 0);
+            household.home.section = 2;
+            compare(household.home.outdoors.count, 0);
+            verify(!named("nightLine").visible);
+            open("broken");
+            verify(named("homeFailure").visible);
+            compare(household.home.error, "The folder is gone.");
+        }
+    }
+}

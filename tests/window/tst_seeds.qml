@@ -1,0 +1,201 @@
+import QtQuick
+import QtTest
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The page Seeds by mouse and by keyboard.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    SeedsPage {
+        id: page
+        anchors.fill: parent
+        seeds: household.seeds
+        narrow: false
+        focus: true
+    }
+    TestCase {
+        name: "Seeds"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            page.narrow = false;
+            page.opened = false;
+            open("seeds");
+        }
+
+        function open(kind: string): void {
+            compare(household.error, "");
+            household.renew(kind);
+            household.seeds.start();
+            settle();
+            named("lotRows").forceActiveFocus();
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function settle(): void {
+            tryCompare(household.seeds, "working", false, 30000);
+        }
+
+        function choose(name: string): void {
+            for (let row = 0; row < household.seeds.lots.count; ++row) {
+                if (household.seeds.lots.at(row, "name") === name)
+                    household.seeds.currentRow = row;
+            }
+            settle();
+            compare(household.seeds.name, name);
+        }
+
+        function test_whatIsWaitedForComesFirstAndArrowsChoose() {
+            compare(household.seeds.lots.count, 4);
+            compare(household.seeds.lots.at(0, "name"), "Zinnia");
+            compare(household.seeds.currentRow, 0);
+            keyClick(Qt.Key_Down);
+            settle();
+            compare(household.seeds.currentRow, 1);
+            compare(household.seeds.name, household.seeds.lots.at(1, "name"));
+            keyClick(Qt.Key_End);
+            settle();
+            compare(household.seeds.currentRow, 3);
+            keyClick(Qt.Key_N);
+            settle();
+            compare(household.seeds.lots.at(0, "name"), "Lettuce, old");
+            mouseClick(named("byDateChip"));
+            settle();
+            compare(household.seeds.lots.at(0, "name"), "Zinnia");
+        }
+
+        function test_ownCountsAreFilledDots() {
+            for (let row = 0; row < household.seeds.lots.count; ++row) {
+                const own = household.seeds.lots.at(row, "name") === "Tomato, red";
+                compare(household.seeds.lots.at(row, "counted"), own);
+                verify(household.seeds.lots.at(row, "low") < household.seeds.lots.at(row, "mean"));
+                verify(household.seeds.lots.at(row, "mean") < household.seeds.lots.at(row, "high"));
+            }
+        }
+
+        function test_plusAndMinusCountAndAreTakenBack() {
+            choose("Zinnia");
+            compare(household.seeds.trays.count, 1);
+            keyClick(Qt.Key_Plus);
+            keyClick(Qt.Key_Plus);
+            compare(household.seeds.trays.at(0, "emerged"), 2);
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 2);
+            mouseClick(findChild(named("trays"), "fewerButton"));
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 1);
+            verify((named("seedsSaid") as Text).text.startsWith("Counted: 1 up in tray 2"));
+            mouseClick(named("seedsUndo"));
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 2);
+            keyClick(Qt.Key_Z, Qt.ControlModifier | Qt.ShiftModifier);
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 1);
+            keyClick(Qt.Key_U);
+            keyClick(Qt.Key_U);
+            keyClick(Qt.Key_U);
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 0);
+            compare(household.seeds.canUndo, false);
+            keyClick(Qt.Key_Minus);
+            verify(named("seedTrouble").visible);
+            keyClick(Qt.Key_U);
+            verify(household.seeds.error.startsWith("Nothing was counted"));
+        }
+
+        function test_whenNoMoreComesTheShareChanges() {
+            choose("Zinnia");
+            const row = household.seeds.currentRow;
+            compare(household.seeds.lots.at(row, "counted"), false);
+            for (let seedling = 0; seedling < 11; ++seedling)
+                household.seeds.count(0, 1);
+            settle();
+            mouseClick(findChild(named("trays"), "lastChip"));
+            settle();
+            let after = -1;
+            for (let lot = 0; lot < household.seeds.lots.count; ++lot) {
+                if (household.seeds.lots.at(lot, "name") === "Zinnia")
+                    after = lot;
+            }
+            compare(household.seeds.lots.at(after, "counted"), true);
+            compare(household.seeds.lots.at(after, "basis"), "11 of 12 came up");
+        }
+
+        function test_seedsFollowThePlantsWanted() {
+            choose("Tomato, red");
+            verify(household.seeds.amount.endsWith("for 5 plants"));
+            mouseClick(named("morePlants"));
+            settle();
+            verify(household.seeds.amount.endsWith("for 6 plants"));
+            household.seeds.plants = 0;
+            settle();
+            verify(household.seeds.amount.endsWith("for 1 plant"));
+            mouseClick(named("fewerPlants"));
+            compare(household.seeds.plants, 1);
+        }
+
+        function test_anyCropHasASheet() {
+            mouseClick(named("cropField"));
+            for (const letter of "basil")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.seeds.currentRow, -1);
+            compare(household.seeds.botanical, "Ocimum basilicum");
+            verify(household.seeds.dates.count > 2);
+            verify(named("sowingBar").visible);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "bazil")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("seedTrouble").visible);
+            compare(household.seeds.botanical, "Ocimum basilicum");
+        }
+
+        function test_narrowOpensTheSheetOverTheListAndGoesBack() {
+            page.narrow = true;
+            verify(named("lotRows").visible);
+            verify(!named("sowingSheet").visible);
+            keyClick(Qt.Key_Return);
+            verify(!named("lotRows").visible);
+            verify(named("sowingSheet").visible);
+            keyClick(Qt.Key_Escape);
+            verify(named("lotRows").visible);
+            keyClick(Qt.Key_Return);
+            mouseClick(named("backButton"));
+            verify(named("lotRows").visible);
+            verify(named("lotRows").activeFocus);
+        }
+
+        function test_withoutLotsTheListSaysWhatToDo() {
+            open("");
+            verify(named("seedsEmpty").visible);
+            verify(!named("sowingSheet").visible);
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Plus);
+            compare(household.seeds.currentRow, -1);
+        }
+
+        function test_brokenSaysWhy() {
+            open("broken");
+            compare(household.seeds.error, "The folder is gone.");
+            verify(named("seedsAgain").visible);
+            mouseClick(named("seedsAgain"));
+            settle();
+            compare(household.seeds.error, "The folder is gone.");
+        }
+    }
+}
