@@ -10,7 +10,7 @@
 namespace lathhouse::journal {
 namespace {
 
-using Row = std::vector<exchange::Cell>;
+using SalvagedRow = std::vector<exchange::Cell>;
 
 std::string order_of(const TableShape& table, const char* direction)
 {
@@ -24,9 +24,9 @@ std::string order_of(const TableShape& table, const char* direction)
     return order;
 }
 
-Row row_of(SQLite::Statement& rows, const TableShape& table, int first)
+SalvagedRow row_of(SQLite::Statement& rows, const TableShape& table, int first)
 {
-    Row row;
+    SalvagedRow row;
     row.reserve(table.columns.size());
     for (int column = 0; column < static_cast<int>(table.columns.size()); ++column) {
         row.push_back(cell_in(rows.getColumn(first + column)));
@@ -36,7 +36,7 @@ Row row_of(SQLite::Statement& rows, const TableShape& table, int first)
 
 struct NumberedRow {
     std::int64_t id;
-    Row row;
+    SalvagedRow row;
 };
 
 /// Tables whose rows have numbers.
@@ -163,7 +163,7 @@ Result<void> salvage_numbered(SQLite::Database& database, const TableShape& tabl
 Result<void> salvage_keyed(SQLite::Database& database, const TableShape& table, const TakeRow& take,
                            std::vector<LostRows>& lost)
 {
-    const auto run = [&](const char* direction, std::vector<Row>& rows) {
+    const auto run = [&](const char* direction, std::vector<SalvagedRow>& rows) {
         try {
             SQLite::Statement statement{database, "SELECT " + table.column_list() + " FROM " + in_quotes(table.name) +
                                                       order_of(table, direction)};
@@ -175,12 +175,12 @@ Result<void> salvage_keyed(SQLite::Database& database, const TableShape& table, 
             return false;
         }
     };
-    std::vector<Row> front;
-    std::vector<Row> back;
+    std::vector<SalvagedRow> front;
+    std::vector<SalvagedRow> back;
     if (!run("ASC", front)) {
         run("DESC", back);
         std::ranges::reverse(back);
-        const auto first_key = [&](const Row& row) {
+        const auto first_key = [&](const SalvagedRow& row) {
             for (std::size_t index = 0; index < table.columns.size(); ++index) {
                 if (!table.key.empty() && table.columns[index].name == table.key.front()) {
                     return exchange::csv_cell(row[index], table.columns[index]);
@@ -192,7 +192,7 @@ Result<void> salvage_keyed(SQLite::Database& database, const TableShape& table, 
         for (const auto& row : front) {
             known.insert(first_key(row));
         }
-        std::erase_if(back, [&](const Row& row) { return table.key.size() == 1 && known.contains(first_key(row)); });
+        std::erase_if(back, [&](const SalvagedRow& row) { return table.key.size() == 1 && known.contains(first_key(row)); });
         lost.push_back({table.name, front.empty() ? "" : first_key(front.back()), back.empty() ? "" : first_key(back.front()), 0});
     }
     for (const auto* rows : {&front, &back}) {
