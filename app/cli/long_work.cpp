@@ -10,11 +10,12 @@
 namespace lathhouse::cli {
 namespace {
 
-volatile std::sig_atomic_t asked_to_stop = 0; // A signal's handler may touch nothing else.
+std::atomic<bool> asked_to_stop = false;
+static_assert(std::atomic<bool>::is_always_lock_free, "a signal's handler may touch nothing else");
 
 void on_signal(int)
 {
-    asked_to_stop = 1;
+    asked_to_stop = true;
 }
 
 constexpr std::array kStopping{SIGINT, SIGTERM, SIGHUP};
@@ -29,7 +30,7 @@ std::array<struct sigaction, kStopping.size() + 1>& former()
 
 LongWork::LongWork(std::string what) : what_(std::move(what)), terminal_(isatty(STDERR_FILENO) == 1)
 {
-    asked_to_stop = 0;
+    asked_to_stop = false;
     struct sigaction stop {};
     stop.sa_handler = &on_signal;
     sigemptyset(&stop.sa_mask);
@@ -54,13 +55,25 @@ LongWork::~LongWork()
     }
 }
 
+const std::atomic<bool>& LongWork::stop_asked()
+{
+    return asked_to_stop;
+}
+
+void LongWork::count(std::size_t done, std::size_t whole)
+{
+    if (terminal_) {
+        show(done, whole);
+    }
+}
+
 Progress LongWork::progress()
 {
     return [this](std::uint64_t done, std::uint64_t whole) {
         if (terminal_) {
             show(done, whole);
         }
-        return asked_to_stop != 0 ? GoOn::No : GoOn::Yes;
+        return asked_to_stop ? GoOn::No : GoOn::Yes;
     };
 }
 

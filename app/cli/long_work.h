@@ -2,6 +2,8 @@
 
 #include "core/base/progress.h"
 
+#include <atomic>
+#include <cstddef>
 #include <cstdint>
 #include <string>
 
@@ -20,6 +22,9 @@ public:
 
     /// To be handed to the work; refers to this.
     Progress progress();
+    /// The same in two pieces, for work that takes them so.
+    void count(std::size_t done, std::size_t whole);
+    static const std::atomic<bool>& stop_asked();
 
 private:
     void show(std::uint64_t done, std::uint64_t whole);

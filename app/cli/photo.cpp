@@ -3,12 +3,12 @@
 #include "app/cli/household_options.h"
 #include "app/cli/photo_options.h"
 #include "core/base/parse.h"
+#include "core/base/sha256.h"
 #include "core/home/measurement.h"
 #include "core/journal/household_store.h"
 #include "core/photo/greenness.h"
 #include "core/photo/leaf_colour.h"
 #include "core/photo/photo_length.h"
-#include "core/photo/sha256.h"
 
 #include <cmath>
 #include <memory>
@@ -148,7 +148,7 @@ Result<Measured> measure(const PhotoOptions& options)
     }
     const auto green = photo::green_cover(photo->picture, *region);
     const auto colours = photo::leaf_colours(photo->picture, *region);
-    return Measured{*std::move(photo), photo::sha256_of(*bytes), green, colours, *length, cast};
+    return Measured{*std::move(photo), sha256_of(*bytes), green, colours, *length, cast};
 }
 
 Json json_centimetres(const std::optional<Metres>& length)

@@ -1,4 +1,5 @@
 #include "app/cli/household_options.h"
+#include "app/cli/long_work.h"
 #include "app/cli/photo_options.h"
 #include "core/base/csv.h"
 #include "core/journal/photo_export.h"
@@ -37,11 +38,11 @@ Result<Answer> export_photos(const Globals& globals, const ExportOptions& option
     if (!photos) {
         return photos.error();
     }
-    const Interrupt interrupt;
+    LongWork work{"Photos"};
     const auto report = journal::export_photos(
         book, *household, *photos, options.folder,
         options.with_position ? journal::PhotoPosition::Stays : journal::PhotoPosition::IsTakenOut,
-        [](std::size_t done, std::size_t total) { show_progress(done, total, "photos"); }, Interrupt::flag());
+        [&work](std::size_t done, std::size_t total) { work.count(done, total); }, LongWork::stop_asked());
     if (!report) {
         return report.error();
     }

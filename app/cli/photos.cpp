@@ -1,6 +1,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/long_work.h"
 #include "app/cli/photo_options.h"
 #include "core/journal/photo_import.h"
 
@@ -156,13 +157,13 @@ Result<journal::ImportReport> watch(const AddOptions& options, journal::Househol
     std::cerr << "lathhouse: watching " << options.paths.front() << "; end with Ctrl-C\n";
     journal::FolderWatch folder{options.paths.front()};
     journal::ImportReport all;
-    while (!Interrupt::flag()) {
+    while (!LongWork::stop_asked()) {
         const auto files = folder.settled();
         if (!files) {
             return files.error();
         }
         wishes.entered = now();
-        auto report = journal::import_photos(store, *files, wishes, {}, Interrupt::flag());
+        auto report = journal::import_photos(store, *files, wishes, {}, LongWork::stop_asked());
         for (auto& file : report.files) {
             std::cerr << "lathhouse: "
                       << (file.outcome == journal::ImportOutcome::Refused ? "refused " + file.trouble
@@ -177,7 +178,7 @@ Result<journal::ImportReport> watch(const AddOptions& options, journal::Househol
             break;
         }
         const auto wake = std::chrono::steady_clock::now() + std::chrono::duration<double>{options.every};
-        while (!Interrupt::flag() && std::chrono::steady_clock::now() < wake) {
+        while (!LongWork::stop_asked() && std::chrono::steady_clock::now() < wake) {
             std::this_thread::sleep_for(std::chrono::milliseconds{50});
         }
     }
@@ -198,7 +199,7 @@ Result<Answer> add_photos(const Globals& globals, const AddOptions& options)
     if (!wishes) {
         return wishes.error();
     }
-    const Interrupt interrupt;
+    LongWork work{"Photos"};
     if (options.watch) {
         const auto report = watch(options, *store, *wishes);
         return report ? answer_of(*report, *household) : Result<Answer>{report.error()};
@@ -216,8 +217,8 @@ Result<Answer> add_photos(const Globals& globals, const AddOptions& options)
                                               "; names end in .jpg, .jpeg, .png, .webp, .heic or .heif"};
     }
     const auto report = journal::import_photos(
-        *store, files, *wishes, [](std::size_t done, std::size_t total) { show_progress(done, total, "photos"); },
-        Interrupt::flag());
+        *store, files, *wishes, [&work](std::size_t done, std::size_t total) { work.count(done, total); },
+        LongWork::stop_asked());
     return answer_of(report, *household);
 }
 

@@ -71,6 +71,11 @@ std::string sha256_of(std::string_view bytes)
     return digest.hex();
 }
 
+std::string sha256_of(std::span<const std::uint8_t> bytes)
+{
+    return sha256_of(std::string_view{reinterpret_cast<const char*>(bytes.data()), bytes.size()});
+}
+
 Result<std::string> sha256_of_file(const std::filesystem::path& file)
 {
     std::error_code failure;

@@ -3,8 +3,10 @@
 #include "core/base/result.h"
 
 #include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <memory>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -31,6 +33,7 @@ private:
 
 /// Digest of the bytes in one go, as `Sha256::hex`.
 std::string sha256_of(std::string_view bytes);
+std::string sha256_of(std::span<const std::uint8_t> bytes);
 
 /// Digest of a file, read in pieces of 1 MiB at most. Errors: NotFound, Unreadable (a folder too).
 Result<std::string> sha256_of_file(const std::filesystem::path& file);

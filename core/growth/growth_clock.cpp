@@ -15,7 +15,6 @@ constexpr double kLeastSlope = 0.005;   // A week, of the companions' line.
 constexpr double kLeastAtEvent = 0.003; // A week.
 constexpr double kUsualBend = 0.05;     // Of the slope, a week.
 constexpr double kSlowest = 0.05;       // Of the slope at the event.
-constexpr double kDaysOfWeek = 7.0;
 
 } // namespace
 

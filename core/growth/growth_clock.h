@@ -8,6 +8,8 @@
 
 namespace lathhouse::growth {
 
+inline constexpr double kDaysOfWeek = 7.0;
+
 /// Time as a plant feels it: a day counts as much as one grows on it, so that a winter is no relapse.
 class GrowthClock {
 public:

@@ -29,7 +29,6 @@ constexpr double kSmallRise = 0.5; // On the logit scale.
 constexpr double kSureOfYellow = 0.99;
 constexpr double kSlowingSeen = 0.05;
 
-constexpr double kDaysOfWeek = 7.0;
 constexpr std::size_t kGapsSeen = 5;
 constexpr int kMostAhead = 20;
 constexpr double kWobble = 0.8; // Of a reading's spread, from one reading ahead to the next.

@@ -1,5 +1,7 @@
 #include "core/growth/recovery_model.h"
 
+#include "core/growth/median.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -30,16 +32,6 @@ constexpr double kSearched = 20.0;
 double student_below(double t, double freedom)
 {
     return boost::math::cdf(boost::math::students_t{freedom}, t);
-}
-
-double median(std::vector<double> values)
-{
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::ranges::nth_element(values, middle);
-    if (values.size() % 2 == 1) {
-        return *middle;
-    }
-    return (*std::max_element(values.begin(), middle) + *middle) / 2.0;
 }
 
 /// Median of the slopes between any two rows; nullopt where no two have a gap. Of very many rows every k-th

@@ -1,5 +1,7 @@
 #include "core/growth/trend.h"
 
+#include "core/growth/median.h"
+
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -10,13 +12,6 @@
 
 namespace lathhouse::growth {
 namespace {
-
-double median(std::vector<double> values)
-{
-    std::ranges::sort(values);
-    const auto half = values.size() / 2;
-    return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2.0;
-}
 
 template <class Of>
 double median_of(std::span<const Point> points, Of of)

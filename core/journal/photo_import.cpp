@@ -2,7 +2,7 @@
 
 #include "core/calendar/time_zone.h"
 #include "core/journal/durable_file.h"
-#include "core/photo/sha256.h"
+#include "core/base/sha256.h"
 #include "core/photo/thumbnail.h"
 
 #include <algorithm>
@@ -113,7 +113,7 @@ private:
             return refused(facts.error());
         }
         home::Photo photo{.id = 0,
-                          .sha256 = photo::sha256_of(*bytes),
+                          .sha256 = sha256_of(*bytes),
                           .extension = std::string{photo::extension_of(facts->format)},
                           .bytes = static_cast<std::int64_t>(bytes->size()),
                           .width = facts->width,

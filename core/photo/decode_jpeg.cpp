@@ -1,13 +1,7 @@
-// The header of libjpeg wants these first.
-#include <csetjmp>
-#include <cstddef>
-#include <cstdio>
-
-#include <jpeglib.h>
+#include "core/photo/decoders.h"
+#include "core/photo/jpeg_failure.h"
 
 #include <jerror.h>
-
-#include "core/photo/decoders.h"
 
 namespace lathhouse::photo {
 namespace {
@@ -16,20 +10,6 @@ namespace {
 constexpr long kMostMemory = 900L << 20;
 // Real files have about ten; thousands of them are made to keep a reader busy.
 constexpr int kMostScans = 200;
-
-/// libjpeg leaves by longjmp, so that nothing with a destructor may live in the functions below that call it.
-struct Failure {
-    jpeg_error_mgr base;
-    std::jmp_buf leave;
-    char message[JMSG_LENGTH_MAX];
-};
-
-[[noreturn]] void leave_with_message(j_common_ptr info)
-{
-    auto* failure = reinterpret_cast<Failure*>(info->err);
-    (*info->err->format_message)(info, failure->message);
-    std::longjmp(failure->leave, 1);
-}
 
 void heed_message(j_common_ptr info, int level)
 {
@@ -45,7 +25,7 @@ void count_scans(j_common_ptr info)
 {
     const auto* reading = reinterpret_cast<j_decompress_ptr>(info);
     if (info->is_decompressor && reading->input_scan_number > kMostScans) {
-        auto* failure = reinterpret_cast<Failure*>(info->err);
+        auto* failure = reinterpret_cast<JpegFailure*>(info->err);
         std::snprintf(failure->message, sizeof failure->message, "more than %d scans", kMostScans);
         std::longjmp(failure->leave, 1);
     }
@@ -54,7 +34,7 @@ void count_scans(j_common_ptr info)
 struct Reading {
     jpeg_decompress_struct info;
     jpeg_progress_mgr progress;
-    Failure failure;
+    JpegFailure failure;
 };
 
 bool read_header(Reading& reading, const unsigned char* bytes, unsigned long size)

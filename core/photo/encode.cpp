@@ -1,36 +1,20 @@
-#include <csetjmp>
-#include <cstddef>
-#include <cstdio>
-#include <cstdlib>
-
-#include <jpeglib.h>
-
 #include "core/photo/encode.h"
+
+#include "core/photo/jpeg_failure.h"
 
 #include "core/base/csv.h"
 #include "core/base/parse.h"
+
+#include <cstdlib>
 
 #include <png.h>
 
 namespace lathhouse::photo {
 namespace {
 
-struct Failure {
-    jpeg_error_mgr base;
-    std::jmp_buf leave;
-    char message[JMSG_LENGTH_MAX];
-};
-
-[[noreturn]] void leave_with_message(j_common_ptr info)
-{
-    auto* failure = reinterpret_cast<Failure*>(info->err);
-    (*info->err->format_message)(info, failure->message);
-    std::longjmp(failure->leave, 1);
-}
-
 struct Writing {
     jpeg_compress_struct info;
-    Failure failure;
+    JpegFailure failure;
     unsigned char* bytes;
     unsigned long size;
 };

@@ -1,5 +1,7 @@
 #include "core/photo/exif.h"
 
+#include "core/photo/exif_types.h"
+
 #include "core/base/parse.h"
 #include "core/calendar/date.h"
 
@@ -28,10 +30,6 @@ enum Tag : unsigned {
     kLongitudeRef = 3,
     kLongitude = 4
 };
-constexpr unsigned kAscii = 2;
-constexpr unsigned kShort = 3;
-constexpr unsigned kLong = 4;
-constexpr unsigned kRational = 5;
 
 struct Entry {
     unsigned tag;

@@ -1,15 +1,11 @@
 #include "core/photo/exif.h"
+#include "core/photo/exif_types.h"
 
 #include <cmath>
 #include <cstdio>
 
 namespace lathhouse::photo {
 namespace {
-
-constexpr unsigned kAscii = 2;
-constexpr unsigned kShort = 3;
-constexpr unsigned kLong = 4;
-constexpr unsigned kRational = 5;
 
 void put(Bytes& bytes, std::uint32_t value, int size)
 {

@@ -4,7 +4,7 @@
 #include "core/journal/durable_file.h"
 #include "core/journal/photo_import.h"
 #include "core/photo/greenness.h"
-#include "core/photo/sha256.h"
+#include "core/base/sha256.h"
 #include "core/photo/thumbnail.h"
 #include "tests/photo/sample_photos.h"
 
@@ -86,7 +86,7 @@ int main(int argc, char** argv)
     std::vector<std::string> digests(files.size());
     on_two_cores(files, [&](std::size_t i) { held[i] = photo::read_bytes(files[i]).value(); }); // Warm.
     const double decode = on_two_cores(files, [&](std::size_t i) { (void)photo::read_photo(held[i], "x", photo::kThumbnailSide); });
-    const double hash = on_two_cores(files, [&](std::size_t i) { digests[i] = photo::sha256_of(held[i]); });
+    const double hash = on_two_cores(files, [&](std::size_t i) { digests[i] = sha256_of(held[i]); });
     const double write = on_two_cores(files, [&](std::size_t i) {
         (void)journal::write_durably(folder / "out" / digests[i].substr(0, 2) / digests[i], held[i]);
     });

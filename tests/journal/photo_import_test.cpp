@@ -1,7 +1,7 @@
 #include "core/home/demonstration.h"
 #include "core/journal/photo_export.h"
 #include "core/journal/photo_import.h"
-#include "core/photo/sha256.h"
+#include "core/base/sha256.h"
 #include "tests/journal/temporary_folder.h"
 #include "tests/photo/sample_photos.h"
 
@@ -59,7 +59,7 @@ TEST_F(PhotoImport, KeepsTheFileToTheBitUnderItsDigest)
     const auto photos = book_.photos().value();
     ASSERT_EQ(photos.size(), 1U);
     const auto& photo = photos.front();
-    EXPECT_EQ(photo.sha256, photo::sha256_of(bytes));
+    EXPECT_EQ(photo.sha256, sha256_of(bytes));
     EXPECT_EQ(book_.file_of(photo), folder_ / "home" / "photos" / photo.sha256.substr(0, 2) / (photo.sha256 + ".jpg"));
     EXPECT_EQ(photo::read_bytes(book_.file_of(photo)).value(), bytes);
     EXPECT_EQ(photo::to_text(photo.taken), "2026-05-30T14:05:07");
@@ -175,7 +175,7 @@ TEST_F(PhotoImport, StoppedAndRunAgainHasEachPhotoOnce)
 TEST_F(PhotoImport, TakesUpAFileThatAKilledRunLeftWithoutItsRow)
 {
     const auto bytes = jpeg(5);
-    const auto digest = photo::sha256_of(bytes);
+    const auto digest = sha256_of(bytes);
     const auto place = folder_ / "home" / "photos" / digest.substr(0, 2);
     fs::create_directories(place);
     photo::write_bytes(place / (digest + ".jpg"), bytes);
@@ -190,7 +190,7 @@ TEST_F(PhotoImport, ThatCannotWriteSaysSoAndKeepsWhatIsDone)
 {
     write("a.jpg", jpeg(1));
     // A file where the folder should be.
-    const auto digest = photo::sha256_of(jpeg(1));
+    const auto digest = sha256_of(jpeg(1));
     photo::write_bytes(folder_ / "home" / "photos" / digest.substr(0, 2), {1});
     const auto report = import(wishes());
     ASSERT_TRUE(report.stopped);

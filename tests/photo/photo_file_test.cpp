@@ -1,6 +1,5 @@
 #include "core/photo/photo_file.h"
 #include "core/photo/resize.h"
-#include "core/photo/sha256.h"
 #include "core/photo/thumbnail.h"
 #include "tests/journal/temporary_folder.h"
 #include "tests/photo/sample_photos.h"
@@ -187,15 +186,6 @@ TEST(Resized, KeepsTheMean)
         return sum / static_cast<double>(picture.rgb.size());
     };
     EXPECT_NEAR(mean(small), mean(drawn), 0.2); // Rounding of each pixel.
-}
-
-TEST(Sha256, IsThatOfTheStandard)
-{
-    // FIPS 180-2, appendix B.1, and the digest of nothing.
-    const std::string abc = "abc";
-    EXPECT_EQ(sha256_of(ByteView{reinterpret_cast<const std::uint8_t*>(abc.data()), 3}),
-              "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-    EXPECT_EQ(sha256_of({}), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
 }
 
 } // namespace
