@@ -89,6 +89,7 @@ Answer answer_of(const GrowthQuestion& question)
               {"readings_after", recovery.readings_after},
               {"step", number_or_null(recovery.step)},
               {"slows_before", recovery.slows_before},
+              {"near_ceiling", recovery.near_ceiling},
               {"clock", words::to_string(question.clock_kind)},
               {"also", json_of(window.also)},
               {"left_out_beyond", json_of(window.cut)}};

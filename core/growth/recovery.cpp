@@ -28,6 +28,7 @@ constexpr double kHarmSeen = 0.95;
 constexpr double kSmallRise = 0.5; // On the logit scale.
 constexpr double kSureOfYellow = 0.99;
 constexpr double kSlowingSeen = 0.05;
+constexpr double kCeiling = 0.85; // Common practice, no source.
 
 constexpr double kDaysOfWeek = 7.0;
 constexpr std::size_t kGapsSeen = 5;
@@ -237,6 +238,7 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
     recovery.step = now->step();
     recovery.standard_error = now->scale();
     recovery.slows_before = spared == nullptr && slows(kind, on_clock);
+    recovery.near_ceiling = kind == SeriesKind::Share && readings.back().value >= kCeiling;
     if (recovery.judgement.why != TooEarlyWhy::NotGrowing) {
         const double tail = (1.0 - kIntervalLevel) / 2.0;
         recovery.share_regained = now->regained_at(0.5);
