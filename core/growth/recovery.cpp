@@ -13,7 +13,7 @@ namespace {
 constexpr double kLittle = 0.2;
 constexpr double kNearlyAll = 0.8;
 // Limits of the verdicts, set by simulation.
-constexpr double kSureOfSizes = 0.995;
+constexpr double kSureOfSizes = 0.998;
 constexpr double kSureOfOthers = 0.99;
 constexpr double kSupported = 0.80;
 constexpr double kRecovered = 0.95;
