@@ -40,7 +40,7 @@ struct SingleChange {
 /// A change on the transformed scale, for people.
 std::string change_in_words(growth::SeriesKind kind, double change)
 {
-    const auto percent = words::number(100.0 * std::expm1(change), 0) + " %";
+    const auto percent = words::number(100.0 * std::expm1(change), 1) + " %";
     return kind == growth::SeriesKind::Share || kind == growth::SeriesKind::Yellow ? percent + " in odds" : percent;
 }
 

@@ -24,7 +24,7 @@ constexpr double kWeightWithoutChange = 0.5;
 constexpr double kEvidenceExponent = 0.8;    // Errors are correlated: the likelihood knows less than it says.
 constexpr std::size_t kLeastCandidates = 4;
 // Long series have more readings than places where it matters at which of them growth changed.
-constexpr std::size_t kMostCandidates = 24;
+constexpr std::size_t kMostCandidates = 16;
 constexpr double kSearched = 20.0;
 
 double student_below(double t, double freedom)
