@@ -92,11 +92,16 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
 {
     std::array<double, kMostColumns * kMostColumns> sums{};
     Columns earlier{};
+    double gap = 0.0;
+    double fade = 1.0;
     for (std::size_t at = 0; at < rows.size(); ++at) {
         const auto& row = rows[at];
         const double size = std::min(weights[at], 1.0) / (row.ratio * scale);
         if (at > 0) {
-            const double fade = std::exp((rows[at - 1].weeks - row.weeks) / kCorrelationWeeks);
+            if (const double next = row.weeks - rows[at - 1].weeks; next != gap) { // Most gaps are alike.
+                gap = next;
+                fade = std::exp(-gap / kCorrelationWeeks);
+            }
             for (auto& sum : earlier) {
                 sum *= fade;
             }
@@ -129,13 +134,14 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
 
 } // namespace
 
-StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale)
+StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale,
+                       std::optional<double> start_scale)
 {
     assert(!priors.empty() && priors.size() <= kMostColumns);
     const auto columns = priors.size();
     const double freedom = std::max(1.0, static_cast<double>(rows.size()) - static_cast<double>(columns));
     std::vector<double> weights(rows.size(), 1.0);
-    double scale = kStartScale * usual_scale;
+    double scale = start_scale.value_or(kStartScale * usual_scale);
     Columns parameters{};
     for (int round = 1; round <= kMostRounds; ++round) {
         const auto normal = normal_equations(rows, weights, priors, scale);
