@@ -34,8 +34,10 @@ Result<SQLite::Database> open_database(const std::filesystem::path& file);
 Result<void> quick_check(SQLite::Database& database, const std::filesystem::path& file);
 
 /// Writes a copy in one piece, checks all of it (form, indexes, every row's rules) and that each table has as many
-/// rows, and only then gives it its name; an older file of that name is replaced.
+/// rows, and only then gives it its name; an older file of that name is replaced. With a version, a copy that has
+/// another one is no copy: a step was taken meanwhile.
 /// Errors: Unwritable, Damaged.
-Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy);
+Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy,
+                           std::optional<int> version = {});
 
 } // namespace lathhouse::journal
