@@ -33,7 +33,6 @@ constexpr double kCeiling = 0.85; // Common practice, no source.
 
 constexpr std::size_t kGapsSeen = 5;
 constexpr int kMostAhead = 20;
-constexpr std::size_t kLongSeries = 200; // Of such not every reading ahead is tried.
 constexpr double kWobble = 0.8; // Of a reading's spread, from one reading ahead to the next.
 
 Judgement judge_yellow(const RecoveryModel& now, const std::optional<RecoveryModel>& before)

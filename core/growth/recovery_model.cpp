@@ -27,7 +27,6 @@ constexpr double kEvidenceExponent = 0.8;    // Errors are correlated: the likel
 constexpr std::size_t kLeastCandidates = 4;
 // Long series have more readings than places where it matters at which of them growth changed.
 constexpr std::size_t kMostCandidates = 16;
-constexpr std::size_t kLongSeries = 200;
 constexpr double kSearched = 20.0;
 
 double student_below(double t, double freedom)

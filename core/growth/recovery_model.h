@@ -18,6 +18,8 @@ struct ClockReading {
 /// Fewest readings without which nothing is judged.
 inline constexpr std::size_t kLeastBefore = 3;
 inline constexpr std::size_t kLeastAfter = 4;
+/// Series of more readings are searched less closely.
+inline constexpr std::size_t kLongSeries = 200;
 
 /// What the readings say of growth before and after an event, averaged over "it grew alike all the time since"
 /// and "it changed again at reading i", each weighted by how well it explains the readings.
