@@ -75,6 +75,7 @@ Rectangle {
         }
     }
     Words {
+        visible: !root.narrow
         x: root.columns.yearX
         width: root.columns.yearWidth
         anchors.verticalCenter: parent.verticalCenter
