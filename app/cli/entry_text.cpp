@@ -110,7 +110,7 @@ std::string sentence_of(const home::Entry& entry, const home::Household& househo
     return sentence_of(std::get<home::Reading>(entry), household, units);
 }
 
-Json json_of(const home::Event& event)
+Json entry_json(const home::Event& event)
 {
     Json details = Json::object();
     for (const auto& [name, value] : event.details) {
@@ -126,7 +126,7 @@ Json json_of(const home::Event& event)
             {"note", event.note}};
 }
 
-Json json_of(const home::Measurement& measurement)
+Json entry_json(const home::Measurement& measurement)
 {
     Json repeats = Json::array();
     for (const double reading : measurement.repeats) {
@@ -152,7 +152,7 @@ Json json_of(const home::Measurement& measurement)
             {"note", measurement.note}};
 }
 
-Json json_of(const home::Reading& reading)
+Json entry_json(const home::Reading& reading)
 {
     return {{"date", calendar::to_text(reading.night)},
             {"spot", reading.spot},
@@ -163,7 +163,7 @@ Json json_of(const home::Reading& reading)
             {"note", reading.note}};
 }
 
-Json json_of(const home::Entry& entry)
+Json entry_json(const home::Entry& entry)
 {
     const auto named = [](const char* name, const Json& rest) {
         Json json{{"entry", name}};
@@ -171,12 +171,12 @@ Json json_of(const home::Entry& entry)
         return json;
     };
     if (const auto* event = std::get_if<home::Event>(&entry)) {
-        return named("event", json_of(*event));
+        return named("event", entry_json(*event));
     }
     if (const auto* measurement = std::get_if<home::Measurement>(&entry)) {
-        return named("measurement", json_of(*measurement));
+        return named("measurement", entry_json(*measurement));
     }
-    return named("reading", json_of(std::get<home::Reading>(entry)));
+    return named("reading", entry_json(std::get<home::Reading>(entry)));
 }
 
 } // namespace lathhouse::cli

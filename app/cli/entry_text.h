@@ -21,10 +21,10 @@ std::string sentence_of(const home::Measurement& measurement, const home::Househ
 std::string sentence_of(const home::Reading& reading, const home::Household& household, words::UnitSystem units);
 std::string sentence_of(const home::Entry& entry, const home::Household& household, words::UnitSystem units);
 
-Json json_of(const home::Event& event);
-Json json_of(const home::Measurement& measurement);
-Json json_of(const home::Reading& reading);
+Json entry_json(const home::Event& event);
+Json entry_json(const home::Measurement& measurement);
+Json entry_json(const home::Reading& reading);
 /// As the others, after `"entry": "event"`, `"measurement"` or `"reading"`.
-Json json_of(const home::Entry& entry);
+Json entry_json(const home::Entry& entry);
 
 } // namespace lathhouse::cli

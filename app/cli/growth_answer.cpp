@@ -1,15 +1,11 @@
 #include "app/cli/growth.h"
+#include "app/cli/number_or_null.h"
 
 #include <algorithm>
 #include <sstream>
 
 namespace lathhouse::cli {
 namespace {
-
-Json number_or_null(const std::optional<double>& value)
-{
-    return value ? json_number(*value) : Json(nullptr);
-}
 
 Json json_of(const std::vector<growth::DatedEvent>& events)
 {

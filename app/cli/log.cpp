@@ -5,6 +5,7 @@
 #include "app/cli/log_event.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/log_measurement.h"
+#include "app/cli/subcommand.h"
 #include "core/home/night_log_file.h"
 #include "core/journal/household_store.h"
 
@@ -164,18 +165,10 @@ Result<Answer> log_forecast(const Globals& globals, const ForecastOptions& optio
                   {}};
 }
 
-CLI::App& add_kind(CLI::App& group, const char* name, const char* description, const char* example)
-{
-    CLI::App& command = *group.add_subcommand(name, description);
-    command.footer(std::string{"Example:\n  "} + example);
-    command.fallthrough();
-    return command;
-}
-
 void add_reading(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<ReadingOptions>();
-    CLI::App& command = add_kind(group, "reading", "What a minimum thermometer said of one night",
+    CLI::App& command = add_subcommand(group, "reading", "What a minimum thermometer said of one night",
                                  "lathhouse log reading --spot 5 --low 3.5 --sky clear --wind calm");
     command.add_option("--spot", options->spot, "Spot by id or name")->required()->type_name("ID");
     command.add_option("--low", options->low, "Lowest of the night, degrees Celsius")
@@ -196,7 +189,7 @@ void add_reading(Commands& commands, CLI::App& group)
 void add_readings(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<ReadingsOptions>();
-    CLI::App& command = add_kind(group, "readings", "A file of thermometer readings, CSV or JSON",
+    CLI::App& command = add_subcommand(group, "readings", "A file of thermometer readings, CSV or JSON",
                                  "lathhouse log readings porch.csv --spot 5 --columns date=Day,low_c=Min");
     command
         .add_option(
@@ -213,7 +206,7 @@ void add_readings(Commands& commands, CLI::App& group)
 void add_forecast(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<ForecastOptions>();
-    CLI::App& command = add_kind(group, "forecast", "Keeps a forecast, so that its errors here are learned",
+    CLI::App& command = add_subcommand(group, "forecast", "Keeps a forecast, so that its errors here are learned",
                                  "lathhouse log forecast lows.csv");
     command.add_option("file", options->file.file, "The forms that tonight --forecast reads")
         ->required()

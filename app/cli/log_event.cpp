@@ -151,7 +151,7 @@ Result<Answer> turn_back(const Globals& globals, journal::HouseholdStore::Direct
     if (!home) {
         return home.error();
     }
-    return Answer{{{undo ? "undone" : "redone", json_of(**entry)}},
+    return Answer{{{undo ? "undone" : "redone", entry_json(**entry)}},
                   (undo ? "Undone: " : "Counts again: ") + sentence_of(**entry, *home, globals.units) + "\n",
                   {}};
 }
@@ -196,7 +196,7 @@ Result<Answer> history(const Globals& globals, const HistoryOptions& options)
     Json json = Json::array();
     std::ostringstream text;
     for (auto at = first; at < events->size(); ++at) {
-        json.push_back(json_of((*events)[at]));
+        json.push_back(entry_json((*events)[at]));
         text << sentence_of((*events)[at], *home) << '\n';
     }
     if (first > 0) {

@@ -4,6 +4,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/subcommand.h"
 #include "app/words/measurement_words.h"
 #include "core/base/parse.h"
 #include "core/calendar/time_zone.h"
@@ -224,7 +225,7 @@ Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions&
         return ids.error();
     }
     measurement.id = ids->front();
-    return Answer{{{"logged", 1}, {"measurement", json_of(measurement)}},
+    return Answer{{{"logged", 1}, {"measurement", entry_json(measurement)}},
                   "Logged " + words::measured(*kind) + " of " + (*plant)->name + ": " +
                       words::measured_value(measurement, globals.units) + " on " +
                       calendar::to_text(measurement.measured) + ".\n",
@@ -272,7 +273,7 @@ Result<Answer> list_measurements(const Globals& globals, const ListOptions& opti
     std::vector<std::vector<std::string>> rows{{"id", "date", "plant", "measured", "value", "how", "by"}};
     for (auto at = first; at < measurements->size(); ++at) {
         const auto& one = (*measurements)[at];
-        json.push_back(json_of(one));
+        json.push_back(entry_json(one));
         const auto* of = home->plant(one.plant);
         rows.push_back({std::to_string(*one.id), calendar::to_text(one.measured),
                         of != nullptr ? of->name : std::to_string(one.plant), words::measured(one.kind),
@@ -346,20 +347,12 @@ Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
     return Answer{{{"parent", (*parent)->id}, {"pieces", json}}, text + ".\n", {}};
 }
 
-CLI::App& add_kind(CLI::App& group, const char* name, const char* description, const char* example)
-{
-    CLI::App& command = *group.add_subcommand(name, description);
-    command.footer(std::string{"Example:\n  "} + example);
-    command.fallthrough();
-    return command;
-}
-
 } // namespace
 
 void add_measurement_logs(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<MeasurementOptions>();
-    CLI::App& command = add_kind(group, "measurement", "What was measured of a plant, with its repeats",
+    CLI::App& command = add_subcommand(group, "measurement", "What was measured of a plant, with its repeats",
                                  "lathhouse log measurement height 43.5 43.7 43.4 --plant Lemon");
     command.add_option("kind", options->kind, measurement_kinds())->required()->type_name("KIND");
     command
@@ -384,7 +377,7 @@ void add_measurement_logs(Commands& commands, CLI::App& group)
     commands.on_run(command, [options](const Globals& globals) { return log_measurement(globals, *options); });
 
     auto divided = std::make_shared<DivideOptions>();
-    CLI::App& divide = add_kind(group, "divided", "A plant was divided; the pieces keep where they came from",
+    CLI::App& divide = add_subcommand(group, "divided", "A plant was divided; the pieces keep where they came from",
                                 "lathhouse log divided --plant \"Snake plant\" --into \"Snake plant, small\"");
     divide.add_option("--plant", divided->plant, "Plant by id or name; it stays")->required()->type_name("ID");
     divide.add_option("--into", divided->names, "Name of a new piece; may be given more than once")
@@ -400,7 +393,7 @@ void add_measurement_logs(Commands& commands, CLI::App& group)
 void add_measurement_list(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<ListOptions>();
-    CLI::App& command = add_kind(group, "measurements", "What was measured, the latest last",
+    CLI::App& command = add_subcommand(group, "measurements", "What was measured, the latest last",
                                  "lathhouse list measurements --plant Lemon --kind height");
     command.add_option("--plant", options->plant, "Of one plant, by id or name")->type_name("ID");
     command.add_option("--kind", options->kind, measurement_kinds())->type_name("KIND");

@@ -181,7 +181,7 @@ Json json_of(const Measured& measured)
             {"real_change_cm", json_centimetres(length ? length->real_change() : std::nullopt)}};
 }
 
-std::string percent(double share)
+std::string percent_of(double share)
 {
     return words::number(100.0 * share, 1) + " %";
 }
@@ -203,11 +203,11 @@ std::string text_of(const Measured& measured, const PhotoOptions& options, words
                 "); what you export leaves that out unless you ask for it.\n";
     }
     const std::string where = options.outline.empty() ? "the frame" : "the outline";
-    text += "Green: " + percent(measured.green.share()) + " of " + where + " (" + std::to_string(measured.green.green) +
+    text += "Green: " + percent_of(measured.green.share()) + " of " + where + " (" + std::to_string(measured.green.green) +
             " pixels, excess green above " + std::to_string(measured.green.threshold) + ")\n";
-    text += "Yellow and brown: " + percent(measured.colours.yellow_share()) + " of " + where;
+    text += "Yellow and brown: " + percent_of(measured.colours.yellow_share()) + " of " + where;
     if (const auto of_leaf = measured.colours.yellow_of_leaf()) {
-        text += ", " + percent(*of_leaf) + " of what is yellow, brown or green";
+        text += ", " + percent_of(*of_leaf) + " of what is yellow, brown or green";
     }
     text += measured.cast ? "; colours set by the grey area\n" : "; colours as the camera set them\n";
     text += "Soil, wood and clay pots count as brown: draw the outline close to the leaves.\n";

@@ -1,6 +1,7 @@
 #include "app/cli/household_options.h"
 #include "app/cli/long_work.h"
 #include "app/cli/photo_options.h"
+#include "app/cli/subcommand.h"
 #include "core/base/csv.h"
 #include "core/journal/photo_export.h"
 #include "core/photo/encode.h"
@@ -167,14 +168,6 @@ Result<Answer> export_card(const std::string& file)
                   {}};
 }
 
-CLI::App& add_kind(CLI::App& group, const char* name, const char* description, const char* example)
-{
-    CLI::App& command = *group.add_subcommand(name, description);
-    command.footer(std::string{"Example:\n  "} + example);
-    command.fallthrough();
-    return command;
-}
-
 void add_sheet_options(CLI::App& command, SheetOptions& options)
 {
     command.add_option("file", options.file, "The picture to write, .jpg or .png")->required()->type_name("FILE");
@@ -186,7 +179,7 @@ void add_sheet_options(CLI::App& command, SheetOptions& options)
 void add_photo_exports(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<ExportOptions>();
-    CLI::App& photos = add_kind(group, "photos", "Photos as files, without where they were taken",
+    CLI::App& photos = add_subcommand(group, "photos", "Photos as files, without where they were taken",
                                 "lathhouse export photos lemon-photos --plant Lemon");
     photos.add_option("folder", options->folder, "Where to; it is made")->required()->type_name("DIR");
     photos.add_option("--plant", options->plant, "Only those of this plant")->type_name("PLANT");
@@ -194,7 +187,7 @@ void add_photo_exports(Commands& commands, CLI::App& group)
     commands.on_run(photos, [options](const Globals& globals) { return export_photos(globals, *options); });
 
     auto pair = std::make_shared<SheetOptions>();
-    CLI::App& comparison = add_kind(group, "comparison", "Two photos side by side, the earlier on the left",
+    CLI::App& comparison = add_subcommand(group, "comparison", "Two photos side by side, the earlier on the left",
                                     "lathhouse export comparison lemon.jpg --photo 3 --photo 17");
     add_sheet_options(comparison, *pair);
     comparison.add_option("--photo", pair->photos, "Before and after, as `list photos` numbers them")
@@ -209,7 +202,7 @@ void add_photo_exports(Commands& commands, CLI::App& group)
     });
 
     auto row = std::make_shared<SheetOptions>();
-    CLI::App& strip = add_kind(group, "strip", "A plant's photos over time in one picture",
+    CLI::App& strip = add_subcommand(group, "strip", "A plant's photos over time in one picture",
                                "lathhouse export strip lemon.png --plant Lemon --count 6");
     add_sheet_options(strip, *row);
     strip.add_option("--plant", row->plant, "Plant by id or name")->required()->type_name("PLANT");
@@ -219,7 +212,7 @@ void add_photo_exports(Commands& commands, CLI::App& group)
     commands.on_run(strip, [row](const Globals& globals) { return export_sheet(globals, *row); });
 
     auto file = std::make_shared<std::string>();
-    CLI::App& card = add_kind(group, "card", "A scale card with a ruler and a grey patch, to print",
+    CLI::App& card = add_subcommand(group, "card", "A scale card with a ruler and a grey patch, to print",
                               "lathhouse export card card.svg");
     card.add_option("file", *file, "The file to write")->required()->type_name("FILE.svg");
     commands.on_run(card, [file](const Globals&) { return export_card(*file); });

@@ -23,6 +23,6 @@ void add_photo_show(Commands& commands, CLI::App& group);
 /// `export photos`, `export comparison`, `export strip`, `export card`.
 void add_photo_exports(Commands& commands, CLI::App& group);
 
-Json json_of(const home::Photo& photo);
+Json photo_json(const home::Photo& photo);
 
 } // namespace lathhouse::cli

@@ -110,7 +110,7 @@ Result<Answer> answer_of(const journal::ImportReport& report, const home::Househ
             refused.push_back({{"file", file.file.string()}, {"why", file.trouble}});
             continue;
         }
-        auto row = json_of(*file.photo);
+        auto row = photo_json(*file.photo);
         row["file"] = file.file.string();
         row["known"] = file.outcome == ImportOutcome::Known;
         photos.push_back(std::move(row));
@@ -293,7 +293,7 @@ Result<Answer> log_photo(const Globals& globals, const LogOptions& options)
     if (!photo) {
         return photo.error();
     }
-    return Answer{json_of(*photo),
+    return Answer{photo_json(*photo),
                   "Photo " + std::to_string(photo->id) + ", taken " + words::photo_time(photo->taken) + ", shows " +
                       (photo->plants.empty() ? "no plant" : names_of(*household, photo->plants)) + ".\n",
                   {}};
@@ -335,7 +335,7 @@ Result<Answer> list_photos(const Globals& globals, const std::string& plant_name
     Json list = Json::array();
     std::vector<std::vector<std::string>> rows{{"id", "taken", "size", "form", "shows", "file"}};
     for (const auto& photo : *photos) {
-        list.push_back(json_of(photo));
+        list.push_back(photo_json(photo));
         rows.push_back({std::to_string(photo.id),
                         words::photo_time(photo.taken) + (photo.taken_from == home::TakenFrom::FileTime ? "?" : ""),
                         std::to_string(photo.width) + " x " + std::to_string(photo.height), photo.extension,
@@ -362,7 +362,7 @@ Result<Answer> show_photo(const Globals& globals, home::PhotoId id)
     if (!thumbnail) {
         warnings.push_back(thumbnail.error().message);
     }
-    auto json = json_of(*photo);
+    auto json = photo_json(*photo);
     json["path"] = book.file_of(*photo).string();
     json["thumbnail"] = thumbnail ? Json(thumbnail->string()) : Json(nullptr);
     std::string text = "Photo " + std::to_string(photo->id) + " (" + photo->original_name + "), " +
@@ -382,7 +382,7 @@ Result<Answer> show_photo(const Globals& globals, home::PhotoId id)
 
 } // namespace
 
-Json json_of(const home::Photo& photo)
+Json photo_json(const home::Photo& photo)
 {
     return {{"id", photo.id},
             {"sha256", photo.sha256},

@@ -18,7 +18,7 @@ namespace {
 
 constexpr Probability kLevel = Probability::literal(0.9);
 
-std::string percent(double fraction)
+std::string whole_percent(double fraction)
 {
     return words::number(100.0 * fraction, 0) + " %";
 }
@@ -321,7 +321,7 @@ Result<Answer> list_lots(const Globals& globals)
         }
         rows.push_back({std::to_string(one.id), one.name, lot->kind->name(),
                         one.packed_year ? std::to_string(*one.packed_year) : "", left ? std::to_string(*left) : "",
-                        percent(lot->rate.rate.mean()), state});
+                        whole_percent(lot->rate.rate.mean()), state});
     }
     return Answer{{{"lots", lots}},
                   rows.size() > 1 ? table(rows)
@@ -413,14 +413,14 @@ Result<LotKnown> lot_known(const Globals& globals, const std::string& id_or_name
 
 std::string rate_in_words(const LotKnown& lot)
 {
-    std::string text = percent(lot.rate.rate.mean()) + " (";
+    std::string text = whole_percent(lot.rate.rate.mean()) + " (";
     text += lot.lot.stated_percent ? "label " + words::number(*lot.lot.stated_percent, 0) + " %"
                                    : "no label, so " + words::germination_basis(*lot.kind);
     if (lot.rate.sown > 0) {
         text += ", " + std::to_string(lot.rate.emerged) + " of " + std::to_string(lot.rate.sown) + " counted";
     }
-    return text + "; 9 in 10 sure of " + percent(lot.judgement.interval.low.fraction()) + " to " +
-           percent(lot.judgement.interval.high.fraction()) + ")";
+    return text + "; 9 in 10 sure of " + whole_percent(lot.judgement.interval.low.fraction()) + " to " +
+           whole_percent(lot.judgement.interval.high.fraction()) + ")";
 }
 
 std::vector<std::string> lot_notes(const LotKnown& lot, std::optional<int> needed)

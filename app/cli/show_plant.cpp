@@ -11,7 +11,7 @@
 namespace lathhouse::cli {
 namespace {
 
-struct PlantOptions {
+struct ShowPlantOptions {
     std::string plant;
     std::size_t count = 40;
 };
@@ -122,11 +122,11 @@ Json json_of(const PlantPast& past)
     }
     Json events = Json::array();
     for (const auto& event : past.events) {
-        events.push_back(cli::json_of(event));
+        events.push_back(entry_json(event));
     }
     Json measurements = Json::array();
     for (const auto& measurement : past.measurements) {
-        measurements.push_back(cli::json_of(measurement));
+        measurements.push_back(entry_json(measurement));
     }
     Json gone = nullptr;
     if (past.gone) {
@@ -194,7 +194,7 @@ void write_stays(std::ostream& text, const PlantPast& past)
     }
 }
 
-Result<Answer> show_plant(const Globals& globals, const PlantOptions& options)
+Result<Answer> show_plant(const Globals& globals, const ShowPlantOptions& options)
 {
     const auto past = past_of(globals, options.plant);
     if (!past) {
@@ -238,7 +238,7 @@ Result<Answer> show_plant(const Globals& globals, const PlantOptions& options)
 
 void add_plant_show(Commands& commands, CLI::App& group)
 {
-    auto options = std::make_shared<PlantOptions>();
+    auto options = std::make_shared<ShowPlantOptions>();
     CLI::App& command = *group.add_subcommand("plant", "A plant's whole history: events, measurements, stays, descent");
     command.footer("Example:\n  lathhouse show plant Lemon");
     command.fallthrough();
