@@ -1,6 +1,8 @@
 #!/usr/bin/env bash
 # Installs what is missing, builds everything and runs every test. Last line: N passed, N failed[, N skipped].
 # Arguments are handed to ctest, for example: tests/run.sh -R night
+# tests/run.sh --fuzz [SECONDS] gives every reader inputs that nobody would write instead, a minute in all; with
+# LATHHOUSE_PRESET=asan-core under the sanitizers.
 set -u
 source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 . "$source_folder/app/install-packages.sh"
@@ -11,6 +13,10 @@ build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" "$source_folder/tests/packages.txt" || exit 1
 cd "$source_folder" || exit 1
 cmake --preset "$preset" -B "$build" >&2 || exit 1
+if [ "${1:-}" = --fuzz ]; then
+    cmake --build "$build" --target fuzz >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+    cd "$build" && exec tests/fuzz/fuzz --seconds "${2:-60}" --seed "${LATHHOUSE_FUZZ_SEED:-$(date +%j)}"
+fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 
 # Looked at by builds with sanitizers alone.

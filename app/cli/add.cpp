@@ -1,7 +1,9 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/photo_options.h"
 #include "app/cli/seed_options.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
@@ -45,8 +47,21 @@ Result<Answer> add_plant(const Globals& globals, const PlantOptions& options)
     }
     home::OwnFigures own;
     own.name = options.name.empty() ? (*kind)->common_names.front() : options.name;
-    // The household tells its plants apart by name.
-    for (int number = 2; options.name.empty() && home->plant_called(*own.name) != nullptr; ++number) {
+    auto store = store_in(globals);
+    if (!store) {
+        return store.error();
+    }
+    const auto ever = with_gone_plants(*store);
+    if (!ever) {
+        return ever.error();
+    }
+    // The household tells its plants apart by name, those that are gone too.
+    if (ever->plant_called(*own.name) != nullptr && home->plant_called(*own.name) == nullptr &&
+        !options.name.empty()) {
+        return Error{ErrorCode::OutOfRange, "a plant that is gone was called \"" + *own.name +
+                                                "\"; give this one another name, so that their histories stay apart"};
+    }
+    for (int number = 2; options.name.empty() && ever->plant_called(*own.name) != nullptr; ++number) {
         own.name = (*kind)->common_names.front() + " " + std::to_string(number);
     }
     own.safe_night = celsius(options.safe);
@@ -71,10 +86,6 @@ Result<Answer> add_plant(const Globals& globals, const PlantOptions& options)
             return spot.error();
         }
         plant->spot = (*spot)->id;
-    }
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
     }
     const auto id = store->add(*plant, globals.today, now());
     if (!id) {
@@ -324,6 +335,7 @@ void add_add(Commands& commands)
     declare_spot(commands, group);
     add_jug_command(commands, group);
     add_seed_adders(commands, group);
+    add_photo_adder(commands, group);
 }
 
 void add_pin(Commands& commands)

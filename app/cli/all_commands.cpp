@@ -5,6 +5,7 @@
 #include "app/cli/moves.h"
 #include "app/cli/sowing.h"
 #include "app/cli/sun.h"
+#include "app/cli/tables.h"
 
 namespace lathhouse::cli {
 
@@ -12,7 +13,9 @@ void add_all(Commands& commands)
 {
     add_add(commands);
     add_after_cold(commands);
+    add_backup(commands);
     add_chance(commands);
+    add_check(commands);
     add_climate(commands);
     add_coast(commands);
     add_course(commands);
@@ -21,6 +24,7 @@ void add_all(Commands& commands)
     add_feeding(commands);
     add_frost(commands);
     add_harden(commands);
+    add_import(commands);
     add_light(commands);
     add_list(commands);
     add_log(commands);
@@ -29,9 +33,11 @@ void add_all(Commands& commands)
     add_moves(commands);
     add_night(commands);
     add_normals(commands);
+    add_photo(commands);
     add_pin(commands);
     add_place(commands);
     add_export(commands);
+    add_restore(commands);
     add_round(commands);
     add_show(commands);
     add_spray_check(commands);

@@ -8,7 +8,9 @@ namespace lathhouse::cli {
 void add_all(Commands& commands);
 
 void add_add(Commands& commands); ///< add plant, add spot
+void add_backup(Commands& commands);
 void add_chance(Commands& commands);
+void add_check(Commands& commands);
 void add_climate(Commands& commands);
 void add_coast(Commands& commands);
 void add_feeding(Commands& commands);
@@ -23,9 +25,11 @@ void add_mix(Commands& commands);
 void add_map(Commands& commands);
 void add_night(Commands& commands);
 void add_normals(Commands& commands);
+void add_photo(Commands& commands);
 void add_pin(Commands& commands); ///< pin, unpin
 void add_place(Commands& commands);
 void add_export(Commands& commands);
+void add_restore(Commands& commands);
 void add_round(Commands& commands);
 void add_spray_check(Commands& commands);
 void add_stations(Commands& commands);

@@ -1,7 +1,7 @@
 #include "app/cli/demo.h"
 
 #include "core/home/demonstration.h"
-#include "core/journal/household_store.h"
+#include "core/journal/demonstration_folder.h"
 
 #include <cstdint>
 #include <memory>
@@ -22,27 +22,41 @@ struct DemoOptions {
 
 Result<Answer> write_demonstration(const DemoOptions& options, const Globals& globals)
 {
-    const auto made = home::demonstration(
+    const auto store = journal::create_demonstration(
+        options.folder,
         {.today = globals.today,
          .hemisphere = options.hemisphere == "south" ? home::Hemisphere::South : home::Hemisphere::North,
          .plants = options.plants,
          .spots = options.spots,
          .years = options.years,
          .seed = options.seed});
-    if (!made) {
-        return made.error();
-    }
-    const auto store = journal::HouseholdStore::create(options.folder, made->household, made->history);
     if (!store) {
         return store.error();
     }
-    const auto plants = made->household.plants.size();
-    const auto spots = made->household.spots.size();
+    const auto household = store->load();
+    if (!household) {
+        return household.error();
+    }
+    const auto events = store->events();
+    if (!events) {
+        return events.error();
+    }
+    const auto measurements = store->measurements();
+    if (!measurements) {
+        return measurements.error();
+    }
+    const auto plants = household->plants.size();
+    const auto spots = household->spots.size();
+    const auto entries = events->size() + measurements->size();
     const auto& folder = options.folder;
     Answer answer{
-        {{"folder", folder}, {"plants", plants}, {"spots", spots}, {"events", made->history.size()}},
+        {{"folder", folder},
+         {"plants", plants},
+         {"spots", spots},
+         {"events", events->size()},
+         {"measurements", measurements->size()}},
         "An invented household with " + std::to_string(plants) + " plants in " + std::to_string(spots) +
-            " spots and " + std::to_string(made->history.size()) + " journal entries is in " + folder +
+            " spots and " + std::to_string(entries) + " journal entries is in " + folder +
             ".\nSee its year with: lathhouse --home " + folder + " moves\n",
         {}};
     if (options.photos > 0) {

@@ -1,7 +1,9 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_facts.h"
+#include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"
+#include "app/cli/tables.h"
 #include "core/base/csv.h"
 
 #include <memory>
@@ -44,6 +46,7 @@ void add_export(Commands& commands)
     CLI::App& group = commands.add("export", "Writes what others can read",
                                    "lathhouse export calendar plants.ics");
     group.require_subcommand(1);
+    add_photo_exports(commands, group);
     auto options = std::make_shared<CalendarOptions>();
     CLI::App& command = *group.add_subcommand("calendar", "The year's tasks as a calendar file (RFC 5545)");
     command.footer("Example:\n  lathhouse export calendar plants.ics --alarm 6");
@@ -55,6 +58,7 @@ void add_export(Commands& commands)
     command.add_option("--alarm", options->alarm, "An alarm so many hours before midnight of the day")
         ->check(CLI::Range(0, 72));
     commands.on_run(command, [options](const Globals& globals) { return export_calendar(globals, *options); });
+    add_export_csv(commands, group);
 }
 
 } // namespace lathhouse::cli

@@ -3,11 +3,16 @@
 #include "app/cli/household_options.h"
 #include "app/cli/seed_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/entry_text.h"
 #include "app/cli/kinds.h"
+#include "app/cli/photo_options.h"
+#include "app/cli/log_measurement.h"
 #include "app/cli/spots.h"
 #include "app/words/place_words.h"
 
+#include <algorithm>
 #include <functional>
+#include <memory>
 
 namespace lathhouse::cli {
 
@@ -88,17 +93,59 @@ void add_lister(Commands& commands, CLI::App& group, const std::string& name, co
     });
 }
 
+Result<Answer> list_gone(const Globals& globals)
+{
+    const auto store = store_in(globals);
+    if (!store) {
+        return store.error();
+    }
+    const auto gone = store->gone_plants();
+    if (!gone) {
+        return gone.error();
+    }
+    Json plants = Json::array();
+    std::vector<std::vector<std::string>> rows{{"id", "plant", "kind", "gone", "on"}};
+    for (const auto& [plant, how, on] : *gone) {
+        plants.push_back({{"id", plant.id},
+                          {"name", plant.name},
+                          {"kind", plant.kind},
+                          {"gone", home::to_string(how)},
+                          {"on", calendar::to_text(on)}});
+        std::string word{home::to_string(how)};
+        std::ranges::replace(word, '_', ' ');
+        rows.push_back({std::to_string(plant.id), plant.name, plant.kind, word, calendar::to_text(on)});
+    }
+    return Answer{{{"plants", plants}}, gone->empty() ? "No plant is gone.\n" : table(rows), {}};
+}
+
+void add_plant_list(Commands& commands, CLI::App& group)
+{
+    CLI::App& command = *group.add_subcommand("plants", "Plants, their cold lines and where they stand");
+    command.fallthrough();
+    auto gone = std::make_shared<bool>(false);
+    command.add_flag("--gone", *gone, "Those that died, were given away or taken off the list");
+    commands.on_run(command, [gone](const Globals& globals) -> Result<Answer> {
+        if (*gone) {
+            return list_gone(globals);
+        }
+        return household_of(globals, WithoutHousehold::IsAnError)
+            .transform([&](const home::Household& household) { return list_plants(household, globals.units); });
+    });
+}
+
 } // namespace
 
 void add_list(Commands& commands)
 {
     CLI::App& group = commands.add("list", "Lists what the household has", "lathhouse list plants --json");
     group.require_subcommand(1);
-    add_lister(commands, group, "plants", "Plants, their cold lines and where they stand", list_plants);
+    add_plant_list(commands, group);
     add_spot_lists(commands, group);
     add_seed_lists(commands, group);
     add_jug_list(commands, group);
+    add_photo_list(commands, group);
     add_kind_lists(commands, group);
+    add_measurement_list(commands, group);
 }
 
 void add_show(Commands& commands)
@@ -106,8 +153,10 @@ void add_show(Commands& commands)
     CLI::App& group = commands.add("show", "Shows one thing of the household", "lathhouse show place");
     group.require_subcommand(1);
     add_lister(commands, group, "place", "Where the household is", show_place);
+    add_plant_show(commands, group);
     add_spot_shows(commands, group);
     add_seed_shows(commands, group);
+    add_photo_show(commands, group);
     add_kind_shows(commands, group);
 }
 

@@ -3,6 +3,8 @@
 #include "app/cli/household_options.h"
 #include "app/cli/seed_options.h"
 #include "app/cli/log_event.h"
+#include "app/cli/photo_options.h"
+#include "app/cli/log_measurement.h"
 #include "core/home/night_log_file.h"
 #include "core/journal/household_store.h"
 
@@ -233,6 +235,8 @@ void add_log(Commands& commands)
     add_readings(commands, group);
     add_forecast(commands, group);
     add_seed_logs(commands, group);
+    add_photo_log(commands, group);
+    add_measurement_logs(commands, group);
     add_log_event(commands, group);
 }
 

@@ -1,5 +1,6 @@
 #include "app/cli/log_event.h"
 
+#include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "core/base/parse.h"
@@ -55,6 +56,12 @@ Result<void> is_complete(const home::Event& event)
         return Error{ErrorCode::WrongUsage,
                      "say which pest was found with --detail pest=NAME, for example pest=mealybug"};
     }
+    const bool ends = event.kind == EventKind::Died || event.kind == EventKind::GivenAway ||
+                      event.kind == EventKind::Removed;
+    if (ends && !event.plant) {
+        return Error{ErrorCode::WrongUsage, "say which plant it was with --plant; seedlings of a tray are counted with "
+                                            "`lathhouse log count`"};
+    }
     const bool of_household = event.kind == EventKind::Noted || event.kind == EventKind::ColdNight ||
                               event.kind == EventKind::ChemicalDamage;
     if (!event.plant && !event.spot && !of_household) {
@@ -65,7 +72,12 @@ Result<void> is_complete(const home::Event& event)
 
 Result<Answer> log_event(const Globals& globals, const EventOptions& options)
 {
-    const auto home = household_of(globals, WithoutHousehold::IsAnError);
+    auto store = store_in(globals);
+    if (!store) {
+        return store.error();
+    }
+    // Things come to mind after a plant is gone, so those are known too.
+    const auto home = with_gone_plants(*store);
     if (!home) {
         return home.error();
     }
@@ -109,10 +121,6 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
     if (const auto complete = is_complete(events.front()); !complete) {
         return complete.error();
     }
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
-    }
     if (const auto recorded = store->record(std::span<const home::Event>{events}); !recorded) {
         return recorded.error();
     }
@@ -123,59 +131,28 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
                   {}};
 }
 
-std::string sentence_of(const home::Event& event, const home::Household& home)
-{
-    std::string text = calendar::to_text(event.happened) + "  " + std::string{home::to_string(event.kind)};
-    if (const auto* plant = event.plant ? home.plant(*event.plant) : nullptr) {
-        text += ", " + plant->name;
-    }
-    if (const auto* spot = event.spot ? home.spot(*event.spot) : nullptr) {
-        text += (event.kind == home::EventKind::Moved ? " to " : ", ") + spot->name;
-    }
-    for (const auto& [name, value] : event.details) {
-        text += ", " + name + " " + value;
-    }
-    return event.note.empty() ? text : text + " (" + event.note + ")";
-}
-
-Json json_of(const home::Event& event)
-{
-    Json details = Json::object();
-    for (const auto& [name, value] : event.details) {
-        details[name] = value;
-    }
-    return {{"id", event.id ? Json(*event.id) : Json(nullptr)},
-            {"date", calendar::to_text(event.happened)},
-            {"kind", home::to_string(event.kind)},
-            {"plant", event.plant ? Json(*event.plant) : Json(nullptr)},
-            {"spot", event.spot ? Json(*event.spot) : Json(nullptr)},
-            {"entered", calendar::to_text(event.entered)},
-            {"details", details},
-            {"note", event.note}};
-}
-
 Result<Answer> turn_back(const Globals& globals, journal::HouseholdStore::Direction direction)
 {
     const bool undo = direction == journal::HouseholdStore::Direction::Undo;
-    auto store = journal::HouseholdStore::open(globals.home);
+    auto store = store_in(globals);
     if (!store) {
         return store.error();
     }
-    const auto home = store->load();
-    if (!home) {
-        return home.error();
+    const auto entry = store->turn_last(direction, now());
+    if (!entry) {
+        return entry.error();
     }
-    const auto event = store->turn_back(direction, now());
-    if (!event) {
-        return event.error();
-    }
-    if (!*event) {
+    if (!*entry) {
         return Error{ErrorCode::NotFound,
                      undo ? "there is nothing to undo in " + globals.home.string()
                           : "there is nothing to redo; what was entered after an undo ends it"};
     }
-    return Answer{{{undo ? "undone" : "redone", json_of(**event)}},
-                  (undo ? "Undone: " : "Counts again: ") + sentence_of(**event, *home) + "\n",
+    const auto home = with_gone_plants(*store);
+    if (!home) {
+        return home.error();
+    }
+    return Answer{{{undo ? "undone" : "redone", json_of(**entry)}},
+                  (undo ? "Undone: " : "Counts again: ") + sentence_of(**entry, *home, globals.units) + "\n",
                   {}};
 }
 
@@ -187,7 +164,11 @@ struct HistoryOptions {
 
 Result<Answer> history(const Globals& globals, const HistoryOptions& options)
 {
-    const auto home = household_of(globals, WithoutHousehold::IsAnError);
+    const auto store = store_in(globals);
+    if (!store) {
+        return store.error();
+    }
+    const auto home = with_gone_plants(*store);
     if (!home) {
         return home.error();
     }
@@ -203,10 +184,6 @@ Result<Answer> history(const Globals& globals, const HistoryOptions& options)
     if (!options.kind.empty() && !kind) {
         return Error{ErrorCode::WrongUsage,
                      "no kind of event is called \"" + options.kind + "\"; there are " + kinds_in_words()};
-    }
-    const auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
     }
     auto events = store->events(plant);
     if (!events) {

@@ -1,10 +1,13 @@
 #include "app/cli/commands.h"
 
 #include "app/cli/all_commands.h"
+#include "app/cli/folder_warning.h"
 #include "app/cli/household_options.h"
 #include "app/cli/moves.h"
 #include "core/base/parse.h"
 #include "core/calendar/time_zone.h"
+#include "core/journal/folder_kind.h"
+#include "core/journal/household_store.h"
 
 #include <algorithm>
 #include <array>
@@ -25,9 +28,15 @@ std::filesystem::path data_folder()
     return std::filesystem::path{home != nullptr ? home : "."} / ".local/share/lathhouse";
 }
 
-calendar::Date date_of_the_clock()
+/// By the clock at the household's place, so that a trip to another time zone does not change what day it is there.
+calendar::Date date_of_the_clock(const std::filesystem::path& home)
 {
     const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+    if (const auto name = journal::HouseholdStore::time_zone_in(home)) {
+        if (const auto there = calendar::TimeZone::named(*name)) {
+            return there->local_date(now);
+        }
+    }
     const auto zone = calendar::TimeZone::of_system();
     return zone ? zone->local_date(now) : calendar::utc_date(now);
 }
@@ -45,6 +54,17 @@ bool has_display()
                                    const char* set = std::getenv(name);
                                    return set != nullptr && *set != '\0';
                                });
+}
+
+/// Of a command that writes into the household, what is to be said of the folder that it lies in.
+std::vector<std::string> warnings_of_folder(const Globals& globals, const CLI::App& program)
+{
+    const auto asked = program.get_subcommands();
+    constexpr std::array kWriting{"add", "log", "pin", "unpin"};
+    const bool writes = !asked.empty() && std::ranges::find(kWriting, asked.front()->get_name()) != kWriting.end();
+    const auto kind = writes && has_household(globals) ? journal::folder_kind(globals.home) : std::nullopt;
+    const auto warning = kind ? folder_warning(*kind, globals.home) : std::nullopt;
+    return warning ? std::vector{*warning} : std::vector<std::string>{};
 }
 
 /// Usage errors of the option reader in our one-line form.
@@ -107,9 +127,11 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
 
     Globals globals{.home = home.empty() ? data_folder() : std::filesystem::path{home},
                     .home_given = !home.empty(),
-                    .today = date_of_the_clock(),
+                    .today = {},
                     .units = units == "us" ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric};
-    if (!today.empty()) {
+    if (today.empty()) {
+        globals.today = date_of_the_clock(globals.home);
+    } else {
         const auto date = calendar::parse_date(today);
         if (!date) {
             return report(err, Error{date.error().code, "--on: " + date.error().message});
@@ -134,6 +156,9 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     if (!answer) {
         return report(err, answer.error());
     }
+    for (const auto& warning : warnings_of_folder(globals, program)) {
+        err << "lathhouse: warning: " << warning << '\n';
+    }
     for (const auto& warning : answer->warnings) {
         err << "lathhouse: warning: " << warning << '\n';
     }
@@ -147,7 +172,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         return report(err,
                       Error{ErrorCode::Unwritable, "the answer could not be written; the disk may be full"});
     }
-    return 0;
+    // That a household is not sound is an answer and no error, and yet scripts must see it.
+    return answer->json.contains("sound") && answer->json["sound"] == false ? 1 : 0;
 }
 
 } // namespace lathhouse::cli

@@ -1,5 +1,7 @@
 #include "core/exchange/icalendar.h"
 
+#include "core/exchange/utf8.h"
+
 #include <cstdint>
 #include <cstdio>
 
@@ -7,29 +9,6 @@ namespace lathhouse::exchange {
 namespace {
 
 constexpr std::size_t kLongestLine = 75; // Octets, without the line end.
-
-/// Length of the UTF-8 sequence that begins there; 0 where it is none. Overlong forms and surrogates are none.
-std::size_t sequence_at(std::string_view text, std::size_t at)
-{
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-    const unsigned char lead = byte(at);
-    if (lead < 0x80) {
-        return 1;
-    }
-    const std::size_t length = lead >= 0xC2 && lead < 0xE0 ? 2 : lead >= 0xE0 && lead < 0xF0 ? 3 : lead >= 0xF0 && lead < 0xF5 ? 4 : 0;
-    if (length == 0 || at + length > text.size()) {
-        return 0;
-    }
-    for (std::size_t i = 1; i < length; ++i) {
-        if ((byte(at + i) & 0xC0) != 0x80) {
-            return 0;
-        }
-    }
-    const unsigned char second = byte(at + 1);
-    const bool overlong = (lead == 0xE0 && second < 0xA0) || (lead == 0xF0 && second < 0x90);
-    const bool beyond = (lead == 0xED && second > 0x9F) || (lead == 0xF4 && second > 0x8F);
-    return overlong || beyond ? 0 : length;
-}
 
 std::string escaped(std::string_view text)
 {

@@ -7,7 +7,7 @@
 namespace lathhouse::home {
 namespace {
 
-constexpr std::array<std::pair<EventKind, std::string_view>, 25> kEventKinds{
+constexpr std::array<std::pair<EventKind, std::string_view>, 26> kEventKinds{
     {{EventKind::Moved, "moved"},
      {EventKind::Watered, "watered"},
      {EventKind::Fed, "fed"},
@@ -30,6 +30,7 @@ constexpr std::array<std::pair<EventKind, std::string_view>, 25> kEventKinds{
      {EventKind::Divided, "divided"},
      {EventKind::Died, "died"},
      {EventKind::GivenAway, "given_away"},
+     {EventKind::Removed, "removed"},
      {EventKind::TaskDone, "task_done"},
      {EventKind::TaskPostponed, "task_postponed"},
      {EventKind::TaskSkipped, "task_skipped"}}};

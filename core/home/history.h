@@ -34,6 +34,7 @@ enum class EventKind {
     Divided,
     Died,
     GivenAway,
+    Removed, ///< Taken off the list for another reason; what is known of it stays.
     TaskDone, ///< A task of the round that leaves no event of its own.
     TaskPostponed,
     TaskSkipped

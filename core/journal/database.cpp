@@ -1,6 +1,7 @@
 #include "core/journal/database.h"
 
 #include <sqlite3.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <array>
@@ -25,6 +26,13 @@ int big_endian(const std::array<char, 100>& header, std::size_t offset)
         value = value << 8 | static_cast<unsigned char>(header[index]);
     }
     return static_cast<int>(value);
+}
+
+/// Errors are one line.
+std::string one_line(std::string text)
+{
+    std::ranges::replace(text, '\n', ' ');
+    return text;
 }
 
 /// The tables with their numbers of rows.
@@ -131,10 +139,9 @@ Result<void> quick_check(SQLite::Database& database, const std::filesystem::path
         database.exec("PRAGMA ignore_check_constraints = ON");
         SQLite::Statement check{database, "PRAGMA quick_check(1)"};
         check.executeStep();
-        std::string finding = check.getColumn(0).getString();
+        const auto finding = one_line(check.getColumn(0).getString());
         check.reset();
         database.exec("PRAGMA ignore_check_constraints = OFF");
-        std::ranges::replace(finding, '\n', ' '); // Errors are one line.
         if (finding != "ok") {
             return Error{ErrorCode::Damaged, file.string() + " is damaged (" + finding +
                                                  "); restore a backup, the file was left as it is"};
@@ -148,7 +155,7 @@ Result<void> quick_check(SQLite::Database& database, const std::filesystem::path
 Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy)
 {
     auto unnamed = copy;
-    unnamed += ".part";
+    unnamed += ".part-" + std::to_string(getpid()); // Two programs may take the same step at once.
     std::error_code failure;
     std::filesystem::remove(unnamed, failure);
     try {
@@ -156,10 +163,11 @@ Result<void> copy_verified(SQLite::Database& database, const std::filesystem::pa
         vacuum.bind(1, unnamed.string());
         vacuum.exec();
         SQLite::Database written{unnamed.string(), SQLite::OPEN_READONLY};
-        const auto checked = quick_check(written, unnamed);
-        if (!checked) {
+        const auto finding = written.execAndGet("PRAGMA integrity_check(1)").getString();
+        if (finding != "ok") {
             std::filesystem::remove(unnamed, failure);
-            return checked.error();
+            return Error{ErrorCode::Damaged, "the copy " + copy.string() + " did not come out sound (" +
+                                                 one_line(finding) + "); the household was left as it is"};
         }
         if (row_counts(written) != row_counts(database)) {
             std::filesystem::remove(unnamed, failure);

@@ -32,8 +32,8 @@ Result<SQLite::Database> open_database(const std::filesystem::path& file);
 /// megabyte rather than 35. Errors: Damaged with its first finding.
 Result<void> quick_check(SQLite::Database& database, const std::filesystem::path& file);
 
-/// Writes a copy in one piece, checks its form and that each table has as many rows, and only then gives it
-/// its name; an older file of that name is replaced.
+/// Writes a copy in one piece, checks all of it (form, indexes, every row's rules) and that each table has as many
+/// rows, and only then gives it its name; an older file of that name is replaced.
 /// Errors: Unwritable, Damaged.
 Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy);
 

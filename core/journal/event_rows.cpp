@@ -24,7 +24,31 @@ Result<Details> read_details(const std::string& text)
     return details;
 }
 
-/// The latest move that counts is where a plant stands.
+/// The event of the statement's present row. Errors: Damaged.
+Result<home::Event> event_in(SQLite::Statement& rows, const std::filesystem::path& file)
+{
+    const auto kind = home::event_kind_of(rows.getColumn(2).getString());
+    const auto happened = calendar::parse_date(rows.getColumn(4).getString());
+    const auto entered = read_instant(rows.getColumn(5).getString());
+    const auto details = read_details(rows.getColumn(7).getString());
+    if (!kind || !happened || !entered || !details) {
+        return Error{ErrorCode::Damaged, file.string() + " is damaged (an event of " + rows.getColumn(4).getString() +
+                                             " cannot be read); restore a backup"};
+    }
+    return home::Event{.plant = id_in(rows.getColumn(1)),
+                       .kind = *kind,
+                       .spot = id_in(rows.getColumn(3)),
+                       .happened = *happened,
+                       .entered = *entered,
+                       .note = rows.getColumn(6).getString(),
+                       .details = *details,
+                       .id = rows.getColumn(0).getInt()};
+}
+
+const std::string kColumns = "SELECT id, plant_id, kind, spot_id, happened_on, entered_at, note, details ";
+
+} // namespace
+
 void set_spot_of(SQLite::Database& database, home::PlantId plant)
 {
     SQLite::Statement stand{
@@ -34,7 +58,16 @@ void set_spot_of(SQLite::Database& database, home::PlantId plant)
     stand.exec();
 }
 
-} // namespace
+Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::path& file, int id)
+{
+    SQLite::Statement row{database, kColumns + "FROM events WHERE id = ?"};
+    row.bind(1, id);
+    if (!row.executeStep()) {
+        return Error{ErrorCode::Damaged,
+                     file.string() + " is damaged (event " + std::to_string(id) + " is missing); restore a backup"};
+    }
+    return event_in(row, file);
+}
 
 void insert_events(SQLite::Database& database, std::span<const home::Event> events)
 {
@@ -54,32 +87,20 @@ void insert_events(SQLite::Database& database, std::span<const home::Event> even
 Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::PlantId> plant) const
 {
     try {
-        SQLite::Statement rows{inside_->database,
-                               "SELECT id, plant_id, kind, spot_id, happened_on, entered_at, note, details "
-                               "FROM events_that_count "
-                               "WHERE ?1 IS NULL OR plant_id = ?1 ORDER BY happened_on, id"};
+        // The plant stands in the text of the query, so that its index is used.
+        SQLite::Statement rows{inside_->database, kColumns + "FROM events_that_count " +
+                                                      (plant ? "WHERE plant_id = ?1 " : "") +
+                                                      "ORDER BY happened_on, id"};
         if (plant) {
             rows.bind(1, *plant);
         }
         std::vector<home::Event> events;
         while (rows.executeStep()) {
-            const auto kind = home::event_kind_of(rows.getColumn(2).getString());
-            const auto happened = calendar::parse_date(rows.getColumn(4).getString());
-            const auto entered = read_instant(rows.getColumn(5).getString());
-            const auto details = read_details(rows.getColumn(7).getString());
-            if (!kind || !happened || !entered || !details) {
-                return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an event of " +
-                                                     rows.getColumn(4).getString() +
-                                                     " cannot be read); restore a backup"};
+            auto event = event_in(rows, inside_->file);
+            if (!event) {
+                return event.error();
             }
-            events.push_back({.plant = id_in(rows.getColumn(1)),
-                              .kind = *kind,
-                              .spot = id_in(rows.getColumn(3)),
-                              .happened = *happened,
-                              .entered = *entered,
-                              .note = rows.getColumn(6).getString(),
-                              .details = *details,
-                              .id = rows.getColumn(0).getInt()});
+            events.push_back(std::move(*event));
         }
         return events;
     } catch (const SQLite::Exception& thrown) {
@@ -125,37 +146,18 @@ Result<std::optional<home::Event>> HouseholdStore::turn_back(Direction direction
             return std::optional<home::Event>{};
         }
         const home::EventId id = found.getColumn(0).getInt();
-        std::optional<home::Event> event;
-        const auto find = [&]() -> Result<void> {
-            const auto counting = events();
-            if (!counting) {
-                return counting.error();
-            }
-            for (const auto& one : *counting) {
-                if (one.id == id) {
-                    event = one;
-                }
-            }
-            return {};
-        };
-        if (undo) {
-            if (const auto done = find(); !done) {
-                return done.error();
-            }
+        const auto event = event_of(inside_->database, inside_->file, id);
+        if (!event) {
+            return event.error();
         }
         SQLite::Statement insert{inside_->database,
                                  "INSERT INTO event_undos (event_id, undone, entered_at) VALUES (?, ?, ?)"};
         (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
-        if (!undo) {
-            if (const auto done = find(); !done) {
-                return done.error();
-            }
-        }
-        if (event && event->kind == home::EventKind::Moved && event->plant) {
+        if (event->kind == home::EventKind::Moved && event->plant) {
             set_spot_of(inside_->database, *event->plant);
         }
         transaction.commit();
-        return event;
+        return std::optional{*event};
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, inside_->file);
     }

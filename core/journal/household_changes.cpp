@@ -108,12 +108,23 @@ Result<void> HouseholdStore::accept(const home::AcceptedPlan& plan)
 {
     try {
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
+        // A plan is told by its moment, so that no two may share one, even where the clock was set back.
+        auto accepted = plan.accepted;
+        SQLite::Statement taken{inside_->database, "SELECT count(*) FROM planned_stays WHERE planned_at = ?"};
+        const auto is_taken = [&] {
+            taken.reset();
+            taken.bind(1, calendar::to_text(accepted));
+            return taken.executeStep() && taken.getColumn(0).getInt() > 0;
+        };
+        while (is_taken()) {
+            accepted += std::chrono::seconds{1};
+        }
         SQLite::Statement insert{inside_->database,
                                  "INSERT INTO planned_stays (plant_id, spot_id, from_on, to_on, why, "
                                  "planned_at) VALUES (?, ?, ?, ?, '', ?)"};
         for (const auto& stay : plan.stays) {
             (Row{insert} << stay.plant << stay.spot << calendar::to_text(stay.from)
-                         << calendar::to_text(stay.to) << calendar::to_text(plan.accepted))
+                         << calendar::to_text(stay.to) << calendar::to_text(accepted))
                 .insert();
         }
         transaction.commit();
@@ -128,7 +139,8 @@ Result<std::optional<home::AcceptedPlan>> HouseholdStore::accepted_plan() const
     try {
         SQLite::Statement rows{inside_->database,
                                "SELECT plant_id, spot_id, from_on, to_on, planned_at FROM planned_stays "
-                               "WHERE planned_at = (SELECT max(planned_at) FROM planned_stays) "
+                               // The latest by the order of entry: the clock may have been set back since.
+                               "WHERE planned_at = (SELECT planned_at FROM planned_stays ORDER BY id DESC LIMIT 1) "
                                "ORDER BY plant_id, from_on"};
         std::optional<home::AcceptedPlan> plan;
         while (rows.executeStep()) {

@@ -3,6 +3,7 @@
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
 #include "core/journal/own_record_rows.h"
+#include "core/journal/plant_rows.h"
 
 #include <cerrno>
 #include <cstdlib>
@@ -20,6 +21,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
+constexpr int kShortWaitMilliseconds = 50;
 
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
@@ -105,42 +107,6 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
              .windy = rows.getColumn(14).getInt() != 0});
     }
     return spots;
-}
-
-std::vector<home::Plant> load_plants(SQLite::Database& database)
-{
-    SQLite::Statement rows{database,
-                           "SELECT id, name, kind, safe_night_celsius, damage_celsius, "
-                           "lethal_celsius, heat_limit_celsius, light_to_survive_moles, "
-                           "light_to_thrive_moles, must_dry, hazardous, sulks, pot_kilograms, spot_id, "
-                           "pinned_spot_id, wants_open_air, pot_litres, pot_shade FROM plants ORDER BY id"};
-    std::vector<home::Plant> plants;
-    while (rows.executeStep()) {
-        const auto degrees = [&](int column) {
-            return Celsius::from_degrees(rows.getColumn(column).getDouble());
-        };
-        plants.push_back(
-            {.id = rows.getColumn(0).getInt(),
-             .name = rows.getColumn(1).getString(),
-             .kind = rows.getColumn(2).getString(),
-             .lines = {.safe_night = degrees(3), .damage_begins = degrees(4), .lethal = degrees(5)},
-             .heat_limit = degrees(6),
-             .light_to_survive = DailyLight::from_moles(rows.getColumn(7).getDouble()),
-             .light_to_thrive = DailyLight::from_moles(rows.getColumn(8).getDouble()),
-             .must_dry = rows.getColumn(9).getInt() != 0,
-             .hazardous = rows.getColumn(10).getInt() != 0,
-             .sulks = rows.getColumn(11).getInt() != 0,
-             .wants_open_air = rows.getColumn(15).getInt() != 0,
-             .pot_kilograms = rows.getColumn(12).getDouble(),
-             .spot = id_in(rows.getColumn(13)),
-             .pinned_spot = id_in(rows.getColumn(14)),
-             .pot_volume = rows.getColumn(16).isNull()
-                               ? std::nullopt
-                               : std::optional{Litres::from_litres(rows.getColumn(16).getDouble())},
-             .pot_shade =
-                 home::pot_shade_of(rows.getColumn(17).getString()).value_or(home::PotShade::Unknown)});
-    }
-    return plants;
 }
 
 /// Those that were not taken back. The tables' CHECKs have made sure of the dates.
@@ -321,6 +287,20 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     return HouseholdStore{std::make_unique<Inside>(Inside{target, file, std::move(*database)})};
 }
 
+std::optional<std::string> HouseholdStore::time_zone_in(const fs::path& folder)
+{
+    const auto file = without_slash(folder) / kFileName;
+    if (!check_header(file, known_migrations().back().version)) {
+        return std::nullopt;
+    }
+    try {
+        SQLite::Database database{file.string(), SQLite::OPEN_READONLY, kShortWaitMilliseconds};
+        return database.execAndGet("SELECT time_zone FROM household").getString();
+    } catch (const SQLite::Exception&) {
+        return std::nullopt; // Whoever opens it in earnest is told what is wrong.
+    }
+}
+
 Result<home::Household> HouseholdStore::load() const
 {
     try {
@@ -356,7 +336,7 @@ Result<home::Household> HouseholdStore::load() const
                       elevation,
                       row.getColumn(6).getString()},
             .spots = load_spots(inside_->database),
-            .plants = load_plants(inside_->database),
+            .plants = load_plants(inside_->database, "WHERE id NOT IN (SELECT plant_id FROM gone_plants)"),
             .own_record = *own_record,
             .pins = load_pins(inside_->database),
         };

@@ -2,9 +2,11 @@
 
 #include "core/base/result.h"
 #include "core/climate/own_record.h"
+#include "core/home/entry.h"
 #include "core/home/history.h"
 #include "core/home/household.h"
 #include "core/home/jug.h"
+#include "core/home/lineage.h"
 #include "core/home/planned_stays.h"
 #include "core/home/thermometer.h"
 
@@ -38,13 +40,17 @@ public:
     /// Unreadable, Unwritable (a folder that is read-only).
     static Result<HouseholdStore> open(const std::filesystem::path& folder);
 
+    /// The time zone of a folder's household, read without touching anything; nullopt where it cannot be read.
+    static std::optional<std::string> time_zone_in(const std::filesystem::path& folder);
+
     HouseholdStore(HouseholdStore&&) noexcept;
     HouseholdStore& operator=(HouseholdStore&&) noexcept;
     ~HouseholdStore();
 
     const std::filesystem::path& folder() const;
 
-    /// Spots and plants in the order of their ids, and the own record. Errors: Damaged, Locked.
+    /// Spots and plants in the order of their ids, without plants that are gone, and the own record. Errors: Damaged,
+    /// Locked.
     Result<home::Household> load() const;
     /// What happened, oldest first, of one plant or of all. Errors: Damaged, Locked.
     Result<std::vector<home::Event>> events(std::optional<home::PlantId> plant = {}) const;
@@ -56,6 +62,21 @@ public:
     /// last with nothing entered since. Gives that event; nullopt where there is none. Survives a restart.
     /// Errors: Damaged, Locked, Unwritable.
     Result<std::optional<home::Event>> turn_back(Direction direction, calendar::Instant now);
+    /// As turn_back, over all that can be undone: events, measurements and readings of the thermometer. What was
+    /// entered last is told by the order of entry, not by the clock, which may have been set back.
+    Result<std::optional<home::Entry>> turn_last(Direction direction, calendar::Instant now);
+    /// Plants that died, were given away or taken off the list, by that date; what is known of them stays, and they
+    /// are back once that event is undone. Errors: Damaged, Locked.
+    Result<std::vector<home::GonePlant>> gone_plants() const;
+    /// What plants came of, by plant; those that were bought are not among them. Errors: Damaged, Locked.
+    Result<std::vector<home::Descent>> descents() const;
+    /// Where a plant stood and where accepted plans would have had it. Errors: Damaged, Locked.
+    Result<home::Stays> stays(home::PlantId plant) const;
+    /// Divides a plant: the pieces become plants under the next free ids, which are given back; the parent stays.
+    /// Errors: NotFound where the parent is not there, OutOfRange for no pieces or a name that is taken, Locked,
+    /// Unwritable.
+    Result<std::vector<home::PlantId>> divide(home::PlantId parent, std::span<const home::Plant> pieces,
+                                              calendar::Date on, calendar::Instant entered, const std::string& note);
     /// Adds a spot or a plant under the next free id, which is given back; the plant's coming is an event of
     /// `since` where it has a spot. Errors: OutOfRange where it breaks a rule of the tables (a name that is
     /// taken, an unknown spot), Locked, Unwritable.
@@ -93,6 +114,16 @@ public:
     /// left, the date lies before its sowing, or a plant breaks a rule of the tables; Locked, Unwritable.
     Result<std::vector<home::PlantId>> pot_up(int tray, std::span<const home::Plant> plants, calendar::Date on,
                                               calendar::Instant entered);
+    /// Measurements that count, of one plant and one kind or of all, by date, time of day (noon where none was
+    /// said) and order of entry. Errors: Damaged, Locked.
+    Result<std::vector<home::Measurement>> measurements(std::optional<home::PlantId> plant = {},
+                                                        std::optional<home::MeasurementKind> kind = {}) const;
+    /// Adds measurements, all or nothing, and gives their ids. Errors: as home::check, NotFound for an unknown
+    /// plant, Locked, Unwritable.
+    Result<std::vector<int>> record(std::span<const home::Measurement> measurements);
+    /// Undoes or redoes one measurement by its id; nothing happens where it is so already. Errors: NotFound,
+    /// Locked, Unwritable.
+    Result<void> turn_measurement(int id, Direction direction, calendar::Instant now);
     /// Jugs of the household by name. Errors: Damaged, Locked.
     Result<std::vector<home::Jug>> jugs() const;
     /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.
@@ -106,6 +137,7 @@ public:
     Result<void> copy_to(const std::filesystem::path& file) const;
 
 private:
+    friend class PhotoBook;
     struct Inside;
     explicit HouseholdStore(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> inside_;

@@ -25,6 +25,7 @@ public:
     Row& operator<<(int value) { return bound(value); }
     Row& operator<<(double value) { return bound(value); }
     Row& operator<<(std::optional<int> value) { return value ? bound(*value) : none(); }
+    Row& operator<<(const std::optional<std::string>& text) { return text ? bound(*text) : none(); }
     Row& operator<<(std::optional<double> value) { return value ? bound(*value) : none(); }
     void insert() { statement_->exec(); }
 
@@ -48,6 +49,13 @@ private:
 void insert_spots(SQLite::Database& database, std::span<const home::Spot> added); ///< With their views.
 void insert_plants(SQLite::Database& database, std::span<const home::Plant> added);
 void insert_events(SQLite::Database& database, std::span<const home::Event> events);
+/// The latest move that counts is where a plant stands.
+void set_spot_of(SQLite::Database& database, home::PlantId plant);
+
+/// A row by its id, whether it counts or not. Errors: Damaged where it cannot be read. They throw SQLite::Exception.
+Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::path& file, int id);
+Result<home::Measurement> measurement_of(SQLite::Database& database, const std::filesystem::path& file, int id);
+Result<home::Reading> reading_of(SQLite::Database& database, const std::filesystem::path& file, int id);
 
 inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
 {

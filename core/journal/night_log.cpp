@@ -26,7 +26,38 @@ Error unreadable_row(const std::filesystem::path& file, const std::string& what)
             file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
 }
 
+const std::string kReadingColumns = "SELECT spot_id, night_of, low_celsius, high_celsius, sky, wind, "
+                                    "station_low_celsius, entered_at, note ";
+
+/// The reading of the statement's present row. Errors: Damaged.
+Result<home::Reading> reading_in(SQLite::Statement& rows, const std::filesystem::path& file)
+{
+    const auto night = calendar::parse_date(rows.getColumn(1).getString());
+    const auto entered = read_instant(rows.getColumn(7).getString());
+    if (!night || !entered) {
+        return unreadable_row(file, "a reading of " + rows.getColumn(1).getString());
+    }
+    return home::Reading{rows.getColumn(0).getInt(),
+                         *night,
+                         Celsius::from_degrees(rows.getColumn(2).getDouble()),
+                         celsius_in(rows.getColumn(3)),
+                         weather_in(rows.getColumn(4), rows.getColumn(5)),
+                         celsius_in(rows.getColumn(6)),
+                         *entered,
+                         rows.getColumn(8).getString()};
+}
+
 } // namespace
+
+Result<home::Reading> reading_of(SQLite::Database& database, const std::filesystem::path& file, int id)
+{
+    SQLite::Statement row{database, kReadingColumns + "FROM readings WHERE id = ?"};
+    row.bind(1, id);
+    if (!row.executeStep()) {
+        return unreadable_row(file, "reading " + std::to_string(id));
+    }
+    return reading_in(row, file);
+}
 
 Result<calendar::Instant> read_instant(const std::string& text)
 {
@@ -46,21 +77,14 @@ Result<home::NightLog> HouseholdStore::night_log() const
     try {
         SQLite::Transaction transaction{inside_->database}; // Both tables as they were at one moment.
         home::NightLog log;
-        SQLite::Statement readings{inside_->database,
-                                   "SELECT spot_id, night_of, low_celsius, high_celsius, sky, wind, "
-                                   "station_low_celsius, entered_at, note FROM readings_that_count "
-                                   "ORDER BY night_of, spot_id"};
+        SQLite::Statement readings{inside_->database, kReadingColumns +
+                                                          "FROM readings_that_count ORDER BY night_of, spot_id"};
         while (readings.executeStep()) {
-            const auto night = calendar::parse_date(readings.getColumn(1).getString());
-            const auto entered = read_instant(readings.getColumn(7).getString());
-            if (!night || !entered) {
-                return unreadable_row(inside_->file, "a reading of " + readings.getColumn(1).getString());
+            auto reading = reading_in(readings, inside_->file);
+            if (!reading) {
+                return reading.error();
             }
-            log.readings.push_back(
-                {readings.getColumn(0).getInt(), *night,
-                 Celsius::from_degrees(readings.getColumn(2).getDouble()), celsius_in(readings.getColumn(3)),
-                 weather_in(readings.getColumn(4), readings.getColumn(5)), celsius_in(readings.getColumn(6)),
-                 *entered, readings.getColumn(8).getString()});
+            log.readings.push_back(std::move(*reading));
         }
         SQLite::Statement forecasts{inside_->database,
                                     "SELECT issued_on, night_of, low_celsius, sky, wind, "

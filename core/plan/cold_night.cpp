@@ -355,7 +355,8 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
             const auto spot = event.kind == home::EventKind::ColdNight ? spot_on(plant, events, event.happened)
                                                                        : std::nullopt;
             const bool at_its_spot = !event.plant && event.spot && event.spot == spot;
-            gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway);
+            gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway ||
+                             event.kind == home::EventKind::Removed);
             if (own && event.kind == home::EventKind::NewGrowth) {
                 growth = growth ? std::max(*growth, event.happened) : event.happened;
             }

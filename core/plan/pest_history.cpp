@@ -38,6 +38,10 @@ PestHistory::PestHistory(const home::Household& household, std::span<const home:
         if (event.happened <= today) {
             in_order.push_back(&event);
         }
+        // A plant that is gone is in the journal alone; what walked on it may have walked on to its neighbours.
+        if (event.plant && household.plant(*event.plant) == nullptr) {
+            plants_[*event.plant].gone = true;
+        }
     }
     std::ranges::stable_sort(in_order, {}, [](const home::Event* event) { return event->happened; });
     // Where plants stand has to be known before a look or a find at a spot is shared out.
@@ -124,8 +128,10 @@ void PestHistory::take(const home::Event& event)
         break;
     case home::EventKind::Died:
     case home::EventKind::GivenAway:
+    case home::EventKind::Removed:
         if (event.plant) {
             plants_[*event.plant].gone = true;
+            plants_[*event.plant].gone_on = event.happened;
         }
         break;
     default:
@@ -136,8 +142,8 @@ void PestHistory::take(const home::Event& event)
 std::vector<home::PlantId> PestHistory::living_or_gone() const
 {
     std::vector<home::PlantId> ids;
-    for (const auto& plant : household_.plants) {
-        ids.push_back(plant.id);
+    for (const auto& [id, of] : plants_) {
+        ids.push_back(id);
     }
     return ids;
 }
@@ -158,8 +164,12 @@ bool PestHistory::is_living(home::PlantId plant) const
 std::optional<home::SpotId> PestHistory::spot_on(home::PlantId plant, Date date) const
 {
     const auto& of = plants_.at(plant);
+    if (of.gone_on && date > *of.gone_on) {
+        return std::nullopt;
+    }
     // Before its first logged move nobody knows where it stood; one that was never moved has its spot.
-    auto spot = of.was_moved ? std::nullopt : household_.plant(plant)->spot;
+    const auto* known = household_.plant(plant);
+    auto spot = of.was_moved || known == nullptr ? std::nullopt : known->spot;
     for (const auto& [from, where] : of.stays) {
         if (from <= date) {
             spot = where;

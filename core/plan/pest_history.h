@@ -71,6 +71,7 @@ private:
         std::vector<calendar::Date> treatments;
         std::map<std::string, std::vector<Find>> finds;
         bool gone = false;
+        std::optional<calendar::Date> gone_on; ///< It stands nowhere from then on.
         bool was_moved = false;
     };
     void take(const home::Event& event);

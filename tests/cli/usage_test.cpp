@@ -73,7 +73,8 @@ TEST(Usage, EveryCommandHasHelpWithAnExample)
 {
     for (const char* command : {"sun",   "frost",   "chance", "normals", "climate", "stations", "night",
                                 "light", "demo",    "list",   "show",    "log",     "mix",      "moves",
-                                "place", "tonight", "window", "where",   "map",     "coast",    "towns"}) {
+                                "place", "tonight", "window", "where",   "map",     "coast",    "towns",
+                                "backup", "restore", "check", "import"}) {
         const auto ran = run_command({command, "--help"});
         EXPECT_EQ(ran.status, 0) << command;
         EXPECT_NE(ran.out.find("Example:\n  lathhouse "), std::string::npos) << command << ran.out;

@@ -104,5 +104,36 @@ TEST_F(Migrations, ReplaceACopyOfAnEarlierAttempt)
     EXPECT_EQ(SQLite::Database{copy().string()}.execAndGet("SELECT id FROM pots").getInt(), 5);
 }
 
+TEST_F(Migrations, KeepTheTwoLatestCopies)
+{
+    constexpr Migration kThird{3, "ALTER TABLE pots ADD COLUMN colour TEXT;"};
+    constexpr Migration kFourth{4, "ALTER TABLE pots ADD COLUMN shape TEXT;"};
+    auto database = fresh();
+    ASSERT_TRUE(bring_up_to_date(database, file(), std::array{kFirst}));
+    ASSERT_TRUE(bring_up_to_date(database, file(), std::array{kFirst, kSecond}));
+    ASSERT_TRUE(bring_up_to_date(database, file(), std::array{kFirst, kSecond, kThird}));
+    EXPECT_TRUE(std::filesystem::exists(copy()));
+    std::ofstream{folder_ / "backups" / "of my own.sqlite3"} << "not ours to remove";
+    ASSERT_TRUE(bring_up_to_date(database, file(), std::array{kFirst, kSecond, kThird, kFourth}));
+    EXPECT_FALSE(std::filesystem::exists(copy()));
+    EXPECT_TRUE(std::filesystem::exists(folder_ / "backups" / "before-schema-3.sqlite3"));
+    EXPECT_TRUE(std::filesystem::exists(folder_ / "backups" / "before-schema-4.sqlite3"));
+    EXPECT_TRUE(std::filesystem::exists(folder_ / "backups" / "of my own.sqlite3"));
+}
+
+TEST_F(Migrations, RefuseAStepThatLeavesARowPointingNowhere)
+{
+    constexpr Migration kTwoTables{1, "CREATE TABLE pots (id INTEGER PRIMARY KEY) STRICT; "
+                                      "CREATE TABLE plants (id INTEGER PRIMARY KEY, pot INTEGER REFERENCES pots (id)) "
+                                      "STRICT; INSERT INTO pots VALUES (5); INSERT INTO plants VALUES (1, 5);"};
+    constexpr Migration kLosing{2, "DELETE FROM pots;"};
+    auto database = fresh();
+    database.exec("PRAGMA foreign_keys = ON");
+    ASSERT_TRUE(bring_up_to_date(database, file(), std::array{kTwoTables}));
+    EXPECT_FALSE(bring_up_to_date(database, file(), std::array{kTwoTables, kLosing}));
+    EXPECT_EQ(version_of(database), 1);
+    EXPECT_EQ(database.execAndGet("SELECT count(*) FROM pots").getInt(), 1);
+}
+
 } // namespace
 } // namespace lathhouse::journal

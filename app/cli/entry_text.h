@@ -1,0 +1,30 @@
+#pragma once
+
+#include "app/cli/commands.h"
+#include "core/home/entry.h"
+#include "core/home/lineage.h"
+#include "core/journal/household_store.h"
+
+#include <string>
+
+namespace lathhouse::cli {
+
+/// The household's store. Errors: NotFound with what to do where there is none, as HouseholdStore::open.
+Result<journal::HouseholdStore> store_in(const Globals& globals);
+/// A household with its gone plants among the others, for looking back and for what is entered late.
+Result<home::Household> with_gone_plants(const journal::HouseholdStore& store);
+
+/// One line without its end: "2026-05-01  moved, Lemon to Balcony rail (early)".
+std::string sentence_of(const home::Event& event, const home::Household& household);
+std::string sentence_of(const home::Measurement& measurement, const home::Household& household,
+                        words::UnitSystem units);
+std::string sentence_of(const home::Reading& reading, const home::Household& household, words::UnitSystem units);
+std::string sentence_of(const home::Entry& entry, const home::Household& household, words::UnitSystem units);
+
+Json json_of(const home::Event& event);
+Json json_of(const home::Measurement& measurement);
+Json json_of(const home::Reading& reading);
+/// As the others, after `"entry": "event"`, `"measurement"` or `"reading"`.
+Json json_of(const home::Entry& entry);
+
+} // namespace lathhouse::cli

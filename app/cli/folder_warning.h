@@ -1,0 +1,14 @@
+#pragma once
+
+#include "core/journal/folder_kind.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace lathhouse::cli {
+
+/// What the grower should know of a household that lies there; nullopt where there is nothing to say.
+std::optional<std::string> folder_warning(journal::FolderKind kind, const std::filesystem::path& folder);
+
+} // namespace lathhouse::cli

@@ -1,0 +1,46 @@
+#include "app/words/measurement_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::words {
+namespace {
+
+constexpr double kCentimetresInAnInch = 2.54;
+
+} // namespace
+
+std::string measured(home::MeasurementKind kind)
+{
+    std::string text{home::to_string(kind)};
+    std::ranges::replace(text, '_', ' ');
+    return text;
+}
+
+std::string measured_value(home::MeasurementKind kind, double value, UnitSystem units)
+{
+    switch (home::unit_of(kind)) {
+    case home::MeasurementUnit::Centimetres: {
+        const bool metric = units == UnitSystem::Metric;
+        const double shown = metric ? value : value / kCentimetresInAnInch;
+        return number(shown, metric ? (shown < 10.0 ? 2 : 1) : 2) + (metric ? " cm" : " in");
+    }
+    case home::MeasurementUnit::Count:
+        return number(value, value == std::floor(value) ? 0 : 1);
+    case home::MeasurementUnit::Share:
+        break;
+    }
+    return number(100.0 * value, 1) + " %";
+}
+
+std::string measured_value(const home::Measurement& measurement, UnitSystem units)
+{
+    auto text = measured_value(measurement.kind, measurement.value(), units);
+    if (const auto error = measurement.standard_error()) {
+        text += " (" + std::to_string(measurement.repeats.size()) + " readings, ± " +
+                measured_value(measurement.kind, *error, units) + ")";
+    }
+    return text;
+}
+
+} // namespace lathhouse::words

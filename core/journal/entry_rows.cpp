@@ -1,0 +1,75 @@
+#include "core/journal/household_store_inside.h"
+
+#include <array>
+#include <string_view>
+
+namespace lathhouse::journal {
+namespace {
+
+struct Undos {
+    std::string_view kind;
+    const char* insert;
+};
+constexpr std::array<Undos, 3> kUndos{
+    {{"event", "INSERT INTO event_undos (event_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"measurement", "INSERT INTO measurement_undos (measurement_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"reading", "INSERT INTO reading_undos (reading_id, undone, entered_at) VALUES (?, ?, ?)"}}};
+
+} // namespace
+
+Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction, calendar::Instant now)
+{
+    const bool undo = direction == Direction::Undo;
+    auto& database = inside_->database;
+    // Redo takes the entry after the last one that counts: what was entered after an undo ends the chance to redo it.
+    const char* which = undo ? "SELECT kind, row_id FROM entry_states WHERE undone = 0 ORDER BY id DESC LIMIT 1"
+                             : "SELECT kind, row_id FROM entry_states WHERE id > coalesce((SELECT id FROM entry_states "
+                               "WHERE undone = 0 ORDER BY id DESC LIMIT 1), 0) ORDER BY id LIMIT 1";
+    try {
+        SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement found{database, which};
+        if (!found.executeStep()) {
+            return std::optional<home::Entry>{};
+        }
+        const auto kind = found.getColumn(0).getString();
+        const int id = found.getColumn(1).getInt();
+        for (const auto& undos : kUndos) {
+            if (undos.kind == kind) {
+                SQLite::Statement insert{database, undos.insert};
+                (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
+            }
+        }
+        std::optional<home::Entry> entry;
+        if (kind == "event") {
+            const auto event = event_of(database, inside_->file, id);
+            if (!event) {
+                return event.error();
+            }
+            if (event->kind == home::EventKind::Moved && event->plant) {
+                set_spot_of(database, *event->plant);
+            }
+            entry = *event;
+        } else if (kind == "measurement") {
+            const auto measurement = measurement_of(database, inside_->file, id);
+            if (!measurement) {
+                return measurement.error();
+            }
+            entry = *measurement;
+        } else if (kind == "reading") {
+            const auto reading = reading_of(database, inside_->file, id);
+            if (!reading) {
+                return reading.error();
+            }
+            entry = *reading;
+        } else {
+            return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an entry of no known kind, \"" +
+                                                 kind + "\"); restore a backup"};
+        }
+        transaction.commit();
+        return entry;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside_->file);
+    }
+}
+
+} // namespace lathhouse::journal

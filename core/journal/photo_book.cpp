@@ -1,0 +1,290 @@
+#include "core/journal/photo_book.h"
+
+#include "core/base/csv.h"
+#include "core/journal/household_store_inside.h"
+#include "core/photo/exif.h"
+#include "core/photo/thumbnail.h"
+
+#include <functional>
+#include <unordered_map>
+
+namespace lathhouse::journal {
+namespace {
+
+constexpr const char* kColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
+                                 "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
+                                 "longitude_degrees, entered_at FROM photos_that_count ";
+
+std::filesystem::path below(const std::filesystem::path& folder, const std::string& sha256, const std::string& ending)
+{
+    return folder / sha256.substr(0, 2) / (sha256 + "." + ending);
+}
+
+Result<home::Photo> photo_in(SQLite::Statement& row, const std::filesystem::path& file)
+{
+    const auto taken = photo::parse_local_time(row.getColumn(6).getString());
+    const auto from = home::taken_from_of(row.getColumn(8).getString());
+    const auto entered = read_instant(row.getColumn(12).getString());
+    if (!taken || !from || !entered) {
+        return Error{ErrorCode::Damaged, file.string() + " is damaged (photo " + row.getColumn(0).getString() +
+                                             " cannot be read); restore a backup"};
+    }
+    std::optional<Position> position;
+    if (!row.getColumn(10).isNull()) {
+        const auto latitude = Latitude::from_degrees(row.getColumn(10).getDouble());
+        const auto longitude = Longitude::from_degrees(row.getColumn(11).getDouble());
+        if (latitude && longitude) {
+            position = Position{*latitude, *longitude};
+        }
+    }
+    const auto offset = row.getColumn(7);
+    return home::Photo{.id = row.getColumn(0).getInt(),
+                       .sha256 = row.getColumn(1).getString(),
+                       .extension = row.getColumn(2).getString(),
+                       .bytes = row.getColumn(3).getInt64(),
+                       .width = row.getColumn(4).getInt(),
+                       .height = row.getColumn(5).getInt(),
+                       .taken = *taken,
+                       .zone_offset = offset.isNull() ? std::nullopt
+                                                      : std::optional{std::chrono::minutes{offset.getInt()}},
+                       .taken_from = *from,
+                       .original_name = row.getColumn(9).getString(),
+                       .position = position,
+                       .entered = *entered};
+}
+
+/// Whatever bytes a file's name has, the table holds text.
+std::string utf8_only(const std::string& name)
+{
+    std::string text;
+    for (std::size_t i = 0; i < name.size();) {
+        const auto lead = static_cast<unsigned char>(name[i]);
+        const std::size_t length = lead < 0x80 ? 1 : lead >> 5 == 6 ? 2 : lead >> 4 == 14 ? 3 : lead >> 3 == 30 ? 4 : 0;
+        bool sound = length > 0 && i + length <= name.size() && lead != 0;
+        for (std::size_t k = 1; sound && k < length; ++k) {
+            sound = (static_cast<unsigned char>(name[i + k]) & 0xC0) == 0x80;
+        }
+        text += sound ? name.substr(i, length) : "?";
+        i += sound ? length : 1;
+    }
+    return text;
+}
+
+Error unknown_photo(home::PhotoId id)
+{
+    return {ErrorCode::NotFound, "there is no photo " + std::to_string(id) + "; `lathhouse list photos` shows them"};
+}
+
+/// One row of a table of the photo's history. Errors: NotFound where a rule of the tables says so.
+Result<void> append_row(SQLite::Database& database, const std::filesystem::path& file, home::PhotoId photo,
+                        const char* sql, const std::function<void(Row&)>& bind)
+{
+    try {
+        SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement known{database, "SELECT 1 FROM photos WHERE id = ?"};
+        known.bind(1, photo);
+        if (!known.executeStep()) {
+            return unknown_photo(photo);
+        }
+        SQLite::Statement statement{database, sql};
+        Row row{statement};
+        bind(row);
+        row.insert();
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return breaks_a_rule(thrown) ? Error{ErrorCode::NotFound, "there is no such plant; `lathhouse list plants` shows them"}
+                                     : error_of(thrown, file);
+    }
+}
+
+} // namespace
+
+Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> plant) const
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Transaction together{inside.database}; // Both tables as they were at one moment.
+        const std::string of_plant = "WHERE id IN (SELECT photo_id FROM photo_plants_that_count WHERE plant_id = ?) ";
+        SQLite::Statement rows{inside.database, kColumns + (plant ? of_plant : std::string{}) + "ORDER BY taken_at, id"};
+        if (plant) {
+            rows.bind(1, *plant);
+        }
+        std::vector<home::Photo> photos;
+        std::unordered_map<home::PhotoId, std::size_t> place;
+        while (rows.executeStep()) {
+            auto photo = photo_in(rows, inside.file);
+            if (!photo) {
+                return photo.error();
+            }
+            place.emplace(photo->id, photos.size());
+            photos.push_back(*std::move(photo));
+        }
+        SQLite::Statement shown{inside.database,
+                                plant ? "SELECT photo_id, plant_id FROM photo_plants_that_count WHERE photo_id IN "
+                                        "(SELECT photo_id FROM photo_plants WHERE plant_id = ?) ORDER BY plant_id"
+                                      : "SELECT photo_id, plant_id FROM photo_plants_that_count ORDER BY plant_id"};
+        if (plant) {
+            shown.bind(1, *plant);
+        }
+        while (shown.executeStep()) {
+            if (const auto found = place.find(shown.getColumn(0).getInt()); found != place.end()) {
+                photos[found->second].plants.push_back(shown.getColumn(1).getInt());
+            }
+        }
+        return photos;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<home::Photo> PhotoBook::photo(home::PhotoId id) const
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Transaction together{inside.database};
+        SQLite::Statement row{inside.database, std::string{kColumns} + "WHERE id = ?"};
+        row.bind(1, id);
+        if (!row.executeStep()) {
+            return unknown_photo(id);
+        }
+        auto photo = photo_in(row, inside.file);
+        SQLite::Statement shown{inside.database,
+                                "SELECT plant_id FROM photo_plants_that_count WHERE photo_id = ? ORDER BY plant_id"};
+        shown.bind(1, id);
+        while (photo && shown.executeStep()) {
+            photo->plants.push_back(shown.getColumn(0).getInt());
+        }
+        return photo;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo> photos)
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Transaction transaction{inside.database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement known{inside.database, "SELECT id FROM photos WHERE sha256 = ?"};
+        SQLite::Statement insert{inside.database,
+                                 "INSERT INTO photos (sha256, extension, size_bytes, width_px, height_px, taken_at, "
+                                 "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
+                                 "longitude_degrees, entered_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+        SQLite::Statement back{inside.database,
+                               "INSERT INTO photo_withdrawals (photo_id, withdrawn, entered_at) SELECT ?1, 0, ?2 "
+                               "WHERE ?1 NOT IN (SELECT id FROM photos_that_count)"};
+        SQLite::Statement shows{inside.database,
+                                "INSERT INTO photo_plants (photo_id, plant_id, shows, entered_at) SELECT ?1, ?2, 1, ?3 "
+                                "WHERE NOT EXISTS (SELECT 1 FROM photo_plants_that_count "
+                                "WHERE photo_id = ?1 AND plant_id = ?2)"};
+        std::vector<Kept> kept;
+        for (const auto& photo : photos) {
+            known.reset();
+            known.bind(1, photo.sha256);
+            Kept one{0, known.executeStep()};
+            const auto entered = calendar::to_text(photo.entered);
+            if (one.was_known) {
+                one.id = known.getColumn(0).getInt();
+                (Row{back} << one.id << entered).insert();
+            } else {
+                const auto offset = photo.zone_offset
+                                        ? std::optional{static_cast<int>(photo.zone_offset->count())}
+                                        : std::nullopt;
+                const auto degrees = [&](auto part) {
+                    return photo.position ? std::optional<double>{part(*photo.position)} : std::nullopt;
+                };
+                // Far below the two thousand million that fit: files of more than 256 MB are not taken.
+                (Row{insert} << photo.sha256 << photo.extension << static_cast<int>(photo.bytes) << photo.width
+                             << photo.height << photo::to_text(photo.taken) << offset
+                             << std::string{home::to_string(photo.taken_from)} << utf8_only(photo.original_name)
+                             << degrees([](const Position& at) { return at.latitude.degrees(); })
+                             << degrees([](const Position& at) { return at.longitude.degrees(); }) << entered)
+                    .insert();
+                one.id = static_cast<int>(inside.database.getLastInsertRowid());
+            }
+            for (const auto plant : photo.plants) {
+                (Row{shows} << one.id << plant << entered).insert();
+            }
+            kept.push_back(one);
+        }
+        transaction.commit();
+        return kept;
+    } catch (const SQLite::Exception& thrown) {
+        if (breaks_a_rule(thrown)) {
+            return Error{ErrorCode::NotFound, "no photo was added to " + inside.file.string() + " (" + thrown.what() +
+                                                  "); the plants must be of the household"};
+        }
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<void> PhotoBook::assign(home::PhotoId photo, home::PlantId plant, Shows shows, calendar::Instant now)
+{
+    return append_row(store_->inside_->database, store_->inside_->file, photo,
+                      "INSERT INTO photo_plants (photo_id, plant_id, shows, entered_at) VALUES (?, ?, ?, ?)",
+                      [&](Row& row) { row << photo << plant << int{shows == Shows::Yes} << calendar::to_text(now); });
+}
+
+Result<void> PhotoBook::date(home::PhotoId photo, std::chrono::local_seconds taken, calendar::Instant now)
+{
+    return append_row(store_->inside_->database, store_->inside_->file, photo,
+                      "INSERT INTO photo_dates (photo_id, taken_at, entered_at) VALUES (?, ?, ?)",
+                      [&](Row& row) { row << photo << photo::to_text(taken) << calendar::to_text(now); });
+}
+
+Result<void> PhotoBook::withdraw(home::PhotoId photo, Withdrawn withdrawn, calendar::Instant now)
+{
+    return append_row(store_->inside_->database, store_->inside_->file, photo,
+                      "INSERT INTO photo_withdrawals (photo_id, withdrawn, entered_at) VALUES (?, ?, ?)",
+                      [&](Row& row) { row << photo << int{withdrawn == Withdrawn::Yes} << calendar::to_text(now); });
+}
+
+Result<std::optional<home::PlantId>> PhotoBook::last_plant() const
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Statement row{inside.database, "SELECT plant_id FROM photo_plants WHERE shows = 1 "
+                                               "AND plant_id NOT IN (SELECT plant_id FROM gone_plants) "
+                                               "ORDER BY id DESC LIMIT 1"};
+        return row.executeStep() ? id_in(row.getColumn(0)) : std::optional<home::PlantId>{};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+std::filesystem::path PhotoBook::file_of(const home::Photo& photo) const
+{
+    return below(folder() / "photos", photo.sha256, photo.extension);
+}
+
+std::filesystem::path PhotoBook::thumbnail_of(const home::Photo& photo) const
+{
+    return below(folder() / "thumbnails", photo.sha256, "jpg");
+}
+
+Result<std::filesystem::path> PhotoBook::thumbnail(const home::Photo& photo) const
+{
+    const auto file = thumbnail_of(photo);
+    std::error_code failure;
+    if (std::filesystem::is_regular_file(file, failure)) {
+        return file;
+    }
+    const auto bytes = photo::read_bytes(file_of(photo));
+    if (!bytes) {
+        return bytes.error();
+    }
+    const auto small = photo::thumbnail_of(*bytes, photo.original_name);
+    if (!small) {
+        return small.error();
+    }
+    std::filesystem::create_directories(file.parent_path(), failure);
+    const auto written =
+        write_file_whole(file, {reinterpret_cast<const char*>(small->jpeg.data()), small->jpeg.size()});
+    if (!written) {
+        return written.error();
+    }
+    return file;
+}
+
+} // namespace lathhouse::journal

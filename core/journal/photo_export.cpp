@@ -1,0 +1,68 @@
+#include "core/journal/photo_export.h"
+
+#include "core/base/csv.h"
+#include "core/photo/without_position.h"
+
+namespace lathhouse::journal {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// Letters and digits of the name; everything that could mean something to a file system becomes a dash.
+std::string file_name_of(const home::Photo& photo, const home::Household& household)
+{
+    std::string name = "photo";
+    if (!photo.plants.empty()) {
+        if (const auto* plant = household.plant(photo.plants.front())) {
+            name = plant->name;
+        }
+    }
+    for (char& letter : name) {
+        const bool plain = (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') ||
+                           (letter >= '0' && letter <= '9') || static_cast<unsigned char>(letter) >= 0x80;
+        letter = plain ? letter : '-';
+    }
+    return calendar::to_text(photo.date()) + "_" + name + "_" + std::to_string(photo.id) + "." + photo.extension;
+}
+
+} // namespace
+
+Result<PhotoExport> export_photos(const PhotoBook& book, const home::Household& household,
+                                  std::span<const home::Photo> photos, const fs::path& folder, PhotoPosition position,
+                                  const ImportProgress& progress, const std::atomic<bool>& cancel)
+{
+    std::error_code failure;
+    fs::create_directories(folder, failure);
+    if (!fs::is_directory(folder, failure)) {
+        return Error{ErrorCode::Unwritable, folder.string() + " cannot be made; choose a folder where you may write"};
+    }
+    PhotoExport report;
+    for (const auto& photo : photos) {
+        if (cancel.load()) {
+            report.cancelled = true;
+            break;
+        }
+        auto bytes = photo::read_bytes(book.file_of(photo));
+        if (bytes && position == PhotoPosition::IsTakenOut) {
+            bytes = photo::without_position(*bytes, "photo " + std::to_string(photo.id));
+        }
+        if (!bytes) {
+            report.refused.push_back(bytes.error().message);
+            continue;
+        }
+        const auto file = folder / file_name_of(photo, household);
+        const auto written =
+            write_file_whole(file, {reinterpret_cast<const char*>(bytes->data()), bytes->size()});
+        if (!written) {
+            return written.error();
+        }
+        report.files.push_back(file);
+        if (progress) {
+            progress(report.files.size() + report.refused.size(), photos.size());
+        }
+    }
+    return report;
+}
+
+} // namespace lathhouse::journal

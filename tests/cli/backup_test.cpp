@@ -1,0 +1,106 @@
+#include "tests/cli/run_command.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <csignal>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+namespace lathhouse::cli {
+namespace {
+
+using testing::HasSubstr;
+namespace fs = std::filesystem;
+
+class BackupCommands : public testing::Test {
+protected:
+    BackupCommands()
+    {
+        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder_ = pattern;
+        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", path("home")}).status, 0);
+    }
+    ~BackupCommands() override
+    {
+        std::error_code failure;
+        fs::remove_all(folder_, failure);
+    }
+    std::string path(const std::string& name) const { return (folder_ / name).string(); }
+    Ran at_home(std::vector<std::string> command, const std::string& home = "home") const
+    {
+        std::vector<std::string> arguments{"--home", path(home), "--on", "2027-03-01"};
+        arguments.insert(arguments.end(), command.begin(), command.end());
+        return run_command(arguments);
+    }
+    fs::path folder_;
+};
+
+TEST_F(BackupCommands, ThereAndBack)
+{
+    const auto made = at_home({"backup", path("plants.zip"), "--json"});
+    ASSERT_EQ(made.status, 0) << made.err;
+    EXPECT_EQ(made.json()["files"], 1);
+    EXPECT_EQ(made.json()["verified"], true);
+    const auto restored = run_command({"restore", path("plants.zip"), path("new"), "--json"});
+    ASSERT_EQ(restored.status, 0) << restored.err;
+    EXPECT_EQ(restored.json()["backed_up_on"], "2027-03-01");
+    EXPECT_EQ(at_home({"list", "plants"}, "new").out, at_home({"list", "plants"}).out);
+    EXPECT_EQ(at_home({"check"}, "new").status, 0);
+}
+
+TEST_F(BackupCommands, SaysWhatItTellsOfYourHome)
+{
+    const auto made = at_home({"backup", path("plants.zip")});
+    EXPECT_THAT(made.out, HasSubstr("coordinates"));
+    EXPECT_THAT(made.out, HasSubstr("read back and compared"));
+    EXPECT_THAT(made.out, HasSubstr("lathhouse restore"));
+}
+
+TEST_F(BackupCommands, RefusesWithOneSentence)
+{
+    std::ofstream{path("there.zip")} << "precious";
+    std::ofstream{path("text.zip")} << "not a zip";
+    for (const auto& ran : {at_home({"backup", path("there.zip")}), at_home({"backup", path("x.zip")}, "none"),
+                            run_command({"restore", path("none.zip"), path("new")}), run_command({"restore", path("there.zip"), path("home")}),
+                            at_home({"check"}, "none")}) {
+        EXPECT_EQ(ran.status, 1);
+        EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
+    }
+    const auto malformed = run_command({"restore", path("text.zip"), path("new")});
+    EXPECT_EQ(malformed.status, 2);
+    EXPECT_TRUE(is_one_clear_error(malformed)) << malformed.err;
+    EXPECT_FALSE(fs::exists(path("new")));
+    EXPECT_EQ(at_home({"backup", path("there.zip"), "--replace"}).status, 0);
+}
+
+TEST_F(BackupCommands, AnInterruptLeavesNothing)
+{
+    // Large enough that the interrupt comes while it works.
+    fs::create_directories(folder_ / "home/photos/zz");
+    std::ofstream{folder_ / "home/photos/zz/big.jpg"} << std::string(300'000'000, 'p');
+    fs::create_directory(folder_ / "kept");
+    const pid_t child = fork();
+    if (child == 0) {
+        const auto ran = at_home({"backup", path("kept/plants.zip")});
+        _exit(ran.status == 1 && ran.err.find("stopped") != std::string::npos && is_one_clear_error(ran) ? 7 : 1);
+    }
+    while (fs::is_empty(folder_ / "kept")) {
+        usleep(1'000);
+    }
+    usleep(50'000);
+    kill(child, SIGINT);
+    int status = 0;
+    waitpid(child, &status, 0);
+    EXPECT_TRUE(WIFEXITED(status));
+    EXPECT_EQ(WEXITSTATUS(status), 7);
+    EXPECT_TRUE(fs::is_empty(folder_ / "kept"));
+}
+
+} // namespace
+} // namespace lathhouse::cli

@@ -1,0 +1,66 @@
+#include "tests/cli/run_command.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+
+namespace lathhouse::cli {
+namespace {
+
+using testing::HasSubstr;
+namespace fs = std::filesystem;
+
+class CheckCommand : public testing::Test {
+protected:
+    CheckCommand()
+    {
+        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder_ = pattern;
+        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home()}).status, 0);
+    }
+    ~CheckCommand() override
+    {
+        std::error_code failure;
+        fs::remove_all(folder_, failure);
+    }
+    std::string home() const { return (folder_ / "home").string(); }
+    Ran check(bool json = false) const
+    {
+        return json ? run_command({"--home", home(), "check", "--json"}) : run_command({"--home", home(), "check"});
+    }
+    fs::path folder_;
+};
+
+TEST_F(CheckCommand, ASoundHouseholdIsSaidToBe)
+{
+    const auto ran = check();
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_THAT(ran.out, HasSubstr("is sound"));
+    EXPECT_EQ(check(true).json()["findings"].size(), 0U);
+}
+
+TEST_F(CheckCommand, SaysWhatToDoAboutEach)
+{
+    const auto photos = folder_ / "home/photos/ab";
+    fs::create_directories(photos);
+    std::ofstream{photos / ("ab" + std::string(62, '0') + ".jpg")} << "altered";
+    std::ofstream{folder_ / "home/letter.txt"} << "x";
+    const auto ran = check();
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_THAT(ran.out, HasSubstr("A photo was altered: photos/ab/ab"));
+    EXPECT_THAT(ran.out, HasSubstr("What to do: put the original back"));
+    EXPECT_THAT(ran.out, HasSubstr("A file is not the program's: letter.txt"));
+    const auto json = check(true);
+    EXPECT_EQ(json.status, 1);
+    EXPECT_EQ(json.json()["sound"], false);
+    EXPECT_EQ(json.json()["findings"][0]["kind"], "photo_altered");
+    EXPECT_EQ(json.json()["findings"][0]["fault"], true);
+    EXPECT_FALSE(json.json()["findings"][0]["to_do"].get<std::string>().empty());
+}
+
+} // namespace
+} // namespace lathhouse::cli

@@ -1,0 +1,261 @@
+#include "core/journal/household_csv.h"
+
+#include "core/base/sha256.h"
+#include "core/home/demonstration.h"
+#include "core/journal/household_check.h"
+#include "core/journal/household_store.h"
+#include "tests/journal/temporary_folder.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <map>
+#include <random>
+#include <sstream>
+
+namespace lathhouse::journal {
+namespace {
+
+using testing::HasSubstr;
+namespace fs = std::filesystem;
+
+class Tables : public WithFolder {
+protected:
+    Tables()
+    {
+        const auto demonstration = home::demonstration({.today = calendar::make_date(2027, 3, 1).value()}).value();
+        EXPECT_TRUE(HouseholdStore::create(home(), demonstration.household, demonstration.history));
+    }
+    fs::path home() const { return folder_ / "home"; }
+    fs::path out() const { return folder_ / "tables"; }
+    static SQLite::Database open(const fs::path& folder)
+    {
+        return SQLite::Database{(folder / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
+    }
+    /// Every table with its rows, values with their types.
+    static std::map<std::string, std::vector<std::string>> content(const fs::path& folder)
+    {
+        auto database = open(folder);
+        std::map<std::string, std::vector<std::string>> all;
+        SQLite::Statement tables{database, "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name"};
+        while (tables.executeStep()) {
+            const auto name = tables.getColumn(0).getString();
+            auto& rows = all[name];
+            SQLite::Statement select{database, "SELECT * FROM \"" + name + "\" ORDER BY 1, 2"};
+            while (select.executeStep()) {
+                std::string row;
+                for (int column = 0; column < select.getColumnCount(); ++column) {
+                    const auto value = select.getColumn(column);
+                    // getText alone would make numbers of 15 digits of them.
+                    row += std::to_string(value.getType()) + ":";
+                    if (value.isFloat()) {
+                        std::ostringstream exact;
+                        exact << std::hexfloat << value.getDouble();
+                        row += exact.str();
+                    } else if (!value.isNull()) {
+                        row += value.getString();
+                    }
+                    row += "|";
+                }
+                rows.push_back(row);
+            }
+        }
+        return all;
+    }
+    static std::string text_of(const fs::path& path)
+    {
+        std::ostringstream text;
+        text << std::ifstream{path, std::ios::binary}.rdbuf();
+        return text.str();
+    }
+    static void replace_in(const fs::path& path, const std::string& from, const std::string& to)
+    {
+        auto text = text_of(path);
+        const auto at = text.find(from);
+        ASSERT_NE(at, std::string::npos) << from;
+        std::ofstream{path, std::ios::binary} << text.replace(at, from.size(), to);
+    }
+    void note_all(const std::vector<std::string>& notes) const
+    {
+        auto database = open(home());
+        SQLite::Transaction transaction{database};
+        SQLite::Statement insert{database, "INSERT INTO events (plant_id, kind, happened_on, entered_at, note) VALUES "
+                                           "(1, 'noted', '2027-01-01', '2027-01-01T00:00:00Z', ?)"};
+        for (const auto& note : notes) {
+            insert.reset();
+            insert.bind(1, note);
+            insert.exec();
+        }
+        transaction.commit();
+    }
+};
+
+TEST_F(Tables, TheDemonstrationComesBackTableByTable)
+{
+    const auto digest = sha256_of("photo");
+    fs::create_directories(home() / "photos" / digest.substr(0, 2));
+    std::ofstream{home() / "photos" / digest.substr(0, 2) / (digest + ".jpg")} << "photo";
+    const auto written = export_csv(home(), out());
+    ASSERT_TRUE(written) << written.error().message;
+    EXPECT_GT(written->rows, 100U);
+    const auto read = import_csv(out(), folder_ / "new");
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(read->rows, written->rows);
+    EXPECT_EQ(read->photos, 1U);
+    EXPECT_TRUE(read->unknown.empty());
+    const auto before = content(home());
+    const auto after = content(folder_ / "new");
+    ASSERT_EQ(before.size(), after.size());
+    for (const auto& [table, rows] : before) {
+        EXPECT_EQ(after.at(table), rows) << table;
+    }
+    EXPECT_TRUE(check_household(folder_ / "new")->sound());
+}
+
+TEST_F(Tables, HostileTextsComeBackTheSame)
+{
+    std::vector<std::string> notes{"=1+1", "+1", "-1", "@SUM(A1)", "'", "''", "\"", "a\r\nb", "\n", "\t", " x ", "\xF0\x9F\xAA\xB4",
+                                   "=HYPERLINK(\"http://x\",\"y\")", "#head", "null", ","};
+    std::mt19937 draw{5};
+    constexpr std::string_view kLetters = "=+-@'\"\r\n\t, ;#a1";
+    for (int round = 0; round < 2000; ++round) {
+        std::string text;
+        for (auto length = draw() % 12; length > 0; --length) {
+            text += kLetters[draw() % kLetters.size()];
+        }
+        notes.push_back(text);
+    }
+    note_all(notes);
+    ASSERT_TRUE(export_csv(home(), out()));
+    const auto read = import_csv(out(), folder_ / "new");
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(content(folder_ / "new"), content(home()));
+}
+
+TEST_F(Tables, AreRfc4180WithAHeadLine)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    const auto events = text_of(out() / "events.csv");
+    EXPECT_TRUE(events.starts_with("id,plant_id,kind,")) << events.substr(0, 80);
+    EXPECT_TRUE(events.ends_with("\r\n"));
+    EXPECT_THAT(text_of(out() / "about.csv"), HasSubstr("schema,"));
+}
+
+TEST_F(Tables, NothingIsMadeWhereARowIsWrong)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    const auto spots = text_of(out() / "spots.csv");
+    struct Case {
+        const char* from;
+        const char* to;
+        const char* says;
+    };
+    for (const auto& [from, to, says] : {Case{"id,name", "id,title", "no column \"name\""}, Case{"indoors", "in space", "line 2"},
+                                         Case{"\r\n1,", "\r\nx,", "no whole number"}, Case{"\r\n2,", "\r\n1,", "line 3"},
+                                         Case{"id,name", "id,id,name", "fields where the head has"}}) {
+        replace_in(out() / "spots.csv", from, to);
+        const auto read = import_csv(out(), folder_ / "new");
+        ASSERT_FALSE(read) << from;
+        EXPECT_EQ(read.error().code, ErrorCode::Malformed);
+        EXPECT_THAT(read.error().message, HasSubstr(says));
+        EXPECT_THAT(read.error().message, HasSubstr("spots.csv"));
+        EXPECT_FALSE(fs::exists(folder_ / "new"));
+        std::ofstream{out() / "spots.csv", std::ios::binary} << spots;
+    }
+    EXPECT_TRUE(import_csv(out(), folder_ / "new"));
+}
+
+TEST_F(Tables, BrokenReferencesAreRefusedOrLeftOut)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    std::ofstream{out() / "events.csv", std::ios::app | std::ios::binary}
+        << "90001,777,noted,,2027-01-01,2027-01-01T00:00:00Z,,{}\r\n";
+    std::ofstream{out() / "event_undos.csv", std::ios::app | std::ios::binary} << "1,90001,1,2027-01-01T00:00:00Z\r\n";
+    EXPECT_THAT(import_csv(out(), folder_ / "new").error().message, HasSubstr("--leave-out-broken"));
+    const auto read = import_csv(out(), folder_ / "new", Broken::IsLeftOut);
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_THAT(read->broken, testing::UnorderedElementsAre("events, row 90001", "event_undos, row 1"));
+    EXPECT_EQ(content(folder_ / "new"), content(home()));
+}
+
+TEST_F(Tables, WhatIsNoExportIsRefused)
+{
+    EXPECT_EQ(import_csv(folder_ / "none", folder_ / "new").error().code, ErrorCode::NotFound);
+    fs::create_directory(folder_ / "empty");
+    EXPECT_EQ(import_csv(folder_ / "empty", folder_ / "new").error().code, ErrorCode::Malformed);
+    ASSERT_TRUE(export_csv(home(), out()));
+    EXPECT_EQ(import_csv(out(), home()).error().code, ErrorCode::Unwritable);
+    EXPECT_EQ(export_csv(home(), out()).error().code, ErrorCode::Unwritable);
+    replace_in(out() / "about.csv", "schema,", "schema,99");
+    EXPECT_EQ(import_csv(out(), folder_ / "new").error().code, ErrorCode::TooNew);
+    std::ofstream{out() / "about.csv"} << "name,value\nschema,-3\n";
+    EXPECT_EQ(import_csv(out(), folder_ / "new").error().code, ErrorCode::Malformed);
+    fs::remove(out() / "plants.csv");
+    std::ofstream{out() / "about.csv"} << "name,value\nschema,9\n";
+    EXPECT_THAT(import_csv(out(), folder_ / "new").error().message, HasSubstr("plants.csv"));
+    EXPECT_FALSE(fs::exists(folder_ / "new"));
+}
+
+TEST_F(Tables, ADamagedPageCostsItsRowsAlone)
+{
+    std::vector<std::string> notes;
+    for (int index = 0; index < 3000; ++index) {
+        notes.push_back("note " + std::to_string(index) + std::string(100, '.'));
+    }
+    note_all(notes);
+    int page = 0;
+    int rows = 0;
+    {
+        auto database = open(home());
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+        rows = database.execAndGet("SELECT count(*) FROM events").getInt();
+        // A leaf in the middle of the table, as SQLite itself tells (dbstat, where it is built in), else by its text.
+        const auto bytes = text_of(home() / "household.sqlite3");
+        page = static_cast<int>(bytes.find("note 1500.") / 4096);
+    }
+    {
+        std::fstream file{home() / "household.sqlite3", std::ios::in | std::ios::out | std::ios::binary};
+        file.seekp(4096L * page);
+        file << std::string(4096, '\x55');
+    }
+    EXPECT_THAT(export_csv(home(), out()).error().message, HasSubstr("--salvage"));
+    EXPECT_FALSE(fs::exists(out()));
+    const auto saved = export_csv(home(), out(), Unreadable::IsPassedOver);
+    ASSERT_TRUE(saved) << saved.error().message;
+    ASSERT_EQ(saved->lost.size(), 1U);
+    EXPECT_EQ(saved->lost[0].table, "events");
+    EXPECT_GT(saved->lost[0].at_most, 5U);
+    EXPECT_LT(saved->lost[0].at_most, 60U);
+    const auto read = import_csv(out(), folder_ / "new", Broken::IsLeftOut);
+    ASSERT_TRUE(read) << read.error().message;
+    auto database = open(folder_ / "new");
+    const int kept = database.execAndGet("SELECT count(*) FROM events").getInt();
+    EXPECT_EQ(static_cast<std::uint64_t>(rows - kept), saved->lost[0].at_most);
+    EXPECT_EQ(database.execAndGet("SELECT count(*) FROM events WHERE note LIKE 'note 2999.%'").getInt(), 1);
+}
+
+TEST_F(Tables, SavesWhatItCanOfWhateverPageIsDamaged)
+{
+    {
+        auto database = open(home());
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+    const auto whole = text_of(home() / "household.sqlite3");
+    int saved = 0;
+    for (std::size_t page = 1; page < whole.size() / 4096; ++page) {
+        auto bytes = whole;
+        bytes.replace(page * 4096, 4096, 4096, '\x55');
+        fs::create_directory(folder_ / "hurt");
+        std::ofstream{folder_ / "hurt/household.sqlite3", std::ios::binary} << bytes;
+        const auto written = export_csv(folder_ / "hurt", out(), Unreadable::IsPassedOver);
+        saved += written ? 1 : 0; // A page of the schema may leave nothing that can be read: an error, no crash.
+        fs::remove_all(out());
+        fs::remove_all(folder_ / "hurt");
+    }
+    EXPECT_GT(saved, 10);
+}
+
+} // namespace
+} // namespace lathhouse::journal

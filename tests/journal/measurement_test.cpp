@@ -1,0 +1,111 @@
+#include "core/home/measurement.h"
+
+#include "core/home/demonstration.h"
+#include "core/journal/household_store.h"
+#include "tests/journal/temporary_folder.h"
+
+namespace lathhouse::journal {
+namespace {
+
+using home::Measurement;
+using home::MeasurementKind;
+using home::MeasurementMethod;
+
+constexpr auto kUndo = HouseholdStore::Direction::Undo;
+constexpr auto kRedo = HouseholdStore::Direction::Redo;
+const calendar::Date kDate{2026, 11, 25};
+
+class Measurements : public WithFolder {
+protected:
+    HouseholdStore made() const
+    {
+        const auto invented = home::demonstration({.today = kDate}).value();
+        return HouseholdStore::create(folder_ / "home", invented.household).value();
+    }
+    static calendar::Instant now() { return calendar::start_of_day_utc(kDate); }
+    static Measurement height(double centimetres, calendar::Date on = kDate)
+    {
+        return {4, MeasurementKind::Height, on, {centimetres}, MeasurementMethod::Ruler, now()};
+    }
+    static int put(HouseholdStore& store, const Measurement& one)
+    {
+        const auto recorded = store.record(std::span{&one, 1});
+        EXPECT_TRUE(recorded) << recorded.error().message;
+        return recorded ? recorded->front() : 0;
+    }
+};
+
+TEST_F(Measurements, ComeBackAsTheyWereEntered)
+{
+    auto store = made();
+    Measurement one{.plant = 4,
+                    .kind = MeasurementKind::LongestLeaf,
+                    .measured = kDate,
+                    .repeats = {12.3, 12.1, 12.45},
+                    .method = MeasurementMethod::Photo,
+                    .entered = now(),
+                    .time = std::chrono::minutes{8 * 60 + 5},
+                    .time_zone = "Asia/Tokyo",
+                    .by = "Ada",
+                    .pot = Litres::from_litres(3.5),
+                    .mix = "bark and pumice",
+                    .photo = std::string(64, 'a'),
+                    .note = "after rain; \u00e4"};
+    one.id = put(store, one);
+    EXPECT_EQ(store.measurements(4)->front(), one);
+}
+
+TEST_F(Measurements, KeepEveryKind)
+{
+    auto store = made();
+    for (const auto kind : home::every_measurement_kind()) {
+        put(store, {4, kind, kDate, {1.0}, home::usual_method(kind), now()});
+        ASSERT_EQ(store.measurements(4, kind)->size(), 1u) << home::to_string(kind);
+    }
+    EXPECT_EQ(store.measurements(4)->size(), home::every_measurement_kind().size());
+    EXPECT_TRUE(store.measurements(5)->empty());
+}
+
+TEST_F(Measurements, AreOrderedByWhenTheyWereTakenNotByTheClockOfTheirEntry)
+{
+    auto store = made();
+    auto late = height(30, kDate);
+    late.entered = now() - std::chrono::hours{24 * 365 * 5}; // The clock was set wrong.
+    put(store, late);
+    put(store, height(20, kDate - calendar::Days{7}));
+    put(store, height(31, kDate));
+    std::vector<double> values;
+    for (const auto& one : *store.measurements(4)) {
+        values.push_back(one.value());
+    }
+    EXPECT_EQ(values, (std::vector{20.0, 30.0, 31.0}));
+}
+
+TEST_F(Measurements, AreUndoneAndRedoneById)
+{
+    auto store = made();
+    const int first = put(store, height(20));
+    const int second = put(store, height(21));
+    ASSERT_TRUE(store.turn_measurement(first, kUndo, now()));
+    ASSERT_TRUE(store.turn_measurement(first, kUndo, now()));
+    ASSERT_EQ(store.measurements()->size(), 1u);
+    EXPECT_EQ(store.measurements()->front().id, second);
+    ASSERT_TRUE(store.turn_measurement(first, kRedo, now()));
+    EXPECT_EQ(store.measurements()->size(), 2u);
+    EXPECT_EQ(store.turn_measurement(99, kUndo, now()).error().code, ErrorCode::NotFound);
+}
+
+TEST_F(Measurements, AreRefusedAllTogetherWhereOneIsWrong)
+{
+    auto store = made();
+    auto stranger = height(20);
+    stranger.plant = 999;
+    const std::vector two{height(20), stranger};
+    EXPECT_EQ(store.record(std::span{two}).error().code, ErrorCode::NotFound);
+    const std::vector wrong{height(20), height(-1)};
+    EXPECT_EQ(store.record(std::span{wrong}).error().code, ErrorCode::OutOfRange);
+    EXPECT_TRUE(store.measurements()->empty());
+}
+
+} // namespace
+} // namespace lathhouse::journal
