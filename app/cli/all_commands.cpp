@@ -23,6 +23,7 @@ void add_all(Commands& commands)
     add_demo(commands);
     add_feeding(commands);
     add_frost(commands);
+    add_growth(commands);
     add_harden(commands);
     add_import(commands);
     add_light(commands);

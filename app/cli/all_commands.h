@@ -18,6 +18,7 @@ void add_after_cold(Commands& commands);
 void add_course(Commands& commands);
 void add_damage(Commands& commands);
 void add_frost(Commands& commands);
+void add_growth(Commands& commands);
 void add_harden(Commands& commands);
 void add_log(Commands& commands);
 void add_light(Commands& commands);

@@ -1,0 +1,149 @@
+#include "core/growth/trend.h"
+
+#include "core/growth/curve_fit.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+
+#include <boost/math/distributions/normal.hpp>
+
+namespace lathhouse::growth {
+namespace {
+
+double median(std::vector<double> values)
+{
+    std::ranges::sort(values);
+    const auto half = values.size() / 2;
+    return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2.0;
+}
+
+template <class Of>
+double median_of(std::span<const Point> points, Of of)
+{
+    std::vector<double> values;
+    std::ranges::transform(points, std::back_inserter(values), of);
+    return median(std::move(values));
+}
+
+/// Sum of k (k - 1) (2 k + 5) over groups of k equal values.
+double tie_term(const std::map<double, int>& counts)
+{
+    double sum = 0.0;
+    for (const auto& [value, count] : counts) {
+        sum += static_cast<double>(count) * (count - 1) * (2 * count + 5);
+    }
+    return sum;
+}
+
+std::size_t different_x(std::span<const Point> points)
+{
+    std::set<double> values;
+    for (const auto& point : points) {
+        values.insert(point.x);
+    }
+    return values.size();
+}
+
+} // namespace
+
+Result<TheilSen> theil_sen(std::span<const Point> points, double level)
+{
+    std::vector<double> slopes;
+    std::map<double, int> equal_x;
+    std::map<double, int> equal_y;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        ++equal_x[points[i].x];
+        ++equal_y[points[i].y];
+        for (std::size_t j = i + 1; j < points.size(); ++j) {
+            if (points[i].x != points[j].x) {
+                slopes.push_back((points[j].y - points[i].y) / (points[j].x - points[i].x));
+            }
+        }
+    }
+    if (slopes.empty()) {
+        return Error{ErrorCode::WrongUsage, "a line needs two points of different x"};
+    }
+    std::ranges::sort(slopes);
+    const double slope = median(slopes);
+    const auto count = static_cast<double>(points.size());
+    const double variance =
+        (count * (count - 1.0) * (2.0 * count + 5.0) - tie_term(equal_x) - tie_term(equal_y)) / 18.0;
+    const double z = boost::math::quantile(boost::math::normal{}, (1.0 + level) / 2.0);
+    const auto pairs = static_cast<double>(slopes.size());
+    const double reach = z * std::sqrt(std::max(variance, 0.0));
+    const auto last = static_cast<std::ptrdiff_t>(slopes.size()) - 1;
+    const auto low = std::clamp<std::ptrdiff_t>(std::lround((pairs - reach) / 2.0) - 1, 0, last);
+    const auto high = std::clamp<std::ptrdiff_t>(std::lround((pairs + reach) / 2.0), 0, last);
+    const double mid_x = median_of(points, [](const Point& of) { return of.x; });
+    const double mid_y = median_of(points, [](const Point& of) { return of.y; });
+    return TheilSen{slope, mid_y - slope * mid_x,
+                    median_of(points, [&](const Point& of) { return of.y - slope * of.x; }),
+                    slopes[static_cast<std::size_t>(low)], slopes[static_cast<std::size_t>(high)]};
+}
+
+Result<MannKendall> mann_kendall(std::span<const double> values)
+{
+    if (values.size() < 3) {
+        return Error{ErrorCode::WrongUsage, "a trend test needs 3 values, has " + std::to_string(values.size())};
+    }
+    int score = 0;
+    std::map<double, int> equal;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        ++equal[values[i]];
+        for (std::size_t j = i + 1; j < values.size(); ++j) {
+            score += (values[j] > values[i] ? 1 : 0) - (values[j] < values[i] ? 1 : 0);
+        }
+    }
+    const auto count = static_cast<double>(values.size());
+    const double variance = (count * (count - 1.0) * (2.0 * count + 5.0) - tie_term(equal)) / 18.0;
+    const double toward = score > 0 ? score - 1.0 : score < 0 ? score + 1.0 : 0.0;
+    const double z = variance > 0.0 ? toward / std::sqrt(variance) : 0.0;
+    return MannKendall{score, variance, z, 2.0 * boost::math::cdf(boost::math::normal{}, -std::abs(z))};
+}
+
+Result<Segmented> segmented_line(std::span<const Point> points)
+{
+    if (different_x(points) < 5) {
+        return Error{ErrorCode::WrongUsage, "a line with a break needs 5 points of different x"};
+    }
+    std::vector<double> xs;
+    for (const auto& point : points) {
+        xs.push_back(point.x);
+    }
+    std::ranges::sort(xs);
+    xs.erase(std::unique(xs.begin(), xs.end()), xs.end());
+    // The best break inside each gap between neighbours is found from a start in its middle; the sum of squares
+    // is smooth there and not across.
+    std::optional<CurveFit> best;
+    for (std::size_t at = 1; at + 2 < xs.size(); ++at) {
+        const double start_x = (xs[at] + xs[at + 1]) / 2.0;
+        const CurveModel model = [](double x, std::span<const double> p) {
+            return p[0] + p[1] * x + p[2] * std::max(x - p[3], 0.0);
+        };
+        const auto whole = theil_sen(points);
+        const std::array<double, 4> start{whole->joint_intercept, whole->slope, 0.0, start_x};
+        auto fit = fit_curve(points, model, start);
+        if (fit && fit->parameters[3] >= xs[1] && fit->parameters[3] <= xs[xs.size() - 2] &&
+            (!best || fit->residual_squares < best->residual_squares)) {
+            best = std::move(*fit);
+        }
+    }
+    if (!best) {
+        return Error{ErrorCode::WrongUsage, "the points show no break"};
+    }
+    const auto& p = best->parameters;
+    return Segmented{p[3],
+                     best->errors[3],
+                     p[1],
+                     p[1] + p[2],
+                     best->errors[1],
+                     std::sqrt(std::max(0.0, best->covariance(1, 1) + 2.0 * best->covariance(1, 2) +
+                                                 best->covariance(2, 2))),
+                     best->residual_squares};
+}
+
+} // namespace lathhouse::growth
