@@ -18,7 +18,8 @@ protected:
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home()}).status, 0);
+        // Without a past, so that lots and trays are numbered from 1.
+        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--years", "0"}).status, 0);
     }
     ~SeedCommands() override
     {
