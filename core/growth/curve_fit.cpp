@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 #include <optional>
+#include <string>
 
 #include <Eigen/Core>
 #include <Eigen/QR>
@@ -15,6 +16,7 @@ namespace {
 constexpr int kMostSteps = 2000;
 constexpr double kFirstDamping = 1e-3;
 constexpr double kMostDamping = 1e14;
+constexpr std::size_t kShapeParameters = 3; // Of a curve of growth.
 
 Eigen::VectorXd residuals(std::span<const Point> points, const CurveModel& model, const Eigen::VectorXd& at)
 {
@@ -139,6 +141,10 @@ template <class Straightened, class StartOf>
 Result<CurveFit> fit_towards_an_end(std::span<const Point> points, const CurveModel& model,
                                     Straightened straightened, StartOf start_of)
 {
+    if (points.size() <= kShapeParameters) {
+        return Error{ErrorCode::WrongUsage,
+                     "a curve of growth needs 4 points, has " + std::to_string(points.size())};
+    }
     double highest = 0.0;
     for (const auto& point : points) {
         highest = std::max(highest, point.y);

@@ -55,7 +55,7 @@ Normal normal_equations(std::span<const FitRow> rows, std::span<const double> we
         for (std::size_t i = 0; i < kMostColumns; ++i) {
             const double weighted = weight * row.x[i];
             right[i] += weighted * row.y;
-            for (std::size_t j = 0; j < kMostColumns; ++j) {
+            for (std::size_t j = 0; j <= i; ++j) { // Symmetric: the lower half is enough.
                 sums[i * kMostColumns + j] += weighted * row.x[j];
             }
         }
@@ -66,7 +66,9 @@ Normal normal_equations(std::span<const FitRow> rows, std::span<const double> we
     for (Eigen::Index i = 0; i < size; ++i) {
         const auto from = static_cast<std::size_t>(i);
         for (Eigen::Index j = 0; j < size; ++j) {
-            normal.matrix(i, j) = precision * sums[from * kMostColumns + static_cast<std::size_t>(j)];
+            const auto column = static_cast<std::size_t>(j);
+            normal.matrix(i, j) =
+                precision * sums[std::max(from, column) * kMostColumns + std::min(from, column)];
         }
         normal.matrix(i, i) += priors[from].precision;
         normal.right(i) = precision * right[from] + priors[from].precision * priors[from].mean;

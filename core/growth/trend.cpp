@@ -1,13 +1,10 @@
 #include "core/growth/trend.h"
 
-#include "core/growth/curve_fit.h"
-
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <iterator>
 #include <map>
-#include <optional>
-#include <set>
+#include <string>
 
 #include <boost/math/distributions/normal.hpp>
 
@@ -37,15 +34,6 @@ double tie_term(const std::map<double, int>& counts)
         sum += static_cast<double>(count) * (count - 1) * (2 * count + 5);
     }
     return sum;
-}
-
-std::size_t different_x(std::span<const Point> points)
-{
-    std::set<double> values;
-    for (const auto& point : points) {
-        values.insert(point.x);
-    }
-    return values.size();
 }
 
 } // namespace
@@ -103,47 +91,6 @@ Result<MannKendall> mann_kendall(std::span<const double> values)
     const double toward = score > 0 ? score - 1.0 : score < 0 ? score + 1.0 : 0.0;
     const double z = variance > 0.0 ? toward / std::sqrt(variance) : 0.0;
     return MannKendall{score, variance, z, 2.0 * boost::math::cdf(boost::math::normal{}, -std::abs(z))};
-}
-
-Result<Segmented> segmented_line(std::span<const Point> points)
-{
-    if (different_x(points) < 5) {
-        return Error{ErrorCode::WrongUsage, "a line with a break needs 5 points of different x"};
-    }
-    std::vector<double> xs;
-    for (const auto& point : points) {
-        xs.push_back(point.x);
-    }
-    std::ranges::sort(xs);
-    xs.erase(std::unique(xs.begin(), xs.end()), xs.end());
-    // The best break inside each gap between neighbours is found from a start in its middle; the sum of squares
-    // is smooth there and not across.
-    std::optional<CurveFit> best;
-    for (std::size_t at = 1; at + 2 < xs.size(); ++at) {
-        const double start_x = (xs[at] + xs[at + 1]) / 2.0;
-        const CurveModel model = [](double x, std::span<const double> p) {
-            return p[0] + p[1] * x + p[2] * std::max(x - p[3], 0.0);
-        };
-        const auto whole = theil_sen(points);
-        const std::array<double, 4> start{whole->joint_intercept, whole->slope, 0.0, start_x};
-        auto fit = fit_curve(points, model, start);
-        if (fit && fit->parameters[3] >= xs[1] && fit->parameters[3] <= xs[xs.size() - 2] &&
-            (!best || fit->residual_squares < best->residual_squares)) {
-            best = std::move(*fit);
-        }
-    }
-    if (!best) {
-        return Error{ErrorCode::WrongUsage, "the points show no break"};
-    }
-    const auto& p = best->parameters;
-    return Segmented{p[3],
-                     best->errors[3],
-                     p[1],
-                     p[1] + p[2],
-                     best->errors[1],
-                     std::sqrt(std::max(0.0, best->covariance(1, 1) + 2.0 * best->covariance(1, 2) +
-                                                 best->covariance(2, 2))),
-                     best->residual_squares};
 }
 
 } // namespace lathhouse::growth

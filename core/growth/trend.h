@@ -48,10 +48,11 @@ struct Segmented {
     double slope_after_error;
     double residual_squares;
 };
-/// Least squares over breaks and lines, the break anywhere between the second x and the last but one.
-/// Errors: WrongUsage under 5 points of different x.
-/// Source: Muggeo, Statistics in Medicine 22 (2003) 3055-3071, whose iteration this solves as a search over the
-/// break; checked against its package in R.
+/// Least squares over breaks and lines, the break anywhere between the second x and the last but one. The least sum
+/// of squares of a break inside a gap between neighbours is where the two sides' own lines cross, else at one of the
+/// gap's ends, so that looking at those finds the best of all.
+/// Errors: WrongUsage under 5 different x.
+/// Source: Hudson, JASA 61 (1966) 1097-1129 (from memory); checked against Muggeo's package `segmented` in R.
 Result<Segmented> segmented_line(std::span<const Point> points);
 
 } // namespace lathhouse::growth

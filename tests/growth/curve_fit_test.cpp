@@ -143,10 +143,12 @@ void expect_fit(const Result<CurveFit>& fit, const std::vector<double>& paramete
 {
     ASSERT_TRUE(fit.has_value()) << fit.error().message;
     for (std::size_t at = 0; at < parameters.size(); ++at) {
-        EXPECT_NEAR(fit->parameters[at] / parameters[at], 1.0, 1e-5) << at;
+        // nls stops at a relative offset of 1e-5, which leaves that much of what the points hardly determine.
+        EXPECT_NEAR(fit->parameters[at] / parameters[at], 1.0, 3e-5) << at;
         EXPECT_NEAR(fit->errors[at] / errors[at], 1.0, 1e-3) << at;
     }
     EXPECT_NEAR(fit->residual_squares / squares, 1.0, 1e-6);
+    EXPECT_LE(fit->residual_squares, squares * (1.0 + 1e-9)) << "no worse a fit than theirs";
 }
 
 TEST(LogisticCurve, IsThatOfR)

@@ -62,5 +62,38 @@ TEST(MannKendall, SeesNothingInWhatIsAllAlike)
     EXPECT_FALSE(mann_kendall(std::array<double, 2>{1, 2}).has_value());
 }
 
+// Figures of our own; fits by R 4.2.2 and its package segmented 1.6-2, and by trying every thousandth there.
+TEST(SegmentedLine, IsThatOfR)
+{
+    const std::array<double, 20> y{1.1, 1.9, 3.2,  3.8,  5.1,  6.2,  6.8,  8.1,  8.9,  9.7,
+                                   10.1, 10.6, 10.7, 11.1, 11.2, 11.4, 11.9, 11.9, 12.4, 12.5};
+    std::vector<Point> points;
+    for (std::size_t at = 0; at < y.size(); ++at) {
+        points.push_back({static_cast<double>(at + 1), y[at]});
+    }
+    const auto line = segmented_line(points);
+    ASSERT_TRUE(line.has_value());
+    EXPECT_NEAR(line->break_x, 9.877089489, 1e-6);
+    EXPECT_NEAR(line->break_error, 0.1886092699, 1e-6);
+    EXPECT_NEAR(line->slope_before, 0.99, 1e-9);
+    EXPECT_NEAR(line->slope_before_error, 0.019138099, 1e-8);
+    EXPECT_NEAR(line->slope_after, 0.27090909, 1e-8);
+    EXPECT_NEAR(line->slope_after_error, 0.014134423, 1e-8);
+    EXPECT_NEAR(line->residual_squares, 0.3516161616, 1e-9);
+}
+
+TEST(SegmentedLine, FindsABreakThatStandsAtAReading)
+{
+    std::vector<Point> points;
+    for (int x = 1; x <= 12; ++x) {
+        points.push_back({static_cast<double>(x), x <= 7 ? 2.0 * x : 14.0 - (x - 7)});
+    }
+    const auto line = segmented_line(points);
+    ASSERT_TRUE(line.has_value());
+    EXPECT_NEAR(line->break_x, 7.0, 1e-9);
+    EXPECT_NEAR(line->slope_after, -1.0, 1e-9);
+    EXPECT_FALSE(segmented_line(std::span{points}.first(4)).has_value());
+}
+
 } // namespace
 } // namespace lathhouse::growth
