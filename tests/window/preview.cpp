@@ -19,6 +19,8 @@ int main(int argc, char** argv)
                           .round = facts ? models::round_in_memory(*facts) : models::no_round(facts.error()),
                           .door = facts ? models::door_to_memory(std::make_shared<models::MemoryHousehold>(*facts))
                                         : models::no_door(facts.error()),
+                          .plants = facts ? models::plants_in_memory(std::make_shared<models::MemoryHousehold>(*facts))
+                                          : models::no_plants(facts.error()),
                           .picture = std::nullopt};
     if (argc > 1) {
         options.picture = argv[1];
