@@ -285,7 +285,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                     }
                 }
                 // The page of a plant is one of its own; the first is as good as another.
-                if (window->property("page") == QLatin1String("home") && plants.opened() == 0 && plants.count() > 0) {
+                if (plants.opened() == 0 && plants.count() > 0) {
                     window->grabWindow();
                     window->setProperty("page", QStringLiteral("plants"));
                     plants.openId(plants.facts().cards.front().id);

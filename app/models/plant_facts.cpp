@@ -357,7 +357,7 @@ private:
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
         QStringList lines = all.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
         // The last of them are told apart from the rest: the readings it rests on, and the date.
-        const auto counted = std::ranges::find_if(lines, [](const QString& line) { return line.startsWith("By "); });
+        const auto counted = std::ranges::find_if(lines, [](const QString& line) { return line.startsWith(QLatin1String("By ")); });
         lines.erase(counted, lines.end());
         shown_.verdict_note = tr("From %1 readings before and %2 after it.")
                                   .arg(recovery.readings_before)
