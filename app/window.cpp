@@ -187,6 +187,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::PlantModel plant(plants);
     models::SeedsModel seeds(options.door, look);
     models::HomeModel home(options.door, look);
+    home.setSection(options.home_section);
     connect_pages(round, tonight, plants, seeds, home);
     if (options.plant != 0) {
         plants.openId(options.plant);

@@ -22,6 +22,7 @@ struct WindowOptions {
     models::Units units = models::Units::Metric;
     std::string page = "year";          ///< One of window_pages: what is shown first.
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.
+    int home_section = 0;               ///< Of the page Home: 0 place, 1 spots, 2 thermometer.
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;

@@ -47,7 +47,6 @@ T.Button {
     }
     contentItem: Item {
         SpotSwatch {
-            id: swatch
             visible: root.spotColour >= 0
             x: Theme.px(8)
             anchors.verticalCenter: parent.verticalCenter

@@ -9,7 +9,7 @@ Rectangle {
     required property string name
     required property string botanical
     required property string year
-    required property string left
+    required property string seedsLeft
     required property real mean
     required property real low
     required property real high
@@ -75,6 +75,7 @@ Rectangle {
         }
     }
     Words {
+        visible: !root.narrow
         x: root.columns.yearX
         width: root.columns.yearWidth
         anchors.verticalCenter: parent.verticalCenter
@@ -87,7 +88,7 @@ Rectangle {
         width: root.columns.seedsWidth
         anchors.verticalCenter: parent.verticalCenter
         horizontalAlignment: Text.AlignRight
-        text: root.left
+        text: root.seedsLeft
         Accessible.ignored: true
     }
     Column {

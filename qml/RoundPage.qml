@@ -15,10 +15,11 @@ FocusScope {
     /// The tasks stand left, tonight beside them; where there is no room, one below the other.
     readonly property real tonightWidth: root.narrow ? 0 : Theme.px(root.wide ? 500 : 390)
     readonly property real taskWidth: root.narrow ? root.width : root.width - root.tonightWidth - Theme.px(46)
-    readonly property real top: band.visible ? band.height : 0
+    readonly property real bandEnd: band.visible ? band.height : 0
     readonly property real side: root.narrow ? 11 : 19
     readonly property real headEnd: root.narrow ? progress.y + (progress.visible ? progress.height + Theme.px(8) : 0) : headLine.y + headLine.height + Theme.px(10)
     property bool asTable: false
+    readonly property real lineHeight: root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     Accessible.role: Accessible.Pane
@@ -57,7 +58,7 @@ FocusScope {
     Text {
         id: title
         x: root.side
-        y: root.top + 10
+        y: root.bandEnd + 10
         text: root.round.title
         color: Theme.ink
         font.family: Theme.titleFamily
@@ -83,7 +84,7 @@ FocusScope {
         id: progress
         visible: root.round.count > 0
         x: root.narrow ? root.side : root.taskWidth - width
-        y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : root.top + Theme.px(26)
+        y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : root.bandEnd + Theme.px(26)
         width: Theme.px(200)
         height: Theme.px(30)
         Accessible.role: Accessible.StaticText
@@ -236,7 +237,7 @@ FocusScope {
         objectName: "roundEmpty"
         visible: root.round.emptySentence !== ""
         x: root.side + Theme.px(24)
-        y: root.noteEnd + Theme.px(24)
+        y: root.noteEnd + Theme.px(24) + root.lineHeight
         spacing: Theme.gap2
 
         EmptyPot {}
@@ -285,34 +286,8 @@ FocusScope {
             width: 8
             Accessible.ignored: true
         }
-        header: Item {
-            width: list.width - 10
-            height: root.narrow && lineText.text !== "" ? lineText.height + Theme.px(12) : 0
-            visible: root.narrow
-
-            Words {
-                id: lineText
-                objectName: "tonightLine"
-                y: Theme.px(6)
-                width: parent.width
-                text: root.narrow ? root.tonight.line : ""
-            }
-        }
-        footer: Item {
-            width: list.width - 10
-            height: root.narrow ? below.height + Theme.px(24) : 0
-            visible: root.narrow
-
-            TonightColumn {
-                id: below
-                visible: root.narrow
-                y: Theme.px(16)
-                width: parent.width
-                tonight: root.tonight
-                asTable: root.asTable
-                onTableAsked: root.asTable = !root.asTable
-            }
-        }
+        topMargin: root.lineHeight
+        bottomMargin: root.narrow ? below.height + Theme.px(40) : 0
         delegate: RoundRow {
             width: list.width - 10
             round: root.round
@@ -355,6 +330,26 @@ FocusScope {
             reason: qsTr("Key S. The chosen task is not done this time; the journal is told why.")
             onClicked: leaving.ask()
         }
+    }
+    // In a narrow window tonight stands in one line above the tasks and in full below them, and scrolls with them.
+    // (Qt 6.4 takes no bound components for the header and footer of a list, nor for a Loader.)
+    Words {
+        id: tonightLine
+        objectName: "tonightLine"
+        parent: list.contentItem
+        visible: root.narrow
+        y: list.originY - height - Theme.px(6)
+        width: list.width - 10
+        text: root.narrow ? root.tonight.line : ""
+    }
+    TonightColumn {
+        id: below
+        parent: root.narrow ? list.contentItem : beside.contentItem
+        y: root.narrow ? list.originY + list.contentHeight + Theme.px(root.round.count === 0 ? 150 : 16) : 0
+        width: root.narrow ? list.width - 10 : root.tonightWidth - Theme.px(10)
+        tonight: root.tonight
+        asTable: root.asTable
+        onTableAsked: root.asTable = !root.asTable
     }
     // What was done last stays in words until the next change.
     Rectangle {
@@ -423,7 +418,7 @@ FocusScope {
     Rectangle {
         visible: !root.narrow
         x: root.taskWidth + Theme.px(13)
-        y: root.top + Theme.px(12)
+        y: root.bandEnd + Theme.px(12)
         width: 1
         height: root.height - y - Theme.px(16)
         color: Theme.rule
@@ -433,10 +428,10 @@ FocusScope {
         objectName: "tonightSide"
         visible: !root.narrow
         x: root.taskWidth + Theme.px(27)
-        y: root.top + Theme.px(10)
+        y: root.bandEnd + Theme.px(10)
         width: root.width - x - 10
         height: root.height - y - 4
-        contentHeight: column.height + Theme.px(16)
+        contentHeight: below.height + Theme.px(16)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
 
@@ -444,14 +439,6 @@ FocusScope {
             policy: beside.contentHeight > beside.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
             width: 8
             Accessible.ignored: true
-        }
-        TonightColumn {
-            id: column
-            visible: !root.narrow
-            width: root.tonightWidth - Theme.px(10)
-            tonight: root.tonight
-            asTable: root.asTable
-            onTableAsked: root.asTable = !root.asTable
         }
     }
 }

@@ -12,7 +12,7 @@ T.TextField {
     implicitWidth: Theme.px(112)
     implicitHeight: Theme.px(32)
     leftPadding: Theme.px(10)
-    rightPadding: Theme.px(10) + (unitText.visible ? unitText.width + Theme.px(6) : 0)
+    rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))
     verticalAlignment: TextInput.AlignVCenter
     color: Theme.ink
     placeholderTextColor: Theme.ink2
@@ -30,6 +30,12 @@ T.TextField {
     Accessible.role: Accessible.EditableText
     Accessible.name: root.unit === "" ? root.label : qsTr("%1, %2").arg(root.label).arg(root.unit)
 
+    TextMetrics {
+        id: unitSize
+        text: root.unit
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
+    }
     background: Rectangle {
         radius: Theme.controlRadius
         color: Theme.sheet
@@ -37,7 +43,6 @@ T.TextField {
         border.color: root.wrong ? Theme.caution : root.activeFocus ? Theme.focus : Theme.edge
 
         Text {
-            id: unitText
             visible: root.unit !== ""
             anchors.right: parent.right
             anchors.rightMargin: Theme.px(10)
@@ -51,7 +56,8 @@ T.TextField {
         Text {
             anchors.left: parent.left
             anchors.leftMargin: Theme.px(10)
-            anchors.right: unitText.visible ? unitText.left : parent.right
+            anchors.right: parent.right
+            anchors.rightMargin: root.rightPadding
             anchors.verticalCenter: parent.verticalCenter
             visible: root.length === 0 && root.preeditText === ""
             text: root.placeholderText

@@ -155,7 +155,7 @@ Column {
 
             TrayRow {
                 width: root.width
-                model: root.seeds
+                page: root.seeds
             }
         }
     }

@@ -19,7 +19,7 @@ Item {
     required property string sentence
     property real zeroAt: -1
 
-    implicitHeight: name.height + Theme.px(28)
+    implicitHeight: name.height + Theme.px(36)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
 

@@ -12,7 +12,7 @@ Item {
     required property string expected
     required property bool last
     required property string sentence
-    required property SeedsModel model
+    required property SeedsModel page
 
     implicitHeight: words.height + counts.height + Theme.px(20)
     Accessible.role: Accessible.ListItem
@@ -21,9 +21,9 @@ Item {
     Keys.onPressed: event => {
         event.accepted = true;
         if (event.key === Qt.Key_Plus)
-            root.model.count(root.index, 1);
+            root.page.count(root.index, 1);
         else if (event.key === Qt.Key_Minus)
-            root.model.count(root.index, -1);
+            root.page.count(root.index, -1);
         else
             event.accepted = false;
     }
@@ -60,7 +60,7 @@ Item {
             text: "−"
             Accessible.name: qsTr("One fewer in %1").arg(root.head)
             reason: qsTr("Key −")
-            onClicked: root.model.count(root.index, -1)
+            onClicked: root.page.count(root.index, -1)
         }
         Words {
             objectName: "countWords"
@@ -76,7 +76,7 @@ Item {
             text: "+"
             Accessible.name: qsTr("One more in %1").arg(root.head)
             reason: qsTr("Key +")
-            onClicked: root.model.count(root.index, 1)
+            onClicked: root.page.count(root.index, 1)
         }
         Chip {
             objectName: "lastChip"
@@ -84,7 +84,7 @@ Item {
             text: qsTr("no more to come")
             reason: qsTr("The counting is over; only then does the tray change the lot’s share")
             on: root.last
-            onClicked: root.model.setLast(root.index, !root.last)
+            onClicked: root.page.setLast(root.index, !root.last)
         }
     }
     Rectangle {

@@ -5,6 +5,8 @@
 
 #include <QRectF>
 
+#include <vector>
+
 namespace lathhouse::chart {
 
 /// A straight scale from the bottom to the top of a plot, with ticks at round numbers.

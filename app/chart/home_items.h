@@ -6,7 +6,7 @@
 namespace lathhouse::chart {
 
 /// A chart of the page Home.
-class HomeChart : public SheetChart {
+class HomeChart : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(lathhouse::models::HomeModel* home READ home WRITE setHome NOTIFY homeChanged REQUIRED)
@@ -24,7 +24,7 @@ private:
 };
 
 /// The stations round the home.
-class PlaceMapChart : public HomeChart {
+class PlaceMapChart : public lathhouse::chart::HomeChart {
     Q_OBJECT
     QML_ELEMENT
 
@@ -33,7 +33,7 @@ protected:
 };
 
 /// Light of the chosen spot through the year.
-class SpotLightChart : public HomeChart {
+class SpotLightChart : public lathhouse::chart::HomeChart {
     Q_OBJECT
     QML_ELEMENT
 
@@ -42,7 +42,7 @@ protected:
 };
 
 /// What was learnt of the chosen outdoor spot's offset.
-class OffsetChart : public HomeChart {
+class OffsetChart : public lathhouse::chart::HomeChart {
     Q_OBJECT
     QML_ELEMENT
 

@@ -7,7 +7,7 @@ namespace lathhouse::chart {
 
 /// Share of a lot's seeds that come up, as a dot on a line from none to all with the interval that holds 9 in 10;
 /// a filled dot rests on the grower's own counts.
-class GerminationLine : public SheetChart {
+class GerminationLine : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(qreal mean MEMBER mean_ NOTIFY sharesChanged)
@@ -32,7 +32,7 @@ private:
 };
 
 /// The year of the chosen sowing as one bar: ring sow, bracket comes up, ladder plant out, slash first ripe.
-class SowingBarChart : public SheetChart {
+class SowingBarChart : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lathhouse::models::SeedsModel* seeds READ seeds WRITE setSeeds NOTIFY seedsChanged REQUIRED)

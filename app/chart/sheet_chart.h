@@ -8,7 +8,8 @@
 
 namespace lathhouse::chart {
 
-/// A chart that takes its colours and sizes from the theme and is painted anew when they change.
+/// A chart that takes its colours and sizes from the theme and is painted anew when they change. Derived classes name
+/// it in full, for the type description of the QML module.
 class SheetChart : public QQuickPaintedItem {
     Q_OBJECT
     QML_ANONYMOUS

@@ -6,7 +6,7 @@
 namespace lathhouse::chart {
 
 /// The ten nights of a TonightModel.
-class TenNightsChart : public SheetChart {
+class TenNightsChart : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lathhouse::models::TonightModel* tonight READ tonight WRITE setTonight NOTIFY tonightChanged REQUIRED)
@@ -28,7 +28,7 @@ private:
 
 /// Tonight's range for one plant and its damage line on a ruler; what of the range harms is striped. All places
 /// are shares of the width.
-class NightRuler : public SheetChart {
+class NightRuler : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(qreal lowAt MEMBER low_at_ NOTIFY placesChanged)

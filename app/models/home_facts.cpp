@@ -116,7 +116,7 @@ private:
                                            mark.use.weight});
         }
         for (const auto& mark : map->towns) {
-            shown_.map.towns.push_back({text(mark.town->name), place(mark.at)});
+            shown_.map.towns.push_back({text(std::string{mark.town->name}), place(mark.at)});
         }
         for (const auto ring : geodesy::ring_radii(map->radius, words_.units() == Units::Us ? kMile : 1000.0)) {
             shown_.map.rings.push_back({ring / map->radius, text(words::distance(ring, units_))});

@@ -6,8 +6,9 @@
 
 namespace lathhouse::models {
 
-/// The page Home: the place, its spots' light, and their thermometers.
-class HomeModel : public SheetModel {
+/// The page Home: the place, its spots' light, and their thermometers. (Its base is named in full for the type
+/// description of the QML module.)
+class HomeModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <span>
+#include <tuple>
+#include <utility>
 
 namespace lathhouse::models {
 

@@ -4,7 +4,6 @@
 #include "app/words/sowing_words.h"
 #include "core/home/seed_lot.h"
 #include "core/plan/tray_progress.h"
-#include "core/plants/plant_reference.h"
 #include "core/plants/seed_kind.h"
 
 #include <QCoreApplication>
@@ -54,7 +53,7 @@ struct Lot {
     const plants::SeedKind* kind = nullptr;
     std::optional<home::LotRate> rate;
     std::optional<home::LotJudgement> judgement;
-    plan::SowingPlan plan{};
+    plan::SowingPlan sowing{};
 };
 
 Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date today, int plants)
@@ -70,7 +69,7 @@ Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date to
     plan::SowingWishes wishes;
     wishes.plants = plants;
     wishes.rate = known.rate->rate;
-    known.plan = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
+    known.sowing = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
     return known;
 }
 
@@ -108,11 +107,12 @@ QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& lo
     case home::LotState::Good:
         break;
     }
-    const auto sow = first_sowing(lot.plan.season);
+    const auto sow = first_sowing(lot.sowing.season);
     if (!sow) {
         return tr("no date here");
     }
-    const bool outdoors = lot.plan.season->sow_indoors != sow;
+    const auto& indoors = lot.sowing.season->sow_indoors;
+    const bool outdoors = !indoors || indoors->from != sow->from;
     if (sow->from <= look.today) {
         return (outdoors ? tr("sow outdoors now, until %1") : tr("sow now, until %1")).arg(words.day_and_month(sow->to));
     }
@@ -402,7 +402,7 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
         if (known.kind == nullptr) {
             return Error{ErrorCode::NotFound, "the tables have no crop \"" + lot->crop + "\", so nothing is known of its sowing"};
         }
-        return Sheet(ground, known.plan, look).of_lot(known, choice.plants);
+        return Sheet(ground, known.sowing, look).of_lot(known, choice.plants);
     }
     const auto kind = plants::SeedReference::built_in().find(choice.crop);
     if (!kind) {
@@ -432,7 +432,7 @@ SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice&
             if (waiting_tray(lot, ground->facts.seeds) != nullptr) {
                 return look.today - calendar::Days{1};
             }
-            const auto sow = first_sowing(lot.plan.season);
+            const auto sow = first_sowing(lot.sowing.season);
             return sow ? sow->from : never;
         };
         std::ranges::stable_sort(lots, {}, when);

@@ -8,7 +8,7 @@ namespace lathhouse::models {
 
 SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)),
-      lots_({"lot", "name", "botanical", "year", "left", "mean", "low", "high", "counted", "share", "basis", "next",
+      lots_({"lot", "name", "botanical", "year", "seedsLeft", "mean", "low", "high", "counted", "share", "basis", "next",
              "sentence"}),
       dates_({"label", "value", "why", "sentence"}),
       trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"})

@@ -8,8 +8,9 @@
 
 namespace lathhouse::models {
 
-/// The page Seeds: lots by the date of sowing, the sowing sheet of the chosen lot or crop, trays to be counted.
-class SeedsModel : public SheetModel {
+/// The page Seeds: lots by the date of sowing, the sowing sheet of the chosen lot or crop, trays to be counted. (Its
+/// base is named in full for the type description of the QML module.)
+class SeedsModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")

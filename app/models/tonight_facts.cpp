@@ -8,7 +8,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <optional>
+#include <tuple>
 
 namespace lathhouse::models {
 

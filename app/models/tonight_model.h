@@ -6,8 +6,9 @@
 
 namespace lathhouse::models {
 
-/// The right side of Round: tonight, the ten nights, the week.
-class TonightModel : public SheetModel {
+/// The right side of Round: tonight, the ten nights, the week. (Its base is named in full for the type description of the
+/// QML module.)
+class TonightModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")

@@ -3,17 +3,26 @@
 #include "tests/window/demonstration_round.h"
 #include "tests/window/demonstration_year.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <iostream>
+#include <memory>
+#include <string>
 #include <string_view>
 
-/// Draws the page Year: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE]]. Without a place it is the
-/// invented household with invented numbers, else the demonstration household there.
+/// Draws a page: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE | PAGE [SECTION]]]. The year is that of
+/// the invented household with invented numbers, or of the demonstration household at the place; the other pages
+/// show the demonstration household with a cold night ahead and with seeds. SECTION is one of Home, from 0.
 int main(int argc, char** argv)
 {
     using namespace lathhouse;
+    const auto is_page = [](const std::string& word) {
+        return std::ranges::find(window_pages(), word) != window_pages().end();
+    };
     const models::YearData year = models::filled_year();
-    const auto facts = models::demonstration_facts(models::shown_today());
+    const auto facts = models::demonstration_facts(models::shown_today()).transform([](const auto& plain) {
+        return models::with_seeds(models::with_cold_night(plain, models::shown_today()), models::shown_today());
+    });
     WindowOptions options{.year = year,
                           .solver = [year](Probability risk) { return models::filled_plan(year, risk); },
                           .round = facts ? models::round_in_memory(*facts) : models::no_round(facts.error()),
@@ -32,7 +41,10 @@ int main(int argc, char** argv)
     if (argc == 5 && std::string_view(argv[4]) == "us") {
         options.units = models::Units::Us;
     }
-    if (argc > 5) {
+    if (argc > 4 && is_page(argv[4])) {
+        options.page = argv[4];
+        options.home_section = argc > 5 ? std::atoi(argv[5]) : 0;
+    } else if (argc > 5) {
         const auto latitude = Latitude::from_degrees(std::atof(argv[4]));
         const auto longitude = Longitude::from_degrees(std::atof(argv[5]));
         if (!latitude || !longitude) {

@@ -276,7 +276,7 @@ Item {
             list.positionViewAtBeginning();
             tryVerify(() => (named("tonightLine") as Text).text.startsWith("Tonight "));
             list.positionViewAtEnd();
-            tryVerify(() => findChild(list.footerItem, "tenNights").visible);
+            tryVerify(() => named("tenNights").visible);
             page.narrow = false;
         }
     }
