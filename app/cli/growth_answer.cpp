@@ -40,7 +40,7 @@ struct SingleChange {
 /// A change on the transformed scale, for people.
 std::string change_in_words(growth::SeriesKind kind, double change)
 {
-    const auto percent = words::number(100.0 * std::expm1(change), 0) + " %";
+    const auto percent = words::number(100.0 * std::expm1(change), 1) + " %";
     return kind == growth::SeriesKind::Share || kind == growth::SeriesKind::Yellow ? percent + " in odds" : percent;
 }
 
@@ -89,6 +89,7 @@ Answer answer_of(const GrowthQuestion& question)
               {"readings_after", recovery.readings_after},
               {"step", number_or_null(recovery.step)},
               {"slows_before", recovery.slows_before},
+              {"near_ceiling", recovery.near_ceiling},
               {"clock", words::to_string(question.clock_kind)},
               {"also", json_of(window.also)},
               {"left_out_beyond", json_of(window.cut)}};

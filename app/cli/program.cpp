@@ -60,8 +60,9 @@ bool has_display()
 std::vector<std::string> warnings_of_folder(const Globals& globals, const CLI::App& program)
 {
     const auto asked = program.get_subcommands();
-    constexpr std::array kWriting{"add", "log", "pin", "unpin"};
-    const bool writes = !asked.empty() && std::ranges::find(kWriting, asked.front()->get_name()) != kWriting.end();
+    constexpr std::array<std::string_view, 4> kWriting{"add", "log", "pin", "unpin"};
+    const std::string name = asked.empty() ? std::string{} : asked.front()->get_name();
+    const bool writes = std::ranges::find(kWriting, std::string_view{name}) != kWriting.end();
     const auto kind = writes && has_household(globals) ? journal::folder_kind(globals.home) : std::nullopt;
     const auto warning = kind ? folder_warning(*kind, globals.home) : std::nullopt;
     return warning ? std::vector{*warning} : std::vector<std::string>{};

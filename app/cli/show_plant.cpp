@@ -34,7 +34,7 @@ Result<PlantPast> past_of(const Globals& globals, const std::string& name)
     if (!store) {
         return store.error();
     }
-    auto household = with_gone_plants(*store);
+    const auto household = with_gone_plants(*store);
     if (!household) {
         return household.error();
     }
@@ -42,9 +42,14 @@ Result<PlantPast> past_of(const Globals& globals, const std::string& name)
     if (!found) {
         return found.error();
     }
-    PlantPast past{.household = {}, .plant = **found, .gone = {}, .descents = {}, .stays = {}, .events = {},
-                   .measurements = {}, .seeds = {}};
-    past.household = std::move(household).value();
+    PlantPast past{.household = *household,
+                   .plant = **found,
+                   .gone = {},
+                   .descents = {},
+                   .stays = {},
+                   .events = {},
+                   .measurements = {},
+                   .seeds = {}};
     auto gone = store->gone_plants();
     auto descents = store->descents();
     auto stays = store->stays(past.plant.id);

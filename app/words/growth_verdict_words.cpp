@@ -126,6 +126,10 @@ std::vector<std::string> growth_cautions(SeriesKind kind, const Recovery& recove
         cautions.emplace_back("Growth was slowing before the event: the plant may be nearing its size, and would slow "
                               "on without any harm. Compare it with spared plants of its kind (--spared).");
     }
+    if (recovery.near_ceiling) {
+        cautions.emplace_back("The share is near its full: growth can hardly be seen in it any more. Measure a size as "
+                              "well, or take a wider outline.");
+    }
     if (recovery.judgement.verdict == Verdict::TooEarly && recovery.share_low && *recovery.share_low > 0.2 &&
         kind != SeriesKind::Yellow) {
         cautions.emplace_back("The interval lies above 0.2 and it is still too early: good news has a stricter limit, "

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
 
 #include <boost/math/distributions/students_t.hpp>
@@ -13,7 +14,7 @@ namespace {
 constexpr double kLittle = 0.2;
 constexpr double kNearlyAll = 0.8;
 // Limits of the verdicts, set by simulation.
-constexpr double kSureOfSizes = 0.995;
+constexpr double kSureOfSizes = 0.998;
 constexpr double kSureOfOthers = 0.99;
 constexpr double kSupported = 0.80;
 constexpr double kRecovered = 0.95;
@@ -28,10 +29,12 @@ constexpr double kHarmSeen = 0.95;
 constexpr double kSmallRise = 0.5; // On the logit scale.
 constexpr double kSureOfYellow = 0.99;
 constexpr double kSlowingSeen = 0.05;
+constexpr double kCeiling = 0.85; // Common practice, no source.
 
 constexpr double kDaysOfWeek = 7.0;
 constexpr std::size_t kGapsSeen = 5;
 constexpr int kMostAhead = 20;
+constexpr std::size_t kLongSeries = 200; // Of such not every reading ahead is tried.
 constexpr double kWobble = 0.8; // Of a reading's spread, from one reading ahead to the next.
 
 Judgement judge_yellow(const RecoveryModel& now, const std::optional<RecoveryModel>& before)
@@ -237,6 +240,7 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
     recovery.step = now->step();
     recovery.standard_error = now->scale();
     recovery.slows_before = spared == nullptr && slows(kind, on_clock);
+    recovery.near_ceiling = kind == SeriesKind::Share && readings.back().value >= kCeiling;
     if (recovery.judgement.why != TooEarlyWhy::NotGrowing) {
         const double tail = (1.0 - kIntervalLevel) / 2.0;
         recovery.share_regained = now->regained_at(0.5);
@@ -251,20 +255,32 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
     const double rate = now->rate_now();
     const double usual = now->scale();
     const double since = on_clock.back().weeks;
-    auto last = std::move(now);
-    for (int ahead = 1; ahead <= kMostAhead; ++ahead) {
-        const auto date = readings.back().date + calendar::Days{ahead * std::max(gap, 1)};
-        const double weeks = std::max(time.weeks(date), on_clock.back().weeks);
+    const auto add_reading = [&](int ahead) {
+        const double weeks = std::max(time.weeks(readings.back().date + calendar::Days{ahead * std::max(gap, 1)}),
+                                      on_clock.back().weeks);
         const double expected = level + rate * (weeks - since);
         const double ratio = spread_ratio(kind, back_transformed(kind, expected));
         const double wobble = (ahead % 2 == 1 ? kWobble : -kWobble) * usual * ratio;
         on_clock.push_back({weeks, back_transformed(kind, expected + wobble)});
+    };
+    const bool every = on_clock.size() <= kLongSeries;
+    auto last = std::move(now);
+    int last_at = 0;
+    for (int ahead = 1; ahead <= kMostAhead; ++ahead) {
+        add_reading(ahead);
+        if (!every && !std::has_single_bit(static_cast<unsigned>(ahead)) && ahead != kMostAhead) {
+            continue;
+        }
+        if (last_at != ahead - 1) {
+            last = RecoveryModel::of(kind, std::span{on_clock}.first(on_clock.size() - 1));
+        }
         auto next = RecoveryModel::of(kind, on_clock);
         if (judge(kind, *next, last).verdict != Verdict::TooEarly) {
-            recovery.next_reading = date;
+            recovery.next_reading = readings.back().date + calendar::Days{ahead * std::max(gap, 1)};
             break;
         }
         last = std::move(next);
+        last_at = ahead;
     }
     return recovery;
 }

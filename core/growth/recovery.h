@@ -52,6 +52,7 @@ struct Recovery {
     std::optional<double> share_high;
     std::optional<double> standard_error; ///< Of one reading, transformed, at a usual value; from the fit.
     bool slows_before = false; ///< Growth was slowing before the event: the plant may be nearing its size.
+    bool near_ceiling = false; ///< A share so near 1 that growth can hardly be seen in it any more.
     /// First date whose reading could give a verdict, if readings go on as they do; nullopt where there is a
     /// verdict, or none in sight.
     std::optional<calendar::Date> next_reading;

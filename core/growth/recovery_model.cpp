@@ -24,7 +24,8 @@ constexpr double kWeightWithoutChange = 0.5;
 constexpr double kEvidenceExponent = 0.8;    // Errors are correlated: the likelihood knows less than it says.
 constexpr std::size_t kLeastCandidates = 4;
 // Long series have more readings than places where it matters at which of them growth changed.
-constexpr std::size_t kMostCandidates = 24;
+constexpr std::size_t kMostCandidates = 16;
+constexpr std::size_t kLongSeries = 200;
 constexpr double kSearched = 20.0;
 
 double student_below(double t, double freedom)
@@ -128,7 +129,11 @@ std::optional<RecoveryModel> RecoveryModel::of(SeriesKind kind, std::span<const 
     std::vector<double> logs;
     const auto add = [&](std::optional<double> change, double weight) {
         const std::span<const Prior> used{priors.data(), change ? kMostColumns : kMostColumns - 1};
-        auto fit = student_fit(rows, used, usual);
+        // Of long series a later change alters the scale but little; of short ones every fit starts alike.
+        const auto start = rows.size() > kLongSeries && !model.models_.empty()
+                               ? std::optional{model.models_.front().fit.scale}
+                               : std::nullopt;
+        auto fit = student_fit(rows, used, usual, start);
         double evidence = fit.evidence;
         for (std::size_t at = kStep; at < used.size(); ++at) {
             const double away = fit.parameters[at] - used[at].mean;
@@ -274,7 +279,7 @@ std::optional<double> RecoveryModel::regained_at(double chance) const
     if (!(chance_regained_above(low) >= chance && chance_regained_above(high) <= chance)) {
         return std::nullopt;
     }
-    while (high - low > 1e-7) {
+    while (high - low > 1e-6) {
         const double middle = (low + high) / 2.0;
         (chance_regained_above(middle) >= chance ? low : high) = middle;
     }

@@ -43,7 +43,7 @@ Line line_of(std::span<const Point> points, Taken taken)
 
 /// Level, slope and change of slope at a given break, and what is left.
 struct Broken {
-    Eigen::Vector3d parameters;
+    Eigen::Vector3d parameters = Eigen::Vector3d::Zero();
     double squares = std::numeric_limits<double>::infinity();
 };
 Broken broken_at(std::span<const Point> points, double break_x)

@@ -20,6 +20,7 @@ constexpr double kPriorReadings = 4.0;
 constexpr double kStartScale = 1.5;
 constexpr int kMostRounds = 14;
 constexpr int kLeastRounds = 6;
+constexpr std::size_t kManyRows = 200; // So many settle for good the first time.
 constexpr double kSettled = 1e-3;
 constexpr double kCorrelation = 0.5;
 constexpr double kCorrelationWeeks = 3.0;
@@ -49,15 +50,23 @@ Normal normal_equations(std::span<const FitRow> rows, std::span<const double> we
 {
     std::array<double, kMostColumns * kMostColumns> sums{};
     Columns right{};
-    for (std::size_t at = 0; at < rows.size(); ++at) {
-        const auto& row = rows[at];
-        const double weight = weights[at] / (row.ratio * row.ratio);
-        for (std::size_t i = 0; i < kMostColumns; ++i) {
+    const auto add = [&](const FitRow& row, double of, auto... columns) {
+        const double weight = of / (row.ratio * row.ratio);
+        const auto add_column = [&](std::size_t i) {
             const double weighted = weight * row.x[i];
             right[i] += weighted * row.y;
-            for (std::size_t j = 0; j <= i; ++j) { // Symmetric: the lower half is enough.
-                sums[i * kMostColumns + j] += weighted * row.x[j];
-            }
+            // Symmetric: the lower half is enough.
+            ((columns <= i ? void(sums[i * kMostColumns + columns] += weighted * row.x[columns]) : void()), ...);
+        };
+        (add_column(columns), ...);
+    };
+    for (std::size_t at = 0; at < rows.size(); ++at) {
+        const auto& row = rows[at];
+        // Readings before an event know nothing of what came after; that half of a long series is soon summed.
+        if (row.x[2] == 0.0 && row.x[3] == 0.0 && row.x[4] == 0.0) {
+            add(row, weights[at], std::size_t{0}, std::size_t{1});
+        } else {
+            add(row, weights[at], std::size_t{0}, std::size_t{1}, std::size_t{2}, std::size_t{3}, std::size_t{4});
         }
     }
     const auto size = static_cast<Eigen::Index>(priors.size());
@@ -83,11 +92,16 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
 {
     std::array<double, kMostColumns * kMostColumns> sums{};
     Columns earlier{};
+    double gap = 0.0;
+    double fade = 1.0;
     for (std::size_t at = 0; at < rows.size(); ++at) {
         const auto& row = rows[at];
         const double size = std::min(weights[at], 1.0) / (row.ratio * scale);
         if (at > 0) {
-            const double fade = std::exp((rows[at - 1].weeks - row.weeks) / kCorrelationWeeks);
+            if (const double next = row.weeks - rows[at - 1].weeks; next != gap) { // Most gaps are alike.
+                gap = next;
+                fade = std::exp(-gap / kCorrelationWeeks);
+            }
             for (auto& sum : earlier) {
                 sum *= fade;
             }
@@ -97,7 +111,7 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
             score[i] = size * row.x[i];
         }
         for (std::size_t i = 0; i < kMostColumns; ++i) {
-            for (std::size_t j = 0; j < kMostColumns; ++j) {
+            for (std::size_t j = 0; j <= i; ++j) { // Symmetric.
                 sums[i * kMostColumns + j] +=
                     score[i] * score[j] + kCorrelation * (score[i] * earlier[j] + earlier[i] * score[j]);
             }
@@ -110,7 +124,8 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
     Matrix matrix(size, size);
     for (Eigen::Index i = 0; i < size; ++i) {
         for (Eigen::Index j = 0; j < size; ++j) {
-            matrix(i, j) = sums[static_cast<std::size_t>(i) * kMostColumns + static_cast<std::size_t>(j)];
+            matrix(i, j) = sums[static_cast<std::size_t>(std::max(i, j)) * kMostColumns +
+                                static_cast<std::size_t>(std::min(i, j))];
         }
         matrix(i, i) += priors[static_cast<std::size_t>(i)].precision;
     }
@@ -119,13 +134,14 @@ Matrix scores(std::span<const FitRow> rows, std::span<const double> weights,
 
 } // namespace
 
-StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale)
+StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale,
+                       std::optional<double> start_scale)
 {
     assert(!priors.empty() && priors.size() <= kMostColumns);
     const auto columns = priors.size();
     const double freedom = std::max(1.0, static_cast<double>(rows.size()) - static_cast<double>(columns));
     std::vector<double> weights(rows.size(), 1.0);
-    double scale = kStartScale * usual_scale;
+    double scale = start_scale.value_or(kStartScale * usual_scale);
     Columns parameters{};
     for (int round = 1; round <= kMostRounds; ++round) {
         const auto normal = normal_equations(rows, weights, priors, scale);
@@ -142,7 +158,7 @@ StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> prio
         const double next = std::sqrt(sum / (freedom + kPriorReadings));
         const bool settled = std::abs(next / scale - 1.0) < kSettled;
         scale = next;
-        if (settled && round >= kLeastRounds) {
+        if (settled && (round >= kLeastRounds || rows.size() > kManyRows)) {
             break;
         }
     }

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -44,8 +45,9 @@ struct StudentFit {
 /// Taylor, JASA 84 (1989) 881-896 (from memory); the constants are our own, set by simulation
 /// (docs/methods/growth-and-recovery.md).
 ///
-/// rows: by weeks. Precondition: readings and priors together determine every parameter.
-StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale);
+/// rows: by weeks. start_scale: where to begin, from a fit to the same readings; saves rounds. Precondition: readings and priors together determine every parameter.
+StudentFit student_fit(std::span<const FitRow> rows, std::span<const Prior> priors, double usual_scale,
+                       std::optional<double> start_scale = {});
 
 /// Sum of the parameters times the contrast's numbers, and the variance of that sum.
 double value_of(const Columns& contrast, const StudentFit& fit);

@@ -8,6 +8,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <fstream>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -152,10 +153,11 @@ Result<void> quick_check(SQLite::Database& database, const std::filesystem::path
     }
 }
 
-Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy)
+Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy, std::optional<int> version)
 {
     auto unnamed = copy;
-    unnamed += ".part-" + std::to_string(getpid()); // Two programs may take the same step at once.
+    // Two programs, or two threads, may copy at once.
+    unnamed += ".part-" + std::to_string(getpid()) + "-" + std::to_string(std::hash<const void*>{}(&database));
     std::error_code failure;
     std::filesystem::remove(unnamed, failure);
     try {
@@ -169,7 +171,9 @@ Result<void> copy_verified(SQLite::Database& database, const std::filesystem::pa
             return Error{ErrorCode::Damaged, "the copy " + copy.string() + " did not come out sound (" +
                                                  one_line(finding) + "); the household was left as it is"};
         }
-        if (row_counts(written) != row_counts(database)) {
+        const bool is_that_version =
+            !version || written.execAndGet("PRAGMA user_version").getInt() == *version;
+        if (!is_that_version || row_counts(written) != row_counts(database)) {
             std::filesystem::remove(unnamed, failure);
             return Error{ErrorCode::Unwritable,
                          "the copy " + copy.string() + " differs from what was copied"};

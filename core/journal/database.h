@@ -5,6 +5,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <filesystem>
+#include <optional>
 
 // Of use inside core/journal (and its tests) only: nothing else sees SQLite.
 

@@ -118,7 +118,7 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
                               std::span<const Migration> migrations)
 {
     try {
-        const int present = version_of(database);
+        int present = version_of(database);
         if (migrations.empty() || present >= migrations.back().version) {
             return {};
         }
@@ -132,8 +132,19 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
                                  " cannot be made for a copy; the household was left as "
                                  "it is"};
             }
-            const auto copied = copy_verified(
-                database, folder / (kCopyName + std::to_string(present + 1) + ".sqlite3"));
+            const auto copy_now = [&] {
+                return copy_verified(database, folder / (kCopyName + std::to_string(present + 1) + ".sqlite3"),
+                                     present);
+            };
+            auto copied = copy_now();
+            // Where another program took a step meanwhile, its own copy stands, and what is left is copied anew.
+            while (!copied && version_of(database) > present) {
+                present = version_of(database);
+                if (present >= migrations.back().version) {
+                    return {};
+                }
+                copied = copy_now();
+            }
             if (!copied) {
                 return copied.error();
             }

@@ -55,7 +55,7 @@ int kills()
         if (!store->record(std::span<const home::Measurement>{batch}) || !store->record(std::span{&event, 1})) {
             _exit(3);
         }
-        if (write(said, &number, sizeof number) != sizeof number) {
+        if (write(said, &number, sizeof number) != ssize_t{sizeof number}) {
             _exit(4);
         }
     }
