@@ -11,6 +11,9 @@
 namespace lathhouse::journal {
 namespace {
 
+/// Stands for no offset while a row is bound: GCC 12 sees an optional as uninitialised there.
+constexpr int kNoOffset = 9999;
+
 constexpr const char* kColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
                                  "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
                                  "longitude_degrees, entered_at FROM photos_that_count ";
@@ -105,8 +108,12 @@ Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> 
     auto& inside = *store_->inside_;
     try {
         SQLite::Transaction together{inside.database}; // Both tables as they were at one moment.
-        const std::string of_plant = "WHERE id IN (SELECT photo_id FROM photo_plants_that_count WHERE plant_id = ?) ";
-        SQLite::Statement rows{inside.database, kColumns + (plant ? of_plant : std::string{}) + "ORDER BY taken_at, id"};
+        std::string query{kColumns};
+        if (plant) {
+            query.append("WHERE id IN (SELECT photo_id FROM photo_plants_that_count WHERE plant_id = ?) ");
+        }
+        query.append("ORDER BY taken_at, id");
+        SQLite::Statement rows{inside.database, query};
         if (plant) {
             rows.bind(1, *plant);
         }
@@ -143,7 +150,9 @@ Result<home::Photo> PhotoBook::photo(home::PhotoId id) const
     auto& inside = *store_->inside_;
     try {
         SQLite::Transaction together{inside.database};
-        SQLite::Statement row{inside.database, std::string{kColumns} + "WHERE id = ?"};
+        std::string query{kColumns};
+        query.append("WHERE id = ?");
+        SQLite::Statement row{inside.database, query};
         row.bind(1, id);
         if (!row.executeStep()) {
             return unknown_photo(id);
@@ -170,7 +179,9 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
         SQLite::Statement insert{inside.database,
                                  "INSERT INTO photos (sha256, extension, size_bytes, width_px, height_px, taken_at, "
                                  "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
-                                 "longitude_degrees, entered_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"};
+                                 "longitude_degrees, entered_at) "
+                                 "VALUES (?, ?, ?, ?, ?, ?, nullif(?, " + std::to_string(kNoOffset) +
+                                     "), ?, ?, ?, ?, ?)"};
         SQLite::Statement back{inside.database,
                                "INSERT INTO photo_withdrawals (photo_id, withdrawn, entered_at) SELECT ?1, 0, ?2 "
                                "WHERE ?1 NOT IN (SELECT id FROM photos_that_count)"};
@@ -188,9 +199,7 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
                 one.id = known.getColumn(0).getInt();
                 (Row{back} << one.id << entered).insert();
             } else {
-                const auto offset = photo.zone_offset
-                                        ? std::optional{static_cast<int>(photo.zone_offset->count())}
-                                        : std::nullopt;
+                const int offset = photo.zone_offset ? static_cast<int>(photo.zone_offset->count()) : kNoOffset;
                 const auto degrees = [&](auto part) {
                     return photo.position ? std::optional<double>{part(*photo.position)} : std::nullopt;
                 };

@@ -292,7 +292,7 @@ Result<std::chrono::local_seconds> parse_local_time(const std::string& text)
     }
     const auto pieces = split(std::string_view{text}.substr(10), ':');
     const auto clock_malformed = Error{ErrorCode::Malformed, "\"" + text + "\" is no time; write it as 2027-05-09T14:30:00"};
-    if (text.size() != 19 || text[10] != 'T' || pieces.size() != 3 ||
+    if (text.size() != 19 || text[10] != 'T' || text[13] != ':' || text[16] != ':' || pieces.size() != 3 ||
         text.find_first_not_of("0123456789:", 11) != std::string::npos) {
         return clock_malformed;
     }

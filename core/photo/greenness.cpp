@@ -3,40 +3,47 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <vector>
 
 namespace lathhouse::photo {
 namespace {
 
-/// Equal values in a row would wait for each other in one table; four take turns.
+/// Counts excess green before it is cut to 0 to 255, which is done once at the end rather than at every pixel. Equal
+/// values in a row would wait for each other in one table; four take turns.
 class Counter {
 public:
-    void count(const std::uint8_t* values, std::size_t number)
+    void count(const std::uint8_t* pixel, std::size_t number)
     {
         std::size_t i = 0;
-        for (; i + 4 <= number; i += 4) {
-            ++tables_[0][values[i]];
-            ++tables_[1][values[i + 1]];
-            ++tables_[2][values[i + 2]];
-            ++tables_[3][values[i + 3]];
+        for (; i + 4 <= number; i += 4, pixel += 12) {
+            ++tables_[0][place(pixel)];
+            ++tables_[1][place(pixel + 3)];
+            ++tables_[2][place(pixel + 6)];
+            ++tables_[3][place(pixel + 9)];
         }
-        for (; i < number; ++i) {
-            ++tables_[0][values[i]];
+        for (; i < number; ++i, pixel += 3) {
+            ++tables_[0][place(pixel)];
         }
     }
     Histogram total() const
     {
         Histogram sum{};
-        for (std::size_t value = 0; value < sum.size(); ++value) {
+        for (std::size_t at = 0; at < kPlaces; ++at) {
+            const auto value = std::clamp(static_cast<int>(at) - kLowest, 0, 255);
             for (const auto& table : tables_) {
-                sum[value] += table[value];
+                sum[static_cast<std::size_t>(value)] += table[at];
             }
         }
         return sum;
     }
 
 private:
-    std::array<std::array<std::uint32_t, 256>, 4> tables_{};
+    static constexpr int kLowest = 510; ///< 2G - R - B lies within -510 and 510.
+    static constexpr std::size_t kPlaces = 1021;
+    static std::size_t place(const std::uint8_t* pixel)
+    {
+        return static_cast<std::size_t>(2 * pixel[1] - pixel[0] - pixel[2] + kLowest);
+    }
+    std::array<std::array<std::uint32_t, kPlaces>, 4> tables_{};
 };
 
 /// Sums of a histogram up to a value.
@@ -103,16 +110,8 @@ double separation(const Histogram& histogram, int threshold)
 GreenCover green_cover(const Picture& picture, const Region& region)
 {
     Counter counter;
-    std::vector<std::uint8_t> excess(static_cast<std::size_t>(picture.width));
     for (const auto& run : region.runs()) {
-        const auto length = static_cast<std::size_t>(run.end - run.begin);
-        const auto* pixel = picture.at(run.begin, run.y);
-        auto* out = excess.data();
-        for (std::size_t i = 0; i < length; ++i) {
-            const int value = 2 * pixel[3 * i + 1] - pixel[3 * i] - pixel[3 * i + 2];
-            out[i] = static_cast<std::uint8_t>(std::clamp(value, 0, 255));
-        }
-        counter.count(out, length);
+        counter.count(picture.at(run.begin, run.y), static_cast<std::size_t>(run.end - run.begin));
     }
     const auto histogram = counter.total();
     GreenCover cover{0, region.pixels(), otsu_threshold(histogram), 0.0};

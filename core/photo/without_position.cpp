@@ -82,8 +82,8 @@ Bytes plain_jpeg(ByteView old, ByteView exif)
     const auto is_jfif = [](const Segment& segment) {
         return segment.kind == "APP0" && begins_with(segment.content, "JFIF\0"sv);
     };
-    if (!segments.empty() && is_jfif(segments.front())) {
-        append(file, segments.front().whole); // Its place is the first.
+    if (const auto jfif = std::ranges::find_if(segments, is_jfif); jfif != segments.end()) {
+        append(file, jfif->whole); // It tells the colours apart; its place is the first.
     }
     append(file, "\xFF\xE1"sv);
     append_number(file, exif.size() + 8, 2, false);

@@ -3,6 +3,7 @@
 #include "tests/photo/sample_photos.h"
 
 #include "core/base/csv.h"
+#include "core/photo/photo_file.h"
 
 #include <filesystem>
 

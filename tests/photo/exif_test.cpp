@@ -52,9 +52,9 @@ TEST(ExifBlock, SurvivesAnyByteBeingWrong)
 {
     const auto sound = make_exif(sample_exif());
     for (std::size_t at = 0; at < sound.size(); ++at) {
-        for (const std::uint8_t wrong : {0x00, 0x01, 0x7F, 0xFF}) {
+        for (const int wrong : {0x00, 0x01, 0x7F, 0xFF}) {
             auto block = sound;
-            block[at] = wrong;
+            block[at] = static_cast<std::uint8_t>(wrong);
             const auto read = read_exif(block);
             ASSERT_TRUE(read || read.error().code == ErrorCode::Malformed) << at;
         }

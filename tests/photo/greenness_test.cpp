@@ -162,8 +162,8 @@ TEST(WhiteBalance, TakesTheColourOfLampLightOut)
 
 TEST(WhiteBalance, NeedsAnAreaThatIsNeitherWhiteNorBlack)
 {
-    for (const std::uint8_t value : {0, 10, 255}) {
-        EXPECT_EQ(WhiteBalance::from_grey(Picture{10, 10, value}, Region::frame(10, 10)).error().code,
+    for (const int value : {0, 10, 255}) {
+        EXPECT_EQ(WhiteBalance::from_grey(Picture{10, 10, static_cast<std::uint8_t>(value)}, Region::frame(10, 10)).error().code,
                   ErrorCode::OutOfRange);
     }
 }

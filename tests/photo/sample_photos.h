@@ -7,6 +7,7 @@
 #include <libheif/heif.h>
 #include <webp/encode.h>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdlib>
 #include <fstream>
