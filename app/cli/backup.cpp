@@ -73,7 +73,7 @@ Result<Answer> restore(const RestoreOptions& options)
                    {"files", restored->files},
                    {"bytes", restored->bytes},
                    {"schema", restored->schema},
-                   {"backed_up_on", restored->bagged_on.empty() ? Json{nullptr} : Json{restored->bagged_on}},
+                   {"backed_up_on", restored->bagged_on.empty() ? Json(nullptr) : Json(restored->bagged_on)},
                    {"left_out", restored->left_out},
                    {"oddities", restored->oddities}},
                   "The household" +

@@ -95,7 +95,7 @@ Result<Answer> check(const Globals& globals)
         text += "It was written by an older version; it is brought up to date when it is next opened, after a copy.\n";
     }
     return Answer{{{"sound", sound},
-                   {"schema", report->schema == 0 ? Json{nullptr} : Json{report->schema}},
+                   {"schema", report->schema == 0 ? Json(nullptr) : Json(report->schema)},
                    {"steps_due", report->steps_due},
                    {"photos", report->photos},
                    {"photo_bytes", report->photo_bytes},

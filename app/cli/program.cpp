@@ -164,7 +164,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         err << "lathhouse: warning: " << warning << '\n';
     }
     if (json) {
-        out << answer->json.dump() << '\n';
+        // Names and notes may hold bytes that are not UTF-8, where they came with a command or a table.
+        out << answer->json.dump(-1, ' ', false, Json::error_handler_t::replace) << '\n';
     } else {
         out << answer->text;
     }

@@ -62,9 +62,9 @@ Result<Answer> export_csv(const Globals& globals, const ExportOptions& options)
         Json lost = Json::array();
         for (const auto& gap : written->lost) {
             lost.push_back({{"table", gap.table},
-                            {"after", gap.from.empty() ? Json{nullptr} : Json{gap.from}},
-                            {"before", gap.to.empty() ? Json{nullptr} : Json{gap.to}},
-                            {"at_most", gap.at_most == 0 ? Json{nullptr} : Json{gap.at_most}}});
+                            {"after", gap.from.empty() ? Json(nullptr) : Json(gap.from)},
+                            {"before", gap.to.empty() ? Json(nullptr) : Json(gap.to)},
+                            {"at_most", gap.at_most == 0 ? Json(nullptr) : Json(gap.at_most)}});
             answer.warnings.push_back(gap_in_words(gap));
         }
         answer.json["lost"] = lost;

@@ -98,6 +98,8 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
         return Error{ErrorCode::Malformed,
                      source_name + ", line " + std::to_string(1 + std::ranges::count(before, '\n')) +
                          ": the JSON breaks off or has a character that does not belong there"};
+    } catch (const Json::out_of_range&) {
+        return Error{ErrorCode::Malformed, source_name + " has a number in its JSON that is beyond any measure"};
     }
     NamedRows rows;
     rows.source_name_ = std::move(source_name);

@@ -123,7 +123,11 @@ Result<std::vector<std::string>> photo_files(const fs::path& folder, std::vector
     for (fs::recursive_directory_iterator entry{photos, failure}, end; !failure && entry != end; entry.increment(failure)) {
         const auto path = entry->path().lexically_relative(folder).generic_string();
         const auto status = entry->symlink_status(failure);
-        if (fs::is_directory(status) || is_temporary_name(entry->path())) {
+        if (is_temporary_name(entry->path())) {
+            entry.disable_recursion_pending(); // A backup that is being written below photos/ is not in itself.
+            continue;
+        }
+        if (fs::is_directory(status)) {
             continue;
         }
         if (!fs::is_regular_file(status) || exchange::bag_path_fault(path)) {

@@ -77,6 +77,13 @@ TEST(NamedRows, SayWhereANumberIsNone)
     EXPECT_EQ(number.error().message, "lows, line 3: \"cold\" is no number (low_c)");
 }
 
+TEST(NamedRows, RefuseANumberBeyondAnyMeasure)
+{
+    const auto parsed = NamedRows::parse(R"({"date":["x"],"low_c":[1e999]})", "lows", kWanted);
+    ASSERT_FALSE(parsed);
+    EXPECT_EQ(parsed.error().code, ErrorCode::Malformed);
+}
+
 TEST(NamedRows, AgreeWithinJsonAboutHowManyRowsThereAre)
 {
     const auto parsed = NamedRows::parse(R"({"date":["a","b"],"low_c":[1,2,3]})", "lows", kWanted);

@@ -189,6 +189,34 @@ TEST_F(Backups, AFullDiskLeavesNothing)
     EXPECT_EQ(content_of(archive()).empty(), false);
 }
 
+TEST_F(Backups, AReadOnlyHouseholdIsBackedUpAndARefusingTargetIsTold)
+{
+    fs::create_directory(folder_ / "kept");
+    fs::create_directory(folder_ / "closed");
+    fs::permissions(folder_, fs::perms{0755});
+    fs::permissions(folder_ / "kept", fs::perms{0777});
+    fs::permissions(folder_ / "closed", fs::perms{0555});
+    fs::permissions(home() / "household.sqlite3", fs::perms{0444});
+    fs::permissions(home(), fs::perms{0555});
+    const auto outcome = in_child([&] {
+        constexpr uid_t kNobody = 65534; // Rights hold for everyone but root.
+        if (geteuid() == 0 && setuid(kNobody) != 0) {
+            return 2;
+        }
+        const auto refused = back_up(home(), folder_ / "closed/plants.zip", Existing::Refused, kToday);
+        if (refused || refused.error().code != ErrorCode::Unwritable) {
+            return 3;
+        }
+        if (!check_household(home())->sound()) {
+            return 4;
+        }
+        return back_up(home(), archive(), Existing::Refused, kToday) ? 7 : 5;
+    });
+    fs::permissions(home(), fs::perms{0755});
+    EXPECT_EQ(outcome, 7);
+    EXPECT_TRUE(restore(archive(), folder_ / "new"));
+}
+
 TEST_F(Backups, KilledAtAnyMomentNoPartialFileIsSeen)
 {
     add_photo(std::string(4'000'000, 'p'));
@@ -218,6 +246,13 @@ TEST_F(Backups, KilledAtAnyMomentNoPartialFileIsSeen)
     EXPECT_GT(killed, 0);
     ASSERT_TRUE(back_up(home(), archive(), Existing::Replaced, kToday));
     EXPECT_EQ(names(), std::vector<std::string>{"plants.zip"}); // What the killed ones had begun is gone.
+}
+
+TEST_F(Backups, WrittenBelowThePhotosItIsNotInItself)
+{
+    const auto made = back_up(home(), home() / "photos/plants.zip", Existing::Refused, kToday);
+    ASSERT_TRUE(made) << made.error().message;
+    EXPECT_EQ(made->files, 1U);
 }
 
 TEST_F(Backups, RestoresIntoANewOrAnEmptyFolderAlone)
