@@ -10,7 +10,7 @@ namespace lathhouse::chart {
 void draw_plant(QPainter& painter, models::Habit habit, bool fruit, int clay, bool dark, const QRectF& room);
 
 /// A plant that stands for itself until a photo is chosen; a dashed pot where a place is free.
-class PlantDrawing : public SheetChart {
+class PlantDrawing : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
     /// Place of the habit in models::Habit; negative: a free place.
@@ -41,7 +41,7 @@ private:
 };
 
 /// What plants stand on: a slat with the shadow of its gaps below.
-class Lath : public SheetChart {
+class Lath : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ELEMENT
 

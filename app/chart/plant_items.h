@@ -6,7 +6,7 @@
 namespace lathhouse::chart {
 
 /// A chart of the page of one plant.
-class PlantChart : public SheetChart {
+class PlantChart : public lathhouse::chart::SheetChart {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(lathhouse::models::PlantModel* plant READ plant WRITE setPlant NOTIFY plantChanged REQUIRED)
@@ -24,7 +24,7 @@ private:
 };
 
 /// Readings, fit and events.
-class GrowthChart : public PlantChart {
+class GrowthChart : public lathhouse::chart::PlantChart {
     Q_OBJECT
     QML_ELEMENT
 
@@ -33,7 +33,7 @@ protected:
 };
 
 /// Lethal, harm, stress, at ease.
-class NightRuler : public PlantChart {
+class NightRuler : public lathhouse::chart::PlantChart {
     Q_OBJECT
     QML_ELEMENT
 
@@ -41,7 +41,7 @@ protected:
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 };
 
-class VerdictRing : public PlantChart {
+class VerdictRing : public lathhouse::chart::PlantChart {
     Q_OBJECT
     QML_ELEMENT
 
@@ -49,7 +49,7 @@ protected:
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 };
 
-class VerdictScale : public PlantChart {
+class VerdictScale : public lathhouse::chart::PlantChart {
     Q_OBJECT
     QML_ELEMENT
 

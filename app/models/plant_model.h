@@ -9,7 +9,7 @@ namespace lathhouse::models {
 
 /// The page of one plant: the one that is open in the collection. It reads nothing itself; what it shows is worked
 /// out in a thread from what the collection has read.
-class PlantModel : public SheetModel {
+class PlantModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")

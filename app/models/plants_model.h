@@ -12,7 +12,7 @@ namespace lathhouse::models {
 
 /// The page Plants: the collection on shelves and as a table, filters and finding, marking, and logging what was seen
 /// for one plant or several.
-class PlantsModel : public SheetModel {
+class PlantsModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")
