@@ -35,7 +35,9 @@ Result<void> quick_check(SQLite::Database& database, const std::filesystem::path
 
 /// Writes a copy in one piece, checks all of it (form, indexes, every row's rules) and that each table has as many
 /// rows, and only then gives it its name; an older file of that name is replaced.
+/// Where `version` is given, a copy of another version of the tables is an error.
 /// Errors: Unwritable, Damaged.
-Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy);
+Result<void> copy_verified(SQLite::Database& database, const std::filesystem::path& copy,
+                           std::optional<int> version = std::nullopt);
 
 } // namespace lathhouse::journal
