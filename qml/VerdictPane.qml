@@ -121,7 +121,7 @@ Column {
             font.pixelSize: Theme.smallSize
             Accessible.ignored: true
         }
-        NightRuler {
+        NeedsRuler {
             objectName: "nightRuler"
             width: parent.width
             height: Theme.px(74)

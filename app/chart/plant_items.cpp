@@ -27,7 +27,7 @@ void GrowthChart::draw(QPainter& painter, const ChartInk& ink, const QRectF& roo
     }
 }
 
-void NightRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+void NeedsRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
     if (plant() != nullptr && plant()->facts().needs) {
         draw_night_ruler(painter, ink, *plant()->facts().needs, plant()->words(), room);

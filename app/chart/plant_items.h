@@ -33,7 +33,7 @@ protected:
 };
 
 /// Lethal, harm, stress, at ease.
-class NightRuler : public lathhouse::chart::PlantChart {
+class NeedsRuler : public lathhouse::chart::PlantChart {
     Q_OBJECT
     QML_ELEMENT
 

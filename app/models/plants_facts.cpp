@@ -332,8 +332,9 @@ QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind)
 std::shared_ptr<const PlantsGround> plants_ground(PlantBook book, calendar::Date today, PlantsDepth depth)
 {
     // It keeps its place from here on: what is worked out refers to it.
+    auto household = book.facts.household();
     const auto made = std::make_shared<PlantsGround>(PlantsGround{.book = std::move(book),
-                                                                  .household = {},
+                                                                  .household = std::move(household),
                                                                   .today = today,
                                                                   .nights = {},
                                                                   .parts = {},
@@ -341,7 +342,6 @@ std::shared_ptr<const PlantsGround> plants_ground(PlantBook book, calendar::Date
                                                                   .verdicts = {}});
     auto& ground = *made;
     const auto& facts = ground.book.facts;
-    ground.household = facts.household();
     if (depth == PlantsDepth::Names) {
         return made;
     }

@@ -3,6 +3,7 @@
 #include "app/models/plant_door.h"
 #include "app/models/plant_habit.h"
 #include "app/models/tonight_facts.h"
+#include "app/words/words.h"
 #include "core/growth/recovery.h"
 #include "core/plan/round.h"
 
