@@ -84,7 +84,7 @@ Item {
         spacing: Theme.px(4)
 
         Heading {
-            text: qsTr("What %1 is like").arg(root.home.place)
+            text: qsTr("What the place is like")
             width: parent.width
             bottomPadding: Theme.px(6)
         }

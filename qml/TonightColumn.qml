@@ -124,44 +124,6 @@ Column {
         text: root.tonight.said
         font.pixelSize: Theme.smallSize
     }
-    Column {
-        objectName: "tonightPlants"
-        visible: root.tonight.plants.count > 0
-        width: root.width
-        Accessible.role: Accessible.List
-        Accessible.name: qsTr("Plants outdoors tonight")
-
-        Item {
-            width: root.width
-            height: Theme.px(22)
-
-            Words {
-                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[0] : ""
-                quiet: true
-                font.pixelSize: Theme.smallSize
-            }
-            Words {
-                anchors.horizontalCenter: parent.horizontalCenter
-                text: qsTr("tonight’s low at the plant, %1; striped: harms").arg(root.tonight.unit)
-                quiet: true
-                font.pixelSize: Theme.smallSize
-            }
-            Words {
-                anchors.right: parent.right
-                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[1] : ""
-                quiet: true
-                font.pixelSize: Theme.smallSize
-            }
-        }
-        Repeater {
-            model: root.tonight.plants
-
-            TonightPlantRow {
-                width: root.width
-                zeroAt: root.tonight.rulerZero
-            }
-        }
-    }
     Words {
         visible: root.tonight.hasSpot
         width: root.width
@@ -224,6 +186,44 @@ Column {
             reason: qsTr("Key T")
             on: root.asTable
             onClicked: root.tableAsked()
+        }
+    }
+    Column {
+        objectName: "tonightPlants"
+        visible: root.tonight.plants.count > 0
+        width: root.width
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Plants outdoors tonight")
+
+        Item {
+            width: root.width
+            height: Theme.px(22)
+
+            Words {
+                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[0] : ""
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+            Words {
+                anchors.horizontalCenter: parent.horizontalCenter
+                text: qsTr("tonight’s low at the plant, %1; striped: harms").arg(root.tonight.unit)
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+            Words {
+                anchors.right: parent.right
+                text: root.tonight.ruler.length > 1 ? root.tonight.ruler[1] : ""
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+        }
+        Repeater {
+            model: root.tonight.plants
+
+            TonightPlantRow {
+                width: root.width
+                zeroAt: root.tonight.rulerZero
+            }
         }
     }
     Rectangle {

@@ -51,8 +51,8 @@ std::optional<plan::DateSpan> first_sowing(const std::optional<plan::SowingSeaso
 struct Lot {
     const home::SeedLot* lot;
     const plants::SeedKind* kind = nullptr;
-    std::optional<home::LotRate> rate;
-    std::optional<home::LotJudgement> judgement;
+    std::optional<home::LotRate> rate{};
+    std::optional<home::LotJudgement> judgement{};
     plan::SowingPlan sowing{};
 };
 

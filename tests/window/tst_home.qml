@@ -121,7 +121,7 @@ Item {
             settle();
             compare(household.home.error, "");
             compare(household.home.nights.count, nights + 1);
-            compare(household.home.nights.at(0, "low"), "5.4 °C");
+            compare(household.home.nights.at(0, "low"), "5.4\u202f°C");
             compare(household.home.nights.at(0, "sky"), "cloud or wind");
             verify((named("homeSaid") as Text).text.startsWith("Kept: 5.4"));
             compare(field.text, "");
@@ -130,7 +130,7 @@ Item {
             keyClick(Qt.Key_Return);
             settle();
             compare(household.home.nights.count, nights + 1);
-            compare(household.home.nights.at(0, "low"), "5.0 °C");
+            compare(household.home.nights.at(0, "low"), "5.0\u202f°C");
         }
 
         function test_arrowsInTheFieldStayThere() {
@@ -150,7 +150,7 @@ Item {
         function test_narrowStacks() {
             page.narrow = true;
             const place = named("homePlace");
-            verify(place.height > named("placeMap").height + 100);
+            tryVerify(() => place.height > named("placeMap").height + 100);
             keyClick(Qt.Key_PageDown);
             verify((named("homeSheet") as Flickable).contentY > 0);
         }
