@@ -2,9 +2,12 @@
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/models/household_year.h"
+#include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/window.h"
+#include "core/base/parse.h"
 #include "core/home/demonstration.h"
+#include "core/home/demonstration_story.h"
 
 #include <algorithm>
 #include <iostream>
@@ -18,20 +21,40 @@ using namespace lathhouse;
 struct Shown {
     home::Household household;
     std::vector<home::Event> history; ///< Of the demonstration; a folder's is read by the round itself.
+    std::vector<home::Measurement> measurements; ///< Of the same.
     bool from_folder;
 };
+
+/// The demonstration with what its grower wrote down of the plants that are still there.
+Shown with_story(const home::Demonstration& shown, const home::Story& story)
+{
+    Shown all{shown.household, shown.history, {}, false};
+    for (const auto& event : story.events) {
+        if (!event.plant || shown.household.plant(*event.plant) != nullptr) {
+            all.history.push_back(event);
+        }
+    }
+    std::ranges::stable_sort(all.history, {}, &home::Event::happened);
+    for (const auto& of : story.measurements) {
+        if (shown.household.plant(of.plant) != nullptr) {
+            all.measurements.push_back(of);
+        }
+    }
+    return all;
+}
 
 /// For a self-test, and where the caller has no household, the demonstration.
 Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
 {
     if (request.self_test || (!cli::has_household(globals) && !globals.home_given)) {
-        return home::demonstration({.today = globals.today}).transform([](const home::Demonstration& shown) {
-            return Shown{shown.household, shown.history, false};
+        const home::DemonstrationOptions options{.today = globals.today};
+        return home::demonstration(options).transform([&](const home::Demonstration& shown) {
+            return with_story(shown, home::tell_story(options, shown));
         });
     }
     return cli::household_of(globals, cli::WithoutHousehold::IsAnError)
         .transform([](const home::Household& own) {
-            return Shown{own, {}, true};
+            return Shown{own, {}, {}, true};
         });
 }
 
@@ -39,17 +62,46 @@ Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRe
 struct Doors {
     models::RoundSource round;
     models::HouseholdDoor others;
+    models::PlantDoor plants;
 };
 
 Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
 {
     if (shown.from_folder) {
         const auto load = [globals] { return cli::household_facts(globals); };
-        return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load)};
+        return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load),
+                models::plants_in_folder(globals.home, load)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
-    return {models::round_in_memory(household), models::door_to_memory(household)};
+    return {models::round_in_memory(household), models::door_to_memory(household),
+            models::plants_in_memory(household, shown.measurements)};
+}
+
+struct PageAsked {
+    std::string page;
+    int plant = 0;
+};
+
+/// The page of `--page`, of one plant with "plant:ID". Errors: WrongUsage with what it takes.
+Result<PageAsked> page_asked(const std::string& word)
+{
+    constexpr std::string_view kPlant = "plant:";
+    if (word.empty()) {
+        return PageAsked{"year"};
+    }
+    if (word.starts_with(kPlant)) {
+        const auto id = parse_integer(word.substr(kPlant.size()));
+        if (id && *id > 0) {
+            return PageAsked{"plants", *id};
+        }
+    }
+    if (std::ranges::find(window_pages(), word) != window_pages().end()) {
+        return PageAsked{word};
+    }
+    return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
+                                            "\"; --page takes round, year, plants, seeds, home, or plant:ID with the "
+                                            "number of a plant"};
 }
 
 int report(const Error& error)
@@ -63,9 +115,9 @@ int report(const Error& error)
 int main(int argc, char** argv)
 {
     const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
-        if (!request.page.empty() && std::ranges::find(window_pages(), request.page) == window_pages().end()) {
-            return report({ErrorCode::WrongUsage, "there is no page \"" + request.page +
-                                                      "\"; --page takes round, year, seeds or home"});
+        const auto asked = page_asked(request.page);
+        if (!asked) {
+            return report(asked.error());
         }
         const auto to_show = household_to_show(globals, request);
         if (!to_show) {
@@ -81,10 +133,12 @@ int main(int argc, char** argv)
                               .solver = std::move(shown.solver),
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
+                              .plants = std::move(doors.plants),
                               .units = globals.units == words::UnitSystem::UsCustomary
                                            ? models::Units::Us
                                            : models::Units::Metric,
-                              .page = request.page.empty() ? "year" : request.page,
+                              .page = asked->page,
+                              .plant = asked->plant,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
         if (request.picture) {

@@ -1,6 +1,8 @@
 #include "app/window.h"
 
 #include "app/models/home_model.h"
+#include "app/models/plant_model.h"
+#include "app/models/plants_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
@@ -126,19 +128,23 @@ std::map<std::string, int> hands_of(const models::YearData& year)
 }
 
 /// What one page writes is read by the others that were opened.
-void connect_pages(models::RoundModel& round, models::TonightModel& tonight, models::SeedsModel& seeds,
-                   models::HomeModel& home)
+void connect_pages(models::RoundModel& round, models::TonightModel& tonight, models::PlantsModel& plants,
+                   models::SeedsModel& seeds, models::HomeModel& home)
 {
     const auto follow_round = [&round] {
         if (round.known()) {
             round.reload();
         }
     };
-    for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&seeds),
+    for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&plants), static_cast<models::SheetModel*>(&seeds),
                                      static_cast<models::SheetModel*>(&home)}) {
         QObject::connect(page, &models::SheetModel::written, &round, follow_round);
     }
     QObject::connect(&home, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&plants, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&plants, &models::SheetModel::written, &home, &models::SheetModel::follow);
+    QObject::connect(&home, &models::SheetModel::written, &plants, &models::SheetModel::follow);
+    QObject::connect(&round, &models::RoundModel::written, &plants, &models::SheetModel::follow);
     QObject::connect(&tonight, &models::SheetModel::written, &home, &models::SheetModel::follow);
     QObject::connect(&seeds, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &tonight, &models::SheetModel::follow);
@@ -149,7 +155,7 @@ void connect_pages(models::RoundModel& round, models::TonightModel& tonight, mod
 
 const std::vector<std::string>& window_pages()
 {
-    static const std::vector<std::string> kPages{"round", "year", "seeds", "home"};
+    static const std::vector<std::string> kPages{"round", "year", "plants", "seeds", "home"};
     return kPages;
 }
 
@@ -177,10 +183,15 @@ int run_window(int& argc, char** argv, WindowOptions options)
     const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
     models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});
     models::TonightModel tonight(options.door, look);
+    models::PlantsModel plants(options.plants, look);
+    models::PlantModel plant(plants);
     models::SeedsModel seeds(options.door, look);
     models::HomeModel home(options.door, look);
     home.setSection(options.home_section);
-    connect_pages(round, tonight, seeds, home);
+    connect_pages(round, tonight, plants, seeds, home);
+    if (options.plant != 0) {
+        plants.openId(options.plant);
+    }
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units));
     QQmlApplicationEngine engine;
@@ -196,6 +207,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     engine.setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(&year)},
                                  {QStringLiteral("round"), QVariant::fromValue(&round)},
                                  {QStringLiteral("tonight"), QVariant::fromValue(&tonight)},
+                                 {QStringLiteral("plants"), QVariant::fromValue(&plants)},
+                                 {QStringLiteral("plant"), QVariant::fromValue(&plant)},
                                  {QStringLiteral("seeds"), QVariant::fromValue(&seeds)},
                                  {QStringLiteral("home"), QVariant::fromValue(&home)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
@@ -238,7 +251,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 answer["pages"].push_back(page.toStdString());
             }
             // A page that cannot be read is a fault as well.
-            for (const QString& error : {round.error(), tonight.error(), seeds.error(), home.error()}) {
+            for (const QString& error : {round.error(), tonight.error(), plants.error(), plant.error(), seeds.error(), home.error()}) {
                 if (!error.isEmpty()) {
                     messages().warnings.append(error);
                 }
@@ -257,7 +270,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     if (ends_by_itself) {
         // Once everything is there and drawn; a self-test goes on to the other pages first.
         const auto when_planned = [&] {
-            if (year.planning() || round.working() || tonight.working() || seeds.working() || home.working() ||
+            if (year.planning() || round.working() || tonight.working() || plants.working() || plant.working() ||
+                seeds.working() || home.working() ||
                 first_frame < 0) {
                 return false;
             }
@@ -270,6 +284,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
                         pages.append(next);
                         return false;
                     }
+                }
+                // The page of a plant is one of its own; the first is as good as another.
+                if (plants.opened() == 0 && plants.count() > 0) {
+                    window->grabWindow();
+                    window->setProperty("page", QStringLiteral("plants"));
+                    plants.openId(plants.facts().cards.front().id);
+                    return false;
                 }
             }
             QTimer::singleShot(50, window, finish);

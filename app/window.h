@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
@@ -17,8 +18,10 @@ struct WindowOptions {
     models::YearSolver solver;
     models::RoundSource round;
     models::HouseholdDoor door; ///< The other pages read and write by it.
+    models::PlantDoor plants;   ///< The page Plants.
     models::Units units = models::Units::Metric;
     std::string page = "year";          ///< One of window_pages: what is shown first.
+    int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.
     int home_section = 0;               ///< Of the page Home: 0 place, 1 spots, 2 thermometer.
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.

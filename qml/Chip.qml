@@ -10,6 +10,9 @@ T.Button {
     property int spotColour: -1
     property string reason: ""
     property bool on: false
+    /// Where the words begin; negative: in the middle, or beside the swatch.
+    property real textX: -1
+    readonly property real textWidth: widest.width
 
     implicitWidth: Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0)
     implicitHeight: Theme.px(28)
@@ -56,7 +59,7 @@ T.Button {
         }
         Text {
             anchors.verticalCenter: parent.verticalCenter
-            x: root.spotColour >= 0 ? Theme.px(32) : Math.round((parent.width - width) / 2)
+            x: root.textX >= 0 ? root.textX : root.spotColour >= 0 ? Theme.px(32) : Math.round((parent.width - width) / 2)
             text: root.text
             color: Theme.ink
             font.family: Theme.textFamily

@@ -9,9 +9,11 @@ Window {
     required property YearModel year
     required property RoundModel round
     required property TonightModel tonight
+    required property PlantsModel plants
+    required property PlantModel plant
     required property SeedsModel seeds
     required property HomeModel home
-    /// "round", "year", "seeds" or "home".
+    /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
     property bool complete: false
@@ -47,6 +49,9 @@ Window {
             root.tonight.start();
             root.round.start();
             roundPage.forceActiveFocus();
+        } else if (root.page === "plants") {
+            root.plants.start();
+            plantsPage.forceActiveFocus();
         } else if (root.page === "seeds") {
             root.seeds.start();
             seedsPage.forceActiveFocus();
@@ -65,6 +70,10 @@ Window {
     Shortcut {
         sequences: ["2", "Alt+2"]
         onActivated: root.page = "year"
+    }
+    Shortcut {
+        sequences: ["3", "Alt+3"]
+        onActivated: root.page = "plants"
     }
     Shortcut {
         sequences: ["4", "Alt+4"]
@@ -128,6 +137,18 @@ Window {
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "year"
+    }
+    PlantsPage {
+        id: plantsPage
+        objectName: "plantsPage"
+        visible: root.page === "plants"
+        plants: root.plants
+        plant: root.plant
+        narrow: root.narrow
+        wide: root.wide
+        anchors.fill: sheet
+        anchors.margins: 1
+        focus: root.page === "plants"
     }
     SeedsPage {
         id: seedsPage

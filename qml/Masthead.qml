@@ -14,10 +14,9 @@ Item {
     required property string page
     /// Plants that must come in tonight; 0: none.
     property int carries: 0
-    readonly property list<string> pages: ["round", "year", "seeds", "home"]
-    readonly property list<string> names: [qsTr("Round"), qsTr("Year"), qsTr("Seeds"), qsTr("Home")]
-    /// The third key is that of the plants.
-    readonly property list<int> keys: [1, 2, 4, 5]
+    readonly property list<string> pages: ["round", "year", "plants", "seeds", "home"]
+    readonly property list<string> names: [qsTr("Round"), qsTr("Year"), qsTr("Plants"), qsTr("Seeds"), qsTr("Home")]
+    readonly property list<int> keys: [1, 2, 3, 4, 5]
     readonly property real tabsX: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
     readonly property real tabWidth: root.narrow ? Math.min(Theme.px(76), Math.floor((root.width - root.tabsX - 12) / root.pages.length)) : Theme.px(root.wide ? 104 : 92)
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth

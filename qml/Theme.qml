@@ -43,6 +43,7 @@ QtObject {
     readonly property color dusk: root.pick("#B9C7DB", "#2A3A55", "#FFFFFF")
     readonly property color dawn: root.pick("#F0DDD2", "#4A3A40", "#FFFFFF")
     readonly property color straw: root.pick("#F7E6B5", "#5A4C28", "#FFFFFF")
+    readonly property color lath: root.pick("#C9BDA9", "#5B5A55", "#767676")
     readonly property bool skyColoured: !root.contrast
 
     // Spots in their fixed order; each has its own pattern in the charts.

@@ -283,4 +283,56 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
     return recovery;
 }
 
+std::vector<FittedDay> fitted_course(SeriesKind kind, std::span<const SeriesReading> readings, calendar::Date event,
+                                     const GrowthClock& clock, int step_days)
+{
+    constexpr double kStands = 0.05; // Of a usual day of the series.
+    std::vector<FittedDay> course;
+    if (readings.empty()) {
+        return course;
+    }
+    const SeriesTime time{readings, event, clock, nullptr};
+    if (time.stands()) {
+        return course;
+    }
+    std::vector<ClockReading> on_clock;
+    for (const auto& reading : readings) {
+        const double weeks = time.weeks(reading.date);
+        on_clock.push_back({reading.date > event ? std::max(weeks, 1e-9) : std::min(weeks, 0.0), reading.value});
+    }
+    const auto model = RecoveryModel::of(kind, on_clock);
+    if (!model) {
+        return course;
+    }
+    const auto add = [&](calendar::Date date) {
+        double weeks = time.weeks(date);
+        weeks = date > event ? std::max(weeks, 1e-9) : std::min(weeks, 0.0);
+        const auto expected = model->expected_at(weeks, kIntervalLevel);
+        const double counts = (time.weeks(date + calendar::Days{step_days}) - time.weeks(date)) * kDaysOfWeek / step_days;
+        course.push_back({date, back_transformed(kind, expected.middle), back_transformed(kind, expected.low),
+                          back_transformed(kind, expected.high),
+                          date > event ? std::optional{back_transformed(kind, model->undisturbed_at(weeks))}
+                                       : std::nullopt,
+                          counts < kStands});
+    };
+    const auto last = readings.back().date;
+    bool event_is_there = event < readings.front().date || event > last;
+    for (auto date = readings.front().date; date < last; date += calendar::Days{step_days}) {
+        if (!event_is_there && date >= event) {
+            event_is_there = true;
+            if (date > event) {
+                add(event);
+            }
+        }
+        add(date);
+    }
+    if (!event_is_there) {
+        add(event);
+    }
+    if (course.empty() || course.back().date < last) {
+        add(last);
+    }
+    return course;
+}
+
 } // namespace lathhouse::growth

@@ -67,4 +67,20 @@ inline constexpr double kIntervalLevel = 0.9;
 Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, calendar::Date event,
                      const GrowthClock& clock, const SparedClock* spared = nullptr);
 
+/// A day of a fitted course, in the unit of the readings.
+struct FittedDay {
+    calendar::Date date;
+    double middle;
+    double low; ///< Where the middle lies, kIntervalLevel.
+    double high;
+    std::optional<double> undisturbed; ///< Had nothing happened; after the event alone.
+    bool clock_stands; ///< Next to nothing counts on the growth clock from this day to the next one of the course.
+};
+
+/// What the model behind a judgement expects between the first and the last reading, for a chart: days at most
+/// `step_days` apart, the event among them. Empty where nothing is judged for want of readings or growing time.
+/// Arguments as recovery_of; step_days is 1 at least.
+std::vector<FittedDay> fitted_course(SeriesKind kind, std::span<const SeriesReading> readings, calendar::Date event,
+                                     const GrowthClock& clock, int step_days);
+
 } // namespace lathhouse::growth

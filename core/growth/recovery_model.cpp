@@ -294,6 +294,39 @@ double RecoveryModel::level() const
     });
 }
 
+RecoveryModel::Expected RecoveryModel::expected_at(double weeks, double interval_level) const
+{
+    const auto contrast_of = [&](const Model& model) {
+        Columns contrast{};
+        contrast[kLevel] = 1.0;
+        if (weeks <= 0.0) {
+            contrast[kBefore] = weeks;
+            return contrast;
+        }
+        contrast[kStep] = 1.0;
+        contrast[kNow] = model.change ? std::max(weeks - *model.change, 0.0) : weeks;
+        if (model.change) {
+            contrast[kBetween] = std::min(weeks, *model.change);
+        }
+        return contrast;
+    };
+    const double middle = mean([&](const Model& model) { return value_of(contrast_of(model), model.fit); });
+    const double variance = mean([&](const Model& model) {
+        const Columns contrast = contrast_of(model);
+        const double away = value_of(contrast, model.fit) - middle;
+        return std::max(variance_of(contrast, model.fit), 0.0) + away * away;
+    });
+    const double freedom = mean([](const Model& model) { return model.fit.freedom; });
+    const double reach =
+        boost::math::quantile(boost::math::students_t{freedom}, 0.5 + interval_level / 2.0) * std::sqrt(variance);
+    return {middle, middle - reach, middle + reach};
+}
+
+double RecoveryModel::undisturbed_at(double weeks) const
+{
+    return mean([&](const Model& model) { return model.fit.parameters[kLevel] + weeks * model.fit.parameters[kBefore]; });
+}
+
 double RecoveryModel::step() const
 {
     return models_.front().fit.parameters[kStep];

@@ -49,6 +49,16 @@ public:
     double rate_now() const;
     /// The level now, transformed.
     double level() const;
+    /// What the models together expect of a reading at that time, and between what the middle of such readings lies:
+    /// by their mean and variance (within and between models) and Student's t. Transformed.
+    struct Expected {
+        double middle;
+        double low;
+        double high;
+    };
+    Expected expected_at(double weeks, double interval_level) const;
+    /// As though nothing had happened: growth before the event, carried on.
+    double undisturbed_at(double weeks) const;
     double scale() const { return scale_; } ///< Of one reading's error, where spread_ratio is 1.
     /// The step at the event in the model without a later change.
     double step() const;

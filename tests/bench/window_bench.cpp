@@ -1,4 +1,9 @@
+#include "app/models/home_model.h"
+#include "app/models/plant_model.h"
+#include "app/models/plants_model.h"
 #include "app/models/round_model.h"
+#include "app/models/seeds_model.h"
+#include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "tests/window/demonstration_year.h"
 
@@ -111,6 +116,11 @@ private:
 struct Opened {
     std::unique_ptr<models::YearModel> model;
     std::unique_ptr<models::RoundModel> round;
+    std::unique_ptr<models::TonightModel> tonight;
+    std::unique_ptr<models::PlantsModel> plants;
+    std::unique_ptr<models::PlantModel> plant;
+    std::unique_ptr<models::SeedsModel> seeds;
+    std::unique_ptr<models::HomeModel> home;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
     double first_frame = 0.0;
@@ -131,14 +141,26 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
     opened.model = std::make_unique<models::YearModel>(
         std::move(shown->year), std::move(shown->solver),
         models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
-    // The round is read only when its page is opened; here it is not.
+    // The other pages are read only when they are opened; here they are not.
     opened.round = std::make_unique<models::RoundModel>(
         models::no_round({ErrorCode::NotFound, "the round is not measured here"}),
         models::RoundLook{models::shown_today(), models::YearWords(models::Units::Metric)});
+    const Error unread{ErrorCode::NotFound, "this page is not measured here"};
+    const models::TodayLook look{models::shown_today(), models::YearWords(models::Units::Metric)};
+    opened.tonight = std::make_unique<models::TonightModel>(models::no_door(unread), look);
+    opened.plants = std::make_unique<models::PlantsModel>(models::no_plants(unread), look);
+    opened.plant = std::make_unique<models::PlantModel>(*opened.plants);
+    opened.seeds = std::make_unique<models::SeedsModel>(models::no_door(unread), look);
+    opened.home = std::make_unique<models::HomeModel>(models::no_door(unread), look);
     opened.engine = std::make_unique<QQmlApplicationEngine>();
     opened.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     opened.engine->setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(opened.model.get())},
                                          {QStringLiteral("round"), QVariant::fromValue(opened.round.get())},
+                                         {QStringLiteral("tonight"), QVariant::fromValue(opened.tonight.get())},
+                                         {QStringLiteral("plants"), QVariant::fromValue(opened.plants.get())},
+                                         {QStringLiteral("plant"), QVariant::fromValue(opened.plant.get())},
+                                         {QStringLiteral("seeds"), QVariant::fromValue(opened.seeds.get())},
+                                         {QStringLiteral("home"), QVariant::fromValue(opened.home.get())},
                                          {QStringLiteral("scheme"), QStringLiteral("light")}});
     opened.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
     if (opened.engine->rootObjects().isEmpty()) {

@@ -3,6 +3,7 @@
 #include "core/climate/place_climate.h"
 #include "core/climate/station_table.h"
 #include "core/home/demonstration.h"
+#include "core/home/demonstration_story.h"
 
 #include <algorithm>
 #include <functional>
@@ -39,6 +40,36 @@ Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
                             calendar::start_of_day_utc(found),
                             "",
                             {{"pest", "mealybug"}}});
+    return facts;
+}
+
+std::vector<home::Measurement> demonstration_measurements(calendar::Date today)
+{
+    const home::DemonstrationOptions options{.today = today};
+    const auto shown = home::demonstration(options);
+    std::vector<home::Measurement> measurements;
+    if (shown) {
+        for (const auto& of : home::tell_story(options, *shown).measurements) {
+            if (shown->household.plant(of.plant) != nullptr) {
+                measurements.push_back(of);
+            }
+        }
+    }
+    return measurements;
+}
+
+plan::HouseholdFacts with_harm(plan::HouseholdFacts facts, calendar::Date today)
+{
+    const home::DemonstrationOptions options{.today = today};
+    const auto shown = home::demonstration(options);
+    if (shown) {
+        for (const auto& event : home::tell_story(options, *shown).events) {
+            if (event.plant && shown->household.plant(*event.plant) != nullptr) {
+                facts.events.push_back(event);
+            }
+        }
+        std::ranges::stable_sort(facts.events, {}, &home::Event::happened);
+    }
     return facts;
 }
 

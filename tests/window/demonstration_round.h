@@ -2,13 +2,21 @@
 
 #include "core/base/result.h"
 #include "core/calendar/date.h"
+#include "core/home/measurement.h"
 #include "core/plan/round_parts.h"
+
+#include <vector>
 
 namespace lathhouse::models {
 
 /// What the round of the demonstration household is made of, with mealybugs found on one plant six days
 /// before `today`, so that all three classes of plants are there.
 Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today);
+
+/// What was measured of its plants.
+std::vector<home::Measurement> demonstration_measurements(calendar::Date today);
+/// The same with weed-killer that drifted over two plants, so that there is growth to be judged.
+plan::HouseholdFacts with_harm(plan::HouseholdFacts facts, calendar::Date today);
 
 /// The same with a forecast of ten nights, tonight clear, calm and cold, with a thermometer log of the outdoor
 /// spot, and with the three plants that mind cold most standing there.

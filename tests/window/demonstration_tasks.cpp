@@ -29,11 +29,13 @@ void DemonstrationRound::renew(const QString& kind)
     const auto& facts = kept_facts();
     models::RoundSource source;
     models::HouseholdDoor door;
+    models::PlantDoor plants;
     if (!facts || kind == QLatin1String("broken")) {
         error_ = facts ? QString{} : models::text(facts.error().message);
         const Error why = facts ? Error{ErrorCode::NotFound, "the folder is gone"} : facts.error();
         source = models::no_round(why);
         door = models::no_door(why);
+        plants = models::no_plants(why);
     } else {
         auto of = *facts;
         if (kind == QLatin1String("empty")) {
@@ -42,21 +44,25 @@ void DemonstrationRound::renew(const QString& kind)
             of.events.clear();
         } else if (kind == QLatin1String("cold")) {
             of = models::with_cold_night(std::move(of), kToday);
+        } else if (kind == QLatin1String("harm")) {
+            of = models::with_harm(std::move(of), kToday);
         } else if (kind == QLatin1String("seeds")) {
             of = models::with_seeds(std::move(of), kToday);
         }
         const auto household = std::make_shared<models::MemoryHousehold>(std::move(of));
         source = models::round_in_memory(household);
         door = models::door_to_memory(household);
+        plants = models::plants_in_memory(household, models::demonstration_measurements(kToday));
     }
     const models::TodayLook look{
         kToday, models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};
     auto before = std::move(model_); // Bindings leave them before they go.
     auto pages_before = std::move(pages_);
     model_ = std::make_unique<models::RoundModel>(std::move(source), models::RoundLook{look.today, look.words});
-    pages_ = std::make_unique<Pages>(door, look);
+    pages_ = std::make_unique<Pages>(door, plants, look);
     for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->tonight),
-                          static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->home)}) {
+                          static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->plants),
+                          static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);
     }
     emit roundChanged();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/home_model.h"
+#include "app/models/plant_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
@@ -21,6 +22,8 @@ class DemonstrationRound : public QObject {
     Q_PROPERTY(lathhouse::models::TonightModel* tonight READ tonight NOTIFY roundChanged)
     Q_PROPERTY(lathhouse::models::SeedsModel* seeds READ seeds NOTIFY roundChanged)
     Q_PROPERTY(lathhouse::models::HomeModel* home READ home NOTIFY roundChanged)
+    Q_PROPERTY(lathhouse::models::PlantsModel* plants READ plants NOTIFY roundChanged)
+    Q_PROPERTY(lathhouse::models::PlantModel* plant READ plant NOTIFY roundChanged)
     Q_PROPERTY(QString error READ error CONSTANT)
 
 public:
@@ -30,10 +33,12 @@ public:
     models::TonightModel* tonight() { return pages_ ? &pages_->tonight : nullptr; }
     models::SeedsModel* seeds() { return pages_ ? &pages_->seeds : nullptr; }
     models::HomeModel* home() { return pages_ ? &pages_->home : nullptr; }
+    models::PlantsModel* plants() { return pages_ ? &pages_->plants : nullptr; }
+    models::PlantModel* plant() { return pages_ ? &pages_->plant : nullptr; }
     QString error() const { return error_; }
 
     /// A round as at the start; "empty" has no plants, "broken" cannot be read, "cold" has a cold night ahead,
-    /// "seeds" has lots of seed.
+    /// "seeds" has lots of seed, "harm" has growth to be judged.
     Q_INVOKABLE void renew(const QString& kind = {});
     Q_INVOKABLE bool isDone(int row) const;
     Q_INVOKABLE QString taskOf(int row) const;
@@ -46,8 +51,10 @@ private:
         models::TonightModel tonight;
         models::SeedsModel seeds;
         models::HomeModel home;
-        Pages(const models::HouseholdDoor& door, const models::TodayLook& look)
-            : tonight(door, look), seeds(door, look), home(door, look)
+        models::PlantsModel plants;
+        models::PlantModel plant;
+        Pages(const models::HouseholdDoor& door, const models::PlantDoor& plants_door, const models::TodayLook& look)
+            : tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants)
         {
         }
     };

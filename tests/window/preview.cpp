@@ -10,7 +10,7 @@
 #include <string>
 #include <string_view>
 
-/// Draws a page: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE | PAGE [SECTION]]]. The year is that of
+/// Draws a page: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE | PAGE [SECTION] | plant ID]]. The year is that of
 /// the invented household with invented numbers, or of the demonstration household at the place; the other pages
 /// show the demonstration household with a cold night ahead and with seeds. SECTION is one of Home, from 0.
 int main(int argc, char** argv)
@@ -28,6 +28,11 @@ int main(int argc, char** argv)
                           .round = facts ? models::round_in_memory(*facts) : models::no_round(facts.error()),
                           .door = facts ? models::door_to_memory(std::make_shared<models::MemoryHousehold>(*facts))
                                         : models::no_door(facts.error()),
+                          .plants = facts ? models::plants_in_memory(std::make_shared<models::MemoryHousehold>(
+                                                                         models::with_harm(*facts, models::shown_today())),
+                                                                     models::demonstration_measurements(
+                                                                         models::shown_today()))
+                                          : models::no_plants(facts.error()),
                           .picture = std::nullopt};
     if (argc > 1) {
         options.picture = argv[1];
@@ -39,7 +44,10 @@ int main(int argc, char** argv)
     if (argc == 5 && std::string_view(argv[4]) == "us") {
         options.units = models::Units::Us;
     }
-    if (argc > 4 && is_page(argv[4])) {
+    if (argc == 6 && std::string_view(argv[4]) == "plant") {
+        options.page = "plants";
+        options.plant = std::atoi(argv[5]);
+    } else if (argc > 4 && is_page(argv[4])) {
         options.page = argv[4];
         options.home_section = argc > 5 ? std::atoi(argv[5]) : 0;
     } else if (argc > 5) {

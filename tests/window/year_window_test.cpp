@@ -1,4 +1,6 @@
 #include "app/models/home_model.h"
+#include "app/models/plant_model.h"
+#include "app/models/plants_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
@@ -58,6 +60,8 @@ protected:
         round = std::make_unique<models::RoundModel>(models::round_in_memory(household),
                                                      models::RoundLook{look.today, look.words, look.hands});
         tonight = std::make_unique<models::TonightModel>(door, look);
+        plants = std::make_unique<models::PlantsModel>(models::plants_in_memory(household), look);
+        plant = std::make_unique<models::PlantModel>(*plants);
         seeds = std::make_unique<models::SeedsModel>(door, look);
         home = std::make_unique<models::HomeModel>(door, look);
         engine = std::make_unique<QQmlApplicationEngine>();
@@ -65,6 +69,8 @@ protected:
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
                                       {"round", QVariant::fromValue(round.get())},
                                       {"tonight", QVariant::fromValue(tonight.get())},
+                                      {"plants", QVariant::fromValue(plants.get())},
+                                      {"plant", QVariant::fromValue(plant.get())},
                                       {"seeds", QVariant::fromValue(seeds.get())},
                                       {"home", QVariant::fromValue(home.get())},
                                       {"scheme", scheme},
@@ -103,6 +109,8 @@ protected:
     std::unique_ptr<models::YearModel> model;
     std::unique_ptr<models::RoundModel> round;
     std::unique_ptr<models::TonightModel> tonight;
+    std::unique_ptr<models::PlantsModel> plants;
+    std::unique_ptr<models::PlantModel> plant;
     std::unique_ptr<models::SeedsModel> seeds;
     std::unique_ptr<models::HomeModel> home;
     std::unique_ptr<QQmlApplicationEngine> engine;

@@ -1,0 +1,238 @@
+#include "app/models/plant_door.h"
+
+#include "core/journal/household_store.h"
+#include "core/journal/photo_book.h"
+
+#include <algorithm>
+#include <iterator>
+#include <mutex>
+#include <span>
+#include <utility>
+
+namespace lathhouse::models {
+
+namespace {
+
+using Direction = journal::HouseholdStore::Direction;
+
+bool is_it(const home::Event& event, const home::Entry& entry)
+{
+    const auto* other = std::get_if<home::Event>(&entry);
+    return other != nullptr && other->plant == event.plant && other->kind == event.kind && other->spot == event.spot &&
+           other->happened == event.happened && other->note == event.note && other->details == event.details;
+}
+
+bool is_it(const home::Measurement& measurement, const home::Entry& entry)
+{
+    const auto* other = std::get_if<home::Measurement>(&entry);
+    return other != nullptr && other->plant == measurement.plant && other->kind == measurement.kind &&
+           other->measured == measurement.measured && other->repeats == measurement.repeats;
+}
+
+/// Turns the entries one by one, in the order given; where one is another than thought, all are turned back.
+template <class Entries>
+Result<void> turn(journal::HouseholdStore& store, const Entries& entries, Direction direction, calendar::Instant now)
+{
+    const auto back = direction == Direction::Undo ? Direction::Redo : Direction::Undo;
+    int turned = 0;
+    for (const auto& entry : entries) {
+        const auto done = store.turn_last(direction, now);
+        const bool right = done && *done && is_it(entry, **done);
+        turned += done && *done ? 1 : 0;
+        if (right) {
+            continue;
+        }
+        for (; turned > 0; --turned) {
+            if (const auto again = store.turn_last(back, now); !again) {
+                return again.error();
+            }
+        }
+        return done ? something_else_came() : done.error();
+    }
+    return {};
+}
+
+Result<void> turn_in_folder(const std::filesystem::path& folder, const PlantEntries& entries, Direction direction,
+                            calendar::Instant now)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    if (!store) {
+        return store.error();
+    }
+    // What was entered last is taken back first.
+    auto events = entries.events;
+    auto measurements = entries.measurements;
+    if (direction == Direction::Undo) {
+        std::ranges::reverse(events);
+        std::ranges::reverse(measurements);
+    }
+    if (!events.empty()) {
+        return turn(*store, events, direction, now);
+    }
+    return turn(*store, measurements, direction, now);
+}
+
+Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::path& folder)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    if (!store) {
+        return store.error();
+    }
+    auto measurements = store->measurements();
+    if (!measurements) {
+        return measurements.error();
+    }
+    auto photos = journal::PhotoBook{*store}.photos();
+    if (!photos) {
+        return photos.error();
+    }
+    return PlantBook{std::move(facts), std::move(*measurements), std::move(*photos)};
+}
+
+/// Measurements beside a household in memory, which keeps none.
+class MeasuredInMemory {
+public:
+    explicit MeasuredInMemory(std::vector<home::Measurement> measurements) : kept_(std::move(measurements)) {}
+
+    std::vector<home::Measurement> all() const
+    {
+        const std::lock_guard lock(guard_);
+        return kept_;
+    }
+    void add(const std::vector<home::Measurement>& measurements)
+    {
+        const std::lock_guard lock(guard_);
+        std::ranges::copy(measurements, std::back_inserter(kept_));
+        std::ranges::stable_sort(kept_, {}, &home::Measurement::measured);
+    }
+    void remove(const std::vector<home::Measurement>& measurements)
+    {
+        const std::lock_guard lock(guard_);
+        for (const auto& of : measurements) {
+            if (const auto there = std::ranges::find(kept_, of); there != kept_.end()) {
+                kept_.erase(there);
+            }
+        }
+    }
+
+private:
+    mutable std::mutex guard_;
+    std::vector<home::Measurement> kept_;
+};
+
+/// What a change is taken back by.
+std::string name_of(const PlantEntries& entries)
+{
+    std::string name = "plants";
+    for (const auto& event : entries.events) {
+        name += ' ' + std::string{home::to_string(event.kind)} + ' ' + std::to_string(event.plant.value_or(0)) + ' ' +
+                std::to_string(event.spot.value_or(0)) + ' ' + event.note;
+    }
+    for (const auto& of : entries.measurements) {
+        name += ' ' + std::string{home::to_string(of.kind)} + ' ' + std::to_string(of.plant) + ' ' +
+                std::to_string(of.value());
+    }
+    return name;
+}
+
+} // namespace
+
+PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
+{
+    PlantDoor door;
+    door.load = [folder, load = std::move(load)]() -> Result<PlantBook> {
+        auto facts = load();
+        return facts ? book_of(std::move(*facts), folder) : Result<PlantBook>{facts.error()};
+    };
+    door.record = [folder](const PlantEntries& entries) -> Result<void> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        if (!entries.events.empty()) {
+            return store->record(std::span<const home::Event>{entries.events});
+        }
+        const auto ids = store->record(std::span<const home::Measurement>{entries.measurements});
+        return ids ? Result<void>{} : Result<void>{ids.error()};
+    };
+    door.take_back = [folder](const PlantEntries& entries, calendar::Instant now) {
+        return turn_in_folder(folder, entries, Direction::Undo, now);
+    };
+    door.bring_back = [folder](const PlantEntries& entries, calendar::Instant now) {
+        return turn_in_folder(folder, entries, Direction::Redo, now);
+    };
+    door.thumbnail = [folder](const home::Photo& photo) -> Result<std::filesystem::path> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        return journal::PhotoBook{*store}.thumbnail(photo);
+    };
+    door.keeps = true;
+    return door;
+}
+
+PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements)
+{
+    const auto measured = std::make_shared<MeasuredInMemory>(std::move(measurements));
+    PlantDoor door;
+    door.load = [household, measured]() -> Result<PlantBook> {
+        return PlantBook{household->facts(), measured->all(), {}};
+    };
+    door.record = [household, measured](const PlantEntries& entries) -> Result<void> {
+        for (const auto& of : entries.measurements) {
+            if (const auto sound = home::check(of); !sound) {
+                return sound.error();
+            }
+        }
+        const auto done = household->change(name_of(entries), [&](plan::HouseholdFacts& facts) -> Result<void> {
+            for (const auto& event : entries.events) {
+                const auto plant = std::ranges::find_if(
+                    facts.as_told.plants, [&](const home::Plant& of) { return of.id == event.plant; });
+                if (plant == facts.as_told.plants.end()) {
+                    return Error{ErrorCode::NotFound, "the plant is not there any more"};
+                }
+                if (event.kind == home::EventKind::Moved) {
+                    plant->spot = event.spot;
+                }
+                facts.events.push_back(event);
+            }
+            return {};
+        });
+        if (done) {
+            measured->add(entries.measurements);
+        }
+        return done;
+    };
+    door.take_back = [household, measured](const PlantEntries& entries, calendar::Instant) -> Result<void> {
+        const auto done = household->take_back(name_of(entries));
+        if (done) {
+            measured->remove(entries.measurements);
+        }
+        return done;
+    };
+    door.bring_back = [household, measured](const PlantEntries& entries, calendar::Instant) -> Result<void> {
+        const auto done = household->bring_back(name_of(entries));
+        if (done) {
+            measured->add(entries.measurements);
+        }
+        return done;
+    };
+    door.thumbnail = [](const home::Photo&) -> Result<std::filesystem::path> {
+        return Error{ErrorCode::NotFound, "a household in memory has no photos"};
+    };
+    door.keeps = false;
+    return door;
+}
+
+PlantDoor no_plants(Error why)
+{
+    return {.load = [why]() -> Result<PlantBook> { return why; },
+            .record = [why](const PlantEntries&) -> Result<void> { return why; },
+            .take_back = [why](const PlantEntries&, calendar::Instant) -> Result<void> { return why; },
+            .bring_back = [why](const PlantEntries&, calendar::Instant) -> Result<void> { return why; },
+            .thumbnail = [why](const home::Photo&) -> Result<std::filesystem::path> { return why; },
+            .keeps = false};
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "app/models/household_door.h"
+#include "core/home/measurement.h"
+#include "core/home/photo.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// All that the page Plants reads.
+struct PlantBook {
+    plan::HouseholdFacts facts;
+    std::vector<home::Measurement> measurements; ///< By date.
+    std::vector<home::Photo> photos;             ///< Oldest first.
+};
+
+/// What is written at once and taken back at once.
+struct PlantEntries {
+    std::vector<home::Event> events;
+    std::vector<home::Measurement> measurements;
+};
+
+/// Where the page Plants reads the household and writes what was seen; as HouseholdDoor.
+struct PlantDoor {
+    std::function<Result<PlantBook>()> load;
+    /// All of it or nothing.
+    std::function<Result<void>(const PlantEntries&)> record;
+    /// Takes entries back that were written last, or writes them again that were taken back last. Errors: NotFound
+    /// where something else was written since; then nothing is changed.
+    std::function<Result<void>(const PlantEntries&, calendar::Instant now)> take_back;
+    std::function<Result<void>(const PlantEntries&, calendar::Instant now)> bring_back;
+    /// The small picture of a photo, made where it is missing.
+    std::function<Result<std::filesystem::path>(const home::Photo&)> thumbnail;
+    /// Whether what is written outlasts the window.
+    bool keeps = true;
+};
+
+/// The household in a folder; `load` reads what other pages read as well.
+PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);
+/// A household without a folder, shared with other pages. It has no photos.
+PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements = {});
+/// No household at all; everything gives that error.
+PlantDoor no_plants(Error why);
+
+} // namespace lathhouse::models

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "app/models/plants_facts.h"
+#include "app/models/sheet_rows.h"
+#include "core/plan/plant_growth.h"
+
+#include <QStringList>
+
+#include <limits>
+#include <optional>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// What the chart of a plant's growth shows.
+struct GrowthChartData {
+    struct Mark {
+        calendar::Date date;
+        QString words;
+    };
+    plan::PlantGrowth growth;
+    std::vector<Mark> events; ///< Lozenges on full-height lines; the judged one among them.
+    std::vector<Mark> moves;  ///< "went out", "came in", or where to.
+    std::optional<calendar::Date> next_reading;
+    QString unit;  ///< "cm"; empty for counts.
+    double factor; ///< From the kept unit to the shown one.
+    bool logarithmic;
+    bool percent; ///< Shares are shown in parts of a hundred.
+};
+
+/// The nights of a plant and of its spot on one ruler.
+struct NightNeeds {
+    Celsius lethal;
+    Celsius damage;
+    Celsius safe;
+    Celsius heat;
+    std::optional<Celsius> here; ///< Usual low at its spot today.
+};
+
+/// A plant's page, in words; values only, so that a thread can make it.
+struct PlantFacts {
+    home::PlantId id = 0;
+    QString name;
+    QString botanical;
+    QString since; ///< "with you since May 2024; pot 9 L, about 6 kg"
+    std::vector<SheetRows::Row> chips;  ///< text, hand, reason.
+    std::vector<SheetRows::Row> photos; ///< source, date, words, newest, sentence.
+    QString photos_head;
+    QString photos_note;
+    std::vector<home::MeasurementKind> measures;
+    std::vector<SheetRows::Row> kinds; ///< text, on.
+    std::optional<GrowthChartData> chart;
+    QString chart_title;
+    QString chart_note;
+    QString chart_spoken;
+    int verdict = -1; ///< growth::Verdict; -1 without one.
+    /// Regained, with its interval; not a number: nothing can be said, or the interval is open there.
+    double share = std::numeric_limits<double>::quiet_NaN();
+    double share_low = std::numeric_limits<double>::quiet_NaN();
+    double share_high = std::numeric_limits<double>::quiet_NaN();
+    QString verdict_word;
+    QString verdict_after; ///< "after chemical damage on 9 July 2025"
+    QString verdict_words;
+    QString next_head; ///< "Measure again on Sat 30 May."
+    QString next_rest;
+    QString verdict_note; ///< "From 22 readings, 8 before and 14 after ..."
+    std::optional<NightNeeds> needs;
+    QString needs_spoken;
+    QString light_words;
+    std::vector<SheetRows::Row> hazards; ///< strong, rest, rust.
+    QStringList notes;                   ///< Sources and what they rest on.
+    std::vector<SheetRows::Row> readings; ///< date, value, change, by, sentence.
+    std::vector<SheetRows::Row> history;  ///< date, what, note, sentence; newest first.
+    bool gone = false; ///< It is not in the household (any more).
+};
+
+/// photos_shown: at most so many, spread over time. thumbnail: as PlantDoor.
+PlantFacts plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
+                       int photos_shown, const PlantDoor& door, const TodayLook& look);
+
+} // namespace lathhouse::models

@@ -1,0 +1,77 @@
+#include "app/models/plant_model.h"
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr int kMostPhotos = 24;
+
+} // namespace
+
+PlantModel::PlantModel(PlantsModel& plants, QObject* parent)
+    : SheetModel(parent), plants_(plants), chips_({"words", "hand", "reason"}),
+      photos_({"source", "date", "words", "newest", "sentence"}), kinds_({"words", "shown"}),
+      hazards_({"strong", "rest", "rust"}), readings_({"date", "value", "change", "repeats", "sentence"}),
+      history_({"date", "what", "note", "sentence"})
+{
+    connect(&plants_, &PlantsModel::openedChanged, this, [this] {
+        measure_.reset();
+        reload();
+    });
+    connect(&plants_, &PlantsModel::groundChanged, this, &SheetModel::reload);
+}
+
+void PlantModel::choose(int kind)
+{
+    if (kind >= 0 && kind < static_cast<int>(facts_.measures.size())) {
+        measure_ = facts_.measures[static_cast<std::size_t>(kind)];
+        reload();
+    }
+}
+
+void PlantModel::setPhotosShown(int photos)
+{
+    photos = std::clamp(photos, 1, kMostPhotos);
+    if (photos != photos_shown_) {
+        photos_shown_ = photos;
+        emit photosShownChanged();
+        if (photos_.rowCount() > 0) {
+            reload();
+        }
+    }
+}
+
+void PlantModel::read()
+{
+    const int id = plants_.opened();
+    const auto ground = plants_.facts().ground;
+    if (id == 0 || !ground) {
+        return;
+    }
+    const int number = ++asked_;
+    work<PlantFacts>(
+        [ground, id, measure = measure_, photos = photos_shown_, door = plants_.door(),
+         look = plants_.look()]() -> Result<PlantFacts> { return plant_facts(*ground, id, measure, photos, door, look); },
+        [this, number](Result<PlantFacts> made) {
+            if (number != asked_ || !made) {
+                return;
+            }
+            if (made->gone) {
+                plants_.close_missing(made->id);
+                return;
+            }
+            facts_ = std::move(*made);
+            chips_.show(facts_.chips);
+            photos_.show(facts_.photos);
+            kinds_.show(facts_.kinds);
+            hazards_.show(facts_.hazards);
+            readings_.show(facts_.readings);
+            history_.show(facts_.history);
+            set_known();
+            emit plantChanged();
+        });
+}
+
+} // namespace lathhouse::models

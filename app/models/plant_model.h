@@ -1,0 +1,117 @@
+#pragma once
+
+#include "app/models/plant_facts.h"
+#include "app/models/plants_model.h"
+
+#include <QPointer>
+
+namespace lathhouse::models {
+
+/// The page of one plant: the one that is open in the collection. It reads nothing itself; what it shows is worked
+/// out in a thread from what the collection has read.
+class PlantModel : public lathhouse::models::SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+    Q_PROPERTY(int plantId READ plantId NOTIFY plantChanged)
+    Q_PROPERTY(QString name READ name NOTIFY plantChanged)
+    Q_PROPERTY(QString botanical READ botanical NOTIFY plantChanged)
+    Q_PROPERTY(QString since READ since NOTIFY plantChanged)
+    /// Roles: words, hand, reason.
+    Q_PROPERTY(lathhouse::models::SheetRows* chips READ chips CONSTANT)
+    /// Roles: source, date, words, newest, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* photos READ photos CONSTANT)
+    Q_PROPERTY(QString photosHead READ photosHead NOTIFY plantChanged)
+    Q_PROPERTY(QString photosNote READ photosNote NOTIFY plantChanged)
+    /// Roles: words, shown.
+    Q_PROPERTY(lathhouse::models::SheetRows* kinds READ kinds CONSTANT)
+    Q_PROPERTY(bool hasChart READ hasChart NOTIFY plantChanged)
+    Q_PROPERTY(QString chartTitle READ chartTitle NOTIFY plantChanged)
+    Q_PROPERTY(QString chartNote READ chartNote NOTIFY plantChanged)
+    Q_PROPERTY(QString chartSpoken READ chartSpoken NOTIFY plantChanged)
+    /// Place of the verdict in growth::Verdict; -1 without one.
+    Q_PROPERTY(int verdict READ verdict NOTIFY plantChanged)
+    Q_PROPERTY(double share READ share NOTIFY plantChanged)
+    Q_PROPERTY(double shareLow READ shareLow NOTIFY plantChanged)
+    Q_PROPERTY(double shareHigh READ shareHigh NOTIFY plantChanged)
+    Q_PROPERTY(QString verdictWord READ verdictWord NOTIFY plantChanged)
+    Q_PROPERTY(QString verdictAfter READ verdictAfter NOTIFY plantChanged)
+    Q_PROPERTY(QString verdictWords READ verdictWords NOTIFY plantChanged)
+    Q_PROPERTY(QString verdictNote READ verdictNote NOTIFY plantChanged)
+    Q_PROPERTY(QString nextHead READ nextHead NOTIFY plantChanged)
+    Q_PROPERTY(QString nextRest READ nextRest NOTIFY plantChanged)
+    Q_PROPERTY(QString needsSpoken READ needsSpoken NOTIFY plantChanged)
+    Q_PROPERTY(QString lightWords READ lightWords NOTIFY plantChanged)
+    /// Roles: strong, rest, rust.
+    Q_PROPERTY(lathhouse::models::SheetRows* hazards READ hazards CONSTANT)
+    Q_PROPERTY(QStringList notes READ notes NOTIFY plantChanged)
+    /// Roles: date, value, change, repeats, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* readings READ readings CONSTANT)
+    /// Roles: date, what, note, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* history READ history CONSTANT)
+    Q_PROPERTY(int photosShown READ photosShown WRITE setPhotosShown NOTIFY photosShownChanged)
+
+public:
+    explicit PlantModel(PlantsModel& plants, QObject* parent = nullptr);
+
+    int plantId() const { return facts_.id; }
+    QString name() const { return facts_.name; }
+    QString botanical() const { return facts_.botanical; }
+    QString since() const { return facts_.since; }
+    SheetRows* chips() { return &chips_; }
+    SheetRows* photos() { return &photos_; }
+    QString photosHead() const { return facts_.photos_head; }
+    QString photosNote() const { return facts_.photos_note; }
+    SheetRows* kinds() { return &kinds_; }
+    bool hasChart() const { return facts_.chart.has_value(); }
+    QString chartTitle() const { return facts_.chart_title; }
+    QString chartNote() const { return facts_.chart_note; }
+    QString chartSpoken() const { return facts_.chart_spoken; }
+    int verdict() const { return facts_.verdict; }
+    double share() const { return facts_.share; }
+    double shareLow() const { return facts_.share_low; }
+    double shareHigh() const { return facts_.share_high; }
+    QString verdictWord() const { return facts_.verdict_word; }
+    QString verdictAfter() const { return facts_.verdict_after; }
+    QString verdictWords() const { return facts_.verdict_words; }
+    QString verdictNote() const { return facts_.verdict_note; }
+    QString nextHead() const { return facts_.next_head; }
+    QString nextRest() const { return facts_.next_rest; }
+    QString needsSpoken() const { return facts_.needs_spoken; }
+    QString lightWords() const { return facts_.light_words; }
+    SheetRows* hazards() { return &hazards_; }
+    QStringList notes() const { return facts_.notes; }
+    SheetRows* readings() { return &readings_; }
+    SheetRows* history() { return &history_; }
+    int photosShown() const { return photos_shown_; }
+    void setPhotosShown(int photos); ///< Held within 1 and 24.
+
+    const PlantFacts& facts() const { return facts_; }
+    const YearWords& words() const { return plants_.look().words; }
+    calendar::Date today() const { return plants_.look().today; }
+
+    /// Shows another of the plant's measures, by its place among the kinds.
+    Q_INVOKABLE void choose(int kind);
+
+signals:
+    void plantChanged();
+    void photosShownChanged();
+
+protected:
+    void read() override;
+
+private:
+    PlantsModel& plants_;
+    PlantFacts facts_;
+    std::optional<home::MeasurementKind> measure_;
+    int photos_shown_ = 6;
+    int asked_ = 0; ///< Pages asked for; only the last one is shown.
+    SheetRows chips_;
+    SheetRows photos_;
+    SheetRows kinds_;
+    SheetRows hazards_;
+    SheetRows readings_;
+    SheetRows history_;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "app/models/plant_door.h"
+#include "app/models/plant_habit.h"
+#include "app/models/tonight_facts.h"
+#include "app/words/words.h"
+#include "core/growth/recovery.h"
+#include "core/plan/round.h"
+
+#include <QString>
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// What is known of the household, with the day's plan once that is worked out. Made in a thread, never changed
+/// after that.
+struct PlantsGround {
+    PlantBook book;
+    home::Household household; ///< With the offsets that its thermometers have taught.
+    calendar::Date today;
+    std::shared_ptr<const climate::NightModel> nights; ///< The parts refer to it.
+    std::optional<plan::RoundParts> parts;                ///< None before the plan is made.
+    std::vector<plan::Task> tasks;                        ///< Of today.
+    std::map<home::PlantId, growth::Verdict> verdicts;    ///< By each plant's first measure.
+};
+
+/// A plant as it stands on its shelf, in words.
+struct PlantCard {
+    home::PlantId id;
+    QString name;
+    QString botanical;
+    QString spot; ///< Empty where it stands nowhere.
+    int shelf;    ///< Place among the shelves.
+    Habit habit;
+    bool fruit;
+    int clay;      ///< 0..3, of the pot.
+    QString state; ///< Two or three words; empty where nothing is to be said.
+    QString next;  ///< "to Roofed balcony Sat 30 May"; empty without a move ahead.
+    std::optional<calendar::Date> next_on;
+    QString hazard; ///< "poisonous to cats and dogs"; empty where nothing is known.
+    bool outdoors = false;
+    bool hardening = false;
+    bool look = false; ///< Something is to be looked at today, or pests may be on it.
+    bool poisonous = false;
+    bool apart = false;
+    std::optional<growth::Verdict> verdict;
+    std::string find; ///< Names in lower case.
+};
+
+/// A spot as a lath.
+struct PlantShelf {
+    home::SpotId spot; ///< -1: plants that stand nowhere.
+    QString name;
+    int hand;
+    int capacity;
+    QString nights; ///< "8 to 12 °C"; empty where nothing is known.
+    bool outdoors = false;
+};
+
+struct PlantsFacts {
+    std::shared_ptr<const PlantsGround> ground;
+    std::vector<PlantCard> cards;    ///< Shelf by shelf.
+    std::vector<PlantShelf> shelves; ///< In walking order.
+};
+
+enum class PlantsDepth { Names, Plan };
+/// Reads and works out. Names is quick; Plan takes the time of a year's plan.
+std::shared_ptr<const PlantsGround> plants_ground(PlantBook book, calendar::Date today, PlantsDepth depth);
+PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look);
+
+/// What a kind does to whom, short; empty where nothing is known.
+QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind);
+/// The kind of a plant in the reference; nullptr for one of the grower's own.
+const plants::PlantKind* kind_of(const home::Plant& plant);
+words::UnitSystem unit_system_of(const YearWords& words);
+
+} // namespace lathhouse::models

@@ -1,0 +1,162 @@
+#pragma once
+
+#include "app/models/plant_door.h"
+#include "app/models/plant_lists.h"
+#include "app/models/sheet_model.h"
+#include "app/models/sheet_rows.h"
+
+#include <optional>
+#include <set>
+
+namespace lathhouse::models {
+
+/// The page Plants: the collection on shelves and as a table, filters and finding, marking, and logging what was seen
+/// for one plant or several.
+class PlantsModel : public lathhouse::models::SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+    Q_PROPERTY(QString title READ title NOTIFY plantsChanged)
+    /// Plants of the household, shown or not.
+    Q_PROPERTY(int count READ count NOTIFY plantsChanged)
+    /// Those that have a plant; roles: filter, words ("Outdoors 7").
+    Q_PROPERTY(lathhouse::models::SheetRows* filters READ filters CONSTANT)
+    Q_PROPERTY(lathhouse::models::PlantShelves* shelves READ shelves CONSTANT)
+    Q_PROPERTY(lathhouse::models::PlantTable* table READ table CONSTANT)
+    Q_PROPERTY(int filter READ filter WRITE setFilter NOTIFY shownChanged)
+    Q_PROPERTY(QString find READ find WRITE setFind NOTIFY shownChanged)
+    Q_PROPERTY(bool byTable READ byTable WRITE setByTable NOTIFY shownChanged)
+    /// Column of the table by which it is sorted: 0 name, 1 spot, 2 state, 3 next move, 4 hazard.
+    Q_PROPERTY(int sortedBy READ sortedBy NOTIFY shownChanged)
+    Q_PROPERTY(bool descending READ descending NOTIFY shownChanged)
+    /// Plants to a line of a shelf.
+    Q_PROPERTY(int columns READ columns WRITE setColumns NOTIFY shownChanged)
+    /// Plants that are shown.
+    Q_PROPERTY(int shownCount READ shownCount NOTIFY shownChanged)
+    /// Place of the plant that the keys act on among those shown; -1 where none is.
+    Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY currentChanged)
+    Q_PROPERTY(int markedCount READ markedCount NOTIFY markedChanged)
+    /// Whom a log is for: "Weeping fig", "3 plants"; empty where there is none.
+    Q_PROPERTY(QString target READ target NOTIFY targetChanged)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
+    /// Roles: name, hand, number. The spots by the number that moves a plant there.
+    Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
+    /// What is measured, by Measure; roles: text, unit.
+    Q_PROPERTY(lathhouse::models::SheetRows* measures READ measures CONSTANT)
+    /// Id of the plant whose page is open; 0: none.
+    Q_PROPERTY(int opened READ opened NOTIFY openedChanged)
+    Q_PROPERTY(QString note READ note NOTIFY plantsChanged)
+
+public:
+    enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering };
+    Q_ENUM(Filter)
+    enum What { Watered, Fed, Measured, Noted, NewGrowth, Flowered };
+    Q_ENUM(What)
+
+    PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
+
+    QString title() const;
+    int count() const { return static_cast<int>(facts_.cards.size()); }
+    SheetRows* filters() { return &filters_; }
+    PlantShelves* shelves() { return &shelves_; }
+    PlantTable* table() { return &table_; }
+    int filter() const { return filter_; }
+    void setFilter(int filter); ///< Others than those of the enumeration are ignored.
+    QString find() const { return find_; }
+    void setFind(const QString& find);
+    bool byTable() const { return by_table_; }
+    void setByTable(bool by_table);
+    int sortedBy() const { return sorted_by_; }
+    bool descending() const { return descending_; }
+    int columns() const { return columns_; }
+    void setColumns(int columns); ///< Held within 1 and 24.
+    int shownCount() const { return shown().count(); }
+    int current() const { return current_; }
+    void setCurrent(int current); ///< Held within those shown.
+    int markedCount() const { return static_cast<int>(marked_.size()); }
+    QString target() const;
+    bool canUndo() const { return !written_.empty(); }
+    bool canRedo() const { return !undone_.empty(); }
+    SheetRows* spots() { return &spots_; }
+    SheetRows* measures() { return &measures_; }
+    int opened() const { return opened_; }
+    QString note() const;
+
+    const PlantsFacts& facts() const { return facts_; }
+    const TodayLook& look() const { return look_; }
+    const PlantDoor& door() const { return door_; }
+
+    /// Sorts the table by a column; the same once more turns it round.
+    Q_INVOKABLE void sortBy(int column);
+    /// Marks the plant at that place among those shown, or takes the mark off.
+    Q_INVOKABLE void mark(int shown);
+    Q_INVOKABLE void clearMarks();
+    /// Opens the page of the plant at that place among those shown, or of an id.
+    Q_INVOKABLE void open(int shown);
+    Q_INVOKABLE void openId(int id);
+    Q_INVOKABLE void close();
+    /// Closes the page of a plant that is not there, and says so.
+    void close_missing(int id);
+    /// Writes for the target that something happened today. number: the measured value in the shown unit, or parts of
+    /// nitrogen in a million of a feed (may be blank); measure: place among the measures; note may be blank but for
+    /// Noted. `error` says what is wrong with it; gives whether it was taken.
+    Q_INVOKABLE bool log(int what, const QString& number, int measure, const QString& note);
+    /// Moves the target to a spot today, by its place among the spots.
+    Q_INVOKABLE bool moveTo(int spot);
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+
+signals:
+    void plantsChanged();
+    void shownChanged();
+    void currentChanged();
+    void markedChanged();
+    void targetChanged();
+    void openedChanged();
+    /// The ground is another one.
+    void groundChanged();
+
+protected:
+    void read() override;
+
+private:
+    struct Written {
+        PlantEntries entries;
+        QString words;
+    };
+    const ShownPlants& shown() const { return by_table_ ? in_table_ : on_shelves_; }
+    void take(PlantsFacts facts);
+    void arrange();
+    void tell_filters();
+    bool passes(const PlantCard& card, int filter) const;
+    const PlantCard* card_of(home::PlantId id) const;
+    std::vector<home::PlantId> targets() const;
+    QString target_words(const std::vector<home::PlantId>& plants) const;
+    bool write(PlantEntries entries, QString said);
+    void read_if_last();
+
+    PlantDoor door_;
+    TodayLook look_;
+    PlantsFacts facts_;
+    std::set<home::PlantId> marked_;
+    ShownPlants on_shelves_;
+    ShownPlants in_table_;
+    int filter_ = All;
+    QString find_;
+    bool by_table_ = false;
+    int sorted_by_ = 0;
+    bool descending_ = false;
+    int columns_ = 6;
+    int current_ = -1;
+    int opened_ = 0;
+    std::vector<Written> written_;
+    std::vector<Written> undone_;
+    SheetRows filters_;
+    PlantShelves shelves_;
+    PlantTable table_;
+    SheetRows spots_;
+    SheetRows measures_;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,160 @@
+#include "core/plan/plant_growth.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace lathhouse::plan {
+
+namespace {
+
+using home::EventKind;
+using home::MeasurementKind;
+
+/// What may show in growth, so that it can be asked about or be in the way.
+constexpr std::array kShows{EventKind::Moved,     EventKind::Repotted,       EventKind::Pruned,    EventKind::Treated,
+                            EventKind::ColdNight, EventKind::ChemicalDamage, EventKind::PestFound, EventKind::Divided,
+                            EventKind::PlantedOut};
+/// Harm comes before care and moves where several are to be judged.
+constexpr std::array kHarms{EventKind::ColdNight, EventKind::ChemicalDamage, EventKind::PestFound};
+
+std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> events, const Whereabouts& whereabouts,
+                                                 std::span<const EventKind> kinds)
+{
+    std::vector<growth::DatedEvent> shown;
+    for (const auto& event : events) {
+        if (std::ranges::find(kinds, event.kind) != kinds.end() && whereabouts.concerns(event)) {
+            std::string word{home::to_string(event.kind)};
+            std::ranges::replace(word, '_', ' ');
+            shown.push_back({event.happened, std::move(word)});
+        }
+    }
+    std::ranges::stable_sort(shown, {}, &growth::DatedEvent::date);
+    return shown;
+}
+
+const growth::DatedEvent* latest_that_shows(const std::vector<growth::DatedEvent>& events,
+                                            const std::vector<growth::SeriesReading>& readings, int least)
+{
+    for (auto event = events.rbegin(); event != events.rend(); ++event) {
+        const auto before = std::ranges::count_if(readings, [&](const auto& of) { return of.date <= event->date; });
+        if (before >= least && before < static_cast<std::ptrdiff_t>(readings.size())) {
+            return &*event;
+        }
+    }
+    return nullptr;
+}
+
+/// Last date to which a clock must reach so that the next readings can be foreseen.
+calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event)
+{
+    constexpr int kAhead = 21;
+    constexpr int kFarthest = 3660;
+    int gap = 1;
+    for (std::size_t at = readings.size() > 5 ? readings.size() - 5 : 1; at < readings.size(); ++at) {
+        gap = std::max(gap, calendar::days_between(readings[at - 1].date, readings[at].date));
+    }
+    return std::max(readings.back().date, event) + calendar::Days{std::min(kAhead * gap, kFarthest)};
+}
+
+} // namespace
+
+std::optional<growth::SeriesKind> series_kind_of(MeasurementKind measure)
+{
+    switch (measure) {
+    case MeasurementKind::Height:
+    case MeasurementKind::Width:
+    case MeasurementKind::LongestLeaf:
+    case MeasurementKind::Stem: return growth::SeriesKind::Size;
+    case MeasurementKind::Leaves: return growth::SeriesKind::Count;
+    case MeasurementKind::GreenCover: return growth::SeriesKind::Share;
+    case MeasurementKind::YellowShare: return growth::SeriesKind::Yellow;
+    case MeasurementKind::NewLeaves:
+    case MeasurementKind::Flowers: break;
+    }
+    return std::nullopt;
+}
+
+std::vector<MeasurementKind> measures_of(std::span<const home::Measurement> measurements, home::PlantId plant)
+{
+    std::map<MeasurementKind, int> counts;
+    for (const auto& of : measurements) {
+        if (of.plant == plant) {
+            ++counts[of.kind];
+        }
+    }
+    std::vector<MeasurementKind> measures;
+    for (const auto& [measure, count] : counts) {
+        measures.push_back(measure);
+    }
+    std::ranges::stable_sort(measures, std::greater{}, [&](MeasurementKind of) { return counts[of]; });
+    return measures;
+}
+
+PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
+                      std::span<const home::Measurement> measurements, std::span<const home::Event> events,
+                      const Whereabouts& whereabouts, const home::SpotClimate& spots, const home::NightLog& log)
+{
+    PlantGrowth shown{.measure = measure, .readings = {}, .events = {}, .event = {}, .window = {}, .recovery = {},
+                      .course = {}, .standard_error = {}};
+    const auto kind = series_kind_of(measure);
+    std::vector<growth::Measured> measured;
+    for (const auto& of : measurements) {
+        if (of.plant != plant.id || of.kind != measure) {
+            continue;
+        }
+        for (const double value : of.repeats) {
+            if (!kind || !growth::fault_of(*kind, value)) { // A height of 0 has no logarithm.
+                measured.push_back({of.measured, value});
+            }
+        }
+    }
+    shown.readings = growth::readings_of(measured);
+    const auto all = events_that_show(events, whereabouts, kShows);
+    for (const auto& of : all) {
+        if (of.what != "moved") {
+            shown.events.push_back(of);
+        }
+    }
+    if (!kind || shown.readings.empty()) {
+        return shown;
+    }
+    if (const auto repeats = growth::repeatability_of(*kind, measured)) {
+        shown.standard_error = repeats->standard_error;
+        shown.error_by_repeats = true;
+    }
+    const auto harms = events_that_show(events, whereabouts, kHarms);
+    const auto* event = latest_that_shows(harms, shown.readings, static_cast<int>(growth::kLeastBefore));
+    for (const int least : {static_cast<int>(growth::kLeastBefore), 1}) {
+        if (event == nullptr) {
+            event = latest_that_shows(all, shown.readings, least);
+        }
+    }
+    if (event == nullptr) {
+        return shown;
+    }
+    shown.event = *event;
+    std::vector<growth::DatedEvent> others;
+    for (const auto& of : all) {
+        // A ladder's moves go with the weather and are in the clock; they end no window.
+        if (!(of == *event) && of.what != "moved") {
+            others.push_back(of);
+        }
+    }
+    shown.window = growth::window_of(shown.readings, event->date, others);
+    auto clock = growth::GrowthClock::calendar();
+    if (auto own = clock_of(plant, whereabouts, spots, log, std::min(shown.readings.front().date, event->date),
+                            last_foreseen(shown.readings, event->date))) {
+        clock = std::move(*own);
+        shown.by_plant_clock = true;
+    }
+    constexpr int kStepDays = 3;
+    shown.recovery = growth::recovery_of(*kind, shown.window.readings, event->date, clock);
+    shown.course = growth::fitted_course(*kind, shown.window.readings, event->date, clock, kStepDays);
+    if (!shown.standard_error) {
+        shown.standard_error = shown.recovery->standard_error;
+    }
+    return shown;
+}
+
+} // namespace lathhouse::plan

@@ -1,0 +1,54 @@
+import QtQuick
+import Lathhouse.Models
+
+// A fact in a frame; it is no button.
+Rectangle {
+    id: root
+
+    required property string words
+    required property int hand
+    required property string reason
+
+    implicitWidth: fact.x + fact.implicitWidth + Theme.px(10)
+    implicitHeight: Theme.px(26)
+    radius: Theme.sheetRadius
+    color: "transparent"
+    border.width: 1
+    border.color: Theme.contrast ? Theme.edge : Theme.rule
+    Accessible.role: Accessible.StaticText
+    Accessible.name: root.words
+    Accessible.description: root.reason
+
+    SpotSwatch {
+        visible: root.hand >= 0
+        x: Theme.px(9)
+        anchors.verticalCenter: parent.verticalCenter
+        width: Theme.px(18)
+        height: Theme.px(12)
+        theme: Theme
+        scheme: Theme.look
+        colour: root.hand
+        Accessible.ignored: true
+    }
+    Text {
+        id: fact
+        x: root.hand >= 0 ? Theme.px(34) : Theme.px(10)
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.words
+        color: Theme.ink
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        Accessible.ignored: true
+    }
+    HoverHandler {
+        id: pointer
+    }
+    Loader {
+        active: pointer.hovered && root.reason !== ""
+        y: root.height + Theme.px(4)
+        z: 10
+        sourceComponent: Hint {
+            words: root.reason
+        }
+    }
+}

@@ -1,0 +1,165 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// Growth by one measure: a chart, or the same as a table.
+Column {
+    id: root
+
+    required property PlantModel plant
+    property bool asTable: false
+    property real chartHeight: Theme.px(300)
+
+    spacing: Theme.px(8)
+
+    Flow {
+        visible: root.plant.hasChart
+        width: root.width
+        spacing: Theme.px(12)
+
+        Heading {
+            id: title
+            objectName: "chartTitle"
+            text: root.plant.chartTitle
+        }
+        Words {
+            width: Math.min(implicitWidth, root.width)
+            height: title.height
+            verticalAlignment: Text.AlignBottom
+            text: root.plant.chartNote
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+    }
+    GrowthChart {
+        objectName: "growthChart"
+        visible: root.plant.hasChart && !root.asTable
+        width: root.width
+        height: root.chartHeight
+        theme: Theme
+        scheme: Theme.look
+        plant: root.plant
+        Accessible.role: Accessible.Chart
+        Accessible.name: root.plant.chartSpoken
+        Accessible.description: qsTr("Key T shows the same as a table")
+    }
+    ListView {
+        id: table
+        objectName: "readingsTable"
+        visible: root.plant.hasChart && root.asTable
+        width: root.width
+        height: root.chartHeight
+        clip: true
+        activeFocusOnTab: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: root.plant.readings
+        Accessible.role: Accessible.Table
+        Accessible.name: qsTr("%1, reading by reading").arg(root.plant.chartTitle)
+
+        ScrollBar.vertical: ScrollBar {
+            policy: table.contentHeight > table.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        delegate: Item {
+            id: reading
+
+            required property string date
+            required property string value
+            required property string change
+            required property string repeats
+            required property string sentence
+            width: table.width - 12
+            height: Theme.px(26)
+            Accessible.role: Accessible.Row
+            Accessible.name: reading.sentence
+
+            TableCell {
+                x: Theme.px(6)
+                width: parent.width * 0.28
+                height: parent.height
+                text: reading.date
+                strong: true
+            }
+            TableCell {
+                x: parent.width * 0.3
+                width: parent.width * 0.18
+                height: parent.height
+                horizontalAlignment: Text.AlignRight
+                text: reading.value
+            }
+            TableCell {
+                x: parent.width * 0.5
+                width: parent.width * 0.18
+                height: parent.height
+                horizontalAlignment: Text.AlignRight
+                text: reading.change
+            }
+            TableCell {
+                x: parent.width * 0.72
+                width: parent.width * 0.27
+                height: parent.height
+                text: reading.repeats
+            }
+            Rectangle {
+                anchors.bottom: parent.bottom
+                width: parent.width
+                height: 1
+                color: Theme.rule
+            }
+        }
+    }
+    Row {
+        objectName: "noReadings"
+        visible: !root.plant.hasChart
+        spacing: Theme.px(14)
+
+        EmptyPot {
+            width: Theme.px(46)
+            height: Theme.px(40)
+        }
+        Words {
+            width: Math.min(root.width - Theme.px(70), Theme.px(620))
+            anchors.verticalCenter: parent.verticalCenter
+            textFormat: Text.StyledText
+            text: qsTr("<b>No readings yet.</b> Three before an event and four after it make a verdict. Control and L, then Measured, keeps the first.")
+        }
+    }
+    Flow {
+        visible: root.plant.hasChart
+        width: root.width
+        spacing: Theme.px(8)
+
+        Repeater {
+            model: root.plant.kinds
+
+            Chip {
+                required property int index
+                required property string words
+                required property bool shown
+                objectName: "kindChip" + index
+                text: words
+                on: shown
+                reason: qsTr("What the chart shows")
+                onClicked: root.plant.choose(index)
+            }
+        }
+        Chip {
+            objectName: "twinChip"
+            text: qsTr("As a table")
+            reason: qsTr("Key T")
+            on: root.asTable
+            onClicked: root.asTable = !root.asTable
+        }
+        Words {
+            visible: !root.asTable && root.plant.verdict >= 0
+            height: Theme.px(28)
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("Green band: where the fit lies, 9 in 10.")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+    }
+}

@@ -1,0 +1,93 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// Where a plant, or those that are marked, went today: each spot under its number.
+FocusScope {
+    id: root
+
+    required property PlantsModel plants
+
+    signal closed
+
+    implicitHeight: body.height + Theme.px(32)
+    Accessible.role: Accessible.Dialog
+    Accessible.name: title.text
+
+    Keys.onEscapePressed: root.closed()
+    // Numbers are for the spots here, not for the places of the window.
+    Keys.onShortcutOverride: event => event.accepted = event.key >= Qt.Key_1 && event.key <= Qt.Key_9 && event.modifiers === Qt.NoModifier
+    Keys.onPressed: event => {
+        if (event.key >= Qt.Key_1 && event.key <= Qt.Key_9 && event.modifiers === Qt.NoModifier) {
+            event.accepted = true;
+            root.move(event.key - Qt.Key_1);
+        }
+    }
+
+    function open(): void {
+        root.visible = true;
+        root.forceActiveFocus();
+        if (chips.count > 0)
+            chips.itemAt(0).forceActiveFocus();
+    }
+    function move(spot: int): void {
+        if (root.plants.moveTo(spot))
+            root.closed();
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        radius: Theme.controlRadius
+        color: Theme.sheet
+        border.width: 1
+        border.color: Theme.edge
+    }
+    MouseArea {
+        anchors.fill: parent
+    }
+    Column {
+        id: body
+        x: Theme.px(18)
+        y: Theme.px(14)
+        width: root.width - 2 * x
+        spacing: Theme.px(12)
+
+        Heading {
+            id: title
+            width: parent.width
+            text: qsTr("%1 moved today: where to?").arg(root.plants.target)
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.px(8)
+
+            Repeater {
+                id: chips
+                model: root.plants.spots
+
+                Chip {
+                    required property string name
+                    required property int hand
+                    required property int number
+                    required property int index
+                    objectName: "spotChip" + number
+                    text: qsTr("%1  %2").arg(number).arg(name)
+                    spotColour: hand
+                    onClicked: root.move(index)
+                    Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
+                    Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
+                }
+            }
+        }
+        Trouble {
+            width: parent.width
+            words: root.plants.error
+        }
+        SheetButton {
+            text: qsTr("Leave")
+            reason: qsTr("Escape")
+            onClicked: root.closed()
+        }
+    }
+}

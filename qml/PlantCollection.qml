@@ -1,0 +1,337 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// All plants: on their shelves, or as a table that sorts.
+FocusScope {
+    id: root
+
+    required property PlantsModel plants
+    required property bool narrow
+    required property real side
+    readonly property real listWidth: root.width - 2 * root.side
+    readonly property bool anyShown: root.plants.shownCount > 0
+
+    signal log
+    signal move
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: root.plants.title
+
+    function find(): void {
+        findField.forceActiveFocus();
+        findField.selectAll();
+    }
+    function page(lines: int): void {
+        if (root.plants.byTable)
+            root.plants.current += lines * 4;
+        else
+            root.plants.current = root.plants.shelves.beside(root.plants.current, lines);
+    }
+    function scrollTo(): void {
+        if (root.plants.current < 0)
+            return;
+        if (root.plants.byTable)
+            table.positionViewAtIndex(root.plants.current, ListView.Contain);
+        else
+            shelves.positionViewAtIndex(root.plants.shelves.lineOf(root.plants.current), ListView.Contain);
+    }
+    function press(shown: int, shift: bool): void {
+        root.plants.current = shown;
+        if (shift)
+            root.plants.mark(shown);
+        (root.plants.byTable ? table : shelves).forceActiveFocus();
+    }
+
+    Keys.onPressed: event => {
+        const control = (event.modifiers & Qt.ControlModifier) !== 0;
+        event.accepted = true;
+        if (event.key === Qt.Key_Left && !root.plants.byTable)
+            root.plants.current -= 1;
+        else if (event.key === Qt.Key_Right && !root.plants.byTable)
+            root.plants.current += 1;
+        else if (event.key === Qt.Key_Up)
+            root.plants.current = root.plants.byTable ? root.plants.current - 1 : root.plants.shelves.beside(root.plants.current, -1);
+        else if (event.key === Qt.Key_Down)
+            root.plants.current = root.plants.byTable ? root.plants.current + 1 : root.plants.shelves.beside(root.plants.current, 1);
+        else if (event.key === Qt.Key_PageUp)
+            root.page(-3);
+        else if (event.key === Qt.Key_PageDown)
+            root.page(3);
+        else if (event.key === Qt.Key_Home)
+            root.plants.current = 0;
+        else if (event.key === Qt.Key_End)
+            root.plants.current = root.plants.shownCount - 1;
+        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+            root.plants.open(root.plants.current);
+        else if (event.key === Qt.Key_Space)
+            root.plants.mark(root.plants.current);
+        else if (event.key === Qt.Key_T && !control)
+            root.plants.byTable = !root.plants.byTable;
+        else if (event.key === Qt.Key_Escape && root.plants.markedCount > 0)
+            root.plants.clearMarks();
+        else if (event.key === Qt.Key_Escape && root.plants.find !== "")
+            findField.clear();
+        else if (event.key === Qt.Key_Escape && root.plants.filter !== PlantsModel.All)
+            root.plants.filter = PlantsModel.All;
+        else
+            event.accepted = false;
+    }
+    Connections {
+        target: root.plants
+        function onCurrentChanged(): void {
+            root.scrollTo();
+        }
+    }
+
+    Flow {
+        id: head
+        x: root.side
+        y: 10
+        width: root.listWidth - (acts.onLine ? acts.width + Theme.px(16) : 0)
+        spacing: Theme.px(8)
+
+        Heading {
+            id: title
+            objectName: "plantsTitle"
+            height: Theme.px(36)
+            width: Math.max(implicitWidth + Theme.px(16), root.narrow ? 0 : Theme.px(160))
+            text: root.plants.title
+            font.pixelSize: Theme.titleSize
+        }
+        Repeater {
+            model: root.plants.known ? root.plants.filters : null
+
+            FilterChip {
+                required property int index
+                required property int filter
+                required property string words
+                objectName: "filterChip" + filter
+                height: Theme.px(32)
+                text: words
+                on: root.plants.filter === filter
+                lozenge: filter === PlantsModel.Poisonous
+                onClicked: {
+                    root.plants.filter = filter;
+                    (root.plants.byTable ? table : shelves).forceActiveFocus();
+                }
+            }
+        }
+        SheetField {
+            id: findField
+            objectName: "findField"
+            visible: root.plants.count > 1
+            width: Theme.px(140)
+            label: qsTr("Find a plant by its name")
+            placeholderText: qsTr("Find")
+            onTextChanged: root.plants.find = text
+            onAccepted: (root.plants.byTable ? table : shelves).forceActiveFocus()
+            Keys.onEscapePressed: {
+                clear();
+                (root.plants.byTable ? table : shelves).forceActiveFocus();
+            }
+            Keys.onDownPressed: (root.plants.byTable ? table : shelves).forceActiveFocus()
+        }
+    }
+    Row {
+        id: acts
+        readonly property bool onLine: !root.narrow && root.listWidth > Theme.px(1000)
+        x: acts.onLine ? root.side + root.listWidth - width : root.side
+        y: acts.onLine ? 12 : head.y + head.height + Theme.px(8)
+        spacing: Theme.px(8)
+        visible: root.plants.count > 0
+
+        Row {
+            spacing: -1
+
+            Chip {
+                objectName: "shelvesChip"
+                height: Theme.px(32)
+                text: qsTr("Shelves")
+                reason: qsTr("Key T changes to the table and back")
+                on: !root.plants.byTable
+                onClicked: root.plants.byTable = false
+            }
+            Chip {
+                objectName: "tableChip"
+                height: Theme.px(32)
+                text: qsTr("Table")
+                reason: qsTr("Key T changes to the table and back")
+                on: root.plants.byTable
+                onClicked: root.plants.byTable = true
+            }
+        }
+        SheetButton {
+            objectName: "moveButton"
+            text: qsTr("Move")
+            reason: qsTr("Key M, then the number of the spot. For the chosen plant or those that are marked.")
+            onClicked: root.move()
+        }
+        ActButton {
+            objectName: "logButton"
+            text: root.plants.markedCount > 0 ? qsTr("Log for %1").arg(root.plants.target) : qsTr("Log something")
+            reason: qsTr("Control and L. For the chosen plant or those that are marked.")
+            onClicked: root.log()
+        }
+    }
+    Trouble {
+        id: trouble
+        objectName: "plantsTrouble"
+        x: root.side
+        y: (acts.onLine ? head.y + head.height : acts.y + acts.height) + Theme.px(8)
+        width: root.listWidth
+        words: root.enabled ? root.plants.error : ""
+    }
+    SheetButton {
+        objectName: "plantsAgain"
+        visible: root.plants.error !== "" && !root.plants.known
+        x: root.side
+        y: trouble.y + trouble.implicitHeight + Theme.px(8)
+        text: qsTr("Read again")
+        reason: qsTr("Key F5. Reads the household anew.")
+        onClicked: root.plants.reload()
+    }
+    Words {
+        visible: !root.plants.known && root.plants.late
+        x: root.side
+        y: trouble.y + Theme.px(24)
+        text: qsTr("The plants are being read.")
+        quiet: true
+    }
+    Column {
+        objectName: "plantsEmpty"
+        visible: root.plants.known && !root.anyShown
+        x: root.side + Theme.px(16)
+        y: trouble.y + trouble.implicitHeight + Theme.px(24)
+        width: root.listWidth - Theme.px(32)
+        spacing: Theme.px(8)
+
+        EmptyPot {}
+        Words {
+            width: Math.min(parent.width, Theme.px(560))
+            text: root.plants.count === 0 ? qsTr("No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with: lathhouse add plant lemon") : qsTr("No plant of that name or kind. Escape shows all of them again.")
+        }
+    }
+    ListView {
+        id: shelves
+        objectName: "shelves"
+        visible: root.anyShown && !root.plants.byTable
+        x: root.side
+        y: trouble.y + trouble.implicitHeight + Theme.px(4)
+        width: root.listWidth
+        height: foot.y - y - Theme.px(4)
+        clip: true
+        focus: !root.plants.byTable
+        activeFocusOnTab: true
+        keyNavigationEnabled: false
+        reuseItems: true
+        cacheBuffer: Theme.px(320)
+        boundsBehavior: Flickable.StopAtBounds
+        highlightMoveDuration: 0
+        model: root.plants.shelves
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Shelves")
+
+        Binding {
+            target: root.plants
+            property: "columns"
+            value: Math.max(2, Math.floor((shelves.width - 12 - (root.narrow ? 0 : Theme.px(184))) / Theme.px(root.narrow ? 150 : 160)))
+        }
+        ScrollBar.vertical: ScrollBar {
+            policy: shelves.contentHeight > shelves.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        delegate: ShelfLine {
+            width: shelves.width - 12
+            columns: root.plants.columns
+            current: root.plants.current
+            hasFocus: shelves.activeFocus
+            narrow: root.narrow
+            onPressed: (shown, shift) => root.press(shown, shift)
+            onOpened: shown => root.plants.open(shown)
+        }
+    }
+    Item {
+        id: tableHead
+        visible: root.anyShown && root.plants.byTable
+        x: root.side
+        y: trouble.y + trouble.implicitHeight + Theme.px(4)
+        width: root.listWidth - 12
+        height: Theme.px(30)
+        readonly property PlantTableColumns columns: PlantTableColumns {
+            width: tableHead.width
+            narrow: root.narrow
+        }
+
+        Repeater {
+            model: [qsTr("Name"), qsTr("Spot"), qsTr("State"), qsTr("Next move"), qsTr("Hazard")]
+
+            SortHead {
+                required property string modelData
+                required property int index
+                readonly property list<real> places: [tableHead.columns.nameX, tableHead.columns.spotX, tableHead.columns.stateX, tableHead.columns.nextX, tableHead.columns.hazardX]
+                objectName: "sortHead" + index
+                visible: !root.narrow || index < 3
+                x: places[index]
+                text: modelData
+                on: root.plants.sortedBy === index
+                descending: root.plants.descending
+                onClicked: root.plants.sortBy(index)
+            }
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: 1.5
+            color: Theme.ink
+        }
+    }
+    ListView {
+        id: table
+        objectName: "plantTable"
+        visible: root.anyShown && root.plants.byTable
+        x: root.side
+        y: tableHead.y + tableHead.height
+        width: root.listWidth
+        height: foot.y - y - Theme.px(4)
+        clip: true
+        focus: root.plants.byTable
+        activeFocusOnTab: true
+        keyNavigationEnabled: false
+        reuseItems: true
+        boundsBehavior: Flickable.StopAtBounds
+        highlightMoveDuration: 0
+        model: root.plants.table
+        Accessible.role: Accessible.Table
+        Accessible.name: qsTr("Plants as a table")
+
+        ScrollBar.vertical: ScrollBar {
+            policy: table.contentHeight > table.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        delegate: PlantTableRow {
+            width: table.width - 12
+            columns: tableHead.columns
+            chosen: index === root.plants.current
+            focused: table.activeFocus && index === root.plants.current
+            onPressed: shift => root.press(index, shift)
+            onOpened: root.plants.open(index)
+        }
+    }
+    Words {
+        id: foot
+        x: root.side
+        y: root.height - height - Theme.px(6)
+        width: root.listWidth
+        visible: root.anyShown
+        text: root.plants.markedCount > 0
+              ? (root.plants.markedCount === 1 ? qsTr("1 plant marked. Escape takes the mark off.") : qsTr("%1 plants marked. Escape takes the marks off.").arg(root.plants.markedCount))
+              : root.plants.note !== "" ? root.plants.note : qsTr("Enter opens a plant, Space marks it, Control and L logs, M moves.")
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+}

@@ -1,0 +1,303 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// One plant: photographs, growth and what it means, needs, hazards, what happened.
+FocusScope {
+    id: root
+
+    required property PlantModel plant
+    required property bool narrow
+    required property bool wide
+    required property real side
+    property string trouble: ""
+    readonly property real listWidth: root.width - 2 * root.side - 10
+    readonly property real verdictWidth: root.narrow ? root.listWidth : Theme.px(root.wide ? 480 : 324)
+    readonly property real mainWidth: root.narrow ? root.listWidth : root.listWidth - root.verdictWidth - Theme.px(46)
+    property bool allHistory: false
+    readonly property int historyShown: 8
+
+    signal back
+    signal log
+    signal move
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: root.plant.name
+
+    onVisibleChanged: {
+        sheet.contentY = 0;
+        root.allHistory = false;
+    }
+    Binding {
+        target: root.plant
+        property: "photosShown"
+        value: root.wide ? 9 : Math.max(2, Math.min(6, Math.floor((root.listWidth - Theme.px(150)) / Theme.px(130))))
+    }
+
+    Keys.onPressed: event => {
+        event.accepted = true;
+        if (event.key === Qt.Key_T && event.modifiers === Qt.NoModifier && root.plant.hasChart)
+            growth.asTable = !growth.asTable;
+        else if (event.key === Qt.Key_PageDown)
+            root.scroll(0.8 * sheet.height);
+        else if (event.key === Qt.Key_PageUp)
+            root.scroll(-0.8 * sheet.height);
+        else if (event.key === Qt.Key_Down)
+            root.scroll(Theme.px(48));
+        else if (event.key === Qt.Key_Up)
+            root.scroll(-Theme.px(48));
+        else if (event.key === Qt.Key_Home)
+            sheet.contentY = 0;
+        else if (event.key === Qt.Key_End)
+            root.scroll(sheet.contentHeight);
+        else
+            event.accepted = false;
+    }
+
+    function scroll(by: real): void {
+        sheet.contentY = Math.max(0, Math.min(Math.max(0, sheet.contentHeight - sheet.height), sheet.contentY + by));
+    }
+
+    Flickable {
+        id: sheet
+        objectName: "plantSheet"
+        anchors.fill: parent
+        contentHeight: body.height + Theme.px(20)
+        clip: true
+        focus: true
+        boundsBehavior: Flickable.StopAtBounds
+
+        ScrollBar.vertical: ScrollBar {
+            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
+        }
+        Column {
+            id: body
+            x: root.side
+            y: 10
+            width: root.listWidth
+            spacing: Theme.px(12)
+
+            Item {
+                width: parent.width
+                height: acts.below ? names.height + acts.height + Theme.px(8) : Math.max(names.height, acts.height)
+
+                Flow {
+                    id: names
+                    width: parent.width - (acts.below ? 0 : acts.width + Theme.px(16))
+                    spacing: Theme.px(14)
+
+                    Heading {
+                        id: nameText
+                        objectName: "plantName"
+                        width: Math.min(implicitWidth, names.width)
+                        text: root.plant.name
+                        font.pixelSize: Theme.titleSize
+                    }
+                    Text {
+                        height: nameText.height
+                        verticalAlignment: Text.AlignVCenter
+                        text: root.plant.botanical
+                        color: Theme.ink2
+                        font.family: Theme.titleFamily
+                        font.italic: true
+                        font.pixelSize: Theme.px(17)
+                        Accessible.role: Accessible.StaticText
+                        Accessible.name: text
+                    }
+                    Words {
+                        width: Math.min(implicitWidth, names.width)
+                        height: Math.max(nameText.height, implicitHeight)
+                        verticalAlignment: Text.AlignVCenter
+                        text: root.plant.since
+                        quiet: true
+                        font.pixelSize: Theme.smallSize
+                    }
+                }
+                Row {
+                    id: acts
+                    readonly property bool below: root.narrow
+                    x: acts.below ? 0 : parent.width - width
+                    y: acts.below ? names.height + Theme.px(8) : 2
+                    spacing: Theme.px(8)
+
+                    SheetButton {
+                        objectName: "backButton"
+                        text: qsTr("All plants")
+                        reason: qsTr("Escape")
+                        onClicked: root.back()
+                    }
+                    SheetButton {
+                        objectName: "plantMoveButton"
+                        text: qsTr("Move")
+                        reason: qsTr("Key M, then the number of the spot")
+                        onClicked: root.move()
+                    }
+                    ActButton {
+                        objectName: "plantLogButton"
+                        text: qsTr("Log something")
+                        reason: qsTr("Control and L")
+                        onClicked: root.log()
+                    }
+                }
+            }
+            Flow {
+                width: parent.width
+                spacing: Theme.px(8)
+
+                Repeater {
+                    model: root.plant.chips
+
+                    FactChip {}
+                }
+            }
+            Trouble {
+                width: parent.width
+                words: root.trouble
+            }
+            PhotoStrip {
+                objectName: "photoStrip"
+                width: parent.width
+                plant: root.plant
+            }
+            Item {
+                id: middle
+                width: parent.width
+                height: root.narrow ? verdict.height + Theme.px(20) + left.height : Math.max(left.height, verdict.height)
+
+                VerdictPane {
+                    id: verdict
+                    objectName: "verdictPane"
+                    x: root.narrow ? 0 : parent.width - width
+                    width: root.verdictWidth
+                    plant: root.plant
+                }
+                Rectangle {
+                    visible: !root.narrow
+                    x: verdict.x - Theme.px(23)
+                    width: 1
+                    height: parent.height
+                    color: Theme.rule
+                }
+                Column {
+                    id: left
+                    y: root.narrow ? verdict.height + Theme.px(20) : 0
+                    width: root.mainWidth
+                    spacing: Theme.px(14)
+
+                    GrowthPane {
+                        id: growth
+                        objectName: "growthPane"
+                        width: parent.width
+                        plant: root.plant
+                        chartHeight: Theme.px(root.wide ? 420 : 310)
+                    }
+                    Rectangle {
+                        width: parent.width
+                        height: 1
+                        color: Theme.rule
+                    }
+                    Repeater {
+                        model: root.plant.hazards
+
+                        Item {
+                            id: hazard
+
+                            required property string strong
+                            required property string rest
+                            required property bool rust
+                            width: left.width
+                            height: hazardWords.height
+                            Accessible.role: hazard.rust ? Accessible.AlertMessage : Accessible.StaticText
+                            Accessible.name: qsTr("%1 %2").arg(hazard.strong).arg(hazard.rest)
+
+                            Lozenge {
+                                visible: hazard.rust
+                                y: Theme.px(4)
+                            }
+                            Words {
+                                id: hazardWords
+                                x: hazard.rust ? Theme.px(20) : 0
+                                width: Math.min(parent.width - x, Theme.px(620))
+                                textFormat: Text.StyledText
+                                text: hazard.rust ? qsTr("<font color=\"%1\"><b>%2</b></font> %3").arg(Theme.caution).arg(hazard.strong).arg(hazard.rest) : qsTr("<b>%1</b> %2").arg(hazard.strong).arg(hazard.rest)
+                                font.pixelSize: Theme.rowSize
+                                Accessible.ignored: true
+                            }
+                        }
+                    }
+                }
+            }
+            Heading {
+                visible: root.plant.history.count > 0
+                text: qsTr("What happened")
+            }
+            Column {
+                objectName: "history"
+                width: parent.width
+
+                Repeater {
+                    model: root.plant.history
+
+                    Item {
+                        id: line
+
+                        required property int index
+                        required property string date
+                        required property string what
+                        required property string note
+                        required property string sentence
+                        visible: root.allHistory || line.index < root.historyShown
+                        width: body.width
+                        height: line.visible ? Math.max(whatText.height, Theme.px(16)) + Theme.px(9) : 0
+                        Accessible.role: Accessible.ListItem
+                        Accessible.name: line.sentence
+
+                        TableCell {
+                            width: Theme.px(120)
+                            height: parent.height
+                            text: line.date
+                            strong: true
+                        }
+                        Words {
+                            id: whatText
+                            x: Theme.px(128)
+                            width: parent.width - x
+                            anchors.verticalCenter: parent.verticalCenter
+                            textFormat: Text.PlainText
+                            text: line.note === "" ? line.what : qsTr("%1: %2").arg(line.what).arg(line.note)
+                            font.pixelSize: Theme.rowSize
+                            Accessible.ignored: true
+                        }
+                        Rectangle {
+                            anchors.bottom: parent.bottom
+                            width: parent.width
+                            height: 1
+                            color: Theme.rule
+                        }
+                    }
+                }
+            }
+            SheetButton {
+                objectName: "allHistoryButton"
+                visible: root.plant.history.count > root.historyShown && !root.allHistory
+                text: qsTr("Show all %1 entries").arg(root.plant.history.count)
+                onClicked: root.allHistory = true
+            }
+            Repeater {
+                model: root.plant.notes
+
+                Words {
+                    required property string modelData
+                    width: Math.min(body.width, Theme.px(760))
+                    text: modelData
+                    quiet: true
+                    font.pixelSize: Theme.smallSize
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,131 @@
+import QtQuick
+import Lathhouse.Models
+
+// A plant in the table.
+Rectangle {
+    id: root
+
+    required property int index
+    required property string name
+    required property string botanical
+    required property string spot
+    required property int hand
+    required property string state
+    required property string next
+    required property string hazard
+    required property bool marked
+    required property string sentence
+    required property PlantTableColumns columns
+    property bool chosen: false
+    property bool focused: false
+
+    signal pressed(shift: bool)
+    signal opened
+
+    implicitHeight: Theme.px(root.columns.narrow ? 44 : 32)
+    color: root.chosen || root.marked ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
+    border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
+    border.color: root.focused ? Theme.focus : Theme.edge
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.sentence
+    Accessible.selected: root.chosen
+    Accessible.checkable: true
+    Accessible.checked: root.marked
+    Accessible.focusable: true
+    Accessible.focused: root.focused
+    Accessible.onPressAction: root.opened()
+
+    Rectangle {
+        visible: root.chosen
+        width: 4
+        height: parent.height
+        color: Theme.action
+    }
+    MouseArea {
+        id: pointer
+        anchors.fill: parent
+        hoverEnabled: true
+        onClicked: mouse => root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0)
+        onDoubleClicked: root.opened()
+        onPressAndHold: root.pressed(true)
+    }
+    Loader {
+        active: root.marked
+        x: Theme.px(8)
+        anchors.verticalCenter: parent.verticalCenter
+        sourceComponent: TickBox {
+            ticked: true
+        }
+    }
+    TableCell {
+        id: nameCell
+        x: root.columns.nameX
+        width: Math.min(implicitWidth, root.columns.spotX - x - Theme.px(8))
+        height: root.columns.narrow ? parent.height / 2 : parent.height
+        text: root.name
+        strong: true
+    }
+    Text {
+        x: root.columns.narrow ? nameCell.x : nameCell.x + nameCell.width + Theme.px(8)
+        y: root.columns.narrow ? parent.height / 2 : 0
+        width: Math.max(0, root.columns.spotX - x - Theme.px(8))
+        height: root.columns.narrow ? parent.height / 2 : parent.height
+        verticalAlignment: Text.AlignVCenter
+        text: root.botanical
+        color: root.chosen || root.marked ? Theme.ink : Theme.ink2
+        elide: Text.ElideRight
+        font.family: Theme.titleFamily
+        font.italic: true
+        font.pixelSize: Theme.rowSize
+        Accessible.ignored: true
+    }
+    SpotSwatch {
+        visible: root.hand >= 0
+        x: root.columns.spotX
+        anchors.verticalCenter: parent.verticalCenter
+        width: Theme.px(18)
+        height: Theme.px(12)
+        theme: Theme
+        scheme: Theme.look
+        colour: root.hand
+        Accessible.ignored: true
+    }
+    TableCell {
+        x: root.columns.spotX + Theme.px(26)
+        width: root.columns.stateX - x - Theme.px(8)
+        height: parent.height
+        text: root.spot
+    }
+    TableCell {
+        x: root.columns.stateX
+        width: root.columns.nextX - x - Theme.px(8)
+        height: parent.height
+        text: root.state
+    }
+    TableCell {
+        visible: !root.columns.narrow
+        x: root.columns.nextX
+        width: root.columns.hazardX - x - Theme.px(8)
+        height: parent.height
+        text: root.next
+    }
+    Lozenge {
+        visible: root.hazard !== ""
+        x: root.columns.hazardX
+        anchors.verticalCenter: parent.verticalCenter
+    }
+    TableCell {
+        visible: !root.columns.narrow
+        x: root.columns.hazardX + Theme.px(18)
+        width: root.width - x - Theme.px(6)
+        height: parent.height
+        text: root.hazard
+    }
+    Rectangle {
+        anchors.bottom: parent.bottom
+        visible: !root.focused
+        width: parent.width
+        height: 1
+        color: Theme.rule
+    }
+}

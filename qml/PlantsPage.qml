@@ -1,0 +1,134 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// The collection on its shelves or as a table, and the page of the plant that is opened.
+FocusScope {
+    id: root
+
+    required property PlantsModel plants
+    required property PlantModel plant
+    required property bool narrow
+    required property bool wide
+    readonly property real side: root.narrow ? 11 : 19
+    readonly property bool asked: logPanel.visible || movePanel.visible
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Plants")
+
+    Keys.onPressed: event => {
+        const control = (event.modifiers & Qt.ControlModifier) !== 0;
+        event.accepted = true;
+        if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))
+            root.plants.redo();
+        else if (event.key === Qt.Key_Z && control)
+            root.plants.undo();
+        else if (event.key === Qt.Key_L && !root.asked)
+            root.log();
+        else if (event.key === Qt.Key_M && !control && !root.asked)
+            root.move();
+        else if (event.key === Qt.Key_F && control && root.plants.opened === 0)
+            collection.find();
+        else if (event.key === Qt.Key_F5)
+            root.plants.reload();
+        else if (event.key === Qt.Key_Escape && root.plants.opened !== 0)
+            root.plants.close();
+        else
+            event.accepted = false;
+    }
+
+    function log(): void {
+        root.plants.forgive();
+        movePanel.visible = false;
+        if (root.plants.target !== "")
+            logPanel.open();
+    }
+    function move(): void {
+        root.plants.forgive();
+        logPanel.visible = false;
+        if (root.plants.target !== "")
+            movePanel.open();
+    }
+    function back(): void {
+        logPanel.visible = false;
+        movePanel.visible = false;
+        root.plants.forgive();
+        if (root.plants.opened !== 0)
+            plantPage.forceActiveFocus();
+        else
+            collection.forceActiveFocus();
+    }
+
+    Connections {
+        target: root.plants
+        function onOpenedChanged(): void {
+            root.back();
+        }
+    }
+    PlantCollection {
+        id: collection
+        objectName: "plantCollection"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.plants.opened === 0
+        enabled: !root.asked
+        focus: root.plants.opened === 0
+        plants: root.plants
+        narrow: root.narrow
+        side: root.side
+        onLog: root.log()
+        onMove: root.move()
+    }
+    PlantPage {
+        id: plantPage
+        objectName: "plantPage"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.plants.opened !== 0
+        enabled: !root.asked
+        focus: root.plants.opened !== 0
+        plant: root.plant
+        narrow: root.narrow
+        wide: root.wide
+        side: root.side
+        trouble: root.asked ? "" : root.plants.error
+        onBack: root.plants.close()
+        onLog: root.log()
+        onMove: root.move()
+    }
+    UndoBar {
+        id: undoBar
+        objectName: "plantsUndoBar"
+        x: root.side
+        y: root.height - height - 4
+        width: root.width - 2 * root.side
+        said: root.plants.said
+        canUndo: root.plants.canUndo
+        canRedo: root.plants.canRedo
+        onUndo: root.plants.undo()
+        onRedo: root.plants.redo()
+    }
+    LogPanel {
+        id: logPanel
+        objectName: "logPanel"
+        visible: false
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: Theme.px(root.narrow ? 20 : 90)
+        width: Math.min(root.width - 2 * root.side, Theme.px(620))
+        height: implicitHeight
+        plants: root.plants
+        onClosed: root.back()
+    }
+    MovePanel {
+        id: movePanel
+        objectName: "movePanel"
+        visible: false
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: Theme.px(root.narrow ? 20 : 90)
+        width: Math.min(root.width - 2 * root.side, Theme.px(620))
+        height: implicitHeight
+        plants: root.plants
+        onClosed: root.back()
+    }
+}

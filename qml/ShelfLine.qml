@@ -1,0 +1,109 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// A line of a shelf: the spot at its left where it begins, a lath with plants on it, free places as dashed pots.
+Item {
+    id: root
+
+    required property int index
+    required property int first
+    required property string spot
+    required property int hand
+    required property string places
+    required property string spoken
+    required property int free
+    required property list<string> names
+    required property list<string> states
+    required property list<string> hazards
+    required property list<int> habits
+    required property list<bool> fruits
+    required property list<int> clays
+    required property list<bool> marks
+    required property list<string> sentences
+    required property int columns
+    required property int current
+    required property bool hasFocus
+    required property bool narrow
+    readonly property real labelWidth: root.narrow ? 0 : Theme.px(184)
+    readonly property real headHeight: root.narrow && root.spot !== "" ? Theme.px(40) : 0
+    readonly property real cellWidth: Math.floor((root.width - root.labelWidth) / root.columns)
+    readonly property real lathY: root.headHeight + Theme.px(116)
+
+    signal pressed(shown: int, shift: bool)
+    signal opened(shown: int)
+
+    implicitHeight: root.headHeight + Theme.px(160)
+
+    Column {
+        visible: root.spot !== ""
+        y: root.narrow ? 0 : Theme.px(44)
+        width: root.narrow ? root.width : root.labelWidth - Theme.px(12)
+        spacing: Theme.px(2)
+        Accessible.role: Accessible.Heading
+        Accessible.name: root.spoken
+
+        SpotSwatch {
+            visible: root.hand >= 0 && !root.narrow
+            width: Theme.px(34)
+            height: Theme.px(18)
+            theme: Theme
+            scheme: Theme.look
+            colour: root.hand
+            Accessible.ignored: true
+        }
+        Words {
+            width: parent.width
+            topPadding: Theme.px(root.narrow ? 0 : 4)
+            text: root.spot
+            strong: true
+            Accessible.ignored: true
+        }
+        Words {
+            width: parent.width
+            text: root.places
+            quiet: true
+            font.pixelSize: Theme.smallSize
+            Accessible.ignored: true
+        }
+    }
+    Lath {
+        x: root.labelWidth
+        y: root.lathY
+        width: root.width - x
+        height: Theme.px(8)
+        theme: Theme
+        scheme: Theme.look
+        Accessible.ignored: true
+    }
+    Repeater {
+        model: root.columns
+
+        ShelfPlant {
+            id: plant
+
+            required property int index
+            readonly property bool there: plant.index < root.names.length
+
+            visible: plant.index < root.names.length + root.free
+            x: root.labelWidth + plant.index * root.cellWidth
+            y: root.headHeight
+            width: root.cellWidth
+            height: root.height - root.headHeight - Theme.px(4)
+            lathY: root.lathY - root.headHeight
+            name: plant.there ? root.names[plant.index] : ""
+            words: plant.there ? root.states[plant.index] : ""
+            hazard: plant.there ? root.hazards[plant.index] : ""
+            sentence: plant.there ? root.sentences[plant.index] : ""
+            habit: plant.there ? root.habits[plant.index] : -1
+            fruit: plant.there && root.fruits[plant.index]
+            clay: plant.there ? root.clays[plant.index] : 0
+            marked: plant.there && root.marks[plant.index]
+            chosen: plant.there && root.first + plant.index === root.current
+            focused: plant.chosen && root.hasFocus
+            onPressed: shift => root.pressed(root.first + plant.index, shift)
+            onOpened: root.opened(root.first + plant.index)
+        }
+    }
+}

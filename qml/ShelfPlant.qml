@@ -1,0 +1,125 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// A plant on a shelf, or a free place.
+Item {
+    id: root
+
+    property string name: ""
+    property string words: ""
+    property string hazard: ""
+    property string sentence: ""
+    property int habit: -1
+    property bool fruit: false
+    property int clay: 0
+    property bool marked: false
+    property bool chosen: false
+    property bool focused: false
+    required property real lathY
+    readonly property bool free: root.name === ""
+
+    signal pressed(shift: bool)
+    signal opened
+
+    Accessible.role: root.free ? Accessible.StaticText : Accessible.ListItem
+    Accessible.name: root.free ? qsTr("free place") : root.sentence
+    Accessible.ignored: root.free
+    Accessible.selected: root.chosen
+    Accessible.checkable: !root.free
+    Accessible.checked: root.marked
+    Accessible.focusable: !root.free
+    Accessible.focused: root.focused
+    Accessible.onPressAction: root.opened()
+
+    Rectangle {
+        visible: root.chosen || root.marked || pointer.containsMouse && !root.free
+        anchors.fill: parent
+        radius: Theme.controlRadius
+        color: root.chosen || root.marked ? Theme.select : Theme.well
+        border.width: root.focused ? 2 : root.chosen ? 1 : Theme.contrast ? 1 : 0
+        border.color: root.focused ? Theme.focus : root.chosen ? Theme.action : Theme.edge
+    }
+    PlantDrawing {
+        x: Theme.px(2)
+        y: Theme.px(3)
+        width: parent.width - 2 * x
+        height: root.lathY - y
+        theme: Theme
+        scheme: Theme.look
+        habit: root.free ? -1 : root.habit
+        fruit: root.fruit
+        clay: root.clay
+        Accessible.ignored: true
+    }
+    // The lath runs through what is chosen.
+    Rectangle {
+        visible: root.chosen || root.marked
+        y: root.lathY
+        width: parent.width
+        height: Theme.px(5)
+        color: Theme.lath
+    }
+    Text {
+        id: nameText
+        y: root.lathY + Theme.px(10)
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.horizontalCenterOffset: lozenge.visible ? -Theme.px(8) : 0
+        width: Math.min(implicitWidth, root.width - Theme.px(lozenge.visible ? 26 : 8))
+        text: root.free ? qsTr("free") : root.name
+        color: root.free ? Theme.ink2 : Theme.ink
+        elide: Text.ElideRight
+        font.family: Theme.textFamily
+        font.pixelSize: root.free ? Theme.smallSize : Theme.rowSize
+        font.weight: root.free ? Font.Normal : Font.DemiBold
+        Accessible.ignored: true
+    }
+    Lozenge {
+        id: lozenge
+        visible: root.hazard !== ""
+        anchors.left: nameText.right
+        anchors.leftMargin: Theme.px(5)
+        anchors.verticalCenter: nameText.verticalCenter
+        Accessible.ignored: true
+    }
+    Text {
+        anchors.top: nameText.bottom
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: Math.min(implicitWidth, root.width - Theme.px(6))
+        text: root.words
+        color: root.chosen || root.marked ? Theme.ink : Theme.ink2
+        elide: Text.ElideRight
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        Accessible.ignored: true
+    }
+    // A mark is a filled box in the corner, not the ground alone.
+    Loader {
+        active: root.marked
+        x: Theme.px(6)
+        y: Theme.px(6)
+        sourceComponent: TickBox {
+            ticked: true
+        }
+    }
+    MouseArea {
+        id: pointer
+        anchors.fill: parent
+        enabled: !root.free
+        hoverEnabled: true
+        acceptedButtons: Qt.LeftButton
+        onClicked: mouse => root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0)
+        onDoubleClicked: root.opened()
+        onPressAndHold: root.pressed(true)
+    }
+    Loader {
+        active: pointer.containsMouse && (root.hazard !== "" || nameText.truncated)
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: root.lathY - Theme.px(26)
+        z: 10
+        sourceComponent: Hint {
+            words: root.hazard === "" ? root.name : qsTr("%1: %2").arg(root.name).arg(root.hazard)
+        }
+    }
+}

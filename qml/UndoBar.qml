@@ -1,0 +1,52 @@
+import QtQuick
+
+// What was done last, in words, with the way back.
+Rectangle {
+    id: root
+
+    required property string said
+    required property bool canUndo
+    required property bool canRedo
+
+    signal undo
+    signal redo
+
+    visible: root.said !== ""
+    implicitHeight: visible ? Math.max(saidText.height, undoButton.height) + Theme.px(12) : 0
+    radius: Theme.controlRadius
+    color: Theme.ink
+    Accessible.role: Accessible.StatusBar
+    Accessible.name: root.said
+
+    Words {
+        id: saidText
+        objectName: "said"
+        x: Theme.px(12)
+        anchors.verticalCenter: parent.verticalCenter
+        width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
+        text: root.said
+        color: Theme.sheet
+        Accessible.ignored: true
+    }
+    SheetButton {
+        id: redoButton
+        objectName: "redoButton"
+        visible: root.canRedo
+        x: (undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
+        anchors.verticalCenter: parent.verticalCenter
+        text: qsTr("Redo")
+        reason: qsTr("Control, Shift and Z. Does again what was taken back last.")
+        onClicked: root.redo()
+    }
+    SheetButton {
+        id: undoButton
+        objectName: "undoButton"
+        visible: root.canUndo
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.px(8)
+        anchors.verticalCenter: parent.verticalCenter
+        text: qsTr("Undo")
+        reason: qsTr("Control and Z. Takes back what was logged last on this page.")
+        onClicked: root.undo()
+    }
+}

@@ -1,0 +1,197 @@
+#include "app/models/plant_model.h"
+#include "app/models/plants_model.h"
+#include "core/climate/place_climate.h"
+#include "core/climate/station_table.h"
+#include "core/home/demonstration.h"
+
+#include <QElapsedTimer>
+#include <QGuiApplication>
+#include <QQmlEngine>
+#include <QQuickItem>
+#include <QQuickView>
+#include <QTest>
+
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace lathhouse {
+namespace {
+
+void wait_for(const std::function<bool()>& event, const char* name)
+{
+    if (!QTest::qWaitFor(event, 600'000)) {
+        std::fprintf(stderr, "plants_bench: %s did not come\n", name);
+        std::exit(1);
+    }
+}
+
+double milliseconds(const QElapsedTimer& since)
+{
+    return static_cast<double>(since.nsecsElapsed()) / 1e6;
+}
+
+std::string load()
+{
+    std::ifstream file("/proc/loadavg");
+    std::string one = "?";
+    file >> one;
+    return one;
+}
+
+void print(const char* what, std::vector<double> times, const char* bar)
+{
+    if (times.empty()) {
+        std::printf("%-38s nothing measured\n", what);
+        return;
+    }
+    std::sort(times.begin(), times.end());
+    const auto at = [&](double share) {
+        return times[std::min(times.size() - 1, static_cast<std::size_t>(share * static_cast<double>(times.size())))];
+    };
+    std::printf("%-38s %5zu %8.1f %8.1f %8.1f   %-4s %s\n", what, times.size(), at(0.5), at(0.95), times.back(), bar,
+                load().c_str());
+    std::fflush(stdout);
+}
+
+/// From a change to the frame that shows it, without the wait for the frame's turn.
+class FrameClock : public QObject {
+public:
+    explicit FrameClock(QQuickWindow* window) : window_(window)
+    {
+        window->installEventFilter(this);
+        connect(window, &QQuickWindow::frameSwapped, this, [this] {
+            last_ = milliseconds(clock_);
+            ++frames_;
+        });
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (watched == window_ && event->type() == QEvent::UpdateRequest) {
+            clock_.start();
+        }
+        return false;
+    }
+    double frame_after(const std::function<void()>& change)
+    {
+        const int before = frames_;
+        QElapsedTimer changing;
+        changing.start();
+        change();
+        const double changed = milliseconds(changing);
+        return QTest::qWaitFor([this, before] { return frames_ > before; }, 2000) ? changed + last_ : -1.0;
+    }
+
+private:
+    QQuickWindow* window_;
+    QElapsedTimer clock_;
+    double last_ = 0.0;
+    int frames_ = 0;
+};
+
+void scroll(FrameClock& clock, QQuickItem* list, double step, const char* what)
+{
+    std::vector<double> times;
+    const double end = std::max(0.0, list->property("contentHeight").toDouble() - list->height());
+    double at = 0.0;
+    for (int frame = 0; end > 0.0 && frame < 300; ++frame) {
+        at = std::clamp(at + step, 0.0, end);
+        const double time = clock.frame_after([&] { list->setProperty("contentY", at); });
+        if (time >= 0.0) {
+            times.push_back(time);
+        }
+    }
+    print(what, times, "16");
+}
+
+int measure(int plants)
+{
+    const calendar::Date today{2026, 5, 16};
+    const auto table = climate::StationTable::find().and_then(
+        [](const std::filesystem::path& file) { return climate::StationTable::load(file); });
+    const auto shown = home::demonstration({.today = today, .plants = plants, .spots = std::max(8, plants / 25), .years = 0});
+    if (!table || !shown) {
+        std::fprintf(stderr, "plants_bench: no household\n");
+        return 1;
+    }
+    auto climate = climate::climate_at(*table, shown->household.place.position, shown->household.place.elevation);
+    if (!climate) {
+        std::fprintf(stderr, "plants_bench: %s\n", climate.error().message.c_str());
+        return 1;
+    }
+    const plan::HouseholdFacts facts{.as_told = shown->household,
+                                     .log = {},
+                                     .events = shown->history,
+                                     .climate = std::move(climate).value()};
+    models::PlantsModel model(models::plants_in_memory(std::make_shared<models::MemoryHousehold>(facts)),
+                              {today, models::YearWords(models::Units::Metric)});
+    models::PlantModel page(model);
+    QQuickView view;
+    view.engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    view.setResizeMode(QQuickView::SizeRootObjectToView);
+    view.setInitialProperties({{QStringLiteral("plants"), QVariant::fromValue(&model)},
+                               {QStringLiteral("plant"), QVariant::fromValue(&page)},
+                               {QStringLiteral("narrow"), false},
+                               {QStringLiteral("wide"), false}});
+    view.setSource(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/PlantsPage.qml")));
+    if (view.status() != QQuickView::Ready) {
+        std::fprintf(stderr, "plants_bench: the page could not be made\n");
+        return 1;
+    }
+    view.resize(1256, 744);
+    view.show();
+    QElapsedTimer since;
+    since.start();
+    model.start();
+    wait_for([&] { return model.known(); }, "the plants");
+    print("plants on their shelves", {milliseconds(since)}, "");
+    FrameClock clock(&view);
+    QTest::qWait(200);
+    auto* shelves = view.rootObject()->findChild<QQuickItem*>(QStringLiteral("shelves"));
+    auto* rows = view.rootObject()->findChild<QQuickItem*>(QStringLiteral("plantTable"));
+    scroll(clock, shelves, 40.0, "frame of a scroll of the shelves");
+    scroll(clock, shelves, 400.0, "the same, ten times as fast");
+    std::vector<double> steps;
+    for (int at = 0; at < 200; ++at) {
+        const double time = clock.frame_after([&] { model.setCurrent(at); });
+        if (time >= 0.0) {
+            steps.push_back(time);
+        }
+    }
+    print("frame of a step with an arrow", steps, "16");
+    model.setByTable(true);
+    QTest::qWait(200);
+    scroll(clock, rows, 40.0, "frame of a scroll of the table");
+    scroll(clock, rows, 400.0, "the same, ten times as fast");
+    std::vector<double> sorts;
+    for (int column = 0; column < 5; ++column) {
+        sorts.push_back(clock.frame_after([&] { model.sortBy(column); }));
+    }
+    print("frame of a sort", sorts, "100");
+    std::vector<double> finds;
+    for (const char* word : {"l", "le", "lem", "lemo", ""}) {
+        finds.push_back(clock.frame_after([&] { model.setFind(QString::fromLatin1(word)); }));
+    }
+    print("frame of a letter found", finds, "100");
+    wait_for([&] { return !model.working(); }, "the plan");
+    print("plan with the state words", {milliseconds(since)}, "");
+    return 0;
+}
+
+} // namespace
+} // namespace lathhouse
+
+/// Times of the page Plants, drawn by software into memory: plants_bench [NUMBER]. Judges nothing.
+int main(int argc, char** argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    QGuiApplication application(argc, argv);
+    const int plants = argc > 1 ? std::clamp(std::atoi(argv[1]), 1, 5000) : 5000;
+    std::printf("%d plants; milliseconds: times, middle, 95th, most, bar, load\n", plants);
+    return lathhouse::measure(plants);
+}

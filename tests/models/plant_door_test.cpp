@@ -1,0 +1,142 @@
+#include "app/models/plant_door.h"
+#include "core/journal/household_store.h"
+#include "tests/models/page_fixtures.h"
+
+#include <cstdlib>
+#include <filesystem>
+#include <span>
+
+namespace lathhouse::models {
+namespace {
+
+const calendar::Instant kEntered = calendar::start_of_day_utc(kShownToday);
+
+home::Event watered(home::PlantId plant)
+{
+    return {plant, home::EventKind::Watered, std::nullopt, kShownToday, kEntered, "from below"};
+}
+
+home::Measurement height(home::PlantId plant, double centimetres)
+{
+    return {.plant = plant,
+            .kind = home::MeasurementKind::Height,
+            .measured = kShownToday,
+            .repeats = {centimetres},
+            .method = home::MeasurementMethod::Ruler,
+            .entered = kEntered};
+}
+
+class PlantsInFolder : public testing::Test {
+protected:
+    PlantsInFolder()
+    {
+        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_plants_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        folder = std::filesystem::path{pattern} / "home";
+        EXPECT_TRUE(journal::HouseholdStore::create(folder, plain_facts().as_told, plain_facts().events));
+        first = plain_facts().as_told.plants[0].id;
+        second = plain_facts().as_told.plants[1].id;
+        door = plants_in_folder(folder, []() -> Result<plan::HouseholdFacts> { return plain_facts(); });
+    }
+    ~PlantsInFolder() override
+    {
+        std::error_code failure;
+        std::filesystem::remove_all(folder.parent_path(), failure);
+    }
+    journal::HouseholdStore store() const { return *journal::HouseholdStore::open(folder); }
+    std::size_t events() const { return store().events()->size(); }
+
+    std::filesystem::path folder;
+    home::PlantId first = 0;
+    home::PlantId second = 0;
+    PlantDoor door;
+};
+
+TEST_F(PlantsInFolder, WhatIsLoggedForTwoIsTakenBackForBoth)
+{
+    const auto before = events();
+    const PlantEntries entries{{watered(first), watered(second)}, {}};
+    ASSERT_TRUE(door.record(entries));
+    EXPECT_EQ(events(), before + 2);
+    ASSERT_TRUE(door.take_back(entries, kEntered));
+    EXPECT_EQ(events(), before);
+    ASSERT_TRUE(door.bring_back(entries, kEntered));
+    EXPECT_EQ(events(), before + 2);
+}
+
+TEST_F(PlantsInFolder, MeasurementIsReadTakenBackAndBroughtBack)
+{
+    const PlantEntries entries{{}, {height(first, 27.3)}};
+    ASSERT_TRUE(door.record(entries));
+    ASSERT_EQ(door.load()->measurements.size(), 1U);
+    EXPECT_DOUBLE_EQ(door.load()->measurements.front().value(), 27.3);
+    ASSERT_TRUE(door.take_back(entries, kEntered));
+    EXPECT_TRUE(door.load()->measurements.empty());
+    ASSERT_TRUE(door.bring_back(entries, kEntered));
+    EXPECT_EQ(door.load()->measurements.size(), 1U);
+}
+
+TEST_F(PlantsInFolder, NothingIsTakenBackWhereAnotherWroteSince)
+{
+    const PlantEntries entries{{watered(first), watered(second)}, {}};
+    ASSERT_TRUE(door.record(entries));
+    auto other = store();
+    const home::Event note{first, home::EventKind::Noted, {}, kShownToday, kEntered, "by another program"};
+    ASSERT_TRUE(other.record(std::span{&note, 1}));
+    const auto before = events();
+    const auto done = door.take_back(entries, kEntered);
+    ASSERT_FALSE(done);
+    EXPECT_EQ(done.error().code, something_else_came().code);
+    EXPECT_EQ(events(), before);
+}
+
+TEST_F(PlantsInFolder, NothingIsTakenBackWhereAnotherWroteInBetween)
+{
+    ASSERT_TRUE(door.record({{watered(first)}, {}}));
+    ASSERT_TRUE(door.record({{watered(second)}, {}}));
+    const auto before = events();
+    // It takes the second for its own, then finds that the one before is none of these.
+    const PlantEntries never_written{{watered(second), watered(second)}, {}};
+    EXPECT_FALSE(door.take_back(never_written, kEntered));
+    EXPECT_EQ(events(), before);
+}
+
+TEST_F(PlantsInFolder, UnknownPlantWritesNothing)
+{
+    const auto before = events();
+    EXPECT_FALSE(door.record({{watered(first), watered(9999)}, {}}));
+    EXPECT_EQ(events(), before);
+}
+
+TEST(PlantsInMemory, FollowTheHouseholdOfTheOtherPages)
+{
+    const auto household = std::make_shared<MemoryHousehold>(plain_facts());
+    const auto door = plants_in_memory(household, {});
+    const auto plant = plain_facts().as_told.plants[0].id;
+    const auto spot = plain_facts().as_told.spots.back().id;
+    const PlantEntries move{{{plant, home::EventKind::Moved, spot, kShownToday, kEntered, ""}}, {}};
+    ASSERT_TRUE(door.record(move));
+    EXPECT_EQ(household->facts().as_told.plant(plant)->spot, spot);
+    ASSERT_TRUE(door.take_back(move, kEntered));
+    EXPECT_EQ(household->facts().as_told.plant(plant)->spot, plain_facts().as_told.plant(plant)->spot);
+    ASSERT_TRUE(door.bring_back(move, kEntered));
+    EXPECT_EQ(household->facts().as_told.plant(plant)->spot, spot);
+}
+
+TEST(PlantsInMemory, MeasurementsAreTakenBackWithTheirChange)
+{
+    const auto household = std::make_shared<MemoryHousehold>(plain_facts());
+    const auto plant = plain_facts().as_told.plants[0].id;
+    const auto door = plants_in_memory(household, {height(plant, 20.0)});
+    const PlantEntries entries{{}, {height(plant, 21.0)}};
+    ASSERT_TRUE(door.record(entries));
+    EXPECT_EQ(door.load()->measurements.size(), 2U);
+    ASSERT_TRUE(door.take_back(entries, kEntered));
+    ASSERT_EQ(door.load()->measurements.size(), 1U);
+    EXPECT_DOUBLE_EQ(door.load()->measurements.front().value(), 20.0);
+    EXPECT_FALSE(door.record({{}, {height(plant, -1.0)}}));
+    EXPECT_EQ(door.load()->measurements.size(), 1U);
+}
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,182 @@
+#include "app/models/plant_model.h"
+#include "tests/models/page_fixtures.h"
+
+#include <algorithm>
+
+namespace lathhouse::models {
+namespace {
+
+class PlantModelTest : public testing::Test {
+protected:
+    PlantModelTest()
+        : measurements(demonstration_measurements(kShownToday)), facts(with_harm(plain_facts(), kShownToday)),
+          plants(plants_in_memory(std::make_shared<MemoryHousehold>(facts), measurements), british_look()), model(plants)
+    {
+        plants.start();
+        wait_for(plants);
+    }
+    void open(home::PlantId id)
+    {
+        plants.openId(id);
+        wait_for(model);
+    }
+    /// A plant that the story's weed-killer hit and that was measured.
+    home::PlantId harmed() const
+    {
+        for (const auto& event : facts.events) {
+            const bool measured = std::ranges::any_of(
+                measurements, [&](const home::Measurement& of) { return of.plant == event.plant; });
+            if (event.kind == home::EventKind::ChemicalDamage && event.plant && measured) {
+                return *event.plant;
+            }
+        }
+        return 0;
+    }
+    home::PlantId unmeasured() const
+    {
+        for (const auto& plant : facts.as_told.plants) {
+            if (std::ranges::none_of(measurements,
+                                     [&](const home::Measurement& of) { return of.plant == plant.id; })) {
+                return plant.id;
+            }
+        }
+        return 0;
+    }
+
+    std::vector<home::Measurement> measurements;
+    plan::HouseholdFacts facts;
+    PlantsModel plants;
+    PlantModel model;
+};
+
+TEST_F(PlantModelTest, VerdictIsThatOfTheCore)
+{
+    const auto id = harmed();
+    ASSERT_NE(id, 0);
+    open(id);
+    const auto& household = facts.household();
+    const auto* plant = household.plant(id);
+    const auto measures = plan::measures_of(measurements, id);
+    const auto growth = plan::growth_of(*plant, measures.front(), measurements, facts.events,
+                                        plan::Whereabouts{*plant, facts.events, {}, kShownToday},
+                                        home::SpotClimate{household, facts.climate, facts.log}, facts.log);
+    ASSERT_TRUE(growth.recovery);
+    EXPECT_EQ(model.verdict(), static_cast<int>(growth.recovery->judgement.verdict));
+    ASSERT_TRUE(growth.event);
+    EXPECT_TRUE(model.verdictAfter().contains(model.words().date_with_year(growth.event->date)))
+        << model.verdictAfter().toStdString();
+    EXPECT_EQ(model.readings()->rowCount(), static_cast<int>(growth.readings.size()));
+    EXPECT_FALSE(model.chartSpoken().isEmpty());
+}
+
+TEST_F(PlantModelTest, EveryMeasureCanBeChosen)
+{
+    open(harmed());
+    ASSERT_GT(model.kinds()->rowCount(), 1);
+    for (int kind = 0; kind < model.kinds()->rowCount(); ++kind) {
+        model.choose(kind);
+        wait_for(model);
+        EXPECT_TRUE(model.kinds()->at(kind, "shown").toBool());
+        EXPECT_EQ(model.chartTitle(), model.kinds()->at(kind, "words").toString());
+    }
+    const QString title = model.chartTitle();
+    model.choose(99);
+    wait_for(model);
+    EXPECT_EQ(model.chartTitle(), title);
+}
+
+TEST_F(PlantModelTest, EveryPlantHasAPage)
+{
+    for (const auto& plant : facts.as_told.plants) {
+        open(plant.id);
+        EXPECT_EQ(model.plantId(), plant.id);
+        EXPECT_EQ(model.name(), text(plant.name));
+        EXPECT_GE(model.chips()->rowCount(), 2);
+        EXPECT_EQ(model.chips()->at(0, "words").toString(), text(facts.as_told.spot(*plant.spot)->name));
+        EXPECT_FALSE(model.needsSpoken().isEmpty());
+        EXPECT_TRUE(model.lightWords().contains("mol")) << model.lightWords().toStdString();
+        EXPECT_FALSE(model.notes().isEmpty());
+        EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    }
+}
+
+TEST_F(PlantModelTest, WithoutReadingsThereIsNoChart)
+{
+    const auto id = unmeasured();
+    if (id == 0) {
+        GTEST_SKIP() << "every plant of the demonstration is measured";
+    }
+    open(id);
+    EXPECT_FALSE(model.hasChart());
+    EXPECT_EQ(model.verdict(), -1);
+}
+
+TEST_F(PlantModelTest, WhatIsLoggedStandsInTheHistory)
+{
+    open(facts.as_told.plants.front().id);
+    const int before = model.history()->rowCount();
+    ASSERT_TRUE(plants.log(PlantsModel::Noted, {}, 0, "a new pot is due"));
+    wait_for(plants);
+    wait_for(model);
+    ASSERT_EQ(model.history()->rowCount(), before + 1);
+    EXPECT_EQ(model.history()->at(0, "note").toString(), "a new pot is due");
+    plants.undo();
+    wait_for(plants);
+    wait_for(model);
+    EXPECT_EQ(model.history()->rowCount(), before);
+}
+
+TEST_F(PlantModelTest, PlantThatIsNotThereIsSaidAndLeft)
+{
+    open(9999);
+    EXPECT_EQ(plants.opened(), 0);
+    EXPECT_TRUE(plants.error().contains("9999"));
+}
+
+TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
+{
+    auto door = plants_in_memory(std::make_shared<MemoryHousehold>(facts), measurements);
+    const auto id = facts.as_told.plants.front().id;
+    const auto load = door.load;
+    door.load = [load, id]() {
+        auto book = load();
+        for (int at = 0; at < 20; ++at) {
+            const auto day = calendar::start_of_day_utc(kShownToday - calendar::Days{(20 - at) * 15});
+            book->photos.push_back({.id = at + 1,
+                                    .sha256 = std::string(64, 'a'),
+                                    .extension = "jpg",
+                                    .bytes = 1,
+                                    .width = 4,
+                                    .height = 3,
+                                    .taken = std::chrono::local_seconds{day.time_since_epoch()},
+                                    .zone_offset = {},
+                                    .taken_from = home::TakenFrom::Given,
+                                    .original_name = "p.jpg",
+                                    .position = {},
+                                    .entered = day,
+                                    .plants = {id}});
+        }
+        return book;
+    };
+    door.thumbnail = [](const home::Photo& photo) -> Result<std::filesystem::path> {
+        return photo.id == 1 ? Result<std::filesystem::path>{Error{ErrorCode::NotFound, "gone"}}
+                             : Result<std::filesystem::path>{"/nowhere/" + std::to_string(photo.id) + ".jpg"};
+    };
+    PlantsModel of_photos(door, british_look());
+    PlantModel page(of_photos);
+    of_photos.start();
+    wait_for(of_photos);
+    of_photos.openId(id);
+    wait_for(page);
+    ASSERT_EQ(page.photos()->rowCount(), 6);
+    EXPECT_EQ(page.photosHead(), "20 photographs");
+    EXPECT_EQ(page.photos()->at(0, "words").toString(), "file missing");
+    EXPECT_TRUE(page.photos()->at(5, "newest").toBool());
+    EXPECT_TRUE(page.photos()->at(5, "source").toUrl().toString().endsWith("/20.jpg"));
+    page.setPhotosShown(9);
+    wait_for(page);
+    EXPECT_EQ(page.photos()->rowCount(), 9);
+}
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,275 @@
+#include "app/models/plants_model.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+#include <algorithm>
+
+namespace lathhouse::models {
+namespace {
+
+class PlantsModelTest : public testing::Test {
+protected:
+    PlantsModelTest()
+        : household(std::make_shared<MemoryHousehold>(plain_facts())),
+          model(plants_in_memory(household, demonstration_measurements(kShownToday)), british_look())
+    {
+        model.start();
+        wait_for(model);
+    }
+    int shown_of(const QString& name)
+    {
+        auto* table = model.table();
+        for (int row = 0; row < table->rowCount(); ++row) {
+            if (table->data(table->index(row), PlantTable::NameRole).toString() == name) {
+                return row;
+            }
+        }
+        return -1;
+    }
+    QString in_table(int row, int role) { return model.table()->data(model.table()->index(row), role).toString(); }
+    QVariant of_line(int line, int role) { return model.shelves()->data(model.shelves()->index(line), role); }
+    int events_of(home::EventKind kind)
+    {
+        const auto facts = household->facts();
+        return static_cast<int>(std::ranges::count(facts.events, kind, &home::Event::kind));
+    }
+
+    std::shared_ptr<MemoryHousehold> household;
+    PlantsModel model;
+};
+
+TEST_F(PlantsModelTest, EveryPlantStandsOnTheShelfOfItsSpot)
+{
+    EXPECT_EQ(model.title(), "14 plants");
+    int plants = 0;
+    QString spot;
+    for (int line = 0; line < model.shelves()->rowCount(); ++line) {
+        const QString begins = of_line(line, PlantShelves::SpotRole).toString();
+        spot = begins.isEmpty() ? spot : begins;
+        for (const auto& name : of_line(line, PlantShelves::NamesRole).toStringList()) {
+            const auto facts = household->facts();
+            const auto* plant = facts.as_told.plant_called(name.toStdString());
+            ASSERT_NE(plant, nullptr);
+            EXPECT_EQ(text(facts.as_told.spot(*plant->spot)->name), spot);
+            ++plants;
+        }
+    }
+    EXPECT_EQ(plants, 14);
+}
+
+TEST_F(PlantsModelTest, FreePlacesAreThoseOfTheSpot)
+{
+    for (int line = 0; line < model.shelves()->rowCount(); ++line) {
+        const auto names = of_line(line, PlantShelves::NamesRole).toStringList();
+        const int free = of_line(line, PlantShelves::FreeRole).toInt();
+        EXPECT_LE(names.size() + free, model.columns());
+        EXPECT_GE(free, 0);
+    }
+    model.setFilter(PlantsModel::Poisonous);
+    for (int line = 0; line < model.shelves()->rowCount(); ++line) {
+        EXPECT_EQ(of_line(line, PlantShelves::FreeRole).toInt(), 0) << "a filtered shelf is not empty";
+    }
+}
+
+TEST_F(PlantsModelTest, PestsFoundAreToldUnderTheName)
+{
+    const QString name = text(plain_facts().as_told.plants[1].name);
+    EXPECT_EQ(in_table(shown_of(name), PlantTable::StateRole), "pests found");
+    model.setFilter(PlantsModel::ToLookAt);
+    EXPECT_GE(shown_of(name), 0);
+}
+
+TEST_F(PlantsModelTest, FiltersShowWhatTheyCount)
+{
+    for (int row = 0; row < model.filters()->rowCount(); ++row) {
+        const int number = model.filters()->at(row, "words").toString().section(' ', -1).toInt();
+        model.setFilter(model.filters()->at(row, "filter").toInt());
+        EXPECT_EQ(model.shownCount(), number) << model.filters()->at(row, "words").toString().toStdString();
+    }
+    model.setFilter(99);
+    EXPECT_NE(model.filter(), 99);
+}
+
+TEST_F(PlantsModelTest, FindTakesCommonBotanicalAndOwnNames)
+{
+    const auto& plant = plain_facts().as_told.plants.front();
+    model.setFind(text(plant.kind).left(6).toUpper());
+    EXPECT_GE(shown_of(text(plant.name)), 0);
+    EXPECT_LT(model.shownCount(), 14);
+    model.setFind("no such plant");
+    EXPECT_EQ(model.shownCount(), 0);
+    EXPECT_EQ(model.current(), -1);
+    EXPECT_TRUE(model.target().isEmpty());
+    EXPECT_FALSE(model.log(PlantsModel::Watered, {}, 0, {}));
+    EXPECT_TRUE(model.error().startsWith("Choose a plant"));
+    model.setFind({});
+    EXPECT_EQ(model.shownCount(), 14);
+}
+
+TEST_F(PlantsModelTest, TableSortsBothWaysAndEmptyCellsComeLast)
+{
+    model.setByTable(true);
+    const auto column = [this](int role) {
+        QStringList cells;
+        for (int row = 0; row < model.table()->rowCount(); ++row) {
+            cells.append(in_table(row, role).toCaseFolded());
+        }
+        return cells;
+    };
+    QStringList names = column(PlantTable::NameRole);
+    EXPECT_TRUE(std::ranges::is_sorted(names));
+    model.sortBy(0);
+    EXPECT_TRUE(model.descending());
+    names = column(PlantTable::NameRole);
+    EXPECT_TRUE(std::ranges::is_sorted(names, std::greater{}));
+    model.sortBy(2);
+    EXPECT_FALSE(model.descending());
+    const QStringList states = column(PlantTable::StateRole);
+    const auto first_empty = std::ranges::find(states, QString{});
+    EXPECT_TRUE(std::all_of(first_empty, states.end(), [](const QString& of) { return of.isEmpty(); }));
+    EXPECT_TRUE(std::is_sorted(states.begin(), first_empty));
+}
+
+TEST_F(PlantsModelTest, ArrowsWalkBetweenShelves)
+{
+    auto* shelves = model.shelves();
+    model.setColumns(4);
+    for (int shown = 0; shown < model.shownCount(); ++shown) {
+        const int line = shelves->lineOf(shown);
+        ASSERT_GE(line, 0);
+        const int below = shelves->beside(shown, 1);
+        EXPECT_GE(shelves->lineOf(below), line);
+        EXPECT_GE(shelves->beside(shown, -1), 0);
+    }
+    EXPECT_EQ(shelves->beside(0, -1), 0);
+    EXPECT_EQ(shelves->lineOf(999), -1);
+}
+
+TEST_F(PlantsModelTest, WateringSeveralIsOneEntryToTakeBack)
+{
+    const int before = events_of(home::EventKind::Watered);
+    QSignalSpy written(&model, &SheetModel::written);
+    model.mark(0);
+    model.mark(1);
+    EXPECT_EQ(model.target(), "2 plants");
+    ASSERT_TRUE(model.log(PlantsModel::Watered, {}, 0, "rain barrel"));
+    wait_for(model);
+    EXPECT_EQ(model.said(), "2 plants: watered today.");
+    EXPECT_EQ(events_of(home::EventKind::Watered), before + 2);
+    EXPECT_EQ(household->facts().events.back().note, "rain barrel");
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(events_of(home::EventKind::Watered), before);
+    model.redo();
+    wait_for(model);
+    EXPECT_EQ(events_of(home::EventKind::Watered), before + 2);
+    EXPECT_EQ(written.count(), 3);
+    EXPECT_EQ(model.markedCount(), 2) << "marks stay";
+}
+
+TEST_F(PlantsModelTest, MeasurementNeedsANumberThatCanBe)
+{
+    model.setCurrent(0);
+    EXPECT_FALSE(model.log(PlantsModel::Measured, "tall", 0, {}));
+    EXPECT_TRUE(model.error().contains("tall"));
+    EXPECT_FALSE(model.log(PlantsModel::Measured, "-3", 0, {}));
+    EXPECT_FALSE(model.log(PlantsModel::Measured, "3", 99, {}));
+    EXPECT_FALSE(model.canUndo());
+    EXPECT_TRUE(model.log(PlantsModel::Measured, " 27,3 cm ", 0, {}));
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty());
+    EXPECT_DOUBLE_EQ(model.facts().ground->book.measurements.back().value(), 27.3);
+    EXPECT_EQ(model.facts().ground->book.measurements.back().measured, kShownToday);
+    model.mark(0);
+    model.mark(1);
+    EXPECT_FALSE(model.log(PlantsModel::Measured, "27", 0, {}));
+}
+
+TEST_F(PlantsModelTest, NoteMustSaySomethingAndFeedMayNameItsNitrogen)
+{
+    model.setCurrent(0);
+    EXPECT_FALSE(model.log(PlantsModel::Noted, {}, 0, "  "));
+    EXPECT_FALSE(model.log(PlantsModel::Fed, "9999", 0, {}));
+    EXPECT_TRUE(model.log(PlantsModel::Fed, "100", 0, {}));
+    wait_for(model);
+    EXPECT_EQ(household->facts().events.back().detail("ppm"), "100");
+    EXPECT_FALSE(model.log(42, {}, 0, {}));
+}
+
+TEST_F(PlantsModelTest, MovePutsThePlantOnAnotherShelf)
+{
+    model.setCurrent(0);
+    const QString name = model.target();
+    const auto id = household->facts().as_told.plant_called(name.toStdString())->id;
+    const int last = model.spots()->rowCount() - 1;
+    const QString spot = model.spots()->at(last, "name").toString();
+    ASSERT_TRUE(model.moveTo(last));
+    wait_for(model);
+    EXPECT_EQ(text(household->facts().as_told.spot(*household->facts().as_told.plant(id)->spot)->name), spot);
+    EXPECT_EQ(model.target(), name) << "the same plant stays chosen";
+    EXPECT_FALSE(model.moveTo(last)) << "it stands there already";
+    EXPECT_FALSE(model.moveTo(99));
+    model.undo();
+    wait_for(model);
+    EXPECT_NE(text(household->facts().as_told.spot(*household->facts().as_told.plant(id)->spot)->name), spot);
+}
+
+TEST_F(PlantsModelTest, ListsKeepTheRulesOfModels)
+{
+    QAbstractItemModelTester shelves(model.shelves(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester table(model.table(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setFilter(PlantsModel::Poisonous);
+    model.setColumns(2);
+    model.setFind("a");
+    model.sortBy(1);
+    model.mark(0);
+    model.setFind("zzzz");
+    model.setFind({});
+    model.setFilter(PlantsModel::All);
+    model.reload();
+    wait_for(model);
+    EXPECT_EQ(model.table()->rowCount(), 14);
+}
+
+TEST(PlantsModel, WhatCannotBeKeptIsSaid)
+{
+    auto door = plants_in_memory(std::make_shared<MemoryHousehold>(plain_facts()));
+    door.record = [](const PlantEntries&) -> Result<void> {
+        return Error{ErrorCode::Locked, "another program holds the household"};
+    };
+    PlantsModel model(door, british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_TRUE(model.log(PlantsModel::Watered, {}, 0, {}));
+    wait_for(model);
+    EXPECT_TRUE(model.error().contains("another program holds the household"));
+    EXPECT_FALSE(model.canUndo());
+    EXPECT_TRUE(model.said().isEmpty());
+}
+
+TEST(PlantsModel, BrokenHouseholdIsOneSentence)
+{
+    PlantsModel model(no_plants({ErrorCode::NotFound, "the folder is gone"}), british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_EQ(model.error(), "The folder is gone.");
+    EXPECT_FALSE(model.known());
+    EXPECT_EQ(model.count(), 0);
+}
+
+TEST(PlantsModel, InchesAreKeptAsCentimetres)
+{
+    const auto household = std::make_shared<MemoryHousehold>(plain_facts());
+    PlantsModel model(plants_in_memory(household), british_look(Units::Us));
+    model.start();
+    wait_for(model);
+    ASSERT_EQ(model.measures()->at(0, "unit").toString(), "in");
+    ASSERT_TRUE(model.log(PlantsModel::Measured, "10", 0, {}));
+    wait_for(model);
+    EXPECT_NEAR(model.facts().ground->book.measurements.back().value(), 25.4, 1e-9);
+}
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,253 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The place Plants by mouse and by keyboard.
+Item {
+    id: root
+    width: 1256
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    PlantsPage {
+        id: page
+        anchors.fill: parent
+        plants: household.plants
+        plant: household.plant
+        narrow: false
+        wide: false
+        focus: true
+    }
+    TestCase {
+        name: "Plants"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            page.narrow = false;
+            open("harm");
+        }
+
+        function open(kind: string): void {
+            compare(household.error, "");
+            household.renew(kind);
+            household.plants.start();
+            settle();
+            named("plantCollection").forceActiveFocus();
+        }
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+        function settle(): void {
+            tryCompare(household.plants, "working", false, 30000);
+            tryCompare(household.plant, "working", false, 30000);
+        }
+        function nameAt(shown: int): string {
+            household.plants.current = shown;
+            return household.plants.target;
+        }
+
+        function test_arrowsWalkAndEnterOpens() {
+            compare(household.plants.current, 0);
+            keyClick(Qt.Key_Right);
+            compare(household.plants.current, 1);
+            keyClick(Qt.Key_Down);
+            verify(household.plants.shelves.lineOf(household.plants.current) > 0);
+            keyClick(Qt.Key_Up);
+            keyClick(Qt.Key_Home);
+            compare(household.plants.current, 0);
+            keyClick(Qt.Key_End);
+            compare(household.plants.current, 13);
+            const name = household.plants.target;
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("plantPage").visible);
+            compare((named("plantName") as Text).text, name);
+            verify(!named("plantCollection").visible);
+            keyClick(Qt.Key_Escape);
+            verify(named("plantCollection").visible);
+            compare(household.plants.target, name);
+            keyClick(Qt.Key_Left);
+            compare(household.plants.current, 12);
+        }
+
+        function test_filterChipsAndFind() {
+            mouseClick(named("filterChip" + PlantsModel.Poisonous));
+            verify(household.plants.shownCount > 0 && household.plants.shownCount < 14);
+            keyClick(Qt.Key_Escape);
+            compare(household.plants.shownCount, 14);
+            keyClick(Qt.Key_F, Qt.ControlModifier);
+            verify(named("findField").activeFocus);
+            for (const letter of "fig")
+                keyClick(letter);
+            verify(household.plants.shownCount < 14);
+            keyClick(Qt.Key_Return);
+            verify(!named("findField").activeFocus);
+            keyClick(Qt.Key_Escape);
+            compare(household.plants.shownCount, 14);
+            keyClick(Qt.Key_F, Qt.ControlModifier);
+            for (const letter of "qqq")
+                keyClick(letter);
+            verify(named("plantsEmpty").visible);
+            keyClick(Qt.Key_Escape);
+            verify(!named("plantsEmpty").visible);
+        }
+
+        function test_tableSortsByItsHeads() {
+            keyClick(Qt.Key_T);
+            verify(named("plantTable").visible);
+            verify(!named("shelves").visible);
+            compare(household.plants.sortedBy, 0);
+            const first = nameAt(0);
+            mouseClick(named("sortHead0"));
+            verify(household.plants.descending);
+            verify(nameAt(0) !== first);
+            mouseClick(named("sortHead1"));
+            compare(household.plants.sortedBy, 1);
+            named("plantTable").forceActiveFocus();
+            keyClick(Qt.Key_Down);
+            compare(household.plants.current, 1);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("plantPage").visible);
+        }
+
+        function test_logForSeveralAndTakeItBack() {
+            keyClick(Qt.Key_Space);
+            keyClick(Qt.Key_Right);
+            keyClick(Qt.Key_Space);
+            compare(household.plants.markedCount, 2);
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            verify(named("logPanel").visible);
+            mouseClick(named("logChip" + PlantsModel.Watered));
+            mouseClick(named("keepButton"));
+            settle();
+            verify(!named("logPanel").visible);
+            compare(household.plants.said, "2 plants: watered today.");
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            verify(household.plants.said.startsWith("Taken back"));
+            compare(household.plants.canUndo, false);
+            keyClick(Qt.Key_Z, Qt.ControlModifier | Qt.ShiftModifier);
+            settle();
+            compare(household.plants.canUndo, true);
+            keyClick(Qt.Key_Escape);
+            compare(household.plants.markedCount, 0);
+        }
+
+        function test_measuringTakesANumberAndSaysWhatIsNone() {
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            mouseClick(named("logChip" + PlantsModel.Measured));
+            mouseClick(named("logNumber"));
+            for (const letter of "tall")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(named("logPanel").visible);
+            verify(household.plants.error.includes("tall"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "27.3")
+                keyClick(letter);
+            compare(household.plants.error, "");
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(!named("logPanel").visible);
+            verify(household.plants.said.includes("27.3"));
+        }
+
+        function test_escapeLeavesTheLog() {
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            verify(named("logPanel").visible);
+            keyClick(Qt.Key_Escape);
+            verify(!named("logPanel").visible);
+            keyClick(Qt.Key_Right);
+            compare(household.plants.current, 1);
+        }
+
+        function test_moveByTheNumberOfTheSpot() {
+            const spots = household.plants.spots.count;
+            keyClick(Qt.Key_M);
+            verify(named("movePanel").visible);
+            keyClick(Qt.Key_0 + spots);
+            settle();
+            verify(!named("movePanel").visible);
+            verify(household.plants.said.includes(household.plants.spots.at(spots - 1, "name")));
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            keyClick(Qt.Key_M);
+            mouseClick(named("spotChip" + spots));
+            settle();
+            verify(household.plants.canUndo);
+        }
+
+        function test_pageShowsGrowthAndItsTable() {
+            keyClick(Qt.Key_Return);
+            for (let shown = 0; shown < 14 && household.plant.verdict < 0; ++shown) {
+                household.plants.open(shown);
+                settle();
+            }
+            verify(household.plant.verdict >= 0);
+            verify(named("growthChart").visible);
+            keyClick(Qt.Key_T);
+            verify(named("readingsTable").visible);
+            verify(!named("growthChart").visible);
+            mouseClick(named("twinChip"));
+            verify(named("growthChart").visible);
+            if (household.plant.kinds.count > 1) {
+                mouseClick(named("kindChip1"));
+                settle();
+                compare(household.plant.chartTitle, household.plant.kinds.at(1, "words"));
+            }
+            verify(named("noPhotos").visible);
+            keyClick(Qt.Key_PageDown);
+            mouseClick(named("backButton"));
+            verify(named("plantCollection").visible);
+        }
+
+        function test_clicksChooseMarkAndOpen() {
+            const shelves = named("shelves");
+            mouseClick(shelves, 184 + 80, 60);
+            compare(household.plants.current, 0);
+            mouseClick(shelves, 184 + 80, 60, Qt.LeftButton, Qt.ControlModifier);
+            compare(household.plants.markedCount, 1);
+            mouseDoubleClickSequence(shelves, 184 + 80, 60);
+            settle();
+            verify(named("plantPage").visible);
+        }
+
+        function test_narrowKeepsAllInSight() {
+            page.narrow = true;
+            root.width = 776;
+            verify(household.plants.columns >= 2);
+            keyClick(Qt.Key_T);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("plantPage").visible);
+            root.width = 1256;
+        }
+
+        function test_emptySaysWhatToDo() {
+            open("empty");
+            verify(named("plantsEmpty").visible);
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Return);
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            verify(!named("logPanel").visible);
+            compare(household.plants.opened, 0);
+        }
+
+        function test_brokenSaysWhy() {
+            open("broken");
+            compare(household.plants.error, "The folder is gone.");
+            verify(named("plantsAgain").visible);
+            mouseClick(named("plantsAgain"));
+            settle();
+            compare(household.plants.error, "The folder is gone.");
+        }
+    }
+}
