@@ -12,11 +12,11 @@
 namespace lathhouse::growth {
 namespace {
 
-const calendar::Date kEvent{2026, 5, 1};
+const calendar::Date kEventOfClock{2026, 5, 1};
 
 calendar::Date day(int days)
 {
-    return kEvent + calendar::Days{days};
+    return kEventOfClock + calendar::Days{days};
 }
 
 TEST(GrowthClock, OfTheCalendarCountsDays)
@@ -41,7 +41,7 @@ std::vector<SeriesReading> grown_on(const GrowthClock& clock, double before, dou
     for (int week = -7; week <= last; ++week) {
         const auto date = day(7 * week);
         const double wobble = (week % 2 == 0 ? 0.006 : -0.006);
-        const double time = clock.days_between(kEvent, date);
+        const double time = clock.days_between(kEventOfClock, date);
         readings.push_back({date, 20.0 * std::exp(time * (time > 0.0 ? after : before) + wobble)});
     }
     return readings;
@@ -54,13 +54,13 @@ TEST(Recovery, OnItsClockAWinterIsNoRelapse)
     std::fill(steps.begin() + 101, steps.begin() + 171, 0.0);
     const auto clock = GrowthClock::of_days(day(-100), steps);
     const auto readings = grown_on(clock, 0.007, 0.007, 18);
-    const auto on_clock = recovery_of(SeriesKind::Size, readings, kEvent, clock);
+    const auto on_clock = recovery_of(SeriesKind::Size, readings, kEventOfClock, clock);
     EXPECT_EQ(on_clock.judgement.verdict, Verdict::NoSetback) << to_string(on_clock.judgement.why);
     EXPECT_NEAR(*on_clock.rate_before, 0.007, 0.001);
     const auto in_winter = std::span{readings}.first(8 + 9);
-    EXPECT_EQ(recovery_of(SeriesKind::Size, in_winter, kEvent, GrowthClock::calendar()).judgement.verdict,
+    EXPECT_EQ(recovery_of(SeriesKind::Size, in_winter, kEventOfClock, GrowthClock::calendar()).judgement.verdict,
               Verdict::Holding);
-    const auto standing = recovery_of(SeriesKind::Size, in_winter, kEvent, clock);
+    const auto standing = recovery_of(SeriesKind::Size, in_winter, kEventOfClock, clock);
     EXPECT_EQ(standing.judgement, (Judgement{Verdict::TooEarly, TooEarlyWhy::ClockStands}));
 }
 
@@ -68,8 +68,8 @@ TEST(Recovery, RatesAreThoseOfADayOfTheClock)
 {
     const auto half = GrowthClock::of_days(day(-100), std::vector<double>(400, 0.5));
     const auto readings = grown_on(half, 0.014, 0.014, 10);
-    const auto slow = recovery_of(SeriesKind::Size, readings, kEvent, half);
-    const auto calendar = recovery_of(SeriesKind::Size, readings, kEvent, GrowthClock::calendar());
+    const auto slow = recovery_of(SeriesKind::Size, readings, kEventOfClock, half);
+    const auto calendar = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar());
     EXPECT_NEAR(*slow.rate_before, 2.0 * *calendar.rate_before, 1e-9);
     EXPECT_NEAR(*slow.share_regained, *calendar.share_regained, 1e-6) << "the clock's unit changes no verdict";
 }
@@ -77,17 +77,17 @@ TEST(Recovery, RatesAreThoseOfADayOfTheClock)
 TEST(Recovery, SaysWhatIsMissing)
 {
     const auto readings = grown_on(GrowthClock::calendar(), 0.007, 0.007, 10);
-    const auto few_after = recovery_of(SeriesKind::Size, std::span{readings}.first(10), kEvent, GrowthClock::calendar());
+    const auto few_after = recovery_of(SeriesKind::Size, std::span{readings}.first(10), kEventOfClock, GrowthClock::calendar());
     EXPECT_EQ(few_after.judgement, (Judgement{Verdict::TooEarly, TooEarlyWhy::FewAfter}));
     EXPECT_EQ(few_after.next_reading, day(35)) << "the fifth";
     const auto few_before =
-        recovery_of(SeriesKind::Size, std::span{readings}.subspan(6), kEvent, GrowthClock::calendar());
+        recovery_of(SeriesKind::Size, std::span{readings}.subspan(6), kEventOfClock, GrowthClock::calendar());
     EXPECT_EQ(few_before.judgement, (Judgement{Verdict::TooEarly, TooEarlyWhy::FewBefore}));
     EXPECT_FALSE(few_before.next_reading.has_value());
-    EXPECT_EQ(recovery_of(SeriesKind::Size, {}, kEvent, GrowthClock::calendar()).judgement.why,
+    EXPECT_EQ(recovery_of(SeriesKind::Size, {}, kEventOfClock, GrowthClock::calendar()).judgement.why,
               TooEarlyWhy::FewBefore);
     const auto standing = grown_on(GrowthClock::calendar(), -0.01, 0.007, 10);
-    EXPECT_EQ(recovery_of(SeriesKind::Size, standing, kEvent, GrowthClock::calendar()).judgement.why,
+    EXPECT_EQ(recovery_of(SeriesKind::Size, standing, kEventOfClock, GrowthClock::calendar()).judgement.why,
               TooEarlyWhy::NotGrowing);
 }
 
@@ -95,7 +95,7 @@ TEST(Recovery, ForeseesTheReadingThatSettlesIt)
 {
     const auto readings = grown_on(GrowthClock::calendar(), 0.007, 0.0065, 20);
     for (std::size_t count = 12; count < readings.size(); ++count) {
-        const auto of = recovery_of(SeriesKind::Size, std::span{readings}.first(count), kEvent, GrowthClock::calendar());
+        const auto of = recovery_of(SeriesKind::Size, std::span{readings}.first(count), kEventOfClock, GrowthClock::calendar());
         if (of.judgement.verdict == Verdict::TooEarly) {
             ASSERT_TRUE(of.next_reading.has_value());
             EXPECT_GT(*of.next_reading, readings[count - 1].date);
@@ -115,9 +115,9 @@ TEST(Recovery, ReadsYellowAsBetterWhenSmaller)
         back.push_back({day(7 * week), (week <= 0 ? 0.05 : 0.05 + 0.4 * std::exp(-0.6 * (week - 1))) + wobble});
         rising.push_back({day(7 * week), (week <= 0 ? 0.05 : std::min(0.9, 0.05 + 0.06 * week)) + wobble});
     }
-    EXPECT_EQ(recovery_of(SeriesKind::Yellow, back, kEvent, GrowthClock::calendar()).judgement.verdict,
+    EXPECT_EQ(recovery_of(SeriesKind::Yellow, back, kEventOfClock, GrowthClock::calendar()).judgement.verdict,
               Verdict::Recovered);
-    EXPECT_EQ(recovery_of(SeriesKind::Yellow, rising, kEvent, GrowthClock::calendar()).judgement.verdict,
+    EXPECT_EQ(recovery_of(SeriesKind::Yellow, rising, kEventOfClock, GrowthClock::calendar()).judgement.verdict,
               Verdict::Declining);
 }
 
@@ -127,9 +127,9 @@ TEST(Recovery, SeesAPlantThatSlowsByItself)
     for (int week = -10; week <= 8; ++week) {
         readings.push_back({day(7 * week), 40.0 / (1.0 + std::exp(-(week + 9) / 3.0))});
     }
-    EXPECT_TRUE(recovery_of(SeriesKind::Size, readings, kEvent, GrowthClock::calendar()).slows_before);
+    EXPECT_TRUE(recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar()).slows_before);
     const auto straight = grown_on(GrowthClock::calendar(), 0.007, 0.007, 8);
-    EXPECT_FALSE(recovery_of(SeriesKind::Size, straight, kEvent, GrowthClock::calendar()).slows_before);
+    EXPECT_FALSE(recovery_of(SeriesKind::Size, straight, kEventOfClock, GrowthClock::calendar()).slows_before);
 }
 
 TEST(SparedClock, SlowsAsTheCompanionsDo)
@@ -142,12 +142,12 @@ TEST(SparedClock, SlowsAsTheCompanionsDo)
         companions[1].push_back({day(7 * week), 11.0 * std::exp(0.05 * time)});
         readings.push_back({day(7 * week), 30.0 * std::exp(0.05 * time + (week % 2 == 0 ? 0.005 : -0.005))});
     }
-    const auto spared = SparedClock::of(SeriesKind::Size, companions, kEvent, GrowthClock::calendar());
+    const auto spared = SparedClock::of(SeriesKind::Size, companions, kEventOfClock, GrowthClock::calendar());
     ASSERT_TRUE(spared.has_value());
     EXPECT_NEAR(spared->weeks_of(10.0), 8.0, 0.2);
     EXPECT_NEAR(spared->weeks_of(-5.0), -5.5, 0.2);
-    const auto with = recovery_of(SeriesKind::Size, readings, kEvent, GrowthClock::calendar(), &*spared);
-    const auto alone = recovery_of(SeriesKind::Size, readings, kEvent, GrowthClock::calendar());
+    const auto with = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar(), &*spared);
+    const auto alone = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar());
     EXPECT_EQ(with.judgement.verdict, Verdict::NoSetback);
     EXPECT_GT(*with.share_regained, 0.8);
     EXPECT_LT(*alone.share_regained, 0.8);
@@ -176,13 +176,13 @@ TEST(EventWindow, TellsWhatIsTooCloseFromWhatIsFar)
     }
     const std::vector<DatedEvent> others{{day(-60), "far before"}, {day(-8), "close before"}, {day(0), "that day"},
                                          {day(10), "close after"}, {day(40), "far after"}};
-    const auto window = window_of(readings, kEvent, others);
+    const auto window = window_of(readings, kEventOfClock, others);
     ASSERT_EQ(window.also.size(), 3U);
     EXPECT_EQ(window.also.front().what, "close before");
     ASSERT_EQ(window.cut.size(), 2U);
     EXPECT_GT(window.readings.front().date, day(-60));
     EXPECT_LE(window.readings.back().date, day(40));
-    EXPECT_EQ(window_of(readings, kEvent, {}).readings.size(), readings.size());
+    EXPECT_EQ(window_of(readings, kEventOfClock, {}).readings.size(), readings.size());
 }
 
 } // namespace

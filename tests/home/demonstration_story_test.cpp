@@ -10,7 +10,7 @@
 namespace lathhouse::home {
 namespace {
 
-const calendar::Date kToday{2026, 11, 25};
+const calendar::Date kDayOfStory{2026, 11, 25};
 
 struct StoryCase {
     const char* name;
@@ -108,14 +108,14 @@ TEST_P(EveryStory, CountsNoMoreSeedlingsThanWereSown)
 
 INSTANTIATE_TEST_SUITE_P(
     All, EveryStory,
-    testing::Values(StoryCase{"North", {.today = kToday}}, StoryCase{"NorthInSpring", {.today = {2026, 4, 10}}},
+    testing::Values(StoryCase{"North", {.today = kDayOfStory}}, StoryCase{"NorthInSpring", {.today = {2026, 4, 10}}},
                     StoryCase{"NorthOnALeapDay", {.today = {2028, 2, 29}}},
-                    StoryCase{"South", {.today = kToday, .hemisphere = Hemisphere::South}},
+                    StoryCase{"South", {.today = kDayOfStory, .hemisphere = Hemisphere::South}},
                     StoryCase{"SouthInWinter", {.today = {2026, 7, 1}, .hemisphere = Hemisphere::South}},
-                    StoryCase{"WithoutHistory", {.today = kToday, .years = 0}},
-                    StoryCase{"OneYear", {.today = kToday, .years = 1}},
-                    StoryCase{"FiveYears", {.today = kToday, .years = 5}},
-                    StoryCase{"SixtyPlants", {.today = kToday, .plants = 60, .spots = 20}}),
+                    StoryCase{"WithoutHistory", {.today = kDayOfStory, .years = 0}},
+                    StoryCase{"OneYear", {.today = kDayOfStory, .years = 1}},
+                    StoryCase{"FiveYears", {.today = kDayOfStory, .years = 5}},
+                    StoryCase{"SixtyPlants", {.today = kDayOfStory, .plants = 60, .spots = 20}}),
     [](const auto& row) { return std::string{row.param.name}; });
 
 /// Mean of a plant's readings of that kind between two dates.
@@ -137,7 +137,7 @@ class StoryOfTwoYears : public testing::TestWithParam<Hemisphere> {
 protected:
     static Story told()
     {
-        const DemonstrationOptions options{.today = kToday, .hemisphere = GetParam()};
+        const DemonstrationOptions options{.today = kDayOfStory, .hemisphere = GetParam()};
         return tell_story(options, demonstration(options).value());
     }
     static calendar::Date drift(const Story& story)

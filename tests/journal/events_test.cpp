@@ -3,6 +3,7 @@
 #include "core/journal/household_store.h"
 #include "core/journal/migrations.h"
 #include "tests/journal/temporary_folder.h"
+#include "tests/journal/turns.h"
 
 namespace lathhouse::journal {
 namespace {
@@ -10,8 +11,6 @@ namespace {
 using home::Event;
 using home::EventKind;
 
-constexpr auto kUndo = HouseholdStore::Direction::Undo;
-constexpr auto kRedo = HouseholdStore::Direction::Redo;
 const calendar::Date kDate{2026, 11, 25};
 
 class Events : public WithFolder {
