@@ -4,39 +4,38 @@
 #include "core/home/planned_stays.h"
 #include "core/journal/household_store.h"
 #include "tests/journal/temporary_folder.h"
-#include "tests/journal/turns.h"
+#include "tests/journal/short_names.h"
 
 namespace lathhouse::journal {
 namespace {
 
 using home::EventKind;
 
-const calendar::Date kEntryDate{2026, 11, 25};
 
 class Entries : public WithFolder {
 protected:
     HouseholdStore made() const
     {
-        const auto invented = home::demonstration({.today = kEntryDate}).value();
+        const auto invented = home::demonstration({.today = kDate}).value();
         return HouseholdStore::create(folder_ / "home", invented.household).value();
     }
-    static calendar::Instant now() { return calendar::start_of_day_utc(kEntryDate); }
+    static calendar::Instant now() { return calendar::start_of_day_utc(kDate); }
     static void put(HouseholdStore& store, EventKind kind, home::PlantId plant,
                     std::optional<home::SpotId> spot = {}, calendar::Instant entered = now())
     {
-        const home::Event event{plant, kind, spot, kEntryDate, entered, {}};
+        const home::Event event{plant, kind, spot, kDate, entered, {}};
         const auto recorded = store.record(std::span{&event, 1});
         ASSERT_TRUE(recorded) << recorded.error().message;
     }
     static void measure(HouseholdStore& store, double height, calendar::Instant entered = now())
     {
         const home::Measurement one{
-            4, home::MeasurementKind::Height, kEntryDate, {height}, home::MeasurementMethod::Ruler, entered};
+            4, home::MeasurementKind::Height, kDate, {height}, home::MeasurementMethod::Ruler, entered};
         ASSERT_TRUE(store.record(std::span{&one, 1}));
     }
     static void read(HouseholdStore& store, double low)
     {
-        const home::Reading one{5, kEntryDate, Celsius::from_degrees(low), {}, {}, {}, now(), {}};
+        const home::Reading one{5, kDate, Celsius::from_degrees(low), {}, {}, {}, now(), {}};
         ASSERT_TRUE(store.record(std::span{&one, 1}));
     }
 };
@@ -94,11 +93,11 @@ TEST_F(Entries, AReadingUndoneLetsTheOneBeforeCountAgain)
 TEST_F(Entries, ThePlanAcceptedLastHoldsThoughTheClockWasSetBack)
 {
     auto store = made();
-    ASSERT_TRUE(store.accept({now(), {{4, 1, kEntryDate, kEntryDate}}}));
-    ASSERT_TRUE(store.accept({now() - std::chrono::hours{48}, {{4, 2, kEntryDate, kEntryDate}}}));
+    ASSERT_TRUE(store.accept({now(), {{4, 1, kDate, kDate}}}));
+    ASSERT_TRUE(store.accept({now() - std::chrono::hours{48}, {{4, 2, kDate, kDate}}}));
     ASSERT_EQ((*store.accepted_plan())->stays.size(), 1U);
     EXPECT_EQ((*store.accepted_plan())->stays.front().spot, 2);
-    ASSERT_TRUE(store.accept({now(), {{4, 3, kEntryDate, kEntryDate}}}));
+    ASSERT_TRUE(store.accept({now(), {{4, 3, kDate, kDate}}}));
     ASSERT_EQ((*store.accepted_plan())->stays.size(), 1U);
     EXPECT_EQ((*store.accepted_plan())->stays.front().spot, 3);
 }
@@ -114,7 +113,7 @@ TEST_F(Entries, APlantThatIsGoneKeepsItsPast)
         EXPECT_EQ(store.load()->plant(4), nullptr);
         ASSERT_EQ(store.gone_plants()->size(), 1U);
         EXPECT_EQ(home::to_string(store.gone_plants()->front().how), home::to_string(kind));
-        EXPECT_EQ(store.gone_plants()->front().on, kEntryDate);
+        EXPECT_EQ(store.gone_plants()->front().on, kDate);
         EXPECT_EQ(store.measurements(4)->size(), 1U);
         ASSERT_TRUE(store.turn_last(kUndo, now()).value());
         EXPECT_NE(store.load()->plant(4), nullptr);
@@ -128,7 +127,7 @@ TEST_F(Entries, ADivisionKeepsItsParentAndIsUndoneAsAWhole)
     auto piece = *store.load()->plant(11);
     piece.name = "Small half";
     const auto before = store.load()->plants.size();
-    const auto ids = store.divide(11, std::span{&piece, 1}, kEntryDate, now(), "by knife");
+    const auto ids = store.divide(11, std::span{&piece, 1}, kDate, now(), "by knife");
     ASSERT_TRUE(ids) << ids.error().message;
     ASSERT_EQ(store.descents()->size(), 1U);
     EXPECT_EQ(store.descents()->front().plant, ids->front());
@@ -146,9 +145,9 @@ TEST_F(Entries, ADivisionIsRefusedWithoutHalfOfIt)
 {
     auto store = made();
     auto piece = *store.load()->plant(11);
-    EXPECT_EQ(store.divide(11, std::span{&piece, 1}, kEntryDate, now(), {}).error().code, ErrorCode::OutOfRange);
-    EXPECT_EQ(store.divide(11, {}, kEntryDate, now(), {}).error().code, ErrorCode::OutOfRange);
-    EXPECT_EQ(store.divide(999, std::span{&piece, 1}, kEntryDate, now(), {}).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(store.divide(11, std::span{&piece, 1}, kDate, now(), {}).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(store.divide(11, {}, kDate, now(), {}).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(store.divide(999, std::span{&piece, 1}, kDate, now(), {}).error().code, ErrorCode::NotFound);
     EXPECT_TRUE(store.events()->empty());
     EXPECT_TRUE(store.descents()->empty());
 }
@@ -156,12 +155,12 @@ TEST_F(Entries, ADivisionIsRefusedWithoutHalfOfIt)
 TEST_F(Entries, StaysPlannedAndActualAreKeptApart)
 {
     auto store = made();
-    ASSERT_TRUE(store.accept({now(), {{4, 1, kEntryDate, kEntryDate + calendar::Days{5}}}}));
+    ASSERT_TRUE(store.accept({now(), {{4, 1, kDate, kDate + calendar::Days{5}}}}));
     put(store, EventKind::Moved, 4, 6);
     const auto stays = store.stays(4).value();
-    EXPECT_EQ(stays.actual, (std::vector<home::ActualStay>{{6, kEntryDate, {}}}));
+    EXPECT_EQ(stays.actual, (std::vector<home::ActualStay>{{6, kDate, {}}}));
     EXPECT_EQ(stays.planned,
-              (std::vector<home::KeptPlannedStay>{{1, kEntryDate, kEntryDate + calendar::Days{5}, now()}}));
+              (std::vector<home::KeptPlannedStay>{{1, kDate, kDate + calendar::Days{5}, now()}}));
 }
 
 } // namespace

@@ -3,7 +3,7 @@
 #include "core/journal/household_store.h"
 #include "core/journal/migrations.h"
 #include "tests/journal/temporary_folder.h"
-#include "tests/journal/turns.h"
+#include "tests/journal/short_names.h"
 
 namespace lathhouse::journal {
 namespace {
@@ -11,7 +11,6 @@ namespace {
 using home::Event;
 using home::EventKind;
 
-const calendar::Date kDate{2026, 11, 25};
 
 class Events : public WithFolder {
 protected:

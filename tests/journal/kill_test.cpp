@@ -2,6 +2,7 @@
 #include "core/home/measurement.h"
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
+#include "tests/journal/short_names.h"
 #include "tests/journal/temporary_folder.h"
 
 #include <algorithm>
@@ -22,7 +23,6 @@
 namespace lathhouse::journal {
 namespace {
 
-const calendar::Date kDate{2026, 11, 25};
 constexpr int kBatch = 3;
 
 calendar::Instant now()

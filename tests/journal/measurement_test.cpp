@@ -3,7 +3,7 @@
 #include "core/home/demonstration.h"
 #include "core/journal/household_store.h"
 #include "tests/journal/temporary_folder.h"
-#include "tests/journal/turns.h"
+#include "tests/journal/short_names.h"
 
 namespace lathhouse::journal {
 namespace {
@@ -12,17 +12,16 @@ using home::Measurement;
 using home::MeasurementKind;
 using home::MeasurementMethod;
 
-const calendar::Date kDayMeasured{2026, 11, 25};
 
 class Measurements : public WithFolder {
 protected:
     HouseholdStore made() const
     {
-        const auto invented = home::demonstration({.today = kDayMeasured}).value();
+        const auto invented = home::demonstration({.today = kDate}).value();
         return HouseholdStore::create(folder_ / "home", invented.household).value();
     }
-    static calendar::Instant now() { return calendar::start_of_day_utc(kDayMeasured); }
-    static Measurement height(double centimetres, calendar::Date on = kDayMeasured)
+    static calendar::Instant now() { return calendar::start_of_day_utc(kDate); }
+    static Measurement height(double centimetres, calendar::Date on = kDate)
     {
         return {4, MeasurementKind::Height, on, {centimetres}, MeasurementMethod::Ruler, now()};
     }
@@ -39,7 +38,7 @@ TEST_F(Measurements, ComeBackAsTheyWereEntered)
     auto store = made();
     Measurement one{.plant = 4,
                     .kind = MeasurementKind::LongestLeaf,
-                    .measured = kDayMeasured,
+                    .measured = kDate,
                     .repeats = {12.3, 12.1, 12.45},
                     .method = MeasurementMethod::Photo,
                     .entered = now(),
@@ -58,7 +57,7 @@ TEST_F(Measurements, KeepEveryKind)
 {
     auto store = made();
     for (const auto kind : home::every_measurement_kind()) {
-        put(store, {4, kind, kDayMeasured, {1.0}, home::usual_method(kind), now()});
+        put(store, {4, kind, kDate, {1.0}, home::usual_method(kind), now()});
         ASSERT_EQ(store.measurements(4, kind)->size(), 1u) << home::to_string(kind);
     }
     EXPECT_EQ(store.measurements(4)->size(), home::every_measurement_kind().size());
@@ -68,11 +67,11 @@ TEST_F(Measurements, KeepEveryKind)
 TEST_F(Measurements, AreOrderedByWhenTheyWereTakenNotByTheClockOfTheirEntry)
 {
     auto store = made();
-    auto late = height(30, kDayMeasured);
+    auto late = height(30, kDate);
     late.entered = now() - std::chrono::hours{24 * 365 * 5}; // The clock was set wrong.
     put(store, late);
-    put(store, height(20, kDayMeasured - calendar::Days{7}));
-    put(store, height(31, kDayMeasured));
+    put(store, height(20, kDate - calendar::Days{7}));
+    put(store, height(31, kDate));
     std::vector<double> values;
     for (const auto& one : *store.measurements(4)) {
         values.push_back(one.value());

@@ -2,6 +2,7 @@
 #include "core/home/measurement.h"
 #include "core/journal/folder_kind.h"
 #include "core/journal/household_store.h"
+#include "tests/journal/short_names.h"
 #include "tests/journal/temporary_folder.h"
 
 #include <map>
@@ -13,7 +14,6 @@
 namespace lathhouse::journal {
 namespace {
 
-const calendar::Date kDate{2026, 11, 25};
 constexpr int kPrograms = 4;
 constexpr int kEntries = 60;
 
