@@ -29,10 +29,11 @@ int write_entries(const std::filesystem::path& folder, int program)
     if (!store) {
         return 2;
     }
+    const auto entered = calendar::start_of_day_utc(kDate);
     for (int entry = 0; entry < kEntries; ++entry) {
-        const home::Event event{program + 1, home::EventKind::Noted, {}, kDate, now(), std::to_string(entry)};
+        const home::Event event{program + 1, home::EventKind::Noted, {}, kDate, entered, std::to_string(entry)};
         const home::Measurement height{program + 1, home::MeasurementKind::Height,     kDate, {double(entry)},
-                                       home::MeasurementMethod::Ruler,          now()};
+                                       home::MeasurementMethod::Ruler,          entered};
         if (!store->record(std::span{&event, 1}) || !store->record(std::span{&height, 1}) || !store->load()) {
             return 3;
         }
