@@ -92,7 +92,7 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                    },
                    [](const plan::ColdStep& cold) { return cold_step(cold.act); },
                    [](const plan::DamageStep& damage) { return damage_step(damage.act); },
-                   [](const plan::SowingTask& sowing) { return seeds(sowing.kind); }},
+                   [](const plan::SowingTask& sowing) { return seeds(sowing.kind) + ": " + sowing.name; }},
         task.matter);
 }
 

@@ -64,7 +64,9 @@ std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, co
             due.push_back({SowingTaskKind::CountTray, lot.id, tray->id, progress.expected_on->from,
                            date + Days{kCountCanWait}, kCountMinutes});
         }
-        if (progress.over && !potted && progress.counted->emerged > 0 && kind.weeks_indoors) {
+        // A tray long past that has gone its way, whether or not somebody wrote it down.
+        if (progress.over && !potted && progress.counted->emerged > 0 && kind.weeks_indoors &&
+            age <= season_days + kLeftBehindDays) {
             due.push_back({SowingTaskKind::PotUp, lot.id, tray->id, progress.counted->on,
                            progress.counted->on + Days{kPotUpCanWait}, kPotUpMinutes});
         }
@@ -118,7 +120,10 @@ std::vector<SowingTask> sowing_due(calendar::Date date, const home::SeedBook& bo
     for (const auto& lot : book.lots) {
         if (const auto kind = plants::SeedReference::built_in().find(lot.crop)) {
             const auto plan = plan_sowing(**kind, place, climate, wishes);
-            const auto due = due_on(date, lot, book, plan, wishes.room);
+            auto due = due_on(date, lot, book, plan, wishes.room);
+            for (auto& task : due) {
+                task.name = lot.name;
+            }
             all.insert(all.end(), due.begin(), due.end());
         }
     }

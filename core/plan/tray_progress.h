@@ -5,6 +5,7 @@
 #include "core/plan/sowing.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace lathhouse::plan {
@@ -43,6 +44,7 @@ struct SowingTask {
     calendar::Date from;
     calendar::Date wait_until; ///< Later than that it is worth less.
     int minutes;               ///< Common practice, no source.
+    std::string name = {};     ///< The lot's.
 };
 
 /// One lot's tasks on that date: the season's sowing where no tray has answered it, and its trays'. plan: of the
