@@ -475,7 +475,7 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         painter.fillRect(box, zone.colour);
         const qreal width = metrics.horizontalAdvance(zone.words);
         qreal left = std::max(box.center().x() - width / 2.0, words_end);
-        if (!zone.words.isEmpty() && left + width <= std::max(box.right() + 10.0, box.center().x() + width)) {
+        if (!zone.words.isEmpty() && left + width <= std::max(box.right() + 30.0, box.center().x() + width)) {
             painter.setPen(ink.ink2);
             painter.drawText(QPointF(left, bar.top() - 4.0 - metrics.descent()), zone.words);
             words_end = left + width + 6.0;
@@ -492,7 +492,7 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         const qreal here = x(lines[at].degrees());
         painter.setPen(QPen(ink.ink, 1.6));
         painter.drawLine(QPointF(here, bar.top() - 3.0), QPointF(here, bar.bottom() + 3.0));
-        const QString figure = at + 1 == lines.size() ? words.temperature(lines[at]) : words.whole(static_cast<int>(std::lround(words.shown(lines[at]))));
+        const QString figure = words.whole(static_cast<int>(std::lround(words.shown(lines[at])))) + (at + 1 == lines.size() ? QChar(0x202F) + words.unit() : QString{});
         const qreal width = strong.horizontalAdvance(figure);
         const qreal left = std::min(here - width / 2.0, room.right() - width);
         if (left > end + 4.0) {

@@ -45,7 +45,7 @@ QString event_words(const home::Event& event, const home::Household& household)
                                                                : text(std::string{event.detail("pest")}));
     case EventKind::Inspected:
         return event.detail("found").empty() || event.detail("found") == "nothing"
-                   ? tr("looked over, nothing found")
+                   ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")
                    : tr("looked over, found %1").arg(text(std::string{event.detail("found")}));
     case EventKind::ChemicalDamage:
         return event.detail("product").empty() ? tr("spray damage")
@@ -362,6 +362,11 @@ private:
         shown_.verdict_note = tr("From %1 readings before and %2 after it.")
                                   .arg(recovery.readings_before)
                                   .arg(recovery.readings_after);
+        // The verdict stands above as a title: "Recovering: it grows again" goes on with "It grows again".
+        const qsizetype colon = lines.isEmpty() ? -1 : lines.first().indexOf(QLatin1String(": "));
+        if (colon > 0) {
+            lines.first() = upper_first(lines.first().mid(colon + 2));
+        }
         shown_.verdict_words = lines.join(QLatin1Char(' '));
         if (recovery.next_reading) {
             shown_.next_head = *recovery.next_reading <= look_.today
