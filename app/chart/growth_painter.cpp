@@ -318,10 +318,14 @@ private:
                 break;
             }
             const QPointF at = undisturbed[static_cast<qsizetype>(static_cast<double>(undisturbed.size() - 1) * share)];
-            if (plot_.contains(at)) {
-                homes.push_back({at.x() - width - 12.0, at.y() - 4.0});
-                homes.push_back({at.x() - width / 2.0, at.y() - 10.0});
-                homes.push_back({at.x() + 10.0, at.y() + metrics_.ascent()});
+            if (plot_.contains(at)) { // On the side away from the fit.
+                const auto& day = *std::ranges::min_element(course, {}, [&](const growth::FittedDay& of) {
+                    return std::abs(x(of.date) - at.x());
+                });
+                const bool below = day.undisturbed && *day.undisturbed < day.middle;
+                const qreal base = below ? at.y() + metrics_.height() + 6.0 : at.y() - 9.0;
+                homes.push_back({below ? at.x() - width / 2.0 : at.x() - width - 6.0, base});
+                homes.push_back({at.x() + 10.0, base});
             }
         }
         if (!homes.empty()) {
@@ -385,7 +389,7 @@ private:
         }
         const QString words = tr("next reading, %1").arg(words_.day_and_month(*chart_.next_reading));
         const qreal width = QFontMetricsF(ink_.small_strong).horizontalAdvance(words);
-        const qreal left = std::min(at.x() - width / 2.0, room_.right() - width);
+        const qreal left = std::min(at.x() - width / 2.0, room_.right() - width - 12.0);
         labels_.push_back(label({words}, ink_.small_strong, ink_.action,
                                 {{left, at.y() - 22.0}, {left, at.y() + 22.0 + metrics_.ascent()}}));
     }

@@ -351,7 +351,7 @@ private:
         shown_.verdict_word = tr(kWords[shown_.verdict]);
         if (growth.event) {
             const auto judged = std::ranges::find(chart.events, growth.event->date, &GrowthChartData::Mark::date);
-            const QString what = judged != chart.events.end() ? judged->words : text(growth.event->what);
+            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(growth.event->what);
             shown_.verdict_after = tr("after %1, %2").arg(what, words_.date_with_year(growth.event->date));
         }
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
@@ -377,7 +377,8 @@ private:
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");
         }
         for (const auto& caution : words::growth_cautions(*kind, recovery)) {
-            shown_.verdict_note += QLatin1Char(' ') + text(caution);
+            // What names an option of the command line is of no use here.
+            shown_.verdict_note += QLatin1Char(' ') + text(caution).remove(QLatin1String(" (--spared)"));
         }
         if (!growth.window.also.empty()) {
             shown_.verdict_note += tr(" Other things happened too close to tell apart; the verdict is on the plant after "
