@@ -93,6 +93,12 @@ FocusScope {
         }
     }
 
+    // The list gets the keys once Return is done with: it would open a plant.
+    Timer {
+        id: afterKey
+        interval: 0
+        onTriggered: root.focusList()
+    }
     Flow {
         id: head
         x: root.side
@@ -134,8 +140,7 @@ FocusScope {
             label: qsTr("Find a plant by its name")
             placeholderText: qsTr("Find")
             onTextChanged: root.plants.find = text
-            // Once the key is done with: it would open a plant.
-            onAccepted: Qt.callLater(root.focusList)
+            onAccepted: afterKey.start()
             Keys.onEscapePressed: {
                 clear();
                 root.focusList();
