@@ -166,7 +166,7 @@ FocusScope {
             Item {
                 id: middle
                 width: parent.width
-                height: root.narrow ? verdict.height + Theme.px(20) + left.height : Math.max(left.height, verdict.height)
+                height: root.narrow ? verdict.height + Theme.px(20) + mainColumn.height : Math.max(mainColumn.height, verdict.height)
 
                 VerdictPane {
                     id: verdict
@@ -183,7 +183,7 @@ FocusScope {
                     color: Theme.rule
                 }
                 Column {
-                    id: left
+                    id: mainColumn
                     y: root.narrow ? verdict.height + Theme.px(20) : 0
                     width: root.mainWidth
                     spacing: Theme.px(14)
@@ -214,7 +214,7 @@ FocusScope {
                                 required property string strong
                                 required property string rest
                                 required property bool rust
-                                width: left.width
+                                width: mainColumn.width
                                 height: Math.max(Theme.px(18), hazardWords.height)
                                 Accessible.role: hazard.rust ? Accessible.AlertMessage : Accessible.StaticText
                                 Accessible.name: qsTr("%1 %2").arg(hazard.strong).arg(hazard.rest)

@@ -611,6 +611,9 @@ void draw_verdict_scale(QPainter& painter, const ChartInk& ink, double share, do
     QColor deep = ink.leaf;
     deep.setAlphaF(0.45F);
     painter.fillRect(QRectF(QPointF(x(kNearlyAll), bar.top()), QPointF(x(kEnd), bar.bottom())), deep);
+    painter.setPen(QPen(ink.rule, 0.9)); // High contrast has no washes.
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar);
     painter.setFont(ink.small);
     painter.setPen(ink.ink2);
     const auto centred = [&](double at, qreal base, const QString& words) {
