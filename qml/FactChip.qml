@@ -43,12 +43,10 @@ Rectangle {
     HoverHandler {
         id: pointer
     }
-    Loader {
-        active: pointer.hovered && root.reason !== ""
+    Hint {
+        visible: pointer.hovered && root.reason !== ""
         y: root.height + Theme.px(4)
         z: 10
-        sourceComponent: Hint {
-            words: root.reason
-        }
+        words: root.reason
     }
 }

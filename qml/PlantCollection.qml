@@ -20,6 +20,13 @@ FocusScope {
     Accessible.role: Accessible.Pane
     Accessible.name: root.plants.title
 
+    function focusList(): void {
+        (root.plants.byTable ? table : shelves).forceActiveFocus();
+    }
+    function show(byTable: bool): void {
+        root.plants.byTable = byTable;
+        root.focusList();
+    }
     function find(): void {
         findField.forceActiveFocus();
         findField.selectAll();
@@ -42,7 +49,7 @@ FocusScope {
         root.plants.current = shown;
         if (shift)
             root.plants.mark(shown);
-        (root.plants.byTable ? table : shelves).forceActiveFocus();
+        root.focusList();
     }
 
     Keys.onPressed: event => {
@@ -64,12 +71,12 @@ FocusScope {
             root.plants.current = 0;
         else if (event.key === Qt.Key_End)
             root.plants.current = root.plants.shownCount - 1;
-        else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter)
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !findField.activeFocus)
             root.plants.open(root.plants.current);
         else if (event.key === Qt.Key_Space)
             root.plants.mark(root.plants.current);
         else if (event.key === Qt.Key_T && !control)
-            root.plants.byTable = !root.plants.byTable;
+            root.show(!root.plants.byTable);
         else if (event.key === Qt.Key_Escape && root.plants.markedCount > 0)
             root.plants.clearMarks();
         else if (event.key === Qt.Key_Escape && root.plants.find !== "")
@@ -86,6 +93,12 @@ FocusScope {
         }
     }
 
+    // The list gets the keys once Return is done with: it would open a plant.
+    Timer {
+        id: afterKey
+        interval: 0
+        onTriggered: root.focusList()
+    }
     Flow {
         id: head
         x: root.side
@@ -115,7 +128,7 @@ FocusScope {
                 lozenge: filter === PlantsModel.Poisonous
                 onClicked: {
                     root.plants.filter = filter;
-                    (root.plants.byTable ? table : shelves).forceActiveFocus();
+                    root.focusList();
                 }
             }
         }
@@ -127,12 +140,12 @@ FocusScope {
             label: qsTr("Find a plant by its name")
             placeholderText: qsTr("Find")
             onTextChanged: root.plants.find = text
-            onAccepted: (root.plants.byTable ? table : shelves).forceActiveFocus()
+            onAccepted: afterKey.start()
             Keys.onEscapePressed: {
                 clear();
-                (root.plants.byTable ? table : shelves).forceActiveFocus();
+                root.focusList();
             }
-            Keys.onDownPressed: (root.plants.byTable ? table : shelves).forceActiveFocus()
+            Keys.onDownPressed: root.focusList()
         }
     }
     Row {
@@ -152,7 +165,7 @@ FocusScope {
                 text: qsTr("Shelves")
                 reason: qsTr("Key T changes to the table and back")
                 on: !root.plants.byTable
-                onClicked: root.plants.byTable = false
+                onClicked: root.show(false)
             }
             Chip {
                 objectName: "tableChip"
@@ -160,7 +173,7 @@ FocusScope {
                 text: qsTr("Table")
                 reason: qsTr("Key T changes to the table and back")
                 on: root.plants.byTable
-                onClicked: root.plants.byTable = true
+                onClicked: root.show(true)
             }
         }
         SheetButton {

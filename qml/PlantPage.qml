@@ -166,7 +166,7 @@ FocusScope {
             Item {
                 id: middle
                 width: parent.width
-                height: root.narrow ? verdict.height + Theme.px(20) + left.height : Math.max(left.height, verdict.height)
+                height: root.narrow ? verdict.height + Theme.px(20) + mainColumn.height : Math.max(mainColumn.height, verdict.height)
 
                 VerdictPane {
                     id: verdict
@@ -183,7 +183,7 @@ FocusScope {
                     color: Theme.rule
                 }
                 Column {
-                    id: left
+                    id: mainColumn
                     y: root.narrow ? verdict.height + Theme.px(20) : 0
                     width: root.mainWidth
                     spacing: Theme.px(14)
@@ -200,34 +200,40 @@ FocusScope {
                         height: 1
                         color: Theme.rule
                     }
-                    Repeater {
-                        model: root.plant.hazards
+                    Column {
+                        objectName: "hazards"
+                        width: parent.width
+                        spacing: Theme.px(6)
 
-                        Item {
-                            id: hazard
+                        Repeater {
+                            model: root.plant.hazards
 
-                            required property string strong
-                            required property string rest
-                            required property bool rust
-                            width: left.width
-                            height: hazardWords.height
-                            Accessible.role: hazard.rust ? Accessible.AlertMessage : Accessible.StaticText
-                            Accessible.name: qsTr("%1 %2").arg(hazard.strong).arg(hazard.rest)
+                            Item {
+                                id: hazard
 
-                            Lozenge {
-                                visible: hazard.rust
-                                y: Theme.px(4)
+                                required property string strong
+                                required property string rest
+                                required property bool rust
+                                width: mainColumn.width
+                                height: Math.max(Theme.px(18), hazardWords.height)
+                                Accessible.role: hazard.rust ? Accessible.AlertMessage : Accessible.StaticText
+                                Accessible.name: qsTr("%1 %2").arg(hazard.strong).arg(hazard.rest)
+
+                                Lozenge {
+                                    visible: hazard.rust
+                                    y: Theme.px(4)
+                                }
+                                Words {
+                                    id: hazardWords
+                                    x: hazard.rust ? Theme.px(20) : 0
+                                    width: Math.min(parent.width - x, Theme.px(620))
+                                    textFormat: Text.StyledText
+                                    text: hazard.rust ? qsTr("<font color=\"%1\"><b>%2</b></font> %3").arg(Theme.caution).arg(hazard.strong).arg(hazard.rest) : qsTr("<b>%1</b> %2").arg(hazard.strong).arg(hazard.rest)
+                                    font.pixelSize: Theme.rowSize
+                                    Accessible.ignored: true
+                                }
                             }
-                            Words {
-                                id: hazardWords
-                                x: hazard.rust ? Theme.px(20) : 0
-                                width: Math.min(parent.width - x, Theme.px(620))
-                                textFormat: Text.StyledText
-                                text: hazard.rust ? qsTr("<font color=\"%1\"><b>%2</b></font> %3").arg(Theme.caution).arg(hazard.strong).arg(hazard.rest) : qsTr("<b>%1</b> %2").arg(hazard.strong).arg(hazard.rest)
-                                font.pixelSize: Theme.rowSize
-                                Accessible.ignored: true
-                            }
-                        }
+                    }
                     }
                 }
             }

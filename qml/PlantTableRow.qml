@@ -49,13 +49,10 @@ Rectangle {
         onDoubleClicked: root.opened()
         onPressAndHold: root.pressed(true)
     }
-    Loader {
-        active: root.marked
+    MarkBox {
+        visible: root.marked
         x: Theme.px(8)
         anchors.verticalCenter: parent.verticalCenter
-        sourceComponent: TickBox {
-            ticked: true
-        }
     }
     TableCell {
         id: nameCell

@@ -86,20 +86,21 @@ Item {
             required property int index
             readonly property bool there: plant.index < root.names.length
 
+            // The lists of a line change one after the other.
             visible: plant.index < root.names.length + root.free
             x: root.labelWidth + plant.index * root.cellWidth
             y: root.headHeight
             width: root.cellWidth
             height: root.height - root.headHeight - Theme.px(4)
             lathY: root.lathY - root.headHeight
-            name: plant.there ? root.names[plant.index] : ""
-            words: plant.there ? root.states[plant.index] : ""
-            hazard: plant.there ? root.hazards[plant.index] : ""
-            sentence: plant.there ? root.sentences[plant.index] : ""
-            habit: plant.there ? root.habits[plant.index] : -1
-            fruit: plant.there && root.fruits[plant.index]
-            clay: plant.there ? root.clays[plant.index] : 0
-            marked: plant.there && root.marks[plant.index]
+            name: root.names[plant.index] ?? ""
+            words: root.states[plant.index] ?? ""
+            hazard: root.hazards[plant.index] ?? ""
+            sentence: root.sentences[plant.index] ?? ""
+            habit: root.habits[plant.index] ?? -1
+            fruit: root.fruits[plant.index] ?? false
+            clay: root.clays[plant.index] ?? 0
+            marked: root.marks[plant.index] ?? false
             chosen: plant.there && root.first + plant.index === root.current
             focused: plant.chosen && root.hasFocus
             onPressed: shift => root.pressed(root.first + plant.index, shift)

@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Lathhouse.Models
 
@@ -95,13 +93,10 @@ Item {
         Accessible.ignored: true
     }
     // A mark is a filled box in the corner, not the ground alone.
-    Loader {
-        active: root.marked
+    MarkBox {
+        visible: root.marked
         x: Theme.px(6)
         y: Theme.px(6)
-        sourceComponent: TickBox {
-            ticked: true
-        }
     }
     MouseArea {
         id: pointer
@@ -113,13 +108,11 @@ Item {
         onDoubleClicked: root.opened()
         onPressAndHold: root.pressed(true)
     }
-    Loader {
-        active: pointer.containsMouse && (root.hazard !== "" || nameText.truncated)
+    Hint {
+        visible: pointer.containsMouse && (root.hazard !== "" || nameText.truncated)
         anchors.horizontalCenter: parent.horizontalCenter
         y: root.lathY - Theme.px(26)
         z: 10
-        sourceComponent: Hint {
-            words: root.hazard === "" ? root.name : qsTr("%1: %2").arg(root.name).arg(root.hazard)
-        }
+        words: root.hazard === "" ? root.name : qsTr("%1: %2").arg(root.name).arg(root.hazard)
     }
 }

@@ -318,10 +318,14 @@ private:
                 break;
             }
             const QPointF at = undisturbed[static_cast<qsizetype>(static_cast<double>(undisturbed.size() - 1) * share)];
-            if (plot_.contains(at)) {
-                homes.push_back({at.x() - width - 12.0, at.y() - 4.0});
-                homes.push_back({at.x() - width / 2.0, at.y() - 10.0});
-                homes.push_back({at.x() + 10.0, at.y() + metrics_.ascent()});
+            if (plot_.contains(at)) { // On the side away from the fit.
+                const auto& day = *std::ranges::min_element(course, {}, [&](const growth::FittedDay& of) {
+                    return std::abs(x(of.date) - at.x());
+                });
+                const bool below = day.undisturbed && *day.undisturbed < day.middle;
+                const qreal base = below ? at.y() + metrics_.height() + 6.0 : at.y() - 9.0;
+                homes.push_back({below ? at.x() - width / 2.0 : at.x() - width - 6.0, base});
+                homes.push_back({at.x() + 10.0, base});
             }
         }
         if (!homes.empty()) {
@@ -385,7 +389,7 @@ private:
         }
         const QString words = tr("next reading, %1").arg(words_.day_and_month(*chart_.next_reading));
         const qreal width = QFontMetricsF(ink_.small_strong).horizontalAdvance(words);
-        const qreal left = std::min(at.x() - width / 2.0, room_.right() - width);
+        const qreal left = std::min(at.x() - width / 2.0, room_.right() - width - 12.0);
         labels_.push_back(label({words}, ink_.small_strong, ink_.action,
                                 {{left, at.y() - 22.0}, {left, at.y() + 22.0 + metrics_.ascent()}}));
     }
@@ -475,7 +479,7 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         painter.fillRect(box, zone.colour);
         const qreal width = metrics.horizontalAdvance(zone.words);
         qreal left = std::max(box.center().x() - width / 2.0, words_end);
-        if (!zone.words.isEmpty() && left + width <= std::max(box.right() + 10.0, box.center().x() + width)) {
+        if (!zone.words.isEmpty() && left + width <= std::max(box.right() + 30.0, box.center().x() + width)) {
             painter.setPen(ink.ink2);
             painter.drawText(QPointF(left, bar.top() - 4.0 - metrics.descent()), zone.words);
             words_end = left + width + 6.0;
@@ -492,7 +496,7 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         const qreal here = x(lines[at].degrees());
         painter.setPen(QPen(ink.ink, 1.6));
         painter.drawLine(QPointF(here, bar.top() - 3.0), QPointF(here, bar.bottom() + 3.0));
-        const QString figure = at + 1 == lines.size() ? words.temperature(lines[at]) : words.whole(static_cast<int>(std::lround(words.shown(lines[at]))));
+        const QString figure = words.whole(static_cast<int>(std::lround(words.shown(lines[at])))) + (at + 1 == lines.size() ? QChar(0x202F) + words.unit() : QString{});
         const qreal width = strong.horizontalAdvance(figure);
         const qreal left = std::min(here - width / 2.0, room.right() - width);
         if (left > end + 4.0) {
@@ -607,6 +611,9 @@ void draw_verdict_scale(QPainter& painter, const ChartInk& ink, double share, do
     QColor deep = ink.leaf;
     deep.setAlphaF(0.45F);
     painter.fillRect(QRectF(QPointF(x(kNearlyAll), bar.top()), QPointF(x(kEnd), bar.bottom())), deep);
+    painter.setPen(QPen(ink.rule, 0.9)); // High contrast has no washes.
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar);
     painter.setFont(ink.small);
     painter.setPen(ink.ink2);
     const auto centred = [&](double at, qreal base, const QString& words) {

@@ -17,7 +17,7 @@ using models::Habit;
 
 constexpr qreal kPotHeight = 29.0;
 constexpr qreal kRim = 5.0;
-constexpr qreal kHighest = 116.0; ///< Of a plant with its pot, in the drawing's own units.
+constexpr qreal kHighest = 124.0; ///< Of a plant with its pot, in the drawing's own units.
 constexpr int kHabits = static_cast<int>(Habit::Seedlings) + 1;
 
 constexpr std::array kClays{QRgb{0xFFB86A4A}, QRgb{0xFF60707C}, QRgb{0xFFA55A41}, QRgb{0xFF8B8377}};

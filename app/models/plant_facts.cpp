@@ -45,7 +45,7 @@ QString event_words(const home::Event& event, const home::Household& household)
                                                                : text(std::string{event.detail("pest")}));
     case EventKind::Inspected:
         return event.detail("found").empty() || event.detail("found") == "nothing"
-                   ? tr("looked over, nothing found")
+                   ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")
                    : tr("looked over, found %1").arg(text(std::string{event.detail("found")}));
     case EventKind::ChemicalDamage:
         return event.detail("product").empty() ? tr("spray damage")
@@ -351,7 +351,7 @@ private:
         shown_.verdict_word = tr(kWords[shown_.verdict]);
         if (growth.event) {
             const auto judged = std::ranges::find(chart.events, growth.event->date, &GrowthChartData::Mark::date);
-            const QString what = judged != chart.events.end() ? judged->words : text(growth.event->what);
+            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(growth.event->what);
             shown_.verdict_after = tr("after %1, %2").arg(what, words_.date_with_year(growth.event->date));
         }
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
@@ -362,6 +362,11 @@ private:
         shown_.verdict_note = tr("From %1 readings before and %2 after it.")
                                   .arg(recovery.readings_before)
                                   .arg(recovery.readings_after);
+        // The verdict stands above as a title: "Recovering: it grows again" goes on with "It grows again".
+        const qsizetype colon = lines.isEmpty() ? -1 : lines.first().indexOf(QLatin1String(": "));
+        if (colon > 0) {
+            lines.first() = upper_first(lines.first().mid(colon + 2));
+        }
         shown_.verdict_words = lines.join(QLatin1Char(' '));
         if (recovery.next_reading) {
             shown_.next_head = *recovery.next_reading <= look_.today
@@ -372,7 +377,8 @@ private:
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");
         }
         for (const auto& caution : words::growth_cautions(*kind, recovery)) {
-            shown_.verdict_note += QLatin1Char(' ') + text(caution);
+            // What names an option of the command line is of no use here.
+            shown_.verdict_note += QLatin1Char(' ') + text(caution).remove(QLatin1String(" (--spared)"));
         }
         if (!growth.window.also.empty()) {
             shown_.verdict_note += tr(" Other things happened too close to tell apart; the verdict is on the plant after "

@@ -37,8 +37,9 @@ QString nights_of(const home::Spot& spot, const YearWords& words)
     }
     const auto low = std::min(*spot.winter, *spot.summer);
     const auto high = std::max(*spot.winter, *spot.summer);
-    return low == high ? words.temperature(low)
-                       : tr("%1 to %2").arg(words.bare(low), words.temperature(high));
+    const auto whole = [&](Celsius of) { return words.whole(static_cast<int>(std::lround(words.shown(of)))); };
+    return low == high ? whole(low) + QChar(0x202F) + words.unit()
+                       : tr("%1 to %2").arg(whole(low), whole(high) + QChar(0x202F) + words.unit());
 }
 
 /// Everything of a plan that concerns one plant, found once instead of searched for each plant.

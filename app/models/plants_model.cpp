@@ -169,8 +169,7 @@ bool PlantsModel::passes(const PlantCard& card, int filter) const
     case SetApart:
         return card.apart;
     case Recovering:
-        return card.verdict == growth::Verdict::Recovering || card.verdict == growth::Verdict::Holding ||
-               card.verdict == growth::Verdict::Declining || card.verdict == growth::Verdict::TooEarly;
+        return card.verdict == growth::Verdict::Recovering;
     default:
         return true;
     }
@@ -184,7 +183,7 @@ void PlantsModel::tell_filters()
                                                 {ToLookAt, tr("To look at %1")},
                                                 {Poisonous, tr("Poisonous %1")},
                                                 {SetApart, tr("Set apart %1")},
-                                                {Recovering, tr("Recovering or open %1")}};
+                                                {Recovering, tr("Recovering %1")}};
     std::vector<SheetRows::Row> rows;
     for (const auto& [filter, words] : named) {
         const auto number = std::ranges::count_if(
