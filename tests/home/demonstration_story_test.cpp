@@ -156,7 +156,7 @@ TEST_P(StoryOfTwoYears, ShowsTheDriftAndTheRecoveryInLeavesAndYellow)
         return mean_of(story, 8, MeasurementKind::Leaves, day + calendar::Days{from}, day + calendar::Days{to});
     };
     EXPECT_LT(leaves(21, 35), 0.9 * leaves(-14, 0));
-    EXPECT_GT(leaves(100, 130), 1.1 * leaves(21, 35));
+    EXPECT_GT(leaves(100, 130), 1.08 * leaves(21, 35));
     const auto yellow = [&](int from, int to) {
         return mean_of(story, 8, MeasurementKind::YellowShare, day + calendar::Days{from}, day + calendar::Days{to});
     };
