@@ -236,11 +236,11 @@ FocusScope {
         width: root.listWidth
         height: foot.y - y - Theme.px(4)
         clip: true
-        focus: !root.plants.byTable
+        focus: true
         activeFocusOnTab: true
         keyNavigationEnabled: false
         reuseItems: true
-        cacheBuffer: Theme.px(320)
+        cacheBuffer: 0 // Lines that wait to be made do not outlive a filter.
         boundsBehavior: Flickable.StopAtBounds
         highlightMoveDuration: 0
         model: root.plants.shelves
@@ -305,13 +305,13 @@ FocusScope {
     ListView {
         id: table
         objectName: "plantTable"
+        cacheBuffer: 0
         visible: root.anyShown && root.plants.byTable
         x: root.side
         y: tableHead.y + tableHead.height
         width: root.listWidth
         height: foot.y - y - Theme.px(4)
         clip: true
-        focus: root.plants.byTable
         activeFocusOnTab: true
         keyNavigationEnabled: false
         reuseItems: true

@@ -23,6 +23,14 @@ const std::vector<home::MeasurementKind>& measured_kinds()
     return kKinds;
 }
 
+QString upper_first(QString words)
+{
+    if (!words.isEmpty()) {
+        words[0] = words[0].toUpper();
+    }
+    return words;
+}
+
 bool in_inches(home::MeasurementKind kind, const YearWords& words)
 {
     return words.units() == Units::Us && home::unit_of(kind) == home::MeasurementUnit::Centimetres;
@@ -68,7 +76,7 @@ PlantsModel::PlantsModel(PlantDoor door, TodayLook look, QObject* parent)
     in_table_.marked = &marked_;
     std::vector<SheetRows::Row> rows;
     for (const auto kind : measured_kinds()) {
-        rows.push_back({text(words::measured(kind)), unit_words(kind, look_.words)});
+        rows.push_back({upper_first(text(words::measured(kind))), unit_words(kind, look_.words)});
     }
     measures_.show(std::move(rows));
 }
