@@ -104,7 +104,20 @@ protected:
         ASSERT_TRUE(QTest::qWaitFor([&page] { return page.known() && !page.working(); }, 30'000));
         QTest::qWait(30);
     }
-    QQuickItem* item(const char* name) const { return window->findChild<QQuickItem*>(name); }
+    /// By what stands in what: items of a Repeater are nobody's QObject children.
+    static QQuickItem* item_in(QQuickItem* parent, const char* name)
+    {
+        for (QQuickItem* child : parent->childItems()) {
+            if (child->objectName() == QLatin1String(name)) {
+                return child;
+            }
+            if (QQuickItem* found = item_in(child, name)) {
+                return found;
+            }
+        }
+        return nullptr;
+    }
+    QQuickItem* item(const char* name) const { return item_in(window->contentItem(), name); }
 
     std::unique_ptr<models::YearModel> model;
     std::unique_ptr<models::RoundModel> round;
