@@ -2,7 +2,7 @@
 #include "core/climate/station_table.h"
 #include "core/home/demonstration.h"
 #include "core/plan/household_moves.h"
-#include "core/plan/move_solver.h"
+#include "core/plan/move_problem.h"
 
 #include <benchmark/benchmark.h>
 
