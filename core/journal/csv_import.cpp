@@ -114,6 +114,23 @@ Result<std::uint64_t> read_table(SQLite::Database& database, const TableShape& t
     return file->row_count();
 }
 
+/// What the triggers write stands in the tables already. Their texts, to be put on again.
+std::vector<std::string> take_triggers_off(SQLite::Database& database)
+{
+    std::vector<std::string> names;
+    std::vector<std::string> texts;
+    SQLite::Statement triggers{database, "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY rowid"};
+    while (triggers.executeStep()) {
+        names.push_back(triggers.getColumn(0).getString());
+        texts.push_back(triggers.getColumn(1).getString());
+    }
+    triggers.reset();
+    for (const auto& name : names) {
+        database.exec("DROP TRIGGER " + in_quotes(name));
+    }
+    return texts;
+}
+
 /// Takes out rows that name others that are not there, and those that named these, until none is left.
 Result<void> see_to_references(SQLite::Database& database, Broken broken, CsvRead& read)
 {
@@ -155,6 +172,7 @@ Result<void> make_database(const fs::path& file, const fs::path& source, int sch
     }
     SQLite::Transaction transaction{database};
     const auto tables = table_shapes(database);
+    const auto triggers = take_triggers_off(database);
     for (const auto& table : tables) {
         const auto rows = read_table(database, table, source);
         if (!rows) {
@@ -162,6 +180,9 @@ Result<void> make_database(const fs::path& file, const fs::path& source, int sch
         }
         ++read.tables;
         read.rows += *rows;
+    }
+    for (const auto& trigger : triggers) {
+        database.exec(trigger);
     }
     std::set<std::string> known{"about.csv", "photos"};
     for (const auto& table : tables) {

@@ -73,7 +73,9 @@ TEST_F(Measurements, AreOrderedByWhenTheyWereTakenNotByTheClockOfTheirEntry)
     put(store, height(20, kDate - calendar::Days{7}));
     put(store, height(31, kDate));
     std::vector<double> values;
-    for (const auto& one : *store.measurements(4)) {
+    const auto kept = store.measurements(4);
+    ASSERT_TRUE(kept);
+    for (const auto& one : *kept) {
         values.push_back(one.value());
     }
     EXPECT_EQ(values, (std::vector{20.0, 30.0, 31.0}));
