@@ -185,6 +185,7 @@ FocusScope {
     }
     Rectangle {
         anchors.fill: sheet
+        anchors.margins: -6
         visible: sheet.activeFocus
         color: "transparent"
         border.width: 2
