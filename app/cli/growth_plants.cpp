@@ -4,38 +4,15 @@
 #include "core/home/measurement.h"
 #include "core/journal/household_store.h"
 #include "core/plan/plant_clock.h"
+#include "core/plan/plant_growth.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 
 namespace lathhouse::cli {
 namespace {
 
-using home::EventKind;
 using home::MeasurementKind;
-
-/// What may show in growth, so that it can be asked about or be in the way.
-constexpr std::array kShows{EventKind::Moved,     EventKind::Repotted,  EventKind::Pruned,
-                            EventKind::Treated,   EventKind::ColdNight, EventKind::ChemicalDamage,
-                            EventKind::PestFound, EventKind::Divided,   EventKind::PlantedOut};
-
-/// nullopt for new leaves and flowers, which are no series of one growing thing.
-std::optional<growth::SeriesKind> series_kind(MeasurementKind kind)
-{
-    switch (kind) {
-    case MeasurementKind::Height:
-    case MeasurementKind::Width:
-    case MeasurementKind::LongestLeaf:
-    case MeasurementKind::Stem: return growth::SeriesKind::Size;
-    case MeasurementKind::Leaves: return growth::SeriesKind::Count;
-    case MeasurementKind::GreenCover: return growth::SeriesKind::Share;
-    case MeasurementKind::YellowShare: return growth::SeriesKind::Yellow;
-    case MeasurementKind::NewLeaves:
-    case MeasurementKind::Flowers: break;
-    }
-    return std::nullopt;
-}
 
 struct JournalSeries {
     MeasurementKind measure;
@@ -53,7 +30,7 @@ Result<JournalSeries> series_of(const journal::HouseholdStore& store, const home
     }
     std::map<MeasurementKind, std::vector<growth::Measured>> kinds;
     for (const auto& of : *all) {
-        const auto kind = series_kind(of.kind);
+        const auto kind = plan::series_kind_of(of.kind);
         if (!kind) {
             continue;
         }
@@ -74,38 +51,7 @@ Result<JournalSeries> series_of(const journal::HouseholdStore& store, const home
                             : std::ranges::max_element(kinds, {}, [](const auto& of) {
                                   return growth::readings_of(of.second).size();
                               });
-    return JournalSeries{best->first, *series_kind(best->first), best->second};
-}
-
-/// Events that concern the plant and may show, oldest first.
-std::vector<growth::DatedEvent> events_of(const plan::HouseholdFacts& facts, const plan::Whereabouts& whereabouts)
-{
-    std::vector<growth::DatedEvent> events;
-    for (const auto& event : facts.events) {
-        if (std::ranges::find(kShows, event.kind) != kShows.end() && whereabouts.concerns(event)) {
-            std::string word{home::to_string(event.kind)};
-            std::ranges::replace(word, '_', ' ');
-            events.push_back({event.happened, std::move(word)});
-        }
-    }
-    std::ranges::stable_sort(events, {}, &growth::DatedEvent::date);
-    return events;
-}
-
-/// The latest event with 3 readings before it and one after, else the latest with a reading on both sides.
-const growth::DatedEvent* latest_that_shows(const std::vector<growth::DatedEvent>& events,
-                                            const std::vector<growth::SeriesReading>& readings)
-{
-    for (const int least : {3, 1}) {
-        for (auto event = events.rbegin(); event != events.rend(); ++event) {
-            const auto before =
-                std::ranges::count_if(readings, [&](const auto& of) { return of.date <= event->date; });
-            if (before >= least && before < static_cast<std::ptrdiff_t>(readings.size())) {
-                return &*event;
-            }
-        }
-    }
-    return nullptr;
+    return JournalSeries{best->first, *plan::series_kind_of(best->first), best->second};
 }
 
 Result<std::optional<MeasurementKind>> measure_asked(const std::string& word)
@@ -114,7 +60,7 @@ Result<std::optional<MeasurementKind>> measure_asked(const std::string& word)
         return std::optional<MeasurementKind>{};
     }
     const auto kind = home::measurement_kind_of(word);
-    if (!kind || !series_kind(*kind)) {
+    if (!kind || !plan::series_kind_of(*kind)) {
         return Error{ErrorCode::WrongUsage,
                      "--measure is \"" + word +
                          "\"; growth is read from height, width, longest_leaf, stem, leaves, green_cover or "
@@ -175,8 +121,8 @@ Result<Answer> growth_of_plants(const Globals& globals, const GrowthOptions& opt
         return series.error();
     }
     const auto readings = growth::readings_of(series->measured);
-    const auto happened =
-        events_of(*facts, plan::Whereabouts{plant, facts->events, {}, globals.today});
+    const plan::Whereabouts whereabouts{plant, facts->events, {}, globals.today};
+    const auto happened = plan::events_that_show(facts->events, whereabouts);
     std::optional<growth::DatedEvent> event;
     if (!asked_events.empty()) {
         event = growth::DatedEvent{asked_events.front(), ""};
@@ -185,7 +131,7 @@ Result<Answer> growth_of_plants(const Globals& globals, const GrowthOptions& opt
                 event->what = of.what;
             }
         }
-    } else if (const auto* latest = latest_that_shows(happened, readings)) {
+    } else if (const auto latest = plan::event_to_judge(facts->events, whereabouts, readings)) {
         event = *latest;
     } else {
         return Error{ErrorCode::WrongUsage, "the journal has no move, repotting, damage or other event of " +
@@ -223,13 +169,8 @@ Result<Answer> growth_of_plants(const Globals& globals, const GrowthOptions& opt
                             .measured = series->measured,
                             .event = event->date,
                             .event_word = event->what,
-                            .others = {}};
+                            .others = plan::in_the_way_of(*event, happened)};
     std::ranges::replace(question.title, '_', ' ');
-    for (const auto& of : happened) {
-        if (!(of == *event)) {
-            question.others.push_back(of);
-        }
-    }
     for (std::size_t at = 1; at < asked_events.size(); ++at) {
         question.others.push_back({asked_events[at], ""});
     }

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
+#include <string_view>
 
 namespace lathhouse::plan {
 
@@ -11,6 +13,7 @@ namespace {
 using home::EventKind;
 using home::MeasurementKind;
 
+constexpr std::string_view kMoved = "moved";
 /// What may show in growth, so that it can be asked about or be in the way.
 constexpr std::array kShows{EventKind::Moved,     EventKind::Repotted,       EventKind::Pruned,    EventKind::Treated,
                             EventKind::ColdNight, EventKind::ChemicalDamage, EventKind::PestFound, EventKind::Divided,
@@ -18,8 +21,8 @@ constexpr std::array kShows{EventKind::Moved,     EventKind::Repotted,       Eve
 /// Harm comes before care and moves where several are to be judged.
 constexpr std::array kHarms{EventKind::ColdNight, EventKind::ChemicalDamage, EventKind::PestFound};
 
-std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> events, const Whereabouts& whereabouts,
-                                                 std::span<const EventKind> kinds)
+std::vector<growth::DatedEvent> events_of_kinds(std::span<const home::Event> events, const Whereabouts& whereabouts,
+                                                std::span<const EventKind> kinds)
 {
     std::vector<growth::DatedEvent> shown;
     for (const auto& event : events) {
@@ -34,7 +37,7 @@ std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> ev
 }
 
 const growth::DatedEvent* latest_that_shows(const std::vector<growth::DatedEvent>& events,
-                                            const std::vector<growth::SeriesReading>& readings, int least)
+                                            std::span<const growth::SeriesReading> readings, int least)
 {
     for (auto event = events.rbegin(); event != events.rend(); ++event) {
         const auto before = std::ranges::count_if(readings, [&](const auto& of) { return of.date <= event->date; });
@@ -58,6 +61,34 @@ calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings,
 }
 
 } // namespace
+
+std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> events, const Whereabouts& whereabouts)
+{
+    return events_of_kinds(events, whereabouts, kShows);
+}
+
+std::optional<growth::DatedEvent> event_to_judge(std::span<const home::Event> events, const Whereabouts& whereabouts,
+                                                 std::span<const growth::SeriesReading> readings)
+{
+    const auto harms = events_of_kinds(events, whereabouts, kHarms);
+    const auto all = events_that_show(events, whereabouts);
+    const auto* event = latest_that_shows(harms, readings, static_cast<int>(growth::kLeastBefore));
+    for (const int least : {static_cast<int>(growth::kLeastBefore), 1}) {
+        if (event == nullptr) {
+            event = latest_that_shows(all, readings, least);
+        }
+    }
+    return event == nullptr ? std::nullopt : std::optional{*event};
+}
+
+std::vector<growth::DatedEvent> in_the_way_of(const growth::DatedEvent& event, std::span<const growth::DatedEvent> all)
+{
+    std::vector<growth::DatedEvent> others;
+    std::ranges::copy_if(all, std::back_inserter(others), [&](const growth::DatedEvent& of) {
+        return !(of == event) && of.what != kMoved;
+    });
+    return others;
+}
 
 std::optional<growth::SeriesKind> series_kind_of(MeasurementKind measure)
 {
@@ -110,9 +141,9 @@ PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
         }
     }
     shown.readings = growth::readings_of(measured);
-    const auto all = events_that_show(events, whereabouts, kShows);
+    const auto all = events_that_show(events, whereabouts);
     for (const auto& of : all) {
-        if (of.what != "moved") {
+        if (of.what != kMoved) {
             shown.events.push_back(of);
         }
     }
@@ -123,25 +154,12 @@ PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
         shown.standard_error = repeats->standard_error;
         shown.error_by_repeats = true;
     }
-    const auto harms = events_that_show(events, whereabouts, kHarms);
-    const auto* event = latest_that_shows(harms, shown.readings, static_cast<int>(growth::kLeastBefore));
-    for (const int least : {static_cast<int>(growth::kLeastBefore), 1}) {
-        if (event == nullptr) {
-            event = latest_that_shows(all, shown.readings, least);
-        }
-    }
-    if (event == nullptr) {
+    const auto event = event_to_judge(events, whereabouts, shown.readings);
+    if (!event) {
         return shown;
     }
     shown.event = *event;
-    std::vector<growth::DatedEvent> others;
-    for (const auto& of : all) {
-        // A ladder's moves go with the weather and are in the clock; they end no window.
-        if (!(of == *event) && of.what != "moved") {
-            others.push_back(of);
-        }
-    }
-    shown.window = growth::window_of(shown.readings, event->date, others);
+    shown.window = growth::window_of(shown.readings, event->date, in_the_way_of(*event, all));
     auto clock = growth::GrowthClock::calendar();
     if (auto own = clock_of(plant, whereabouts, spots, log, std::min(shown.readings.front().date, event->date),
                             last_foreseen(shown.readings, event->date))) {

@@ -15,6 +15,18 @@ namespace lathhouse::plan {
 /// What kind of series a measure makes; nullopt for new leaves and flowers, which are no one growing thing.
 std::optional<growth::SeriesKind> series_kind_of(home::MeasurementKind measure);
 
+/// What happened to a plant that may show in its growth, by date; moves are among it.
+std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> events, const Whereabouts& whereabouts);
+
+/// The event to judge: the latest harm (cold night, spray, pests) that has 3 readings before it and one after;
+/// without one the latest of any kind; without that the latest with a reading on either side. nullopt without any.
+std::optional<growth::DatedEvent> event_to_judge(std::span<const home::Event> events, const Whereabouts& whereabouts,
+                                                 std::span<const growth::SeriesReading> readings);
+
+/// Those that stand in the way of judging that one: all others but moves, which go with the weather and are in the
+/// plant's clock.
+std::vector<growth::DatedEvent> in_the_way_of(const growth::DatedEvent& event, std::span<const growth::DatedEvent> all);
+
 /// What one measure says of a plant's growth, and what happened to the plant meanwhile.
 struct PlantGrowth {
     home::MeasurementKind measure;
@@ -33,9 +45,7 @@ struct PlantGrowth {
 /// Measures that a plant has, those with most dates first.
 std::vector<home::MeasurementKind> measures_of(std::span<const home::Measurement> measurements, home::PlantId plant);
 
-/// The growth of a plant by one measure. The event judged is the latest harm (cold night, spray, pests) that has 3
-/// readings before it and one after; without one the latest of any kind; without that the latest with a reading on
-/// either side. Moves are in the clock, so they are no events of their own beside another.
+/// The growth of a plant by one measure, around event_to_judge.
 ///
 /// measurements, events: of any plants, by date.
 PlantGrowth growth_of(const home::Plant& plant, home::MeasurementKind measure,
