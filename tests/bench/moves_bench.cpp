@@ -22,8 +22,9 @@ home::Household invented(const benchmark::State& state)
 
 climate::PlaceClimate climate_of(const home::Place& place)
 {
-    const auto file = climate::StationTable::find().value();
-    return climate::climate_at(climate::StationTable::load(file).value(), place.position, place.elevation).value();
+    // The place's climate points into the table.
+    static const auto table = climate::StationTable::load(climate::StationTable::find().value()).value();
+    return climate::climate_at(table, place.position, place.elevation).value();
 }
 
 /// A plan from a household in memory, place's climate known: nights' chances, costs, solution.
