@@ -1,13 +1,15 @@
 #include "app/cli/commands.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
-#include "app/models/household_year.h"
+#include "app/cli/log_event.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
+#include "app/models/year_door.h"
 #include "app/window.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
 #include "core/home/demonstration_story.h"
+#include "core/journal/change_watch.h"
 
 #include <algorithm>
 #include <iostream>
@@ -63,19 +65,36 @@ struct Doors {
     models::RoundSource round;
     models::HouseholdDoor others;
     models::PlantDoor plants;
+    models::YearDoor year;
+    models::TurnLast turn;
+    std::function<bool()> written_elsewhere = {};
 };
+
+/// Asks the folder whether anyone wrote into it.
+std::function<bool()> watch_of(const std::filesystem::path& folder)
+{
+    auto watch = journal::ChangeWatch::open(folder);
+    if (!watch) { // The pages say what is wrong with the folder.
+        return {};
+    }
+    return [kept = std::make_shared<journal::ChangeWatch>(std::move(*watch))] { return kept->changed(); };
+}
 
 Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
 {
     if (shown.from_folder) {
         const auto load = [globals] { return cli::household_facts(globals); };
         return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load),
-                models::plants_in_folder(globals.home, load)};
+                models::plants_in_folder(globals.home, load),
+                models::year_in_folder(globals.home, load, globals.today, globals.units),
+                [globals](models::Turn turn) { return cli::turn_last_entry(globals, turn == models::Turn::Undo); },
+                watch_of(globals.home)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
     return {models::round_in_memory(household), models::door_to_memory(household),
-            models::plants_in_memory(household, shown.measurements)};
+            models::plants_in_memory(household, shown.measurements),
+            models::year_in_memory(household, globals.today, globals.units), models::turn_in_memory(household)};
 }
 
 struct PageAsked {
@@ -128,12 +147,18 @@ int main(int argc, char** argv)
             return report(climate.error());
         }
         auto doors = doors_of(globals, *to_show, *climate);
-        auto shown = models::household_year(to_show->household, *climate, globals.today, globals.units);
-        WindowOptions options{.year = std::move(shown.year),
-                              .solver = std::move(shown.solver),
+        auto shown = doors.year.load();
+        if (!shown) {
+            return report(shown.error());
+        }
+        WindowOptions options{.year = std::move(shown->year),
+                              .solver = std::move(shown->solver),
+                              .year_door = std::move(doors.year),
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
                               .plants = std::move(doors.plants),
+                              .turn = std::move(doors.turn),
+                              .written_elsewhere = std::move(doors.written_elsewhere),
                               .units = globals.units == words::UnitSystem::UsCustomary
                                            ? models::Units::Us
                                            : models::Units::Metric,

@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/models/changes_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
@@ -128,7 +129,7 @@ std::map<std::string, int> hands_of(const models::YearData& year)
 }
 
 /// What one page writes is read by the others that were opened.
-void connect_pages(models::RoundModel& round, models::TonightModel& tonight, models::PlantsModel& plants,
+void connect_pages(models::YearModel& year, models::RoundModel& round, models::TonightModel& tonight, models::PlantsModel& plants,
                    models::SeedsModel& seeds, models::HomeModel& home)
 {
     const auto follow_round = [&round] {
@@ -140,6 +141,13 @@ void connect_pages(models::RoundModel& round, models::TonightModel& tonight, mod
                                      static_cast<models::SheetModel*>(&home)}) {
         QObject::connect(page, &models::SheetModel::written, &round, follow_round);
     }
+    for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&plants),
+                                     static_cast<models::SheetModel*>(&seeds), static_cast<models::SheetModel*>(&home)}) {
+        QObject::connect(page, &models::SheetModel::written, &year, &models::YearModel::follow);
+        QObject::connect(&year, &models::YearModel::written, page, &models::SheetModel::follow);
+    }
+    QObject::connect(&round, &models::RoundModel::written, &year, &models::YearModel::follow);
+    QObject::connect(&year, &models::YearModel::written, &round, follow_round);
     QObject::connect(&home, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&plants, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&plants, &models::SheetModel::written, &home, &models::SheetModel::follow);
@@ -149,6 +157,61 @@ void connect_pages(models::RoundModel& round, models::TonightModel& tonight, mod
     QObject::connect(&seeds, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &home, &models::SheetModel::follow);
+}
+
+/// What is taken back for the whole window is read by every page; none of them takes back its own any more. Once
+/// something new is written, the words on what was taken back go.
+void connect_changes(models::ChangesModel& changes, models::YearModel& year, models::RoundModel& round,
+                     models::TonightModel& tonight, models::PlantsModel& plants, models::SeedsModel& seeds,
+                     models::HomeModel& home)
+{
+    QObject::connect(&changes, &models::SheetModel::written, &round, [&round] {
+        round.forget();
+        if (round.known()) {
+            round.reload();
+        }
+    });
+    QObject::connect(&changes, &models::SheetModel::written, &plants, &models::PlantsModel::forget);
+    QObject::connect(&changes, &models::SheetModel::written, &seeds, &models::SeedsModel::forget);
+    QObject::connect(&changes, &models::SheetModel::written, &year, &models::YearModel::follow);
+    for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&plants),
+                                     static_cast<models::SheetModel*>(&seeds), static_cast<models::SheetModel*>(&home)}) {
+        QObject::connect(&changes, &models::SheetModel::written, page, &models::SheetModel::follow);
+        QObject::connect(page, &models::SheetModel::written, &changes, &models::ChangesModel::leave);
+    }
+    QObject::connect(&round, &models::RoundModel::written, &changes, &models::ChangesModel::leave);
+    QObject::connect(&year, &models::YearModel::written, &changes, &models::ChangesModel::leave);
+}
+
+/// Reads every page again once another program wrote into the household.
+void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,
+                     const std::vector<models::SheetModel*>& pages)
+{
+    if (!written_elsewhere) {
+        return;
+    }
+    const auto asked = std::make_shared<std::function<bool()>>(std::move(written_elsewhere));
+    const auto own = [asked] { (*asked)(); }; // What this window writes is read by whoever must.
+    QObject::connect(&year, &models::YearModel::written, &year, own);
+    QObject::connect(&round, &models::RoundModel::written, &round, own);
+    for (models::SheetModel* page : pages) {
+        QObject::connect(page, &models::SheetModel::written, page, own);
+    }
+    auto* timer = new QTimer(&year);
+    constexpr int kEvery = 2000; // Milliseconds.
+    QObject::connect(timer, &QTimer::timeout, &year, [asked, &year, &round, pages] {
+        if (!(*asked)()) {
+            return;
+        }
+        year.follow();
+        if (round.known()) {
+            round.reload();
+        }
+        for (models::SheetModel* page : pages) {
+            page->follow();
+        }
+    });
+    timer->start(kEvery);
 }
 
 } // namespace
@@ -188,12 +251,18 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::SeedsModel seeds(options.door, look);
     models::HomeModel home(options.door, look);
     home.setSection(options.home_section);
-    connect_pages(round, tonight, plants, seeds, home);
     if (options.plant != 0) {
         plants.openId(options.plant);
     }
     models::YearModel year(std::move(options.year), std::move(options.solver),
-                           models::YearWords(options.units));
+                           models::YearWords(options.units), nullptr, std::move(options.year_door));
+    connect_pages(year, round, tonight, plants, seeds, home);
+    models::ChangesModel changes(std::move(options.turn));
+    connect_changes(changes, year, round, tonight, plants, seeds, home);
+    if (!ends_by_itself) {
+        watch_household(std::move(options.written_elsewhere), year, round,
+                        {&tonight, &plants, &seeds, &home, &changes});
+    }
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -211,6 +280,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("plant"), QVariant::fromValue(&plant)},
                                  {QStringLiteral("seeds"), QVariant::fromValue(&seeds)},
                                  {QStringLiteral("home"), QVariant::fromValue(&home)},
+                                 {QStringLiteral("changes"), QVariant::fromValue(&changes)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
                                  {QStringLiteral("textPercent"), text_percent()},
@@ -251,7 +321,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 answer["pages"].push_back(page.toStdString());
             }
             // A page that cannot be read is a fault as well.
-            for (const QString& error : {round.error(), tonight.error(), plants.error(), plant.error(), seeds.error(), home.error()}) {
+            for (const QString& error : {year.error(), round.error(), tonight.error(), plants.error(), plant.error(), seeds.error(), home.error()}) {
                 if (!error.isEmpty()) {
                     messages().warnings.append(error);
                 }
@@ -271,7 +341,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         // Once everything is there and drawn; a self-test goes on to the other pages first.
         const auto when_planned = [&] {
             if (year.planning() || round.working() || tonight.working() || plants.working() || plant.working() ||
-                seeds.working() || home.working() ||
+                seeds.working() || home.working() || changes.working() ||
                 first_frame < 0) {
                 return false;
             }

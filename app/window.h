@@ -1,11 +1,13 @@
 #pragma once
 
+#include "app/models/changes_model.h"
 #include "app/models/household_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,9 +18,13 @@ namespace lathhouse {
 struct WindowOptions {
     models::YearData year;
     models::YearSolver solver;
+    models::YearDoor year_door; ///< The page Year follows the household by it.
     models::RoundSource round;
     models::HouseholdDoor door; ///< The other pages read and write by it.
     models::PlantDoor plants;   ///< The page Plants.
+    models::TurnLast turn;      ///< Undo and redo of the whole window.
+    /// Whether anyone wrote into the household since it was asked last; asked every two seconds. May be empty.
+    std::function<bool()> written_elsewhere;
     models::Units units = models::Units::Metric;
     std::string page = "year";          ///< One of window_pages: what is shown first.
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.

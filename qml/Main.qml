@@ -13,6 +13,7 @@ Window {
     required property PlantModel plant
     required property SeedsModel seeds
     required property HomeModel home
+    required property ChangesModel changes
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -63,6 +64,12 @@ Window {
         }
     }
 
+    /// Plants are found among all.
+    function find(): void {
+        root.page = "plants";
+        plantsPage.find();
+    }
+
     Shortcut {
         sequences: ["1", "Alt+1"]
         onActivated: root.page = "round"
@@ -83,6 +90,18 @@ Window {
         sequences: ["5", "Alt+5"]
         onActivated: root.page = "home"
     }
+    Shortcut {
+        sequences: ["Ctrl+Z"]
+        onActivated: root.changes.undo()
+    }
+    Shortcut {
+        sequences: ["Ctrl+Shift+Z"]
+        onActivated: root.changes.redo()
+    }
+    Shortcut {
+        sequences: ["Ctrl+F"]
+        onActivated: root.find()
+    }
     Masthead {
         id: masthead
         objectName: "masthead"
@@ -92,6 +111,8 @@ Window {
         page: root.page
         carries: root.round.carriesLeft
         onChosen: page => root.page = page
+        onUndoAsked: root.changes.undo()
+        onFindAsked: root.find()
         anchors.left: parent.left
         anchors.right: parent.right
         height: root.mastHeight
@@ -169,5 +190,19 @@ Window {
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "home"
+    }
+    // What the whole window took back; it goes once something else is done.
+    UndoBar {
+        id: changesBar
+        objectName: "changesBar"
+        said: root.changes.error !== "" ? root.changes.error : root.changes.said
+        canUndo: true
+        canRedo: root.changes.canRedo
+        x: sheet.x + Theme.px(20)
+        y: sheet.y + sheet.height - height - Theme.px(6)
+        width: sheet.width - Theme.px(40)
+        height: implicitHeight
+        onUndo: root.changes.undo()
+        onRedo: root.changes.redo()
     }
 }

@@ -23,6 +23,8 @@ Item {
     readonly property real tabsEnd: root.tabsX + root.pages.length * root.tabWidth
 
     signal chosen(page: string)
+    signal undoAsked
+    signal findAsked
 
     Mark {
         x: 18
@@ -126,13 +128,13 @@ Item {
         objectName: "homeName"
         anchors.left: parent.left
         anchors.leftMargin: root.tabsEnd + 20
-        anchors.right: date.left
+        anchors.right: undoButton.visible ? undoButton.left : date.left
         anchors.rightMargin: 20
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
         visible: width > 120
         text: root.year.demonstration
-              ? (root.narrow ? qsTr("%1 · %2, invented") : qsTr("%1 · %2 · invented, for showing")).arg(root.year.household).arg(root.year.place)
+              ? qsTr("Invented, for showing · %1").arg(root.year.place)
               : qsTr("%1 · %2").arg(root.year.household).arg(root.year.place)
         color: Theme.ink2
         font.family: Theme.textFamily
@@ -154,5 +156,29 @@ Item {
         font.pixelSize: Theme.textSize
         Accessible.role: Accessible.StaticText
         Accessible.name: qsTr("Today is %1").arg(root.year.todayLong)
+    }
+    SheetButton {
+        id: findButton
+        objectName: "findButton"
+        anchors.right: date.left
+        anchors.rightMargin: Theme.px(18)
+        anchors.verticalCenter: date.verticalCenter
+        visible: undoButton.visible
+        height: Theme.px(28)
+        text: qsTr("Find")
+        reason: qsTr("Control and F. Finds a plant by its name or kind.")
+        onClicked: root.findAsked()
+    }
+    SheetButton {
+        id: undoButton
+        objectName: "mastUndo"
+        anchors.right: findButton.left
+        anchors.rightMargin: Theme.px(8)
+        anchors.verticalCenter: date.verticalCenter
+        visible: date.x - width - findButton.width - Theme.px(34) > root.tabsEnd
+        height: Theme.px(28)
+        text: qsTr("Undo")
+        reason: qsTr("Control and Z. Takes back what was entered last, on any page.")
+        onClicked: root.undoAsked()
     }
 }

@@ -104,6 +104,13 @@ Item {
             width: 8
             Accessible.ignored: true
         }
+        footer: SowingRows {
+            objectName: "sowingRows"
+            width: list.width
+            year: root.year
+            labelWidth: root.labelWidth
+            rowHeight: root.rowHeight
+        }
         delegate: PlantRow {
             width: list.width
             height: root.rowHeight

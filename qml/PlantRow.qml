@@ -12,6 +12,7 @@ Item {
     required property string name
     required property string hazard
     required property string sentence
+    required property string pinned
     required property YearModel year
     required property real labelWidth
     required property real barHeight
@@ -41,10 +42,25 @@ Item {
             color: Theme.action
         }
     }
+    // Kept by hand: a nail.
+    Rectangle {
+        id: nail
+        objectName: "nail"
+        visible: root.pinned !== ""
+        x: root.labelWidth - Theme.px(root.hazard === "" ? 12 : 28)
+        y: (root.height - height) / 2 + 1.5
+        width: Theme.px(8)
+        height: width
+        radius: width / 2
+        color: "transparent"
+        border.width: 2
+        border.color: Theme.ink
+        Accessible.ignored: true
+    }
     Text {
         id: nameText
         x: 8
-        width: root.labelWidth - Theme.px(root.hazard === "" ? 14 : 34)
+        width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))
         height: root.height
         verticalAlignment: Text.AlignVCenter
         topPadding: 3
@@ -74,9 +90,9 @@ Item {
         onClicked: root.year.currentRow = root.index
     }
     ToolTip {
-        visible: label.containsMouse && (nameText.truncated || root.hazard !== "")
+        visible: label.containsMouse && (nameText.truncated || root.hazard !== "" || root.pinned !== "")
         delay: 400
-        text: root.hazard === "" ? root.name : qsTr("%1: %2").arg(root.name).arg(root.hazard)
+        text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned))
         font.family: Theme.textFamily
         font.pixelSize: Theme.rowSize
     }

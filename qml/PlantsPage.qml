@@ -38,6 +38,10 @@ FocusScope {
             event.accepted = false;
     }
 
+    function find(): void {
+        root.plants.close();
+        collection.find();
+    }
     function log(): void {
         root.plants.forgive();
         movePanel.visible = false;

@@ -122,10 +122,33 @@ FocusScope {
         width: root.width - x
         height: root.height
         hoverEnabled: true
+        /// An edge of a bar is held.
+        property bool holding: false
+        /// Days that a few pixels are.
+        readonly property int reach: Math.max(1, Math.ceil((root.touched ? 14 : 5) * root.year.viewDays / Math.max(1, pointer.width)))
+        property bool overEdge: false
+        cursorShape: pointer.holding || pointer.overEdge ? Qt.SplitHCursor : Qt.ArrowCursor
+        preventStealing: pointer.holding
         onPositionChanged: mouse => {
             root.hoverX = mouse.x;
-            if (pointer.pressed)
-                root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
+            const day = bands.dayAt(root.labelWidth + mouse.x);
+            if (pointer.holding) {
+                root.year.moveEdge(day);
+                root.year.cursorDay = day;
+            } else if (pointer.pressed) {
+                root.year.cursorDay = day;
+            } else {
+                pointer.overEdge = mouse.y > plants.y && root.year.isNearEdge(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
+            }
+        }
+        onReleased: {
+            if (pointer.holding)
+                root.year.dropEdge();
+            pointer.holding = false;
+        }
+        onCanceled: {
+            root.year.leaveEdge();
+            pointer.holding = false;
         }
         onExited: root.hoverX = -1
         onPressed: mouse => {
@@ -134,8 +157,10 @@ FocusScope {
             bands.forceActiveFocus();
             root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
             const row = plants.rowAt(mouse.y - plants.y);
-            if (row >= 0)
+            if (row >= 0) {
                 root.year.currentRow = row;
+                pointer.holding = root.year.takeEdge(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
+            }
         }
         onWheel: wheel => {
             if ((wheel.modifiers & Qt.ControlModifier) !== 0)

@@ -21,8 +21,19 @@ FocusScope {
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
+        const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
         event.accepted = true;
-        if (event.key === Qt.Key_Left)
+        if (event.key === Qt.Key_Left && shift && !root.asTable)
+            root.year.nudgeEdge(control ? -7 : -1);
+        else if (event.key === Qt.Key_Right && shift && !root.asTable)
+            root.year.nudgeEdge(control ? 7 : 1);
+        else if (event.key === Qt.Key_Escape && root.year.edgeRow >= 0)
+            root.year.leaveEdge();
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.year.edgeRow >= 0)
+            root.year.dropEdge();
+        else if (event.key === Qt.Key_P && !control)
+            root.year.unpin(root.year.currentRow);
+        else if (event.key === Qt.Key_Left)
             root.year.cursorDay -= control ? 7 : 1;
         else if (event.key === Qt.Key_Right)
             root.year.cursorDay += control ? 7 : 1;
@@ -154,6 +165,44 @@ FocusScope {
         y: Theme.px(root.narrow && !root.low ? 104 : 70)
         width: chart.width
         height: root.height - y - root.footHeight - 12
+    }
+    Trouble {
+        id: trouble
+        objectName: "yearTrouble"
+        visible: root.year.error !== ""
+        x: chart.x
+        y: Theme.px(38)
+        z: 2
+        width: Math.min(chart.width, risk.x - x - Theme.px(100))
+        words: root.year.error
+    }
+    // What the edge under the hand would mean; it stands in the title's line and covers no data.
+    Rectangle {
+        objectName: "edgeWords"
+        visible: root.year.edgeRow >= 0
+        x: chart.x
+        y: Theme.px(4)
+        z: 2
+        width: Math.min(root.width - 2 * root.side, edgeText.implicitWidth + Theme.px(24))
+        height: edgeText.height + Theme.px(14)
+        color: Theme.select
+        border.width: 1
+        border.color: Theme.action
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: edgeText.text
+
+        Text {
+            id: edgeText
+            x: Theme.px(12)
+            y: Theme.px(7)
+            width: parent.width - 2 * x
+            text: root.year.edgeRow < 0 ? "" : qsTr("%1. Letting go pins it; Esc leaves it.").arg(root.year.edgeWords)
+            color: Theme.ink
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.textSize
+            Accessible.ignored: true
+        }
     }
     Rectangle {
         visible: !root.narrow

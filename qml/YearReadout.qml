@@ -108,6 +108,50 @@ Flickable {
             color: Theme.rule
         }
         Text {
+            objectName: "keptLine"
+            width: parent.width
+            topPadding: 6
+            visible: root.year.keptLine !== ""
+            text: root.year.keptLine
+            color: Theme.ink
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Repeater {
+            model: root.year.changes
+
+            Text {
+                required property string modelData
+                width: column.width
+                topPadding: 2
+                leftPadding: 8
+                text: modelData
+                color: Theme.ink
+                wrapMode: Text.WordWrap
+                font.family: Theme.textFamily
+                font.pixelSize: Theme.smallSize
+                Accessible.role: Accessible.StaticText
+                Accessible.name: text
+            }
+        }
+        Item {
+            visible: root.year.canKeep
+            width: parent.width
+            height: visible ? keep.height + 12 : 0
+
+            SheetButton {
+                id: keep
+                objectName: "keepPlan"
+                y: 6
+                text: qsTr("Keep this plan")
+                reason: qsTr("Later plans change it only where that pays, and name each change.")
+                onClicked: root.year.keepPlan()
+            }
+        }
+        Text {
             width: parent.width
             topPadding: 6
             text: root.year.footnote

@@ -31,6 +31,7 @@ void YearBands::setYear(models::YearModel* year)
             emit marksChanged();
             update();
         });
+        connect(year_, &models::YearModel::householdChanged, this, [this] { update(); });
     }
     emit yearChanged();
     emit marksChanged();
@@ -201,6 +202,17 @@ void YearBar::follow_plan()
     update();
 }
 
+void YearBar::follow_hand()
+{
+    const bool by_hand = year_->edgeRow() == row_;
+    if (const auto* stays = planned(); stays != nullptr && (by_hand || by_hand_)) {
+        move_->stop();
+        shown_ = *stays;
+        update();
+    }
+    by_hand_ = by_hand;
+}
+
 int YearBar::moveTime() const
 {
     return move_->duration();
@@ -235,6 +247,7 @@ void YearBar::setYear(models::YearModel* year)
         const auto repaint = [this] { update(); };
         connect(year_, &models::YearModel::datesChanged, this, repaint);
         connect(year_, &models::YearModel::planChanged, this, &YearBar::follow_plan);
+        connect(year_, &models::YearModel::edgeChanged, this, &YearBar::follow_hand);
         connect(year_, &models::YearModel::viewChanged, this, repaint);
         connect(year_, &models::YearModel::planningChanged, this, repaint);
     }
@@ -293,6 +306,7 @@ void YearBar::paint(QPainter* painter)
     if (const auto* stays = planned()) {
         draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)],
                        shown_.empty() ? *stays : shown_, plot, bar_height_);
+        draw_feeds(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)], plot, bar_height_);
         if (marked()) {
             const qreal top = bar_top(plot, bar_height_);
             painter->setBrush(Qt::NoBrush);
@@ -353,6 +367,42 @@ void SpotSwatch::paint(QPainter* painter)
     painter->drawRoundedRect(box, 2, 2);
     if (turned && pattern == models::Pattern::Plain) {
         painter->drawRoundedRect(box.adjusted(2.5, 2.5, -2.5, -2.5), 1, 1);
+    }
+}
+
+void YearSowingBar::setYear(models::YearModel* year)
+{
+    if (year == year_) {
+        return;
+    }
+    if (year_) {
+        year_->disconnect(this);
+    }
+    year_ = year;
+    if (year_) {
+        const auto repaint = [this] { update(); };
+        connect(year_, &models::YearModel::sowingsChanged, this, repaint);
+        connect(year_, &models::YearModel::viewChanged, this, repaint);
+    }
+    emit yearChanged();
+    update();
+}
+
+void YearSowingBar::setRow(int row)
+{
+    if (change(row_, row)) {
+        emit rowChanged();
+    }
+}
+
+void YearSowingBar::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+{
+    if (!year_) {
+        return;
+    }
+    draw_month_lines(painter, ink, year_->year(), year_->view(), room.left(), room.width(), 0, room.height());
+    if (const auto* sowing = year_->sowing(row_)) {
+        draw_sowing(painter, ink, *sowing, year_->view(), room);
     }
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/chart/sheet_chart.h"
 #include "app/chart/year_painter.h"
 
 #include <QPointer>
@@ -140,6 +141,7 @@ private:
     /// The stays of the row's plant by the plan; nullptr where the row has none.
     const std::vector<models::YearStay>* planned() const;
     void follow_plan();
+    void follow_hand();
 
     QPointer<models::YearModel> year_;
     QPointer<QObject> theme_;
@@ -148,8 +150,36 @@ private:
     qreal bar_height_ = 15.0;
     std::vector<models::YearStay> from_;
     std::vector<models::YearStay> shown_; ///< Empty: as planned.
+    bool by_hand_ = false; ///< An edge of it is being moved.
     QVariantAnimation* move_;
     QTimer* mark_;
+};
+
+/// The season of one sowing, over the same days as the bars of the plants.
+class YearSowingBar : public lathhouse::chart::SheetChart {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lathhouse::models::YearModel* year READ year WRITE setYear NOTIFY yearChanged REQUIRED)
+    Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged)
+
+public:
+    using SheetChart::SheetChart;
+
+    models::YearModel* year() const { return year_; }
+    void setYear(models::YearModel* year);
+    int row() const { return row_; }
+    void setRow(int row);
+
+signals:
+    void yearChanged();
+    void rowChanged();
+
+protected:
+    void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
+
+private:
+    QPointer<models::YearModel> year_;
+    int row_ = -1;
 };
 
 /// A small plate in the hand of a spot.

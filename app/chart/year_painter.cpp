@@ -527,4 +527,84 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
     painter.restore();
 }
 
+void draw_feeds(QPainter& painter, const ChartInk& ink, const models::YearModel& model, std::size_t plant, QRectF row,
+                qreal bar_height)
+{
+    const models::DaySpan view = model.view();
+    const qreal below = bar_top(row, bar_height) + bar_height;
+    painter.save();
+    painter.setPen(QPen(ink.leaf, 2.0, Qt::SolidLine, Qt::FlatCap));
+    for (const int day : model.feeds(plant)) {
+        if (day >= view.first && day < view.first + view.count) {
+            const qreal x = row.left() + row.width() * (day + 0.5 - view.first) / std::max(1, view.count);
+            painter.drawLine(QPointF(x, below - 2.5), QPointF(x, below + 2.3));
+        }
+    }
+    painter.restore();
+}
+
+void draw_sowing(QPainter& painter, const ChartInk& ink, const models::YearSowing& sowing, models::DaySpan view,
+                 QRectF row)
+{
+    const auto x = [&row, view](int day) {
+        return row.left() + row.width() * (day - view.first) / std::max(1, view.count);
+    };
+    const qreal middle = std::round(row.center().y()) + 0.5;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setClipRect(row);
+    const int last = sowing.ready ? sowing.ready->first + sowing.ready->count
+                     : sowing.out ? *sowing.out
+                     : sowing.up  ? sowing.up->first + sowing.up->count
+                                  : sowing.sow;
+    painter.setPen(QPen(ink.ink2, 1.0));
+    painter.drawLine(QPointF(x(sowing.sow), middle), QPointF(x(last), middle));
+    const auto bracket = [&](const models::DaySpan& span, const QColor& colour) {
+        const qreal left = x(span.first);
+        const qreal right = std::max(left + 2.0, x(span.first + span.count));
+        painter.setPen(QPen(colour, 1.6));
+        painter.drawLine(QPointF(left, middle - 5.0), QPointF(right, middle - 5.0));
+        painter.drawLine(QPointF(left, middle - 5.0), QPointF(left, middle - 1.5));
+        painter.drawLine(QPointF(right, middle - 5.0), QPointF(right, middle - 1.5));
+    };
+    if (sowing.up) {
+        bracket(*sowing.up, ink.leaf);
+    }
+    if (sowing.harden && sowing.out && *sowing.harden < *sowing.out) {
+        const qreal left = x(*sowing.harden);
+        const qreal step = (x(*sowing.out) - left) / models::kStepsOut;
+        QPolygonF ladder{{left, middle + 5.0}};
+        for (int at = 0; at < models::kStepsOut; ++at) {
+            const qreal y = middle + 5.0 - 10.0 * (at + 1) / models::kStepsOut;
+            ladder << QPointF(left + step * at, y) << QPointF(left + step * (at + 1), y);
+        }
+        painter.setPen(QPen(ink.ink, 1.6));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolyline(ladder);
+    } else if (sowing.out) {
+        painter.setPen(QPen(ink.ink, 1.6));
+        painter.drawLine(QPointF(x(*sowing.out), middle - 5.0), QPointF(x(*sowing.out), middle + 5.0));
+    }
+    if (sowing.ready) {
+        painter.setPen(QPen(ink.ink, 2.2));
+        const qreal at = x(sowing.ready->first);
+        painter.drawLine(QPointF(at - 3.0, middle + 5.0), QPointF(at + 3.0, middle - 5.0));
+    }
+    painter.setPen(QPen(ink.ink, 1.8));
+    painter.setBrush(ink.sheet);
+    painter.drawEllipse(QPointF(x(sowing.sow) + 4.5, middle), 4.5, 4.5);
+    const QString words = models::text(sowing.end_words);
+    const QFontMetricsF metrics(ink.small);
+    const qreal width = metrics.horizontalAdvance(words);
+    // Behind the end, or before the beginning where there is no room behind.
+    qreal left = std::max(x(sowing.sow) + 14.0, x(last) + 8.0);
+    if (left + width > row.right()) {
+        left = x(sowing.sow) - 8.0 - width;
+    }
+    if (left >= row.left()) {
+        write_with_halo(painter, QPointF(left, middle + metrics.capHeight() / 2.0), words, ink.small, ink.ink2, ink.sheet);
+    }
+    painter.restore();
+}
+
 } // namespace lathhouse::chart

@@ -85,6 +85,13 @@ private:
 /// at the risk now chosen, whatever plan the stays come from.
 void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant,
                     const std::vector<models::YearStay>& stays, QRectF row, qreal bar_height);
+/// A tick on the lower edge of the bar on each day on which the plant is fed.
+void draw_feeds(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant, QRectF row,
+                qreal bar_height);
+/// One sowing's season on a line: ring = sow, bracket = comes up, steps = hardening and planting out, slash = first ripe,
+/// with words at the end.
+void draw_sowing(QPainter& painter, const ChartInk& ink, const models::YearSowing& sowing, models::DaySpan view,
+                 QRectF row);
 /// Upper edge of the bar within its row.
 qreal bar_top(const QRectF& row, qreal bar_height);
 

@@ -110,7 +110,7 @@ Result<Answer> answer_for_series(const Globals& globals, const GrowthOptions& op
     const auto readings = growth::readings_of(*measured);
     const auto event = events.front();
     const auto first = readings.empty() ? event : std::min(readings.front().date, event);
-    auto last = last_foreseen(readings, event);
+    auto last = plan::last_foreseen(readings, event);
 
     std::vector<std::vector<growth::SeriesReading>> companions;
     if (!options.spared.empty()) {

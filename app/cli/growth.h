@@ -54,7 +54,4 @@ Result<Answer> compare_plants(growth::SeriesKind kind, calendar::Date event,
 Result<Answer> growth_of_plants(const Globals& globals, const GrowthOptions& options,
                                 const std::vector<calendar::Date>& events);
 
-/// Last date to which a clock must reach so that the next readings can be foreseen.
-calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event);
-
 } // namespace lathhouse::cli

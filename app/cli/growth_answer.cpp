@@ -42,17 +42,6 @@ std::string change_in_words(growth::SeriesKind kind, double change)
 
 } // namespace
 
-calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event)
-{
-    constexpr int kAhead = 21;
-    int gap = 1;
-    for (std::size_t at = readings.size() > 5 ? readings.size() - 5 : 1; at < readings.size(); ++at) {
-        gap = std::max(gap, calendar::days_between(readings[at - 1].date, readings[at].date));
-    }
-    const auto last = readings.empty() ? event : std::max(readings.back().date, event);
-    return last + calendar::Days{std::min(kAhead * gap, 3660)};
-}
-
 Answer answer_of(const GrowthQuestion& question)
 {
     const auto all = growth::readings_of(question.measured);

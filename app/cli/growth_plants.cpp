@@ -175,7 +175,7 @@ Result<Answer> growth_of_plants(const Globals& globals, const GrowthOptions& opt
         question.others.push_back({asked_events[at], ""});
     }
     auto from = std::min(readings.front().date, event->date);
-    auto to = last_foreseen(readings, event->date);
+    auto to = plan::last_foreseen(readings, event->date);
     std::vector<std::vector<growth::SeriesReading>> spared;
     for (const auto* of : *companions) {
         const auto other = series_of(*store, *of, series->measure);

@@ -247,4 +247,23 @@ void add_log_event(Commands& commands, CLI::App& group)
     commands.on_run(show, [shown](const Globals& globals) { return history(globals, *shown); });
 }
 
+Result<std::optional<std::string>> turn_last_entry(const Globals& globals, bool undo)
+{
+    using Direction = journal::HouseholdStore::Direction;
+    auto store = store_in(globals);
+    if (!store) {
+        return store.error();
+    }
+    const auto entry = store->turn_last(undo ? Direction::Undo : Direction::Redo, now());
+    if (!entry) {
+        return entry.error();
+    }
+    if (!*entry) {
+        return std::optional<std::string>{};
+    }
+    return with_gone_plants(*store).transform([&](const home::Household& home) {
+        return std::optional{sentence_of(**entry, home, globals.units)};
+    });
+}
+
 } // namespace lathhouse::cli

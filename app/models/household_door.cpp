@@ -130,6 +130,28 @@ Result<void> MemoryHousehold::bring_back(const std::string& name)
     return {};
 }
 
+bool MemoryHousehold::take_back_last()
+{
+    const std::lock_guard lock(guard_);
+    if (done_.empty()) {
+        return false;
+    }
+    undone_.push_back({done_.back().name, std::exchange(facts_, std::move(done_.back().other))});
+    done_.pop_back();
+    return true;
+}
+
+bool MemoryHousehold::bring_back_last()
+{
+    const std::lock_guard lock(guard_);
+    if (undone_.empty()) {
+        return false;
+    }
+    done_.push_back({undone_.back().name, std::exchange(facts_, std::move(undone_.back().other))});
+    undone_.pop_back();
+    return true;
+}
+
 HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
 {
     return {.load = std::move(load),

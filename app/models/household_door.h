@@ -25,6 +25,9 @@ public:
     /// Errors: NotFound where the last change (or the one that was taken back last) has another name.
     Result<void> take_back(const std::string& name);
     Result<void> bring_back(const std::string& name);
+    /// The same for whatever the last change was; false where there is none.
+    bool take_back_last();
+    bool bring_back_last();
 
 private:
     struct Change {

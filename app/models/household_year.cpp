@@ -5,6 +5,7 @@
 #include "app/words/plan_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/plan/cold_chances.h"
+#include "core/plan/feeding.h"
 #include "core/plan/hardening.h"
 #include "core/plan/year_plan.h"
 #include "core/sky/radiation.h"
@@ -139,7 +140,7 @@ void add_spots(YearData& year, const home::Household& household)
             colour = kOthers[others++ % std::size(kOthers)];
         }
         year.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
-                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned});
+                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned, spot.id});
     }
 }
 
@@ -156,6 +157,24 @@ std::string hazard_of(const home::Plant& plant)
         return "deadly to people and animals if eaten";
     }
     return people ? "deadly to people if eaten" : pets ? "deadly to animals if eaten" : "";
+}
+
+/// Where a hand keeps it, in words; empty where nothing does.
+std::string pinned_words(const home::Household& household, const home::Plant& plant)
+{
+    if (plant.pinned_spot) {
+        const home::Spot* spot = household.spot(*plant.pinned_spot);
+        return spot == nullptr ? "" : "kept at " + spot->name + " always";
+    }
+    std::string words;
+    for (const home::Pin& pin : household.pins) {
+        const home::Spot* spot = pin.plant == plant.id ? household.spot(pin.spot) : nullptr;
+        if (spot != nullptr) {
+            words += (words.empty() ? "kept at " : ", at ") + spot->name + " " + words::day(pin.from) +
+                     (pin.to == pin.from ? "" : " to " + words::day(pin.to));
+        }
+    }
+    return words;
 }
 
 HarmCurve harm_curve(const YearData& year, const plan::ColdChances& chances, const plants::ColdLines& lines,
@@ -195,7 +214,8 @@ void add_plants(YearData& year, const home::Household& household, const plan::Co
             }
             curves[spot] = at->second;
         }
-        year.plants.push_back({plant.name, hazard_of(plant), plant.lines.damage_begins, std::move(curves)});
+        year.plants.push_back({plant.name, hazard_of(plant), plant.lines.damage_begins, std::move(curves), plant.id,
+                               pinned_words(household, plant)});
     }
 }
 
@@ -282,11 +302,27 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
     return solved;
 }
 
+void add_feeds(SolvedYear& solved, const home::Household& household, const std::vector<plan::PlantFeeding>& feeding,
+               calendar::Date today)
+{
+    solved.feeds.resize(household.plants.size());
+    for (const auto& of : feeding) {
+        const auto plant = std::ranges::find(household.plants, of.plant, &home::Plant::id);
+        for (const plan::FeedDay& day : of.days) {
+            const int place = calendar::days_between(today, day.on);
+            if (plant != household.plants.end() && place >= 0 && place < kDays) {
+                solved.feeds[static_cast<std::size_t>(plant - household.plants.begin())].push_back(place);
+            }
+        }
+    }
+}
+
 } // namespace
 
-HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
-                             calendar::Date today, words::UnitSystem units)
+HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units)
 {
+    home::Household household = facts.household();
+    const climate::PlaceClimate& climate = facts.climate;
     const auto chances = std::make_shared<plan::ColdChances>(climate::PlaceNights::of(climate));
     const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
     double nearest = 0.0;
@@ -325,11 +361,20 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
     const auto spots = std::make_shared<home::SpotClimate>(household, climate);
-    YearSolver solver = [household = std::move(household), climate, chances, spots, today,
-                         units](Probability risk) {
-        const auto plan =
-            plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast);
-        return solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
+    YearSolver solver = [household = std::move(household), climate, chances, spots, today, units,
+                         wishes = plan::wishes_of(facts, today), events = facts.events](Probability risk) {
+        const auto plan = plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast, wishes);
+        SolvedYear solved =
+            solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
+        add_feeds(solved, household,
+                  plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = today}), today);
+        if (wishes.accepted) {
+            solved.accepted = calendar::utc_date(wishes.accepted->accepted);
+            for (const auto& change : plan::changes_between(*wishes.accepted, plan)) {
+                solved.changes.push_back(words::change(change, household));
+            }
+        }
+        return solved;
     };
     return {std::move(year), std::move(solver)};
 }

@@ -2,22 +2,16 @@
 
 #include "app/models/year_data.h"
 #include "app/words/words.h"
-#include "core/climate/place_climate.h"
-#include "core/home/household.h"
+#include "core/plan/round_parts.h"
 
 namespace lathhouse::models {
 
-/// A household's year as the page shows it, with what solves its plan.
-struct HouseholdYear {
-    YearData year;
-    YearSolver solver;
-};
-
-/// Nights, Sun and chances for 365 days from `today`; the plan is left to the solver.
+/// Nights, Sun and chances for 365 days from `today`; the plan is left to the solver. The offsets that thermometers
+/// have taught, pests that keep plants apart and the accepted plan are heeded, as in the plan of the command line.
 ///
 /// Ladders are those of core/plan/hardening.h: going out the days of hardening before, coming in the days apart
-/// after. Light: FAO-56 radiation of the month's range.
-HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
-                             calendar::Date today, words::UnitSystem units);
+/// after. Feeds are those of core/plan/feeding.h at the spots of the plan. Light: FAO-56 radiation of the month's
+/// range.
+HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units);
 
 } // namespace lathhouse::models

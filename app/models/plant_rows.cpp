@@ -31,6 +31,8 @@ QVariant PlantRows::data(const QModelIndex& index, int role) const
         return year_->words_at_cursor(plant);
     case CursorOutdoorsRole:
         return year_->outdoors_at_cursor(plant);
+    case PinnedRole:
+        return text(year_->year().plants[plant].pinned);
     default:
         return {};
     }
@@ -43,7 +45,8 @@ QHash<int, QByteArray> PlantRows::roleNames() const
             {SentenceRole, "sentence"},
             {CursorColourRole, "cursorColour"},
             {CursorWordsRole, "cursorWords"},
-            {CursorOutdoorsRole, "cursorOutdoors"}};
+            {CursorOutdoorsRole, "cursorOutdoors"},
+            {PinnedRole, "pinned"}};
 }
 
 void PlantRows::end_order()

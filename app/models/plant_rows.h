@@ -21,7 +21,8 @@ public:
         SentenceRole,      ///< The plant's whole year, to be read aloud.
         CursorColourRole,  ///< Spot colour at the cursor.
         CursorWordsRole,   ///< Chance of harm, step or "indoors" at the cursor.
-        CursorOutdoorsRole ///< Stands outdoors at the cursor.
+        CursorOutdoorsRole, ///< Stands outdoors at the cursor.
+        PinnedRole          ///< Where a hand keeps it, in words; or empty.
     };
     Q_ENUM(Role)
 

@@ -587,6 +587,13 @@ void PlantsModel::undo()
         });
 }
 
+void PlantsModel::forget()
+{
+    written_.clear();
+    undone_.clear();
+    say({});
+}
+
 void PlantsModel::redo()
 {
     clear_error();

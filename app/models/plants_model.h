@@ -106,6 +106,8 @@ public:
     Q_INVOKABLE bool moveTo(int spot);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
+    /// Leaves what was written to the undo of the whole window.
+    void forget();
 
 signals:
     void plantsChanged();

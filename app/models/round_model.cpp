@@ -531,6 +531,13 @@ void RoundModel::undo()
         });
 }
 
+void RoundModel::forget()
+{
+    written_.clear();
+    undone_.clear();
+    say({});
+}
+
 void RoundModel::redo()
 {
     clear_error();

@@ -116,6 +116,8 @@ public:
     /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
+    /// Leaves what was written to the undo of the whole window.
+    void forget();
 
 signals:
     void roundChanged();

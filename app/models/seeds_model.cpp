@@ -258,6 +258,13 @@ void SeedsModel::undo()
         });
 }
 
+void SeedsModel::forget()
+{
+    written_.clear();
+    undone_.clear();
+    say({});
+}
+
 void SeedsModel::redo()
 {
     clear_error();

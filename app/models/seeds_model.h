@@ -72,6 +72,8 @@ public:
     Q_INVOKABLE void setLast(int tray_row, bool last);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
+    /// Leaves what was written to the undo of the whole window.
+    void forget();
 
 signals:
     void seedsChanged();

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/base/result.h"
 #include "core/calendar/date.h"
 #include "core/calendar/day_of_year.h"
+#include "core/home/planned_stays.h"
 #include "core/units/light.h"
 #include "core/units/probability.h"
 #include "core/units/temperature.h"
@@ -69,6 +71,7 @@ struct YearSpot {
     std::optional<KelvinDelta> offset; ///< To the open-air low; outdoors only.
     std::size_t colour;                ///< 0..7, place among the theme's spot colours; also its pattern.
     bool turned = false; ///< The hand has been given before: its pattern lies at a right angle, plain has a double line.
+    home::SpotId id = 0;
 };
 
 /// Chances of a harmful night for one plant at one spot, for each day shown.
@@ -87,6 +90,9 @@ struct YearPlant {
     Celsius damage_begins;
     /// For each spot the place of its curve in YearData::curves; nullopt indoors.
     std::vector<std::optional<std::size_t>> curves;
+    home::PlantId id = 0;
+    /// Words on where a hand keeps it; empty where nothing does.
+    std::string pinned = {};
 };
 
 /// Days in a row in one spot; both ends are places among the days shown.
@@ -106,6 +112,10 @@ struct SolvedYear {
     std::vector<std::vector<YearStay>> stays;
     double gap;                        ///< To the bound of the best there can be, 0..1.
     std::vector<std::string> warnings; ///< What the plan could not keep to, in sentences.
+    std::vector<std::vector<int>> feeds = {}; ///< Days on which each plant is fed.
+    /// The date on which the grower said yes to a plan; none where that never was.
+    std::optional<calendar::Date> accepted = {};
+    std::vector<std::string> changes = {}; ///< Against that plan, in sentences.
 };
 
 /// What the open air, at the outdoor spot that most plants use, is like.
@@ -140,6 +150,37 @@ struct YearData {
 
 /// Solves the year for a risk; called from a thread of its own, one call at a time.
 using YearSolver = std::function<SolvedYear(Probability)>;
+
+/// A household's year as the page shows it, with what solves its plan.
+struct HouseholdYear {
+    YearData year;
+    YearSolver solver;
+};
+
+/// The next season of one of the household's lots, by days from today; some may lie past the year shown.
+struct YearSowing {
+    std::string name;
+    bool indoors = false;
+    int sow = 0;
+    std::optional<DaySpan> up = {};
+    std::optional<int> harden = {};
+    std::optional<int> out = {};
+    std::optional<DaySpan> ready = {};
+    std::string end_words = {}; ///< "first ripe 12 Jul".
+    std::string sentence = {};  ///< All of it, read aloud.
+};
+
+/// Where the page Year reads the household, and writes what the hand decides. Called from threads of the model.
+struct YearDoor {
+    std::function<Result<HouseholdYear>()> load;
+    /// Those of lots with seeds left, by the day of sowing.
+    std::function<Result<std::vector<YearSowing>>()> sowings;
+    /// Keeps a plant at spots on those nights; the first that cannot be written ends it.
+    std::function<Result<void>(const std::vector<home::Pin>&, calendar::Instant now)> pin;
+    /// Takes every pin of a plant back.
+    std::function<Result<void>(home::PlantId, calendar::Instant now)> unpin;
+    std::function<Result<void>(const home::AcceptedPlan&)> accept;
+};
 
 /// A passing of the risk chosen, within one cold season: the first evening out, or the first one in again.
 struct RiskDate {

@@ -27,14 +27,19 @@ Probability risk_at(int stop)
 
 } // namespace
 
-YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent)
+YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), readout_(this), idle_(new QTimer(this))
+      nights_(this), readout_(this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), drop_(new QTimer(this))
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
     known_.resize(std::size(kStops));
     pool_.setMaxThreadCount(1);
+    reading_pool_.setMaxThreadCount(1);
+    constexpr int kPauseOfKeys = 900;
+    drop_->setSingleShot(true);
+    drop_->setInterval(kPauseOfKeys);
+    connect(drop_, &QTimer::timeout, this, &YearModel::dropEdge);
     idle_->setSingleShot(true);
     connect(idle_, &QTimer::timeout, this, [this] {
         if (pool_.activeThreadCount() == 0) {
@@ -49,6 +54,7 @@ YearModel::~YearModel()
 {
     pool_.clear();
     pool_.waitForDone();
+    reading_pool_.waitForDone(); // What was to be written is written.
 }
 
 Probability YearModel::risk() const
@@ -59,6 +65,9 @@ Probability YearModel::risk() const
 const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
 {
     static const std::vector<YearStay> kNone;
+    if (edge_ && edge_->plant == plant) {
+        return edge_->stays;
+    }
     return plant < solved_.stays.size() ? solved_.stays[plant] : kNone;
 }
 
@@ -102,8 +111,8 @@ void YearModel::show_days(DaySpan view)
 
 void YearModel::zoom(int steps, int day)
 {
-    // Twelve months, six, three.
-    const int counts[] = {dayCount(), dayCount() / 2 + 1, dayCount() / 4 + 1};
+    // Twelve months, six, three, one, and a week.
+    const int counts[] = {dayCount(), dayCount() / 2 + 1, dayCount() / 4 + 1, 31, 7};
     const auto here = std::find(std::begin(counts), std::end(counts), view_.count) - std::begin(counts);
     const auto to = std::clamp<std::ptrdiff_t>(here + steps, 0, std::ssize(counts) - 1);
     day = std::clamp(day, view_.first, view_.first + view_.count - 1);
@@ -309,6 +318,9 @@ QString YearModel::plant_sentence(std::size_t plant) const
     if (!year_.plants[plant].hazard.empty()) {
         sentences.last() += tr(", %1").arg(text(year_.plants[plant].hazard));
     }
+    if (!year_.plants[plant].pinned.empty()) {
+        sentences.last() += tr(", %1").arg(text(year_.plants[plant].pinned));
+    }
     const auto date = [this](int day) {
         return words_.day_and_long_month(
             year_.days[static_cast<std::size_t>(std::clamp(day, 0, dayCount() - 1))].date);
@@ -445,10 +457,15 @@ void YearModel::solve()
 
 void YearModel::start_solving(int stop)
 {
-    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop)] {
+    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop), generation = generation_] {
         SolvedYear solved = solver(accepted);
         QMetaObject::invokeMethod(
-            this, [this, stop, result = std::move(solved)]() mutable { keep(std::move(result), stop); },
+            this,
+            [this, stop, generation, result = std::move(solved)]() mutable {
+                if (generation == generation_) {
+                    keep(std::move(result), stop);
+                }
+            },
             Qt::QueuedConnection);
     });
 }
@@ -478,6 +495,22 @@ void YearModel::look_ahead()
     }
 }
 
+std::vector<std::size_t> YearModel::order_of_going_out(const YearData& year, const SolvedYear& solved)
+{
+    std::vector<std::size_t> order(year.plants.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto going_out = [&](std::size_t plant) {
+        const auto& stays = solved.stays[plant];
+        const auto out = std::find_if(stays.begin(), stays.end(), [&year](const YearStay& stay) {
+            return year.spots[stay.spot].outdoors;
+        });
+        return out == stays.end() ? static_cast<int>(year.days.size()) : out->first;
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&going_out](std::size_t a, std::size_t b) { return going_out(a) < going_out(b); });
+    return order;
+}
+
 void YearModel::take(SolvedYear solved)
 {
     const bool first_plan = solved_.stays.empty();
@@ -486,15 +519,7 @@ void YearModel::take(SolvedYear solved)
     }
     solved_ = std::move(solved);
     if (first_plan) {
-        const auto going_out = [this](std::size_t plant) {
-            const auto& stays = solved_.stays[plant];
-            const auto out = std::find_if(stays.begin(), stays.end(), [this](const YearStay& stay) {
-                return year_.spots[stay.spot].outdoors;
-            });
-            return out == stays.end() ? dayCount() : out->first;
-        };
-        std::stable_sort(order_.begin(), order_.end(),
-                         [&going_out](std::size_t a, std::size_t b) { return going_out(a) < going_out(b); });
+        order_ = order_of_going_out(year_, solved_);
         plants_.end_order();
     } else {
         plants_.dates_moved();
@@ -507,6 +532,9 @@ void YearModel::take(SolvedYear solved)
     emit datesChanged();
     emit countsChanged();
     emit riskSpokenChanged();
+    if (first_plan) {
+        read_sowings();
+    }
     // Not before the plan is drawn, and not where the slider is still moving.
     constexpr int kIdle = 400;
     idle_->start(kIdle);

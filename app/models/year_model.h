@@ -3,6 +3,7 @@
 #include "app/models/night_table.h"
 #include "app/models/plant_rows.h"
 #include "app/models/readout_rows.h"
+#include "app/models/sheet_rows.h"
 #include "app/models/strip_words.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
@@ -11,11 +12,15 @@
 #include <QThreadPool>
 #include <QtQml/qqmlregistration.h>
 
+#include <atomic>
+
 class QTimer;
 
 namespace lathhouse::models {
 
 /// The page Year: a year of nights, the plants in it, a cursor on a date, and the risk accepted.
+///
+/// Follows the household: what other pages or programs write is read again and planned before it is shown.
 ///
 /// The plan is solved in a thread of its own; the dates at a risk are looked up at once. While nothing is asked
 /// for, the plans at the other risks are solved as well, so that the slider finds them ready.
@@ -24,16 +29,16 @@ class YearModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")
 
-    Q_PROPERTY(QString household READ household CONSTANT)
-    Q_PROPERTY(QString place READ place CONSTANT)
-    Q_PROPERTY(bool demonstration READ demonstration CONSTANT)
+    Q_PROPERTY(QString household READ household NOTIFY householdChanged)
+    Q_PROPERTY(QString place READ place NOTIFY householdChanged)
+    Q_PROPERTY(bool demonstration READ demonstration NOTIFY householdChanged)
     Q_PROPERTY(QString todayLong READ todayLong CONSTANT)
     Q_PROPERTY(QString todayShort READ todayShort CONSTANT)
-    Q_PROPERTY(int dayCount READ dayCount CONSTANT)
+    Q_PROPERTY(int dayCount READ dayCount NOTIFY householdChanged)
     Q_PROPERTY(QString unit READ unit CONSTANT)
-    Q_PROPERTY(QString stripHead READ stripHead CONSTANT)
-    Q_PROPERTY(QString stripShortHead READ stripShortHead CONSTANT)
-    Q_PROPERTY(QString stripLabel READ stripLabel CONSTANT)
+    Q_PROPERTY(QString stripHead READ stripHead NOTIFY householdChanged)
+    Q_PROPERTY(QString stripShortHead READ stripShortHead NOTIFY householdChanged)
+    Q_PROPERTY(QString stripLabel READ stripLabel NOTIFY householdChanged)
 
     Q_PROPERTY(int viewFirst READ viewFirst NOTIFY viewChanged)
     Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
@@ -59,14 +64,28 @@ class YearModel : public QObject {
     Q_PROPERTY(QString plantsLine READ plantsLine NOTIFY planChanged)
     Q_PROPERTY(QString plantsShortLine READ plantsShortLine NOTIFY planChanged)
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
-    Q_PROPERTY(QString credits READ credits CONSTANT)
+    Q_PROPERTY(QString credits READ credits NOTIFY householdChanged)
+
+    /// What went wrong with reading or writing, a whole sentence; empty where nothing did.
+    Q_PROPERTY(QString error READ error NOTIFY errorChanged)
+    /// Against the plan that the grower keeps: one line on how much is otherwise, and the sentences.
+    Q_PROPERTY(QString keptLine READ keptLine NOTIFY planChanged)
+    Q_PROPERTY(QStringList changes READ changes NOTIFY planChanged)
+    Q_PROPERTY(bool canKeep READ canKeep NOTIFY planChanged)
+    /// The edge of a stay that is taken up: the row, the first night of the later stay, and what that would mean.
+    Q_PROPERTY(int edgeRow READ edgeRow NOTIFY edgeChanged)
+    Q_PROPERTY(int edgeDay READ edgeDay NOTIFY edgeChanged)
+    Q_PROPERTY(QString edgeWords READ edgeWords NOTIFY edgeChanged)
 
     Q_PROPERTY(lathhouse::models::PlantRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::NightTable* nights READ nights CONSTANT)
     Q_PROPERTY(lathhouse::models::ReadoutRows* readout READ readout CONSTANT)
+    /// Roles: name, sentence. Sowings of the year, by the day of sowing.
+    Q_PROPERTY(lathhouse::models::SheetRows* sowings READ sowings CONSTANT)
 
 public:
-    YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent = nullptr);
+    /// Without a door nothing can be read again or decided by hand.
+    YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent = nullptr, YearDoor door = {});
     ~YearModel() override;
 
     const YearData& year() const { return year_; }
@@ -89,7 +108,7 @@ public:
     QString stripShortHead() const { return strip_head(year_, words_, true); }
     QString stripLabel() const { return strip_label(year_, words_); }
 
-    /// The days that the chart shows: the year, half of it or a quarter, always with the cursor in it.
+    /// The days that the chart shows: the year, half of it, a quarter, a month or a week, always with the cursor in it.
     int viewFirst() const { return view_.first; }
     int viewDays() const { return view_.count; }
     DaySpan view() const { return view_; }
@@ -124,9 +143,36 @@ public:
     QString footnote() const;
     QString credits() const;
 
+    QString error() const { return error_; }
+    QString keptLine() const;
+    QStringList changes() const;
+    bool canKeep() const { return door_.accept && !planning_ && !solved_.stays.empty(); }
+    /// Reads the household again, in a thread of its own; the old year stays until the new one is planned.
+    Q_INVOKABLE void follow();
+    /// Keeps the plan that is shown: later ones change it only where it pays.
+    Q_INVOKABLE void keepPlan();
+
+    int edgeRow() const { return edge_ ? edge_->row : -1; }
+    int edgeDay() const { return edge_ ? edge_->day : -1; }
+    QString edgeWords() const;
+    /// Takes up the edge between two stays of that row that is nearest to the day, at most so many days away.
+    Q_INVOKABLE bool takeEdge(int row, int day, int within);
+    /// Whether there is one, without taking it.
+    Q_INVOKABLE bool isNearEdge(int row, int day, int within) const;
+    Q_INVOKABLE void moveEdge(int day);
+    /// Keeps the plant by hand so that it changes spots on that day, or leaves all as it was.
+    Q_INVOKABLE void dropEdge();
+    Q_INVOKABLE void leaveEdge();
+    /// Moves the edge of the current row that is nearest to the cursor.
+    Q_INVOKABLE void nudgeEdge(int days);
+    /// Takes every pin of the row's plant back.
+    Q_INVOKABLE void unpin(int row);
+
     PlantRows* plants() { return &plants_; }
     NightTable* nights() { return &nights_; }
     ReadoutRows* readout() { return &readout_; }
+    SheetRows* sowings() { return &sowing_rows_; }
+    const YearSowing* sowing(int row) const;
 
     QString night_sentence(std::size_t day) const;
     QString plant_sentence(std::size_t plant) const;
@@ -135,10 +181,20 @@ public:
     QString words_at_cursor(std::size_t plant) const;
     bool outdoors_at_cursor(std::size_t plant) const;
 
+    /// Feeds of a plant by the latest plan.
+    const std::vector<int>& feeds(std::size_t plant) const;
+
 signals:
+    /// Another household, or the same one changed; every date may be another.
+    void householdChanged();
+    void errorChanged();
+    void edgeChanged();
+    /// Something was written into the household.
+    void written();
     void viewChanged();
     void cursorChanged();
     void countsChanged();
+    void sowingsChanged();
     void riskChanged();
     void datesChanged(); ///< Dates at the risk moved; the plan has not yet.
     void planChanged();
@@ -159,6 +215,23 @@ private:
     void keep(SolvedYear solved, int stop);
     void take(SolvedYear solved);
     void look_ahead();
+    static std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
+    void replace(HouseholdYear loaded, SolvedYear solved, int stop);
+    void set_error(QString sentence);
+    void read_sowings();
+    /// Writes in the thread that reads, and reads again.
+    void write(std::function<Result<void>()> job);
+
+    /// An edge that is being moved.
+    struct Edge {
+        int row;
+        std::size_t plant;
+        std::size_t later; ///< Place of the later one of the two stays.
+        int from;          ///< First night of it by the plan.
+        int day;
+        std::vector<YearStay> stays; ///< As they would be.
+    };
+    std::optional<std::size_t> nearest_edge(int row, int day, int within) const;
 
     YearData year_;
     YearSolver solver_;
@@ -174,8 +247,17 @@ private:
     PlantRows plants_;
     NightTable nights_;
     ReadoutRows readout_;
+    std::vector<YearSowing> sowings_;
+    SheetRows sowing_rows_;
     QTimer* idle_;
+    YearDoor door_;
+    std::optional<Edge> edge_;
+    QTimer* drop_; ///< An edge moved by keys is dropped after a pause.
+    QString error_;
+    std::atomic<int> reading_ = 0; ///< Of those that began to read, the last counts.
+    int generation_ = 0; ///< Of the year shown; a plan of an older one is not taken.
     QThreadPool pool_;
+    QThreadPool reading_pool_;
 };
 
 /// Hands that the theme has for spots.

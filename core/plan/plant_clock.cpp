@@ -109,4 +109,16 @@ std::optional<growth::GrowthClock> clock_of(const home::Plant& plant, const Wher
     });
 }
 
+calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event)
+{
+    constexpr int kAhead = 21;
+    constexpr int kFarthest = 3660;
+    int gap = 1;
+    for (std::size_t at = readings.size() > 5 ? readings.size() - 5 : 1; at < readings.size(); ++at) {
+        gap = std::max(gap, calendar::days_between(readings[at - 1].date, readings[at].date));
+    }
+    const auto last = readings.empty() ? event : std::max(readings.back().date, event);
+    return last + calendar::Days{std::min(kAhead * gap, kFarthest)};
+}
+
 } // namespace lathhouse::plan

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/growth/growth_clock.h"
+#include "core/growth/series.h"
 #include "core/growth/temperature_response.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/whereabouts.h"
@@ -38,5 +39,9 @@ growth::GrowthClock clock_in_the_open(const GrowsBy& by, const climate::PlaceCli
 std::optional<growth::GrowthClock> clock_of(const home::Plant& plant, const Whereabouts& whereabouts,
                                             const home::SpotClimate& spots, const home::NightLog& log,
                                             calendar::Date from, calendar::Date to);
+
+/// Last date to which a clock must reach so that the next readings can be foreseen: 21 times the widest of the last
+/// four gaps between readings ahead, at most ten years.
+calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event);
 
 } // namespace lathhouse::plan

@@ -48,18 +48,6 @@ const growth::DatedEvent* latest_that_shows(const std::vector<growth::DatedEvent
     return nullptr;
 }
 
-/// Last date to which a clock must reach so that the next readings can be foreseen.
-calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event)
-{
-    constexpr int kAhead = 21;
-    constexpr int kFarthest = 3660;
-    int gap = 1;
-    for (std::size_t at = readings.size() > 5 ? readings.size() - 5 : 1; at < readings.size(); ++at) {
-        gap = std::max(gap, calendar::days_between(readings[at - 1].date, readings[at].date));
-    }
-    return std::max(readings.back().date, event) + calendar::Days{std::min(kAhead * gap, kFarthest)};
-}
-
 } // namespace
 
 std::vector<growth::DatedEvent> events_that_show(std::span<const home::Event> events, const Whereabouts& whereabouts)

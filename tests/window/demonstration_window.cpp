@@ -1,5 +1,7 @@
 #include "tests/window/demonstration_window.h"
 
+#include "app/models/household_year.h"
+#include "app/models/year_door.h"
 #include "tests/window/demonstration_year.h"
 
 #include <QQmlEngine>
@@ -11,10 +13,15 @@ namespace lathhouse::testing {
 
 namespace {
 
-/// Climate and chances are worked out once a place; the model only reads them.
-const Result<models::HouseholdYear>& year_at(const QString& where)
+/// What a page begins with, worked out once a place, and what it is worked out from.
+struct Shown {
+    plan::HouseholdFacts facts;
+    models::HouseholdYear year;
+};
+
+const Result<Shown>& year_at(const QString& where)
 {
-    static std::map<QString, Result<models::HouseholdYear>> kept;
+    static std::map<QString, Result<Shown>> kept;
     const auto known = kept.find(where);
     if (known != kept.end()) {
         return known->second;
@@ -26,7 +33,11 @@ const Result<models::HouseholdYear>& year_at(const QString& where)
     } else if (where == QLatin1String("equator")) {
         elsewhere = Position{Latitude::literal(1.3), Longitude::literal(103.9)};
     }
-    return kept.emplace(where, models::demonstration_year(options, elsewhere)).first->second;
+    return kept
+        .emplace(where, models::demonstration_facts(options, elsewhere).transform([](const plan::HouseholdFacts& facts) {
+            return Shown{facts, models::household_year(facts, models::shown_today(), words::UnitSystem::Metric)};
+        }))
+        .first->second;
 }
 
 } // namespace
@@ -50,8 +61,10 @@ void DemonstrationYear::renew()
     auto before = std::move(model_); // Bindings leave it before it goes.
     if (shown) {
         model_ = std::make_unique<models::YearModel>(
-            shown->year, shown->solver,
-            models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+            shown->year.year, shown->year.solver,
+            models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), nullptr,
+            models::year_in_memory(std::make_shared<models::MemoryHousehold>(shown->facts), models::shown_today(),
+                                   words::UnitSystem::Metric));
         QQmlEngine::setObjectOwnership(model_.get(), QQmlEngine::CppOwnership);
         error_.clear();
     } else {

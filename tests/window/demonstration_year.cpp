@@ -22,8 +22,8 @@ calendar::Date shown_today()
     return calendar::Date{kShownYear, 3, 14};
 }
 
-Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
-                                         std::optional<Position> elsewhere, words::UnitSystem units)
+Result<plan::HouseholdFacts> demonstration_facts(const home::DemonstrationOptions& options,
+                                                 std::optional<Position> elsewhere)
 {
     auto shown = home::demonstration(options);
     if (!shown) {
@@ -42,7 +42,15 @@ Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& optio
     if (!climate) {
         return climate.error();
     }
-    return household_year(std::move(household), *climate, options.today, units);
+    return plan::HouseholdFacts{.as_told = std::move(household), .log = {}, .events = {}, .climate = *climate};
+}
+
+Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
+                                         std::optional<Position> elsewhere, words::UnitSystem units)
+{
+    return demonstration_facts(options, elsewhere).transform([&](const plan::HouseholdFacts& facts) {
+        return household_year(facts, options.today, units);
+    });
 }
 
 } // namespace lathhouse::models

@@ -61,6 +61,25 @@ Item {
             compare(household.year.cursorDay, 0);
         }
 
+        function test_shiftAndArrowsMoveAnEdgeAndEscLeavesIt() {
+            let row = 0;
+            while (household.goesOut(row) <= 30 && row < 10)
+                ++row;
+            household.year.currentRow = row;
+            household.year.cursorDay = household.goesOut(row);
+            const day = household.goesOut(row);
+            keyClick(Qt.Key_Right, Qt.ShiftModifier);
+            compare(household.year.edgeDay, day + 1);
+            keyClick(Qt.Key_Right, Qt.ShiftModifier | Qt.ControlModifier);
+            compare(household.year.edgeDay, day + 8);
+            keyClick(Qt.Key_Escape);
+            compare(household.year.edgeRow, -1);
+            compare(household.goesOut(row), day);
+            keyClick(Qt.Key_Left, Qt.ShiftModifier);
+            keyClick(Qt.Key_Return);
+            tryVerify(() => household.year.edgeRow === -1 && household.goesOut(household.year.currentRow) === day - 1, 20000);
+        }
+
         function test_cursorStopsAtTheEndsOfTheYear() {
             keyClick(Qt.Key_Left);
             compare(household.year.cursorDay, 0);

@@ -132,13 +132,59 @@ Item {
             verify(Math.abs(bands.dayAt(bands.width - plot.width / 2) - day) <= 1);
             mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
             compare(household.year.viewDays, 92);
+            mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
+            mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
+            compare(household.year.viewDays, 7);
             verify(household.year.cursorDay >= household.year.viewFirst);
             mouseClick(plot, 2, 120);
             compare(household.year.cursorDay, household.year.viewFirst);
-            for (let turn = 0; turn < 3; ++turn)
+            for (let turn = 0; turn < 5; ++turn)
                 mouseWheel(plot, plot.width / 2, 100, 0, -120, Qt.NoButton, Qt.ControlModifier);
             compare(household.year.viewFirst, 0);
             compare(household.year.viewDays, household.year.dayCount);
+        }
+
+        /// A row whose plant goes out well after today.
+        function rowGoingOut(): int {
+            for (let row = 0; row < 10; ++row) {
+                if (household.goesOut(row) > 30)
+                    return row;
+            }
+            fail("no plant goes out");
+            return -1;
+        }
+
+        function test_draggingABarsEdgePinsThatDate() {
+            const row = rowGoingOut();
+            const day = household.goesOut(row);
+            const list = named("plantRows") as ListView;
+            const bar = list.itemAtIndex(row);
+            const plot = named("pointer");
+            const bands = named("bands") as YearBands;
+            const y = bar.mapToItem(plot, 0, bar.height / 2).y;
+            const xOf = day => bands.xOf(day) - (bands.width - plot.width);
+            mouseMove(plot, xOf(day), y);
+            compare(plot.cursorShape, Qt.SplitHCursor);
+            mousePress(plot, xOf(day), y);
+            compare(household.year.edgeRow, row);
+            for (let step = 1; step <= 12; ++step)
+                mouseMove(plot, xOf(day + step), y, -1, Qt.LeftButton);
+            verify(Math.abs(household.year.edgeDay - day - 12) <= 1, household.year.edgeDay);
+            const words = named("edgeWords");
+            compare(words.visible, true);
+            verify(words.Accessible.name.includes("of a harmful night after it"), words.Accessible.name);
+            verify(words.x + words.width <= page.width);
+            const dropped = household.year.edgeDay;
+            mouseRelease(plot, xOf(day + 12), y);
+            tryCompare(household.year, "edgeRow", -1, 20000);
+            tryVerify(() => {
+                const at = list.itemAtIndex(household.year.currentRow) as PlantRow;
+                return at !== null && at.pinned !== "";
+            });
+            compare(household.goesOut(household.year.currentRow), dropped);
+            page.forceActiveFocus();
+            keyClick(Qt.Key_P);
+            tryVerify(() => household.goesOut(household.year.currentRow) === day, 20000);
         }
 
         function test_drawerOfTheNarrowPageOpensAndCloses() {
