@@ -20,7 +20,7 @@ Item {
     }
 
     function scroll(delta: real): void {
-        const end = Math.max(0, list.contentHeight - list.height);
+        const end = Math.max(0, list.contentHeight + list.bottomMargin - list.height);
         list.contentY = Math.max(0, Math.min(end, list.contentY - delta * 0.4));
     }
 
@@ -88,6 +88,7 @@ Item {
         width: root.width + 8
         height: root.height - y
         clip: true
+        bottomMargin: sowings.height
         model: root.year.plants
         boundsBehavior: Flickable.StopAtBounds
         interactive: true
@@ -100,16 +101,9 @@ Item {
         onActiveFocusChanged: if (activeFocus) positionViewAtIndex(currentIndex, ListView.Contain)
 
         ScrollBar.vertical: ScrollBar {
-            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            policy: list.contentHeight + list.bottomMargin > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
             width: 8
             Accessible.ignored: true
-        }
-        footer: SowingRows {
-            objectName: "sowingRows"
-            width: list.width
-            year: root.year
-            labelWidth: root.labelWidth
-            rowHeight: root.rowHeight
         }
         delegate: PlantRow {
             width: list.width
@@ -120,5 +114,16 @@ Item {
             chosen: index === root.year.currentRow
             focused: list.activeFocus && index === root.year.currentRow
         }
+    }
+    // Scrolls with the plants, behind the last of them.
+    SowingRows {
+        id: sowings
+        objectName: "sowingRows"
+        parent: list.contentItem
+        y: list.originY + list.contentHeight
+        width: list.width
+        year: root.year
+        labelWidth: root.labelWidth
+        rowHeight: root.rowHeight
     }
 }

@@ -26,6 +26,9 @@ void ChangesModel::leave()
 
 void ChangesModel::turn(Turn direction)
 {
+    if (!turn_) {
+        return;
+    }
     clear_error();
     work<std::optional<std::string>>([turn = turn_, direction] { return turn(direction); },
                                      [this, direction](Result<std::optional<std::string>> turned) {

@@ -12,7 +12,7 @@ namespace {
 
 std::shared_ptr<MemoryHousehold> household()
 {
-    auto facts = demonstration_facts({.today = shown_today()});
+    auto facts = facts_of_demonstration({.today = shown_today()});
     EXPECT_TRUE(facts);
     return std::make_shared<MemoryHousehold>(std::move(*facts));
 }

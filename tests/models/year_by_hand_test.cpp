@@ -18,7 +18,7 @@ class YearByHand : public testing::Test {
 protected:
     YearByHand()
     {
-        auto facts = demonstration_facts({.today = shown_today()});
+        auto facts = facts_of_demonstration({.today = shown_today()});
         EXPECT_TRUE(facts);
         household = std::make_shared<MemoryHousehold>(std::move(*facts));
         auto door = year_in_memory(household, shown_today(), words::UnitSystem::Metric);

@@ -34,7 +34,7 @@ const Result<Shown>& year_at(const QString& where)
         elsewhere = Position{Latitude::literal(1.3), Longitude::literal(103.9)};
     }
     return kept
-        .emplace(where, models::demonstration_facts(options, elsewhere).transform([](const plan::HouseholdFacts& facts) {
+        .emplace(where, models::facts_of_demonstration(options, elsewhere).transform([](const plan::HouseholdFacts& facts) {
             return Shown{facts, models::household_year(facts, models::shown_today(), words::UnitSystem::Metric)};
         }))
         .first->second;

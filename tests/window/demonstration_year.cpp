@@ -22,7 +22,7 @@ calendar::Date shown_today()
     return calendar::Date{kShownYear, 3, 14};
 }
 
-Result<plan::HouseholdFacts> demonstration_facts(const home::DemonstrationOptions& options,
+Result<plan::HouseholdFacts> facts_of_demonstration(const home::DemonstrationOptions& options,
                                                  std::optional<Position> elsewhere)
 {
     auto shown = home::demonstration(options);
@@ -48,7 +48,7 @@ Result<plan::HouseholdFacts> demonstration_facts(const home::DemonstrationOption
 Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
                                          std::optional<Position> elsewhere, words::UnitSystem units)
 {
-    return demonstration_facts(options, elsewhere).transform([&](const plan::HouseholdFacts& facts) {
+    return facts_of_demonstration(options, elsewhere).transform([&](const plan::HouseholdFacts& facts) {
         return household_year(facts, options.today, units);
     });
 }

@@ -15,7 +15,7 @@ calendar::Date shown_today();
 /// The demonstration household with the figures of its place, without a history.
 ///
 /// elsewhere: takes the household to another place on Earth, in Universal Time, with all that its climate says.
-Result<plan::HouseholdFacts> demonstration_facts(const home::DemonstrationOptions& options,
+Result<plan::HouseholdFacts> facts_of_demonstration(const home::DemonstrationOptions& options,
                                                  std::optional<Position> elsewhere = std::nullopt);
 /// Its year, as the program shows it.
 Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
