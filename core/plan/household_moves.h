@@ -11,9 +11,10 @@ class StressOfYear;
 /// A household's year as a move problem, with what is needed to tell its solution in words.
 class HouseholdMoves {
 public:
+    /// All that is given must outlive it.
     HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
                    const ColdChances& chances, calendar::Date from, Probability risk,
-                   const PlanWishes& wishes = {});
+                   const PlanWishes& wishes);
 
     const MoveProblem& problem() const { return problem_; }
     const home::Household& household() const { return *household_; }

@@ -65,15 +65,15 @@ MoveSolution solve_moves(const MoveProblem& problem, Effort effort, std::uint64_
         solution.base +=
             static_cast<double>(*std::min_element(first, first + static_cast<std::ptrdiff_t>(problem.spots)));
     }
-    // Work is counted in cells, so that it grows with the plants: twenty sweeps over all of them on nights
+    // Work is counted in cells, so that it grows with the plants: 24 sweeps over all of them on nights
     // when it must be quick; else 800, or 1.5 million cells a plant where that is less. A small household
     // gets some all the same.
     const auto plants = static_cast<double>(problem.plants);
     const double sweep = plants * static_cast<double>(problem.nights * problem.spots);
     const bool full = effort == Effort::Full;
     const auto budget = static_cast<std::uint64_t>(
-        full ? std::max({5.0e6, 20.0 * sweep, std::min(800.0 * sweep, std::max(3.6e8, 1.5e6 * plants))})
-             : std::max(2.5e5, 20.0 * sweep));
+        full ? std::max({5.0e6, 24.0 * sweep, std::min(800.0 * sweep, std::max(3.6e8, 1.5e6 * plants))})
+             : std::max(2.5e5, 24.0 * sweep));
     const double mean_trouble = std::accumulate(problem.trouble.begin(), problem.trouble.end(), 0.0) / plants;
     const auto part = [](double share, std::uint64_t whole) {
         return static_cast<std::uint64_t>(share * static_cast<double>(whole));
