@@ -88,16 +88,16 @@ void say_day(std::ostream& text, const DayRound& round, const home::Household& h
     text << round.tasks.size() << (round.tasks.size() == 1 ? " task" : " tasks") << ", about " << minutes
          << " minutes\n";
     std::optional<plan::PestState> state;
-    std::optional<home::SpotId> spot;
+    const home::Spot* spot = nullptr; // The one whose name stands above.
     for (const auto& task : round.tasks) {
         if (state != task.state) {
             state = task.state;
-            spot.reset();
+            spot = nullptr;
             text << "  " << words::round_class(task.state) << '\n';
         }
-        if (task.spot && spot != task.spot) {
-            spot = task.spot;
-            text << "    " << household.spot(*task.spot)->name << '\n';
+        if (const auto* here = task.spot ? household.spot(*task.spot) : nullptr; here != nullptr && here != spot) {
+            spot = here;
+            text << "    " << here->name << '\n';
         }
         const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
         text << "    " << words::right_aligned(std::to_string(++order), 4) << "  "

@@ -4,96 +4,106 @@
 #include <cmath>
 
 namespace lathhouse::plan {
-double lagrangian(PathFinder& finder, const MoveGrid& grid, std::span<const float> price,
-                  std::vector<int>* use, std::vector<double>* alone)
+namespace {
+
+constexpr std::size_t kPartsOfARound = 16;
+
+} // namespace
+
+double GridSolver::lagrangian(std::span<const float> price, std::vector<double>* alone)
 {
-    const auto& problem = grid.problem;
+    const auto& problem = grid_->problem;
     double value = 0.0;
-    MovePath path;
     for (std::size_t plant = 0; plant < problem.plants; ++plant) {
-        const double cost = finder.find(plant, price, {}, use != nullptr ? &path : nullptr);
+        const double cost = finder_.find(plant, price, {}, nullptr);
         value += cost;
         if (alone != nullptr) {
             (*alone)[plant] = cost;
         }
-        if (use != nullptr) {
-            for (std::size_t block = 0; block < problem.nights; ++block) {
-                (*use)[grid.cell(block, path[block])] += problem.size[plant];
-            }
-        }
     }
     for (std::size_t block = 0; block < problem.nights; ++block) {
         for (std::size_t spot = 0; spot + 1 < problem.spots; ++spot) {
-            value -= static_cast<double>(price[grid.cell(block, spot)]) * problem.capacity[spot];
+            value -= static_cast<double>(price[grid_->cell(block, spot)]) * problem.capacity[spot];
         }
     }
     return value;
 }
 
-void GridSolver::evaluate(Prices& prices)
-{
-    prices.bound = std::max(prices.bound, lagrangian(finder_, *grid_, prices.of_cell, nullptr, nullptr));
-}
-
-/// Subgradient ascent. Where a night's spots are all short of room their prices must rise together: the
-/// common part of the gradient is added to each.
-void GridSolver::raise_bound(Prices& prices, double upper, double first_step, std::size_t rounds,
-                             std::uint64_t budget)
+/// Sixteen times in a round over the plants the prices of crowded cells rise and those of free ones fall:
+/// each time a sixteenth of the plants takes its cheapest paths anew, the others count where they stood last.
+/// Where a night's spots are all short of room their prices must rise together: the common part is added to
+/// each. The steps shrink by the same share every round. The bound is taken at the mean prices of the last
+/// round and at those given; the better prices stay. Incremental subgradient steps as in Nedic and Bertsekas,
+/// "Incremental subgradient methods for nondifferentiable optimization", SIAM Journal on Optimization 12
+/// (2001); named from memory.
+void GridSolver::settle_prices(Prices& prices, PriceSteps steps)
 {
     const auto& problem = grid_->problem;
-    const std::uint64_t end = finder_.work() + budget;
     const int everybody = std::accumulate(problem.size.begin(), problem.size.end(), 0);
+    const std::size_t parts = std::min(kPartsOfARound, problem.plants);
     std::vector<float> price = prices.of_cell;
-    std::vector<int> use(grid_->cells());
-    std::vector<double> gradient(grid_->cells());
-    double step = first_step;
-    int without_gain = 0;
-    for (std::size_t round = 0; round < rounds && finder_.work() < end; ++round) {
-        std::ranges::fill(use, 0);
-        const double value = lagrangian(finder_, *grid_, price, &use, nullptr);
-        if (value > prices.bound + 1.0e-4 * std::max(0.0, prices.bound - base_)) {
-            without_gain = 0;
-        } else if (++without_gain == 5) {
-            step *= 0.7;
-            without_gain = 0;
-        }
-        if (value > prices.bound) {
-            prices.bound = value;
-            prices.of_cell = price;
-        }
-        if (upper - prices.bound < 1.0e-6 * std::max(1.0, std::fabs(upper))) {
-            return; // The plan is the best there can be.
-        }
-        const double target = std::min(upper, prices.bound + 0.25 * (prices.bound - base_) + 1.0);
-        double square = 0.0;
-        for (std::size_t block = 0; block < problem.nights; ++block) {
-            double common = 0.0;
-            for (std::size_t spot = 0; spot + 1 < problem.spots; ++spot) {
-                const std::size_t at = grid_->cell(block, spot);
-                const int over = use[at] - problem.capacity[spot];
-                const bool active = !(over < 0 && price[at] <= 0.0F);
-                gradient[at] = active ? over : 0.0;
-                square += gradient[at] * gradient[at];
-                if (active && problem.capacity[spot] < everybody) {
-                    common += over;
-                }
-            }
-            for (std::size_t spot = 0; spot + 1 < problem.spots; ++spot) {
-                const std::size_t at = grid_->cell(block, spot);
-                const int over = use[at] - problem.capacity[spot];
-                if (!(over < 0 && price[at] <= 0.0F) && problem.capacity[spot] < everybody) {
-                    gradient[at] += common;
-                }
-            }
-            square += common * common;
-        }
-        if (square <= 0.0) {
-            return; // Nothing is crowded: the prices are right.
-        }
-        const double scale = step * std::max(0.0, target - value) / square;
+    std::vector<float> mean(price.size());
+    std::vector<double> gradient(price.size());
+    GridPlan plan = empty_plan(); // May be overfull.
+    const auto choose = [&](std::size_t plant) {
+        finder_.find(plant, price, {}, &scratch_);
+        put_in(plan, plant, scratch_, path_cost(problem, plant, scratch_));
+    };
+    // What the plan costs at the prices; the Lagrangian where all plants have chosen at them.
+    const auto value_now = [&] {
+        double value = plan.cost();
         for (std::size_t at = 0; at < price.size(); ++at) {
-            price[at] = std::max(0.0F, price[at] + static_cast<float>(scale * gradient[at]));
+            value -= static_cast<double>(price[at]) * plan.slack[at];
         }
+        return value;
+    };
+    for (std::size_t plant = 0; plant < problem.plants; ++plant) {
+        choose(plant);
+    }
+    prices.bound = std::max(prices.bound, value_now());
+    if (steps.rounds == 0) {
+        return;
+    }
+
+    const auto active = [&](std::size_t at) { return plan.slack[at] <= 0 || price[at] > 0.0F; };
+    const double shrink =
+        steps.rounds > 1 ? std::pow(steps.last / steps.first, 1.0 / static_cast<double>(steps.rounds - 1))
+                         : 1.0;
+    double step = steps.first;
+    for (std::size_t round = 0; round < steps.rounds; ++round, step *= shrink) {
+        std::ranges::fill(mean, 0.0F);
+        for (std::size_t part = 0; part < parts; ++part) {
+            double square = 0.0;
+            for (std::size_t block = 0; block < problem.nights; ++block) {
+                double common = 0.0;
+                for (std::size_t spot = 0; spot + 1 < problem.spots; ++spot) {
+                    const std::size_t at = grid_->cell(block, spot);
+                    gradient[at] = active(at) ? -plan.slack[at] : 0.0;
+                    square += gradient[at] * gradient[at];
+                    common += problem.capacity[spot] < everybody ? gradient[at] : 0.0;
+                }
+                for (std::size_t spot = 0; spot + 1 < problem.spots; ++spot) {
+                    const std::size_t at = grid_->cell(block, spot);
+                    gradient[at] += active(at) && problem.capacity[spot] < everybody ? common : 0.0;
+                }
+                square += common * common;
+            }
+            if (square <= 0.0 && round == 0 && part == 0) {
+                return; // Nothing is crowded: the prices are right.
+            }
+            const double scale = square > 0.0 ? step * std::max(0.0, value_now() - base_) / square : 0.0;
+            for (std::size_t at = 0; at < price.size(); ++at) {
+                price[at] = std::max(0.0F, price[at] + static_cast<float>(scale * gradient[at]));
+                mean[at] += price[at] / static_cast<float>(parts);
+            }
+            for (std::size_t plant = part; plant < problem.plants; plant += parts) {
+                take_out(plan, plant);
+                choose(plant);
+            }
+        }
+    }
+    if (const double value = lagrangian(mean, nullptr); value > prices.bound) {
+        prices = {std::move(mean), value};
     }
 }
 

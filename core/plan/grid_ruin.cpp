@@ -90,7 +90,7 @@ void GridSolver::ruin_and_recreate(GridPlan& plan, const Prices& prices, double 
     const std::uint64_t begin = finder_.work();
     const std::uint64_t end = begin + budget;
     alone_.resize(problem.plants);
-    lagrangian(finder_, *grid_, prices.of_cell, nullptr, &alone_);
+    lagrangian(prices.of_cell, &alone_);
     GridPlan best = plan;
     double cost = plan.cost();
     double best_cost = cost;

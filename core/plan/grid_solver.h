@@ -45,6 +45,13 @@ struct Prices {
     double bound = -std::numeric_limits<double>::infinity();
 };
 
+/// How prices are settled: as shares of what the plan costs above the base.
+struct PriceSteps {
+    double first;
+    double last;
+    std::size_t rounds; ///< Over all plants; 0: only the bound is taken.
+};
+
 /// One grid at work; a part of plan/move_solver.
 class GridSolver {
 public:
@@ -101,9 +108,7 @@ public:
         put_in(plan, plant, scratch_, path_cost(grid_->problem, plant, scratch_));
     }
 
-    void raise_bound(Prices& prices, double upper, double first_step, std::size_t rounds,
-                     std::uint64_t budget);
-    void evaluate(Prices& prices);
+    void settle_prices(Prices& prices, PriceSteps steps);
     bool negotiate(const Prices& prices, double theta, double eta, GridPlan& best, std::uint64_t budget);
     void ruin_and_recreate(GridPlan& plan, const Prices& prices, double temperature, std::uint64_t budget);
 
@@ -124,6 +129,9 @@ private:
         }
         return sum * grid_->problem.size[plant];
     }
+    /// The Lagrangian at the prices: no plan costs less. Sets each plant's cheapest cost in `alone`, where
+    /// that is not null.
+    double lagrangian(std::span<const float> price, std::vector<double>* alone);
     void swap_stays(GridPlan& plan, double limit, double& cost);
     std::pair<std::size_t, std::size_t> stay_around(const MovePath& path, std::size_t block) const;
 
@@ -134,10 +142,5 @@ private:
     MovePath scratch_;
     std::vector<double> alone_; // [plant]: cheapest path at the prices, for the regret
 };
-
-/// One evaluation of the Lagrangian. Adds each cell's use to `use` and sets each plant's cheapest cost in
-/// `alone`, where they are not null.
-double lagrangian(PathFinder& finder, const MoveGrid& grid, std::span<const float> price,
-                  std::vector<int>* use, std::vector<double>* alone);
 
 } // namespace lathhouse::plan

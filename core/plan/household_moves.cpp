@@ -7,6 +7,7 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <tuple>
 
 namespace lathhouse::plan {
 
@@ -17,40 +18,8 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
       some_spot_apart_(std::ranges::any_of(
           household.spots, [](const home::Spot& spot) { return spot.apart && spot.capacity > 0; }))
 {
-    const std::size_t real = household.spots.size();
-    const std::size_t plants = household.plants.size();
-    spots_.resize(real);
-    std::iota(spots_.begin(), spots_.end(), std::size_t{0});
     const auto light = light_of_spots(household.spots, climate);
-    const auto zone_at = [&](std::size_t s) { return zone_of(household.spots[s], light[s]); };
-    std::ranges::stable_sort(spots_, {}, zone_at);
-
-    problem_.plants = plants;
-    problem_.nights = kNightsOfAPlan;
-    problem_.spots = real + 1;
-    problem_.least_stay = kLeastNightsOfAStay;
-    std::vector<MoveZone> zones;
-    for (std::size_t s = 0; s < real; ++s) {
-        const MoveZone zone = zone_at(spots_[s]);
-        if (zones.empty() || zones.back() != zone) {
-            zones.push_back(zone);
-        }
-        problem_.zone.push_back(zones.size() - 1);
-        problem_.capacity.push_back(spot(s).capacity);
-    }
-    problem_.zone.push_back(zones.size());
-    problem_.capacity.push_back(0);
-    problem_.zones = zones.size() + 1;
-    problem_.step.assign(problem_.zones * problem_.zones, 1.0F); // To and from "nowhere": as good as any.
-    for (std::size_t a = 0; a < zones.size(); ++a) {
-        for (std::size_t b = 0; b < zones.size(); ++b) {
-            problem_.step[a * problem_.zones + b] = static_cast<float>(step_between(zones[a], zones[b]));
-        }
-    }
-
-    allowed_.resize(plants * real);
-    stress_.resize(plants * kNightsOfAPlan * real);
-    problem_.cost.assign(plants * kNightsOfAPlan * problem_.spots, kNowhereBase + kNowhereBySize);
+    make_zones(light);
     std::vector<ColdChances::Asked> asked;
     for (const auto& plant : household.plants) {
         for (const auto& place : household.spots) {
@@ -63,46 +32,122 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
         problem_.trouble.push_back(static_cast<float>(trouble_of_carrying(plant)));
     }
     chances.prepare(asked);
-    problem_.start.resize(plants);
-    const StressOfYear stress{household, climate, chances.nights(), light, from};
-    side_by_side(plants, [&](std::size_t p) { fill_plant(p, stress); });
+    fill_alike(StressOfYear{household, climate, chances.nights(), light, from});
+    problem_.start.resize(problem_.plants);
+    problem_.cost.resize(problem_.plants * kNightsOfAPlan * problem_.spots);
+    side_by_side(problem_.plants, [&](std::size_t p) {
+        fill_plant(p);
+        keep_to_accepted(p);
+    });
 }
 
-void HouseholdMoves::fill_plant(std::size_t p, const StressOfYear& stress)
+void HouseholdMoves::make_zones(const std::vector<LightYear>& light)
+{
+    const std::size_t real = household_->spots.size();
+    spots_.resize(real);
+    std::iota(spots_.begin(), spots_.end(), std::size_t{0});
+    const auto zone_at = [&](std::size_t s) { return zone_of(household_->spots[s], light[s]); };
+    std::ranges::stable_sort(spots_, {}, zone_at);
+
+    problem_.plants = household_->plants.size();
+    problem_.nights = kNightsOfAPlan;
+    problem_.spots = (real + kSpotsAtOnce) / kSpotsAtOnce * kSpotsAtOnce; // With "nowhere", filled up.
+    problem_.least_stay = kLeastNightsOfAStay;
+    std::vector<MoveZone> zones;
+    for (std::size_t s = 0; s < real; ++s) {
+        const MoveZone zone = zone_at(spots_[s]);
+        if (zones.empty() || zones.back() != zone) {
+            zones.push_back(zone);
+        }
+        problem_.zone.push_back(zones.size() - 1);
+        problem_.capacity.push_back(spot(s).capacity);
+    }
+    problem_.zone.resize(problem_.nowhere(), zones.size() - 1);
+    problem_.zone.push_back(zones.size());
+    problem_.capacity.resize(problem_.spots, 0);
+    problem_.zones = zones.size() + 1;
+    problem_.step.assign(problem_.zones * problem_.zones, 1.0F); // To and from "nowhere": as good as any.
+    for (std::size_t a = 0; a < zones.size(); ++a) {
+        for (std::size_t b = 0; b < zones.size(); ++b) {
+            problem_.step[a * problem_.zones + b] = static_cast<float>(step_between(zones[a], zones[b]));
+        }
+    }
+}
+
+void HouseholdMoves::fill_alike(const StressOfYear& stress)
+{
+    // A thousand plants are of some hundred kinds: what is the same for all of a kind is worked out once.
+    std::map<std::tuple<StressOfYear::Needs, double, double>, std::size_t> known;
+    std::vector<std::size_t> first_of;
+    for (std::size_t p = 0; p < problem_.plants; ++p) {
+        const auto& plant = household_->plants[p];
+        const auto [found, is_new] =
+            known.try_emplace({StressOfYear::needs_of(plant), plant.lines.damage_begins.degrees(),
+                               plant.lines.lethal.degrees()},
+                              first_of.size());
+        if (is_new) {
+            first_of.push_back(p);
+        }
+        alike_.push_back(found->second);
+    }
+    const std::size_t real = real_spots();
+    allowed_.resize(first_of.size() * real);
+    stress_.resize(first_of.size() * kNightsOfAPlan * real);
+    side_by_side(first_of.size(), [&](std::size_t kind) {
+        const std::size_t p = first_of[kind];
+        for (std::size_t s = 0; s < real; ++s) {
+            if (home::is_outdoors(spot(s).kind)) {
+                allowed_[kind * real + s] =
+                    admissible_evenings(household_->plants[p], spot(s), *chances_, from_, risk_);
+            }
+            for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+                stress_[(kind * kNightsOfAPlan + night) * real + s] =
+                    static_cast<float>(stress.of(p, spots_[s], night));
+            }
+        }
+    });
+}
+
+void HouseholdMoves::fill_plant(std::size_t p)
 {
     const auto& plant = household_->plants[p];
-    const std::size_t real = spots_.size();
+    const std::size_t real = real_spots();
     for (std::size_t s = 0; s < real; ++s) {
         if (plant.spot == spot(s).id) {
             problem_.start[p] = s;
         }
-        auto& evenings = allowed_[p * real + s];
-        if (home::is_outdoors(spot(s).kind)) {
-            evenings = admissible_evenings(plant, spot(s), *chances_, from_, risk_);
-        }
-        for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
-            const auto evening = date(night);
-            const auto felt = static_cast<float>(stress.of(p, spots_[s], night));
-            stress_[(p * kNightsOfAPlan + night) * real + s] = felt;
-            // Where a hand has pinned the plant it stays, cold or not; the breach is named.
-            const auto pin = pinned(p, evening);
-            const bool open = pin ? *pin == spot(s).id
-                                  : !closed(p, spot(s), evening) && (evenings.empty() || evenings[night]);
-            problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] = open ? felt : kForbidden;
-        }
     }
+    for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
+        const auto evening = date(night);
+        const auto pin = pinned(p, evening);
+        const bool apart = isolated(p, evening);
+        const bool some_apart = some_isolated(evening);
+        float* cost = &problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots];
+        for (std::size_t s = 0; s < real; ++s) {
+            // Where a hand has pinned the plant it stays, cold or not; the breach is named.
+            const bool open =
+                pin ? *pin == spot(s).id : !closed(p, spot(s), apart, some_apart) && allowed(p, s, night);
+            cost[s] = open ? felt(p, night, s) : kForbidden;
+        }
+        std::fill(cost + real, cost + problem_.nowhere(), kForbidden);
+        cost[problem_.nowhere()] = kNowhereBase + kNowhereBySize;
+    }
+}
+
+void HouseholdMoves::keep_to_accepted(std::size_t p)
+{
     if (!wishes_->accepted) {
         return;
     }
     for (const auto& stay : wishes_->accepted->stays) {
-        if (stay.plant != plant.id) {
+        if (stay.plant != household_->plants[p].id) {
             continue;
         }
         for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
             if (date(night) < stay.from || date(night) > stay.to) {
                 continue;
             }
-            for (std::size_t s = 0; s < real; ++s) {
+            for (std::size_t s = 0; s < real_spots(); ++s) {
                 problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots + s] +=
                     spot(s).id == stay.spot ? 0.0F : kPriceOfChange;
             }
@@ -130,32 +175,34 @@ bool HouseholdMoves::isolated(std::size_t p, calendar::Date evening) const
     });
 }
 
-bool HouseholdMoves::closed(std::size_t p, const home::Spot& spot, calendar::Date evening) const
+bool HouseholdMoves::some_isolated(calendar::Date evening) const
+{
+    return std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
+        return isolation.from <= evening && evening <= isolation.to;
+    });
+}
+
+bool HouseholdMoves::closed(std::size_t p, const home::Spot& spot, bool isolated, bool some_isolated) const
 {
     if (household_->plants[p].hazardous && spot.in_reach) {
         return true;
     }
-    if (!some_spot_apart_ || wishes_->isolated.empty()) {
+    if (!some_spot_apart_) {
         return false;
     }
-    if (isolated(p, evening)) {
-        return !spot.apart;
-    }
     // Nobody clean stands beside what is isolated.
-    return spot.apart && std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
-               return isolation.from <= evening && evening <= isolation.to;
-           });
+    return isolated ? !spot.apart : some_isolated && spot.apart;
 }
 
 bool HouseholdMoves::allowed(std::size_t plant, std::size_t spot, std::size_t night) const
 {
-    const auto& evenings = allowed_[plant * (problem_.spots - 1) + spot];
+    const auto& evenings = allowed_[alike_[plant] * real_spots() + spot];
     return evenings.empty() || evenings[night];
 }
 
 MovePath HouseholdMoves::at_real_spots(std::size_t plant, const MovePath& path) const
 {
-    const std::size_t real = problem_.spots - 1;
+    const std::size_t real = real_spots();
     const auto& kept = household_->plants[plant];
     MovePath result = path;
     for (std::size_t first = 0; first < path.size();) {
@@ -171,8 +218,8 @@ MovePath HouseholdMoves::at_real_spots(std::size_t plant, const MovePath& path) 
         for (std::size_t s = 0; s < real; ++s) {
             double badness = 0.0;
             for (std::size_t night = first; night < end; ++night) {
-                badness += static_cast<double>(stress_[(plant * kNightsOfAPlan + night) * real + s]) +
-                           (allowed(plant, s, night) ? 0.0 : 1000.0);
+                badness +=
+                    static_cast<double>(felt(plant, night, s)) + (allowed(plant, s, night) ? 0.0 : 1000.0);
                 const auto pin = pinned(plant, date(night));
                 badness += pin && *pin != spot(s).id ? 1.0e6 : 0.0;
                 badness += isolated(plant, date(night)) && !spot(s).apart ? 500.0 : 0.0;

@@ -5,20 +5,24 @@
 
 namespace lathhouse::plan {
 
+class LightYear;
 class StressOfYear;
 
 /// A household's year as a move problem, with what is needed to tell its solution in words.
 class HouseholdMoves {
 public:
+    /// All that is given must outlive it.
     HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
                    const ColdChances& chances, calendar::Date from, Probability risk,
-                   const PlanWishes& wishes = {});
+                   const PlanWishes& wishes);
 
     const MoveProblem& problem() const { return problem_; }
     const home::Household& household() const { return *household_; }
     const ColdChances& chances() const { return *chances_; }
     Probability risk() const { return risk_; }
     calendar::Date date(std::size_t night) const { return from_ + calendar::Days{static_cast<int>(night)}; }
+    /// The spots of the problem that the household has come first; what follows is filled up or "nowhere".
+    std::size_t real_spots() const { return spots_.size(); }
     const home::Spot& spot(std::size_t of_problem) const { return household_->spots[spots_[of_problem]]; }
     /// Whether the cold lines allow the plant that evening at that spot (of the problem); always indoors.
     bool allowed(std::size_t plant, std::size_t spot, std::size_t night) const;
@@ -27,14 +31,26 @@ public:
     /// Whether pests bid that the plant stand apart that night.
     bool isolated(std::size_t plant, calendar::Date evening) const;
 
+    /// Whether they bid that of any plant.
+    bool some_isolated(calendar::Date evening) const;
+
     /// The path with nights spent "nowhere" put at the least bad real spot: before all else within the cold
     /// lines, then out of reach, then where the plant is best off.
     MovePath at_real_spots(std::size_t plant, const MovePath& path) const;
 
 private:
-    void fill_plant(std::size_t plant, const StressOfYear& stress);
-    /// Whether a spot is closed to the plant that night for another reason than cold.
-    bool closed(std::size_t plant, const home::Spot& spot, calendar::Date evening) const;
+    void make_zones(const std::vector<LightYear>& light);
+    void fill_alike(const StressOfYear& stress);
+    void fill_plant(std::size_t plant);
+    void keep_to_accepted(std::size_t plant);
+    /// What a plant feels at a spot that night, closed or not.
+    float felt(std::size_t plant, std::size_t night, std::size_t spot) const
+    {
+        return stress_[(alike_[plant] * kNightsOfAPlan + night) * spots_.size() + spot];
+    }
+    /// Whether a spot is closed to the plant that night for another reason than cold. some_isolated: whether
+    /// any plant is to stand apart that night.
+    bool closed(std::size_t plant, const home::Spot& spot, bool isolated, bool some_isolated) const;
 
     const home::Household* household_;
     const ColdChances* chances_;
@@ -43,8 +59,9 @@ private:
     const PlanWishes* wishes_;
     bool some_spot_apart_ = false;
     std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
-    std::vector<std::vector<char>> allowed_; ///< [plant x spots + spot][night]; empty indoors.
-    std::vector<float> stress_;              ///< [plant][night][spot], closed or not.
+    std::vector<std::size_t> alike_; ///< [plant]: plants of the same number have equal needs and lines.
+    std::vector<std::vector<char>> allowed_; ///< [alike x spots + spot][night]; empty indoors.
+    std::vector<float> stress_;              ///< [alike][night][spot], closed or not.
     MoveProblem problem_;
 };
 

@@ -1,5 +1,7 @@
 #include "core/plan/move_grid.h"
 
+#include "core/base/side_by_side.h"
+
 #include <algorithm>
 #include <cassert>
 
@@ -7,42 +9,46 @@ namespace lathhouse::plan {
 namespace {
 
 constexpr std::uint64_t kWorkOfAnyPath = 200; // What a path costs besides its cells, in cells.
-constexpr std::size_t kLanes = 4;             // Floats that the plainest of today's machines takes at a time.
+constexpr std::size_t kLanes = kSpotsAtOnce;  // Floats that the plainest of today's machines takes at a time.
 
 } // namespace
 
 MoveGrid::MoveGrid(const MoveProblem& nightly, std::size_t nights_of_a_block)
-    : block_nights(nights_of_a_block), whole_nights(nightly.nights)
+    : block_nights(nights_of_a_block), whole_nights(nightly.nights),
+      problem(nights_of_a_block == 1 && nightly.spots % kLanes == 0 ? nightly : own_)
 {
+    if (&problem == &nightly) {
+        return;
+    }
     const std::size_t real = nightly.spots - 1;
-    problem.plants = nightly.plants;
-    problem.nights = (nightly.nights + block_nights - 1) / block_nights;
-    problem.spots = (nightly.spots + kLanes - 1) / kLanes * kLanes;
-    problem.zones = nightly.zones;
-    problem.least_stay = std::max<std::size_t>(1, (nightly.least_stay + block_nights - 1) / block_nights);
-    problem.zone.assign(problem.spots, real > 0 ? nightly.zone[real - 1] : nightly.zone.back());
-    std::copy_n(nightly.zone.begin(), real, problem.zone.begin());
-    problem.zone.back() = nightly.zone.back();
-    problem.capacity.assign(problem.spots, 0);
-    std::copy_n(nightly.capacity.begin(), real, problem.capacity.begin());
-    problem.size = nightly.size;
-    problem.trouble = nightly.trouble;
-    problem.step = nightly.step;
-    problem.start = nightly.start;
-    problem.cost.assign(problem.plants * problem.nights * problem.spots, 0.0F);
-    for (std::size_t plant = 0; plant < problem.plants; ++plant) {
+    own_.plants = nightly.plants;
+    own_.nights = (nightly.nights + block_nights - 1) / block_nights;
+    own_.spots = (nightly.spots + kLanes - 1) / kLanes * kLanes;
+    own_.zones = nightly.zones;
+    own_.least_stay = std::max<std::size_t>(1, (nightly.least_stay + block_nights - 1) / block_nights);
+    own_.zone.assign(own_.spots, real > 0 ? nightly.zone[real - 1] : nightly.zone.back());
+    std::copy_n(nightly.zone.begin(), real, own_.zone.begin());
+    own_.zone.back() = nightly.zone.back();
+    own_.capacity.assign(own_.spots, 0);
+    std::copy_n(nightly.capacity.begin(), real, own_.capacity.begin());
+    own_.size = nightly.size;
+    own_.trouble = nightly.trouble;
+    own_.step = nightly.step;
+    own_.start = nightly.start;
+    own_.cost.resize(own_.plants * own_.nights * own_.spots);
+    side_by_side(own_.plants, [&](std::size_t plant) {
         for (std::size_t night = 0; night < nightly.nights; ++night) {
             const float* from = &nightly.cost[(plant * nightly.nights + night) * nightly.spots];
-            float* to = &problem.cost[(plant * problem.nights + night / block_nights) * problem.spots];
+            float* to = &own_.cost[(plant * own_.nights + night / block_nights) * own_.spots];
             for (std::size_t spot = 0; spot < real; ++spot) {
                 to[spot] += from[spot]; // A sum with a closed night is itself closed.
             }
-            for (std::size_t pad = real; pad + 1 < problem.spots; ++pad) {
+            for (std::size_t pad = real; pad + 1 < own_.spots; ++pad) {
                 to[pad] = kForbidden;
             }
-            to[problem.nowhere()] += from[real];
+            to[own_.nowhere()] += from[real];
         }
-    }
+    });
 }
 
 MovePath MoveGrid::nightly_path(const MovePath& path, std::size_t nowhere) const

@@ -9,7 +9,10 @@ namespace lathhouse::plan {
 /// A move problem on blocks of nights: what the solver works on. Parts of plan/move_solver; of no use
 /// elsewhere.
 struct MoveGrid {
+    /// The nightly problem must outlive the grid.
     MoveGrid(const MoveProblem& nightly, std::size_t nights_of_a_block);
+    MoveGrid(const MoveGrid&) = delete;
+    MoveGrid& operator=(const MoveGrid&) = delete;
 
     std::size_t block_of(std::size_t night) const { return night / block_nights; }
     std::size_t cell(std::size_t block, std::size_t spot) const { return block * problem.spots + spot; }
@@ -25,8 +28,12 @@ struct MoveGrid {
     std::size_t block_nights;
     std::size_t whole_nights;
     /// Its nights are blocks; a cell is closed if any of its nights is. Closed spots before "nowhere" round
-    /// the number up for the machine's vectors.
-    MoveProblem problem;
+    /// the number up for the machine's vectors. On nights the nightly problem itself, where its spots are a
+    /// multiple already.
+    const MoveProblem& problem;
+
+private:
+    MoveProblem own_;
 };
 
 /// Finds cheapest paths of single plants; keeps its tables between calls.

@@ -15,6 +15,10 @@ constexpr float kForbidden = 1.0e7F;
 constexpr float kNowhereBase = 10.0F;
 constexpr float kNowhereBySize = 10.0F;
 
+/// Spots that the solver works on at a time. A problem with a multiple of it ("nowhere" counted) is worked on
+/// as it is, without a copy: large ones had better be filled up with closed spots of no capacity.
+constexpr std::size_t kSpotsAtOnce = 4;
+
 /// Who stands where on which night, as an assignment: plants x nights x spots with costs, capacities and the
 /// cost of carrying, without any word of horticulture.
 ///

@@ -5,6 +5,11 @@
 namespace lathhouse::plan {
 namespace {
 
+// Measured (docs/methods/moves.md): a first step much above 0.1 overshoots, one below 0.05 needs more rounds.
+constexpr PriceSteps kSettleAnew{0.07, 0.0004, 40};
+constexpr PriceSteps kSettleOnWeeks{0.001, 0.0001, 8};
+constexpr PriceSteps kSettleOnNights{0.0002, 0.0001, 12};
+
 /// A coarser grid's plan on a finer one, every plant put in anew: what a block allows, its nights may not.
 GridPlan lifted(GridSolver& fine, const MoveGrid& coarse, const GridPlan& plan)
 {
@@ -60,12 +65,15 @@ MoveSolution solve_moves(const MoveProblem& problem, Effort effort, std::uint64_
         solution.base +=
             static_cast<double>(*std::min_element(first, first + static_cast<std::ptrdiff_t>(problem.spots)));
     }
-    // Work is counted in cells: 800 sweeps over all plants, or 1.5 million cells a plant where that is less;
-    // a twentieth of it when it must be quick. A small household gets five million all the same.
+    // Work is counted in cells, so that it grows with the plants: 24 sweeps over all of them on nights
+    // when it must be quick; else 800, or 1.5 million cells a plant where that is less. A small household
+    // gets some all the same.
     const auto plants = static_cast<double>(problem.plants);
     const double sweep = plants * static_cast<double>(problem.nights * problem.spots);
-    const double full = std::max(5.0e6, std::min(800.0 * sweep, std::max(3.6e8, 1.5e6 * plants)));
-    const auto budget = static_cast<std::uint64_t>(effort == Effort::Full ? full : full / 20.0);
+    const bool full = effort == Effort::Full;
+    const auto budget = static_cast<std::uint64_t>(
+        full ? std::max({5.0e6, 24.0 * sweep, std::min(800.0 * sweep, std::max(3.6e8, 1.5e6 * plants))})
+             : std::max(2.5e5, 24.0 * sweep));
     const double mean_trouble = std::accumulate(problem.trouble.begin(), problem.trouble.end(), 0.0) / plants;
     const auto part = [](double share, std::uint64_t whole) {
         return static_cast<std::uint64_t>(share * static_cast<double>(whole));
@@ -80,7 +88,7 @@ MoveSolution solve_moves(const MoveProblem& problem, Effort effort, std::uint64_
     GridSolver coarse{fortnights, solution.base, draws};
     GridPlan plan = coarse.greedy(nullptr);
     Prices prices{std::vector<float>(fortnights.cells(), 0.0F)};
-    coarse.raise_bound(prices, plan.cost(), 1.0, 250, part(0.35, budget));
+    coarse.settle_prices(prices, kSettleAnew);
     if (GridPlan priced = coarse.greedy(&prices); priced.cost() < plan.cost()) {
         plan = std::move(priced);
     }
@@ -101,17 +109,14 @@ MoveSolution solve_moves(const MoveProblem& problem, Effort effort, std::uint64_
     GridSolver middle{weeks, solution.base, draws};
     Prices weekly = lifted(weeks, fortnights, prices);
     GridPlan weekly_plan = lifted(middle, fortnights, plan);
-    middle.raise_bound(weekly, weekly_plan.cost(), 0.3, 60, part(0.2, rest()));
+    middle.settle_prices(weekly, kSettleOnWeeks);
     middle.ruin_and_recreate(weekly_plan, weekly, 0.24 * mean_trouble, part(0.4, rest()));
     spent += middle.work();
 
     GridSolver fine{nights, solution.base, draws};
     Prices nightly = lifted(nights, weeks, weekly);
     GridPlan nightly_plan = lifted(fine, weeks, weekly_plan);
-    fine.raise_bound(nightly, nightly_plan.cost(), 0.05, 4, part(0.3, rest()));
-    if (nightly.bound == -std::numeric_limits<double>::infinity()) {
-        fine.evaluate(nightly);
-    }
+    fine.settle_prices(nightly, full ? kSettleOnNights : PriceSteps{0.0, 0.0, 0});
     fine.ruin_and_recreate(nightly_plan, nightly, 0.1 * mean_trouble,
                            rest() > fine.work() ? rest() - fine.work() : 0);
 

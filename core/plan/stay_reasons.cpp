@@ -49,7 +49,7 @@ bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here
                     const std::vector<MovePath>& paths)
 {
     const auto& problem = moves.problem();
-    for (std::size_t s = 0; s < problem.nowhere(); ++s) {
+    for (std::size_t s = 0; s < moves.real_spots(); ++s) {
         if (problem.cost_at(p, night, s) + 0.05F >= problem.cost_at(p, night, here)) {
             continue;
         }
@@ -116,7 +116,7 @@ bool pins_disagree(const home::Household& household, home::PlantId plant, calend
 bool some_window(const HouseholdMoves& moves, std::size_t p)
 {
     const auto& problem = moves.problem();
-    for (std::size_t s = 0; s < problem.nowhere(); ++s) {
+    for (std::size_t s = 0; s < moves.real_spots(); ++s) {
         int run = 0;
         for (std::size_t night = 0; home::is_outdoors(moves.spot(s).kind) && night < problem.nights; ++night) {
             run = moves.allowed(p, s, night) ? run + 1 : 0;
@@ -132,7 +132,7 @@ bool some_window(const HouseholdMoves& moves, std::size_t p)
 Refusal cold_refusal(const HouseholdMoves& moves, std::size_t p)
 {
     const auto& lines = moves.household().plants[p].lines;
-    for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+    for (std::size_t s = 0; s < moves.real_spots(); ++s) {
         const auto& spot = moves.spot(s);
         if (!home::is_outdoors(spot.kind)) {
             continue;
@@ -155,7 +155,7 @@ std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, co
     const auto out = [&](std::size_t s) { return home::is_outdoors(moves.spot(s).kind); };
     bool outdoors = false;
     bool out_of_reach = false;
-    for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+    for (std::size_t s = 0; s < moves.real_spots(); ++s) {
         outdoors |= out(s) && moves.spot(s).capacity > 0;
         out_of_reach |= out(s) && !moves.spot(s).in_reach;
     }
@@ -173,7 +173,7 @@ std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, co
         return cold_refusal(moves, p);
     }
     for (std::size_t night = 0; night < paths[p].size(); ++night) {
-        for (std::size_t s = 0; s < moves.problem().nowhere(); ++s) {
+        for (std::size_t s = 0; s < moves.real_spots(); ++s) {
             const bool better = out(s) && moves.problem().cost_at(p, night, s) + 0.05F <
                                               moves.problem().cost_at(p, night, paths[p][night]);
             if (better && is_full(moves, s, night, paths)) {

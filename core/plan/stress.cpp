@@ -45,11 +45,11 @@ double daily(const climate::Monthly<Celsius>& months, calendar::Date date)
     return (1.0 - share) * at(day.month()) + share * at(other);
 }
 
-double light_stress(const home::Plant& plant, double moles)
+double light_stress(const StressOfYear::Needs& plant, double moles)
 {
     const double light = std::max(kLeastMoles, moles);
-    const double need = std::max(kLeastMoles, plant.light_to_thrive.moles());
-    const double least = std::max(kLeastMoles, plant.light_to_survive.moles());
+    const double need = std::max(kLeastMoles, plant.moles_to_thrive);
+    const double least = std::max(kLeastMoles, plant.moles_to_survive);
     return 1.1 * std::max(0.0, std::log(need / light)) + 1.1 * std::max(0.0, std::log(least / light)) +
            0.9 * std::max(0.0, std::log(light / (8.0 * need)));
 }
@@ -100,9 +100,19 @@ StressOfYear::Air StressOfYear::air_of(const home::Spot& spot, const climate::Pl
     return air;
 }
 
-double StressOfYear::stress(const home::Plant& plant, const Air& air)
+StressOfYear::Needs StressOfYear::needs_of(const home::Plant& plant)
 {
-    const double safe = plant.lines.safe_night.degrees();
+    return {plant.lines.safe_night.degrees(),
+            plant.heat_limit.degrees(),
+            plant.light_to_thrive.moles(),
+            plant.light_to_survive.moles(),
+            plant.must_dry,
+            plant.wants_open_air};
+}
+
+double StressOfYear::stress(const Needs& plant, const Air& air)
+{
+    const double safe = plant.safe_night;
     double stress = light_stress(plant, air.moles);
     if (air.low) {
         stress += 0.12 * expected_excess(safe - *air.low, air.low_spread);
@@ -112,7 +122,7 @@ double StressOfYear::stress(const home::Plant& plant, const Air& air)
                    ? stress + 0.25 * share_above(safe, air.warmth_outdoors, air.open_air_spread)
                    : stress;
     }
-    stress += 0.1 * expected_excess(air.high - plant.heat_limit.degrees(), air.high_spread);
+    stress += 0.1 * expected_excess(air.high - plant.heat_limit, air.high_spread);
     stress += air.windy ? kWindStress : 0.0;
     return plant.must_dry ? stress + 0.35 * air.rain_share : stress;
 }
@@ -133,14 +143,15 @@ StressOfYear::StressOfYear(const home::Household& household, const climate::Plac
 
 double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) const
 {
-    return stress(household_->plants[plant], air_[spot * nights_ + night]);
+    return stress(needs_of(household_->plants[plant]), air_[spot * nights_ + night]);
 }
 
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening)
 {
     const auto light = light_of_spots(std::span{&spot, 1}, climate);
-    return StressOfYear::stress(plant, StressOfYear::air_of(spot, climate, nights, light.front(), evening));
+    return StressOfYear::stress(StressOfYear::needs_of(plant),
+                                StressOfYear::air_of(spot, climate, nights, light.front(), evening));
 }
 
 MoveZone zone_of(const home::Spot& spot, const LightYear& light)

@@ -5,6 +5,7 @@
 #include "core/home/household.h"
 #include "core/plan/light_year.h"
 
+#include <compare>
 #include <vector>
 
 namespace lathhouse::plan {
@@ -52,6 +53,17 @@ public:
     /// light: of the household's spots, in their order.
     StressOfYear(const home::Household& household, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, std::span<const LightYear> light, calendar::Date from);
+    /// All of a plant that its stress depends on: plants of equal needs feel the same everywhere.
+    struct Needs {
+        double safe_night; ///< Celsius, as the heat limit.
+        double heat_limit;
+        double moles_to_thrive; ///< A day, as those to survive.
+        double moles_to_survive;
+        bool must_dry;
+        bool wants_open_air;
+        friend auto operator<=>(const Needs&, const Needs&) = default;
+    };
+    static Needs needs_of(const home::Plant& plant);
     /// As stress_of, for plant, spot (places in the household's lists) and night of the year.
     double of(std::size_t plant, std::size_t spot, std::size_t night) const;
 
@@ -71,7 +83,7 @@ private:
     };
     static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
                       const climate::NightModel& nights, const LightYear& light, calendar::Date evening);
-    static double stress(const home::Plant& plant, const Air& air);
+    static double stress(const Needs& needs, const Air& air);
     friend double stress_of(const home::Plant& plant, const home::Spot& spot,
                             const climate::PlaceClimate& climate, const climate::NightModel& nights,
                             calendar::Date evening);

@@ -46,7 +46,8 @@ void solution(benchmark::State& state, Effort effort)
     const auto household = invented(state);
     const auto climate = climate_of(household.place);
     const ColdChances chances{climate::PlaceNights::of(climate)};
-    const HouseholdMoves moves{household, climate, chances, kToday, Probability::clamped(0.1)};
+    const PlanWishes none;
+    const HouseholdMoves moves{household, climate, chances, kToday, Probability::clamped(0.1), none};
     double gap = 0.0;
     for (auto _ : state) {
         gap = solve_moves(moves.problem(), effort).gap();
@@ -63,7 +64,7 @@ void small_and_usual(benchmark::internal::Benchmark* bench)
 void large(benchmark::internal::Benchmark* bench)
 {
     small_and_usual(bench);
-    bench->Args({250, 40, 1})->Args({1000, 100, 1})->Iterations(1);
+    bench->Args({250, 40, 1})->Args({1000, 100, 1})->Args({1000, 100, 2})->Args({1000, 100, 3})->Iterations(1);
 }
 
 BENCHMARK_CAPTURE(whole_plan, fast, Effort::Fast)->Apply(small_and_usual);
