@@ -7,6 +7,7 @@
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
+#include "app/sheet/sheet_printer.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -194,6 +195,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units));
+    sheet::SheetPrinter printer(options.plants, look.today, look.words);
+    printer.setYear(&year);
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -211,6 +214,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("plant"), QVariant::fromValue(&plant)},
                                  {QStringLiteral("seeds"), QVariant::fromValue(&seeds)},
                                  {QStringLiteral("home"), QVariant::fromValue(&home)},
+                                 {QStringLiteral("printer"), QVariant::fromValue(&printer)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
                                  {QStringLiteral("textPercent"), text_percent()},

@@ -13,6 +13,7 @@ Window {
     required property PlantModel plant
     required property SeedsModel seeds
     required property HomeModel home
+    property SheetPrinter printer: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -118,6 +119,7 @@ Window {
     RoundPage {
         id: roundPage
         objectName: "roundPage"
+        onPrint: printing.ask()
         visible: root.page === "round"
         round: root.round
         tonight: root.tonight
@@ -130,6 +132,7 @@ Window {
     YearPage {
         id: yearPage
         objectName: "yearPage"
+        onPrint: printing.ask()
         visible: root.page === "year"
         year: root.year
         narrow: root.narrow
@@ -141,6 +144,7 @@ Window {
     PlantsPage {
         id: plantsPage
         objectName: "plantsPage"
+        onPrint: printing.ask()
         visible: root.page === "plants"
         plants: root.plants
         plant: root.plant
@@ -153,6 +157,7 @@ Window {
     SeedsPage {
         id: seedsPage
         objectName: "seedsPage"
+        onPrint: printing.ask()
         visible: root.page === "seeds"
         seeds: root.seeds
         narrow: root.narrow
@@ -169,5 +174,17 @@ Window {
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "home"
+    }
+    PrintPane {
+        id: printing
+        objectName: "printPane"
+        printer: root.printer
+        page: root.page
+        plant: root.page === "plants" ? root.plants.opened : 0
+        plantName: root.plant.name
+        width: Math.min(root.width - 60, Theme.px(640))
+        anchors.horizontalCenter: sheet.horizontalCenter
+        anchors.bottom: sheet.bottom
+        anchors.bottomMargin: Theme.px(12)
     }
 }

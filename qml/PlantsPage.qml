@@ -14,6 +14,8 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    signal print
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
 
@@ -96,6 +98,7 @@ FocusScope {
         onBack: root.plants.close()
         onLog: root.log()
         onMove: root.move()
+        onPrint: root.print()
     }
     UndoBar {
         id: undoBar

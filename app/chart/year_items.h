@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/chart/year_painter.h"
+#include "app/models/year_model.h"
 
 #include <QPointer>
 #include <QQuickPaintedItem>

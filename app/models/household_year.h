@@ -20,4 +20,7 @@ struct HouseholdYear {
 HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
                              calendar::Date today, words::UnitSystem units);
 
+/// The hands that the household's spots are drawn in, in its order.
+std::vector<YearSpot> year_spots(const home::Household& household);
+
 } // namespace lathhouse::models
