@@ -119,7 +119,7 @@ Window {
     RoundPage {
         id: roundPage
         objectName: "roundPage"
-        onPrint: printing.ask()
+        onPrintAsked: printing.ask()
         visible: root.page === "round"
         round: root.round
         tonight: root.tonight
@@ -132,7 +132,7 @@ Window {
     YearPage {
         id: yearPage
         objectName: "yearPage"
-        onPrint: printing.ask()
+        onPrintAsked: printing.ask()
         visible: root.page === "year"
         year: root.year
         narrow: root.narrow
@@ -144,7 +144,7 @@ Window {
     PlantsPage {
         id: plantsPage
         objectName: "plantsPage"
-        onPrint: printing.ask()
+        onPrintAsked: printing.ask()
         visible: root.page === "plants"
         plants: root.plants
         plant: root.plant
@@ -157,7 +157,7 @@ Window {
     SeedsPage {
         id: seedsPage
         objectName: "seedsPage"
-        onPrint: printing.ask()
+        onPrintAsked: printing.ask()
         visible: root.page === "seeds"
         seeds: root.seeds
         narrow: root.narrow

@@ -22,7 +22,7 @@ FocusScope {
     signal back
     signal log
     signal move
-    signal print
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.plant.name
@@ -141,7 +141,7 @@ FocusScope {
                         objectName: "plantPrintButton"
                         text: qsTr("Print sheet")
                         reason: qsTr("Control and P. Its history, photographs and growth as a PDF.")
-                        onClicked: root.print()
+                        onClicked: root.printAsked()
                     }
                     ActButton {
                         objectName: "plantLogButton"

@@ -14,7 +14,7 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
-    signal print
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
@@ -98,7 +98,7 @@ FocusScope {
         onBack: root.plants.close()
         onLog: root.log()
         onMove: root.move()
-        onPrint: root.print()
+        onPrintAsked: root.printAsked()
     }
     UndoBar {
         id: undoBar

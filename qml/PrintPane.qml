@@ -17,9 +17,8 @@ Rectangle {
     function ask(): void {
         if (!root.able)
             return;
-        const file = root.printer.suggestedFile(root.page, root.plantName);
-        dialog.currentFolder = file.toString().replace(/\/[^/]*$/, "");
-        dialog.selectedFile = file;
+        dialog.currentFolder = root.printer.suggestedFolder();
+        dialog.selectedFile = root.printer.suggestedFile(root.page, root.plantName);
         dialog.open();
     }
 

@@ -22,7 +22,7 @@ FocusScope {
     readonly property real lineHeight: root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
-    signal print
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
@@ -337,7 +337,7 @@ FocusScope {
             focusPolicy: Qt.TabFocus
             text: qsTr("Print the list")
             reason: qsTr("Control and P. The week's tasks as a PDF with boxes to tick.")
-            onClicked: root.print()
+            onClicked: root.printAsked()
         }
     }
     // In a narrow window tonight stands in one line above the tasks and in full below them, and scrolls with them.

@@ -17,7 +17,7 @@ FocusScope {
     readonly property bool sheetShown: !root.narrow || root.opened
     readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
 
-    signal print
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Seeds")
@@ -116,7 +116,7 @@ FocusScope {
             visible: root.seeds.known && root.listShown
             text: qsTr("Print sheet")
             reason: qsTr("Control and P. All lots and trays as a PDF.")
-            onClicked: root.print()
+            onClicked: root.printAsked()
         }
         SheetButton {
             objectName: "backButton"

@@ -16,7 +16,7 @@ FocusScope {
     readonly property real footHeight: root.narrow ? Theme.px(root.low ? 44 : 88) : 0
     readonly property real side: root.narrow ? 15 : 19
 
-    signal print
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The year from today")
@@ -143,7 +143,7 @@ FocusScope {
         y: tableButton.y
         text: qsTr("Print sheet")
         reason: qsTr("Control and P. A PDF to hang up.")
-        onClicked: root.print()
+        onClicked: root.printAsked()
     }
 
     YearChart {

@@ -193,7 +193,7 @@ private:
         add_words(text_font(13), ink_.ink, facts_.light_words);
     }
 
-    /// Two columns, down the left one first within each block of lines.
+    /// Two entries a line where both are short.
     void add_history()
     {
         if (facts_.history.empty()) {
@@ -206,16 +206,27 @@ private:
         std::vector<Line> lines;
         for (const auto& row : facts_.history) {
             const QString note = words_of(row, 2);
-            lines.push_back({words_of(row, 0), note.isEmpty() ? words_of(row, 1) : tr("%1. %2").arg(words_of(row, 1), note)});
+            lines.push_back({words_of(row, 0), note.isEmpty() ? words_of(row, 1) : tr("%1: %2").arg(words_of(row, 1), note)});
         }
         add_heading(tr("What was written down"), tr("%1 entries, newest first").arg(lines.size()));
         constexpr qreal kDate = 118.0;
-        for (const auto& line : lines) {
-            const qreal width = wide_ - kDate;
-            const QFont font = text_font(12);
-            flow_.add(text_height(font, line.what, width) + 2.0, [=, ink = ink_](QPainter& painter, QPointF at) {
-                write_wrapped(painter, font, ink.ink2, at, kDate, line.date);
-                write_wrapped(painter, font, ink.ink, {at.x() + kDate, at.y()}, width, line.what);
+        constexpr qreal kGap = 16.0;
+        const QFont font = text_font(12);
+        const qreal half = (wide_ - kGap) / 2.0;
+        for (std::size_t at_line = 0; at_line < lines.size(); ++at_line) {
+            std::vector<Line> shown{lines[at_line]};
+            const auto is_short = [&](const Line& line) { return text_width(font, line.what) <= half - kDate; };
+            if (at_line + 1 < lines.size() && is_short(lines[at_line]) && is_short(lines[at_line + 1])) {
+                shown.push_back(lines[++at_line]);
+            }
+            const qreal width = (shown.size() > 1 ? half : wide_) - kDate;
+            flow_.add(text_height(font, shown.front().what, width) + 2.0, [=, ink = ink_](QPainter& painter, QPointF at) {
+                qreal x = at.x();
+                for (const Line& line : shown) {
+                    write_wrapped(painter, font, ink.ink2, {x, at.y()}, kDate, line.date);
+                    write_wrapped(painter, font, ink.ink, {x + kDate, at.y()}, width, line.what);
+                    x += half + kGap;
+                }
             });
         }
     }

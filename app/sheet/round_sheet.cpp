@@ -170,8 +170,12 @@ private:
                 again.append(letter);
             }
         }
-        if (!again.isEmpty()) {
-            const QString words = tr("%1: as said above").arg(again.join(QStringLiteral(", ")));
+        const QString letters = again.join(QStringLiteral(", "));
+        // Beside the reason where there is room.
+        const qreal letters_at = text_width(small, why) + 22.0;
+        const bool beside = letters_at + text_width(small, letters) <= task_width;
+        if (!again.isEmpty() && !beside) {
+            const QString words = tr("%1: as said above").arg(letters);
             cautions.push_back({words, text_height(small, words, caution_width)});
         }
         const qreal what_height = text_height(plain, what, task_width);
@@ -191,6 +195,11 @@ private:
                        {at.x() + kPlantAt, y - 2.0, kTaskAt - kPlantAt - 10.0, 22.0}, plant);
             write_wrapped(painter, plain, ink.ink, {at.x() + kTaskAt, y}, task_width, what);
             write_wrapped(painter, small, ink.ink2, {at.x() + kTaskAt, y + what_height}, task_width, why);
+            if (beside && !letters.isEmpty()) {
+                const qreal base = y + what_height + 13.0;
+                draw_lozenge(painter, {at.x() + kTaskAt + letters_at - 10.0, base - 4.0});
+                write_line(painter, small, ink.ink, {at.x() + kTaskAt + letters_at, base}, letters);
+            }
             write_line_to(painter, small, ink.ink2, {right, y + 13.0}, minutes);
             if (!wait.isEmpty()) {
                 write_line_to(painter, small, ink.ink2, {right, y + 29.0}, wait);
@@ -270,9 +279,9 @@ Pages round_sheet(const RoundSheetFacts& facts, const models::YearWords& words, 
                                                       .arg(facts.days.size())
                                                       .arg(words.long_date(last));
     const QString rule = facts.has_forecast
-                             ? tr("In walking order: clean plants first, then suspect, then infested ones.")
-                             : tr("In walking order: clean plants first, then suspect, then infested ones. No forecast is "
-                                  "kept, so tonight is not in it.");
+                             ? tr("In walking order: clean plants first, then suspect, then infested ones. A letter: the caution above it.")
+                             : tr("In walking order: clean plants first, then suspect, then infested ones. A letter: the "
+                                  "caution above it. No forecast is kept, so tonight is not in it.");
     const auto head = [=](QPainter& painter, QPointF at) {
         write_line(painter, title_font(28), ink.ink, {at.x(), at.y() + 24.0}, title);
         write_line(painter, text_font(13), ink.ink2, {at.x(), at.y() + 46.0}, span);

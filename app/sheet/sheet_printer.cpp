@@ -77,9 +77,14 @@ bool SheetPrinter::hasSheet(const QString& page, int plant) const
     return kind && (*kind != SheetKind::Plant || plant != 0);
 }
 
+QUrl SheetPrinter::suggestedFolder() const
+{
+    return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+}
+
 QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) const
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = suggestedFolder().toLocalFile();
     const QString name = page == QLatin1String("plants") ? plain_name(plant) : page;
     return QUrl::fromLocalFile(QDir(folder).filePath(
         QStringLiteral("%1-%2.pdf").arg(name, QString::fromStdString(calendar::to_text(today_)))));

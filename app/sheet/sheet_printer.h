@@ -12,9 +12,9 @@
 
 namespace lathhouse::sheet {
 
-/// Prints sheets for the window, each in the thread of the model; `said` is where the last one was kept, `error` why
+/// Prints sheets for the window (its base is named in full for the type description), each in the thread of the model; `said` is where the last one was kept, `error` why
 /// it was not.
-class SheetPrinter : public models::SheetModel {
+class SheetPrinter : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")
@@ -30,6 +30,8 @@ public:
     /// A name for the file of a page's sheet in a folder of the user's: page "year", "round", "plants" or "seeds"; a
     /// plant's own name comes in.
     Q_INVOKABLE QUrl suggestedFile(const QString& page, const QString& plant) const;
+    /// Of the same.
+    Q_INVOKABLE QUrl suggestedFolder() const;
     /// Whether that page has a sheet: all but Home, and Plants where one plant is open.
     Q_INVOKABLE bool hasSheet(const QString& page, int plant) const;
     /// Prints and writes; a name without ".pdf" gets it.

@@ -34,6 +34,7 @@ constexpr qreal kNights = 152.0;
 constexpr qreal kNightsAtMost = 236.0;
 constexpr qreal kFrost = 38.0;
 constexpr qreal kHeading = 25.0;
+constexpr qreal kBeforeSowings = 6.0; ///< Feed ticks of the last plant end above the rule.
 constexpr qreal kLeastRow = 24.6;
 constexpr qreal kUsualRow = 26.0;
 constexpr qreal kMostRow = 30.0;
@@ -106,7 +107,7 @@ private:
         nights_ = kNights;
         const qreal room = foot_top() - kChartTop - kMonthRow - kSky - kFrost - 18.0;
         const bool both = !facts_.sowings.empty() && !facts_.year.plants.empty();
-        const qreal of_rows = room - nights_ - kHeading * (both ? 2.0 : 1.0);
+        const qreal of_rows = room - nights_ - kHeading * (both ? 2.0 : 1.0) - (both ? kBeforeSowings : 0.0);
         const auto fit = static_cast<std::size_t>(
             std::clamp(static_cast<int>(of_rows / kLeastRow), 1, kMostRows));
         const std::size_t count = std::max<std::size_t>(1, (rows_.size() + fit - 1) / fit);
@@ -125,7 +126,7 @@ private:
     {
         const auto sowings = std::ranges::count_if(rows, &Row::sowing);
         const bool both = sowings > 0 && static_cast<std::size_t>(sowings) < rows.size();
-        return row_ * static_cast<qreal>(rows.size()) + kHeading * (both ? 2.0 : 1.0);
+        return row_ * static_cast<qreal>(rows.size()) + kHeading * (both ? 2.0 : 1.0) + (both ? kBeforeSowings : 0.0);
     }
 
     void draw_title(QPainter& painter) const
@@ -194,6 +195,7 @@ private:
         for (const Row& row : rows) {
             if (row.sowing && !in_sowings) {
                 in_sowings = true;
+                y += plants > 0 ? kBeforeSowings : 0.0;
                 draw_heading(painter, y, tr("Sowings"),
                              tr("ring: sow · bracket: comes up · steps: hardening and planting out · slash: first ready"));
                 y += kHeading;

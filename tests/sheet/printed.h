@@ -115,7 +115,7 @@ struct Demonstration {
 
 inline const Demonstration& usual()
 {
-    static const Demonstration shown{"--photos 12"};
+    static const Demonstration shown{""};
     return shown;
 }
 
