@@ -1,10 +1,12 @@
 #include "app/cli/commands.h"
+#include "app/cli/export_sheet.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/cli/log_event.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_door.h"
+#include "app/print_command.h"
 #include "app/window.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
@@ -172,5 +174,10 @@ int main(int argc, char** argv)
         int none = 1; // The command line has been read; Qt gets the program's name alone.
         return run_window(none, argv, std::move(options));
     };
-    return cli::run(argc, argv, std::cout, std::cerr, open_window);
+    const auto print_sheet = [argv](const cli::Globals& globals, const sheet::SheetWish& wish,
+                                    const std::filesystem::path& file) {
+        const auto door = models::plants_in_folder(globals.home, [globals] { return cli::household_facts(globals); });
+        return print_to_file(argv, door, wish, globals.today, globals.units, file);
+    };
+    return cli::run(argc, argv, std::cout, std::cerr, open_window, print_sheet);
 }

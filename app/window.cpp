@@ -8,6 +8,7 @@
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
+#include "app/sheet/sheet_printer.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -263,6 +264,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
         watch_household(std::move(options.written_elsewhere), year, round,
                         {&tonight, &plants, &seeds, &home, &changes});
     }
+    sheet::SheetPrinter printer(options.plants, look.today, look.words);
+    printer.setYear(&year);
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -281,6 +284,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("seeds"), QVariant::fromValue(&seeds)},
                                  {QStringLiteral("home"), QVariant::fromValue(&home)},
                                  {QStringLiteral("changes"), QVariant::fromValue(&changes)},
+                                 {QStringLiteral("printer"), QVariant::fromValue(&printer)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), scheme_of_desktop()},
                                  {QStringLiteral("textPercent"), text_percent()},

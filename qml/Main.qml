@@ -14,6 +14,7 @@ Window {
     required property SeedsModel seeds
     required property HomeModel home
     required property ChangesModel changes
+    property SheetPrinter printer: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -139,6 +140,7 @@ Window {
     RoundPage {
         id: roundPage
         objectName: "roundPage"
+        onPrintAsked: printing.ask()
         visible: root.page === "round"
         round: root.round
         tonight: root.tonight
@@ -151,6 +153,7 @@ Window {
     YearPage {
         id: yearPage
         objectName: "yearPage"
+        onPrintAsked: printing.ask()
         visible: root.page === "year"
         year: root.year
         narrow: root.narrow
@@ -162,6 +165,7 @@ Window {
     PlantsPage {
         id: plantsPage
         objectName: "plantsPage"
+        onPrintAsked: printing.ask()
         visible: root.page === "plants"
         plants: root.plants
         plant: root.plant
@@ -174,6 +178,7 @@ Window {
     SeedsPage {
         id: seedsPage
         objectName: "seedsPage"
+        onPrintAsked: printing.ask()
         visible: root.page === "seeds"
         seeds: root.seeds
         narrow: root.narrow
@@ -204,5 +209,17 @@ Window {
         height: implicitHeight
         onUndo: root.changes.undo()
         onRedo: root.changes.redo()
+    }
+    PrintPane {
+        id: printing
+        objectName: "printPane"
+        printer: root.printer
+        page: root.page
+        plant: root.page === "plants" ? root.plants.opened : 0
+        plantName: root.plant.name
+        width: Math.min(root.width - 60, Theme.px(640))
+        anchors.horizontalCenter: sheet.horizontalCenter
+        anchors.bottom: sheet.bottom
+        anchors.bottomMargin: Theme.px(12)
     }
 }

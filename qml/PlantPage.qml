@@ -22,6 +22,7 @@ FocusScope {
     signal back
     signal log
     signal move
+    signal printAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.plant.name
@@ -135,6 +136,12 @@ FocusScope {
                         text: qsTr("Move")
                         reason: qsTr("Key M, then the number of the spot")
                         onClicked: root.move()
+                    }
+                    SheetButton {
+                        objectName: "plantPrintButton"
+                        text: qsTr("Print sheet")
+                        reason: qsTr("Control and P. Its history, photographs and growth as a PDF.")
+                        onClicked: root.printAsked()
                     }
                     ActButton {
                         objectName: "plantLogButton"

@@ -14,6 +14,8 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    signal printAsked
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
 
@@ -100,6 +102,7 @@ FocusScope {
         onBack: root.plants.close()
         onLog: root.log()
         onMove: root.move()
+        onPrintAsked: root.printAsked()
     }
     UndoBar {
         id: undoBar

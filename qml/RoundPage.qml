@@ -22,6 +22,8 @@ FocusScope {
     readonly property real lineHeight: root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
+    signal printAsked
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
 
@@ -329,6 +331,13 @@ FocusScope {
             text: qsTr("Leave out")
             reason: qsTr("Key S. The chosen task is not done this time; the journal is told why.")
             onClicked: leaving.ask()
+        }
+        SheetButton {
+            objectName: "roundPrintButton"
+            focusPolicy: Qt.TabFocus
+            text: qsTr("Print the list")
+            reason: qsTr("Control and P. The week's tasks as a PDF with boxes to tick.")
+            onClicked: root.printAsked()
         }
     }
     // In a narrow window tonight stands in one line above the tasks and in full below them, and scrolls with them.

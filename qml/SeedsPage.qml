@@ -17,6 +17,8 @@ FocusScope {
     readonly property bool sheetShown: !root.narrow || root.opened
     readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
 
+    signal printAsked
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Seeds")
 
@@ -108,6 +110,13 @@ FocusScope {
                 root.seeds.chooseCrop(cropField.text);
                 root.opened = true;
             }
+        }
+        SheetButton {
+            objectName: "seedsPrintButton"
+            visible: root.seeds.known && root.listShown
+            text: qsTr("Print sheet")
+            reason: qsTr("Control and P. All lots and trays as a PDF.")
+            onClicked: root.printAsked()
         }
         SheetButton {
             objectName: "backButton"

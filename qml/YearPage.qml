@@ -16,6 +16,8 @@ FocusScope {
     readonly property real footHeight: root.narrow ? Theme.px(root.low ? 44 : 88) : 0
     readonly property real side: root.narrow ? 15 : 19
 
+    signal printAsked
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("The year from today")
 
@@ -141,6 +143,18 @@ FocusScope {
         text: root.asTable ? qsTr("As a chart") : qsTr("As a table")
         reason: qsTr("Key T. The same numbers, the same date.")
         onClicked: root.asTable = !root.asTable
+    }
+
+    SheetButton {
+        id: printButton
+        objectName: "yearPrintButton"
+        visible: !root.narrow || root.width - title.width > Theme.px(330)
+        anchors.right: tableButton.left
+        anchors.rightMargin: Theme.px(8)
+        y: tableButton.y
+        text: qsTr("Print sheet")
+        reason: qsTr("Control and P. A PDF to hang up.")
+        onClicked: root.printAsked()
     }
 
     YearChart {

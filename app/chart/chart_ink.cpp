@@ -5,6 +5,8 @@
 #include <QPixmap>
 #include <QVariant>
 
+#include <cmath>
+
 namespace lathhouse::chart {
 
 namespace {
@@ -84,7 +86,128 @@ QBrush tile_brush(models::Pattern pattern, const QColor& colour, qreal line, qre
     return brush;
 }
 
+/// Half a point, where 1280 px are the long edge of A4: no printer draws thinner lines well.
+constexpr qreal kPaperLine = 0.8;
+
+/// The lines of a pattern over a box, at the places that a tile would give them.
+QList<QLineF> pattern_lines(models::Pattern pattern, const QRectF& box)
+{
+    QList<QLineF> lines;
+    const auto first = [](qreal edge, qreal step, qreal at) { return std::ceil((edge - at) / step) * step + at; };
+    const auto level = [&](qreal step, qreal at) {
+        for (qreal y = first(box.top(), step, at); y <= box.bottom(); y += step) {
+            lines.append({box.left(), y, box.right(), y});
+        }
+    };
+    const auto upright = [&](qreal step, qreal at) {
+        for (qreal x = first(box.left(), step, at); x <= box.right(); x += step) {
+            lines.append({x, box.top(), x, box.bottom()});
+        }
+    };
+    const auto rising = [&] {
+        for (qreal sum = first(box.left() + box.top(), kTile, 0); sum <= box.right() + box.bottom(); sum += kTile) {
+            lines.append({sum - box.bottom(), box.bottom(), sum - box.top(), box.top()});
+        }
+    };
+    const auto falling = [&] {
+        for (qreal gap = first(box.left() - box.bottom(), kTile, 0); gap <= box.right() - box.top(); gap += kTile) {
+            lines.append({gap + box.top(), box.top(), gap + box.bottom(), box.bottom()});
+        }
+    };
+    const auto dashes = [&](qreal at_y, qreal at_x) {
+        for (qreal y = first(box.top(), kTile, at_y); y <= box.bottom(); y += kTile) {
+            for (qreal x = first(box.left() - kTile, kTile, at_x); x <= box.right(); x += kTile) {
+                lines.append({x, y, x + kTile / 2.0, y});
+            }
+        }
+    };
+    switch (pattern) {
+    case models::Pattern::Plain:
+    case models::Pattern::Dots:
+        break;
+    case models::Pattern::Rising:
+        rising();
+        break;
+    case models::Pattern::Slats:
+        level(kTile / 2.0, 2.0);
+        break;
+    case models::Pattern::Posts:
+        upright(kTile / 2.0, 2.0);
+        break;
+    case models::Pattern::Grid:
+        level(kTile, 4.0);
+        upright(kTile, 4.0);
+        break;
+    case models::Pattern::Sparse:
+        dashes(2.0, 1.0);
+        dashes(6.0, 5.0);
+        break;
+    case models::Pattern::Cross:
+        rising();
+        falling();
+        break;
+    }
+    return lines;
+}
+
+QList<QPointF> pattern_dots(const QRectF& box)
+{
+    QList<QPointF> dots;
+    for (const qreal at : {2.0, 6.0}) {
+        for (qreal y = std::ceil((box.top() - at) / kTile) * kTile + at; y <= box.bottom(); y += kTile) {
+            for (qreal x = std::ceil((box.left() - at) / kTile) * kTile + at; x <= box.right(); x += kTile) {
+                dots.append({x, y});
+            }
+        }
+    }
+    return dots;
+}
+
+void fill_on_paper(QPainter& painter, models::Pattern pattern, const QColor& colour, const QPainterPath& area,
+                   bool turned)
+{
+    painter.save();
+    painter.setClipPath(area, Qt::IntersectClip);
+    QRectF box = area.boundingRect();
+    if (turned) {
+        painter.rotate(90.0);
+        box = QRectF(box.top(), -box.right(), box.height(), box.width());
+    }
+    painter.setBrush(Qt::NoBrush);
+    if (pattern == models::Pattern::Dots) {
+        constexpr qreal kDot = 2.1;
+        painter.setPen(QPen(colour, kDot, Qt::SolidLine, Qt::RoundCap));
+        painter.drawPoints(pattern_dots(box));
+    } else {
+        painter.setPen(QPen(colour, kPaperLine, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLines(pattern_lines(pattern, box));
+    }
+    painter.restore();
+}
+
 } // namespace
+
+void fill_pattern(QPainter& painter, const ChartInk& ink, models::Pattern pattern, const QColor& colour,
+                  const QPainterPath& area, bool turned)
+{
+    if (pattern == models::Pattern::Plain) {
+        return;
+    }
+    if (ink.paper) {
+        fill_on_paper(painter, pattern, ink.ink2, area, turned);
+    } else {
+        painter.fillPath(area, pattern_brush(pattern, colour, painter.device()->devicePixelRatioF(), turned));
+    }
+}
+
+void fill_hatch(QPainter& painter, const ChartInk& ink, const QColor& colour, const QPainterPath& area)
+{
+    if (ink.paper) {
+        fill_on_paper(painter, models::Pattern::Rising, ink.edge, area, false);
+    } else {
+        painter.fillPath(area, hatch_brush(colour, painter.device()->devicePixelRatioF()));
+    }
+}
 
 ChartInk ChartInk::of_theme(const QObject& theme)
 {

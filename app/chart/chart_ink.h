@@ -10,6 +10,7 @@
 #include <QString>
 
 class QObject;
+class QPainterPath;
 
 namespace lathhouse::chart {
 
@@ -20,6 +21,8 @@ struct ChartInk {
     bool sky_coloured = true; ///< High contrast has no sky colours.
     QList<QColor> spots;      ///< Eight full colours, in the theme's order.
     QList<QColor> tints;
+    /// For paper: patterns are lines and dots of the page rather than tiles, and nothing is see-through.
+    bool paper = false;
     QFont small;        ///< Chart labels.
     QFont small_strong; ///< Axis zero, months, spot names.
 
@@ -32,6 +35,11 @@ QBrush pattern_brush(models::Pattern pattern, const QColor& colour, qreal device
 
 /// Rising hatch of the cold.
 QBrush hatch_brush(const QColor& colour, qreal device_ratio);
+
+/// Fills with the hand of a spot, or with the hatch of the cold; on paper with lines that stay sharp at any size.
+void fill_pattern(QPainter& painter, const ChartInk& ink, models::Pattern pattern, const QColor& colour,
+                  const QPainterPath& area, bool turned = false);
+void fill_hatch(QPainter& painter, const ChartInk& ink, const QColor& colour, const QPainterPath& area);
 
 /// Writes with a halo of the ground around the letters. `base` is the left end of the base line.
 void write_with_halo(QPainter& painter, QPointF base, const QString& words, const QFont& font,

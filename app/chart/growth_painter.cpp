@@ -244,7 +244,9 @@ private:
                 ++end;
             }
             const QRectF still(QPointF(x(course[at].date), plot_.top()), QPointF(x(course[end].date), plot_.bottom()));
-            painter_.fillRect(still, hatch_brush(ink_.ink2, painter_.device()->devicePixelRatioF()));
+            QPainterPath area;
+            area.addRect(still);
+            fill_hatch(painter_, ink_, ink_.ink2, area);
             if (still.width() > widest.width()) {
                 widest = still;
             }

@@ -304,9 +304,12 @@ void YearBar::paint(QPainter* painter)
     const QRectF plot(margin(), 0, width() - margin(), height());
     draw_month_lines(*painter, ink, year_->year(), year_->view(), plot.left(), plot.width(), 0, height());
     if (const auto* stays = planned()) {
-        draw_plant_bar(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)],
-                       shown_.empty() ? *stays : shown_, plot, bar_height_);
-        draw_feeds(*painter, ink, *year_, year_->order()[static_cast<std::size_t>(row_)], plot, bar_height_);
+        const std::size_t plant = year_->order()[static_cast<std::size_t>(row_)];
+        draw_plant_bar(*painter, ink,
+                       {year_->year(), year_->view(), shown_.empty() ? *stays : shown_, year_->dates(plant),
+                        year_->planning()},
+                       plot, bar_height_);
+        draw_feeds(*painter, ink, *year_, plant, plot, bar_height_);
         if (marked()) {
             const qreal top = bar_top(plot, bar_height_);
             painter->setBrush(Qt::NoBrush);

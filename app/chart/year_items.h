@@ -2,6 +2,7 @@
 
 #include "app/chart/sheet_chart.h"
 #include "app/chart/year_painter.h"
+#include "app/models/year_model.h"
 
 #include <QPointer>
 #include <QQuickPaintedItem>

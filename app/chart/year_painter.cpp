@@ -114,7 +114,7 @@ void YearPainter::draw_ground(QPainter& painter, const ChartInk& ink, bool narro
     draw_sky_colours(painter, ink);
     draw_axis(painter, ink);
     draw_month_lines(painter, ink, year_, frame_.view, frame_.plot_left, frame_.width(), 0.0,
-                     frame_.bottom() + 200.0);
+                     frame_.bottom() + frame_.lines_below);
     draw_month_row(painter, ink);
     painter.save();
     painter.setClipRect(QRectF(frame_.plot_left - 1.0, 0.0, frame_.width() + 2.0, frame_.bottom() + 1.0));
@@ -152,6 +152,9 @@ void YearPainter::draw_sky_colours(QPainter& painter, const ChartInk& ink) const
                        sky_colour(ink, year_.days[day].day_length_minutes));
     }
     painter.fillRect(QRectF(frame_.plot_left, frame_.sky_top(), frame_.width(), frame_.sky), sky);
+    if (ink.paper) {
+        return;
+    }
     // Below the strip its colour fades into the paper.
     const QRectF nights(frame_.plot_left, frame_.nights_top(), frame_.width(), frame_.nights);
     painter.fillRect(nights, sky);
@@ -257,7 +260,7 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
 
     painter.setPen(Qt::NoPen);
     QColor fill = ink.band;
-    fill.setAlphaF(0.88F);
+    fill.setAlphaF(ink.paper ? 1.0F : 0.88F);
     painter.setBrush(fill);
     painter.drawPath(band);
 
@@ -267,8 +270,7 @@ void YearPainter::draw_night_band(QPainter& painter, const ChartInk& ink) const
         painter.setClipRect(
             QRectF(frame_.plot_left, frost_line, frame_.width(), frame_.frost_top() - frost_line),
             Qt::IntersectClip);
-        painter.setBrush(hatch_brush(ink.cold, painter.device()->devicePixelRatioF()));
-        painter.drawPath(band);
+        fill_hatch(painter, ink, ink.cold, band);
         painter.restore();
     }
     painter.setBrush(Qt::NoBrush);
@@ -300,9 +302,10 @@ void YearPainter::draw_strip(QPainter& painter, const ChartInk& ink) const
     QPolygonF area = line;
     area.append({end, frame_.bottom()});
     area.append({x(0.0), frame_.bottom()});
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(hatch_brush(colour, painter.device()->devicePixelRatioF()));
-    painter.drawPolygon(area);
+    QPainterPath below;
+    below.addPolygon(area);
+    below.closeSubpath();
+    fill_hatch(painter, ink, colour, below);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(colour, 1.2));
     painter.drawPolyline(line);
@@ -395,9 +398,6 @@ void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::Year
     painter.drawLine(QPointF(left, top), QPointF(left, bottom));
 }
 
-namespace {
-
-/// The steps of a ladder: the new spot grows from below, left to right.
 QPolygonF ladder_steps(const QRectF& box, int steps)
 {
     QPolygonF line;
@@ -413,36 +413,30 @@ void fill_spot(QPainter& painter, const ChartInk& ink, const models::YearSpot& s
 {
     const auto colour = static_cast<qsizetype>(spot.colour);
     painter.fillPath(area, ink.tints[colour]);
-    const QBrush pattern = pattern_brush(static_cast<models::Pattern>(spot.colour), ink.spots[colour],
-                                         painter.device()->devicePixelRatioF(), spot.turned);
-    if (pattern.style() != Qt::NoBrush) {
-        painter.fillPath(area, pattern);
-    }
+    fill_pattern(painter, ink, static_cast<models::Pattern>(spot.colour), ink.spots[colour], area, spot.turned);
 }
-
-} // namespace
 
 qreal bar_top(const QRectF& row, qreal bar_height)
 {
     return std::round(row.top() + (row.height() - bar_height) / 2.0 + 3.0) + 0.5;
 }
 
-void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearModel& model, std::size_t plant,
-                    const std::vector<models::YearStay>& stays, QRectF row, qreal bar_height)
+void draw_plant_bar(QPainter& painter, const ChartInk& ink, const PlantBar& bar, QRectF row, qreal bar_height)
 {
-    const models::YearData& year = model.year();
-    const models::DaySpan view = model.view();
+    const models::YearData& year = bar.year;
+    const models::DaySpan view = bar.view;
+    const std::vector<models::YearStay>& stays = bar.stays;
     const auto x = [&row, view](qreal day) {
         return row.left() + row.width() * (day - view.first) / std::max(1, view.count);
     };
     const qreal top = bar_top(row, bar_height);
-    const bool old = model.planning();
+    const bool old = bar.outdated;
     if (ink.spots.size() < 8 || ink.tints.size() < 8) {
         return;
     }
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    if (view.first > 0 || view.count < model.dayCount()) { // Whole bars draw their outline on the edge.
+    if (view.first > 0 || view.count < static_cast<int>(year.days.size())) { // Whole bars draw their outline on the edge.
         painter.setClipRect(row.adjusted(-0.5, 0, 0, 0));
     }
 
@@ -512,7 +506,7 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearMo
         }
     }
     painter.setBrush(Qt::NoBrush);
-    for (const models::RiskDate& date : model.dates(plant)) {
+    for (const models::RiskDate& date : bar.dates) {
         const qreal fifth = x(static_cast<qreal>(date.at_fifth));
         const qreal twentieth = x(static_cast<qreal>(date.at_twentieth));
         const qreal chosen = x(static_cast<qreal>(date.chosen));

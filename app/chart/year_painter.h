@@ -3,7 +3,7 @@
 #include "app/chart/chart_ink.h"
 #include "app/chart/chart_label.h"
 #include "app/models/year_data.h"
-#include "app/models/year_model.h"
+#include "app/models/year_words.h"
 
 #include <QRectF>
 
@@ -20,6 +20,7 @@ struct YearFrame {
     qreal sky = 42.0;
     qreal nights = 160.0;
     qreal frost = 36.0;
+    qreal lines_below = 200.0; ///< So far month lines run on below the bands.
     models::DaySpan view = {}; ///< The days between the plot's edges; none: the whole year.
 
     qreal sky_top() const { return month_row; }
@@ -81,10 +82,17 @@ private:
     int longest_day_ = 0;
 };
 
-/// Draws one plant's year as a bar of stays within `row`, x by the same days. The dates in brackets are those
-/// at the risk now chosen, whatever plan the stays come from.
-void draw_plant_bar(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant,
-                    const std::vector<models::YearStay>& stays, QRectF row, qreal bar_height);
+/// One plant's year.
+struct PlantBar {
+    const models::YearData& year;
+    models::DaySpan view;
+    const std::vector<models::YearStay>& stays;
+    /// At the risk now chosen, whatever plan the stays come from.
+    std::vector<models::RiskDate> dates;
+    bool outdated = false; ///< Another plan is being made.
+};
+/// Draws it as a bar of stays within `row`, with the dates as brackets above.
+void draw_plant_bar(QPainter& painter, const ChartInk& ink, const PlantBar& bar, QRectF row, qreal bar_height);
 /// A tick on the lower edge of the bar on each day on which the plant is fed.
 void draw_feeds(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant, QRectF row,
                 qreal bar_height);
@@ -94,6 +102,11 @@ void draw_sowing(QPainter& painter, const ChartInk& ink, const models::YearSowin
                  QRectF row);
 /// Upper edge of the bar within its row.
 qreal bar_top(const QRectF& row, qreal bar_height);
+
+/// Fills with the tint and the pattern of a spot's hand.
+void fill_spot(QPainter& painter, const ChartInk& ink, const models::YearSpot& spot, const QPainterPath& area);
+/// A line that steps from a box's lower left to its upper right: one light grows into another.
+QPolygonF ladder_steps(const QRectF& box, int steps);
 
 /// Thin lines at the starts of months and the heavy one of today, from `top` to `bottom`, as far as in view.
 void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year,

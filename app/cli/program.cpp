@@ -1,6 +1,7 @@
 #include "app/cli/commands.h"
 
 #include "app/cli/all_commands.h"
+#include "app/cli/export_sheet.h"
 #include "app/cli/folder_warning.h"
 #include "app/cli/household_options.h"
 #include "app/cli/moves.h"
@@ -84,6 +85,12 @@ std::string sentence_of(const CLI::ParseError& error)
 int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         const OpenWindow& open_window)
 {
+    return run(argc, argv, out, err, open_window, no_sheets());
+}
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
+        const OpenWindow& open_window, const PrintSheet& print_sheet)
+{
     CLI::App program{
         "Plans the year of plants kept in pots: when each may go out and must come in, with a stated "
         "risk, from the night lows of its place.",
@@ -103,6 +110,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
 
     Commands commands{program};
     add_all(commands);
+    add_export_sheet(commands, *program.get_subcommand("export"), print_sheet);
 
     auto window = std::make_shared<WindowRequest>();
     CLI::App& window_command =

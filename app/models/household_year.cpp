@@ -115,35 +115,6 @@ FrostMarks frost_marks(const plan::ColdChances& chances, calendar::Date today)
     return marks;
 }
 
-/// Colours in the theme's order: roofed outdoors is the fourth, open outdoors the fifth; the others share the
-/// rest in the household's order.
-void add_spots(YearData& year, const home::Household& household)
-{
-    constexpr std::size_t kRoofed = 3;
-    constexpr std::size_t kOpen = 4;
-    constexpr std::size_t kOthers[] = {0, 1, 2, 6, 5, 7};
-    std::size_t others = 0;
-    bool roofed_taken = false;
-    bool open_taken = false;
-    for (const home::Spot& spot : household.spots) {
-        std::size_t colour = 0;
-        bool turned = false;
-        const bool outdoors = home::is_outdoors(spot.kind);
-        if (outdoors && spot.kind != home::SpotKind::Open && !roofed_taken) {
-            colour = kRoofed;
-            roofed_taken = true;
-        } else if (spot.kind == home::SpotKind::Open && !open_taken) {
-            colour = kOpen;
-            open_taken = true;
-        } else {
-            turned = others / std::size(kOthers) % 2 == 1;
-            colour = kOthers[others++ % std::size(kOthers)];
-        }
-        year.spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
-                              outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned, spot.id});
-    }
-}
-
 std::string hazard_of(const home::Plant& plant)
 {
     // The lozenge marks deadly plants alone; others have their hazards on their own page.
@@ -319,6 +290,37 @@ void add_feeds(SolvedYear& solved, const home::Household& household, const std::
 
 } // namespace
 
+/// Colours in the theme's order: roofed outdoors is the fourth, open outdoors the fifth; the others share the
+/// rest in the household's order.
+std::vector<YearSpot> year_spots(const home::Household& household)
+{
+    std::vector<YearSpot> spots;
+    constexpr std::size_t kRoofed = 3;
+    constexpr std::size_t kOpen = 4;
+    constexpr std::size_t kOthers[] = {0, 1, 2, 6, 5, 7};
+    std::size_t others = 0;
+    bool roofed_taken = false;
+    bool open_taken = false;
+    for (const home::Spot& spot : household.spots) {
+        std::size_t colour = 0;
+        bool turned = false;
+        const bool outdoors = home::is_outdoors(spot.kind);
+        if (outdoors && spot.kind != home::SpotKind::Open && !roofed_taken) {
+            colour = kRoofed;
+            roofed_taken = true;
+        } else if (spot.kind == home::SpotKind::Open && !open_taken) {
+            colour = kOpen;
+            open_taken = true;
+        } else {
+            turned = others / std::size(kOthers) % 2 == 1;
+            colour = kOthers[others++ % std::size(kOthers)];
+        }
+        spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
+                         outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned, spot.id});
+    }
+    return spots;
+}
+
 HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units)
 {
     home::Household household = facts.household();
@@ -357,7 +359,7 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
                   .warnings = climate.warnings};
     add_days(year, household, climate, *chances);
     year.strip = strip_of(year, household, climate, chances->nights());
-    add_spots(year, household);
+    year.spots = year_spots(household);
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
     const auto spots = std::make_shared<home::SpotClimate>(household, climate);

@@ -14,4 +14,7 @@ namespace lathhouse::models {
 /// range.
 HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units);
 
+/// The hands that the household's spots are drawn in, in its order.
+std::vector<YearSpot> year_spots(const home::Household& household);
+
 } // namespace lathhouse::models

@@ -1,6 +1,7 @@
 #include "app/models/year_data.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace lathhouse::models {
 
@@ -56,6 +57,33 @@ std::vector<RiskDate> risk_dates(const HarmCurve& curve, const std::vector<YearD
         }
     }
     return found;
+}
+
+std::vector<RiskDate> dates_of(const YearData& year, std::size_t plant, const std::vector<YearStay>& stays,
+                               Probability risk)
+{
+    for (const YearStay& stay : stays) {
+        const auto curve = year.plants[plant].curves[stay.spot];
+        if (year.spots[stay.spot].outdoors && curve) {
+            return risk_dates(year.curves[*curve], year.days, year.turn, risk);
+        }
+    }
+    return {};
+}
+
+std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved)
+{
+    std::vector<std::size_t> order(year.plants.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto going_out = [&](std::size_t plant) {
+        const auto& stays = solved.stays[plant];
+        const auto out = std::find_if(stays.begin(), stays.end(),
+                                      [&](const YearStay& stay) { return year.spots[stay.spot].outdoors; });
+        return out == stays.end() ? static_cast<int>(year.days.size()) : out->first;
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&going_out](std::size_t a, std::size_t b) { return going_out(a) < going_out(b); });
+    return order;
 }
 
 } // namespace lathhouse::models

@@ -16,6 +16,12 @@
 
 namespace lathhouse::models {
 
+/// Hands that the theme has for spots.
+constexpr int kSpotColours = 8;
+/// Steps out of the light of one spot into that of another.
+constexpr int kStepsOut = 5;
+constexpr int kStepsIn = 4;
+
 /// A date of the year shown. Its night is the one that ends on its morning.
 struct YearDay {
     calendar::Date date;
@@ -193,5 +199,12 @@ struct RiskDate {
 /// Dates at which the curve passes the risk among the days, with the bracket of 1 in 5 to 1 in 20.
 std::vector<RiskDate> risk_dates(const HarmCurve& curve, const std::vector<YearDay>& days,
                                  calendar::DayOfYear turn, Probability risk);
+
+/// The same for the outdoor spot that the plan gives a plant; empty where it stays in.
+std::vector<RiskDate> dates_of(const YearData& year, std::size_t plant, const std::vector<YearStay>& stays,
+                               Probability risk);
+
+/// Places of the plants in the order in which they go out; those that stay in come last.
+std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
 
 } // namespace lathhouse::models

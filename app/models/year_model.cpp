@@ -1,5 +1,7 @@
 #include "app/models/year_model.h"
 
+#include "app/models/year_note.h"
+
 #include <QTimer>
 
 #include <algorithm>
@@ -73,13 +75,7 @@ const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
 
 std::vector<RiskDate> YearModel::dates(std::size_t plant) const
 {
-    for (const YearStay& stay : stays(plant)) {
-        const auto curve = year_.plants[plant].curves[stay.spot];
-        if (year_.spots[stay.spot].outdoors && curve) {
-            return risk_dates(year_.curves[*curve], year_.days, year_.turn, risk());
-        }
-    }
-    return {};
+    return dates_of(year_, plant, stays(plant), risk());
 }
 
 void YearModel::setCursorDay(int day)
@@ -261,35 +257,8 @@ QString YearModel::plantsShortLine() const
 
 QString YearModel::footnote() const
 {
-    QStringList sentences;
-    const QString near = words_.whole(static_cast<int>(std::lround(year_.nearest_kilometres)));
-    const QString far = words_.whole(static_cast<int>(std::lround(year_.farthest_kilometres)));
-    if (year_.stations == 1) {
-        sentences.append(tr("One station, %1 km away, %2, dates right to about %3 days.")
-                             .arg(near, text(year_.base_period))
-                             .arg(std::lround(year_.expected_error_days)));
-    } else {
-        sentences.append(tr("%1 stations, %2 to %3 km away, %4, dates right to about %5 days.")
-                             .arg(year_.stations)
-                             .arg(near, far, text(year_.base_period))
-                             .arg(std::lround(year_.expected_error_days)));
-    }
-    if (year_.sheltered && year_.spots[year_.sheltered->spot].offset) {
-        const YearSpot& spot = year_.spots[year_.sheltered->spot];
-        sentences.append(tr("%1 %2.").arg(text(spot.name), words_.difference(*spot.offset)));
-    }
-    if (!solved_.stays.empty()) {
-        sentences.append(tr("Plan within %1 % of the best.").arg(words_.decimal(solved_.gap * 100.0, 1)));
-    }
-    sentences.append(tr("All dates are chances, not promises."));
-    for (const auto* warnings : {&year_.warnings, &solved_.warnings}) {
-        for (const std::string& warning : *warnings) {
-            sentences.append(text(warning));
-        }
-    }
-    return sentences.join(QLatin1Char(' '));
+    return year_note(year_, solved_, words_);
 }
-
 QString YearModel::credits() const
 {
     QStringList sentences;

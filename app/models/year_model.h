@@ -260,10 +260,4 @@ private:
     QThreadPool reading_pool_;
 };
 
-/// Hands that the theme has for spots.
-constexpr int kSpotColours = 8;
-/// Steps out of the light of one spot into that of another.
-constexpr int kStepsOut = 5;
-constexpr int kStepsIn = 4;
-
 } // namespace lathhouse::models

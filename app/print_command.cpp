@@ -1,0 +1,36 @@
+#include "app/print_command.h"
+
+#include "app/sheet/print_sheet.h"
+#include "core/base/csv.h"
+
+#include <QGuiApplication>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace lathhouse {
+
+Result<int> print_to_file(char** argv, const models::PlantDoor& door, const sheet::SheetWish& wish, calendar::Date today,
+                          words::UnitSystem units, const std::filesystem::path& file)
+{
+    std::unique_ptr<QTemporaryDir> runtime_folder;
+    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) { // Qt says something about it otherwise.
+        runtime_folder = std::make_unique<QTemporaryDir>();
+        qputenv("XDG_RUNTIME_DIR", runtime_folder->path().toUtf8());
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    int none = 1; // The command line has been read; Qt gets the program's name alone.
+    const QGuiApplication application(none, argv);
+    const auto printed = sheet::print_sheet(
+        door, wish, today,
+        models::YearWords(units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric));
+    if (!printed) {
+        return printed.error();
+    }
+    if (const auto written = write_file_whole(file, printed->pdf); !written) {
+        return written.error();
+    }
+    return printed->pages;
+}
+
+} // namespace lathhouse

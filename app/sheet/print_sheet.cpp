@@ -1,0 +1,180 @@
+#include "app/sheet/print_sheet.h"
+
+#include "app/models/household_year.h"
+#include "app/models/plants_facts.h"
+#include "app/sheet/plant_sheet.h"
+#include "app/sheet/print_text.h"
+#include "app/sheet/round_sheet.h"
+#include "app/sheet/seed_sheet.h"
+#include "app/sheet/year_sheet.h"
+#include "core/home/spot_climate.h"
+#include "core/plan/feeding.h"
+
+#include <algorithm>
+
+namespace lathhouse::sheet {
+
+namespace {
+
+using models::text;
+
+constexpr int kPhotosOfPlant = 6;
+
+QString tr(const char* words)
+{
+    return sheet_words(words);
+}
+
+/// The stays as the plan had them, for what follows from where plants stand.
+std::vector<plan::PlantYear> plant_years(const home::Household& household, const models::YearData& year,
+                                         const models::SolvedYear& solved)
+{
+    std::vector<plan::PlantYear> all;
+    for (std::size_t place = 0; place < household.plants.size(); ++place) {
+        plan::PlantYear of{household.plants[place].id, {}};
+        for (const auto& stay : solved.stays[place]) {
+            of.stays.push_back({household.spots[stay.spot].id, year.today + calendar::Days{stay.first},
+                                year.today + calendar::Days{stay.last},
+                                {plan::ReasonKind::StandsThere, std::nullopt, std::nullopt},
+                                stay.risk_out,
+                                stay.risk_in});
+        }
+        all.push_back(std::move(of));
+    }
+    return all;
+}
+
+std::vector<std::vector<std::size_t>> feeds_of(const plan::HouseholdFacts& facts, const home::Household& household,
+                                               const models::YearData& year, const models::SolvedYear& solved)
+{
+    const home::SpotClimate spots(household, facts.climate);
+    const auto stays = plant_years(household, year, solved);
+    const auto feeding =
+        plan::feeding_year(household, facts.climate, spots, facts.events, stays, {.from = year.today});
+    std::vector<std::vector<std::size_t>> days(household.plants.size());
+    for (std::size_t place = 0; place < household.plants.size(); ++place) {
+        const auto of = std::ranges::find(feeding, household.plants[place].id, &plan::PlantFeeding::plant);
+        if (of == feeding.end()) {
+            continue;
+        }
+        for (const auto& feed : of->days) {
+            const int day = calendar::days_between(year.today, feed.on);
+            if (day >= 0 && day < static_cast<int>(year.days.size())) {
+                days[place].push_back(static_cast<std::size_t>(day));
+            }
+        }
+    }
+    return days;
+}
+
+/// Lots that are still to be sown this year, in order of sowing.
+std::vector<YearSheetFacts::Sowing> sowings_of(const plan::HouseholdFacts& facts, const models::TodayLook& look)
+{
+    std::vector<YearSheetFacts::Sowing> sowings;
+    const auto ground = std::make_shared<const models::SeedGround>(facts, look.today);
+    const auto list = models::seed_facts(ground, {}, look);
+    const auto end = look.today + calendar::Days{365};
+    for (const auto lot : list.ids) {
+        models::SeedChoice choice;
+        choice.lot = lot;
+        const auto sheet = models::sowing_sheet(*ground, choice, look);
+        const bool empty = facts.seeds.seeds_left(lot) == 0;
+        if (sheet && sheet->bar && sheet->bar->sow && !empty && sheet->bar->sow->to >= look.today &&
+            sheet->bar->sow->from < end) {
+            sowings.push_back({sheet->name, *sheet->bar});
+        }
+    }
+    return sowings;
+}
+
+Pages year_pages(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
+{
+    const auto household = book.facts.household();
+    auto shown = models::household_year(book.facts, look.today, models::unit_system_of(look.words));
+    auto solved = shown.solver(wish.risk);
+    auto feeds = feeds_of(book.facts, household, shown.year, solved);
+    return year_sheet({std::move(shown.year), std::move(solved), wish.risk, std::move(feeds),
+                       sowings_of(book.facts, look)},
+                      look.words, wish.paper);
+}
+
+/// A document's pages and what it is called.
+struct Document {
+    Pages pages;
+    QString title;
+};
+
+Result<Document> year_document(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
+{
+    return Document{year_pages(book, wish, look), tr("The year from %1").arg(look.words.long_date_with_year(look.today))};
+}
+
+Result<Document> round_document(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
+{
+    const auto facts = round_sheet_facts(book.facts, look.today, std::max(1, wish.days), look.words);
+    return Document{round_sheet(facts, look.words, wish.paper),
+                    tr("The round from %1").arg(look.words.long_date_with_year(look.today))};
+}
+
+Result<Document> plant_document(const models::PlantDoor& door, const models::PlantBook& book, const SheetWish& wish,
+                                const models::TodayLook& look)
+{
+    const auto ground = models::plants_ground(book, look.today, models::PlantsDepth::Plan);
+    const auto facts = models::plant_facts(*ground, wish.plant, std::nullopt, kPhotosOfPlant, door, look);
+    if (facts.gone) {
+        return Error{ErrorCode::NotFound, "there is no plant " + std::to_string(wish.plant) + " in the household"};
+    }
+    return Document{plant_sheet(facts, text(book.facts.as_told.name), look, wish.paper), facts.name};
+}
+
+Result<Document> seed_document(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
+{
+    const auto ground = std::make_shared<const models::SeedGround>(book.facts, look.today);
+    SeedSheetFacts facts{text(book.facts.as_told.name), models::seed_facts(ground, {}, look), {}};
+    for (const auto lot : facts.list.ids) {
+        models::SeedChoice choice;
+        choice.lot = lot;
+        auto sheet = models::sowing_sheet(*ground, choice, look);
+        facts.sheets.push_back(sheet ? std::optional{*std::move(sheet)} : std::nullopt);
+    }
+    return Document{seed_sheet(facts, look, wish.paper),
+                    tr("Seeds on %1").arg(look.words.long_date_with_year(look.today))};
+}
+
+Result<Document> document_of(const models::PlantDoor& door, const SheetWish& wish, const models::TodayLook& look)
+{
+    const auto book = door.load();
+    if (!book) {
+        return book.error();
+    }
+    switch (wish.kind) {
+    case SheetKind::Year:
+        return year_document(*book, wish, look);
+    case SheetKind::Round:
+        return round_document(*book, wish, look);
+    case SheetKind::Plant:
+        return plant_document(door, *book, wish, look);
+    case SheetKind::Seeds:
+        break;
+    }
+    return seed_document(*book, wish, look);
+}
+
+} // namespace
+
+Result<PrintedSheet> print_sheet(const models::PlantDoor& door, const SheetWish& wish, calendar::Date today,
+                                 const models::YearWords& words)
+{
+    const auto document = document_of(door, wish, {today, words});
+    if (!document) {
+        return document.error();
+    }
+    const auto pdf =
+        document->pages.pdf(document->title, tr("Lathhouse · printed %1").arg(words.date_with_year(today)), today);
+    if (!pdf) {
+        return pdf.error();
+    }
+    return PrintedSheet{*pdf, document->pages.count()};
+}
+
+} // namespace lathhouse::sheet

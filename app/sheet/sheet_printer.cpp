@@ -1,0 +1,142 @@
+#include "app/sheet/sheet_printer.h"
+
+#include "app/sheet/print_sheet.h"
+#include "app/sheet/print_text.h"
+#include "core/base/csv.h"
+
+#include <QDir>
+#include <QLocale>
+#include <QStandardPaths>
+
+#include <filesystem>
+
+namespace lathhouse::sheet {
+
+namespace {
+
+QString words_for(const char* words)
+{
+    return sheet_words(words);
+}
+
+/// What a file may be called everywhere: letters and figures, the rest as dashes.
+QString plain_name(const QString& name)
+{
+    QString plain;
+    for (const QChar letter : name.toLower()) {
+        if (letter.isLetterOrNumber()) {
+            plain += letter;
+        } else if (!plain.isEmpty() && !plain.endsWith(QLatin1Char('-'))) {
+            plain += QLatin1Char('-');
+        }
+    }
+    while (plain.endsWith(QLatin1Char('-'))) {
+        plain.chop(1);
+    }
+    return plain.isEmpty() ? QStringLiteral("plant") : plain;
+}
+
+/// Letter where it is the custom, else A4.
+Paper usual_paper()
+{
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
+}
+
+std::optional<SheetKind> kind_of(const QString& page)
+{
+    if (page == QLatin1String("year")) {
+        return SheetKind::Year;
+    }
+    if (page == QLatin1String("round")) {
+        return SheetKind::Round;
+    }
+    if (page == QLatin1String("plants")) {
+        return SheetKind::Plant;
+    }
+    return page == QLatin1String("seeds") ? std::optional{SheetKind::Seeds} : std::nullopt;
+}
+
+} // namespace
+
+SheetPrinter::SheetPrinter(models::PlantDoor door, calendar::Date today, models::YearWords words, QObject* parent)
+    : models::SheetModel(parent), door_(std::move(door)), today_(today), words_(std::move(words))
+{
+}
+
+void SheetPrinter::setYear(models::YearModel* year)
+{
+    if (year != year_) {
+        year_ = year;
+        emit yearChanged();
+    }
+}
+
+bool SheetPrinter::hasSheet(const QString& page, int plant) const
+{
+    const auto kind = kind_of(page);
+    return kind && (*kind != SheetKind::Plant || plant != 0);
+}
+
+QUrl SheetPrinter::suggestedFolder() const
+{
+    return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+}
+
+QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) const
+{
+    const QString folder = suggestedFolder().toLocalFile();
+    const QString name = page == QLatin1String("plants") ? plain_name(plant) : page;
+    return QUrl::fromLocalFile(QDir(folder).filePath(
+        QStringLiteral("%1-%2.pdf").arg(name, QString::fromStdString(calendar::to_text(today_)))));
+}
+
+void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
+{
+    const auto kind = kind_of(page);
+    if (!hasSheet(page, plant)) {
+        return;
+    }
+    if (!file.isLocalFile()) {
+        fail_with(words_for("A sheet is kept in a folder of this computer; %1 is none.").arg(file.toString()));
+        return;
+    }
+    QString name = file.toLocalFile();
+    if (!name.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) {
+        name += QLatin1String(".pdf");
+    }
+    SheetWish wish;
+    wish.kind = *kind;
+    wish.paper = usual_paper();
+    wish.plant = plant;
+    if (year_ != nullptr) {
+        wish.risk = year_->risk();
+    }
+    clear_error();
+    say({});
+    work<int>(
+        [door = door_, wish, today = today_, words = words_, name]() -> Result<int> {
+            const auto printed = print_sheet(door, wish, today, words);
+            if (!printed) {
+                return printed.error();
+            }
+            const auto written = write_file_whole(std::filesystem::path{name.toStdU16String()}, printed->pdf);
+            return written ? Result<int>{printed->pages} : Result<int>{written.error()};
+        },
+        [this, name](Result<int> pages) {
+            if (!pages) {
+                fail(pages.error().message);
+                return;
+            }
+            const QString where = QDir::toNativeSeparators(name);
+            say(*pages == 1 ? words_for("1 page is kept in %1.").arg(where)
+                            : words_for("%1 pages are kept in %2.").arg(*pages).arg(where));
+        });
+}
+
+void SheetPrinter::dismiss()
+{
+    clear_error();
+    say({});
+}
+
+} // namespace lathhouse::sheet
