@@ -2,6 +2,7 @@
 
 #include "core/home/demonstration_photos.h"
 #include "core/journal/household_store.h"
+#include "core/photo/exif.h"
 
 namespace lathhouse::journal {
 
