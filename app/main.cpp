@@ -10,6 +10,7 @@
 #include "app/window.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
+#include "core/home/demonstration_photos.h"
 #include "core/home/demonstration_story.h"
 #include "core/journal/change_watch.h"
 
@@ -26,13 +27,14 @@ struct Shown {
     home::Household household;
     std::vector<home::Event> history; ///< Of the demonstration; a folder's is read by the round itself.
     std::vector<home::Measurement> measurements; ///< Of the same.
+    std::vector<home::DemonstrationPhoto> photos; ///< Of the same, drawn when they are looked at.
     bool from_folder;
 };
 
 /// The demonstration with what its grower wrote down of the plants that are still there.
-Shown with_story(const home::Demonstration& shown, const home::Story& story)
+Shown with_story(const home::DemonstrationOptions& options, const home::Demonstration& shown, const home::Story& story)
 {
-    Shown all{shown.household, shown.history, {}, false};
+    Shown all{shown.household, shown.history, {}, home::demonstration_photos(options, shown, story), false};
     for (const auto& event : story.events) {
         if (!event.plant || shown.household.plant(*event.plant) != nullptr) {
             all.history.push_back(event);
@@ -53,12 +55,12 @@ Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRe
     if (request.self_test || (!cli::has_household(globals) && !globals.home_given)) {
         const home::DemonstrationOptions options{.today = globals.today};
         return home::demonstration(options).transform([&](const home::Demonstration& shown) {
-            return with_story(shown, home::tell_story(options, shown));
+            return with_story(options, shown, home::tell_story(options, shown));
         });
     }
     return cli::household_of(globals, cli::WithoutHousehold::IsAnError)
         .transform([](const home::Household& own) {
-            return Shown{own, {}, {}, true};
+            return Shown{own, {}, {}, {}, true};
         });
 }
 
@@ -95,7 +97,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
     return {models::round_in_memory(household), models::door_to_memory(household),
-            models::plants_in_memory(household, shown.measurements),
+            models::plants_in_memory(household, shown.measurements, shown.photos),
             models::year_in_memory(household, globals.today, globals.units), models::turn_in_memory(household)};
 }
 

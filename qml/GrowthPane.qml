@@ -25,8 +25,8 @@ Column {
             text: root.plant.chartTitle
         }
         Words {
-            width: Math.min(implicitWidth, root.width)
-            height: title.height
+            width: root.width - title.width - Theme.px(14) > Theme.px(240) ? root.width - title.width - Theme.px(14) : root.width
+            height: Math.max(title.height, implicitHeight)
             verticalAlignment: Text.AlignBottom
             text: root.plant.chartNote
             quiet: true

@@ -4,16 +4,40 @@ import QtQuick
 import Lathhouse.Models
 
 // Photographs of a plant, spread over time, the newest framed; what to do where there is none.
-Item {
+FocusScope {
     id: root
 
     required property PlantModel plant
+    /// Place of the framed photograph among those shown.
+    property int current: root.plant.photos.count - 1
     readonly property bool empty: root.plant.photos.count === 0
     readonly property real noteWidth: Theme.px(150)
     readonly property real photoWidth: Math.max(Theme.px(96), Math.floor((root.width - root.noteWidth) / root.plant.photosShown) - Theme.px(10))
     readonly property real photoHeight: Math.round(root.photoWidth * 0.75)
 
-    implicitHeight: root.empty ? nothing.height : root.photoHeight + Theme.px(24)
+    readonly property int shownPlant: root.plant.plantId
+
+    signal opened(photo: int)
+    signal sideBySide
+    signal measure
+    signal add
+
+    function walk(by: int): void {
+        root.current = Math.max(0, Math.min(root.plant.photos.count - 1, root.current + by));
+    }
+    function photoAt(place: int): int {
+        return Number(root.plant.photos.at(place, "photo"));
+    }
+
+    onShownPlantChanged: root.current = root.plant.photos.count - 1
+    Connections {
+        target: root.plant.photos
+        function onCountChanged(): void {
+            root.current = root.plant.photos.count - 1;
+        }
+    }
+
+    implicitHeight: root.empty ? nothing.height : Math.max(root.photoHeight + Theme.px(24), noteColumn.height)
 
     Row {
         id: nothing
@@ -26,10 +50,18 @@ Item {
             height: Theme.px(40)
         }
         Words {
-            width: Math.min(root.width - Theme.px(70), Theme.px(720))
+            width: Math.min(root.width - addFirst.width - Theme.px(90), Theme.px(560))
             anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("No photograph yet. One a month, from the same place, shows what the eye forgets. Bring a folder in with: lathhouse add photos FOLDER --plant %1").arg(root.plant.name.indexOf(" ") < 0 ? root.plant.name : "'" + root.plant.name + "'")
+            text: qsTr("No photograph yet. One a month, from the same place, shows what the eye forgets. Drag files or a folder here, or choose them.")
             quiet: true
+        }
+        SheetButton {
+            id: addFirst
+            objectName: "addFirstPhotos"
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Add photos")
+            reason: qsTr("Chooses files. They are copied into the household, unaltered.")
+            onClicked: root.add()
         }
     }
     Row {
@@ -42,6 +74,10 @@ Item {
             Item {
                 id: photo
 
+                required property int index
+                required property int photo
+                readonly property bool framed: photo.index === root.current
+                objectName: "stripPhoto" + photo.index
                 required property url source
                 required property string date
                 required property string words
@@ -49,15 +85,17 @@ Item {
                 required property string sentence
                 width: root.photoWidth
                 height: root.photoHeight + Theme.px(22)
-                Accessible.role: Accessible.Graphic
+                Accessible.role: Accessible.Button
                 Accessible.name: photo.sentence
+                Accessible.description: qsTr("Opens it; Left and Right walk the photographs")
+                Accessible.onPressAction: root.opened(photo.photo)
 
                 Rectangle {
                     width: root.photoWidth
                     height: root.photoHeight
                     color: Theme.well
-                    border.width: photo.newest ? 2 : 1
-                    border.color: photo.newest ? Theme.action : Theme.edge
+                    border.width: photo.framed ? 2 : 1
+                    border.color: photo.framed ? Theme.action : Theme.edge
 
                     Image {
                         anchors.fill: parent
@@ -66,6 +104,14 @@ Item {
                         asynchronous: true
                         fillMode: Image.PreserveAspectCrop
                         sourceSize.width: Math.round(width * 2)
+                    }
+                }
+                MouseArea {
+                    width: root.photoWidth
+                    height: root.photoHeight
+                    onClicked: {
+                        root.current = photo.index;
+                        root.opened(photo.photo);
                     }
                 }
                 Words {
@@ -81,6 +127,7 @@ Item {
             }
         }
         Column {
+            id: noteColumn
             width: root.noteWidth
             spacing: Theme.px(4)
 
@@ -96,11 +143,27 @@ Item {
                 quiet: true
                 font.pixelSize: Theme.smallSize
             }
-            Words {
-                width: parent.width
-                text: qsTr("More with: lathhouse add photos")
-                quiet: true
-                font.pixelSize: Theme.smallSize
+            SheetButton {
+                objectName: "stripMeasure"
+                height: Theme.px(28)
+                text: qsTr("Measure")
+                reason: qsTr("Measures in the framed photograph.")
+                onClicked: root.measure()
+            }
+            SheetButton {
+                objectName: "stripSideBySide"
+                visible: root.plant.photos.count > 1
+                height: Theme.px(28)
+                text: qsTr("Side by side")
+                reason: qsTr("Key B. Two dates beside each other, with what changed.")
+                onClicked: root.sideBySide()
+            }
+            SheetButton {
+                objectName: "addPhotos"
+                height: Theme.px(28)
+                text: qsTr("Add photos")
+                reason: qsTr("Chooses files; they can be dragged here too.")
+                onClicked: root.add()
             }
         }
     }

@@ -16,6 +16,7 @@ FocusScope {
 
     signal log
     signal move
+    signal droppedOn(urls: var, shown: int)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.plants.title
@@ -265,6 +266,31 @@ FocusScope {
             narrow: root.narrow
             onPressed: (shown, shift) => root.press(shown, shift)
             onOpened: shown => root.plants.open(shown)
+        }
+    }
+    // Files that are let go on a plant are its photographs.
+    DropArea {
+        id: shelfDrop
+        objectName: "shelfDrop"
+        anchors.fill: shelves
+        enabled: shelves.visible
+        keys: ["text/uri-list"]
+
+        function plantAt(x: real, y: real): int {
+            const line = shelves.itemAt(x, y + shelves.contentY) as ShelfLine;
+            return line === null ? -1 : line.shownAt(x);
+        }
+        onPositionChanged: drag => {
+            const shown = shelfDrop.plantAt(drag.x, drag.y);
+            if (shown >= 0)
+                root.plants.current = shown;
+        }
+        onDropped: drop => {
+            const shown = shelfDrop.plantAt(drop.x, drop.y);
+            if (drop.hasUrls && shown >= 0) {
+                drop.accept(Qt.CopyAction);
+                root.droppedOn(drop.urls, shown);
+            }
         }
     }
     Item {

@@ -49,6 +49,14 @@ FocusScope {
             root.scroll(Theme.px(48));
         else if (event.key === Qt.Key_Up)
             root.scroll(-Theme.px(48));
+        else if (event.key === Qt.Key_Left && event.modifiers === Qt.NoModifier)
+            strip.walk(-1);
+        else if (event.key === Qt.Key_Right && event.modifiers === Qt.NoModifier)
+            strip.walk(1);
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !strip.empty)
+            root.plant.album.open(strip.photoAt(strip.current));
+        else if (event.key === Qt.Key_B && event.modifiers === Qt.NoModifier)
+            root.sideBySide();
         else if (event.key === Qt.Key_Home)
             sheet.contentY = 0;
         else if (event.key === Qt.Key_End)
@@ -61,6 +69,43 @@ FocusScope {
         sheet.contentY = Math.max(0, Math.min(Math.max(0, sheet.contentHeight - sheet.height), sheet.contentY + by));
     }
 
+    function sideBySide(): void {
+        root.plant.album.current = strip.empty ? -1 : root.plant.album.count - 1;
+        root.plant.album.openTwo();
+    }
+    function choosePhotos(): void {
+        chooser.source = "";
+        chooser.setSource("PhotoChooser.qml", {
+            "coming": root.plant.coming,
+            "plant": root.plant.plantId
+        });
+    }
+
+    Rectangle { // Where they may be let go.
+        visible: dropArea.containsDrag
+        anchors.fill: parent
+        anchors.margins: 4
+        color: "transparent"
+        border.width: 2
+        border.color: Theme.action
+        z: 1
+    }
+    // Files are dropped anywhere on the page.
+    DropArea {
+        id: dropArea
+        objectName: "photoDrop"
+        anchors.fill: parent
+        keys: ["text/uri-list"]
+        onDropped: drop => {
+            if (drop.hasUrls) {
+                drop.accept(Qt.CopyAction);
+                root.plant.coming.add(drop.urls, root.plant.plantId);
+            }
+        }
+    }
+    Loader {
+        id: chooser
+    }
     Flickable {
         id: sheet
         objectName: "plantSheet"
@@ -166,9 +211,26 @@ FocusScope {
                 words: root.trouble
             }
             PhotoStrip {
+                id: strip
                 objectName: "photoStrip"
                 width: parent.width
                 plant: root.plant
+                onOpened: photo => root.plant.album.open(photo)
+                onSideBySide: root.sideBySide()
+                onMeasure: {
+                    root.plant.album.open(strip.photoAt(strip.current));
+                    root.plant.album.openMeasuring();
+                }
+                onAdd: root.choosePhotos()
+            }
+            Trouble {
+                width: parent.width
+                words: chooser.status === Loader.Error ? qsTr("The chooser of files is not installed (qml6-module-qtquick-dialogs). Drag the files onto this page instead.") : root.plant.album.error
+            }
+            PhotoImportPanel {
+                objectName: "importPanel"
+                width: parent.width
+                coming: root.plant.coming
             }
             Item {
                 id: middle

@@ -14,6 +14,7 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
     signal printAsked
 
     Accessible.role: Accessible.Pane
@@ -26,6 +27,8 @@ FocusScope {
             root.plants.redo();
         else if (event.key === Qt.Key_Z && control)
             root.plants.undo();
+        else if (root.inPhoto)
+            event.accepted = false;
         else if (event.key === Qt.Key_L && !root.asked)
             root.log();
         else if (event.key === Qt.Key_M && !control && !root.asked)
@@ -60,7 +63,9 @@ FocusScope {
         logPanel.visible = false;
         movePanel.visible = false;
         root.plants.forgive();
-        if (root.plants.opened !== 0)
+        if (root.inPhoto)
+            (root.plant.album.view === PhotosModel.Measuring ? measurePage : photoPage).forceActiveFocus();
+        else if (root.plants.opened !== 0)
             plantPage.forceActiveFocus();
         else
             collection.forceActiveFocus();
@@ -72,11 +77,22 @@ FocusScope {
             root.back();
         }
     }
+    Timer { // The page that is wanted is shown first.
+        id: afterView
+        interval: 0
+        onTriggered: root.back()
+    }
+    Connections {
+        target: root.plant.album
+        function onViewChanged(): void {
+            afterView.start();
+        }
+    }
     PlantCollection {
         id: collection
         objectName: "plantCollection"
         anchors.fill: parent
-        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        anchors.bottomMargin: (undoBar.visible ? undoBar.height + 6 : 0) + (comingToShelf.visible ? comingToShelf.height + 6 : 0)
         visible: root.plants.opened === 0
         enabled: !root.asked
         focus: root.plants.opened === 0
@@ -85,15 +101,24 @@ FocusScope {
         side: root.side
         onLog: root.log()
         onMove: root.move()
+        onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
+    }
+    PhotoImportPanel {
+        id: comingToShelf
+        visible: root.plants.opened === 0 && (root.plant.coming.running && root.plant.coming.late || root.plant.coming.refused.count > 0 || root.plant.coming.error !== "")
+        x: root.side
+        y: root.height - height - 4 - (undoBar.visible ? undoBar.height + 6 : 0)
+        width: root.width - 2 * root.side
+        coming: root.plant.coming
     }
     PlantPage {
         id: plantPage
         objectName: "plantPage"
         anchors.fill: parent
         anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
-        visible: root.plants.opened !== 0
+        visible: root.plants.opened !== 0 && !root.inPhoto
         enabled: !root.asked
-        focus: root.plants.opened !== 0
+        focus: root.plants.opened !== 0 && !root.inPhoto
         plant: root.plant
         narrow: root.narrow
         wide: root.wide
@@ -103,6 +128,26 @@ FocusScope {
         onLog: root.log()
         onMove: root.move()
         onPrintAsked: root.printAsked()
+    }
+    PhotoPage {
+        id: photoPage
+        objectName: "photoPage"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.inPhoto && root.plant.album.view !== PhotosModel.Measuring
+        plant: root.plant
+        narrow: root.narrow
+        side: root.side
+    }
+    MeasurePage {
+        id: measurePage
+        objectName: "measurePage"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.inPhoto && root.plant.album.view === PhotosModel.Measuring
+        plant: root.plant
+        narrow: root.narrow
+        side: root.side
     }
     UndoBar {
         id: undoBar

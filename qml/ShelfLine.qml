@@ -20,6 +20,7 @@ Item {
     required property list<int> habits
     required property list<bool> fruits
     required property list<int> clays
+    required property list<string> pictures
     required property list<bool> marks
     required property list<string> sentences
     required property int columns
@@ -35,6 +36,12 @@ Item {
     signal opened(shown: int)
 
     implicitHeight: root.headHeight + Theme.px(160)
+
+    /// Place among the shown plants of the one at that x; -1 where none stands.
+    function shownAt(x: real): int {
+        const cell = Math.floor((x - root.labelWidth) / root.cellWidth);
+        return cell >= 0 && cell < root.names.length ? root.first + cell : -1;
+    }
 
     Column {
         visible: root.spot !== ""
@@ -100,6 +107,7 @@ Item {
             habit: root.habits[plant.index] ?? -1
             fruit: root.fruits[plant.index] ?? false
             clay: root.clays[plant.index] ?? 0
+            picture: root.pictures[plant.index] ?? ""
             marked: root.marks[plant.index] ?? false
             chosen: plant.there && root.first + plant.index === root.current
             focused: plant.chosen && root.hasFocus

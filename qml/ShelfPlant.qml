@@ -12,6 +12,8 @@ Item {
     property int habit: -1
     property bool fruit: false
     property int clay: 0
+    /// Address of the photo that stands for it.
+    property string picture: ""
     property bool marked: false
     property bool chosen: false
     property bool focused: false
@@ -39,7 +41,28 @@ Item {
         border.width: root.focused ? 2 : root.chosen ? 1 : Theme.contrast ? 1 : 0
         border.color: root.focused ? Theme.focus : root.chosen ? Theme.action : Theme.edge
     }
+    Rectangle {
+        visible: photo.status === Image.Ready && !root.free
+        width: Math.min(parent.width - Theme.px(12), Theme.px(104))
+        height: root.lathY - Theme.px(10)
+        x: Math.round((parent.width - width) / 2)
+        y: Theme.px(8)
+        color: Theme.well
+        border.width: 1
+        border.color: Theme.edge
+
+        Image {
+            id: photo
+            anchors.fill: parent
+            anchors.margins: 1
+            source: root.picture
+            asynchronous: true
+            fillMode: Image.PreserveAspectCrop
+            sourceSize.height: 2 * height
+        }
+    }
     PlantDrawing {
+        visible: photo.status !== Image.Ready || root.free
         x: Theme.px(2)
         y: Theme.px(3)
         width: parent.width - 2 * x

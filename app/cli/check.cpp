@@ -25,6 +25,8 @@ std::string what_it_is(FindingKind kind)
         return "A photo cannot be read";
     case FindingKind::PhotoUnknown:
         return "A photo is not in the journal";
+    case FindingKind::MeasuredPhotoUnknown:
+        return "A measurement's photo is unknown";
     case FindingKind::FileUnknown:
         return "A file is not the program's";
     case FindingKind::LeftOver:
@@ -50,6 +52,9 @@ std::string what_to_do(FindingKind kind)
         return "look at the rights of the file and the health of the disk; put it back from a backup";
     case FindingKind::PhotoUnknown:
         return "import it if you want it in the journal; else it can be moved away";
+    case FindingKind::MeasuredPhotoUnknown:
+        return "the value stands as it is; import the photo (`lathhouse add photos FILE`) to see again what was measured, "
+               "or measure anew in a photo that is there";
     case FindingKind::FileUnknown:
         return "leave it or move it away; backups do not hold it unless it is below photos/";
     case FindingKind::LeftOver:
@@ -69,7 +74,7 @@ Result<Answer> check(const Globals& globals)
     std::string text;
     for (const auto kind : {FindingKind::DatabaseDamaged, FindingKind::BrokenReference, FindingKind::PhotoMissing,
                             FindingKind::PhotoAltered, FindingKind::PhotoUnreadable, FindingKind::PhotoUnknown,
-                            FindingKind::FileUnknown, FindingKind::LeftOver}) {
+                            FindingKind::MeasuredPhotoUnknown, FindingKind::FileUnknown, FindingKind::LeftOver}) {
         bool any = false;
         for (const auto& finding : report->findings) {
             if (finding.kind == kind) {

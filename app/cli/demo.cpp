@@ -2,6 +2,7 @@
 
 #include "core/home/demonstration.h"
 #include "core/journal/demonstration_folder.h"
+#include "core/journal/photo_book.h"
 
 #include <cstdint>
 #include <memory>
@@ -14,7 +15,7 @@ struct DemoOptions {
     std::string folder;
     std::optional<int> plants;
     std::optional<int> spots;
-    int photos = 0;
+    std::optional<int> photos;
     int years = 2;
     std::uint32_t seed = 1;
     std::string hemisphere = "north";
@@ -22,14 +23,15 @@ struct DemoOptions {
 
 Result<Answer> write_demonstration(const DemoOptions& options, const Globals& globals)
 {
-    const auto store = journal::create_demonstration(
+    auto store = journal::create_demonstration(
         options.folder,
         {.today = globals.today,
          .hemisphere = options.hemisphere == "south" ? home::Hemisphere::South : home::Hemisphere::North,
          .plants = options.plants,
          .spots = options.spots,
          .years = options.years,
-         .seed = options.seed});
+         .seed = options.seed},
+        options.photos);
     if (!store) {
         return store.error();
     }
@@ -45,24 +47,26 @@ Result<Answer> write_demonstration(const DemoOptions& options, const Globals& gl
     if (!measurements) {
         return measurements.error();
     }
+    const auto photos = journal::PhotoBook{*store}.photos();
+    if (!photos) {
+        return photos.error();
+    }
     const auto plants = household->plants.size();
     const auto spots = household->spots.size();
     const auto entries = events->size() + measurements->size();
     const auto& folder = options.folder;
-    Answer answer{
+    return Answer{
         {{"folder", folder},
          {"plants", plants},
          {"spots", spots},
          {"events", events->size()},
-         {"measurements", measurements->size()}},
+         {"measurements", measurements->size()},
+         {"photos", photos->size()}},
         "An invented household with " + std::to_string(plants) + " plants in " + std::to_string(spots) +
-            " spots and " + std::to_string(entries) + " journal entries is in " + folder +
+            " spots, " + std::to_string(entries) + " journal entries and " + std::to_string(photos->size()) +
+            " drawn photos is in " + folder +
             ".\nSee its year with: lathhouse --home " + folder + " moves\n",
         {}};
-    if (options.photos > 0) {
-        answer.warnings.emplace_back("this version makes no photos; the household is complete without them");
-    }
-    return answer;
 }
 
 } // namespace
@@ -78,7 +82,7 @@ void add_demo(Commands& commands)
         ->type_name("N");
     command.add_option("--spots", options->spots, "Number of spots (default 6, chosen by hand)")
         ->type_name("N");
-    command.add_option("--photos", options->photos, "Number of photos")
+    command.add_option("--photos", options->photos, "Number of drawn photos (default those of the story, none with --plants or --spots)")
         ->type_name("N")
         ->check(CLI::NonNegativeNumber);
     command.add_option("--years", options->years, "Years of history (default 2)")->type_name("N");

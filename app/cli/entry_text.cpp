@@ -99,8 +99,41 @@ std::string sentence_of(const home::Reading& reading, const home::Household& hou
     return reading.note.empty() ? text : text + " (" + reading.note + ")";
 }
 
+std::string sentence_of(const home::PhotoChange& change, const home::Household& household)
+{
+    using enum home::PhotoChangeKind;
+    const auto plant = change.plant ? name_of_plant(household, *change.plant) : std::string{"a plant"};
+    if (change.kind == DrawingChosen) {
+        return plant + ", its drawing stands for it";
+    }
+    if (change.photos.size() > 1) {
+        return std::to_string(change.photos.size()) + " photos came in, " + change.name + " the first";
+    }
+    const auto photo = "photo " + std::to_string(change.photos.empty() ? 0 : change.photos.front()) + " of " +
+                       calendar::to_text(change.taken) + " (" + change.name + ")";
+    switch (change.kind) {
+    case Assigned:
+        return photo + " shows " + plant;
+    case TakenOff:
+        return photo + " shows " + plant + " no longer";
+    case Dated:
+        return photo + ", dated by hand";
+    case Withdrawn:
+        return photo + " is out of the lists";
+    case BroughtBack:
+        return photo + " is back in the lists";
+    case Chosen:
+        return photo + " stands for " + plant;
+    default:
+        return photo + " came in";
+    }
+}
+
 std::string sentence_of(const home::Entry& entry, const home::Household& household, words::UnitSystem units)
 {
+    if (const auto* change = std::get_if<home::PhotoChange>(&entry)) {
+        return sentence_of(*change, household);
+    }
     if (const auto* event = std::get_if<home::Event>(&entry)) {
         return sentence_of(*event, household);
     }
@@ -163,6 +196,15 @@ Json entry_json(const home::Reading& reading)
             {"note", reading.note}};
 }
 
+Json entry_json(const home::PhotoChange& change)
+{
+    return {{"kind", home::to_string(change.kind)},
+            {"photos", change.photos},
+            {"plant", change.plant ? Json(*change.plant) : Json(nullptr)},
+            {"file", optional_text(change.name)},
+            {"entered", calendar::to_text(change.entered)}};
+}
+
 Json entry_json(const home::Entry& entry)
 {
     const auto named = [](const char* name, const Json& rest) {
@@ -175,6 +217,9 @@ Json entry_json(const home::Entry& entry)
     }
     if (const auto* measurement = std::get_if<home::Measurement>(&entry)) {
         return named("measurement", entry_json(*measurement));
+    }
+    if (const auto* change = std::get_if<home::PhotoChange>(&entry)) {
+        return named("photo", entry_json(*change));
     }
     return named("reading", entry_json(std::get<home::Reading>(entry)));
 }

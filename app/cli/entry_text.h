@@ -19,12 +19,14 @@ std::string sentence_of(const home::Event& event, const home::Household& househo
 std::string sentence_of(const home::Measurement& measurement, const home::Household& household,
                         words::UnitSystem units);
 std::string sentence_of(const home::Reading& reading, const home::Household& household, words::UnitSystem units);
+std::string sentence_of(const home::PhotoChange& change, const home::Household& household);
 std::string sentence_of(const home::Entry& entry, const home::Household& household, words::UnitSystem units);
 
 Json entry_json(const home::Event& event);
 Json entry_json(const home::Measurement& measurement);
 Json entry_json(const home::Reading& reading);
-/// As the others, after `"entry": "event"`, `"measurement"` or `"reading"`.
+Json entry_json(const home::PhotoChange& change);
+/// As the others, after `"entry": "event"`, `"measurement"`, `"reading"` or `"photo"`.
 Json entry_json(const home::Entry& entry);
 
 } // namespace lathhouse::cli

@@ -1,5 +1,6 @@
 #include "app/models/plant_door.h"
 
+#include "app/models/drawn_photos.h"
 #include "core/journal/household_store.h"
 #include "core/journal/photo_book.h"
 
@@ -27,6 +28,12 @@ bool is_it(const home::Measurement& measurement, const home::Entry& entry)
     const auto* other = std::get_if<home::Measurement>(&entry);
     return other != nullptr && other->plant == measurement.plant && other->kind == measurement.kind &&
            other->measured == measurement.measured && other->repeats == measurement.repeats;
+}
+
+bool is_it(const home::PhotoChange& change, const home::Entry& entry)
+{
+    const auto* other = std::get_if<home::PhotoChange>(&entry);
+    return other != nullptr && other->kind == change.kind && other->plant == change.plant && other->photos == change.photos;
 }
 
 /// Turns the entries one by one, in the order given; where one is another than thought, all are turned back.
@@ -69,6 +76,12 @@ Result<void> turn_in_folder(const std::filesystem::path& folder, const PlantEntr
     if (!events.empty()) {
         return turn(*store, events, direction, now);
     }
+    if (entries.photos && entries.photos->kind == home::PhotoChangeKind::Added) {
+        return journal::PhotoBook{*store}.turn_added(entries.photos->photos, direction, now);
+    }
+    if (entries.photos) {
+        return turn(*store, std::span{&*entries.photos, 1}, direction, now);
+    }
     return turn(*store, measurements, direction, now);
 }
 
@@ -82,11 +95,16 @@ Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::pat
     if (!measurements) {
         return measurements.error();
     }
-    auto photos = journal::PhotoBook{*store}.photos();
+    const journal::PhotoBook book{*store};
+    auto photos = book.photos();
     if (!photos) {
         return photos.error();
     }
-    return PlantBook{std::move(facts), std::move(*measurements), std::move(*photos)};
+    auto pictures = book.pictures();
+    if (!pictures) {
+        return pictures.error();
+    }
+    return PlantBook{std::move(facts), std::move(*measurements), std::move(*photos), std::move(*pictures)};
 }
 
 /// Measurements beside a household in memory, which keeps none.
@@ -128,6 +146,9 @@ std::string name_of(const PlantEntries& entries)
         name += ' ' + std::string{home::to_string(event.kind)} + ' ' + std::to_string(event.plant.value_or(0)) + ' ' +
                 std::to_string(event.spot.value_or(0)) + ' ' + event.note;
     }
+    if (entries.photos) {
+        name += ' ' + std::string{home::to_string(entries.photos->kind)};
+    }
     for (const auto& of : entries.measurements) {
         name += ' ' + std::string{home::to_string(of.kind)} + ' ' + std::to_string(of.plant) + ' ' +
                 std::to_string(of.value());
@@ -152,6 +173,9 @@ PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<pl
         if (!entries.events.empty()) {
             return store->record(std::span<const home::Event>{entries.events});
         }
+        if (entries.photos) {
+            return change_photos(*store, *entries.photos);
+        }
         const auto ids = store->record(std::span<const home::Measurement>{entries.measurements});
         return ids ? Result<void>{} : Result<void>{ids.error()};
     };
@@ -168,18 +192,21 @@ PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<pl
         }
         return journal::PhotoBook{*store}.thumbnail(photo);
     };
+    door.photos = photos_in_folder(folder);
     door.keeps = true;
     return door;
 }
 
-PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements)
+PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements,
+                           std::vector<home::DemonstrationPhoto> photos)
 {
+    const auto drawn = std::make_shared<DrawnPhotos>(std::move(photos), household->facts().as_told);
     const auto measured = std::make_shared<MeasuredInMemory>(std::move(measurements));
     PlantDoor door;
-    door.load = [household, measured]() -> Result<PlantBook> {
-        return PlantBook{household->facts(), measured->all(), {}};
+    door.load = [household, measured, drawn]() -> Result<PlantBook> {
+        return PlantBook{household->facts(), measured->all(), drawn->photos(), drawn->pictures()};
     };
-    door.record = [household, measured](const PlantEntries& entries) -> Result<void> {
+    door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
         for (const auto& of : entries.measurements) {
             if (const auto sound = home::check(of); !sound) {
                 return sound.error();
@@ -201,26 +228,36 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
         });
         if (done) {
             measured->add(entries.measurements);
+            if (entries.photos) {
+                drawn->change(*entries.photos);
+            }
         }
         return done;
     };
-    door.take_back = [household, measured](const PlantEntries& entries, calendar::Instant) -> Result<void> {
+    door.take_back = [household, measured, drawn](const PlantEntries& entries, calendar::Instant) -> Result<void> {
         const auto done = household->take_back(name_of(entries));
         if (done) {
             measured->remove(entries.measurements);
+            if (entries.photos) {
+                drawn->take_back(*entries.photos);
+            }
         }
         return done;
     };
-    door.bring_back = [household, measured](const PlantEntries& entries, calendar::Instant) -> Result<void> {
+    door.bring_back = [household, measured, drawn](const PlantEntries& entries, calendar::Instant) -> Result<void> {
         const auto done = household->bring_back(name_of(entries));
         if (done) {
             measured->add(entries.measurements);
+            if (entries.photos) {
+                drawn->change(*entries.photos);
+            }
         }
         return done;
     };
-    door.thumbnail = [](const home::Photo&) -> Result<std::filesystem::path> {
-        return Error{ErrorCode::NotFound, "a household in memory has no photos"};
-    };
+    door.thumbnail = [drawn](const home::Photo& photo) { return drawn->file(photo); };
+    door.photos = no_photos({ErrorCode::Unavailable, "this household is invented and has no folder; make one of your own "
+                                                     "with `lathhouse demo DIR`, which takes photos in"});
+    door.photos.file = [drawn](const home::Photo& photo) { return drawn->file(photo); };
     door.keeps = false;
     return door;
 }
@@ -232,6 +269,7 @@ PlantDoor no_plants(Error why)
             .take_back = [why](const PlantEntries&, calendar::Instant) -> Result<void> { return why; },
             .bring_back = [why](const PlantEntries&, calendar::Instant) -> Result<void> { return why; },
             .thumbnail = [why](const home::Photo&) -> Result<std::filesystem::path> { return why; },
+            .photos = no_photos(why),
             .keeps = false};
 }
 

@@ -1,12 +1,16 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/photo_door.h"
+#include "core/home/demonstration_photos.h"
 #include "core/home/measurement.h"
 #include "core/home/photo.h"
 
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace lathhouse::models {
@@ -16,12 +20,14 @@ struct PlantBook {
     plan::HouseholdFacts facts;
     std::vector<home::Measurement> measurements; ///< By date.
     std::vector<home::Photo> photos;             ///< Oldest first.
+    std::map<home::PlantId, home::PhotoId> pictures = {}; ///< Photos that stand for plants.
 };
 
 /// What is written at once and taken back at once.
 struct PlantEntries {
     std::vector<home::Event> events;
     std::vector<home::Measurement> measurements;
+    std::optional<home::PhotoChange> photos = {}; ///< One that came in is not recorded, only taken back.
 };
 
 /// Where the page Plants reads the household and writes what was seen; as HouseholdDoor.
@@ -35,14 +41,16 @@ struct PlantDoor {
     std::function<Result<void>(const PlantEntries&, calendar::Instant now)> bring_back;
     /// The small picture of a photo, made where it is missing.
     std::function<Result<std::filesystem::path>(const home::Photo&)> thumbnail;
+    PhotoDoor photos = {};
     /// Whether what is written outlasts the window.
     bool keeps = true;
 };
 
 /// The household in a folder; `load` reads what other pages read as well.
 PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);
-/// A household without a folder, shared with other pages. It has no photos.
-PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements = {});
+/// A household without a folder, shared with other pages. Its photos are drawn, and none can be brought in.
+PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vector<home::Measurement> measurements = {},
+                           std::vector<home::DemonstrationPhoto> photos = {});
 /// No household at all; everything gives that error.
 PlantDoor no_plants(Error why);
 

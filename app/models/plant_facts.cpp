@@ -503,7 +503,7 @@ private:
             const QString word = !file ? tr("file missing") : newest ? tr("newest") : QString{};
             shown_.photos.push_back(
                 {file ? QUrl::fromLocalFile(QString::fromStdString(file->string())) : QUrl{}, date, word, newest,
-                 word.isEmpty() ? tr("Photograph of %1").arg(date) : tr("Photograph of %1, %2").arg(date, word)});
+                 word.isEmpty() ? tr("Photograph of %1").arg(date) : tr("Photograph of %1, %2").arg(date, word), photo.id});
         }
         shown_.photos_head = count == 1 ? tr("1 photograph") : tr("%1 photographs").arg(count);
         if (shown < count) {

@@ -44,7 +44,7 @@ struct PlantFacts {
     QString botanical;
     QString since; ///< "with you since May 2024; pot 9 L, about 6 kg"
     std::vector<SheetRows::Row> chips;  ///< text, hand, reason.
-    std::vector<SheetRows::Row> photos; ///< source, date, words, newest, sentence.
+    std::vector<SheetRows::Row> photos; ///< source, date, words, newest, sentence, photo.
     QString photos_head;
     QString photos_note;
     std::vector<home::MeasurementKind> measures;

@@ -92,6 +92,8 @@ QVariant PlantShelves::data(const QModelIndex& index, int role) const
         return each([](const PlantCard& of, int) { return of.fruit; });
     case ClaysRole:
         return each([](const PlantCard& of, int) { return of.clay; });
+    case PicturesRole:
+        return each([](const PlantCard& of, int) { return of.picture; });
     case MarksRole:
         return each([this](const PlantCard& of, int) { return shown_.marked->contains(of.id); });
     case SentencesRole:
@@ -106,6 +108,7 @@ QHash<int, QByteArray> PlantShelves::roleNames() const
     return {{FirstRole, "first"},   {SpotRole, "spot"},       {HandRole, "hand"},     {PlacesRole, "places"},
             {SpokenRole, "spoken"}, {FreeRole, "free"},       {NamesRole, "names"},   {StatesRole, "states"},
             {HazardsRole, "hazards"}, {HabitsRole, "habits"}, {FruitsRole, "fruits"}, {ClaysRole, "clays"},
+            {PicturesRole, "pictures"},
             {MarksRole, "marks"},   {SentencesRole, "sentences"}};
 }
 

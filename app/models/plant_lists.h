@@ -46,6 +46,7 @@ public:
         HabitsRole,
         FruitsRole,
         ClaysRole,
+        PicturesRole, ///< Addresses of photos, empty for those that are drawn.
         MarksRole,
         SentencesRole
     };

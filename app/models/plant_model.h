@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/measure_model.h"
 #include "app/models/plant_facts.h"
 #include "app/models/plants_model.h"
 
@@ -19,7 +20,7 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString since READ since NOTIFY plantChanged)
     /// Roles: words, hand, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* chips READ chips CONSTANT)
-    /// Roles: source, date, words, newest, sentence.
+    /// Roles: source, date, words, newest, sentence, photo.
     Q_PROPERTY(lathhouse::models::SheetRows* photos READ photos CONSTANT)
     Q_PROPERTY(QString photosHead READ photosHead NOTIFY plantChanged)
     Q_PROPERTY(QString photosNote READ photosNote NOTIFY plantChanged)
@@ -49,6 +50,10 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::SheetRows* readings READ readings CONSTANT)
     /// Roles: date, what, note, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* history READ history CONSTANT)
+    /// All its photos, measuring in them, and photos on their way in.
+    Q_PROPERTY(lathhouse::models::PhotosModel* album READ album CONSTANT)
+    Q_PROPERTY(lathhouse::models::MeasureModel* measure READ measure CONSTANT)
+    Q_PROPERTY(lathhouse::models::PhotoImportModel* coming READ coming CONSTANT)
     Q_PROPERTY(int photosShown READ photosShown WRITE setPhotosShown NOTIFY photosShownChanged)
 
 public:
@@ -83,6 +88,9 @@ public:
     QStringList notes() const { return facts_.notes; }
     SheetRows* readings() { return &readings_; }
     SheetRows* history() { return &history_; }
+    PhotosModel* album() { return &album_; }
+    MeasureModel* measure() { return &measure_in_photo_; }
+    PhotoImportModel* coming() { return &coming_; }
     int photosShown() const { return photos_shown_; }
     void setPhotosShown(int photos); ///< Held within 1 and 24.
 
@@ -112,6 +120,9 @@ private:
     SheetRows hazards_;
     SheetRows readings_;
     SheetRows history_;
+    PhotosModel album_;
+    MeasureModel measure_in_photo_;
+    PhotoImportModel coming_;
 };
 
 } // namespace lathhouse::models

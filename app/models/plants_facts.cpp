@@ -137,6 +137,7 @@ public:
                        .next = {},
                        .next_on = {},
                        .hazard = hazard_in_short(plant, kind),
+                       .picture = {},
                        .verdict = {},
                        .find = lower(plant.name + ' ' + plant.kind)};
         card.outdoors = spot != nullptr && home::is_outdoors(spot->kind);

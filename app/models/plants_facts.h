@@ -42,6 +42,7 @@ struct PlantCard {
     QString next;  ///< "to Roofed balcony Sat 30 May"; empty without a move ahead.
     std::optional<calendar::Date> next_on;
     QString hazard; ///< "poisonous to cats and dogs"; empty where nothing is known.
+    QString picture; ///< Address of the photo that stands for it; empty where its drawing does.
     bool outdoors = false;
     bool hardening = false;
     bool look = false; ///< Something is to be looked at today, or pests may be on it.

@@ -3,6 +3,8 @@
 #include "app/models/tonight_model.h"
 #include "app/words/measurement_words.h"
 
+#include <QUrl>
+
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -95,15 +97,40 @@ QString PlantsModel::note() const
                        : tr("This household is invented: what is logged stays in this window and is gone when it closes.");
 }
 
+namespace {
+
+/// Small pictures of the photos that stand for plants; one that cannot be read leaves the drawing in its place.
+void set_pictures(PlantsFacts& facts, const PlantDoor& door)
+{
+    const auto& book = facts.ground->book;
+    for (auto& card : facts.cards) {
+        const auto chosen = book.pictures.find(card.id);
+        if (chosen == book.pictures.end()) {
+            continue;
+        }
+        const auto photo = std::ranges::find(book.photos, chosen->second, &home::Photo::id);
+        if (photo == book.photos.end()) {
+            continue;
+        }
+        if (const auto file = door.thumbnail(*photo)) {
+            card.picture = QUrl::fromLocalFile(QString::fromStdString(file->string())).toString();
+        }
+    }
+}
+
+} // namespace
+
 void PlantsModel::read()
 {
     const auto made = [this](PlantsDepth depth) {
-        return [load = door_.load, look = look_, depth]() -> Result<PlantsFacts> {
-            auto book = load();
+        return [door = door_, look = look_, depth]() -> Result<PlantsFacts> {
+            auto book = door.load();
             if (!book) {
                 return book.error();
             }
-            return plants_facts(plants_ground(std::move(*book), look.today, depth), look);
+            auto facts = plants_facts(plants_ground(std::move(*book), look.today, depth), look);
+            set_pictures(facts, door);
+            return facts;
         };
     };
     const auto done = [this](Result<PlantsFacts> facts) {
@@ -355,6 +382,11 @@ void PlantsModel::open(int shown_at)
     }
 }
 
+int PlantsModel::shownId(int shown_at) const
+{
+    return shown_at >= 0 && shown_at < shownCount() ? shown().card(shown_at).id : 0;
+}
+
 void PlantsModel::openId(int id)
 {
     if (id > 0 && id != opened_) {
@@ -533,6 +565,23 @@ bool PlantsModel::moveTo(int spot)
     return write(std::move(entries), std::move(said));
 }
 
+bool PlantsModel::keep(PlantEntries entries, QString words)
+{
+    clear_error();
+    return write(std::move(entries), std::move(words));
+}
+
+void PlantsModel::keep_imported(home::PhotoChange added, QString words)
+{
+    if (!added.photos.empty()) {
+        written_.push_back({{.events = {}, .measurements = {}, .photos = std::move(added)}, words});
+        undone_.clear();
+    }
+    say(std::move(words));
+    emit written();
+    read();
+}
+
 bool PlantsModel::write(PlantEntries entries, QString said)
 {
     written_.push_back({entries, said});
@@ -548,7 +597,8 @@ bool PlantsModel::write(PlantEntries entries, QString said)
                 emit written();
             } else {
                 std::erase_if(written_, [&](const Written& of) {
-                    return of.entries.events == entries.events && of.entries.measurements == entries.measurements;
+                    return of.entries.events == entries.events && of.entries.measurements == entries.measurements &&
+                           of.entries.photos == entries.photos;
                 });
                 say({});
                 fail("this was not kept: " + kept.error().message);

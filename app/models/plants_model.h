@@ -83,6 +83,9 @@ public:
     int opened() const { return opened_; }
     QString note() const;
 
+    /// Id of the plant at that place among those shown; 0 where there is none.
+    Q_INVOKABLE int shownId(int shown) const;
+
     const PlantsFacts& facts() const { return facts_; }
     const TodayLook& look() const { return look_; }
     const PlantDoor& door() const { return door_; }
@@ -98,6 +101,10 @@ public:
     Q_INVOKABLE void close();
     /// Closes the page of a plant that is not there, and says so.
     void close_missing(int id);
+    /// Writes entries of other pages and says so; they are undone here with all else.
+    bool keep(PlantEntries entries, QString words);
+    /// Photos came in: they can be taken back, and everything is read anew.
+    void keep_imported(home::PhotoChange added, QString words);
     /// Writes for the target that something happened today. number: the measured value in the shown unit, or parts of
     /// nitrogen in a million of a feed (may be blank); measure: place among the measures; note may be blank but for
     /// Noted. `error` says what is wrong with it; gives whether it was taken.

@@ -7,8 +7,6 @@
 #include "app/sheet/round_sheet.h"
 #include "app/sheet/seed_sheet.h"
 #include "app/sheet/year_sheet.h"
-#include "core/home/spot_climate.h"
-#include "core/plan/feeding.h"
 
 #include <algorithm>
 
@@ -23,48 +21,6 @@ constexpr int kPhotosOfPlant = 6;
 QString tr(const char* words)
 {
     return sheet_words(words);
-}
-
-/// The stays as the plan had them, for what follows from where plants stand.
-std::vector<plan::PlantYear> plant_years(const home::Household& household, const models::YearData& year,
-                                         const models::SolvedYear& solved)
-{
-    std::vector<plan::PlantYear> all;
-    for (std::size_t place = 0; place < household.plants.size(); ++place) {
-        plan::PlantYear of{household.plants[place].id, {}};
-        for (const auto& stay : solved.stays[place]) {
-            of.stays.push_back({household.spots[stay.spot].id, year.today + calendar::Days{stay.first},
-                                year.today + calendar::Days{stay.last},
-                                {plan::ReasonKind::StandsThere, std::nullopt, std::nullopt},
-                                stay.risk_out,
-                                stay.risk_in});
-        }
-        all.push_back(std::move(of));
-    }
-    return all;
-}
-
-std::vector<std::vector<std::size_t>> feeds_of(const plan::HouseholdFacts& facts, const home::Household& household,
-                                               const models::YearData& year, const models::SolvedYear& solved)
-{
-    const home::SpotClimate spots(household, facts.climate);
-    const auto stays = plant_years(household, year, solved);
-    const auto feeding =
-        plan::feeding_year(household, facts.climate, spots, facts.events, stays, {.from = year.today});
-    std::vector<std::vector<std::size_t>> days(household.plants.size());
-    for (std::size_t place = 0; place < household.plants.size(); ++place) {
-        const auto of = std::ranges::find(feeding, household.plants[place].id, &plan::PlantFeeding::plant);
-        if (of == feeding.end()) {
-            continue;
-        }
-        for (const auto& feed : of->days) {
-            const int day = calendar::days_between(year.today, feed.on);
-            if (day >= 0 && day < static_cast<int>(year.days.size())) {
-                days[place].push_back(static_cast<std::size_t>(day));
-            }
-        }
-    }
-    return days;
 }
 
 /// Lots that are still to be sown this year, in order of sowing.
@@ -89,11 +45,9 @@ std::vector<YearSheetFacts::Sowing> sowings_of(const plan::HouseholdFacts& facts
 
 Pages year_pages(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
 {
-    const auto household = book.facts.household();
     auto shown = models::household_year(book.facts, look.today, models::unit_system_of(look.words));
     auto solved = shown.solver(wish.risk);
-    auto feeds = feeds_of(book.facts, household, shown.year, solved);
-    return year_sheet({std::move(shown.year), std::move(solved), wish.risk, std::move(feeds),
+    return year_sheet({std::move(shown.year), std::move(solved), wish.risk,
                        sowings_of(book.facts, look)},
                       look.words, wish.paper);
 }

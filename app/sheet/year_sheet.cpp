@@ -64,7 +64,7 @@ public:
         any_ladder_ = std::ranges::any_of(facts_.solved.stays, [](const auto& stays) {
             return std::ranges::any_of(stays, [](const auto& stay) { return stay.ladder_days > 0; });
         });
-        any_feed_ = std::ranges::any_of(facts_.feeds, [](const auto& days) { return !days.empty(); });
+        any_feed_ = std::ranges::any_of(facts_.solved.feeds, [](const auto& days) { return !days.empty(); });
         for (std::size_t plant = 0; plant < facts_.year.plants.size(); ++plant) {
             any_bracket_ = any_bracket_ ||
                            !dates_of(facts_.year, plant, facts_.solved.stays[plant], facts_.risk).empty();
@@ -223,8 +223,8 @@ private:
                               {facts_.year, whole, stays, dates_of(facts_.year, plant, stays, facts_.risk)}, row,
                               bar_height());
         painter.setPen(QPen(ink_.ink, 2.0, Qt::SolidLine, Qt::FlatCap));
-        for (const std::size_t day : facts_.feeds[plant]) {
-            const qreal x = x_of(static_cast<qreal>(day) + 0.5);
+        for (const int day : facts_.solved.feeds[plant]) {
+            const qreal x = x_of(day + 0.5);
             painter.drawLine(QPointF(x, bar.bottom() + 1.6), QPointF(x, bar.bottom() + 5.0));
         }
     }

@@ -21,7 +21,6 @@ struct YearSheetFacts {
     models::YearData year;
     models::SolvedYear solved;
     Probability risk;
-    std::vector<std::vector<std::size_t>> feeds; ///< Days of each plant's feeds, as places among the year's.
     std::vector<Sowing> sowings;
 };
 

@@ -2,6 +2,7 @@
 
 #include "core/home/history.h"
 #include "core/home/measurement.h"
+#include "core/home/photo_change.h"
 #include "core/home/thermometer.h"
 
 #include <variant>
@@ -9,6 +10,6 @@
 namespace lathhouse::home {
 
 /// One thing that was entered into the journal and can be undone.
-using Entry = std::variant<Event, Measurement, Reading>;
+using Entry = std::variant<Event, Measurement, Reading, PhotoChange>;
 
 } // namespace lathhouse::home

@@ -1,6 +1,7 @@
 #include "core/journal/demonstration_folder.h"
 
-#include "core/home/demonstration_story.h"
+#include "core/home/demonstration_photos.h"
+#include "core/journal/demonstration_pictures.h"
 
 #include <algorithm>
 #include <iterator>
@@ -75,7 +76,7 @@ Result<void> tell_rest(HouseholdStore& store, const home::Story& story, calendar
 } // namespace
 
 Result<HouseholdStore> create_demonstration(const std::filesystem::path& folder,
-                                            const home::DemonstrationOptions& options)
+                                            const home::DemonstrationOptions& options, std::optional<int> photos)
 {
     const auto made = home::demonstration(options);
     if (!made) {
@@ -100,6 +101,9 @@ Result<HouseholdStore> create_demonstration(const std::filesystem::path& folder,
         if (!measured) {
             told = measured.error();
         }
+    }
+    if (told) {
+        told = take_pictures(*store, made->household, home::demonstration_photos(options, *made, story, photos));
     }
     if (told) {
         return store;

@@ -10,10 +10,15 @@ struct Undos {
     std::string_view kind;
     const char* insert;
 };
-constexpr std::array<Undos, 3> kUndos{
+constexpr std::array<Undos, 8> kUndos{
     {{"event", "INSERT INTO event_undos (event_id, undone, entered_at) VALUES (?, ?, ?)"},
      {"measurement", "INSERT INTO measurement_undos (measurement_id, undone, entered_at) VALUES (?, ?, ?)"},
-     {"reading", "INSERT INTO reading_undos (reading_id, undone, entered_at) VALUES (?, ?, ?)"}}};
+     {"reading", "INSERT INTO reading_undos (reading_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"photo", "INSERT INTO photo_undos (photo_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"photo_date", "INSERT INTO photo_date_undos (photo_date_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"photo_plant", "INSERT INTO photo_plant_undos (photo_plant_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"photo_withdrawal", "INSERT INTO photo_withdrawal_undos (photo_withdrawal_id, undone, entered_at) VALUES (?, ?, ?)"},
+     {"plant_picture", "INSERT INTO plant_picture_undos (plant_picture_id, undone, entered_at) VALUES (?, ?, ?)"}}};
 
 } // namespace
 
@@ -22,8 +27,8 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
     const bool undo = direction == Direction::Undo;
     auto& database = inside_->database;
     // Redo takes the entry after the last one that counts: what was entered after an undo ends the chance to redo it.
-    const char* which = undo ? "SELECT kind, row_id FROM entry_states WHERE undone = 0 ORDER BY id DESC LIMIT 1"
-                             : "SELECT kind, row_id FROM entry_states WHERE id > coalesce((SELECT id FROM entry_states "
+    const char* which = undo ? "SELECT kind, row_id, id FROM entry_states WHERE undone = 0 ORDER BY id DESC LIMIT 1"
+                             : "SELECT kind, row_id, id FROM entry_states WHERE id > coalesce((SELECT id FROM entry_states "
                                "WHERE undone = 0 ORDER BY id DESC LIMIT 1), 0) ORDER BY id LIMIT 1";
     try {
         SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
@@ -33,10 +38,14 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
         }
         const auto kind = found.getColumn(0).getString();
         const int id = found.getColumn(1).getInt();
+        const auto rows = kind == "photo" ? photos_that_came_together(database, found.getColumn(2).getInt(), !undo)
+                                          : std::vector{id};
         for (const auto& undos : kUndos) {
             if (undos.kind == kind) {
                 SQLite::Statement insert{database, undos.insert};
-                (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
+                for (const int row : rows) {
+                    (Row{insert} << row << int{undo} << calendar::to_text(now)).insert();
+                }
             }
         }
         std::optional<home::Entry> entry;
@@ -62,8 +71,14 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
             }
             entry = *reading;
         } else {
-            return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (an entry of no known kind, \"" +
-                                                 kind + "\"); restore a backup"};
+            auto change = photo_change_of(database, inside_->file, kind, rows.empty() ? id : rows.front());
+            if (!change) {
+                return change.error();
+            }
+            if (change->kind == home::PhotoChangeKind::Added) {
+                change->photos = rows;
+            }
+            entry = *std::move(change);
         }
         transaction.commit();
         return entry;

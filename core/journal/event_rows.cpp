@@ -45,7 +45,7 @@ Result<home::Event> event_in(SQLite::Statement& rows, const std::filesystem::pat
                        .id = rows.getColumn(0).getInt()};
 }
 
-const std::string kColumns = "SELECT id, plant_id, kind, spot_id, happened_on, entered_at, note, details ";
+const std::string kEventColumns = "SELECT id, plant_id, kind, spot_id, happened_on, entered_at, note, details ";
 
 } // namespace
 
@@ -60,7 +60,7 @@ void set_spot_of(SQLite::Database& database, home::PlantId plant)
 
 Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::path& file, int id)
 {
-    SQLite::Statement row{database, kColumns + "FROM events WHERE id = ?"};
+    SQLite::Statement row{database, kEventColumns + "FROM events WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
         return Error{ErrorCode::Damaged,
@@ -88,7 +88,7 @@ Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::Plan
 {
     try {
         // The plant stands in the text of the query, so that its index is used.
-        SQLite::Statement rows{inside_->database, kColumns + "FROM events_that_count " +
+        SQLite::Statement rows{inside_->database, kEventColumns + "FROM events_that_count " +
                                                       (plant ? "WHERE plant_id = ?1 " : "") +
                                                       "ORDER BY happened_on, id"};
         if (plant) {

@@ -44,6 +44,23 @@ void look_at_references(SQLite::Database& database, CheckReport& report)
     }
 }
 
+/// Measurements name their photo by its digest, which no foreign key looks after.
+void look_at_measured_photos(SQLite::Database& database, CheckReport& report)
+{
+    constexpr int kFirstWithPhotos = 11;
+    if (report.schema < kFirstWithPhotos) {
+        return;
+    }
+    SQLite::Statement rows{database, "SELECT id, photo_sha256, kind, measured_on FROM measurements_that_count WHERE "
+                                     "photo_sha256 IS NOT NULL AND photo_sha256 NOT IN (SELECT sha256 FROM photos) "
+                                     "ORDER BY id"};
+    for (int found = 0; found < kMostFindings && rows.executeStep(); ++found) {
+        report.findings.push_back({FindingKind::MeasuredPhotoUnknown, "measurements, row " + rows.getColumn(0).getString(),
+                                   rows.getColumn(2).getString() + " of " + rows.getColumn(3).getString() +
+                                       " was measured in the photo " + rows.getColumn(1).getString()});
+    }
+}
+
 /// nullopt where the database cannot be read at all.
 std::optional<std::vector<ListedPhoto>> look_at_database(const fs::path& file, CheckReport& report, bool& knows_photos)
 {
@@ -64,6 +81,7 @@ std::optional<std::vector<ListedPhoto>> look_at_database(const fs::path& file, C
     }
     try {
         look_at_references(*database, report);
+        look_at_measured_photos(*database, report);
     } catch (const SQLite::Exception& thrown) {
         damaged(thrown);
     }
@@ -153,6 +171,8 @@ std::string_view to_string(FindingKind kind)
         return "photo_unreadable";
     case FindingKind::PhotoUnknown:
         return "photo_unknown";
+    case FindingKind::MeasuredPhotoUnknown:
+        return "measured_photo_unknown";
     case FindingKind::FileUnknown:
         return "file_unknown";
     case FindingKind::LeftOver:

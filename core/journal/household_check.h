@@ -19,6 +19,7 @@ enum class FindingKind {
     PhotoAltered,    ///< Its content has another digest than its name.
     PhotoUnreadable,
     PhotoUnknown,    ///< The folder has it and the journal does not name it.
+    MeasuredPhotoUnknown, ///< A measurement names a photo that the journal does not have.
     FileUnknown,     ///< Something that this program did not put there.
     LeftOver,        ///< What a program that was killed had begun.
 };

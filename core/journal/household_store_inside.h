@@ -56,6 +56,12 @@ void set_spot_of(SQLite::Database& database, home::PlantId plant);
 Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::path& file, int id);
 Result<home::Measurement> measurement_of(SQLite::Database& database, const std::filesystem::path& file, int id);
 Result<home::Reading> reading_of(SQLite::Database& database, const std::filesystem::path& file, int id);
+/// What an entry of photos is, by its kind among the entries and its row.
+Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std::filesystem::path& file,
+                                          const std::string& kind, int id);
+/// Photos whose entries stand beside this one and are of one moment, in the order of entry: undone ones from this one
+/// on, others up to it.
+std::vector<int> photos_that_came_together(SQLite::Database& database, int entry, bool undone);
 
 inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
 {

@@ -76,14 +76,14 @@ Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::fil
     return measurement;
 }
 
-const std::string kColumns = "SELECT id, plant_id, kind, measured_on, measured_time, time_zone, repeats, method, "
+const std::string kMeasurementColumns = "SELECT id, plant_id, kind, measured_on, measured_time, time_zone, repeats, method, "
                                  "measured_by, pot_litres, mix, photo_sha256, note, entered_at ";
 
 } // namespace
 
 Result<home::Measurement> measurement_of(SQLite::Database& database, const std::filesystem::path& file, int id)
 {
-    SQLite::Statement row{database, kColumns + "FROM measurements WHERE id = ?"};
+    SQLite::Statement row{database, kMeasurementColumns + "FROM measurements WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
         return Error{ErrorCode::Damaged, file.string() + " is damaged (measurement " + std::to_string(id) +
@@ -96,7 +96,7 @@ Result<std::vector<home::Measurement>> HouseholdStore::measurements(std::optiona
                                                                     std::optional<home::MeasurementKind> kind) const
 {
     // The plant stands in the text of the query, so that its index is used.
-    std::string query = kColumns + "FROM measurements_that_count ";
+    std::string query = kMeasurementColumns + "FROM measurements_that_count ";
     if (plant) {
         query += kind ? "WHERE plant_id = ?1 AND kind = ?2 " : "WHERE plant_id = ?1 ";
     } else if (kind) {

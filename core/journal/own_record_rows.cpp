@@ -16,7 +16,7 @@ void bind_reading(SQLite::Statement& statement, int place, climate::DailyReading
     }
 }
 
-climate::DailyReading reading_in(const SQLite::Column& column)
+climate::DailyReading day_reading_in(const SQLite::Column& column)
 {
     // The table's own CHECK admits no number that a reading cannot hold.
     return column.isNull()
@@ -94,9 +94,9 @@ Result<std::shared_ptr<const climate::OwnRecord>> load_own_record(SQLite::Databa
     while (rows.executeStep()) {
         auto& month = days.month_to_write(rows.getColumn(0).getInt(), rows.getColumn(1).getInt());
         const auto day = static_cast<std::size_t>(rows.getColumn(2).getInt() - 1);
-        month.low[day] = reading_in(rows.getColumn(3));
-        month.high[day] = reading_in(rows.getColumn(4));
-        month.rain[day] = reading_in(rows.getColumn(5));
+        month.low[day] = day_reading_in(rows.getColumn(3));
+        month.high[day] = day_reading_in(rows.getColumn(4));
+        month.rain[day] = day_reading_in(rows.getColumn(5));
     }
     if (days.empty()) {
         return Error{ErrorCode::Damaged,

@@ -14,7 +14,7 @@ namespace {
 /// Stands for no offset while a row is bound: GCC 12 sees an optional as uninitialised there.
 constexpr int kNoOffset = 9999;
 
-constexpr const char* kColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
+constexpr const char* kPhotoColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
                                  "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
                                  "longitude_degrees, entered_at FROM photos_that_count ";
 
@@ -78,9 +78,17 @@ Error unknown_photo(home::PhotoId id)
     return {ErrorCode::NotFound, "there is no photo " + std::to_string(id) + "; `lathhouse list photos` shows them"};
 }
 
-/// One row of a table of the photo's history. Errors: NotFound where a rule of the tables says so.
+/// What has just been added is the latest of all entries.
+void enter(SQLite::Database& database, const std::string& kind, int row)
+{
+    SQLite::Statement insert{database, "INSERT INTO entries (kind, row_id) VALUES (?, ?)"};
+    (Row{insert} << kind << row).insert();
+}
+
+/// One row of a table of the photo's history, which is an entry of that kind. Errors: NotFound where a rule of the
+/// tables says so.
 Result<void> append_row(SQLite::Database& database, const std::filesystem::path& file, home::PhotoId photo,
-                        const char* sql, const std::function<void(Row&)>& bind)
+                        const char* kind, const char* sql, const std::function<void(Row&)>& bind)
 {
     try {
         SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
@@ -93,6 +101,7 @@ Result<void> append_row(SQLite::Database& database, const std::filesystem::path&
         Row row{statement};
         bind(row);
         row.insert();
+        enter(database, kind, static_cast<int>(database.getLastInsertRowid()));
         transaction.commit();
         return {};
     } catch (const SQLite::Exception& thrown) {
@@ -108,7 +117,7 @@ Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> 
     auto& inside = *store_->inside_;
     try {
         SQLite::Transaction together{inside.database}; // Both tables as they were at one moment.
-        std::string query{kColumns};
+        std::string query{kPhotoColumns};
         if (plant) {
             query.append("WHERE id IN (SELECT photo_id FROM photo_plants_that_count WHERE plant_id = ?) ");
         }
@@ -150,7 +159,7 @@ Result<home::Photo> PhotoBook::photo(home::PhotoId id) const
     auto& inside = *store_->inside_;
     try {
         SQLite::Transaction together{inside.database};
-        std::string query{kColumns};
+        std::string query{kPhotoColumns};
         query.append("WHERE id = ?");
         SQLite::Statement row{inside.database, query};
         row.bind(1, id);
@@ -185,6 +194,12 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
         SQLite::Statement back{inside.database,
                                "INSERT INTO photo_withdrawals (photo_id, withdrawn, entered_at) SELECT ?1, 0, ?2 "
                                "WHERE ?1 NOT IN (SELECT id FROM photos_that_count)"};
+        // One whose coming was undone comes in anew, which is an entry of its own.
+        SQLite::Statement undone{inside.database,
+                                 "INSERT INTO photo_undos (photo_id, undone, entered_at) SELECT ?1, 0, ?2 WHERE coalesce("
+                                 "(SELECT undone FROM photo_undos WHERE photo_id = ?1 ORDER BY id DESC LIMIT 1), 0)"};
+        const auto added = [](SQLite::Statement& statement) { return statement.exec() > 0; };
+        const auto last = [&] { return static_cast<int>(inside.database.getLastInsertRowid()); };
         SQLite::Statement shows{inside.database,
                                 "INSERT INTO photo_plants (photo_id, plant_id, shows, entered_at) SELECT ?1, ?2, 1, ?3 "
                                 "WHERE NOT EXISTS (SELECT 1 FROM photo_plants_that_count "
@@ -197,7 +212,14 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
             const auto entered = calendar::to_text(photo.entered);
             if (one.was_known) {
                 one.id = known.getColumn(0).getInt();
-                (Row{back} << one.id << entered).insert();
+                Row{undone} << one.id << entered;
+                if (added(undone)) {
+                    enter(inside.database, "photo", one.id);
+                }
+                Row{back} << one.id << entered;
+                if (added(back)) {
+                    enter(inside.database, "photo_withdrawal", last());
+                }
             } else {
                 const int offset = photo.zone_offset ? static_cast<int>(photo.zone_offset->count()) : kNoOffset;
                 const auto degrees = [&](auto part) {
@@ -210,10 +232,14 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
                              << degrees([](const Position& at) { return at.latitude.degrees(); })
                              << degrees([](const Position& at) { return at.longitude.degrees(); }) << entered)
                     .insert();
-                one.id = static_cast<int>(inside.database.getLastInsertRowid());
+                one.id = last();
+                enter(inside.database, "photo", one.id);
             }
             for (const auto plant : photo.plants) {
-                (Row{shows} << one.id << plant << entered).insert();
+                Row{shows} << one.id << plant << entered;
+                if (added(shows) && one.was_known) { // What a new photo shows goes with it.
+                    enter(inside.database, "photo_plant", last());
+                }
             }
             kept.push_back(one);
         }
@@ -230,23 +256,92 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
 
 Result<void> PhotoBook::assign(home::PhotoId photo, home::PlantId plant, Shows shows, calendar::Instant now)
 {
-    return append_row(store_->inside_->database, store_->inside_->file, photo,
+    return append_row(store_->inside_->database, store_->inside_->file, photo, "photo_plant",
                       "INSERT INTO photo_plants (photo_id, plant_id, shows, entered_at) VALUES (?, ?, ?, ?)",
                       [&](Row& row) { row << photo << plant << int{shows == Shows::Yes} << calendar::to_text(now); });
 }
 
 Result<void> PhotoBook::date(home::PhotoId photo, std::chrono::local_seconds taken, calendar::Instant now)
 {
-    return append_row(store_->inside_->database, store_->inside_->file, photo,
+    return append_row(store_->inside_->database, store_->inside_->file, photo, "photo_date",
                       "INSERT INTO photo_dates (photo_id, taken_at, entered_at) VALUES (?, ?, ?)",
                       [&](Row& row) { row << photo << photo::to_text(taken) << calendar::to_text(now); });
 }
 
 Result<void> PhotoBook::withdraw(home::PhotoId photo, Withdrawn withdrawn, calendar::Instant now)
 {
-    return append_row(store_->inside_->database, store_->inside_->file, photo,
+    return append_row(store_->inside_->database, store_->inside_->file, photo, "photo_withdrawal",
                       "INSERT INTO photo_withdrawals (photo_id, withdrawn, entered_at) VALUES (?, ?, ?)",
                       [&](Row& row) { row << photo << int{withdrawn == Withdrawn::Yes} << calendar::to_text(now); });
+}
+
+Result<void> PhotoBook::turn_added(std::span<const home::PhotoId> photos, HouseholdStore::Direction direction,
+                                   calendar::Instant now)
+{
+    auto& inside = *store_->inside_;
+    const int undo = direction == HouseholdStore::Direction::Undo ? 1 : 0;
+    try {
+        SQLite::Transaction transaction{inside.database, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement turn{inside.database,
+                               "INSERT INTO photo_undos (photo_id, undone, entered_at) SELECT id, ?2, ?3 FROM photos "
+                               "WHERE id = ?1 AND ?2 <> coalesce((SELECT undone FROM photo_undos WHERE photo_id = ?1 "
+                               "ORDER BY id DESC LIMIT 1), 0)"};
+        SQLite::Statement known{inside.database, "SELECT 1 FROM photos WHERE id = ?"};
+        for (const auto photo : photos) {
+            known.reset();
+            known.bind(1, photo);
+            if (!known.executeStep()) {
+                return unknown_photo(photo);
+            }
+            (Row{turn} << photo << undo << calendar::to_text(now)).insert();
+        }
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<std::map<home::PlantId, home::PhotoId>> PhotoBook::pictures() const
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Statement rows{inside.database, "SELECT plant_id, photo_id FROM plant_pictures_that_count"};
+        std::map<home::PlantId, home::PhotoId> pictures;
+        while (rows.executeStep()) {
+            pictures.emplace(rows.getColumn(0).getInt(), rows.getColumn(1).getInt());
+        }
+        return pictures;
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<void> PhotoBook::choose_picture(home::PlantId plant, std::optional<home::PhotoId> photo, calendar::Instant now)
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Transaction transaction{inside.database, SQLite::TransactionBehavior::IMMEDIATE};
+        if (photo) {
+            SQLite::Statement shown{inside.database, "SELECT 1 FROM photo_plants_that_count WHERE photo_id = ? AND plant_id "
+                                                     "= ? AND photo_id IN (SELECT id FROM photos_that_count)"};
+            shown.bind(1, *photo);
+            shown.bind(2, plant);
+            if (!shown.executeStep()) {
+                return Error{ErrorCode::NotFound, "photo " + std::to_string(*photo) +
+                                                      " does not show that plant; assign it to the plant first"};
+            }
+        }
+        SQLite::Statement insert{inside.database,
+                                 "INSERT INTO plant_pictures (plant_id, photo_id, entered_at) VALUES (?, ?, ?)"};
+        (Row{insert} << plant << photo << calendar::to_text(now)).insert();
+        enter(inside.database, "plant_picture", static_cast<int>(inside.database.getLastInsertRowid()));
+        transaction.commit();
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return breaks_a_rule(thrown) ? Error{ErrorCode::NotFound, "there is no such plant; `lathhouse list plants` shows them"}
+                                     : error_of(thrown, inside.file);
+    }
 }
 
 Result<std::optional<home::PlantId>> PhotoBook::last_plant() const
@@ -254,6 +349,8 @@ Result<std::optional<home::PlantId>> PhotoBook::last_plant() const
     auto& inside = *store_->inside_;
     try {
         SQLite::Statement row{inside.database, "SELECT plant_id FROM photo_plants WHERE shows = 1 "
+                                               "AND NOT coalesce((SELECT undone FROM photo_plant_undos u WHERE "
+                                               "photo_plant_id = photo_plants.id ORDER BY u.id DESC LIMIT 1), 0) "
                                                "AND plant_id NOT IN (SELECT plant_id FROM gone_plants) "
                                                "ORDER BY id DESC LIMIT 1"};
         return row.executeStep() ? id_in(row.getColumn(0)) : std::optional<home::PlantId>{};

@@ -4,12 +4,14 @@
 #include "core/journal/household_store.h"
 
 #include <filesystem>
+#include <map>
 #include <span>
 #include <vector>
 
 namespace lathhouse::journal {
 
-/// The photos of a household. Every call is one short transaction; nothing is ever overwritten.
+/// The photos of a household. Every call is one short transaction; nothing is ever overwritten. What is done here is
+/// undone and redone in the order of entry with all else (HouseholdStore::turn_last).
 class PhotoBook {
 public:
     /// The store must outlive the book.
@@ -37,6 +39,15 @@ public:
     enum class Withdrawn { Yes, No };
     /// Takes a photo out of the lists, or brings it back; its file stays. Errors: NotFound, Locked, Unwritable.
     Result<void> withdraw(home::PhotoId photo, Withdrawn withdrawn, calendar::Instant now);
+    /// Undoes or redoes the coming of these photos, all or nothing; one that is so already stays so, whatever was entered
+    /// since. Errors: NotFound, Locked, Unwritable.
+    Result<void> turn_added(std::span<const home::PhotoId> photos, HouseholdStore::Direction direction,
+                            calendar::Instant now);
+    /// The photos that stand for plants, by plant. Errors: Damaged, Locked.
+    Result<std::map<home::PlantId, home::PhotoId>> pictures() const;
+    /// Has a photo stand for a plant, or its drawing again. Errors: NotFound where the photo is not in the lists or
+    /// does not show the plant, Locked, Unwritable.
+    Result<void> choose_picture(home::PlantId plant, std::optional<home::PhotoId> photo, calendar::Instant now);
     /// The plant that a photo was last assigned to; nullopt where none was. Errors: Damaged, Locked.
     Result<std::optional<home::PlantId>> last_plant() const;
 

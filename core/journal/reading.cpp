@@ -14,7 +14,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr int kBusyMilliseconds = 3000;
+constexpr int kWaitToReadMilliseconds = 3000;
 
 /// A path as a URI of SQLite ("Uniform Resource Identifiers", https://www.sqlite.org/uri.html): what has a meaning
 /// there is written as its number.
@@ -36,7 +36,7 @@ std::string uri_of(const fs::path& file)
 
 SQLite::Database opened(const std::string& name, int flags)
 {
-    SQLite::Database database{name, flags, kBusyMilliseconds};
+    SQLite::Database database{name, flags, kWaitToReadMilliseconds};
     SQLite::Statement{database, "SELECT count(*) FROM sqlite_schema"}.executeStep();
     return database;
 }

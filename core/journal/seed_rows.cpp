@@ -7,7 +7,7 @@
 namespace lathhouse::journal {
 namespace {
 
-Error unreadable(const std::filesystem::path& file, const std::string& what)
+Error unreadable_seeds(const std::filesystem::path& file, const std::string& what)
 {
     return {ErrorCode::Damaged, file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
 }
@@ -47,7 +47,7 @@ Result<home::SeedBook> read_book(SQLite::Database& database, const std::filesyst
     while (trays.executeStep()) {
         const auto sown = calendar::parse_date(trays.getColumn(2).getString());
         if (!sown) {
-            return unreadable(file, "a sowing");
+            return unreadable_seeds(file, "a sowing");
         }
         // A tray of a lot that is undone is undone with it.
         if (book.lot(trays.getColumn(1).getInt()) != nullptr) {
@@ -67,7 +67,7 @@ Result<home::SeedBook> read_book(SQLite::Database& database, const std::filesyst
     while (counts.executeStep()) {
         const auto on = calendar::parse_date(counts.getColumn(1).getString());
         if (!on) {
-            return unreadable(file, "a count of seedlings");
+            return unreadable_seeds(file, "a count of seedlings");
         }
         const home::TrayCount count{counts.getColumn(0).getInt(), *on, counts.getColumn(2).getInt(),
                                     counts.getColumn(3).getInt() != 0};

@@ -24,7 +24,7 @@ protected:
         auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", path("home")}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", path("home"), "--photos", "0"}).status, 0);
     }
     ~BackupCommands() override
     {

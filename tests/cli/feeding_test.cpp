@@ -15,7 +15,7 @@ class GrowingCommands : public testing::Test {
 protected:
     static void SetUpTestSuite()
     {
-        ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", folder().string()}).status, 0);
+        ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", folder().string(), "--photos", "0"}).status, 0);
     }
     static void TearDownTestSuite() { std::filesystem::remove_all(folder().parent_path()); }
     /// One of its own for each run, since tests run side by side.

@@ -166,7 +166,7 @@ TEST_F(GrowthCommand, ComparesSeveralPlants)
 TEST_F(GrowthCommand, AnswersForAPlantOfTheDemonstration)
 {
     const auto home = (folder_ / "home").string();
-    ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", home}).status, 0);
+    ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", home, "--photos", "0"}).status, 0);
     const auto plants = run_command({"--home", home, "--on", "2027-01-10", "list", "plants", "--json"}).json();
     int judged = 0;
     for (const auto& plant : plants["plants"]) {

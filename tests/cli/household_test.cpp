@@ -29,7 +29,7 @@ protected:
     std::string home() const { return (folder_ / "home").string(); }
     Ran demo(std::vector<std::string> more = {}) const
     {
-        std::vector<std::string> arguments{"--on", "2026-11-25", "demo", home()};
+        std::vector<std::string> arguments{"--on", "2026-11-25", "demo", home(), "--photos", "0"};
         arguments.insert(arguments.end(), more.begin(), more.end());
         return run_command(arguments);
     }

@@ -15,7 +15,7 @@ protected:
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_journal_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", (folder_ / "home").string()}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", (folder_ / "home").string(), "--photos", "0"}).status, 0);
     }
     ~Journal() override
     {

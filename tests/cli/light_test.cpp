@@ -161,7 +161,7 @@ protected:
 
 TEST_F(LightOfAHousehold, ComesFromTheSpotsOwnWindow)
 {
-    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home()}).status, 0);
+    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--photos", "0"}).status, 0);
     const auto ran = run_command({"--home", home(), "light", "--spot", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto year = ran.json()["months"];
@@ -175,7 +175,7 @@ TEST_F(LightOfAHousehold, ComesFromTheSpotsOwnWindow)
 }
 TEST_F(LightOfAHousehold, WithoutAWindowIsItsTwoFigures)
 {
-    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--plants", "5", "--spots", "3"}).status, 0);
+    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--plants", "5", "--spots", "3", "--photos", "0"}).status, 0);
     const auto ran = run_command({"--home", home(), "light", "--spot", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_TRUE(ran.json()["months"][0]["direct_sun_h"].is_null());

@@ -21,7 +21,7 @@ protected:
     void TearDown() override { std::filesystem::remove_all(folder_); }
     Ran demo(std::vector<std::string> more = {})
     {
-        std::vector<std::string> arguments{"--on", "2027-01-10", "demo", folder_.string()};
+        std::vector<std::string> arguments{"--on", "2027-01-10", "demo", folder_.string(), "--photos", "0"};
         arguments.insert(arguments.end(), more.begin(), more.end());
         return run_command(arguments);
     }

@@ -46,7 +46,7 @@ protected:
         all.insert(all.end(), arguments.begin(), arguments.end());
         return run_command(all);
     }
-    void make_home() const { ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", home()}).status, 0); }
+    void make_home() const { ASSERT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--photos", "0"}).status, 0); }
     nlohmann::json first_plant() const { return with_home({"list", "plants", "--json"}).json()["plants"][0]; }
 };
 
@@ -238,6 +238,42 @@ TEST_F(Photos, WrongRequestsAreSaidInOneLine)
         EXPECT_NE(ran.status, 0) << arguments.back();
         EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
     }
+}
+
+TEST_F(Photos, ThatCameInTogetherAreUndoneTogether)
+{
+    make_home();
+    fs::create_directories(file("inbox"));
+    photo::write_bytes(file("inbox/a.jpg"), photo::jpeg_with(photo::drawn_plant(160, 120, 3), photo::sample_exif()));
+    photo::write_bytes(file("inbox/b.jpg"), photo::jpeg_with(photo::drawn_plant(160, 120, 4), photo::sample_exif()));
+    const auto name = first_plant()["name"].get<std::string>();
+    ASSERT_EQ(with_home({"add", "photos", file("inbox"), "--plant", name}).status, 0);
+    EXPECT_EQ(with_home({"list", "photos", "--json"}).json()["photos"].size(), 2U);
+    const auto undone = with_home({"log", "undo"});
+    ASSERT_EQ(undone.status, 0) << undone.err;
+    EXPECT_NE(undone.out.find("2 photos came in"), std::string::npos) << undone.out;
+    EXPECT_EQ(with_home({"list", "photos", "--json"}).json()["photos"].size(), 0U);
+    const auto again = with_home({"log", "redo", "--json"});
+    ASSERT_EQ(again.status, 0) << again.err;
+    EXPECT_EQ(again.json()["redone"]["entry"], "photo");
+    EXPECT_EQ(again.json()["redone"]["kind"], "photos_added");
+    EXPECT_EQ(again.json()["redone"]["photos"].size(), 2U);
+    EXPECT_EQ(with_home({"list", "photos", "--json"}).json()["photos"].size(), 2U);
+}
+
+TEST_F(Photos, OfTheDemonstrationAreDrawnAndSound)
+{
+    for (const char* name : {"one", "two"}) {
+        const auto made = run_command({"--on", "2027-01-10", "demo", file(name), "--photos", "6", "--json"});
+        ASSERT_EQ(made.status, 0) << made.err;
+        EXPECT_EQ(made.json()["photos"], 6);
+        EXPECT_EQ(run_command({"--home", file(name), "check"}).status, 0);
+    }
+    const auto listed = [&](const char* name) {
+        return run_command({"--home", file(name), "list", "photos", "--json"}).json()["photos"].dump();
+    };
+    EXPECT_EQ(listed("one"), listed("two")); // To the bit: the digests are the same.
+    EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", file("none"), "--plants", "3", "--json"}).json()["photos"], 0);
 }
 
 } // namespace

@@ -23,7 +23,7 @@ protected:
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_place_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-11-25", "demo", home()}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--photos", "0"}).status, 0);
     }
     ~PlaceCommand() override
     {

@@ -19,7 +19,7 @@ protected:
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_round_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-05-10", "demo", (folder_ / "home").string()}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2027-05-10", "demo", (folder_ / "home").string(), "--photos", "0"}).status, 0);
     }
     ~RoundCommand() override
     {

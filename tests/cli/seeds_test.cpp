@@ -19,7 +19,7 @@ protected:
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
         // Without a past, so that lots and trays are numbered from 1.
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--years", "0"}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--years", "0", "--photos", "0"}).status, 0);
     }
     ~SeedCommands() override
     {

@@ -22,7 +22,7 @@ protected:
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_tonight_XXXXXX").string();
         EXPECT_NE(mkdtemp(pattern.data()), nullptr);
         folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", home()}).status, 0);
+        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", home(), "--photos", "0"}).status, 0);
     }
     ~Tonight() override
     {
@@ -314,7 +314,7 @@ TEST_F(TonightWithReadings, MovesUseTheLearnedOffset)
     const auto with = ask({"moves", "--json"}, "2026-09-25");
     ASSERT_EQ(with.status, 0) << with.err;
     const auto other = (folder_ / "other").string();
-    ASSERT_EQ(run_command({"--on", "2026-09-10", "demo", other}).status, 0);
+    ASSERT_EQ(run_command({"--on", "2026-09-10", "demo", other, "--photos", "0"}).status, 0);
     const auto without = run_command({"--home", other, "--on", "2026-09-25", "moves", "--json"});
     EXPECT_NE(with.json()["plants"], without.json()["plants"]);
     EXPECT_GE(last_out(with.json()), last_out(without.json()));

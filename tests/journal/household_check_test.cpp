@@ -84,12 +84,41 @@ TEST_F(Checks, FindsWhatIsWrongWithPhotos)
     EXPECT_EQ(all.size(), 3U);
 }
 
+TEST_F(Checks, FindsAMeasurementWhosePhotoIsUnknown)
+{
+    const auto known = put(path_of("known"), "known");
+    {
+        SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
+        database.exec("INSERT INTO photos (sha256, extension, size_bytes, width_px, height_px, taken_at, taken_from, "
+                      "original_name, entered_at) VALUES ('" + sha256_of("known") +
+                      "', 'jpg', 1, 1, 1, '2027-01-01T12:00:00', 'given', 'x', '2027-01-01T00:00:00Z')");
+        int id = 80'000;
+        for (const char* content : {"known", "lost", "undone"}) {
+            database.exec("INSERT INTO measurements (id, plant_id, kind, unit, measured_on, time_zone, value, repeats, "
+                          "method, measured_by, mix, photo_sha256, note, entered_at) VALUES (" + std::to_string(++id) +
+                          ", 1, 'height', 'cm', '2027-01-01', '', 20, '[20]', 'photo', '', '', '" + sha256_of(content) +
+                          "', '', '2027-01-01T00:00:00Z')");
+        }
+        database.exec("INSERT INTO measurement_undos (measurement_id, undone, entered_at) VALUES (80003, 1, "
+                      "'2027-01-01T00:00:00Z')");
+    }
+    const auto report = check_household(home());
+    ASSERT_TRUE(report) << report.error().message;
+    ASSERT_EQ(report->findings.size(), 1U);
+    EXPECT_EQ(report->findings.front().kind, FindingKind::MeasuredPhotoUnknown);
+    EXPECT_EQ(report->findings.front().where, "measurements, row 80002");
+    EXPECT_THAT(report->findings.front().what, HasSubstr(sha256_of("lost")));
+    EXPECT_FALSE(report->sound());
+}
+
 TEST_F(Checks, AHouseholdFromBeforePhotosIsCheckedToo)
 {
     {
         SQLite::Database database{file().string(), SQLite::OPEN_READWRITE};
-        database.exec("DROP VIEW photos_that_count; DROP VIEW photo_plants_that_count; DROP TABLE photo_dates; "
-                      "DROP TABLE photo_plants; DROP TABLE photo_withdrawals; DROP TABLE photos; PRAGMA user_version = 10");
+        database.exec("DROP VIEW photos_that_count; DROP VIEW photo_plants_that_count; DROP VIEW plant_pictures_that_count; "
+                      "DROP VIEW entry_states; DROP TABLE photo_undos; DROP TABLE photo_date_undos; "
+                      "DROP TABLE photo_plant_undos; DROP TABLE photo_withdrawal_undos; DROP TABLE plant_picture_undos; "
+                      "DROP TABLE plant_pictures; DROP TABLE photo_dates; DROP TABLE photo_plants; DROP TABLE photo_withdrawals; DROP TABLE photos; PRAGMA user_version = 10");
     }
     put(path_of("a"), "a");
     const auto report = check_household(home());

@@ -58,6 +58,14 @@ std::vector<home::Measurement> demonstration_measurements(calendar::Date today)
     return measurements;
 }
 
+std::vector<home::DemonstrationPhoto> demonstration_pictures(calendar::Date today)
+{
+    const home::DemonstrationOptions options{.today = today};
+    const auto shown = home::demonstration(options);
+    return shown ? home::demonstration_photos(options, *shown, home::tell_story(options, *shown))
+                 : std::vector<home::DemonstrationPhoto>{};
+}
+
 plan::HouseholdFacts with_harm(plan::HouseholdFacts facts, calendar::Date today)
 {
     const home::DemonstrationOptions options{.today = today};

@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 #include "core/calendar/date.h"
+#include "core/home/demonstration_photos.h"
 #include "core/home/measurement.h"
 #include "core/plan/round_parts.h"
 
@@ -15,6 +16,8 @@ Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today);
 
 /// What was measured of its plants.
 std::vector<home::Measurement> demonstration_measurements(calendar::Date today);
+/// Drawn pictures of its plants.
+std::vector<home::DemonstrationPhoto> demonstration_pictures(calendar::Date today);
 /// The same with weed-killer that drifted over two plants, so that there is growth to be judged.
 plan::HouseholdFacts with_harm(plan::HouseholdFacts facts, calendar::Date today);
 

@@ -44,7 +44,7 @@ void DemonstrationRound::renew(const QString& kind)
             of.events.clear();
         } else if (kind == QLatin1String("cold")) {
             of = models::with_cold_night(std::move(of), kToday);
-        } else if (kind == QLatin1String("harm")) {
+        } else if (kind == QLatin1String("harm") || kind == QLatin1String("photos")) {
             of = models::with_harm(std::move(of), kToday);
         } else if (kind == QLatin1String("seeds")) {
             of = models::with_seeds(std::move(of), kToday);
@@ -52,7 +52,9 @@ void DemonstrationRound::renew(const QString& kind)
         const auto household = std::make_shared<models::MemoryHousehold>(std::move(of));
         source = models::round_in_memory(household);
         door = models::door_to_memory(household);
-        plants = models::plants_in_memory(household, models::demonstration_measurements(kToday));
+        plants = models::plants_in_memory(household, models::demonstration_measurements(kToday),
+                                          kind == QLatin1String("photos") ? models::demonstration_pictures(kToday)
+                                                                          : std::vector<home::DemonstrationPhoto>{});
     }
     const models::TodayLook look{
         kToday, models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};

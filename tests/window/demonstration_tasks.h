@@ -38,7 +38,7 @@ public:
     QString error() const { return error_; }
 
     /// A round as at the start; "empty" has no plants, "broken" cannot be read, "cold" has a cold night ahead,
-    /// "seeds" has lots of seed, "harm" has growth to be judged.
+    /// "seeds" has lots of seed, "harm" has growth to be judged, "photos" drawn photos besides.
     Q_INVOKABLE void renew(const QString& kind = {});
     Q_INVOKABLE bool isDone(int row) const;
     Q_INVOKABLE QString taskOf(int row) const;

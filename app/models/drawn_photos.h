@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/home/demonstration_photos.h"
+#include "core/home/photo_change.h"
+
+#include <QTemporaryDir>
+
+#include <filesystem>
+#include <map>
+#include <mutex>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// The photos of a household in memory: drawn into a folder of their own when they are looked at, which goes with them.
+/// Several threads may use it at once.
+class DrawnPhotos {
+public:
+    DrawnPhotos(std::vector<home::DemonstrationPhoto> drawn, home::Household household);
+
+    std::vector<home::Photo> photos() const; ///< Oldest first.
+    std::map<home::PlantId, home::PhotoId> pictures() const;
+    /// What is done is kept in the order it was done in, and only the last of it can be taken back.
+    void change(const home::PhotoChange& change);
+    void take_back(const home::PhotoChange& change);
+    /// Errors: NotFound, Unwritable.
+    Result<std::filesystem::path> file(const home::Photo& photo) const;
+
+private:
+    mutable std::mutex guard_;
+    std::vector<home::DemonstrationPhoto> drawn_; ///< By the number of the photo, from 1.
+    home::Household household_;
+    std::vector<home::Photo> photos_;
+    std::vector<home::PhotoChange> changes_;
+    QTemporaryDir folder_;
+};
+
+} // namespace lathhouse::models

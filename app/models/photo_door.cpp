@@ -1,0 +1,102 @@
+#include "app/models/photo_door.h"
+
+#include "core/journal/household_store.h"
+#include "core/journal/photo_book.h"
+
+#include <algorithm>
+#include <thread>
+#include <utility>
+
+namespace lathhouse::models {
+
+namespace {
+
+/// Folders stand for the photos in and below them; what is neither is kept, so that it is refused by name.
+std::vector<std::filesystem::path> all_files(const std::vector<std::filesystem::path>& chosen)
+{
+    std::vector<std::filesystem::path> files;
+    for (const auto& path : chosen) {
+        const auto found = journal::photo_files_in(path);
+        if (found) {
+            files.insert(files.end(), found->begin(), found->end());
+        } else {
+            files.push_back(path);
+        }
+    }
+    return files;
+}
+
+} // namespace
+
+PhotoDoor photos_in_folder(std::filesystem::path folder)
+{
+    PhotoDoor door;
+    door.file = [folder](const home::Photo& photo) -> Result<std::filesystem::path> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        return journal::PhotoBook{*store}.file_of(photo);
+    };
+    door.import = [folder](const std::vector<std::filesystem::path>& chosen, home::PlantId plant,
+                           calendar::Instant entered, const journal::ImportProgress& progress,
+                           const std::atomic<bool>& stop) -> Result<journal::ImportReport> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        const auto household = store->load();
+        if (!household) {
+            return household.error();
+        }
+        // One processor stays for the window.
+        const unsigned processors = std::max(2U, std::thread::hardware_concurrency());
+        const journal::ImportWishes wishes{.plants = [plant](const std::filesystem::path&) { return std::vector{plant}; },
+                                           .taken = {},
+                                           .time_zone = household->place.time_zone,
+                                           .entered = entered,
+                                           .workers = processors - 1};
+        const auto files = all_files(chosen);
+        return journal::import_photos(*store, files, wishes, progress, stop);
+    };
+    return door;
+}
+
+PhotoDoor no_photos(Error why)
+{
+    return {.file = [why](const home::Photo&) -> Result<std::filesystem::path> { return why; },
+            .import = [why](const std::vector<std::filesystem::path>&, home::PlantId, calendar::Instant,
+                            const journal::ImportProgress&,
+                            const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; }};
+}
+
+Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change)
+{
+    using enum home::PhotoChangeKind;
+    journal::PhotoBook book{store};
+    const bool needs_plant = change.kind == Assigned || change.kind == TakenOff || change.kind == Chosen ||
+                             change.kind == DrawingChosen;
+    if ((needs_plant && !change.plant) || (change.photos.empty() && change.kind != DrawingChosen)) {
+        return Error{ErrorCode::WrongUsage, "this says neither which photo nor which plant"};
+    }
+    switch (change.kind) {
+    case Assigned:
+        return book.assign(change.photos.front(), *change.plant, journal::PhotoBook::Shows::Yes, change.entered);
+    case TakenOff:
+        return book.assign(change.photos.front(), *change.plant, journal::PhotoBook::Shows::No, change.entered);
+    case Withdrawn:
+        return book.withdraw(change.photos.front(), journal::PhotoBook::Withdrawn::Yes, change.entered);
+    case BroughtBack:
+        return book.withdraw(change.photos.front(), journal::PhotoBook::Withdrawn::No, change.entered);
+    case Chosen:
+        return book.choose_picture(*change.plant, change.photos.front(), change.entered);
+    case DrawingChosen:
+        return book.choose_picture(*change.plant, {}, change.entered);
+    case Added:
+    case Dated:
+        break;
+    }
+    return Error{ErrorCode::WrongUsage, "photos come in by an import, and are dated by `lathhouse photo date`"};
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/home/photo_change.h"
+#include "core/journal/photo_import.h"
+
+#include <atomic>
+#include <filesystem>
+#include <functional>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// Where the pages read photos and bring new ones in; as PlantDoor, whose folder it shares.
+struct PhotoDoor {
+    /// The unaltered file of a photo.
+    std::function<Result<std::filesystem::path>(const home::Photo&)> file;
+    /// Takes files and what lies in folders in, for one plant; as journal::import_photos. Errors: as opening the
+    /// household.
+    std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, home::PlantId,
+                                                calendar::Instant entered, const journal::ImportProgress&,
+                                                const std::atomic<bool>& stop)>
+        import;
+};
+
+/// Photos of the household in a folder.
+PhotoDoor photos_in_folder(std::filesystem::path folder);
+/// None can be read or brought in; everything gives that error.
+PhotoDoor no_photos(Error why);
+
+/// Does what is said to photos of an open household. Errors: as PhotoBook; WrongUsage for Added, which an import does.
+Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change);
+
+} // namespace lathhouse::models

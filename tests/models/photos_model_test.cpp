@@ -1,0 +1,372 @@
+#include "app/models/plant_model.h"
+#include "core/home/demonstration_photos.h"
+#include "core/journal/household_store.h"
+#include "core/journal/photo_book.h"
+#include "core/photo/drawn_plant.h"
+#include "core/photo/encode.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+
+namespace lathhouse::models {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A household in a folder whose first plant has no photo yet, and a folder with files to bring in.
+class PhotosOfAPlant : public testing::Test {
+protected:
+    PhotosOfAPlant()
+    {
+        auto pattern = (fs::temp_directory_path() / "lathhouse_photos_XXXXXX").string();
+        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
+        root_ = pattern;
+        EXPECT_TRUE(journal::HouseholdStore::create(home(), plain_facts().as_told, plain_facts().events));
+        fs::create_directories(inbox());
+        plant_ = plain_facts().as_told.plants[0].id;
+        plants_ = std::make_unique<PlantsModel>(
+            plants_in_folder(home(), []() -> Result<plan::HouseholdFacts> { return plain_facts(); }), british_look());
+        page_ = std::make_unique<PlantModel>(*plants_);
+        plants_->start();
+        plants_->openId(plant_);
+        settle();
+    }
+    ~PhotosOfAPlant() override
+    {
+        page_.reset();
+        plants_.reset();
+        std::error_code failure;
+        fs::remove_all(root_, failure);
+    }
+    fs::path home() const { return root_ / "home"; }
+    fs::path inbox() const { return root_ / "inbox"; }
+    QUrl write(const std::string& name, unsigned seed, const char* taken = "2026-05-01T10:00:00") const
+    {
+        photo::DrawnPlant drawn;
+        drawn.seed = seed;
+        photo::Exif exif;
+        exif.taken = photo::parse_local_time(taken).value();
+        exif.camera = "Invented Pocket 3";
+        const auto bytes = photo::with_exif(photo::encode_jpeg(photo::drawn_plant(drawn, 160, 120)).value(), photo::make_exif(exif));
+        return put(name, {bytes.begin(), bytes.end()});
+    }
+    QUrl put(const std::string& name, const std::string& content) const
+    {
+        std::ofstream{inbox() / name, std::ios::binary} << content;
+        return QUrl::fromLocalFile(QString::fromStdString((inbox() / name).string()));
+    }
+    void settle()
+    {
+        wait_for(*page_->coming());
+        wait_for(*plants_);
+        wait_for(*page_);
+        wait_for(*page_->album());
+        wait_for(*page_->measure());
+    }
+    void bring(const QList<QUrl>& files)
+    {
+        ASSERT_TRUE(page_->coming()->add(files, plant_));
+        settle();
+    }
+    std::size_t kept() const
+    {
+        auto store = journal::HouseholdStore::open(home()).value();
+        return journal::PhotoBook{store}.photos()->size();
+    }
+    PhotosModel& album() { return *page_->album(); }
+
+    fs::path root_;
+    home::PlantId plant_ = 0;
+    std::unique_ptr<PlantsModel> plants_;
+    std::unique_ptr<PlantModel> page_;
+};
+
+TEST_F(PhotosOfAPlant, ComeInWithTheRefusedNamedAndCanBeTakenBack)
+{
+    const auto sound = write("a.jpg", 1);
+    bring({sound, put("broken.jpg", "no photo at all"), write("b.jpg", 2)});
+    EXPECT_EQ(kept(), 2U);
+    EXPECT_EQ(page_->photos()->rowCount(), 2);
+    EXPECT_EQ(album().count(), 2);
+    ASSERT_EQ(page_->coming()->refused()->rowCount(), 1);
+    EXPECT_EQ(page_->coming()->refused()->at(0, "name").toString(), "broken.jpg");
+    EXPECT_FALSE(page_->coming()->refused()->at(0, "reason").toString().isEmpty());
+    EXPECT_TRUE(plants_->said().contains("2 photographs came in. 1 was not taken."));
+    bring({sound});
+    EXPECT_TRUE(plants_->said().contains("1 was known already")) << plants_->said().toStdString();
+    plants_->undo();
+    settle();
+    EXPECT_EQ(kept(), 0U);
+    EXPECT_EQ(album().count(), 0);
+    plants_->redo();
+    settle();
+    EXPECT_EQ(album().count(), 2);
+}
+
+TEST_F(PhotosOfAPlant, AFolderIsTakenInWithAllBelowIt)
+{
+    write("a.jpg", 1);
+    fs::create_directories(inbox() / "deep");
+    write("deep/b.jpg", 2);
+    bring({QUrl::fromLocalFile(QString::fromStdString(inbox().string()))});
+    EXPECT_EQ(kept(), 2U);
+}
+
+TEST_F(PhotosOfAPlant, OnlyFilesOfThisComputerComeIn)
+{
+    EXPECT_FALSE(page_->coming()->add({QUrl("https://example.org/a.jpg")}, plant_));
+    EXPECT_FALSE(page_->coming()->error().isEmpty());
+    EXPECT_FALSE(page_->coming()->add({}, plant_));
+    bring({QUrl::fromLocalFile("/nowhere/at/all.jpg")});
+    EXPECT_EQ(page_->coming()->refused()->rowCount(), 1);
+    EXPECT_EQ(kept(), 0U);
+}
+
+TEST_F(PhotosOfAPlant, StoppedKeepsWhatIsDone)
+{
+    QList<QUrl> files;
+    for (unsigned seed = 1; seed <= 40; ++seed) {
+        files.append(write("p" + std::to_string(seed) + ".jpg", seed));
+    }
+    QSignalSpy progress(page_->coming(), &PhotoImportModel::progressChanged);
+    ASSERT_TRUE(page_->coming()->add(files, plant_));
+    EXPECT_TRUE(page_->coming()->running());
+    EXPECT_FALSE(page_->coming()->add(files, plant_)); // One at a time.
+    ASSERT_TRUE(QTest::qWaitFor([&] { return page_->coming()->done() > 0 || !page_->coming()->running(); }, 30'000));
+    page_->coming()->stop();
+    settle();
+    EXPECT_FALSE(page_->coming()->running());
+    EXPECT_GT(progress.count(), 1);
+    EXPECT_EQ(kept(), static_cast<std::size_t>(album().count()));
+    EXPECT_GT(album().count(), 0);
+    bring(files);
+    EXPECT_EQ(kept(), 40U);
+}
+
+TEST_F(PhotosOfAPlant, AreWalkedFromTheNewestAndHeldWithinThoseThereAre)
+{
+    bring({write("b.jpg", 2, "2026-05-01T10:00:00"), write("a.jpg", 1, "2025-05-01T10:00:00"), write("c.jpg", 3, "2026-05-10T10:00:00")});
+    EXPECT_EQ(album().current(), 2);
+    EXPECT_EQ(album().place(), "3 of 3");
+    album().setCurrent(7);
+    EXPECT_EQ(album().current(), 2);
+    album().setCurrent(-4);
+    EXPECT_EQ(album().current(), 0);
+    EXPECT_TRUE(album().date().contains("2025"));
+    album().open(0);
+    settle();
+    EXPECT_EQ(album().view(), PhotosModel::One);
+    EXPECT_EQ(album().image().size(), QSize(160, 120));
+    EXPECT_EQ(album().facts()->at(1, "words").toString(), "Invented Pocket 3");
+    album().openTwo();
+    settle();
+    EXPECT_EQ(album().view(), PhotosModel::Two);
+    EXPECT_FALSE(album().otherImage().isNull());
+    EXPECT_TRUE(album().changesNote().contains("374 days apart")) << album().changesNote().toStdString();
+    album().close();
+    EXPECT_EQ(album().view(), PhotosModel::Closed);
+    EXPECT_TRUE(album().image().isNull());
+}
+
+TEST_F(PhotosOfAPlant, StandForThePlantAndAreTakenOffIt)
+{
+    bring({write("a.jpg", 1)});
+    EXPECT_FALSE(album().isPicture());
+    album().choosePicture();
+    settle();
+    EXPECT_TRUE(album().isPicture());
+    plants_->undo();
+    settle();
+    EXPECT_FALSE(album().isPicture());
+    const auto second = plain_facts().as_told.plants[1].id;
+    album().assignTo(second);
+    settle();
+    album().takeOff();
+    settle();
+    EXPECT_EQ(album().count(), 0);
+    plants_->openId(second);
+    settle();
+    EXPECT_EQ(album().count(), 1);
+    plants_->openId(plant_);
+    plants_->undo();
+    settle();
+    EXPECT_EQ(album().count(), 1);
+}
+
+TEST_F(PhotosOfAPlant, ListsArePlainModels)
+{
+    bring({write("a.jpg", 1), write("b.jpg", 2)});
+    for (SheetRows* rows : {album().facts(), album().changes(), album().others(), page_->coming()->refused(), page_->measure()->rows()}) {
+        QAbstractItemModelTester tester(rows, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    }
+}
+
+TEST_F(PhotosOfAPlant, FileThatIsGoneIsSaid)
+{
+    bring({write("a.jpg", 1)});
+    fs::remove_all(home() / "photos");
+    album().open(0);
+    settle();
+    EXPECT_FALSE(album().error().isEmpty());
+    EXPECT_TRUE(album().image().isNull());
+}
+
+/// The demonstration's lemon in memory: pictures that are true to their ruler.
+class MeasuringInPhotos : public testing::Test {
+protected:
+    MeasuringInPhotos()
+    {
+        const home::DemonstrationOptions options{.today = kShownToday};
+        const auto made = home::demonstration(options).value();
+        for (auto& one : home::demonstration_photos(options, made, home::tell_story(options, made))) {
+            if (one.plant == kLemon) {
+                drawn_.push_back(one);
+            }
+        }
+        plants_ = std::make_unique<PlantsModel>(
+            plants_in_memory(std::make_shared<MemoryHousehold>(plain_facts()), demonstration_measurements(kShownToday), drawn_),
+            british_look());
+        page_ = std::make_unique<PlantModel>(*plants_);
+        plants_->start();
+        plants_->openId(kLemon);
+        settle();
+        page_->album()->open(0);
+        page_->album()->openMeasuring();
+        settle();
+    }
+    void settle()
+    {
+        wait_for(*plants_);
+        wait_for(*page_);
+        wait_for(*page_->album());
+        wait_for(*page_->measure());
+    }
+    MeasureModel& measure() { return *page_->measure(); }
+    photo::DrawnPlaces places() const
+    {
+        return photo::drawn_places(drawn_.back().drawn, 640, 480, drawn_.back().reach_cm);
+    }
+    void set_all(double by = 0.0)
+    {
+        const auto at = places();
+        for (const auto& point : {at.ruler_bottom, at.ruler_top, at.rim, at.top}) {
+            measure().place(point.x, point.y + by, 0.1);
+        }
+    }
+    static constexpr home::PlantId kLemon = 3;
+    std::vector<home::DemonstrationPhoto> drawn_;
+    std::unique_ptr<PlantsModel> plants_;
+    std::unique_ptr<PlantModel> page_;
+};
+
+TEST_F(MeasuringInPhotos, LengthIsTrueToTheRuler)
+{
+    EXPECT_FALSE(measure().image().isNull());
+    EXPECT_FALSE(measure().canKeep());
+    measure().setKnownSize("40");
+    set_all();
+    EXPECT_TRUE(measure().canKeep());
+    EXPECT_EQ(measure().result(), QString::number(drawn_.back().drawn.height_cm, 'f', 1) + " cm");
+    EXPECT_TRUE(measure().range().contains("9 in 10"));
+    // The last reading of the same kind, and by how much it changed.
+    ASSERT_EQ(measure().rows()->rowCount(), 2);
+    EXPECT_TRUE(measure().rows()->at(0, "name").toString().startsWith("Last reading"));
+    EXPECT_TRUE(measure().rows()->at(1, "note").toString().contains("real"));
+}
+
+TEST_F(MeasuringInPhotos, CommaAndWrongSizesAreUnderstood)
+{
+    set_all();
+    measure().setKnownSize("40,0 cm");
+    EXPECT_FALSE(measure().knownWrong());
+    EXPECT_TRUE(measure().canKeep());
+    for (const char* wrong : {"0", "-3", "long", "5000"}) {
+        measure().setKnownSize(wrong);
+        EXPECT_TRUE(measure().knownWrong()) << wrong;
+        EXPECT_FALSE(measure().canKeep()) << wrong;
+    }
+}
+
+TEST_F(MeasuringInPhotos, RepeatsGiveMeanAndAreKeptWithTheirPhoto)
+{
+    measure().setKnownSize("40");
+    set_all();
+    measure().tryAgain();
+    EXPECT_FALSE(measure().isSet(MeasureModel::A));
+    set_all();
+    measure().nudge(0.0, -4.0); // Point 2, four pixels higher.
+    EXPECT_EQ(measure().rows()->at(0, "name").toString(), "Try 1");
+    EXPECT_EQ(measure().rows()->at(2, "name").toString(), "Mean of 2");
+    const auto before = plants_->facts().ground->book.measurements.size();
+    ASSERT_TRUE(measure().keep(""));
+    settle();
+    const auto& all = plants_->facts().ground->book.measurements;
+    ASSERT_EQ(all.size(), before + 1);
+    const auto kept = std::ranges::find_if(all, [](const home::Measurement& of) { return of.photo.has_value(); });
+    ASSERT_NE(kept, all.end());
+    EXPECT_EQ(kept->method, home::MeasurementMethod::Photo);
+    EXPECT_EQ(kept->repeats.size(), 2U);
+    EXPECT_GT(kept->repeats[1], kept->repeats[0]);
+    EXPECT_EQ(kept->measured, drawn_.back().taken);
+    plants_->undo();
+    settle();
+    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before);
+}
+
+TEST_F(MeasuringInPhotos, KeysMovePointsAndTakeThemBack)
+{
+    measure().nudge(0.0, 0.0); // Not set yet: it appears in the middle.
+    EXPECT_EQ(measure().at(MeasureModel::A), QPointF(320, 240));
+    measure().nudge(-10.0, 1.0);
+    EXPECT_EQ(measure().at(MeasureModel::A), QPointF(310, 241));
+    EXPECT_TRUE(measure().step(1));
+    measure().nudge(5.0, 0.0);
+    EXPECT_TRUE(measure().isSet(MeasureModel::B));
+    EXPECT_TRUE(measure().step(1));
+    EXPECT_TRUE(measure().step(1));
+    EXPECT_FALSE(measure().step(1)); // Tab leaves the photograph.
+    measure().takeBack();
+    EXPECT_FALSE(measure().isSet(MeasureModel::B));
+    EXPECT_TRUE(measure().isSet(MeasureModel::A));
+    measure().takeBack();
+    measure().takeBack();
+    EXPECT_FALSE(measure().isSet(MeasureModel::A));
+    measure().nudge(-9000.0, 9000.0);
+    EXPECT_EQ(measure().at(measure().chosen()), QPointF(0, 480)); // Held within the photograph.
+}
+
+TEST_F(MeasuringInPhotos, GreenShareOfAnOutlineIsKeptWithTheYellow)
+{
+    measure().setMode(MeasureModel::Green);
+    for (const auto& corner : places().crown) {
+        measure().place(corner.x, corner.y, 0.1);
+        settle();
+    }
+    EXPECT_EQ(measure().corners(), static_cast<int>(places().crown.size()));
+    EXPECT_TRUE(measure().canKeep());
+    EXPECT_TRUE(measure().result().contains("green"));
+    const auto before = plants_->facts().ground->book.measurements.size();
+    ASSERT_TRUE(measure().keep(""));
+    settle();
+    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before + 2);
+}
+
+TEST_F(MeasuringInPhotos, AValueCanBeTypedInstead)
+{
+    EXPECT_FALSE(measure().keep(""));
+    EXPECT_FALSE(measure().error().isEmpty());
+    EXPECT_FALSE(measure().keep("tall"));
+    const auto before = plants_->facts().ground->book.measurements.size();
+    ASSERT_TRUE(measure().keep("27,3"));
+    settle();
+    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before + 1);
+    EXPECT_TRUE(plants_->said().contains("27.3 cm")) << plants_->said().toStdString();
+}
+
+} // namespace
+} // namespace lathhouse::models

@@ -1,0 +1,243 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// Photographs of a plant by mouse and by keyboard: walking, side by side, measuring.
+Item {
+    id: root
+    width: 1256
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    PlantsPage {
+        id: page
+        anchors.fill: parent
+        plants: household.plants
+        plant: household.plant
+        narrow: false
+        wide: false
+        focus: true
+    }
+    TestCase {
+        name: "Photos"
+        when: windowShown
+
+        readonly property int lemon: 3
+
+        function init(): void {
+            failOnWarning(/.?/);
+            root.width = 1256;
+            root.height = 744;
+            page.narrow = false;
+            Theme.textPercent = 100;
+            Theme.scheme = "light";
+            household.renew("photos");
+            household.plants.start();
+            household.plants.openId(lemon);
+            settle();
+            named("plantPage").forceActiveFocus();
+        }
+        function cleanup(): void {
+            Theme.scheme = "light";
+            Theme.textPercent = 100;
+        }
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+        function settle(): void {
+            tryCompare(household.plants, "working", false, 30000);
+            tryCompare(household.plant, "working", false, 30000);
+            tryCompare(household.plant.album, "working", false, 30000);
+            tryCompare(household.plant.measure, "working", false, 30000);
+        }
+        // Where pictures are written to be looked at; nowhere in the usual run.
+        readonly property string pictureFolder: ""
+        function picture(name: string): void {
+            if (pictureFolder !== "")
+                grabImage(page).save(pictureFolder + "/" + name + ".png");
+        }
+        function openMeasuring(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            tryCompare(named("photoPage"), "activeFocus", true);
+            keyClick(Qt.Key_M);
+            settle();
+            verify(named("measurePage").visible);
+            tryCompare(named("measurePicture"), "activeFocus", true);
+        }
+
+        function test_stripIsWalkedAndAPhotographOpened(): void {
+            const strip = named("photoStrip") as PhotoStrip;
+            const last = household.plant.photos.count - 1;
+            verify(last > 2);
+            compare(strip.current, last);
+            keyClick(Qt.Key_Left);
+            compare(strip.current, last - 1);
+            keyClick(Qt.Key_Right);
+            keyClick(Qt.Key_Right);
+            compare(strip.current, last);
+            picture("strip");
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("photoPage").visible);
+            verify(!named("plantPage").visible);
+            tryCompare(named("photoPage"), "activeFocus", true);
+            compare(household.plant.album.current, household.plant.album.count - 1);
+            keyClick(Qt.Key_Left);
+            settle();
+            compare(household.plant.album.current, household.plant.album.count - 2);
+            picture("photo");
+            keyClick(Qt.Key_Escape);
+            verify(named("plantPage").visible);
+            tryCompare(named("plantPage"), "activeFocus", true);
+            mouseClick(named("stripPhoto0"));
+            settle();
+            verify(named("photoPage").visible);
+            compare(household.plant.album.current, 0);
+        }
+
+        function test_twoLieSideBySideWithWhatChanged(): void {
+            keyClick(Qt.Key_B);
+            settle();
+            verify(named("otherPhoto").visible);
+            verify(household.plant.album.changes.count > 0);
+            tryCompare(named("photoPage"), "activeFocus", true);
+            const before = household.plant.album.other;
+            keyClick(Qt.Key_Right, Qt.ShiftModifier);
+            settle();
+            compare(household.plant.album.other, before + 1);
+            picture("side-by-side");
+            keyClick(Qt.Key_B);
+            verify(!named("otherPhoto").visible);
+            keyClick(Qt.Key_Escape);
+            verify(named("plantPage").visible);
+        }
+
+        function test_aPhotographStandsForItsPlantAndIsTakenOff(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            const count = household.plant.album.count;
+            mouseClick(named("choosePicture"));
+            settle();
+            verify(household.plant.album.isPicture);
+            mouseClick(named("takeOffPhoto"));
+            settle();
+            compare(household.plant.album.count, count - 1);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            compare(household.plant.album.count, count);
+        }
+
+        function test_lengthIsMeasuredByMouse(): void {
+            openMeasuring();
+            const field = named("knownSize") as SheetField;
+            mouseClick(field);
+            keyClick(Qt.Key_4);
+            keyClick(Qt.Key_0);
+            keyClick(Qt.Key_Return);
+            verify(named("measurePicture").activeFocus);
+            const pointer = named("measurePointer");
+            const pane = named("measurePane") as PhotoPane;
+            const scale = pane.place.width / 640;
+            // Ends of the ruler, the pot's rim and the highest leaf, as pixels of the drawn photograph.
+            for (const of of [[351, 450], [351, 312], [281, 374], [281, 71]])
+                mouseClick(pointer, pane.x + pane.place.x + of[0] * scale, pane.y + pane.place.y + of[1] * scale);
+            const measure = household.plant.measure;
+            verify(measure.canKeep);
+            fuzzyCompare(parseFloat(measure.result), 88, 4); // What the story tells of the lemon that day.
+            verify(named("glass").visible);
+            picture("measure-light");
+            const result = measure.result;
+            const top = Qt.point(pane.x + pane.place.x + 281 * scale, pane.y + pane.place.y + 71 * scale);
+            mousePress(pointer, top.x, top.y);
+            mouseMove(pointer, top.x, top.y + 60);
+            mouseRelease(pointer, top.x, top.y + 60);
+            verify(measure.result !== result);
+            Theme.scheme = "dark";
+            picture("measure-dark");
+            mouseClick(named("keepReading"));
+            settle();
+            verify(!named("measurePage").visible);
+            verify(household.plants.said.indexOf("in the photograph of") > 0);
+        }
+
+        function test_lengthIsMeasuredByKeysAlone(): void {
+            openMeasuring();
+            const measure = household.plant.measure;
+            measure.knownSize = "10";
+            keyClick(Qt.Key_Left, Qt.ShiftModifier);
+            compare(measure.at(0).x, 310);
+            keyClick(Qt.Key_Up);
+            compare(measure.at(0).y, 239);
+            keyClick(Qt.Key_Tab);
+            compare(measure.chosen, 1);
+            keyClick(Qt.Key_Right, Qt.ShiftModifier);
+            keyClick(Qt.Key_Tab);
+            keyClick(Qt.Key_Up, Qt.ShiftModifier);
+            keyClick(Qt.Key_Tab);
+            keyClick(Qt.Key_Down, Qt.ShiftModifier);
+            verify(measure.canKeep);
+            keyClick(Qt.Key_Backspace);
+            verify(!measure.canKeep);
+            keyClick(Qt.Key_Tab);
+            verify(!named("measurePicture").activeFocus); // Tab leaves the picture after the last point.
+            keyClick(Qt.Key_Escape);
+            verify(named("photoPage").visible);
+        }
+
+        function test_greenShareOfAnOutline(): void {
+            openMeasuring();
+            mouseClick(named("modeGreen"));
+            const pointer = named("measurePointer");
+            for (const of of [[0.25, 0.2], [0.6, 0.2], [0.6, 0.6], [0.25, 0.6]])
+                mouseClick(pointer, pointer.width * of[0], pointer.height * of[1]);
+            settle();
+            compare(household.plant.measure.corners, 4);
+            verify(household.plant.measure.result.indexOf("green") > 0);
+            picture("measure-green");
+        }
+
+        function test_whatIsTypedWronglyIsSaidInPlace(): void {
+            openMeasuring();
+            const typed = named("typedValue") as SheetField;
+            typed.forceActiveFocus();
+            keyClick(Qt.Key_T);
+            keyClick(Qt.Key_Return);
+            verify(household.plant.measure.error !== "");
+            verify(typed.activeFocus);
+            compare(typed.text, "t");
+        }
+
+        function test_everythingFitsWhenNarrowAndLarge(): void {
+            root.width = 420;
+            page.narrow = true;
+            keyClick(Qt.Key_Return);
+            settle();
+            picture("photo-narrow");
+            keyClick(Qt.Key_M);
+            settle();
+            picture("measure-narrow");
+            verify(named("measurePicture").width <= 420);
+            root.width = 1256;
+            page.narrow = false;
+            Theme.textPercent = 200;
+            picture("measure-200");
+            verify(named("measurePicture").width > 0);
+        }
+
+        function test_aHouseholdInMemoryTakesNoPhotographs(): void {
+            verify(household.plant.coming.add(["file:///nowhere.jpg"], lemon));
+            tryCompare(household.plant.coming, "working", false, 30000);
+            verify(household.plant.coming.error.indexOf("invented") > 0);
+            verify((findChild(named("importPanel"), "importTrouble") as Item).visible);
+            household.plant.coming.clear();
+            compare(household.plant.coming.error, "");
+        }
+    }
+}
