@@ -4,6 +4,7 @@
 #include "core/base/csv.h"
 
 #include <QGuiApplication>
+#include <QHashFunctions>
 #include <QTemporaryDir>
 
 #include <memory>
@@ -13,6 +14,8 @@ namespace lathhouse {
 Result<int> print_to_file(char** argv, const models::PlantDoor& door, const sheet::SheetWish& wish, calendar::Date today,
                           words::UnitSystem units, const std::filesystem::path& file)
 {
+    // Qt's PDF has its fonts in the order of a hash; with one seed equal sheets give equal bytes.
+    QHashSeed::setDeterministicGlobalSeed();
     std::unique_ptr<QTemporaryDir> runtime_folder;
     if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) { // Qt says something about it otherwise.
         runtime_folder = std::make_unique<QTemporaryDir>();

@@ -30,6 +30,10 @@ QFont print_font(const QString& family, int size, int weight)
     font.setPixelSize(size);
     font.setWeight(static_cast<QFont::Weight>(weight));
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Letters set apart, by the least that Qt counts, are not joined into one; joined ones are lost to who searches or
+    // copies the text.
+    constexpr qreal kLeast = 0.02;
+    font.setLetterSpacing(QFont::AbsoluteSpacing, kLeast);
     return font;
 }
 
