@@ -1,6 +1,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
+#include "app/cli/shipped_climate.h"
 #include "app/models/household_year.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
@@ -63,6 +64,8 @@ struct Doors {
     models::RoundSource round;
     models::HouseholdDoor others;
     models::PlantDoor plants;
+    models::PeopleDoor people;
+    models::RecordDoor record;
 };
 
 Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
@@ -70,20 +73,38 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
     if (shown.from_folder) {
         const auto load = [globals] { return cli::household_facts(globals); };
         return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load),
-                models::plants_in_folder(globals.home, load)};
+                models::plants_in_folder(globals.home, load),
+                models::people_in_folder(globals.home, load),
+                models::record_in_folder(globals.home, cli::shipped_climate)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
     return {models::round_in_memory(household), models::door_to_memory(household),
-            models::plants_in_memory(household, shown.measurements)};
+            models::plants_in_memory(household, shown.measurements),
+            models::people_in_memory(household),
+            models::record_in_memory(
+                [household]() -> Result<home::Household> { return household->facts().as_told; },
+                [household](std::shared_ptr<const climate::OwnRecord> record) {
+                    return household->change("record", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        facts.as_told.own_record = record;
+                        auto answering = cli::climate_of(facts.as_told);
+                        if (!answering) {
+                            return answering.error();
+                        }
+                        facts.climate = std::move(answering).value();
+                        return {};
+                    });
+                },
+                cli::shipped_climate)};
 }
 
 struct PageAsked {
     std::string page;
     int plant = 0;
+    int home_section = 0;
 };
 
-/// The page of `--page`, of one plant with "plant:ID". Errors: WrongUsage with what it takes.
+/// The page of `--page`, of one plant with "plant:ID", of a section of Home with "home:NAME". Errors: WrongUsage with what it takes.
 Result<PageAsked> page_asked(const std::string& word)
 {
     constexpr std::string_view kPlant = "plant:";
@@ -96,12 +117,25 @@ Result<PageAsked> page_asked(const std::string& word)
             return PageAsked{"plants", *id};
         }
     }
+    constexpr std::string_view kHome = "home:";
+    if (word.starts_with(kHome)) {
+        const auto section = std::ranges::find(home_sections(), word.substr(kHome.size()));
+        if (section != home_sections().end()) {
+            return PageAsked{.page = "home", .home_section = static_cast<int>(section - home_sections().begin())};
+        }
+        std::string names;
+        for (const auto& name : home_sections()) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+        return Error{ErrorCode::WrongUsage, "Home has no section \"" + word.substr(kHome.size()) + "\"; it has " + names};
+    }
     if (std::ranges::find(window_pages(), word) != window_pages().end()) {
         return PageAsked{word};
     }
     return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
                                             "\"; --page takes round, year, plants, seeds, home, or plant:ID with the "
-                                            "number of a plant"};
+                                            "number of a plant, or home:SECTION (place, spots, thermometer, record, people, data, "
+                                            "settings)"};
 }
 
 int report(const Error& error)
@@ -114,7 +148,7 @@ int report(const Error& error)
 
 int main(int argc, char** argv)
 {
-    const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
+    const auto open_window = [argc, argv](const cli::Globals& globals, const cli::WindowRequest& request) {
         const auto asked = page_asked(request.page);
         if (!asked) {
             return report(asked.error());
@@ -128,19 +162,29 @@ int main(int argc, char** argv)
             return report(climate.error());
         }
         auto doors = doors_of(globals, *to_show, *climate);
-        auto shown = models::household_year(to_show->household, *climate, globals.today, globals.units);
+        const models::ShownUnits units{globals.units == words::UnitSystem::UsCustomary ? models::Units::Us
+                                                                                       : models::Units::Metric};
+        auto shown = models::household_year(to_show->household, *climate, globals.today, units);
         WindowOptions options{.year = std::move(shown.year),
                               .solver = std::move(shown.solver),
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
                               .plants = std::move(doors.plants),
-                              .units = globals.units == words::UnitSystem::UsCustomary
-                                           ? models::Units::Us
-                                           : models::Units::Metric,
+                              .people = std::move(doors.people),
+                              .record = std::move(doors.record),
+                              .units = units,
+                              .units_given = std::any_of(argv, argv + argc,
+                                                         [](const char* word) {
+                                                             return std::string_view{word}.starts_with("--units");
+                                                         }),
                               .page = asked->page,
                               .plant = asked->plant,
+                              .home_section = asked->home_section,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
+        if (to_show->from_folder) {
+            options.folder = globals.home;
+        }
         if (request.picture) {
             options.picture = request.picture->string();
         }

@@ -287,6 +287,13 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
 HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
                              calendar::Date today, words::UnitSystem units)
 {
+    return household_year(std::move(household), climate, today,
+                          ShownUnits{units == words::UnitSystem::UsCustomary ? Units::Us : Units::Metric});
+}
+
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, const ShownUnits& units)
+{
     const auto chances = std::make_shared<plan::ColdChances>(climate::PlaceNights::of(climate));
     const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
     double nearest = 0.0;
@@ -329,7 +336,8 @@ HouseholdYear household_year(home::Household household, const climate::PlaceClim
                          units](Probability risk) {
         const auto plan =
             plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast);
-        return solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
+        return solved_year(household, plan, plan::ladders_of(household, *spots, plan, today),
+                           units == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric);
     };
     return {std::move(year), std::move(solver)};
 }

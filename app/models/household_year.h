@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/shown_units.h"
 #include "app/models/year_data.h"
 #include "app/words/words.h"
 #include "core/climate/place_climate.h"
@@ -19,5 +20,8 @@ struct HouseholdYear {
 /// after. Light: FAO-56 radiation of the month's range.
 HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
                              calendar::Date today, words::UnitSystem units);
+/// The same; the solver says why in the units that are shown when it is asked.
+HouseholdYear household_year(home::Household household, const climate::PlaceClimate& climate,
+                             calendar::Date today, const ShownUnits& units);
 
 } // namespace lathhouse::models

@@ -429,6 +429,21 @@ void YearModel::fill_readout()
     readout_.show(std::move(lines));
 }
 
+void YearModel::say_again()
+{
+    ++said_again_;
+    std::ranges::fill(known_, std::nullopt);
+    nights_.begin_year();
+    nights_.end_year();
+    fill_readout();
+    plants_.cursor_moved();
+    plants_.dates_moved();
+    emit unitsChanged();
+    emit cursorChanged();
+    emit countsChanged();
+    solve();
+}
+
 void YearModel::solve()
 {
     pool_.clear(); // What is being solved goes on, what waits is not wanted any more.
@@ -445,16 +460,19 @@ void YearModel::solve()
 
 void YearModel::start_solving(int stop)
 {
-    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop)] {
+    pool_.start([this, stop, said = said_again_, solver = solver_, accepted = risk_at(stop)] {
         SolvedYear solved = solver(accepted);
         QMetaObject::invokeMethod(
-            this, [this, stop, result = std::move(solved)]() mutable { keep(std::move(result), stop); },
+            this, [this, stop, said, result = std::move(solved)]() mutable { keep(std::move(result), stop, said); },
             Qt::QueuedConnection);
     });
 }
 
-void YearModel::keep(SolvedYear solved, int stop)
+void YearModel::keep(SolvedYear solved, int stop, int said)
 {
+    if (said != said_again_) {
+        return;
+    }
     auto& known = known_[static_cast<std::size_t>(stop)];
     known = std::move(solved);
     if (planning_ && stop == risk_stop_) {

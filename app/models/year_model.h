@@ -30,10 +30,10 @@ class YearModel : public QObject {
     Q_PROPERTY(QString todayLong READ todayLong CONSTANT)
     Q_PROPERTY(QString todayShort READ todayShort CONSTANT)
     Q_PROPERTY(int dayCount READ dayCount CONSTANT)
-    Q_PROPERTY(QString unit READ unit CONSTANT)
-    Q_PROPERTY(QString stripHead READ stripHead CONSTANT)
-    Q_PROPERTY(QString stripShortHead READ stripShortHead CONSTANT)
-    Q_PROPERTY(QString stripLabel READ stripLabel CONSTANT)
+    Q_PROPERTY(QString unit READ unit NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripHead READ stripHead NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripShortHead READ stripShortHead NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripLabel READ stripLabel NOTIFY unitsChanged)
 
     Q_PROPERTY(int viewFirst READ viewFirst NOTIFY viewChanged)
     Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
@@ -59,7 +59,7 @@ class YearModel : public QObject {
     Q_PROPERTY(QString plantsLine READ plantsLine NOTIFY planChanged)
     Q_PROPERTY(QString plantsShortLine READ plantsShortLine NOTIFY planChanged)
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
-    Q_PROPERTY(QString credits READ credits CONSTANT)
+    Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
     Q_PROPERTY(lathhouse::models::PlantRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::NightTable* nights READ nights CONSTANT)
@@ -124,6 +124,9 @@ public:
     QString footnote() const;
     QString credits() const;
 
+    /// Says everything again after another choice of units; the plan is solved again for what it says.
+    void say_again();
+
     PlantRows* plants() { return &plants_; }
     NightTable* nights() { return &nights_; }
     ReadoutRows* readout() { return &readout_; }
@@ -145,6 +148,7 @@ signals:
     void planningChanged();
     void currentRowChanged();
     void riskSpokenChanged();
+    void unitsChanged();
 
 private:
     const YearDay& at_cursor() const { return year_.days[static_cast<std::size_t>(cursor_day_)]; }
@@ -156,7 +160,7 @@ private:
     void fill_readout();
     void solve();
     void start_solving(int stop);
-    void keep(SolvedYear solved, int stop);
+    void keep(SolvedYear solved, int stop, int said);
     void take(SolvedYear solved);
     void look_ahead();
 
@@ -171,6 +175,7 @@ private:
     int risk_stop_ = 2;
     int current_row_ = 0;
     bool planning_ = false;
+    int said_again_ = 0; ///< Plans solved before the last time are in other words.
     PlantRows plants_;
     NightTable nights_;
     ReadoutRows readout_;

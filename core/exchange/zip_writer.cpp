@@ -25,7 +25,7 @@ struct Writing {
     std::optional<Error> unreadable; ///< The first file that could not be read.
 };
 
-struct FileCloser {
+struct InputCloser {
     void operator()(std::FILE* file) const { std::fclose(file); }
 };
 
@@ -36,7 +36,7 @@ struct Source {
     std::function<void(const PackedFile&)> packed;
     std::function<std::string()> make_text;
 
-    std::unique_ptr<std::FILE, FileCloser> input;
+    std::unique_ptr<std::FILE, InputCloser> input;
     Sha256 digest;
     std::uint64_t bytes = 0;
     std::string text;

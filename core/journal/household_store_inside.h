@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/home/member.h"
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
 
@@ -56,6 +57,9 @@ void set_spot_of(SQLite::Database& database, home::PlantId plant);
 Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::path& file, int id);
 Result<home::Measurement> measurement_of(SQLite::Database& database, const std::filesystem::path& file, int id);
 Result<home::Reading> reading_of(SQLite::Database& database, const std::filesystem::path& file, int id);
+
+/// Children and animals to be kept from harm, as the events that count tell of them. Errors: Damaged. Throws the same.
+Result<std::vector<home::Member>> load_members(SQLite::Database& database, const std::filesystem::path& file);
 
 inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
 {
