@@ -11,6 +11,7 @@
 #include "core/home/demonstration_story.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <iostream>
 #include <memory>
 
@@ -183,7 +184,7 @@ int main(int argc, char** argv)
                               .self_test = request.self_test,
                               .picture = std::nullopt};
         if (to_show->from_folder) {
-            options.folder = globals.home;
+            options.folder = std::filesystem::absolute(globals.home);
         }
         if (request.picture) {
             options.picture = request.picture->string();

@@ -13,7 +13,7 @@ Item {
     readonly property real leftWidth: root.narrow ? root.width : Math.round(root.width * 0.5)
     readonly property real rightX: root.narrow ? 0 : root.leftWidth + Theme.px(36)
 
-    implicitHeight: Math.max(left.height, right.y + right.height)
+    implicitHeight: Math.max(list.height, reached.y + reached.height)
 
     Keys.onPressed: event => {
         const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
@@ -32,7 +32,7 @@ Item {
     }
 
     Column {
-        id: left
+        id: list
         width: root.leftWidth
         spacing: Theme.px(10)
 
@@ -50,7 +50,7 @@ Item {
             model: root.people.members
 
             HomePeopleMember {
-                width: left.width
+                width: list.width
                 spots: root.people.spots
                 onReached: (spot, reaches) => root.people.setReach(index, spot, reaches)
                 onRemoved: root.people.remove(index)
@@ -82,7 +82,7 @@ Item {
             SheetField {
                 id: name
                 objectName: "memberName"
-                width: Math.min(left.width, Theme.px(200))
+                width: Math.min(list.width, Theme.px(200))
                 label: qsTr("Name, if you like")
                 placeholderText: label
                 wrong: root.people.error !== ""
@@ -118,9 +118,9 @@ Item {
         }
     }
     Column {
-        id: right
+        id: reached
         x: root.rightX
-        y: root.narrow ? left.height + Theme.px(24) : 0
+        y: root.narrow ? list.height + Theme.px(24) : 0
         width: root.width - x
         spacing: Theme.px(10)
 
@@ -138,7 +138,7 @@ Item {
             model: root.people.harms
 
             HomePeopleHarm {
-                width: right.width
+                width: reached.width
             }
         }
         Words {

@@ -14,7 +14,7 @@ Item {
     /// The chosen column of words in rows that are narrower than three of them.
     readonly property bool shortRows: root.width - root.rightX < Theme.px(620)
 
-    implicitHeight: Math.max(left.height, right.y + right.height)
+    implicitHeight: Math.max(own.height, table.y + table.height)
 
     Keys.onPressed: event => {
         const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
@@ -26,7 +26,7 @@ Item {
     }
 
     Column {
-        id: left
+        id: own
         width: root.leftWidth
         spacing: Theme.px(8)
 
@@ -58,7 +58,7 @@ Item {
             model: root.record.figures
 
             FactRow {
-                width: left.width
+                width: own.width
             }
         }
         SheetButton {
@@ -99,9 +99,9 @@ Item {
         }
     }
     Column {
-        id: right
+        id: table
         x: root.rightX
-        y: root.narrow ? left.height + Theme.px(24) : 0
+        y: root.narrow ? own.height + Theme.px(24) : 0
         width: root.width - x
         spacing: Theme.px(8)
 
@@ -140,7 +140,7 @@ Item {
             Accessible.name: qsTr("Mean lows and highs, here, by the table, and apart")
 
             TwinRow {
-                width: right.width
+                width: table.width
                 head: true
                 cells: root.shortRows ? [root.record.unit, qsTr("low"), qsTr("apart"), qsTr("high"), qsTr("apart")] : [qsTr("Means, %1").arg(root.record.unit), qsTr("low here"), qsTr("low, table"), qsTr("apart"), qsTr("high here"), qsTr("high, table"), qsTr("apart")]
                 sentence: qsTr("Month, mean low here, by the table, apart, mean high here, by the table, apart")
@@ -156,7 +156,7 @@ Item {
                     required property string high
                     required property string tableHigh
                     required property string highApart
-                    width: right.width
+                    width: table.width
                     cells: root.shortRows ? [month, low, lowApart, high, highApart] : [month, low, tableLow, lowApart, high, tableHigh, highApart]
                 }
             }

@@ -14,7 +14,7 @@ Column {
     spacing: Theme.px(8)
 
     function take(insist: bool): void {
-        root.record.take(path.text, root.degrees, columns.text, station.text, height.text, insist);
+        root.record.take(path.text, root.degrees, columns.text, station.text, heightField.text, insist);
     }
 
     Rectangle {
@@ -104,7 +104,7 @@ Column {
             onTextEdited: root.record.forgive()
         }
         SheetField {
-            id: height
+            id: heightField
             objectName: "recordHeight"
             width: Math.min(parent.width, Theme.px(420))
             label: qsTr("Height where it was kept")
