@@ -3,6 +3,7 @@
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/cli/log_event.h"
+#include "app/cli/shipped_climate.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_door.h"
@@ -15,6 +16,7 @@
 #include "core/journal/change_watch.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <iostream>
 #include <memory>
 
@@ -69,6 +71,8 @@ struct Doors {
     models::RoundSource round;
     models::HouseholdDoor others;
     models::PlantDoor plants;
+    models::PeopleDoor people;
+    models::RecordDoor record;
     models::YearDoor year;
     models::TurnLast turn;
     std::function<bool()> written_elsewhere = {};
@@ -84,13 +88,16 @@ std::function<bool()> watch_of(const std::filesystem::path& folder)
     return [kept = std::make_shared<journal::ChangeWatch>(std::move(*watch))] { return kept->changed(); };
 }
 
-Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate)
+Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate,
+               const models::ShownUnits& units)
 {
     if (shown.from_folder) {
         const auto load = [globals] { return cli::household_facts(globals); };
         return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load),
                 models::plants_in_folder(globals.home, load),
-                models::year_in_folder(globals.home, load, globals.today, globals.units),
+                models::people_in_folder(globals.home, load),
+                models::record_in_folder(globals.home, cli::shipped_climate),
+                models::year_in_folder(globals.home, load, globals.today, units),
                 [globals](models::Turn turn) { return cli::turn_last_entry(globals, turn == models::Turn::Undo); },
                 watch_of(globals.home)};
     }
@@ -98,15 +105,31 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
     return {models::round_in_memory(household), models::door_to_memory(household),
             models::plants_in_memory(household, shown.measurements, shown.photos),
-            models::year_in_memory(household, globals.today, globals.units), models::turn_in_memory(household)};
+            models::people_in_memory(household),
+            models::record_in_memory(
+                [household]() -> Result<home::Household> { return household->facts().as_told; },
+                [household](std::shared_ptr<const climate::OwnRecord> record) {
+                    return household->change("record", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        facts.as_told.own_record = record;
+                        auto answering = cli::climate_of(facts.as_told);
+                        if (!answering) {
+                            return answering.error();
+                        }
+                        facts.climate = std::move(answering).value();
+                        return {};
+                    });
+                },
+                cli::shipped_climate),
+            models::year_in_memory(household, globals.today, units), models::turn_in_memory(household)};
 }
 
 struct PageAsked {
     std::string page;
     int plant = 0;
+    int home_section = 0;
 };
 
-/// The page of `--page`, of one plant with "plant:ID". Errors: WrongUsage with what it takes.
+/// The page of `--page`, of one plant with "plant:ID", of a section of Home with "home:NAME". Errors: WrongUsage with what it takes.
 Result<PageAsked> page_asked(const std::string& word)
 {
     constexpr std::string_view kPlant = "plant:";
@@ -119,12 +142,25 @@ Result<PageAsked> page_asked(const std::string& word)
             return PageAsked{"plants", *id};
         }
     }
+    constexpr std::string_view kHome = "home:";
+    if (word.starts_with(kHome)) {
+        const auto section = std::ranges::find(home_sections(), word.substr(kHome.size()));
+        if (section != home_sections().end()) {
+            return PageAsked{.page = "home", .home_section = static_cast<int>(section - home_sections().begin())};
+        }
+        std::string names;
+        for (const auto& name : home_sections()) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+        return Error{ErrorCode::WrongUsage, "Home has no section \"" + word.substr(kHome.size()) + "\"; it has " + names};
+    }
     if (std::ranges::find(window_pages(), word) != window_pages().end()) {
         return PageAsked{word};
     }
     return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
                                             "\"; --page takes round, year, plants, seeds, home, or plant:ID with the "
-                                            "number of a plant"};
+                                            "number of a plant, or home:SECTION (place, spots, thermometer, record, people, data, "
+                                            "settings)"};
 }
 
 int report(const Error& error)
@@ -137,7 +173,7 @@ int report(const Error& error)
 
 int main(int argc, char** argv)
 {
-    const auto open_window = [argv](const cli::Globals& globals, const cli::WindowRequest& request) {
+    const auto open_window = [argc, argv](const cli::Globals& globals, const cli::WindowRequest& request) {
         const auto asked = page_asked(request.page);
         if (!asked) {
             return report(asked.error());
@@ -150,7 +186,9 @@ int main(int argc, char** argv)
         if (!climate) {
             return report(climate.error());
         }
-        auto doors = doors_of(globals, *to_show, *climate);
+        const models::ShownUnits units{globals.units == words::UnitSystem::UsCustomary ? models::Units::Us
+                                                                                       : models::Units::Metric};
+        auto doors = doors_of(globals, *to_show, *climate, units);
         auto shown = doors.year.load();
         if (!shown) {
             return report(shown.error());
@@ -163,13 +201,21 @@ int main(int argc, char** argv)
                               .plants = std::move(doors.plants),
                               .turn = std::move(doors.turn),
                               .written_elsewhere = std::move(doors.written_elsewhere),
-                              .units = globals.units == words::UnitSystem::UsCustomary
-                                           ? models::Units::Us
-                                           : models::Units::Metric,
+                              .people = std::move(doors.people),
+                              .record = std::move(doors.record),
+                              .units = units,
+                              .units_given = std::any_of(argv, argv + argc,
+                                                         [](const char* word) {
+                                                             return std::string_view{word}.starts_with("--units");
+                                                         }),
                               .page = asked->page,
                               .plant = asked->plant,
+                              .home_section = asked->home_section,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
+        if (to_show->from_folder) {
+            options.folder = std::filesystem::absolute(globals.home);
+        }
         if (request.picture) {
             options.picture = request.picture->string();
         }

@@ -1,16 +1,22 @@
 #include "app/window.h"
 
 #include "app/models/changes_model.h"
+#include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
+#include "app/models/home_people_model.h"
+#include "app/models/home_record_model.h"
+#include "app/models/kept_settings.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
+#include "app/models/settings_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "app/sheet/sheet_printer.h"
 
 #include <QElapsedTimer>
+#include <QEvent>
 #include <QGuiApplication>
 #include <QImage>
 #include <QPalette>
@@ -76,48 +82,57 @@ long resident_megabytes()
     return resident * sysconf(_SC_PAGESIZE) / (1024 * 1024);
 }
 
-QString scheme_of_desktop()
+bool desktop_is_dark()
 {
-    const QString wanted = qEnvironmentVariable("LATHHOUSE_THEME");
-    if (wanted == QLatin1String("light") || wanted == QLatin1String("dark") ||
-        wanted == QLatin1String("contrast")) {
-        return wanted;
-    }
     const QPalette palette = QGuiApplication::palette();
-    const bool dark =
-        palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
-    return dark ? QStringLiteral("dark") : QStringLiteral("light");
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
 }
 
-/// Size of the text in parts of a hundred: what LATHHOUSE_TEXT says, else 100.
-int text_percent()
+/// What LATHHOUSE_THEME, LATHHOUSE_TEXT and LATHHOUSE_MOTION ask for.
+models::AskedSettings settings_of_surroundings()
 {
-    constexpr int kSmallest = 85;
-    constexpr int kUsual = 100;
-    constexpr int kLargest = 200;
-    if (!qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
-        return kUsual;
+    models::AskedSettings asked;
+    const QString theme = qEnvironmentVariable("LATHHOUSE_THEME");
+    if (theme == QLatin1String("light") || theme == QLatin1String("dark") || theme == QLatin1String("contrast")) {
+        asked.theme = theme;
     }
-    bool is_number = false;
-    const int wanted = qEnvironmentVariableIntValue("LATHHOUSE_TEXT", &is_number);
-    if (!is_number || wanted < kSmallest || wanted > kLargest) {
-        std::cerr << "lathhouse: LATHHOUSE_TEXT takes a whole number from 85 to 200, not \""
-                  << qEnvironmentVariable("LATHHOUSE_TEXT").toStdString() << "\"; the text stays at 100\n";
-        return kUsual;
+    if (qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
+        bool is_number = false;
+        const int wanted = qEnvironmentVariableIntValue("LATHHOUSE_TEXT", &is_number);
+        if (is_number && wanted >= models::SettingsModel::kSmallestText && wanted <= models::SettingsModel::kLargestText) {
+            asked.text_percent = wanted;
+        } else {
+            std::cerr << "lathhouse: LATHHOUSE_TEXT takes a whole number from 85 to 200, not \""
+                      << qEnvironmentVariable("LATHHOUSE_TEXT").toStdString() << "\"; the text stays as it is\n";
+        }
     }
-    return wanted;
+    const QString motion = qEnvironmentVariable("LATHHOUSE_MOTION");
+    if (motion == QLatin1String("reduced") || motion == QLatin1String("full")) {
+        asked.reduced_motion = motion == QLatin1String("reduced");
+    } else if (!motion.isEmpty()) {
+        std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << motion.toStdString()
+                  << "\"; it is left as it is\n";
+    }
+    return asked;
 }
 
-/// Whether nothing may move: LATHHOUSE_MOTION=reduced.
-bool reduced_motion()
-{
-    const QString wanted = qEnvironmentVariable("LATHHOUSE_MOTION");
-    if (!wanted.isEmpty() && wanted != QLatin1String("reduced") && wanted != QLatin1String("full")) {
-        std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << wanted.toStdString()
-                  << "\"; bars move\n";
+/// Tells when the desktop goes from light to dark or back.
+class DesktopWatch : public QObject {
+public:
+    explicit DesktopWatch(models::SettingsModel& settings) : settings_(settings) {}
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (event->type() == QEvent::ApplicationPaletteChange) {
+            settings_.set_desktop_dark(desktop_is_dark());
+        }
+        return QObject::eventFilter(watched, event);
     }
-    return wanted == QLatin1String("reduced");
-}
+
+private:
+    models::SettingsModel& settings_;
+};
 
 /// Colour and pattern of each spot, so that the round shows it as the year does.
 std::map<std::string, int> hands_of(const models::YearData& year)
@@ -223,6 +238,13 @@ const std::vector<std::string>& window_pages()
     return kPages;
 }
 
+const std::vector<std::string>& home_sections()
+{
+    static const std::vector<std::string> kSections{"place",  "spots", "thermometer", "record",
+                                                    "people", "data",  "settings"};
+    return kSections;
+}
+
 int run_window(int& argc, char** argv, WindowOptions options)
 {
     QElapsedTimer since_start;
@@ -244,14 +266,44 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
 
+    const auto kept = std::make_shared<models::KeptSettings>(
+        options.keeps_settings && !options.self_test ? models::KeptSettings::usual_file() : QString{});
+    auto asked = settings_of_surroundings();
+    if (options.units_given) {
+        asked.units = static_cast<models::Units>(options.units);
+    }
+    models::SettingsModel settings(kept, std::move(asked), options.units);
+    settings.set_desktop_dark(desktop_is_dark());
+    DesktopWatch desktop(settings);
+    application.installEventFilter(&desktop);
+
     const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
     models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});
     models::TonightModel tonight(options.door, look);
     models::PlantsModel plants(options.plants, look);
     models::PlantModel plant(plants);
     models::SeedsModel seeds(options.door, look);
+    models::HomeDataModel keeping(options.door.load, options.folder, look, kept);
+    const bool has_record = static_cast<bool>(options.record.load);
+    models::HomeRecordModel record(std::move(options.record), look);
+    const bool has_people = static_cast<bool>(options.people.load);
+    models::HomePeopleModel people(std::move(options.people), look);
     models::HomeModel home(options.door, look);
+    home.join({.keeping = &keeping,
+               .record = has_record ? &record : nullptr,
+               .people = has_people ? &people : nullptr,
+               .settings = &settings});
     home.setSection(options.home_section);
+    // A record changes the climate, and who reaches a spot the plan: all that rests on them is read anew, as after any
+    // change of Home's.
+    for (models::SheetModel* section : {static_cast<models::SheetModel*>(&record), static_cast<models::SheetModel*>(&people)}) {
+        QObject::connect(section, &models::SheetModel::written, &home, [&home] {
+            home.follow();
+            emit home.written();
+        });
+    }
+    QObject::connect(&plants, &models::SheetModel::written, &people, &models::SheetModel::follow);
+    QObject::connect(&round, &models::RoundModel::written, &people, &models::SheetModel::follow);
     if (options.plant != 0) {
         plants.openId(options.plant);
     }
@@ -266,6 +318,17 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);
+    QObject::connect(&settings, &models::SettingsModel::unitsChanged, &settings, [&] {
+        year.say_again();
+        if (round.known()) {
+            round.reload();
+        }
+        for (models::SheetModel* page : {static_cast<models::SheetModel*>(&tonight), static_cast<models::SheetModel*>(&plants),
+                                         static_cast<models::SheetModel*>(&seeds), static_cast<models::SheetModel*>(&home),
+                                         static_cast<models::SheetModel*>(&record)}) {
+            page->follow();
+        }
+    });
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -286,9 +349,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("changes"), QVariant::fromValue(&changes)},
                                  {QStringLiteral("printer"), QVariant::fromValue(&printer)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
-                                 {QStringLiteral("scheme"), scheme_of_desktop()},
-                                 {QStringLiteral("textPercent"), text_percent()},
-                                 {QStringLiteral("reducedMotion"), reduced_motion()},
+                                 {QStringLiteral("scheme"), settings.scheme()},
+                                 {QStringLiteral("textPercent"), settings.textPercent()},
+                                 {QStringLiteral("reducedMotion"), settings.reducedMotion()},
                                  {QStringLiteral("width"), options.width},
                                  {QStringLiteral("height"), options.height}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
@@ -298,6 +361,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
         std::cerr << "lathhouse: the window could not be made; its parts are missing from this build\n";
         return 1;
     }
+
+    QObject::connect(&settings, &models::SettingsModel::themeChanged, window,
+                     [&] { window->setProperty("scheme", settings.scheme()); });
+    QObject::connect(&settings, &models::SettingsModel::textChanged, window,
+                     [&] { window->setProperty("textPercent", settings.textPercent()); });
+    QObject::connect(&settings, &models::SettingsModel::motionChanged, window,
+                     [&] { window->setProperty("reducedMotion", settings.reducedMotion()); });
 
     qint64 first_frame = -1;
     QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start] {
@@ -325,7 +395,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 answer["pages"].push_back(page.toStdString());
             }
             // A page that cannot be read is a fault as well.
-            for (const QString& error : {year.error(), round.error(), tonight.error(), plants.error(), plant.error(), seeds.error(), home.error()}) {
+            for (const QString& error : {year.error(), round.error(), tonight.error(), plants.error(), plant.error(), seeds.error(), home.error(), keeping.error(), record.error(), people.error()}) {
                 if (!error.isEmpty()) {
                     messages().warnings.append(error);
                 }
@@ -345,7 +415,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
         // Once everything is there and drawn; a self-test goes on to the other pages first.
         const auto when_planned = [&] {
             if (year.planning() || round.working() || tonight.working() || plants.working() || plant.working() ||
-                seeds.working() || home.working() || changes.working() ||
+                seeds.working() || home.working() || keeping.working() || record.working() || people.working() ||
+                changes.working() ||
                 first_frame < 0) {
                 return false;
             }
@@ -356,6 +427,14 @@ int run_window(int& argc, char** argv, WindowOptions options)
                         window->grabWindow(); // What is open is drawn in whole before it is left.
                         window->setProperty("page", next);
                         pages.append(next);
+                        return false;
+                    }
+                }
+                if (pages.contains(QStringLiteral("home")) && window->property("page").toString() == QLatin1String("home")) {
+                    const int section = home.section();
+                    window->grabWindow();
+                    home.step(1);
+                    if (home.section() != section) {
                         return false;
                     }
                 }

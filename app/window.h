@@ -1,12 +1,15 @@
 #pragma once
 
 #include "app/models/changes_model.h"
+#include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/people_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
+#include <filesystem>
 #include <functional>
 #include <optional>
 #include <string>
@@ -25,10 +28,15 @@ struct WindowOptions {
     models::TurnLast turn;      ///< Undo and redo of the whole window.
     /// Whether anyone wrote into the household since it was asked last; asked every two seconds. May be empty.
     std::function<bool()> written_elsewhere;
-    models::Units units = models::Units::Metric;
+    models::PeopleDoor people = {}; ///< Children and animals; without a `load` that section is not there.
+    models::RecordDoor record = {}; ///< The household's own record; without a `load` that section is not there.
+    models::ShownUnits units = models::Units::Metric; ///< Shared with what solves the year.
+    bool units_given = false; ///< Asked for at the start, so that what was chosen before does not count.
+    std::optional<std::filesystem::path> folder = {}; ///< The household's; nullopt where it lies in memory.
+    bool keeps_settings = true; ///< Reads and keeps what the person chose; never in a self-test.
     std::string page = "year";          ///< One of window_pages: what is shown first.
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.
-    int home_section = 0;               ///< Of the page Home: 0 place, 1 spots, 2 thermometer.
+    int home_section = 0;               ///< Of the page Home: a place in home_sections().
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;
@@ -38,10 +46,14 @@ struct WindowOptions {
 /// Names of the pages, in the order of their tabs.
 const std::vector<std::string>& window_pages();
 
+/// Names of the sections of Home, in their order.
+const std::vector<std::string>& home_sections();
+
 /// Opens the window and stays until it is closed; returns the exit status. Without a display, `self_test` and
 /// `picture` draw into memory with software. Environment: LATHHOUSE_THEME (light, dark, contrast) replaces what
 /// the desktop says; LATHHOUSE_TEXT (85 to 200, parts of a hundred) is the size of the text; with
-/// LATHHOUSE_MOTION=reduced nothing moves. A value that none of these takes is named on standard error.
+/// LATHHOUSE_MOTION=reduced nothing moves. They go before what was chosen in Home's settings. A value that none of
+/// these takes is named on standard error.
 int run_window(int& argc, char** argv, WindowOptions options);
 
 } // namespace lathhouse

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import QtQuick.Controls.Basic
+import QtQuick.Window
 import Lathhouse.Models
 
 // The place, the light of its spots, and what their thermometers have taught.
@@ -11,10 +12,14 @@ FocusScope {
     required property HomeModel home
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
-    readonly property list<string> sections: [qsTr("Place"), qsTr("Spots"), qsTr("Thermometer")]
-    readonly property bool placeShown: root.home.section === 0
-    readonly property bool spotsShown: root.home.section === 1
-    readonly property bool nightsShown: root.home.section === 2
+    /// In the order of HomeModel.Section.
+    readonly property list<string> sections: [qsTr("Place"), qsTr("Spots"), qsTr("Thermometer"), qsTr("Own record"), qsTr("People and animals"), qsTr("Data and backup"), qsTr("Settings")]
+    readonly property bool placeShown: root.home.section === HomeModel.Place
+    readonly property bool spotsShown: root.home.section === HomeModel.Spots
+    readonly property bool nightsShown: root.home.section === HomeModel.Thermometer
+    readonly property bool ownShown: root.placeShown || root.spotsShown || root.nightsShown
+    readonly property string overdue: root.home.keeping !== null && root.home.section !== HomeModel.Data ? root.home.keeping.overdue : ""
+    readonly property Item focused: root.Window.activeFocusItem
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Home")
@@ -23,9 +28,9 @@ FocusScope {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
         if (event.key === Qt.Key_Right && !control)
-            root.home.section += 1;
+            root.home.step(1);
         else if (event.key === Qt.Key_Left && !control)
-            root.home.section -= 1;
+            root.home.step(-1);
         else if (event.key === Qt.Key_T && !control)
             root.turn();
         else if (event.key === Qt.Key_Down && !control)
@@ -50,7 +55,7 @@ FocusScope {
             place.asTable = !place.asTable;
         else if (root.spotsShown)
             spots.asTable = !spots.asTable;
-        else
+        else if (root.nightsShown)
             nights.asTable = !nights.asTable;
     }
     /// The next or last spot of the section.
@@ -62,6 +67,43 @@ FocusScope {
         else
             root.scroll(by * 0.1);
     }
+    onHomeChanged: root.fill()
+    Component.onCompleted: root.fill()
+
+    function fill(): void {
+        const narrow = Qt.binding(() => root.narrow);
+        if (root.home.section === HomeModel.Record) {
+            more.setSource("HomeRecord.qml", { objectName: "homeRecord", record: root.home.record, narrow: narrow });
+            root.home.record.start();
+        } else if (root.home.section === HomeModel.People) {
+            more.setSource("HomePeople.qml", { objectName: "homePeople", people: root.home.people, narrow: narrow });
+            root.home.people.start();
+        } else if (root.home.section === HomeModel.Data) {
+            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, narrow: narrow });
+            root.home.keeping.look();
+        } else if (root.home.section === HomeModel.Settings) {
+            more.setSource("HomeSettings.qml", { objectName: "homeSettings", settings: root.home.settings });
+        } else {
+            more.source = "";
+        }
+    }
+    /// What the keyboard has come to is brought into view.
+    function follow(item: Item): void {
+        let above = item;
+        while (above !== null && above !== sheet.contentItem)
+            above = above.parent;
+        if (above === null || item === sheet.contentItem)
+            return;
+        const top = item.mapToItem(sheet.contentItem, 0, 0).y - Theme.px(8);
+        const bottom = top + item.height + Theme.px(16);
+        const most = Math.max(0, sheet.contentHeight - sheet.height);
+        if (top < sheet.contentY)
+            sheet.contentY = Math.max(0, top);
+        else if (bottom > sheet.contentY + sheet.height)
+            sheet.contentY = Math.max(0, Math.min(most, Math.min(top, bottom - sheet.height)));
+    }
+    onFocusedChanged: if (root.focused !== null) root.follow(root.focused)
+
     function scroll(by: real): void {
         const most = Math.max(0, sheet.contentHeight - sheet.height);
         sheet.contentY = Math.max(0, Math.min(most, sheet.contentY + by * sheet.height));
@@ -87,6 +129,7 @@ FocusScope {
                 required property string modelData
                 required property int index
                 objectName: "section" + index
+                visible: root.home.has(index)
                 height: Theme.px(32)
                 text: modelData
                 reason: qsTr("Left and Right go through the sections")
@@ -97,11 +140,22 @@ FocusScope {
                 }
             }
         }
+        Words {
+            objectName: "backupLine"
+            visible: root.overdue !== ""
+            height: Theme.px(32)
+            width: Math.min(implicitWidth, head.width)
+            verticalAlignment: Text.AlignVCenter
+            leftPadding: Theme.px(12)
+            text: root.overdue
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
     }
     Rectangle {
         id: failure
         objectName: "homeFailure"
-        visible: root.home.error !== "" && !root.home.known
+        visible: root.home.error !== "" && !root.home.known && root.ownShown
         x: root.side
         y: head.y + head.height + Theme.px(10)
         width: root.width - 2 * root.side
@@ -131,7 +185,7 @@ FocusScope {
         }
     }
     Words {
-        visible: !root.home.known && root.home.late
+        visible: !root.home.known && root.home.late && root.ownShown
         x: root.side
         y: head.y + head.height + Theme.px(24)
         text: qsTr("The place is being worked out.")
@@ -140,12 +194,12 @@ FocusScope {
     Flickable {
         id: sheet
         objectName: "homeSheet"
-        visible: root.home.known
+        visible: root.home.known || !root.ownShown
         x: root.side
         y: head.y + head.height + Theme.px(10)
         width: root.width - x - 8
         height: root.height - y - 4
-        contentHeight: (root.placeShown ? place.height : root.spotsShown ? spots.height : nights.height) + Theme.px(12)
+        contentHeight: (root.placeShown ? place.height : root.spotsShown ? spots.height : root.nightsShown ? nights.height : more.height) + Theme.px(12)
         clip: true
         focus: true
         activeFocusOnTab: true
@@ -182,6 +236,13 @@ FocusScope {
             home: root.home
             narrow: root.narrow
         }
+        // A section that is rarely looked at is made when it is opened.
+        Loader {
+            id: more
+            objectName: "homeMore"
+            visible: !root.ownShown
+            width: sheet.width - 12
+        }
     }
     Rectangle {
         anchors.fill: sheet
@@ -190,5 +251,11 @@ FocusScope {
         color: "transparent"
         border.width: 2
         border.color: Theme.focus
+    }
+    Connections {
+        target: root.home
+        function onSectionChanged(): void {
+            root.fill();
+        }
     }
 }

@@ -108,7 +108,7 @@ FocusScope {
                 visible: root.measuring || root.what === PlantsModel.Fed
                 width: Theme.px(170)
                 label: root.measuring ? qsTr("What was read") : qsTr("Nitrogen of the feed, may be left blank")
-                unit: root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
+                unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
                 placeholderText: root.measuring ? "" : qsTr("nitrogen")
                 wrong: root.plants.error !== "" && (root.measuring || number.text !== "")
                 inputMethodHints: Qt.ImhFormattedNumbersOnly

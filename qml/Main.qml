@@ -37,9 +37,6 @@ Window {
     title: root.round.coldTitle !== "" ? qsTr("%1 · Lathhouse").arg(root.round.coldTitle) : qsTr("Lathhouse · %1").arg(root.year.household)
 
     Component.onCompleted: {
-        Theme.scheme = root.scheme;
-        Theme.textPercent = root.textPercent;
-        Theme.reducedMotion = root.reducedMotion;
         root.complete = true;
         root.openPage();
     }
@@ -71,6 +68,30 @@ Window {
         plantsPage.find();
     }
 
+    // They may change while the window is open.
+    Binding {
+        target: Theme
+        property: "scheme"
+        value: root.scheme
+    }
+    Binding {
+        target: Theme
+        property: "textPercent"
+        value: root.textPercent
+    }
+    Binding {
+        target: Theme
+        property: "reducedMotion"
+        value: root.reducedMotion
+    }
+    Shortcut {
+        sequence: "Ctrl+,"
+        enabled: root.home.has(HomeModel.Settings)
+        onActivated: {
+            root.home.section = HomeModel.Settings;
+            root.page = "home";
+        }
+    }
     Shortcut {
         sequences: ["1", "Alt+1"]
         onActivated: root.page = "round"

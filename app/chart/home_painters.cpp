@@ -48,17 +48,96 @@ ChartLabel beside(const QStringList& lines, const QFont& font, const QColor& col
 
 } // namespace
 
+namespace {
+
+/// Where a map stands in its room.
+struct MapFrame {
+    MapFrame(const ChartInk& ink, QRectF room)
+        : rim(QFontMetricsF(ink.small).height() + 4.0),
+          radius(std::floor(std::min(room.width(), room.height()) / 2.0 - rim)),
+          middle(std::round(room.center().x()), std::round(room.center().y()))
+    {
+    }
+    QPointF at(QPointF share) const { return middle + share * radius; }
+    /// A letter of the four winds, by its direction.
+    QRectF wind(QPointF towards) const
+    {
+        const QPointF where = middle + towards * (radius + rim / 2.0);
+        return {where.x() - 20.0, where.y() - rim / 2.0, 40.0, rim};
+    }
+
+    qreal rim;
+    qreal radius;
+    QPointF middle;
+};
+
+constexpr qreal kLeastRadius = 20.0;
+constexpr QPointF kNorth{0.0, -1.0};
+constexpr QPointF kSouth{0.0, 1.0};
+constexpr QPointF kWest{-1.0, 0.0};
+constexpr QPointF kEast{1.0, 0.0};
+
+qreal triangle_size(double weight)
+{
+    return 4.5 + 9.0 * std::sqrt(std::clamp(weight, 0.0, 1.0));
+}
+
+} // namespace
+
+MapLabels place_map_labels(const ChartInk& ink, const models::PlaceMap& map, QRectF room)
+{
+    const MapFrame frame(ink, room);
+    MapLabels all;
+    if (frame.radius < kLeastRadius) {
+        return all;
+    }
+    const QFontMetricsF metrics(ink.small);
+    const QRectF within = room.adjusted(1.0, 1.0, -1.0, -1.0);
+    all.marks.push_back(QRectF(frame.middle.x() - 10.0, frame.middle.y() - 15.0, 20.0, 21.0));
+    for (const QPointF wind : {kNorth, kSouth, kWest, kEast}) {
+        const QRectF whole = frame.wind(wind);
+        all.marks.push_back(QRectF(whole.center().x() - 8.0, whole.top(), 16.0, whole.height()));
+    }
+    all.labels.push_back(beside({tr("home")}, ink.small_strong, ink.ink, frame.middle, 14.0, within));
+    for (const auto& station : map.stations) {
+        const QPointF point = frame.at(station.at);
+        const qreal size = triangle_size(station.weight);
+        all.marks.push_back(QRectF(point.x() - size * 0.95, point.y() - size, size * 1.9, size * 1.75));
+        all.labels.push_back(beside({station.name, station.away}, ink.small, ink.ink, point, size + 4.0, within));
+    }
+    for (const auto& ring : map.rings) {
+        all.labels.push_back(beside({ring.words}, ink.small, ink.ink2,
+                                    frame.middle + QPointF(0.0, frame.radius * ring.share), -metrics.height() / 2.0, within));
+        auto& homes = all.labels.back().wish.homes;
+        std::swap(homes[0], homes[2]);
+        homes.resize(1);
+    }
+    QFont slanted = ink.small;
+    slanted.setItalic(true);
+    for (const auto& town : map.towns) {
+        all.labels.push_back(beside({town.name}, slanted, ink.ink2, frame.at(town.at), 6.0, within));
+    }
+    std::vector<LabelWish> wishes;
+    for (const QRectF& mark : all.marks) { // They stand already; words keep clear of them.
+        wishes.push_back({.size = mark.size(), .ascent = 0.0, .room = mark.adjusted(-8.0, -8.0, 8.0, 8.0), .homes = {mark.topLeft()}});
+    }
+    for (const ChartLabel& label : all.labels) {
+        wishes.push_back(label.wish);
+    }
+    const auto places = places_at_home(wishes);
+    all.places.assign(places.begin() + std::ssize(all.marks), places.end());
+    return all;
+}
+
 void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceMap& map, QRectF room)
 {
     painter.setRenderHint(QPainter::Antialiasing);
-    const QFontMetricsF metrics(ink.small);
-    const qreal rim = metrics.height() + 4.0;
-    const qreal radius = std::floor(std::min(room.width(), room.height()) / 2.0 - rim);
-    if (radius < 20.0) {
+    const MapFrame frame(ink, room);
+    const QPointF middle = frame.middle;
+    const qreal radius = frame.radius;
+    if (radius < kLeastRadius) {
         return;
     }
-    const QPointF middle(std::round(room.center().x()), std::round(room.center().y()));
-    const auto at = [&](QPointF share) { return middle + share * radius; };
     painter.setPen(QPen(ink.edge, 1.5));
     painter.setBrush(ink.well);
     painter.drawEllipse(middle, radius, radius);
@@ -72,7 +151,7 @@ void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceM
     for (const auto& line : map.coast) {
         QPolygonF points;
         for (const QPointF& point : line) {
-            points.append(at(point));
+            points.append(frame.at(point));
         }
         painter.drawPolyline(points);
     }
@@ -87,18 +166,15 @@ void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceM
         QColor line = ink.ink2;
         line.setAlphaF(0.55F);
         painter.setPen(QPen(line, 0.6 + 6.0 * station.weight, Qt::SolidLine, Qt::FlatCap));
-        painter.drawLine(middle, at(station.at));
+        painter.drawLine(middle, frame.at(station.at));
     }
-    std::vector<ChartLabel> labels;
-    const QRectF within = room.adjusted(1.0, 1.0, -1.0, -1.0);
     for (const auto& station : map.stations) {
-        const QPointF point = at(station.at);
-        const qreal size = 4.5 + 9.0 * std::sqrt(std::clamp(station.weight, 0.0, 1.0));
+        const QPointF point = frame.at(station.at);
+        const qreal size = triangle_size(station.weight);
         painter.setPen(QPen(ink.ink, 1.6, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         painter.setBrush(ink.sheet);
         painter.drawPolygon(QPolygonF{point + QPointF(0.0, -size), point + QPointF(size * 0.95, size * 0.75),
                                       point + QPointF(-size * 0.95, size * 0.75)});
-        labels.push_back(beside({station.name, station.away}, ink.small, ink.ink, point, size + 4.0, within));
     }
     // The home: a square under a roof.
     painter.setPen(QPen(ink.action, 2.6, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
@@ -107,36 +183,23 @@ void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceM
     painter.setPen(Qt::NoPen);
     painter.setBrush(ink.action);
     painter.drawRect(QRectF(middle.x() - 6.0, middle.y() - 6.0, 12.0, 12.0));
-    labels.insert(labels.begin(), beside({tr("home")}, ink.small_strong, ink.ink, middle, 14.0, within));
-    for (const auto& ring : map.rings) {
-        labels.push_back(beside({ring.words}, ink.small, ink.ink2, middle + QPointF(0.0, radius * ring.share),
-                                -metrics.height() / 2.0, within));
-        std::swap(labels.back().wish.homes[0], labels.back().wish.homes[2]);
-        labels.back().wish.homes.resize(1);
-    }
+    painter.setBrush(ink.ink2);
     for (const auto& town : map.towns) {
-        const QPointF point = at(town.at);
-        painter.setBrush(ink.ink2);
+        const QPointF point = frame.at(town.at);
         painter.drawRect(QRectF(point.x() - 2.0, point.y() - 2.0, 4.0, 4.0));
-        QFont slanted = ink.small;
-        slanted.setItalic(true);
-        labels.push_back(beside({town.name}, slanted, ink.ink2, point, 6.0, within));
     }
-    const auto places = places_at_home(wishes_of(labels));
-    for (std::size_t label = 0; label < labels.size(); ++label) {
-        if (places[label]) {
-            write_label(painter, ink, labels[label], *places[label]);
+    const auto words = place_map_labels(ink, map, room);
+    for (std::size_t label = 0; label < words.labels.size(); ++label) {
+        if (words.places[label]) {
+            write_label(painter, ink, words.labels[label], *words.places[label]);
         }
     }
     painter.setFont(ink.small);
     painter.setPen(ink.ink2);
-    const auto point = [&](const QString& words, QPointF where) {
-        painter.drawText(QRectF(where.x() - 20.0, where.y() - rim / 2.0, 40.0, rim), Qt::AlignCenter, words);
-    };
-    point(tr("N"), middle + QPointF(0.0, -radius - rim / 2.0));
-    point(tr("S"), middle + QPointF(0.0, radius + rim / 2.0));
-    point(tr("W"), middle + QPointF(-radius - rim / 2.0, 0.0));
-    point(tr("E"), middle + QPointF(radius + rim / 2.0, 0.0));
+    painter.drawText(frame.wind(kNorth), Qt::AlignCenter, tr("N"));
+    painter.drawText(frame.wind(kSouth), Qt::AlignCenter, tr("S"));
+    painter.drawText(frame.wind(kWest), Qt::AlignCenter, tr("W"));
+    painter.drawText(frame.wind(kEast), Qt::AlignCenter, tr("E"));
 }
 
 void draw_spot_light(QPainter& painter, const ChartInk& ink, const models::SpotLight& light,

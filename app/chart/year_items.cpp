@@ -26,6 +26,11 @@ void YearBands::setYear(models::YearModel* year)
     year_ = year;
     if (year_) {
         connect(year_, &models::YearModel::cursorChanged, this, &YearBands::marksChanged);
+        connect(year_, &models::YearModel::unitsChanged, this, [this] {
+            emit frameChanged();
+            emit marksChanged();
+            update();
+        });
         connect(year_, &models::YearModel::viewChanged, this, [this] {
             emit frameChanged();
             emit marksChanged();

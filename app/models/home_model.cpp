@@ -31,10 +31,40 @@ HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
 
 void HomeModel::setSection(int section)
 {
-    if (section >= 0 && section <= 2 && section != section_) {
+    if (has(section) && section != section_) {
         section_ = section;
         clear_error();
         emit sectionChanged();
+    }
+}
+
+bool HomeModel::has(int section) const
+{
+    switch (section) {
+    case Place:
+    case Spots:
+    case Thermometer:
+        return true;
+    case Record:
+        return sections_.record != nullptr;
+    case People:
+        return sections_.people != nullptr;
+    case Data:
+        return sections_.keeping != nullptr;
+    case Settings:
+        return sections_.settings != nullptr;
+    default:
+        return false;
+    }
+}
+
+void HomeModel::step(int by)
+{
+    for (int section = section_ + by; section >= 0 && section < kSections; section += by) {
+        if (has(section)) {
+            setSection(section);
+            return;
+        }
     }
 }
 
@@ -137,6 +167,9 @@ void HomeModel::read()
             show_outdoor();
             set_known();
             emit homeChanged();
+            if (sections_.keeping != nullptr) { // Its line on the last backup stands over every section.
+                sections_.keeping->start();
+            }
         });
 }
 

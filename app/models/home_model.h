@@ -1,10 +1,22 @@
 #pragma once
 
+#include "app/models/home_data_model.h"
 #include "app/models/home_facts.h"
+#include "app/models/home_people_model.h"
+#include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
 
 namespace lathhouse::models {
+
+/// Models of Home's further sections; a section whose model is not given is not there.
+struct HomeSections {
+    HomeDataModel* keeping = nullptr;
+    HomeRecordModel* record = nullptr;
+    HomePeopleModel* people = nullptr;
+    SettingsModel* settings = nullptr;
+};
 
 /// The page Home: the place, its spots' light, and their thermometers. (Its base is named in full for the type
 /// description of the QML module.)
@@ -12,8 +24,12 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Is given to the window")
-    /// 0 place, 1 spots, 2 thermometer; kept while the window is open.
+    /// A Section; kept while the window is open.
     Q_PROPERTY(int section READ section WRITE setSection NOTIFY sectionChanged)
+    Q_PROPERTY(lathhouse::models::HomeDataModel* keeping READ keeping CONSTANT)
+    Q_PROPERTY(lathhouse::models::HomeRecordModel* record READ record CONSTANT)
+    Q_PROPERTY(lathhouse::models::HomePeopleModel* people READ people CONSTANT)
+    Q_PROPERTY(lathhouse::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(QString place READ place NOTIFY homeChanged)
     Q_PROPERTY(QString position READ position NOTIFY homeChanged)
     Q_PROPERTY(QString mapNote READ mapNote NOTIFY homeChanged)
@@ -37,13 +53,26 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString offsetRange READ offsetRange NOTIFY outdoorChanged)
     Q_PROPERTY(QString offsetKinds READ offsetKinds NOTIFY outdoorChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
-    Q_PROPERTY(QString unit READ unit CONSTANT)
+    Q_PROPERTY(QString unit READ unit NOTIFY homeChanged)
 
 public:
+    enum Section { Place, Spots, Thermometer, Record, People, Data, Settings };
+    Q_ENUM(Section)
+    static constexpr int kSections = 7;
+
     HomeModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
 
     int section() const { return section_; }
-    void setSection(int section); ///< Ignored outside 0..2.
+    void setSection(int section); ///< Ignored where there is no such section.
+    Q_INVOKABLE bool has(int section) const;
+    /// To the next section that is there, or the one before.
+    Q_INVOKABLE void step(int by);
+    /// Gives the further sections; before the page is shown. They outlive this.
+    void join(HomeSections sections) { sections_ = sections; }
+    HomeDataModel* keeping() const { return sections_.keeping; }
+    HomeRecordModel* record() const { return sections_.record; }
+    HomePeopleModel* people() const { return sections_.people; }
+    SettingsModel* settings() const { return sections_.settings; }
     QString place() const { return facts_.place; }
     QString position() const { return facts_.position; }
     QString mapNote() const { return facts_.map_note; }
@@ -94,7 +123,8 @@ private:
     HouseholdDoor door_;
     TodayLook look_;
     HomeFacts facts_;
-    int section_ = 0;
+    HomeSections sections_;
+    int section_ = Place;
     int spot_ = 0;
     int outdoor_ = 0;
     SheetRows figures_;

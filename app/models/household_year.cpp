@@ -321,7 +321,7 @@ std::vector<YearSpot> year_spots(const home::Household& household)
     return spots;
 }
 
-HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units)
+HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, const ShownUnits& units)
 {
     home::Household household = facts.household();
     const climate::PlaceClimate& climate = facts.climate;
@@ -367,7 +367,8 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
                          wishes = plan::wishes_of(facts, today), events = facts.events](Probability risk) {
         const auto plan = plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast, wishes);
         SolvedYear solved =
-            solved_year(household, plan, plan::ladders_of(household, *spots, plan, today), units);
+            solved_year(household, plan, plan::ladders_of(household, *spots, plan, today),
+                        units == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric);
         add_feeds(solved, household,
                   plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = today}), today);
         if (wishes.accepted) {

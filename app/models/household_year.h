@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/shown_units.h"
 #include "app/models/year_data.h"
 #include "app/words/words.h"
 #include "core/plan/round_parts.h"
@@ -11,8 +12,8 @@ namespace lathhouse::models {
 ///
 /// Ladders are those of core/plan/hardening.h: going out the days of hardening before, coming in the days apart
 /// after. Feeds are those of core/plan/feeding.h at the spots of the plan. Light: FAO-56 radiation of the month's
-/// range.
-HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, words::UnitSystem units);
+/// range. The solver says why in the units that are shown when it is asked.
+HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, const ShownUnits& units);
 
 /// The hands that the household's spots are drawn in, in its order.
 std::vector<YearSpot> year_spots(const home::Household& household);

@@ -66,6 +66,15 @@ QString unit_words(home::MeasurementKind kind, const YearWords& words)
     return {};
 }
 
+std::vector<SheetRows::Row> measure_rows(const YearWords& words)
+{
+    std::vector<SheetRows::Row> rows;
+    for (const auto kind : measured_kinds()) {
+        rows.push_back({upper_first(text(words::measured(kind))), unit_words(kind, words)});
+    }
+    return rows;
+}
+
 } // namespace
 
 PlantsModel::PlantsModel(PlantDoor door, TodayLook look, QObject* parent)
@@ -76,11 +85,7 @@ PlantsModel::PlantsModel(PlantDoor door, TodayLook look, QObject* parent)
     in_table_.facts = &facts_;
     on_shelves_.marked = &marked_;
     in_table_.marked = &marked_;
-    std::vector<SheetRows::Row> rows;
-    for (const auto kind : measured_kinds()) {
-        rows.push_back({upper_first(text(words::measured(kind))), unit_words(kind, look_.words)});
-    }
-    measures_.show(std::move(rows));
+    measures_.show(measure_rows(look_.words));
 }
 
 QString PlantsModel::title() const
@@ -159,6 +164,7 @@ void PlantsModel::read_if_last()
 
 void PlantsModel::take(PlantsFacts facts)
 {
+    measures_.show(measure_rows(look_.words)); // The units may be others by now.
     const home::PlantId at = current_ >= 0 && current_ < shownCount() ? shown().card(current_).id : -1;
     facts_ = std::move(facts);
     std::erase_if(marked_, [this](home::PlantId id) { return card_of(id) == nullptr; });

@@ -26,7 +26,7 @@ class TonightModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString line READ line NOTIFY tonightChanged) ///< All of tonight in one line.
     Q_PROPERTY(QStringList ruler READ ruler NOTIFY tonightChanged)
     Q_PROPERTY(double rulerZero READ rulerZero NOTIFY tonightChanged)
-    Q_PROPERTY(QString unit READ unit CONSTANT)
+    Q_PROPERTY(QString unit READ unit NOTIFY tonightChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* week READ week CONSTANT)

@@ -94,6 +94,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
         emit planningChanged();
     }
     emit householdChanged();
+    emit unitsChanged(); // Words of the strip.
     emit viewChanged();
     emit cursorChanged();
     emit currentRowChanged();

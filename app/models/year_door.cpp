@@ -10,7 +10,7 @@
 namespace lathhouse::models {
 
 YearDoor year_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load,
-                        calendar::Date today, words::UnitSystem units)
+                        calendar::Date today, ShownUnits units)
 {
     YearDoor door;
     door.sowings = [load, today] {
@@ -47,7 +47,7 @@ YearDoor year_in_folder(std::filesystem::path folder, std::function<Result<plan:
     return door;
 }
 
-YearDoor year_in_memory(std::shared_ptr<MemoryHousehold> household, calendar::Date today, words::UnitSystem units)
+YearDoor year_in_memory(std::shared_ptr<MemoryHousehold> household, calendar::Date today, ShownUnits units)
 {
     YearDoor door;
     door.load = [household, today, units]() -> Result<HouseholdYear> {

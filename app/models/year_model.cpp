@@ -410,6 +410,21 @@ void YearModel::fill_readout()
     readout_.show(std::move(lines));
 }
 
+void YearModel::say_again()
+{
+    ++said_again_;
+    std::ranges::fill(known_, std::nullopt);
+    nights_.begin_year();
+    nights_.end_year();
+    fill_readout();
+    plants_.cursor_moved();
+    plants_.dates_moved();
+    emit unitsChanged();
+    emit cursorChanged();
+    emit countsChanged();
+    solve();
+}
+
 void YearModel::solve()
 {
     pool_.clear(); // What is being solved goes on, what waits is not wanted any more.
@@ -426,21 +441,24 @@ void YearModel::solve()
 
 void YearModel::start_solving(int stop)
 {
-    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop), generation = generation_] {
+    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop), generation = generation_, said = said_again_] {
         SolvedYear solved = solver(accepted);
         QMetaObject::invokeMethod(
             this,
-            [this, stop, generation, result = std::move(solved)]() mutable {
+            [this, stop, generation, said, result = std::move(solved)]() mutable {
                 if (generation == generation_) {
-                    keep(std::move(result), stop);
+                    keep(std::move(result), stop, said);
                 }
             },
             Qt::QueuedConnection);
     });
 }
 
-void YearModel::keep(SolvedYear solved, int stop)
+void YearModel::keep(SolvedYear solved, int stop, int said)
 {
+    if (said != said_again_) {
+        return;
+    }
     auto& known = known_[static_cast<std::size_t>(stop)];
     known = std::move(solved);
     if (planning_ && stop == risk_stop_) {

@@ -35,10 +35,10 @@ class YearModel : public QObject {
     Q_PROPERTY(QString todayLong READ todayLong CONSTANT)
     Q_PROPERTY(QString todayShort READ todayShort CONSTANT)
     Q_PROPERTY(int dayCount READ dayCount NOTIFY householdChanged)
-    Q_PROPERTY(QString unit READ unit CONSTANT)
-    Q_PROPERTY(QString stripHead READ stripHead NOTIFY householdChanged)
-    Q_PROPERTY(QString stripShortHead READ stripShortHead NOTIFY householdChanged)
-    Q_PROPERTY(QString stripLabel READ stripLabel NOTIFY householdChanged)
+    Q_PROPERTY(QString unit READ unit NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripHead READ stripHead NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripShortHead READ stripShortHead NOTIFY unitsChanged)
+    Q_PROPERTY(QString stripLabel READ stripLabel NOTIFY unitsChanged)
 
     Q_PROPERTY(int viewFirst READ viewFirst NOTIFY viewChanged)
     Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
@@ -64,7 +64,7 @@ class YearModel : public QObject {
     Q_PROPERTY(QString plantsLine READ plantsLine NOTIFY planChanged)
     Q_PROPERTY(QString plantsShortLine READ plantsShortLine NOTIFY planChanged)
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
-    Q_PROPERTY(QString credits READ credits NOTIFY householdChanged)
+    Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
     /// What went wrong with reading or writing, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
@@ -167,6 +167,8 @@ public:
     Q_INVOKABLE void nudgeEdge(int days);
     /// Takes every pin of the row's plant back.
     Q_INVOKABLE void unpin(int row);
+    /// Says everything again after another choice of units; the plan is solved again for what it says.
+    void say_again();
 
     PlantRows* plants() { return &plants_; }
     NightTable* nights() { return &nights_; }
@@ -201,6 +203,7 @@ signals:
     void planningChanged();
     void currentRowChanged();
     void riskSpokenChanged();
+    void unitsChanged();
 
 private:
     const YearDay& at_cursor() const { return year_.days[static_cast<std::size_t>(cursor_day_)]; }
@@ -212,7 +215,7 @@ private:
     void fill_readout();
     void solve();
     void start_solving(int stop);
-    void keep(SolvedYear solved, int stop);
+    void keep(SolvedYear solved, int stop, int said);
     void take(SolvedYear solved);
     void look_ahead();
     static std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
@@ -244,6 +247,7 @@ private:
     int risk_stop_ = 2;
     int current_row_ = 0;
     bool planning_ = false;
+    int said_again_ = 0; ///< Plans solved before the last time are in other words.
     PlantRows plants_;
     NightTable nights_;
     ReadoutRows readout_;

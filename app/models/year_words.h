@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/shown_units.h"
 #include "app/models/year_data.h"
 
 #include <QLocale>
@@ -7,12 +8,13 @@
 
 namespace lathhouse::models {
 
-enum class Units { Metric, Us };
-
 /// Words and numbers of the page Year in the grower's locale and units.
 class YearWords {
 public:
-    explicit YearWords(Units units, QLocale locale = QLocale{}) : units_(units), locale_(std::move(locale)) {}
+    explicit YearWords(ShownUnits units, QLocale locale = QLocale{})
+        : units_(std::move(units)), locale_(std::move(locale))
+    {
+    }
 
     Units units() const { return units_; }
     /// "Sat 30 May"; by the locale also "Sat May 30".
@@ -47,7 +49,7 @@ public:
 
 private:
     bool day_first() const;
-    Units units_;
+    ShownUnits units_;
     QLocale locale_;
 };
 

@@ -45,7 +45,7 @@ std::vector<YearSheetFacts::Sowing> sowings_of(const plan::HouseholdFacts& facts
 
 Pages year_pages(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
 {
-    auto shown = models::household_year(book.facts, look.today, models::unit_system_of(look.words));
+    auto shown = models::household_year(book.facts, look.today, look.words.units());
     auto solved = shown.solver(wish.risk);
     return year_sheet({std::move(shown.year), std::move(solved), wish.risk,
                        sowings_of(book.facts, look)},

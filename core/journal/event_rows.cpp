@@ -84,6 +84,24 @@ void insert_events(SQLite::Database& database, std::span<const home::Event> even
     }
 }
 
+Result<std::vector<home::Member>> load_members(SQLite::Database& database, const std::filesystem::path& file)
+{
+    // Notes of the household alone, by the index of kinds.
+    SQLite::Statement rows{database, kColumns + "FROM events_that_count WHERE kind = 'noted' AND plant_id IS NULL "
+                                                "ORDER BY id"};
+    std::vector<home::Event> told;
+    while (rows.executeStep()) {
+        auto event = event_in(rows, file);
+        if (!event) {
+            return event.error();
+        }
+        if (home::tells_of_member(*event)) {
+            told.push_back(std::move(*event));
+        }
+    }
+    return home::members_of(told);
+}
+
 Result<std::vector<home::Event>> HouseholdStore::events(std::optional<home::PlantId> plant) const
 {
     try {

@@ -328,6 +328,12 @@ Result<home::Household> HouseholdStore::load() const
         if (!own_record) {
             return own_record.error();
         }
+        auto spots = load_spots(inside_->database);
+        const auto members = load_members(inside_->database, inside_->file);
+        if (!members) {
+            return members.error();
+        }
+        home::put_in_reach(spots, *members);
         return home::Household{
             .name = row.getColumn(0).getString(),
             .demonstration = row.getColumn(1).getInt() != 0,
@@ -335,7 +341,7 @@ Result<home::Household> HouseholdStore::load() const
                       {*latitude, *longitude},
                       elevation,
                       row.getColumn(6).getString()},
-            .spots = load_spots(inside_->database),
+            .spots = std::move(spots),
             .plants = load_plants(inside_->database, "WHERE id NOT IN (SELECT plant_id FROM gone_plants)"),
             .own_record = *own_record,
             .pins = load_pins(inside_->database),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/home/member.h"
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
 
@@ -62,6 +63,9 @@ Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std:
 /// Photos whose entries stand beside this one and are of one moment, in the order of entry: undone ones from this one
 /// on, others up to it.
 std::vector<int> photos_that_came_together(SQLite::Database& database, int entry, bool undone);
+
+/// Children and animals to be kept from harm, as the events that count tell of them. Errors: Damaged. Throws the same.
+Result<std::vector<home::Member>> load_members(SQLite::Database& database, const std::filesystem::path& file);
 
 inline std::optional<double> degrees_of(std::optional<Celsius> temperature)
 {

@@ -21,7 +21,7 @@ protected:
         auto facts = facts_of_demonstration({.today = shown_today()});
         EXPECT_TRUE(facts);
         household = std::make_shared<MemoryHousehold>(std::move(*facts));
-        auto door = year_in_memory(household, shown_today(), words::UnitSystem::Metric);
+        auto door = year_in_memory(household, shown_today(), Units::Metric);
         auto shown = door.load();
         EXPECT_TRUE(shown);
         model = std::make_unique<YearModel>(std::move(shown->year), std::move(shown->solver),
@@ -165,7 +165,7 @@ TEST_F(YearByHand, WhatCannotBeReadIsSaidAndTheOldYearStays)
     door.load = []() -> Result<HouseholdYear> {
         return Error{ErrorCode::Unreadable, "The folder is gone."};
     };
-    const auto loaded = year_in_memory(household, shown_today(), words::UnitSystem::Metric).load();
+    const auto loaded = year_in_memory(household, shown_today(), Units::Metric).load();
     ASSERT_TRUE(loaded);
     YearModel other(loaded->year, loaded->solver, YearWords(Units::Metric), nullptr, std::move(door));
     other.follow();

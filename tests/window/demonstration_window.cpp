@@ -35,7 +35,7 @@ const Result<Shown>& year_at(const QString& where)
     }
     return kept
         .emplace(where, models::facts_of_demonstration(options, elsewhere).transform([](const plan::HouseholdFacts& facts) {
-            return Shown{facts, models::household_year(facts, models::shown_today(), words::UnitSystem::Metric)};
+            return Shown{facts, models::household_year(facts, models::shown_today(), models::Units::Metric)};
         }))
         .first->second;
 }
@@ -64,7 +64,7 @@ void DemonstrationYear::renew()
             shown->year.year, shown->year.solver,
             models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), nullptr,
             models::year_in_memory(std::make_shared<models::MemoryHousehold>(shown->facts), models::shown_today(),
-                                   words::UnitSystem::Metric));
+                                   models::Units::Metric));
         QQmlEngine::setObjectOwnership(model_.get(), QQmlEngine::CppOwnership);
         error_.clear();
     } else {

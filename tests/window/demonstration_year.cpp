@@ -46,7 +46,7 @@ Result<plan::HouseholdFacts> facts_of_demonstration(const home::DemonstrationOpt
 }
 
 Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
-                                         std::optional<Position> elsewhere, words::UnitSystem units)
+                                         std::optional<Position> elsewhere, Units units)
 {
     return facts_of_demonstration(options, elsewhere).transform([&](const plan::HouseholdFacts& facts) {
         return household_year(facts, options.today, units);

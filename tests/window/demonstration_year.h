@@ -20,6 +20,6 @@ Result<plan::HouseholdFacts> facts_of_demonstration(const home::DemonstrationOpt
 /// Its year, as the program shows it.
 Result<HouseholdYear> demonstration_year(const home::DemonstrationOptions& options,
                                          std::optional<Position> elsewhere = std::nullopt,
-                                         words::UnitSystem units = words::UnitSystem::Metric);
+                                         Units units = Units::Metric);
 
 } // namespace lathhouse::models

@@ -1,0 +1,254 @@
+#include "app/models/home_record_model.h"
+
+#include "core/base/parse.h"
+#include "core/climate/record_check.h"
+#include "core/journal/household_store.h"
+
+#include <QDir>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr double kFoot = 0.3048;
+constexpr double kLowestPlace = -500.0;
+constexpr double kHighestPlace = 9000.0;
+
+/// What becomes of a file: the record, and what it would be in the household.
+struct Taken {
+    std::shared_ptr<const climate::OwnRecord> record;
+    std::optional<QString> implausible;
+};
+
+struct RecordRead {
+    RecordFacts facts;
+    std::shared_ptr<const climate::OwnRecord> record;
+    bool height_known = true;
+};
+
+RecordRead read_record(const home::Household& household, const ShippedClimate& shipped, const YearWords& words)
+{
+    return {record_facts(household, shipped, words), household.own_record, household.place.elevation.has_value()};
+}
+
+/// Names of date, low, high and rain as somebody typed them; nullopt where nothing is named.
+Result<std::optional<climate::DayTableColumns>> columns_typed(const QString& typed)
+{
+    if (typed.trimmed().isEmpty()) {
+        return std::optional<climate::DayTableColumns>{};
+    }
+    const auto pieces = typed.split(QLatin1Char(','));
+    const auto name = [&](qsizetype place) { return place < pieces.size() ? pieces[place].trimmed().toStdString() : ""; };
+    if (pieces.size() < 3 || pieces.size() > 4 || name(0).empty() || name(1).empty() || name(2).empty()) {
+        return Error{ErrorCode::WrongUsage,
+                     "name the columns of date, low and high, and rain if there is one, with commas between: Day,Min,Max"};
+    }
+    climate::DayTableColumns columns{.date = name(0), .low = name(1), .high = name(2), .rain = {}};
+    if (!name(3).empty()) {
+        columns.rain = name(3);
+    }
+    return std::optional{columns};
+}
+
+} // namespace
+
+RecordDoor record_in_folder(std::filesystem::path folder, ShippedClimate shipped)
+{
+    return {.load = [folder]() -> Result<home::Household> {
+                const auto store = journal::HouseholdStore::open(folder);
+                return store ? store->load() : Result<home::Household>{store.error()};
+            },
+            .keep = [folder](const climate::OwnRecord& record) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                return store ? store->keep_own_record(record) : Result<void>{store.error()};
+            },
+            .remove = [folder]() -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                return store ? store->remove_own_record() : Result<void>{store.error()};
+            },
+            .shipped = std::move(shipped),
+            .keeps = true};
+}
+
+RecordDoor record_in_memory(std::function<Result<home::Household>()> load,
+                            std::function<Result<void>(std::shared_ptr<const climate::OwnRecord>)> change,
+                            ShippedClimate shipped)
+{
+    return {.load = std::move(load),
+            .keep = [change](const climate::OwnRecord& record) {
+                return change(std::make_shared<const climate::OwnRecord>(record));
+            },
+            .remove = [change] { return change(nullptr); },
+            .shipped = std::move(shipped),
+            .keeps = false};
+}
+
+HomeRecordModel::HomeRecordModel(RecordDoor door, TodayLook look, QObject* parent)
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), figures_({"label", "value", "sentence"}),
+      months_({"month", "low", "tableLow", "lowApart", "high", "tableHigh", "highApart", "sentence"})
+{
+}
+
+void HomeRecordModel::read()
+{
+    work<RecordRead>(
+        [door = door_, words = look_.words]() -> Result<RecordRead> {
+            return door.load().transform(
+                [&](const home::Household& household) { return read_record(household, door.shipped, words); });
+        },
+        [this](Result<RecordRead> made) {
+            if (!made) {
+                fail(made.error().message);
+                return;
+            }
+            record_ = std::move(made->record);
+            height_known_ = made->height_known;
+            facts_ = std::move(made->facts);
+            figures_.show(facts_.figures);
+            months_.show(facts_.months);
+            set_known();
+            emit recordChanged();
+        });
+}
+
+void HomeRecordModel::take(const QString& file, int units, const QString& columns, const QString& station,
+                           const QString& height, bool insist)
+{
+    clear_error();
+    say({});
+    if (std::exchange(can_insist_, false)) {
+        emit insistChanged();
+    }
+    QString path = file.trimmed();
+    if (path.startsWith(QLatin1String("file://"))) {
+        path = QUrl(path).toLocalFile();
+    }
+    if (path == QLatin1String("~") || path.startsWith(QLatin1String("~/"))) {
+        path.replace(0, 1, QDir::homePath());
+    }
+    if (path.isEmpty()) {
+        fail_with(tr("Say which file holds the record."));
+        return;
+    }
+    path = QDir::cleanPath(QDir(QDir::homePath()).absoluteFilePath(path));
+    auto named = columns_typed(columns);
+    if (!named) {
+        fail(named.error().message);
+        return;
+    }
+    std::optional<Metres> elevation;
+    if (!height.trimmed().isEmpty()) {
+        QString number = height.trimmed();
+        number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
+        const auto typed = parse_number(number.toStdString());
+        const double metres = typed ? *typed * (look_.words.units() == Units::Us ? kFoot : 1.0) : 0.0;
+        if (!typed || !(metres >= kLowestPlace && metres <= kHighestPlace)) {
+            fail_with(tr("“%1” is no height of a place; write it as %2.")
+                          .arg(height.trimmed(), look_.words.units() == Units::Us ? tr("460") : tr("140")));
+            return;
+        }
+        elevation = Metres::from_metres(metres);
+    }
+    climate::RecordFile asked{.file = path.toStdString(),
+                              .station = {},
+                              .columns = *named,
+                              .units = units == 1 ? climate::TableUnits::Us : climate::TableUnits::Metric};
+    if (!station.trimmed().isEmpty()) {
+        asked.station = station.trimmed().toStdString();
+    }
+    work<Taken>(
+        [door = door_, asked, elevation, today = look_.today, words = look_.words]() -> Result<Taken> {
+            auto household = door.load();
+            if (!household) {
+                return household.error();
+            }
+            const auto high = elevation ? elevation : household->place.elevation;
+            if (!high) {
+                return Error{ErrorCode::WrongUsage,
+                             "the height of the household's place is not known; say at which height the record was kept"};
+            }
+            auto days = climate::read_record_file(asked);
+            if (!days) {
+                return days.error();
+            }
+            if (!climate::summary_of(*days)) {
+                return Error{ErrorCode::Malformed, asked.file.string() + " has no night's low in it"};
+            }
+            const auto record = std::make_shared<const climate::OwnRecord>(
+                climate::OwnRecord{.name = asked.file.stem().string(),
+                                   .file = asked.file.filename().string(),
+                                   .position = household->place.position,
+                                   .elevation = *high,
+                                   .imported = today,
+                                   .days = *std::move(days)});
+            household->own_record = record;
+            return Taken{record, record_facts(*household, door.shipped, words).implausible};
+        },
+        [this, insist](Result<Taken> taken) {
+            if (!taken) {
+                fail(taken.error().message + ". Nothing was taken in");
+                return;
+            }
+            if (taken->implausible && !insist) {
+                can_insist_ = true;
+                emit insistChanged();
+                fail_with(tr("It is not plausible for this place: %1. Nothing was taken in.").arg(*taken->implausible));
+                return;
+            }
+            change(taken->record, tr("Taken in: %1.").arg(text(taken->record->name)), Step::New);
+        });
+}
+
+void HomeRecordModel::remove()
+{
+    if (record_) {
+        change(nullptr, tr("Removed: %1. The shipped stations answer again.").arg(text(record_->name)), Step::New);
+    }
+}
+
+void HomeRecordModel::undo()
+{
+    if (undo_) {
+        const Kept to = *undo_;
+        change(to, to ? tr("%1 is there again.").arg(text(to->name)) : tr("Taken out again; the shipped stations answer."),
+               Step::Back);
+    }
+}
+
+void HomeRecordModel::redo()
+{
+    if (redo_) {
+        const Kept to = *redo_;
+        change(to, to ? tr("%1 is there again.").arg(text(to->name)) : tr("Removed again; the shipped stations answer."),
+               Step::Forth);
+    }
+}
+
+void HomeRecordModel::change(Kept to, QString said, Step step)
+{
+    clear_error();
+    work<bool>(
+        [door = door_, to]() -> Result<bool> {
+            const auto done = to ? door.keep(*to) : door.remove();
+            return done ? Result<bool>{true} : Result<bool>{done.error()};
+        },
+        [this, said = std::move(said), step, before = record_](const Result<bool>& done) {
+            if (!done) {
+                fail(done.error().message);
+                return;
+            }
+            if (step == Step::Back) {
+                undo_.reset();
+                redo_ = before;
+            } else {
+                undo_ = before;
+                redo_.reset();
+            }
+            emit undoChanged();
+            say(said);
+            emit written();
+            read();
+        });
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,152 @@
+#include "app/models/settings_model.h"
+
+#include "app/words/growing_words.h"
+#include "core/units/volume.h"
+
+#include <QDate>
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr const char* kThemes[] = {"desktop", "light", "dark", "contrast"};
+
+int place_of_theme(const QString& name)
+{
+    const auto found = std::ranges::find_if(kThemes, [&](const char* theme) { return name == QLatin1String(theme); });
+    return found == std::end(kThemes) ? 0 : static_cast<int>(found - std::begin(kThemes));
+}
+
+} // namespace
+
+SettingsModel::SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings asked, ShownUnits units, QLocale locale,
+                             QObject* parent)
+    : QObject(parent), kept_(std::move(kept)), asked_(std::move(asked)), units_(std::move(units)),
+      words_(units_, locale), locale_(std::move(locale)), theme_(place_of_theme(kept_->value("theme").toString())),
+      text_percent_(kept_->number("text_percent", kSmallestText, kLargestText).value_or(kUsualText)),
+      reduced_motion_(kept_->is("reduced_motion"))
+{
+    const QString kept_units = kept_->value("units").toString();
+    if (asked_.units) {
+        units_.show(*asked_.units);
+    } else if (kept_units == QLatin1String("us") || kept_units == QLatin1String("metric")) {
+        units_.show(kept_units == QLatin1String("us") ? Units::Us : Units::Metric);
+    }
+}
+
+QString SettingsModel::scheme() const
+{
+    if (asked_.theme) {
+        return *asked_.theme;
+    }
+    if (theme_ == 0) {
+        return desktop_dark_ ? QStringLiteral("dark") : QStringLiteral("light");
+    }
+    return QString::fromLatin1(kThemes[theme_]);
+}
+
+void SettingsModel::setTheme(int theme)
+{
+    if (theme >= 0 && theme < static_cast<int>(std::size(kThemes)) && theme != theme_) {
+        theme_ = theme;
+        keep("theme", QString::fromLatin1(kThemes[theme]));
+        emit themeChanged();
+    }
+}
+
+QString SettingsModel::themeFixed() const
+{
+    return asked_.theme ? tr("LATHHOUSE_THEME=%1 goes before what is chosen here, while it is set.").arg(*asked_.theme)
+                        : QString{};
+}
+
+void SettingsModel::setTextPercent(int percent)
+{
+    percent = std::clamp(percent, kSmallestText, kLargestText);
+    if (percent != text_percent_) {
+        text_percent_ = percent;
+        keep("text_percent", percent);
+        emit textChanged();
+    }
+}
+
+QString SettingsModel::textFixed() const
+{
+    return asked_.text_percent
+               ? tr("LATHHOUSE_TEXT=%1 goes before what is chosen here, while it is set.").arg(*asked_.text_percent)
+               : QString{};
+}
+
+void SettingsModel::setReducedMotion(bool reduced)
+{
+    if (reduced != reduced_motion_) {
+        reduced_motion_ = reduced;
+        keep("reduced_motion", reduced ? QStringLiteral("true") : QStringLiteral("false"));
+        emit motionChanged();
+    }
+}
+
+QString SettingsModel::motionFixed() const
+{
+    return asked_.reduced_motion
+               ? tr("LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.")
+                     .arg(*asked_.reduced_motion ? QStringLiteral("reduced") : QStringLiteral("full"))
+               : QString{};
+}
+
+void SettingsModel::setUnits(int units)
+{
+    if (units < 0 || units > 1 || units == this->units()) {
+        return;
+    }
+    units_.show(units == 1 ? Units::Us : Units::Metric);
+    keep("units", units == 1 ? QStringLiteral("us") : QStringLiteral("metric"));
+    emit unitsChanged();
+}
+
+QString SettingsModel::unitsFixed() const
+{
+    return asked_.units ? tr("Opened with --units; what is chosen here is in force now and at the next start without it.")
+                        : QString{};
+}
+
+QString SettingsModel::unitsExample() const
+{
+    const auto system = units_ == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+    return tr("A night of %1, a pot of %2, a station %3 away, a plant of %4.")
+        .arg(words_.temperature(Celsius::from_degrees(4.5)), text(words::volume(Litres::from_litres(3.0), system)),
+             text(words::distance(Metres::from_kilometres(12.0), system)),
+             units_ == Units::Us ? tr("%1 in").arg(words_.decimal(45.0 / 2.54, 1)) : tr("%1 cm").arg(words_.decimal(45.0, 0)));
+}
+
+QString SettingsModel::dates() const
+{
+    const calendar::Date day{2026, 5, 30};
+    return tr("Dates as %1, numbers as %2, weeks from %3; this is your desktop’s choice of language and region (%4), "
+              "and changes with it at the next start.")
+        .arg(words_.short_date(day), words_.decimal(1.5, 1), locale_.dayName(locale_.firstDayOfWeek()), locale_.name());
+}
+
+void SettingsModel::set_desktop_dark(bool dark)
+{
+    if (dark != desktop_dark_) {
+        desktop_dark_ = dark;
+        emit themeChanged();
+    }
+}
+
+void SettingsModel::keep(const QString& key, const QVariant& value)
+{
+    const QString before = trouble_;
+    trouble_ = kept_->keep(key, value)
+                   ? QString{}
+                   : tr("It holds for this window and could not be kept in %1; see that the folder can be written.")
+                         .arg(kept_->file());
+    if (trouble_ != before) {
+        emit troubleChanged();
+    }
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,104 @@
+#pragma once
+
+#include "app/models/kept_settings.h"
+#include "app/models/shown_units.h"
+#include "app/models/year_words.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include <memory>
+#include <optional>
+
+namespace lathhouse::models {
+
+/// What the surroundings of the program ask for; it goes before what is kept. nullopt: they say nothing.
+struct AskedSettings {
+    std::optional<QString> theme;      ///< "light", "dark" or "contrast"; LATHHOUSE_THEME.
+    std::optional<int> text_percent;   ///< LATHHOUSE_TEXT.
+    std::optional<bool> reduced_motion; ///< LATHHOUSE_MOTION.
+    std::optional<Units> units;        ///< --units on the command line.
+};
+
+/// How the window looks and in which units it speaks: chosen here, kept for the person, in force at once.
+class SettingsModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Is given to the window")
+    /// "light", "dark" or "contrast": what is in force.
+    Q_PROPERTY(QString scheme READ scheme NOTIFY themeChanged)
+    /// 0 as the desktop, 1 light, 2 dark, 3 high contrast.
+    Q_PROPERTY(int theme READ theme WRITE setTheme NOTIFY themeChanged)
+    /// Why the choice has no effect now, a sentence; empty where it has.
+    Q_PROPERTY(QString themeFixed READ themeFixed CONSTANT)
+    Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY textChanged)
+    Q_PROPERTY(QString textFixed READ textFixed CONSTANT)
+    Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged)
+    Q_PROPERTY(QString motionFixed READ motionFixed CONSTANT)
+    /// 0 Celsius and metric measures, 1 Fahrenheit and US measures.
+    Q_PROPERTY(int units READ units WRITE setUnits NOTIFY unitsChanged)
+    Q_PROPERTY(QString unitsFixed READ unitsFixed CONSTANT)
+    Q_PROPERTY(QString unitsExample READ unitsExample NOTIFY unitsChanged)
+    Q_PROPERTY(QString dates READ dates CONSTANT)
+    /// Names of the languages that are there, where there is more than one.
+    Q_PROPERTY(QStringList languages READ languages CONSTANT)
+    /// What could not be kept; empty where all is.
+    Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
+    /// Where it is kept.
+    Q_PROPERTY(QString place READ place CONSTANT)
+
+public:
+    static constexpr int kSmallestText = 85;
+    static constexpr int kUsualText = 100;
+    static constexpr int kLargestText = 200;
+
+    /// units: shared with the words of every page.
+    SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings asked, ShownUnits units,
+                  QLocale locale = QLocale{}, QObject* parent = nullptr);
+
+    QString scheme() const;
+    int theme() const { return theme_; }
+    void setTheme(int theme); ///< Ignored outside 0..3.
+    QString themeFixed() const;
+    int textPercent() const { return asked_.text_percent.value_or(text_percent_); }
+    void setTextPercent(int percent); ///< Brought within 85 to 200.
+    QString textFixed() const;
+    bool reducedMotion() const { return asked_.reduced_motion.value_or(reduced_motion_); }
+    void setReducedMotion(bool reduced);
+    QString motionFixed() const;
+    int units() const { return units_ == Units::Us ? 1 : 0; }
+    void setUnits(int units); ///< Ignored outside 0..1.
+    QString unitsFixed() const;
+    QString unitsExample() const;
+    QString dates() const;
+    QStringList languages() const { return {}; }
+    QString trouble() const { return trouble_; }
+    QString place() const { return kept_->file(); }
+
+    /// Tells of the desktop's own choice, at the start and when it changes.
+    void set_desktop_dark(bool dark);
+
+signals:
+    void themeChanged();
+    void textChanged();
+    void motionChanged();
+    /// All that was said in the units before is to be said anew.
+    void unitsChanged();
+    void troubleChanged();
+
+private:
+    void keep(const QString& key, const QVariant& value);
+
+    std::shared_ptr<KeptSettings> kept_;
+    AskedSettings asked_;
+    ShownUnits units_;
+    YearWords words_;
+    QLocale locale_;
+    int theme_ = 0;
+    int text_percent_ = kUsualText;
+    bool reduced_motion_ = false;
+    bool desktop_dark_ = false;
+    QString trouble_;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,65 @@
+#include "core/journal/household_holdings.h"
+
+#include "core/journal/migrations.h"
+#include "core/journal/reading.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <string>
+#include <system_error>
+
+namespace lathhouse::journal {
+
+namespace {
+
+/// One number of a query over a table or view; 0 where the schema has none of that name.
+std::uint64_t one_number(SQLite::Database& database, const std::string& from, const std::string& what)
+{
+    SQLite::Statement there{database, "SELECT count(*) FROM sqlite_schema WHERE name = ?"};
+    there.bind(1, from);
+    if (!there.executeStep() || there.getColumn(0).getInt() == 0) {
+        return 0;
+    }
+    const auto number = database.execAndGet("SELECT " + what + " FROM " + from).getInt64();
+    return number < 0 ? 0 : static_cast<std::uint64_t>(number);
+}
+
+} // namespace
+
+Result<Holdings> holdings_of(const std::filesystem::path& folder)
+{
+    const auto file = database_of(folder);
+    if (!file) {
+        return file.error();
+    }
+    if (const auto header = check_header(*file, known_migrations().back().version); !header) {
+        return header.error();
+    }
+    auto database = open_to_read(*file);
+    if (!database) {
+        return database.error();
+    }
+    Holdings holdings;
+    try {
+        SQLite::Transaction one_moment{*database};
+        holdings.spots = one_number(*database, "spots", "count(*)");
+        const auto all = one_number(*database, "plants", "count(*)");
+        const auto gone = one_number(*database, "gone_plants", "count(DISTINCT plant_id)");
+        holdings.plants = all > gone ? all - gone : 0;
+        holdings.events = one_number(*database, "events_that_count", "count(*)");
+        holdings.measurements = one_number(*database, "measurements_that_count", "count(*)");
+        holdings.readings = one_number(*database, "readings_that_count", "count(*)");
+        holdings.photos = one_number(*database, "photos_that_count", "count(*)");
+        // Files of photos that were taken out of the lists stay in the folder and in every backup.
+        holdings.photo_bytes = one_number(*database, "photos", "coalesce(sum(size_bytes), 0)");
+        holdings.placed_photos = one_number(*database, "photos", "count(latitude_degrees)");
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, *file);
+    }
+    std::error_code failure;
+    const auto bytes = std::filesystem::file_size(*file, failure);
+    holdings.database_bytes = failure ? 0 : bytes;
+    return holdings;
+}
+
+} // namespace lathhouse::journal

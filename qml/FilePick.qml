@@ -1,0 +1,34 @@
+import QtQuick
+import QtQuick.Dialogs
+
+// The desktop's own dialogs for a file or a folder; Qt's where it has none. Opens as soon as it is loaded, which is
+// when somebody asks for it: a machine without them loses nothing else.
+Item {
+    id: root
+
+    required property PathField asker
+    readonly property bool folders: root.asker.kind === PathField.Folder
+    readonly property bool saves: root.asker.kind === PathField.Save
+
+    Component.onCompleted: {
+        if (root.folders) {
+            folder.open();
+        } else {
+            file.nameFilters = root.asker.filters;
+            file.open();
+        }
+    }
+
+    FileDialog {
+        id: file
+        title: root.asker.label
+        fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
+        acceptLabel: root.saves ? qsTr("Take this name") : qsTr("Open")
+        onAccepted: root.asker.picked(file.selectedFile)
+    }
+    FolderDialog {
+        id: folder
+        title: root.asker.label
+        onAccepted: root.asker.picked(folder.selectedFolder)
+    }
+}
