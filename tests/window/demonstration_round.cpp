@@ -11,20 +11,22 @@
 
 namespace lathhouse::models {
 
-Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
+Result<climate::PlaceClimate> shipped_climate_at(Position position, std::optional<Metres> elevation)
 {
     // The stations outlive every climate that speaks of them.
     static const auto kTable = climate::StationTable::find().and_then(
         [](const std::filesystem::path& file) { return climate::StationTable::load(file); });
-    if (!kTable) {
-        return kTable.error();
-    }
+    return kTable ? climate::climate_at(*kTable, position, elevation) : Result<climate::PlaceClimate>{kTable.error()};
+}
+
+Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today)
+{
     const auto shown = home::demonstration({.today = today});
     if (!shown) {
         return shown.error();
     }
     const auto& place = shown->household.place;
-    auto climate = climate::climate_at(*kTable, place.position, place.elevation);
+    auto climate = shipped_climate_at(place.position, place.elevation);
     if (!climate) {
         return climate.error();
     }

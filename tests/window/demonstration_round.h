@@ -2,10 +2,12 @@
 
 #include "core/base/result.h"
 #include "core/calendar/date.h"
+#include "core/climate/place_climate.h"
 #include "core/home/demonstration_photos.h"
 #include "core/home/measurement.h"
 #include "core/plan/round_parts.h"
 
+#include <optional>
 #include <vector>
 
 namespace lathhouse::models {
@@ -13,6 +15,9 @@ namespace lathhouse::models {
 /// What the round of the demonstration household is made of, with mealybugs found on one plant six days
 /// before `today`, so that all three classes of plants are there.
 Result<plan::HouseholdFacts> demonstration_facts(calendar::Date today);
+
+/// The shipped table's climate of a place.
+Result<climate::PlaceClimate> shipped_climate_at(Position position, std::optional<Metres> elevation);
 
 /// What was measured of its plants.
 std::vector<home::Measurement> demonstration_measurements(calendar::Date today);

@@ -1,9 +1,14 @@
 #include "tests/window/demonstration_tasks.h"
 
+#include "core/journal/demonstration_folder.h"
+#include "tests/climate/sample_table.h"
 #include "tests/window/demonstration_round.h"
 
+#include <QFileInfo>
 #include <QQmlEngine>
 #include <QTimer>
+
+#include <fstream>
 
 namespace lathhouse::testing {
 
@@ -30,12 +35,16 @@ void DemonstrationRound::renew(const QString& kind)
     models::RoundSource source;
     models::HouseholdDoor door;
     models::PlantDoor plants;
+    models::RecordDoor record{};
+    models::PeopleDoor people{};
     if (!facts || kind == QLatin1String("broken")) {
         error_ = facts ? QString{} : models::text(facts.error().message);
         const Error why = facts ? Error{ErrorCode::NotFound, "the folder is gone"} : facts.error();
         source = models::no_round(why);
         door = models::no_door(why);
         plants = models::no_plants(why);
+        people.load = door.load;
+        record.load = [why]() -> Result<home::Household> { return why; };
     } else {
         auto of = *facts;
         if (kind == QLatin1String("empty")) {
@@ -55,16 +64,40 @@ void DemonstrationRound::renew(const QString& kind)
         plants = models::plants_in_memory(household, models::demonstration_measurements(kToday),
                                           kind == QLatin1String("photos") ? models::demonstration_pictures(kToday)
                                                                           : std::vector<home::DemonstrationPhoto>{});
+        people = models::people_in_memory(household);
+        record = models::record_in_memory(
+            [household]() -> Result<home::Household> { return household->facts().as_told; },
+            [household](std::shared_ptr<const climate::OwnRecord> own) {
+                return household->change("record", [&](plan::HouseholdFacts& changed) -> Result<void> {
+                    changed.as_told.own_record = own;
+                    return {};
+                });
+            },
+            models::shipped_climate_at);
     }
+    std::optional<std::filesystem::path> folder;
+    auto folder_before = std::exchange(folder_, std::make_unique<QTemporaryDir>());
+    if (kind == QLatin1String("folder")) {
+        folder = std::filesystem::path{folder_->path().toStdString()} / "home";
+        if (const auto made = journal::create_demonstration(*folder, {.today = kToday}); !made) {
+            error_ = models::text(made.error().message);
+        }
+    }
+    const models::ShownUnits units;
+    const auto kept = std::make_shared<models::KeptSettings>(folder_->filePath(QStringLiteral("window.ini")));
     const models::TodayLook look{
-        kToday, models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};
+        kToday, models::YearWords(units, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};
     auto before = std::move(model_); // Bindings leave them before they go.
     auto pages_before = std::move(pages_);
     model_ = std::make_unique<models::RoundModel>(std::move(source), models::RoundLook{look.today, look.words});
-    pages_ = std::make_unique<Pages>(door, plants, look);
+    pages_ = std::make_unique<Pages>(door, plants, look, units, folder, kept, std::move(record),
+                                     std::move(people));
     for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->tonight),
                           static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->plants),
-                          static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home)}) {
+                          static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
+                          static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),
+                          static_cast<QObject*>(&pages_->people),
+                          static_cast<QObject*>(&pages_->settings)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);
     }
     emit roundChanged();
@@ -72,13 +105,27 @@ void DemonstrationRound::renew(const QString& kind)
         before.release()->deleteLater();
     }
     if (pages_before) {
-        QTimer::singleShot(0, this, [gone = std::shared_ptr<Pages>(std::move(pages_before))]() mutable { gone.reset(); });
+        QTimer::singleShot(0, this,
+                           [gone = std::shared_ptr<Pages>(std::move(pages_before)),
+                            left = std::shared_ptr<QTemporaryDir>(std::move(folder_before))]() mutable { gone.reset(); });
     }
 }
 
 bool DemonstrationRound::isDone(int row) const
 {
     return model_->data(model_->index(row), models::RoundModel::DoneRole).toBool();
+}
+
+bool DemonstrationRound::exists(const QString& name) const
+{
+    return folder_ && QFileInfo::exists(folder_->filePath(name));
+}
+
+QString DemonstrationRound::writeRecord(const QString& name, bool fahrenheit) const
+{
+    const QString path = folder_->filePath(name);
+    std::ofstream{path.toStdString()} << climate::sample_table(2005, 2019, fahrenheit);
+    return path;
 }
 
 QString DemonstrationRound::taskOf(int row) const

@@ -1,12 +1,15 @@
 #pragma once
 
+#include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
+#include "app/models/settings_model.h"
 #include "app/models/tonight_model.h"
 
 #include <QObject>
+#include <QTemporaryDir>
 #include <QtQml/qqmlregistration.h>
 
 #include <memory>
@@ -25,6 +28,8 @@ class DemonstrationRound : public QObject {
     Q_PROPERTY(lathhouse::models::PlantsModel* plants READ plants NOTIFY roundChanged)
     Q_PROPERTY(lathhouse::models::PlantModel* plant READ plant NOTIFY roundChanged)
     Q_PROPERTY(QString error READ error CONSTANT)
+    /// A folder for what a test writes; of "folder" the household lies in it.
+    Q_PROPERTY(QString folder READ folder NOTIFY roundChanged)
 
 public:
     explicit DemonstrationRound(QObject* parent = nullptr);
@@ -36,9 +41,14 @@ public:
     models::PlantsModel* plants() { return pages_ ? &pages_->plants : nullptr; }
     models::PlantModel* plant() { return pages_ ? &pages_->plant : nullptr; }
     QString error() const { return error_; }
+    QString folder() const { return folder_ ? folder_->path() : QString{}; }
+    Q_INVOKABLE bool exists(const QString& name) const;
+    /// Writes a table of daily lows and highs of fifteen years into the folder; its path.
+    Q_INVOKABLE QString writeRecord(const QString& name, bool fahrenheit) const;
 
     /// A round as at the start; "empty" has no plants, "broken" cannot be read, "cold" has a cold night ahead,
-    /// "seeds" has lots of seed, "harm" has growth to be judged, "photos" drawn photos besides.
+    /// "seeds" has lots of seed, "harm" has growth to be judged, "photos" drawn photos besides,
+    /// "folder" keeps the same household in a folder of its own.
     Q_INVOKABLE void renew(const QString& kind = {});
     Q_INVOKABLE bool isDone(int row) const;
     Q_INVOKABLE QString taskOf(int row) const;
@@ -48,19 +58,35 @@ signals:
 
 private:
     struct Pages {
+        models::SettingsModel settings;
+        models::HomeDataModel keeping;
+        models::HomeRecordModel record;
+        models::HomePeopleModel people;
         models::TonightModel tonight;
         models::SeedsModel seeds;
         models::HomeModel home;
         models::PlantsModel plants;
         models::PlantModel plant;
-        Pages(const models::HouseholdDoor& door, const models::PlantDoor& plants_door, const models::TodayLook& look)
-            : tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants)
+        Pages(const models::HouseholdDoor& door, const models::PlantDoor& plants_door, const models::TodayLook& look,
+              const models::ShownUnits& units, const std::optional<std::filesystem::path>& folder,
+              const std::shared_ptr<models::KeptSettings>& kept, models::RecordDoor record_door,
+              models::PeopleDoor people_door)
+            : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
+              keeping(door.load, folder, look, kept), record(std::move(record_door), look),
+              people(std::move(people_door), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants)
         {
+            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings});
+            QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);
+            QObject::connect(&settings, &models::SettingsModel::unitsChanged, &tonight, &models::SheetModel::follow);
+            QObject::connect(&settings, &models::SettingsModel::unitsChanged, &record, &models::SheetModel::follow);
+            QObject::connect(&people, &models::SheetModel::written, &home, &models::SheetModel::follow);
+            QObject::connect(&record, &models::SheetModel::written, &home, &models::SheetModel::follow);
         }
     };
     std::unique_ptr<Pages> pages_;
     std::unique_ptr<models::RoundModel> model_;
     QString error_;
+    std::unique_ptr<QTemporaryDir> folder_;
 };
 
 } // namespace lathhouse::testing

@@ -68,6 +68,7 @@ int main(int argc, char** argv)
         options.year = std::move(shown->year);
         options.solver = std::move(shown->solver);
     }
+    options.keeps_settings = false;
     options.self_test = !options.picture;
     int none = 1;
     return run_window(none, argv, std::move(options));

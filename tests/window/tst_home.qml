@@ -1,5 +1,6 @@
 import QtQuick
 import QtTest
+import Lathhouse.Models
 import Lathhouse.Testing
 import Lathhouse.Ui
 
@@ -71,11 +72,14 @@ Item {
             compare(household.home.section, 1);
             verify(named("homeSpots").visible);
             keyClick(Qt.Key_Right);
-            compare(household.home.section, 2);
-            keyClick(Qt.Key_Right);
-            compare(household.home.section, 2);
-            keyClick(Qt.Key_Left);
-            compare(household.home.section, 1);
+            compare(household.home.section, HomeModel.Thermometer);
+            for (let times = 0; times < 7; ++times)
+                keyClick(Qt.Key_Right);
+            compare(household.home.section, HomeModel.Settings);
+            settle();
+            while (household.home.section > HomeModel.Spots)
+                keyClick(Qt.Key_Left);
+            compare(household.home.section, HomeModel.Spots);
             mouseClick(named("section0"));
             compare(household.home.section, 0);
             verify(named("homePlace").visible);

@@ -1,0 +1,177 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// Data and backup by mouse and by keyboard, of a household in a folder.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    HomePage {
+        id: page
+        anchors.fill: parent
+        home: household.home
+        narrow: false
+        focus: true
+    }
+    TestCase {
+        name: "HomeData"
+        when: windowShown
+
+        readonly property HomeDataModel keeping: household.home !== null ? household.home.keeping : null
+
+        function init() {
+            failOnWarning(/.?/);
+            page.narrow = false;
+            open("folder");
+        }
+
+        function open(kind: string): void {
+            household.renew(kind);
+            compare(household.error, "");
+            household.home.start();
+            settle();
+            household.home.section = HomeModel.Data;
+            settle();
+            named("homeSheet").forceActiveFocus();
+        }
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+        function settle(): void {
+            tryCompare(household.home, "working", false, 30000);
+            tryCompare(household.home.keeping, "working", false, 30000);
+        }
+        function reach(name: string): Item {
+            const item = named(name);
+            page.follow(item);
+            return item;
+        }
+        function press(name: string): void {
+            mouseClick(reach(name));
+        }
+        function fill(name: string, words: string): void {
+            const field = reach(name) as SheetField;
+            field.forceActiveFocus();
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of words)
+                keyClick(letter);
+        }
+
+        function test_saysWhatTheFolderHolds() {
+            verify(keeping.holdings.count >= 5);
+            compare((named("dataFolder") as Text).text, household.folder + "/home");
+            verify(!named("dataWarning").visible);
+        }
+
+        function test_backsUpAfterTheQuestionByMouse() {
+            fill("backupField", household.folder + "/one.zip");
+            press("backupButton");
+            verify(named("question1").visible);
+            verify(!household.exists("one.zip"));
+            press("noButton1");
+            verify(!named("question1").visible);
+            verify(!household.exists("one.zip"));
+            press("backupButton");
+            press("yesButton1");
+            settle();
+            compare(keeping.error, "");
+            verify(household.exists("one.zip"));
+            verify((named("said1") as Text).text.includes("read back and compared"));
+            verify((named("lastBackup") as Text).text.includes("16 May 2026"));
+            verify((named("leavesBackup1") as Chip).on);
+        }
+
+        function test_backsUpByKeyboardAloneAndReplacesWhenAsked() {
+            fill("backupField", household.folder + "/two");
+            keyClick(Qt.Key_Return);
+            verify(named("yesButton1").activeFocus);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(household.exists("two.zip"));
+            fill("backupField", household.folder + "/two.zip");
+            keyClick(Qt.Key_Return);
+            verify(keeping.error.includes("there already"));
+            verify((named("backupField") as SheetField).wrong);
+            verify(named("replaceButton").visible);
+            named("replaceButton").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            settle();
+            compare(keeping.error, "");
+            verify(!named("replaceButton").visible);
+        }
+
+        function test_looksThroughTheFolder() {
+            press("checkButton");
+            settle();
+            verify((named("said2") as Text).text.startsWith("The household is sound"));
+        }
+
+        function test_restoresIntoANewFolder() {
+            keeping.setLeaves(HomeDataModel.BackUp, true);
+            keeping.backUp(household.folder + "/b.zip");
+            settle();
+            fill("restoreFromField", household.folder + "/b.zip");
+            keyClick(Qt.Key_Return);
+            verify(named("restoreToField").activeFocus);
+            fill("restoreToField", household.folder + "/new");
+            press("restoreButton");
+            settle();
+            compare(keeping.error, "");
+            verify(household.exists("new/household.sqlite3"));
+            press("restoreButton");
+            settle();
+            verify(keeping.error.includes("empty"));
+        }
+
+        function test_tablesAskAndAreWritten() {
+            fill("tablesField", household.folder + "/tables");
+            press("tablesButton");
+            verify(reach("question4").visible);
+            press("yesButton4");
+            settle();
+            verify(household.exists("tables/plants.csv"));
+            press("leavesTables0");
+            verify(!keeping.tablesLeave);
+        }
+
+        function test_lineOnTheLastBackupStandsOverEverySection() {
+            household.home.section = HomeModel.Place;
+            verify(named("backupLine").visible);
+            household.home.section = HomeModel.Data;
+            verify(!named("backupLine").visible);
+            press("remind3");
+            compare(keeping.remindDays, 0);
+            household.home.section = HomeModel.Place;
+            verify(!named("backupLine").visible);
+        }
+
+        function test_sourcesOpenAndClose() {
+            verify(!named("sourceList").visible);
+            press("sourcesChip");
+            verify(named("sourceList").visible);
+            verify(keeping.sources.count > 100);
+        }
+
+        function test_demonstrationSaysThatNothingIsKept() {
+            open("cold");
+            verify(!named("backupButton").visible);
+            verify((named("dataFolder") as Text).text.includes("invented"));
+            compare(keeping.overdue, "");
+        }
+
+        function test_narrowStacks() {
+            page.narrow = true;
+            const data = named("homeData");
+            tryVerify(() => named("backupButton").mapToItem(data, 0, 0).y > named("checkButton").mapToItem(data, 0, 0).y);
+        }
+    }
+}
