@@ -1,11 +1,10 @@
 #include "tests/cli/run_command.h"
 
-#include "tests/climate/sample_record.h"
+#include "tests/climate/sample_table.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -52,33 +51,8 @@ protected:
     std::filesystem::path folder_;
 };
 
-/// A record near the demonstration household's place: lows about 5.5 C in the year, swinging by 10 K.
-std::string porch(int first_year, int last_year, bool fahrenheit = false,
-                  climate::SampleCourse course = {
-                      .mean_low = 5.5, .range = 9.8, .range_swing = 3.4, .weather = 5.0})
-{
-    const auto record = climate::sample_record(first_year, last_year, course);
-    std::string text = "Day,Min,Max,Rain\n";
-    for (int year = first_year; year <= last_year; ++year) {
-        for (int month = 1; month <= 12; ++month) {
-            const auto* readings = record.month(year, month);
-            for (std::size_t d = 0; d < 31; ++d) {
-                if (!readings->low[d].known()) {
-                    continue;
-                }
-                const auto shown = [fahrenheit](climate::DailyReading reading) {
-                    const double celsius = reading.tenths() / 10.0;
-                    return fahrenheit ? celsius * 1.8 + 32.0 : celsius;
-                };
-                char line[64];
-                std::snprintf(line, sizeof line, "%04d-%02d-%02zu,%.1f,%.1f,\n", year, month, d + 1,
-                              shown(readings->low[d]), shown(readings->high[d]));
-                text += line;
-            }
-        }
-    }
-    return text;
-}
+using climate::sample_table;
+
 const std::vector<std::string> kColumns{"--columns", "date=Day,low=Min,high=Max", "--name", "Porch"};
 
 TEST_F(PlaceCommand, WithoutARecordSaysWhatAnswers)
@@ -91,7 +65,7 @@ TEST_F(PlaceCommand, WithoutARecordSaysWhatAnswers)
 
 TEST_F(PlaceCommand, ImportsATableAndComparesIt)
 {
-    const auto ran = import(file("porch.csv", porch(2005, 2020)), kColumns);
+    const auto ran = import(file("porch.csv", sample_table(2005, 2020)), kColumns);
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("Own record Porch, from porch.csv, imported Wed 25 Nov 2026"));
     EXPECT_THAT(ran.out, HasSubstr("15 of 15 cold seasons"));
@@ -113,7 +87,7 @@ TEST_F(PlaceCommand, TheRecordAnswersBeforeTheTable)
 {
     const auto before = ask({"climate", "--json"}).json();
     EXPECT_EQ(before["own_record"], false);
-    ASSERT_EQ(import(file("porch.csv", porch(2005, 2020)), kColumns).status, 0);
+    ASSERT_EQ(import(file("porch.csv", sample_table(2005, 2020)), kColumns).status, 0);
     const auto after = ask({"climate", "--json"}).json();
     EXPECT_EQ(after["own_record"], true);
     ASSERT_EQ(after["stations"].size(), 1U);
@@ -138,7 +112,7 @@ TEST_F(PlaceCommand, TheRecordAnswersBeforeTheTable)
 
 TEST_F(PlaceCommand, FrostDatesAreCountedInTheRecordForAnyLine)
 {
-    ASSERT_EQ(import(file("porch.csv", porch(2005, 2020)), kColumns).status, 0);
+    ASSERT_EQ(import(file("porch.csv", sample_table(2005, 2020)), kColumns).status, 0);
     const auto json = ask({"frost", "--threshold", "-1.3", "--risk", "15", "--json"}).json();
     EXPECT_EQ(json["method"], "records");
     EXPECT_EQ(json["thresholds"][0]["last"]["years"], 15);
@@ -151,7 +125,7 @@ TEST_F(PlaceCommand, FrostDatesAreCountedInTheRecordForAnyLine)
 TEST_F(PlaceCommand, RemoveGivesTheTableBack)
 {
     const auto before = ask({"climate", "--json"}).out;
-    ASSERT_EQ(import(file("porch.csv", porch(2005, 2020)), kColumns).status, 0);
+    ASSERT_EQ(import(file("porch.csv", sample_table(2005, 2020)), kColumns).status, 0);
     EXPECT_EQ(ask({"place", "remove"}).status, 0);
     EXPECT_EQ(ask({"climate", "--json"}).out, before);
     const auto again = ask({"place", "remove"});
@@ -161,20 +135,20 @@ TEST_F(PlaceCommand, RemoveGivesTheTableBack)
 
 TEST_F(PlaceCommand, ASecondRecordNeedsToReplaceTheFirst)
 {
-    ASSERT_EQ(import(file("porch.csv", porch(2005, 2020)), kColumns).status, 0);
-    const auto refused = import(file("other.csv", porch(2008, 2018)), kColumns);
+    ASSERT_EQ(import(file("porch.csv", sample_table(2005, 2020)), kColumns).status, 0);
+    const auto refused = import(file("other.csv", sample_table(2008, 2018)), kColumns);
     EXPECT_EQ(refused.status, 2);
     EXPECT_TRUE(is_one_clear_error(refused)) << refused.err;
     EXPECT_EQ(ask({"place", "--json"}).json()["record"]["file"], "porch.csv");
     auto replacing = kColumns;
     replacing.push_back("--replace");
-    EXPECT_EQ(import(file("other.csv", porch(2008, 2018)), replacing).status, 0);
+    EXPECT_EQ(import(file("other.csv", sample_table(2008, 2018)), replacing).status, 0);
     EXPECT_EQ(ask({"place", "--json"}).json()["record"]["file"], "other.csv");
 }
 
 TEST_F(PlaceCommand, FahrenheitGivenAsCelsiusIsNotPlausible)
 {
-    const auto name = file("porch.csv", porch(2005, 2020, true));
+    const auto name = file("porch.csv", sample_table(2005, 2020, true));
     const auto refused = import(name, kColumns);
     EXPECT_EQ(refused.status, 2);
     EXPECT_TRUE(is_one_clear_error(refused)) << refused.err;
@@ -189,7 +163,7 @@ TEST_F(PlaceCommand, FahrenheitGivenAsCelsiusIsNotPlausible)
 
 TEST_F(PlaceCommand, AnImplausibleRecordIsImportedOnlyAtTheGrowersWord)
 {
-    const auto name = file("south.csv", porch(2005, 2020, false, {.mean_low = 5.5, .warmest_month = 1}));
+    const auto name = file("south.csv", sample_table(2005, 2020, false, {.mean_low = 5.5, .warmest_month = 1}));
     EXPECT_EQ(import(name, kColumns).status, 2);
     expect_nothing_imported();
     auto anyway = kColumns;
@@ -201,7 +175,7 @@ TEST_F(PlaceCommand, AnImplausibleRecordIsImportedOnlyAtTheGrowersWord)
 
 TEST_F(PlaceCommand, AShortRecordIsKeptAndNotUsed)
 {
-    const auto ran = import(file("porch.csv", porch(2018, 2020)), kColumns);
+    const auto ran = import(file("porch.csv", sample_table(2018, 2020)), kColumns);
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("It is not used"));
     const auto climate = ask({"climate", "--json"});
@@ -213,7 +187,7 @@ TEST_F(PlaceCommand, ARecordOfAnotherPlaceIsComparedThereAndNotUsedHere)
 {
     auto far = kColumns;
     far.insert(far.end(), {"--at", "49.2,20.8", "--elevation", "200"});
-    const auto ran = import(file("porch.csv", porch(2005, 2020)), far);
+    const auto ran = import(file("porch.csv", sample_table(2005, 2020)), far);
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr("It is not used"));
     EXPECT_EQ(ask({"place", "--json"}).json()["used"], false);
@@ -221,7 +195,7 @@ TEST_F(PlaceCommand, ARecordOfAnotherPlaceIsComparedThereAndNotUsedHere)
 
 TEST_F(PlaceCommand, ShowsGapsAndDoubtfulDays)
 {
-    std::string text = porch(2005, 2020);
+    std::string text = sample_table(2005, 2020);
     const auto year = text.find("2011-01-01");
     text.erase(year, text.find("2012-01-01") - year);
     const auto day = text.find("2013-06-05");
@@ -281,7 +255,7 @@ TEST_F(PlaceCommand, RefusesAFolderAndAMissingFile)
 
 TEST_F(PlaceCommand, RefusesWrongOptions)
 {
-    const auto name = file("porch.csv", porch(2005, 2006));
+    const auto name = file("porch.csv", sample_table(2005, 2006));
     for (const std::vector<std::string>& more : {std::vector<std::string>{"--columns", "day=Day"},
                                                  {"--columns", "low"},
                                                  {"--at", "91,0"},
