@@ -1,15 +1,19 @@
 #include "app/cli/commands.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
+#include "app/cli/shipped_climate.h"
+#include "app/desktop.h"
 #include "app/models/household_year.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
+#include "app/start_window.h"
 #include "app/window.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
 #include "core/home/demonstration_story.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <iostream>
 #include <memory>
 
@@ -43,10 +47,10 @@ Shown with_story(const home::Demonstration& shown, const home::Story& story)
     return all;
 }
 
-/// For a self-test, and where the caller has no household, the demonstration.
-Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
+/// For a self-test, where it is asked for, and where the caller has no household, the demonstration.
+Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request, bool example)
 {
-    if (request.self_test || (!cli::has_household(globals) && !globals.home_given)) {
+    if (request.self_test || example || (!cli::has_household(globals) && !globals.home_given)) {
         const home::DemonstrationOptions options{.today = globals.today};
         return home::demonstration(options).transform([&](const home::Demonstration& shown) {
             return with_story(shown, home::tell_story(options, shown));
@@ -81,6 +85,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
 struct PageAsked {
     std::string page;
     int plant = 0;
+    int step = 0; ///< Of the first start, from 0.
 };
 
 /// The page of `--page`, of one plant with "plant:ID". Errors: WrongUsage with what it takes.
@@ -99,9 +104,63 @@ Result<PageAsked> page_asked(const std::string& word)
     if (std::ranges::find(window_pages(), word) != window_pages().end()) {
         return PageAsked{word};
     }
+    constexpr std::string_view kStart = "start:";
+    if (word == kStart.substr(0, kStart.size() - 1)) {
+        return PageAsked{"start"};
+    }
+    if (word.starts_with(kStart)) {
+        const auto step = parse_integer(word.substr(kStart.size()));
+        if (step && *step >= 1 && *step <= models::FirstStartModel::kSteps) {
+            return PageAsked{"start", 0, *step - 1};
+        }
+    }
     return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
-                                            "\"; --page takes round, year, plants, seeds, home, or plant:ID with the "
-                                            "number of a plant"};
+                                            "\"; --page takes round, year, plants, seeds, home, plant:ID with the "
+                                            "number of a plant, or start"};
+}
+
+/// Whether a household can be made in the caller's folder: it is not there yet, or empty.
+bool may_be_made(const cli::Globals& globals)
+{
+    std::error_code failure;
+    return !std::filesystem::exists(globals.home, failure) ||
+           (std::filesystem::is_directory(globals.home, failure) && std::filesystem::is_empty(globals.home, failure));
+}
+
+/// The first start is for whoever has no household and asks for nothing in particular. Errors: WrongUsage where it is
+/// asked for and there is one already.
+Result<bool> first_start_due(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked)
+{
+    if (asked.page == "start") {
+        if (cli::has_household(globals)) {
+            return Error{ErrorCode::WrongUsage, "there is a household in " + globals.home.string() +
+                                                    " already; it is changed on the pages Home and Plants, or name "
+                                                    "another folder with --home"};
+        }
+        return true;
+    }
+    return !request.self_test && !request.picture && request.page.empty() && !cli::has_household(globals) &&
+           may_be_made(globals);
+}
+
+models::Units units_of(const cli::Globals& globals)
+{
+    return globals.units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric;
+}
+
+StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked)
+{
+    StartOptions options{.door = {cli::towns, cli::shipped_climate},
+                         .folder = globals.home,
+                         .today = globals.today,
+                         .units = units_of(globals),
+                         .step = asked.step,
+                         .self_test = request.self_test,
+                         .picture = std::nullopt};
+    if (request.picture) {
+        options.picture = request.picture->string();
+    }
+    return run_start_window(options);
 }
 
 int report(const Error& error)
@@ -119,7 +178,22 @@ int main(int argc, char** argv)
         if (!asked) {
             return report(asked.error());
         }
-        const auto to_show = household_to_show(globals, request);
+        int none = 1; // The command line has been read; Qt gets the program's name alone.
+        std::optional<Desktop> desktop;
+        const auto due = first_start_due(globals, request, *asked);
+        if (!due) {
+            return report(due.error());
+        }
+        bool example = false;
+        if (*due) {
+            desktop.emplace(none, argv, request.self_test || request.picture);
+            const auto answer = ask_first(globals, request, *asked);
+            if (answer.choice == StartChoice::Left) {
+                return answer.status;
+            }
+            example = answer.choice == StartChoice::Example;
+        }
+        const auto to_show = household_to_show(globals, request, example);
         if (!to_show) {
             return report(to_show.error());
         }
@@ -134,17 +208,14 @@ int main(int argc, char** argv)
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
                               .plants = std::move(doors.plants),
-                              .units = globals.units == words::UnitSystem::UsCustomary
-                                           ? models::Units::Us
-                                           : models::Units::Metric,
-                              .page = asked->page,
+                              .units = units_of(globals),
+                              .page = asked->page == "start" ? "year" : asked->page,
                               .plant = asked->plant,
                               .self_test = request.self_test,
                               .picture = std::nullopt};
         if (request.picture) {
             options.picture = request.picture->string();
         }
-        int none = 1; // The command line has been read; Qt gets the program's name alone.
         return run_window(none, argv, std::move(options));
     };
     return cli::run(argc, argv, std::cout, std::cerr, open_window);

@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/desktop.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
@@ -16,7 +17,6 @@
 #include <QQmlError>
 #include <QQuickWindow>
 #include <QStringList>
-#include <QTemporaryDir>
 #include <QTimer>
 
 #include <nlohmann/json.hpp>
@@ -54,12 +54,6 @@ void keep_message(QtMsgType type, const QMessageLogContext&, const QString& mess
     }
     const std::lock_guard lock(messages().guard);
     messages().warnings.append(message);
-}
-
-bool has_display()
-{
-    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
-           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
 /// Megabytes of memory held now; 0 where the system does not tell.
@@ -164,21 +158,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QElapsedTimer since_start;
     since_start.start();
     const bool ends_by_itself = options.self_test || options.picture;
-    if (ends_by_itself && !has_display()) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        qputenv("QT_QUICK_BACKEND", "software");
-    }
-    std::unique_ptr<QTemporaryDir> runtime_folder;
-    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) {
-        runtime_folder = std::make_unique<QTemporaryDir>();
-        qputenv("XDG_RUNTIME_DIR", runtime_folder->path().toUtf8());
-    }
     if (options.self_test) {
         qInstallMessageHandler(keep_message);
     }
-    QGuiApplication application(argc, argv);
-    QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
-    QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
+    std::optional<Desktop> desktop;
+    if (QCoreApplication::instance() == nullptr) { // After a first start the desktop is there already.
+        desktop.emplace(argc, argv, ends_by_itself);
+    }
 
     const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
     models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});

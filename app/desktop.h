@@ -1,0 +1,21 @@
+#pragma once
+
+#include <QGuiApplication>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace lathhouse {
+
+/// The program's one connection to the desktop; windows are opened while it lives.
+class Desktop {
+public:
+    /// ends_by_itself: a picture or a test, which draws into memory where there is no display.
+    Desktop(int& argc, char** argv, bool ends_by_itself);
+
+private:
+    std::unique_ptr<QTemporaryDir> runtime_folder_;
+    std::unique_ptr<QGuiApplication> application_;
+};
+
+} // namespace lathhouse
