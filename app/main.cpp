@@ -4,10 +4,12 @@
 #include "app/cli/household_options.h"
 #include "app/cli/log_event.h"
 #include "app/cli/shipped_climate.h"
+#include "app/desktop.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/year_door.h"
 #include "app/print_command.h"
+#include "app/start_window.h"
 #include "app/window.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
@@ -51,10 +53,10 @@ Shown with_story(const home::DemonstrationOptions& options, const home::Demonstr
     return all;
 }
 
-/// For a self-test, and where the caller has no household, the demonstration.
-Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request)
+/// For a self-test, where it is asked for, and where the caller has no household, the demonstration.
+Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request, bool example)
 {
-    if (request.self_test || (!cli::has_household(globals) && !globals.home_given)) {
+    if (request.self_test || example || (!cli::has_household(globals) && !globals.home_given)) {
         const home::DemonstrationOptions options{.today = globals.today};
         return home::demonstration(options).transform([&](const home::Demonstration& shown) {
             return with_story(options, shown, home::tell_story(options, shown));
@@ -127,6 +129,7 @@ struct PageAsked {
     std::string page;
     int plant = 0;
     int home_section = 0;
+    int step = 0; ///< Of the first start, from 0.
 };
 
 /// The page of `--page`, of one plant with "plant:ID", of a section of Home with "home:NAME". Errors: WrongUsage with what it takes.
@@ -157,10 +160,64 @@ Result<PageAsked> page_asked(const std::string& word)
     if (std::ranges::find(window_pages(), word) != window_pages().end()) {
         return PageAsked{word};
     }
+    constexpr std::string_view kStart = "start:";
+    if (word == kStart.substr(0, kStart.size() - 1)) {
+        return PageAsked{"start"};
+    }
+    if (word.starts_with(kStart)) {
+        const auto step = parse_integer(word.substr(kStart.size()));
+        if (step && *step >= 1 && *step <= models::FirstStartModel::kSteps) {
+            return PageAsked{.page = "start", .step = *step - 1};
+        }
+    }
     return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
-                                            "\"; --page takes round, year, plants, seeds, home, or plant:ID with the "
-                                            "number of a plant, or home:SECTION (place, spots, thermometer, record, people, data, "
-                                            "settings)"};
+                                            "\"; --page takes round, year, plants, seeds, home, plant:ID with the "
+                                            "number of a plant, home:SECTION (place, spots, thermometer, record, people, data, "
+                                            "settings), or start"};
+}
+
+/// Whether a household can be made in the caller's folder: it is not there yet, or empty.
+bool may_be_made(const cli::Globals& globals)
+{
+    std::error_code failure;
+    return !std::filesystem::exists(globals.home, failure) ||
+           (std::filesystem::is_directory(globals.home, failure) && std::filesystem::is_empty(globals.home, failure));
+}
+
+/// The first start is for whoever has no household and asks for nothing in particular. Errors: WrongUsage where it is
+/// asked for and there is one already.
+Result<bool> first_start_due(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked)
+{
+    if (asked.page == "start") {
+        if (cli::has_household(globals)) {
+            return Error{ErrorCode::WrongUsage, "there is a household in " + globals.home.string() +
+                                                    " already; it is changed on the pages Home and Plants, or name "
+                                                    "another folder with --home"};
+        }
+        return true;
+    }
+    return !request.self_test && !request.picture && request.page.empty() && !cli::has_household(globals) &&
+           may_be_made(globals);
+}
+
+models::Units units_of(const cli::Globals& globals)
+{
+    return globals.units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric;
+}
+
+StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked)
+{
+    StartOptions options{.door = {cli::towns, cli::shipped_climate},
+                         .folder = globals.home,
+                         .today = globals.today,
+                         .units = units_of(globals),
+                         .step = asked.step,
+                         .self_test = request.self_test,
+                         .picture = std::nullopt};
+    if (request.picture) {
+        options.picture = request.picture->string();
+    }
+    return run_start_window(options);
 }
 
 int report(const Error& error)
@@ -178,7 +235,22 @@ int main(int argc, char** argv)
         if (!asked) {
             return report(asked.error());
         }
-        const auto to_show = household_to_show(globals, request);
+        int none = 1; // The command line has been read; Qt gets the program's name alone.
+        std::optional<Desktop> desktop;
+        const auto due = first_start_due(globals, request, *asked);
+        if (!due) {
+            return report(due.error());
+        }
+        bool example = false;
+        if (*due) {
+            desktop.emplace(none, argv, request.self_test || request.picture);
+            const auto answer = ask_first(globals, request, *asked);
+            if (answer.choice == StartChoice::Left) {
+                return answer.status;
+            }
+            example = answer.choice == StartChoice::Example;
+        }
+        const auto to_show = household_to_show(globals, request, example);
         if (!to_show) {
             return report(to_show.error());
         }
@@ -186,8 +258,7 @@ int main(int argc, char** argv)
         if (!climate) {
             return report(climate.error());
         }
-        const models::ShownUnits units{globals.units == words::UnitSystem::UsCustomary ? models::Units::Us
-                                                                                       : models::Units::Metric};
+        const models::ShownUnits units{units_of(globals)};
         auto doors = doors_of(globals, *to_show, *climate, units);
         auto shown = doors.year.load();
         if (!shown) {
@@ -208,7 +279,7 @@ int main(int argc, char** argv)
                                                          [](const char* word) {
                                                              return std::string_view{word}.starts_with("--units");
                                                          }),
-                              .page = asked->page,
+                              .page = asked->page == "start" ? "year" : asked->page,
                               .plant = asked->plant,
                               .home_section = asked->home_section,
                               .self_test = request.self_test,
@@ -219,7 +290,6 @@ int main(int argc, char** argv)
         if (request.picture) {
             options.picture = request.picture->string();
         }
-        int none = 1; // The command line has been read; Qt gets the program's name alone.
         return run_window(none, argv, std::move(options));
     };
     const auto print_sheet = [argv](const cli::Globals& globals, const sheet::SheetWish& wish,

@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include "app/desktop.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -19,12 +20,10 @@
 #include <QEvent>
 #include <QGuiApplication>
 #include <QImage>
-#include <QPalette>
 #include <QQmlApplicationEngine>
 #include <QQmlError>
 #include <QQuickWindow>
 #include <QStringList>
-#include <QTemporaryDir>
 #include <QTimer>
 
 #include <nlohmann/json.hpp>
@@ -64,12 +63,6 @@ void keep_message(QtMsgType type, const QMessageLogContext&, const QString& mess
     messages().warnings.append(message);
 }
 
-bool has_display()
-{
-    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
-           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
-}
-
 /// Megabytes of memory held now; 0 where the system does not tell.
 long resident_megabytes()
 {
@@ -80,40 +73,6 @@ long resident_megabytes()
         return 0;
     }
     return resident * sysconf(_SC_PAGESIZE) / (1024 * 1024);
-}
-
-bool desktop_is_dark()
-{
-    const QPalette palette = QGuiApplication::palette();
-    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
-}
-
-/// What LATHHOUSE_THEME, LATHHOUSE_TEXT and LATHHOUSE_MOTION ask for.
-models::AskedSettings settings_of_surroundings()
-{
-    models::AskedSettings asked;
-    const QString theme = qEnvironmentVariable("LATHHOUSE_THEME");
-    if (theme == QLatin1String("light") || theme == QLatin1String("dark") || theme == QLatin1String("contrast")) {
-        asked.theme = theme;
-    }
-    if (qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
-        bool is_number = false;
-        const int wanted = qEnvironmentVariableIntValue("LATHHOUSE_TEXT", &is_number);
-        if (is_number && wanted >= models::SettingsModel::kSmallestText && wanted <= models::SettingsModel::kLargestText) {
-            asked.text_percent = wanted;
-        } else {
-            std::cerr << "lathhouse: LATHHOUSE_TEXT takes a whole number from 85 to 200, not \""
-                      << qEnvironmentVariable("LATHHOUSE_TEXT").toStdString() << "\"; the text stays as it is\n";
-        }
-    }
-    const QString motion = qEnvironmentVariable("LATHHOUSE_MOTION");
-    if (motion == QLatin1String("reduced") || motion == QLatin1String("full")) {
-        asked.reduced_motion = motion == QLatin1String("reduced");
-    } else if (!motion.isEmpty()) {
-        std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << motion.toStdString()
-                  << "\"; it is left as it is\n";
-    }
-    return asked;
 }
 
 /// Tells when the desktop goes from light to dark or back.
@@ -250,21 +209,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QElapsedTimer since_start;
     since_start.start();
     const bool ends_by_itself = options.self_test || options.picture;
-    if (ends_by_itself && !has_display()) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        qputenv("QT_QUICK_BACKEND", "software");
-    }
-    std::unique_ptr<QTemporaryDir> runtime_folder;
-    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) {
-        runtime_folder = std::make_unique<QTemporaryDir>();
-        qputenv("XDG_RUNTIME_DIR", runtime_folder->path().toUtf8());
-    }
     if (options.self_test) {
         qInstallMessageHandler(keep_message);
     }
-    QGuiApplication application(argc, argv);
-    QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
-    QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
+    std::optional<Desktop> desktop;
+    if (QCoreApplication::instance() == nullptr) { // After a first start the desktop is there already.
+        desktop.emplace(argc, argv, ends_by_itself);
+    }
 
     const auto kept = std::make_shared<models::KeptSettings>(
         options.keeps_settings && !options.self_test ? models::KeptSettings::usual_file() : QString{});
@@ -274,8 +225,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     models::SettingsModel settings(kept, std::move(asked), options.units);
     settings.set_desktop_dark(desktop_is_dark());
-    DesktopWatch desktop(settings);
-    application.installEventFilter(&desktop);
+    DesktopWatch watch(settings);
+    QCoreApplication::instance()->installEventFilter(&watch);
 
     const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
     models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});

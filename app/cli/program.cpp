@@ -115,7 +115,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     auto window = std::make_shared<WindowRequest>();
     CLI::App& window_command =
         commands.add("window", "Opens the window", "lathhouse window --picture year.png");
-    window_command.add_option("--page", window->page, "Page to show: round, year, plants, seeds, home, plant:ID or home:SECTION (default year)")->type_name("NAME");
+    window_command.add_option("--page", window->page, "Page to show: round, year, plants, seeds, home, plant:ID, home:SECTION or start (default year)")->type_name("NAME");
     window_command.add_flag("--self-test", window->self_test,
                             "Loads every page on the demonstration household without a display");
     window_command.add_option("--picture", window->picture, "Saves what the page shows")

@@ -1,11 +1,11 @@
 #include "app/models/home_facts.h"
 
+#include "app/models/place_map.h"
 #include "app/words/credits.h"
 #include "app/words/place_words.h"
 #include "app/words/season_words.h"
 #include "core/climate/figures.h"
 #include "core/climate/place_nights.h"
-#include "core/climate/station_map.h"
 #include "core/home/learned_offset.h"
 #include "core/home/spot_light.h"
 
@@ -20,7 +20,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kMile = 1609.344;
 constexpr double kNinetyFifth = 1.6448536; // Of the standard normal distribution.
 
 QString tr(const char* words)
@@ -31,21 +30,6 @@ QString tr(const char* words)
 words::UnitSystem units_of(const YearWords& words)
 {
     return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
-}
-
-/// Loaded once; the map keeps pointers into it only while it is made.
-const Result<geodesy::CoastLines>& coast_lines()
-{
-    static const auto kCoast = geodesy::CoastLines::find().and_then(
-        [](const std::filesystem::path& file) { return geodesy::CoastLines::load(file); });
-    return kCoast;
-}
-
-const Result<geodesy::TownTable>& town_table()
-{
-    static const auto kTowns = geodesy::TownTable::find().and_then(
-        [](const std::filesystem::path& file) { return geodesy::TownTable::load(file); });
-    return kTowns;
 }
 
 class Home {
@@ -90,41 +74,9 @@ private:
             shown_.stations.push_back({text(use.station->name), away, weight,
                                        tr("%1: %2 away, weight %3").arg(text(use.station->name), away, weight)});
         }
-        const auto& coast = coast_lines();
-        if (!coast) {
-            shown_.map_note = tr("The map cannot be drawn: %1.").arg(text(coast.error().message));
-            return;
-        }
-        const auto& towns = town_table();
-        const auto map = climate::station_map(climate_, *coast, towns ? &*towns : nullptr, std::nullopt);
-        if (!map) {
-            shown_.map_note = tr("The map cannot be drawn: %1.").arg(text(map.error().message));
-            return;
-        }
-        const double radius = map->radius.metres();
-        const auto place = [radius](const geodesy::MapPoint& at) {
-            return QPointF(at.east.metres() / radius, -at.north.metres() / radius);
-        };
-        for (const auto& line : map->coast) {
-            std::vector<QPointF> points;
-            std::ranges::transform(line, std::back_inserter(points), place);
-            shown_.map.coast.push_back(std::move(points));
-        }
-        for (const auto& mark : map->stations) {
-            shown_.map.stations.push_back({text(mark.use.station->name),
-                                           text(words::distance(mark.use.distance, units_)), place(mark.at),
-                                           mark.use.weight});
-        }
-        for (const auto& mark : map->towns) {
-            shown_.map.towns.push_back({text(std::string{mark.town->name}), place(mark.at)});
-        }
-        for (const auto ring : geodesy::ring_radii(map->radius, words_.units() == Units::Us ? kMile : 1000.0)) {
-            shown_.map.rings.push_back({ring / map->radius, text(words::distance(ring, units_))});
-        }
-        shown_.map_note = tr("Distances and directions are true from home. Larger triangle, thicker line: more weight.");
-        if (map->stations_beyond > 0) {
-            shown_.map_note += tr(" %1 more stations lie beyond the map.").arg(map->stations_beyond);
-        }
+        auto drawn = place_map(climate_, words_);
+        shown_.map = std::move(drawn.map);
+        shown_.map_note = std::move(drawn.note);
     }
 
     void add_figures()

@@ -87,7 +87,7 @@ void insert_events(SQLite::Database& database, std::span<const home::Event> even
 Result<std::vector<home::Member>> load_members(SQLite::Database& database, const std::filesystem::path& file)
 {
     // Notes of the household alone, by the index of kinds.
-    SQLite::Statement rows{database, kColumns + "FROM events_that_count WHERE kind = 'noted' AND plant_id IS NULL "
+    SQLite::Statement rows{database, kEventColumns + "FROM events_that_count WHERE kind = 'noted' AND plant_id IS NULL "
                                                 "ORDER BY id"};
     std::vector<home::Event> told;
     while (rows.executeStep()) {

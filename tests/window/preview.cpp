@@ -1,4 +1,7 @@
+#include "app/desktop.h"
+#include "app/start_window.h"
 #include "app/window.h"
+#include "core/climate/station_table.h"
 #include "tests/models/year_filler.h"
 #include "tests/window/demonstration_round.h"
 #include "tests/window/demonstration_year.h"
@@ -10,12 +13,58 @@
 #include <string>
 #include <string_view>
 
+namespace {
+
+using namespace lathhouse;
+
+/// The first start half typed, at one of its steps, as `year_preview FILE.png WIDTH HEIGHT start STEP` draws it.
+int draw_start(int& argc, char** argv)
+{
+    const auto towns = geodesy::TownTable::find().and_then([](const auto& file) { return geodesy::TownTable::load(file); });
+    const auto stations = climate::StationTable::find().and_then(
+        [](const auto& file) { return climate::StationTable::load(file); });
+    if (!towns || !stations) {
+        std::cerr << "year_preview: " << (towns ? stations.error() : towns.error()).message << '\n';
+        return 1;
+    }
+    const StartOptions options{
+        .door = {[&]() -> Result<const geodesy::TownTable*> { return &*towns; },
+                 [&](Position position, std::optional<Metres> height) { return climate::climate_at(*stations, position, height); }},
+        .folder = "/home/you/.local/share/lathhouse",
+        .today = models::shown_today(),
+        .step = argc > 5 ? std::atoi(argv[5]) - 1 : 0,
+        .picture = argv[1],
+        .width = std::atoi(argv[2]),
+        .height = std::atoi(argv[3]),
+        .fill =
+            [](models::FirstStartModel& start) {
+                start.place()->setFind(QStringLiteral("48.2, 20.8"));
+                for (const int ready : {0, 1, 4, 5}) {
+                    start.spots()->addReady(ready);
+                }
+                start.spots()->setCurrent(1);
+                start.spots()->setInReach(true);
+                for (const char* name : {"Citrus limon", "Ficus benjamina", "Nerium oleander", "Ocimum basilicum"}) {
+                    start.plants()->setFind(QString::fromLatin1(name));
+                    start.plants()->pick(0);
+                }
+                start.plants()->more(3);
+                start.plants()->setFind(QStringLiteral("lav"));
+            }};
+    Desktop desktop(argc, argv, true);
+    return run_start_window(options).status;
+}
+
+} // namespace
+
 /// Draws a page: year_preview FILE.png [WIDTH HEIGHT [us | LATITUDE LONGITUDE | PAGE [SECTION] | plant ID]]. The year is that of
 /// the invented household with invented numbers, or of the demonstration household at the place; the other pages
 /// show the demonstration household with a cold night ahead and with seeds. SECTION is one of Home, from 0.
 int main(int argc, char** argv)
 {
-    using namespace lathhouse;
+    if (argc > 4 && std::string_view(argv[4]) == "start") {
+        return draw_start(argc, argv);
+    }
     const auto is_page = [](const std::string& word) {
         return std::ranges::find(window_pages(), word) != window_pages().end();
     };

@@ -1,0 +1,67 @@
+#include "app/desktop.h"
+
+#include <QPalette>
+
+#include <iostream>
+
+namespace lathhouse {
+
+namespace {
+
+bool has_display()
+{
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+} // namespace
+
+Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
+{
+    if (ends_by_itself && !has_display()) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        qputenv("QT_QUICK_BACKEND", "software");
+    }
+    if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) {
+        runtime_folder_ = std::make_unique<QTemporaryDir>();
+        qputenv("XDG_RUNTIME_DIR", runtime_folder_->path().toUtf8());
+    }
+    application_ = std::make_unique<QGuiApplication>(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
+}
+
+bool desktop_is_dark()
+{
+    const QPalette palette = QGuiApplication::palette();
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
+models::AskedSettings settings_of_surroundings()
+{
+    models::AskedSettings asked;
+    const QString theme = qEnvironmentVariable("LATHHOUSE_THEME");
+    if (theme == QLatin1String("light") || theme == QLatin1String("dark") || theme == QLatin1String("contrast")) {
+        asked.theme = theme;
+    }
+    if (qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
+        bool is_number = false;
+        const int wanted = qEnvironmentVariableIntValue("LATHHOUSE_TEXT", &is_number);
+        if (is_number && wanted >= models::SettingsModel::kSmallestText && wanted <= models::SettingsModel::kLargestText) {
+            asked.text_percent = wanted;
+        } else {
+            std::cerr << "lathhouse: LATHHOUSE_TEXT takes a whole number from 85 to 200, not \""
+                      << qEnvironmentVariable("LATHHOUSE_TEXT").toStdString() << "\"; the text stays as it is\n";
+        }
+    }
+    const QString motion = qEnvironmentVariable("LATHHOUSE_MOTION");
+    if (motion == QLatin1String("reduced") || motion == QLatin1String("full")) {
+        asked.reduced_motion = motion == QLatin1String("reduced");
+    } else if (!motion.isEmpty()) {
+        std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << motion.toStdString()
+                  << "\"; it is left as it is\n";
+    }
+    return asked;
+}
+
+} // namespace lathhouse

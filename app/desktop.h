@@ -1,0 +1,30 @@
+#pragma once
+
+#include "app/models/settings_model.h"
+
+#include <QGuiApplication>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace lathhouse {
+
+/// The program's one connection to the desktop; windows are opened while it lives.
+class Desktop {
+public:
+    /// ends_by_itself: a picture or a test, which draws into memory where there is no display.
+    Desktop(int& argc, char** argv, bool ends_by_itself);
+
+private:
+    std::unique_ptr<QTemporaryDir> runtime_folder_;
+    std::unique_ptr<QGuiApplication> application_;
+};
+
+/// Whether the desktop is dark, by its palette.
+bool desktop_is_dark();
+
+/// What LATHHOUSE_THEME, LATHHOUSE_TEXT and LATHHOUSE_MOTION ask for; a value that none of these takes is named on
+/// standard error.
+models::AskedSettings settings_of_surroundings();
+
+} // namespace lathhouse

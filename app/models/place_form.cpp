@@ -1,0 +1,547 @@
+#include "app/models/place_form.h"
+
+#include "app/models/typed_decimal.h"
+#include "app/words/place_words.h"
+#include "app/words/words.h"
+#include "core/calendar/time_zone.h"
+#include "core/geodesy/nearest_towns.h"
+#include "core/geodesy/read_position.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr std::size_t kTownsShown = 6;
+constexpr double kFeetPerMetre = 1.0 / 0.3048;
+constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
+constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
+constexpr double kHighest = 9000.0;
+
+enum class Side { Latitude, Longitude };
+
+/// "48,2 16,4": decimal commas with a blank or a semicolon between the two.
+QString with_points(const QString& text)
+{
+    static const QRegularExpression kCommas(QStringLiteral(R"(^\s*([-−+]?\d+),(\d+)\s*°?\s*[;\s]\s*([-−+]?\d+),(\d+)\s*°?\s*$)"));
+    const auto match = kCommas.match(text);
+    if (!match.hasMatch()) {
+        return text;
+    }
+    return match.captured(1) + QLatin1Char('.') + match.captured(2) + QStringLiteral(", ") + match.captured(3) +
+           QLatin1Char('.') + match.captured(4);
+}
+
+/// Both coordinates in one text.
+Result<Position> both_in(const QString& text)
+{
+    QString plain = with_points(text).trimmed();
+    plain.replace(QChar(0x2212), QLatin1Char('-'));
+    return geodesy::read_position(plain.toStdString());
+}
+
+/// One coordinate: a decimal number with point or comma, with or without its letter, or degrees, minutes and seconds.
+std::optional<double> one_of(const QString& typed, Side side)
+{
+    QString rest = typed.trimmed().toUpper();
+    rest.replace(QChar(0x2212), QLatin1Char('-'));
+    if (rest.isEmpty()) {
+        return std::nullopt;
+    }
+    const QString letters = side == Side::Latitude ? QStringLiteral("NS") : QStringLiteral("EW");
+    QChar letter;
+    if (letters.contains(rest.back())) {
+        letter = rest.back();
+        rest.chop(1);
+    } else if (letters.contains(rest.front())) {
+        letter = rest.front();
+        rest.remove(0, 1);
+    }
+    QString bare = rest;
+    bare.remove(QChar(0xB0));
+    std::optional<double> degrees = typed_decimal(bare);
+    if (!degrees) {
+        const QString whole = side == Side::Latitude ? rest + QStringLiteral(" N 0 E") : QStringLiteral("0 N ") + rest + QStringLiteral(" E");
+        if (const auto position = geodesy::read_position(whole.toStdString())) {
+            degrees = side == Side::Latitude ? position->latitude.degrees() : position->longitude.degrees();
+        }
+    }
+    if (degrees && (letter == QLatin1Char('S') || letter == QLatin1Char('W'))) {
+        degrees = -*degrees;
+    }
+    return degrees;
+}
+
+TownChoice choice_of(const geodesy::Town& town)
+{
+    return {std::string{town.name}, geodesy::full_name(town), town.position, town.elevation, std::string{town.zone}};
+}
+
+/// The largest town whose clock is the computer's.
+std::optional<TownChoice> town_by_clock(const geodesy::TownTable& towns)
+{
+    const auto zone = calendar::TimeZone::of_system();
+    if (!zone) {
+        return std::nullopt;
+    }
+    const geodesy::Town* largest = nullptr;
+    for (const auto& town : towns.towns()) {
+        if (town.zone == zone->name() && (largest == nullptr || town.population > largest->population)) {
+            largest = &town;
+        }
+    }
+    return largest != nullptr ? std::optional{choice_of(*largest)} : std::nullopt;
+}
+
+} // namespace
+
+/// What is known of a position that was looked up.
+struct PlaceForm::Looked {
+    bool stale = false;
+    std::optional<geodesy::ZoneProposal> zone;
+    std::optional<Metres> proposed_height;
+    QString height_from;
+    std::optional<Error> trouble;
+    std::shared_ptr<const climate::PlaceClimate> climate;
+    PlaceGives given;
+};
+
+PlaceForm::PlaceForm(PlaceDoor door, YearWords words, calendar::Date today, QObject* parent)
+    : SheetModel(parent), door_(std::move(door)), words_(std::move(words)), today_(today),
+      found_({"words", "detail", "sentence"}), figures_({"label", "value", "sentence"})
+{
+}
+
+void PlaceForm::read()
+{
+    work<std::optional<TownChoice>>(
+        [door = door_]() -> Result<std::optional<TownChoice>> {
+            return door.towns().transform([](const geodesy::TownTable* towns) { return town_by_clock(*towns); });
+        },
+        [this](Result<std::optional<TownChoice>> guess) {
+            if (guess) {
+                guess_ = *guess;
+            } else {
+                find_trouble_ = tr("Towns cannot be looked for: %1. Coordinates work.").arg(text(guess.error().message));
+            }
+            set_known();
+            emit formChanged();
+        });
+}
+
+QString PlaceForm::heightUnit() const
+{
+    return words_.units() == Units::Us ? tr("ft") : tr("m");
+}
+
+QString PlaceForm::heightNote() const
+{
+    if (own_height_ && !height_.trimmed().isEmpty()) {
+        return tr("As you typed it.");
+    }
+    return height_from_.isEmpty() || height_.isEmpty()
+               ? tr("Unsure? Leave it empty; the stations’ height is taken and the error grows.")
+               : height_from_;
+}
+
+QString PlaceForm::coordinate(double degrees) const
+{
+    constexpr int kDecimals = 4; // Some ten metres.
+    QString number = words_.decimal(degrees, kDecimals);
+    while (number.back() == QLatin1Char('0')) {
+        number.chop(1);
+    }
+    if (!number.back().isDigit()) {
+        number.chop(1);
+    }
+    return number;
+}
+
+void PlaceForm::setFind(const QString& find)
+{
+    if (find == find_) {
+        return;
+    }
+    find_ = find;
+    find_trouble_.clear();
+    const bool has_digit = std::ranges::any_of(find, [](QChar letter) { return letter.isDigit(); });
+    if (has_digit) {
+        const auto position = both_in(find);
+        if (position) {
+            ++*searched_; // What is still being looked for is not wanted now.
+            choices_.clear();
+            found_.show({});
+            place_at(*position);
+            return;
+        }
+        if (position.error().code != ErrorCode::Malformed) {
+            find_trouble_ = tr("These are no coordinates: %1.").arg(text(position.error().message));
+        }
+    }
+    search();
+    emit formChanged();
+}
+
+void PlaceForm::search()
+{
+    const int number = ++*searched_;
+    constexpr int kFewest = 2; // Letters; of one alone there are thousands.
+    if (find_.trimmed().size() < kFewest) {
+        choices_.clear();
+        found_.show({});
+        return;
+    }
+    using Choices = std::pair<std::vector<TownChoice>, bool>; // Whether they are only near.
+    work<Choices>(
+        [door = door_, latest = searched_, number, name = find_.toStdString()]() -> Result<Choices> {
+            if (*latest != number) {
+                return Choices{};
+            }
+            const auto towns = door.towns();
+            if (!towns) {
+                return towns.error();
+            }
+            const auto answered = (*towns)->search(name, {}, kTownsShown);
+            if (!answered) {
+                return answered.error();
+            }
+            Choices choices{{}, true};
+            for (const auto& one : *answered) {
+                choices.first.push_back(choice_of(*one.town));
+                choices.second = choices.second && one.match == geodesy::NameMatch::NearMiss;
+            }
+            return choices;
+        },
+        [this, latest = searched_, number](Result<Choices> answered) {
+            if (*latest != number) {
+                return;
+            }
+            choices_ = answered ? std::move(answered->first) : std::vector<TownChoice>{};
+            if (!answered) {
+                find_trouble_ = tr("%1.").arg(text(answered.error().message));
+                find_trouble_[0] = find_trouble_[0].toUpper();
+            } else if (choices_.empty()) {
+                find_trouble_ = tr("No town here is called that. Try a larger one near, or type coordinates.");
+            } else {
+                find_trouble_ = answered->second ? tr("No town is called that. Did you mean one of these?") : QString{};
+            }
+            std::vector<SheetRows::Row> rows;
+            const auto units = words_.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+            for (const auto& choice : choices_) {
+                const QString where = text(choice.where);
+                const QString high = choice.elevation ? text(words::height(*choice.elevation, units)) : QString{};
+                rows.push_back({where, high, high.isEmpty() ? where : tr("%1, %2 above the sea").arg(where, high)});
+            }
+            found_.show(std::move(rows));
+            emit formChanged();
+        });
+}
+
+void PlaceForm::choose(int row)
+{
+    if (row < 0 || row >= static_cast<int>(choices_.size())) {
+        return;
+    }
+    const TownChoice choice = choices_[static_cast<std::size_t>(row)];
+    ++*searched_;
+    choices_.clear();
+    found_.show({});
+    find_ = text(choice.where);
+    find_trouble_.clear();
+    if (!own_name_) {
+        name_ = text(choice.name);
+    }
+    place_at(choice.position);
+}
+
+void PlaceForm::setName(const QString& name)
+{
+    if (name != name_) {
+        name_ = name;
+        own_name_ = !name.trimmed().isEmpty();
+        emit formChanged();
+    }
+}
+
+/// A new position takes proposals along that belonged to the old one.
+void PlaceForm::place_at(Position position)
+{
+    latitude_ = coordinate(position.latitude.degrees());
+    longitude_ = coordinate(position.longitude.degrees());
+    position_trouble_.clear();
+    position_ = position;
+    look_up();
+    emit formChanged();
+}
+
+void PlaceForm::setLatitude(const QString& latitude)
+{
+    if (latitude == latitude_) {
+        return;
+    }
+    if (!one_of(latitude, Side::Latitude)) {
+        if (const auto both = both_in(latitude)) {
+            place_at(*both);
+            return;
+        }
+    }
+    latitude_ = latitude;
+    reread_position();
+}
+
+void PlaceForm::setLongitude(const QString& longitude)
+{
+    if (longitude == longitude_) {
+        return;
+    }
+    if (!one_of(longitude, Side::Longitude)) {
+        if (const auto both = both_in(longitude)) {
+            place_at(*both);
+            return;
+        }
+    }
+    longitude_ = longitude;
+    reread_position();
+}
+
+void PlaceForm::reread_position()
+{
+    position_trouble_.clear();
+    position_.reset();
+    const auto north = one_of(latitude_, Side::Latitude);
+    const auto east = one_of(longitude_, Side::Longitude);
+    if (!latitude_.trimmed().isEmpty() && !north) {
+        position_trouble_ = tr("“%1” is no latitude; write it as 48.2 or 48°12′N.").arg(latitude_.trimmed());
+    } else if (!longitude_.trimmed().isEmpty() && !east) {
+        position_trouble_ = tr("“%1” is no longitude; write it as 16.4 or 16°24′E.").arg(longitude_.trimmed());
+    } else if (north && east) {
+        const auto latitude = Latitude::from_degrees(*north);
+        const auto longitude = Longitude::from_degrees(*east);
+        if (!latitude) {
+            position_trouble_ = tr("A latitude lies within −90 and 90 degrees; %1 does not. Are the two exchanged?").arg(latitude_.trimmed());
+        } else if (!longitude) {
+            position_trouble_ = tr("A longitude lies within −180 and 180 degrees; %1 does not.").arg(longitude_.trimmed());
+        } else {
+            position_ = Position{*latitude, *longitude};
+        }
+    }
+    look_up();
+    emit formChanged();
+}
+
+std::optional<Metres> PlaceForm::typed_height() const
+{
+    const auto number = typed_decimal(height_);
+    if (!number) {
+        return std::nullopt;
+    }
+    return Metres::from_metres(words_.units() == Units::Us ? *number / kFeetPerMetre : *number);
+}
+
+void PlaceForm::setHeight(const QString& height)
+{
+    if (height == height_) {
+        return;
+    }
+    height_ = height;
+    own_height_ = true;
+    height_trouble_.clear();
+    if (!height.trimmed().isEmpty()) {
+        const auto metres = typed_height();
+        if (!metres) {
+            height_trouble_ = tr("“%1” is not a number; write the height as 170, or leave it empty.").arg(height.trimmed());
+        } else if (!(metres->metres() >= kLowest && metres->metres() <= kHighest)) {
+            height_trouble_ = tr("No place on land is %1 %2 high; heights lie within −500 and 9000 m.").arg(height.trimmed(), heightUnit());
+        }
+    }
+    if (height_trouble_.isEmpty()) {
+        look_up();
+    }
+    emit formChanged();
+}
+
+void PlaceForm::setZone(const QString& zone)
+{
+    if (zone == zone_) {
+        return;
+    }
+    zone_ = zone;
+    own_zone_ = !zone.trimmed().isEmpty();
+    zone_trouble_.clear();
+    zone_note_ = own_zone_ ? tr("As you typed it.") : QString{};
+    if (own_zone_ && !calendar::TimeZone::named(zone.trimmed().toStdString())) {
+        zone_trouble_ = tr("There is no time zone “%1”; names are like Europe/Vienna.").arg(zone.trimmed());
+    }
+    if (!own_zone_) {
+        look_up(); // Proposed anew.
+    }
+    emit formChanged();
+}
+
+void PlaceForm::forget_given()
+{
+    climate_.reset();
+    given_ = {};
+    figures_.show({});
+    emit givenChanged();
+}
+
+void PlaceForm::look_up()
+{
+    const int number = ++*looked_;
+    given_trouble_.clear();
+    if (!position_) {
+        forget_given();
+        return;
+    }
+    const auto height = own_height_ ? typed_height() : std::nullopt;
+    work<Looked>(
+        [door = door_, words = words_, today = today_, position = *position_, height, propose = !own_height_,
+         latest = looked_, number]() -> Result<Looked> {
+            Looked looked;
+            if (*latest != number) {
+                looked.stale = true;
+                return looked;
+            }
+            if (const auto towns = door.towns()) {
+                looked.zone = geodesy::propose_zone((*towns)->towns(), position);
+                const auto near = geodesy::nearest_towns((*towns)->towns(), position, 1);
+                if (propose && !near.empty() && near.front().town->elevation &&
+                    near.front().distance <= Metres::from_kilometres(kNearTown)) {
+                    looked.proposed_height = near.front().town->elevation;
+                    looked.height_from = PlaceForm::tr("Proposed: the height of %1. Correct it where you know better.")
+                                             .arg(text(std::string{near.front().town->name}));
+                }
+            }
+            const auto climate = door.climate(position, height ? height : looked.proposed_height);
+            if (!climate) {
+                looked.trouble = climate.error();
+                return looked;
+            }
+            looked.climate = std::make_shared<const climate::PlaceClimate>(*climate);
+            if (*latest == number) {
+                looked.given = place_gives(*looked.climate, words, today);
+            }
+            return looked;
+        },
+        [this, latest = looked_, number](Result<Looked> looked) {
+            if (*latest == number && looked && !looked->stale) {
+                take(std::move(*looked));
+            }
+        });
+}
+
+void PlaceForm::take(Looked looked)
+{
+    if (!own_zone_) {
+        zone_ = looked.zone ? text(looked.zone->zone) : QString{};
+        zone_trouble_.clear();
+        if (!looked.zone) {
+            zone_note_ = tr("No town is near enough to propose one; names are like Europe/Vienna.");
+        } else {
+            zone_note_ = tr("Proposed: that of %1.").arg(text(std::string{looked.zone->from.town->name}));
+            if (!looked.zone->is_plain()) {
+                QStringList others;
+                for (const auto& other : looked.zone->others) {
+                    others.append(text(other));
+                }
+                zone_note_ += others.isEmpty() ? tr(" Please check it.")
+                                               : tr(" Towns with %1 are near too; please check it.").arg(others.join(QStringLiteral(", ")));
+            }
+        }
+    }
+    if (!own_height_) {
+        height_.clear();
+        height_from_ = looked.height_from;
+        if (looked.proposed_height) {
+            const double metres = looked.proposed_height->metres();
+            height_ = words_.decimal(words_.units() == Units::Us ? metres * kFeetPerMetre : metres, 0);
+            height_.remove(QLocale().groupSeparator());
+        }
+    }
+    if (looked.trouble) {
+        given_trouble_ = tr("%1.").arg(text(looked.trouble->message));
+        given_trouble_[0] = given_trouble_[0].toUpper();
+        climate_.reset();
+        given_ = {};
+        figures_.show({});
+    } else {
+        climate_ = std::move(looked.climate);
+        given_ = std::move(looked.given);
+        figures_.show(given_.figures);
+    }
+    emit formChanged();
+    emit givenChanged();
+}
+
+Result<home::Place> PlaceForm::place() const
+{
+    const auto wrong = [](const QString& words) { return Error{ErrorCode::WrongUsage, words.toStdString()}; };
+    if (!position_) {
+        return wrong(position_trouble_.isEmpty() ? tr("A place is missing: the nearest town, or latitude and longitude.")
+                                                 : position_trouble_);
+    }
+    if (!height_trouble_.isEmpty()) {
+        return wrong(height_trouble_);
+    }
+    if (!zone_trouble_.isEmpty()) {
+        return wrong(zone_trouble_);
+    }
+    if (zone_.trimmed().isEmpty()) {
+        return wrong(tr("A time zone is missing; names are like Europe/Vienna."));
+    }
+    const QString name = name_.trimmed();
+    return home::Place{name.isEmpty() ? words::position(*position_) : name.toStdString(), *position_, typed_height(),
+                       zone_.trimmed().toStdString()};
+}
+
+bool PlaceForm::check()
+{
+    const auto placed = place();
+    if (placed) {
+        return true;
+    }
+    if (!position_ && position_trouble_.isEmpty()) {
+        position_trouble_ = text(placed.error().message);
+    } else if (zone_.trimmed().isEmpty()) {
+        zone_trouble_ = text(placed.error().message);
+    }
+    emit formChanged();
+    return false;
+}
+
+std::optional<home::Place> PlaceForm::guessed_place() const
+{
+    if (!guess_) {
+        return std::nullopt;
+    }
+    return home::Place{tr("%1, guessed by the clock").arg(text(guess_->name)).toStdString(), guess_->position,
+                       guess_->elevation, guess_->zone};
+}
+
+void PlaceForm::fill(const home::Place& place)
+{
+    name_ = text(place.name);
+    own_name_ = true;
+    zone_ = text(place.time_zone);
+    own_zone_ = true;
+    own_height_ = place.elevation.has_value();
+    height_.clear();
+    if (place.elevation) {
+        const double metres = place.elevation->metres();
+        height_ = words_.decimal(words_.units() == Units::Us ? metres * kFeetPerMetre : metres, 0);
+        height_.remove(QLocale().groupSeparator());
+    }
+    find_.clear();
+    find_trouble_.clear();
+    height_trouble_.clear();
+    zone_trouble_.clear();
+    zone_note_.clear();
+    place_at(place.position);
+}
+
+} // namespace lathhouse::models

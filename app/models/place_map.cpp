@@ -1,0 +1,81 @@
+#include "app/models/place_map.h"
+
+#include "app/words/words.h"
+#include "core/climate/station_map.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <iterator>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr double kMile = 1609.344;
+
+QString tr(const char* words)
+{
+    return QCoreApplication::translate("HomeFacts", words);
+}
+
+/// Loaded once; the map keeps pointers into it only while it is made.
+const Result<geodesy::CoastLines>& coast_lines()
+{
+    static const auto kCoast = geodesy::CoastLines::find().and_then(
+        [](const std::filesystem::path& file) { return geodesy::CoastLines::load(file); });
+    return kCoast;
+}
+
+const Result<geodesy::TownTable>& town_table()
+{
+    static const auto kTowns = geodesy::TownTable::find().and_then(
+        [](const std::filesystem::path& file) { return geodesy::TownTable::load(file); });
+    return kTowns;
+}
+
+} // namespace
+
+DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
+{
+    const auto units = words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+    DrawnMap drawn;
+    const auto& coast = coast_lines();
+    if (!coast) {
+        drawn.note = tr("The map cannot be drawn: %1.").arg(text(coast.error().message));
+        return drawn;
+    }
+    const auto& towns = town_table();
+    const auto map = climate::station_map(climate, *coast, towns ? &*towns : nullptr, std::nullopt);
+    if (!map) {
+        drawn.note = tr("The map cannot be drawn: %1.").arg(text(map.error().message));
+        return drawn;
+    }
+    const double radius = map->radius.metres();
+    const auto place = [radius](const geodesy::MapPoint& at) {
+        return QPointF(at.east.metres() / radius, -at.north.metres() / radius);
+    };
+    for (const auto& line : map->coast) {
+        std::vector<QPointF> points;
+        std::ranges::transform(line, std::back_inserter(points), place);
+        drawn.map.coast.push_back(std::move(points));
+    }
+    for (const auto& mark : map->stations) {
+        drawn.map.stations.push_back({text(mark.use.station->name),
+                                       text(lathhouse::words::distance(mark.use.distance, units)), place(mark.at),
+                                       mark.use.weight});
+    }
+    for (const auto& mark : map->towns) {
+        drawn.map.towns.push_back({text(std::string{mark.town->name}), place(mark.at)});
+    }
+    for (const auto ring : geodesy::ring_radii(map->radius, words.units() == Units::Us ? kMile : 1000.0)) {
+        drawn.map.rings.push_back({ring / map->radius, text(lathhouse::words::distance(ring, units))});
+    }
+    drawn.note = tr("Distances and directions are true from home. Larger triangle, thicker line: more weight.");
+    if (map->stations_beyond > 0) {
+        drawn.note += tr(" %1 more stations lie beyond the map.").arg(map->stations_beyond);
+    }
+    return drawn;
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,526 @@
+#include "app/models/spots_form.h"
+
+#include "app/models/typed_decimal.h"
+#include "core/base/parse.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr int kFacings = 8;
+constexpr int kNorth = 0;
+constexpr int kEast = 2;
+constexpr int kSouth = 4;
+constexpr int kWest = 6;
+constexpr int kNowhere = -1;
+
+struct Ready {
+    const char* name;
+    const char* reason;
+    home::SpotKind kind;
+    int facing;
+    int pots;
+};
+
+/// What most homes have. The numbers of pots are a start for the grower to correct (common practice, no source).
+constexpr std::array<Ready, 9> kReady{
+    {{QT_TRANSLATE_NOOP("SpotsForm", "South sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces south"), home::SpotKind::Indoors, kSouth, 5},
+     {QT_TRANSLATE_NOOP("SpotsForm", "East sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces east"), home::SpotKind::Indoors, kEast, 5},
+     {QT_TRANSLATE_NOOP("SpotsForm", "West sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces west"), home::SpotKind::Indoors, kWest, 5},
+     {QT_TRANSLATE_NOOP("SpotsForm", "North sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces north"), home::SpotKind::Indoors, kNorth, 5},
+     {QT_TRANSLATE_NOOP("SpotsForm", "Cool landing"), QT_TRANSLATE_NOOP("SpotsForm", "A stairwell or unheated room with a window; say its winter nights"), home::SpotKind::Indoors, kSouth, 6},
+     {QT_TRANSLATE_NOOP("SpotsForm", "Roofed balcony"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors under a roof: a balcony, a porch"), home::SpotKind::Roofed, kSouth, 8},
+     {QT_TRANSLATE_NOOP("SpotsForm", "Open step"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors under the open sky: a step, a rail, a bed before the house"), home::SpotKind::Open, kNowhere, 8},
+     {QT_TRANSLATE_NOOP("SpotsForm", "Screened porch"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors behind mesh"), home::SpotKind::Screened, kSouth, 8},
+     {QT_TRANSLATE_NOOP("SpotsForm", "Glasshouse"), QT_TRANSLATE_NOOP("SpotsForm", "Under glass, not heated"), home::SpotKind::Glazed, kNowhere, 12}}};
+constexpr std::size_t kCoolLanding = 4;
+/// Night lows of an unheated stairwell in winter (common practice, no source).
+constexpr Celsius kCoolInWinter = Celsius::from_degrees(10.0);
+
+QString kind_words(home::SpotKind kind)
+{
+    switch (kind) {
+    case home::SpotKind::Indoors:
+        return SpotsForm::tr("indoors");
+    case home::SpotKind::Open:
+        return SpotsForm::tr("open");
+    case home::SpotKind::Roofed:
+        return SpotsForm::tr("roofed");
+    case home::SpotKind::Screened:
+        return SpotsForm::tr("screened");
+    case home::SpotKind::Glazed:
+        return SpotsForm::tr("glazed");
+    }
+    return {};
+}
+
+QString facing_spoken(int facing)
+{
+    const std::array<QString, kFacings> words{SpotsForm::tr("north"), SpotsForm::tr("north-east"), SpotsForm::tr("east"), SpotsForm::tr("south-east"),
+                                              SpotsForm::tr("south"), SpotsForm::tr("south-west"), SpotsForm::tr("west"), SpotsForm::tr("north-west")};
+    return facing >= 0 && facing < kFacings ? words[static_cast<std::size_t>(facing)] : QString{};
+}
+
+} // namespace
+
+SpotsForm::SpotsForm(YearWords words, QObject* parent)
+    : QObject(parent), words_(std::move(words)), ready_({"text", "reason"}),
+      spots_({"words", "detail", "trouble", "sentence"}), kinds_({"text", "reason"}), facings_({"text", "spoken"})
+{
+    std::vector<SheetRows::Row> ready;
+    for (const auto& one : kReady) {
+        ready.push_back({tr(one.name), tr(one.reason)});
+    }
+    ready_.show(std::move(ready));
+    kinds_.show({{tr("Indoors"), tr("A room with a window")},
+                 {tr("Open"), tr("Outdoors under the open sky")},
+                 {tr("Roofed"), tr("Outdoors under a roof")},
+                 {tr("Screened"), tr("Outdoors behind mesh")},
+                 {tr("Glazed"), tr("Under glass, not heated")}});
+    const std::array<QString, kFacings> letters{tr("N"), tr("NE"), tr("E"), tr("SE"), tr("S"), tr("SW"), tr("W"), tr("NW")};
+    std::vector<SheetRows::Row> facings;
+    for (int facing = 0; facing < kFacings; ++facing) {
+        facings.push_back({letters[static_cast<std::size_t>(facing)], facing_spoken(facing)});
+    }
+    facings_.show(std::move(facings));
+}
+
+const SpotDraft* SpotsForm::draft() const
+{
+    return current_ >= 0 && current_ < static_cast<int>(drafts_.size()) ? &drafts_[static_cast<std::size_t>(current_)] : nullptr;
+}
+
+SpotDraft* SpotsForm::draft()
+{
+    return const_cast<SpotDraft*>(std::as_const(*this).draft());
+}
+
+void SpotsForm::setCurrent(int current)
+{
+    if (current >= 0 && current < static_cast<int>(drafts_.size()) && current != current_) {
+        current_ = current;
+        emit currentChanged();
+        emit draftChanged();
+    }
+}
+
+void SpotsForm::changed()
+{
+    show();
+    emit draftChanged();
+    emit spotsChanged();
+}
+
+template <class Value>
+void SpotsForm::set(Value SpotDraft::*member, const Value& value)
+{
+    if (draft() != nullptr && draft()->*member != value) {
+        draft()->*member = value;
+        changed();
+    }
+}
+
+void SpotsForm::setName(const QString& name)
+{
+    set(&SpotDraft::name, name);
+}
+void SpotsForm::setPots(const QString& pots)
+{
+    set(&SpotDraft::pots, pots);
+}
+void SpotsForm::setWinter(const QString& winter)
+{
+    set(&SpotDraft::winter, winter);
+}
+void SpotsForm::setSummer(const QString& summer)
+{
+    set(&SpotDraft::summer, summer);
+}
+void SpotsForm::setInReach(bool in_reach)
+{
+    set(&SpotDraft::in_reach, in_reach);
+}
+void SpotsForm::setApart(bool apart)
+{
+    set(&SpotDraft::apart, apart);
+}
+void SpotsForm::setWindy(bool windy)
+{
+    set(&SpotDraft::windy, windy);
+}
+
+void SpotsForm::setGlassWidth(const QString& width)
+{
+    set(&SpotDraft::width, width);
+}
+void SpotsForm::setGlassHeight(const QString& height)
+{
+    set(&SpotDraft::height, height);
+}
+void SpotsForm::setDistance(const QString& distance)
+{
+    set(&SpotDraft::distance, distance);
+}
+void SpotsForm::setOpposite(const QString& opposite)
+{
+    set(&SpotDraft::opposite, opposite);
+}
+
+void SpotsForm::setKind(int kind)
+{
+    if (draft() == nullptr || kind < 0 || kind >= kinds_.count() || kind == this->kind()) {
+        return;
+    }
+    draft()->kind = static_cast<home::SpotKind>(kind);
+    // Behind a window or under a roof the side always counts.
+    if (draft()->facing < 0 && draft()->kind != home::SpotKind::Open && draft()->kind != home::SpotKind::Glazed) {
+        draft()->facing = kSouth;
+    }
+    changed();
+}
+
+void SpotsForm::setFacing(int facing)
+{
+    if (draft() == nullptr || facing < 0 || facing >= kFacings) {
+        return;
+    }
+    const bool may_have_none = draft()->kind == home::SpotKind::Open;
+    draft()->facing = facing == draft()->facing && may_have_none ? kNowhere : facing;
+    changed();
+}
+
+QString SpotsForm::trouble_of_name(const SpotDraft& of) const
+{
+    const QString name = of.name.trimmed();
+    if (name.isEmpty()) {
+        return tr("A spot needs a name, such as %1.").arg(tr(kReady.front().name));
+    }
+    const auto same = [&](const QString& other) { return other.trimmed().compare(name, Qt::CaseInsensitive) == 0; };
+    const bool twice = std::ranges::any_of(drafts_, [&](const SpotDraft& other) { return other.number != of.number && same(other.name); }) ||
+                       std::ranges::any_of(taken_, [&](const std::string& other) { return same(text(other)); });
+    return twice ? tr("There is a spot “%1” already; give this one another name.").arg(name) : QString{};
+}
+
+QString SpotsForm::trouble_of_pots(const SpotDraft& of) const
+{
+    const auto pots = parse_integer(of.pots.toStdString());
+    if (!pots) {
+        return tr("How many pots fit is a whole number, such as 5.");
+    }
+    return *pots < 0 || *pots > home::kMostPots ? tr("From 0 to 100000 pots fit at a spot; %1 do not.").arg(of.pots.trimmed()) : QString{};
+}
+
+QString SpotsForm::trouble_of_room(const SpotDraft& of) const
+{
+    if (of.kind != home::SpotKind::Indoors) {
+        return {};
+    }
+    for (const QString& typed : {of.winter, of.summer}) {
+        if (typed.trimmed().isEmpty()) {
+            continue;
+        }
+        const auto number = typed_decimal(typed);
+        if (!number) {
+            return tr("“%1” is not a number; write a night of the room as %2.").arg(typed.trimmed(), usualWinter());
+        }
+        const auto value = words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+        constexpr double kColdest = -40.0;
+        constexpr double kWarmest = 50.0;
+        if (value.degrees() < kColdest || value.degrees() > kWarmest) {
+            return tr("No room has nights of %1 %2.").arg(typed.trimmed(), unit());
+        }
+    }
+    return {};
+}
+
+/// Metres to a centimetre or an inch.
+double SpotsForm::length_step() const
+{
+    constexpr double kCentimetre = 0.01;
+    constexpr double kInch = 0.0254;
+    return words_.units() == Units::Us ? kInch : kCentimetre;
+}
+
+QString SpotsForm::lengthUnit() const
+{
+    return words_.units() == Units::Us ? tr("in") : tr("cm");
+}
+
+QString SpotsForm::length(Metres value) const
+{
+    return words_.decimal(value.metres() / length_step(), 0);
+}
+
+bool SpotsForm::hasOpening() const
+{
+    return draft() != nullptr && draft()->kind != home::SpotKind::Open && draft()->kind != home::SpotKind::Glazed;
+}
+
+std::optional<sky::SpotFigures> SpotsForm::measured(const SpotDraft& of) const
+{
+    constexpr double kStep = 45.0;
+    const bool as_it_was = of.base && of.kind == of.base_kind && of.facing == of.base_facing;
+    const auto facing = of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kStep * of.facing)} : std::nullopt;
+    auto figures = as_it_was ? *of.base : home::usual_view(of.kind, facing);
+    bool any = as_it_was;
+    const auto read = [&](const QString& typed, Metres& figure) {
+        // A figure that was not touched keeps what the rounding on screen does not show.
+        if (const auto number = typed_decimal(typed); number && !(as_it_was && typed == length(figure))) {
+            figure = Metres::from_metres(*number * length_step());
+            any = true;
+        }
+    };
+    if (figures.shelter == sky::Shelter::Opening) {
+        read(of.width, figures.width);
+        read(of.height, figures.height);
+        read(of.distance, figures.distance);
+    }
+    const auto opposite = typed_decimal(of.opposite);
+    if (opposite && !(as_it_was && of.opposite == words_.decimal(figures.opposite.degrees(), 0))) {
+        figures.opposite = Angle::from_degrees(*opposite);
+        any = true;
+    }
+    return any ? std::optional{figures} : std::nullopt;
+}
+
+QString SpotsForm::trouble_of_figures(const SpotDraft& of) const
+{
+    for (const QString& typed : {of.width, of.height, of.distance, of.opposite}) {
+        if (!typed.trimmed().isEmpty() && !typed_decimal(typed)) {
+            return tr("“%1” is not a number; leave the field blank for the usual figure.").arg(typed.trimmed());
+        }
+    }
+    const auto figures = measured(of);
+    if (figures) {
+        if (const auto view = sky::SpotView::of(*figures); !view) {
+            return tr("These figures cannot be: %1.").arg(text(view.error().message));
+        }
+    }
+    return {};
+}
+
+QString SpotsForm::figuresTrouble() const
+{
+    return draft() != nullptr ? trouble_of_figures(*draft()) : QString{};
+}
+
+QString SpotsForm::nameTrouble() const
+{
+    return draft() != nullptr ? trouble_of_name(*draft()) : QString{};
+}
+QString SpotsForm::potsTrouble() const
+{
+    return draft() != nullptr ? trouble_of_pots(*draft()) : QString{};
+}
+QString SpotsForm::roomTrouble() const
+{
+    return draft() != nullptr ? trouble_of_room(*draft()) : QString{};
+}
+
+QString SpotsForm::light() const
+{
+    if (draft() == nullptr || !year_ || !trouble_of_pots(*draft()).isEmpty() || !trouble_of_name(*draft()).isEmpty() ||
+        !trouble_of_room(*draft()).isEmpty() || !trouble_of_figures(*draft()).isEmpty()) {
+        return {};
+    }
+    const auto spot = home::make_spot(1, 1, wish(*draft()), *year_);
+    if (!spot) {
+        return {};
+    }
+    return tr("Light by that: %1 moles a day in high summer, %2 in midwinter.")
+        .arg(words_.decimal(spot->light_in_summer.moles(), 1), words_.decimal(spot->light_in_winter.moles(), 1));
+}
+
+home::SpotWish SpotsForm::wish(const SpotDraft& of) const
+{
+    constexpr double kStep = 45.0;
+    const auto temperature = [this](const QString& typed) -> std::optional<Celsius> {
+        const auto number = typed_decimal(typed);
+        if (!number) {
+            return std::nullopt;
+        }
+        return words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+    };
+    return {.name = of.name.trimmed().toStdString(),
+            .kind = of.kind,
+            .facing = of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kStep * of.facing)} : std::nullopt,
+            .capacity = parse_integer(of.pots.toStdString()).value_or(0),
+            .in_reach = of.in_reach,
+            .apart = of.apart,
+            .windy = of.windy,
+            .winter = temperature(of.winter),
+            .summer = temperature(of.summer),
+            .measured = measured(of)};
+}
+
+QString SpotsForm::words_of(const SpotDraft& of) const
+{
+    QStringList parts{kind_words(of.kind)};
+    if (of.facing >= 0 && of.kind != home::SpotKind::Glazed) {
+        parts.append(tr("faces %1").arg(facing_spoken(of.facing)));
+    }
+    const int pots = parse_integer(of.pots.toStdString()).value_or(0);
+    parts.append(pots == 1 ? tr("1 pot") : tr("%1 pots").arg(pots));
+    if (of.in_reach) {
+        parts.append(tr("in reach of a child or an animal"));
+    }
+    if (of.apart) {
+        parts.append(tr("set apart"));
+    }
+    if (of.windy) {
+        parts.append(tr("windy"));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+void SpotsForm::show()
+{
+    std::vector<SheetRows::Row> rows;
+    for (const auto& of : drafts_) {
+        QString trouble = trouble_of_name(of);
+        if (trouble.isEmpty()) {
+            trouble = trouble_of_pots(of);
+        }
+        if (trouble.isEmpty()) {
+            trouble = trouble_of_room(of);
+        }
+        if (trouble.isEmpty()) {
+            trouble = trouble_of_figures(of);
+        }
+        rows.push_back({of.name, words_of(of), trouble, tr("%1: %2. %3").arg(of.name, words_of(of), trouble).trimmed()});
+    }
+    spots_.show(std::move(rows));
+}
+
+QString SpotsForm::free_name(const QString& wished) const
+{
+    QString name = wished;
+    const auto is_taken = [&] {
+        return std::ranges::any_of(drafts_, [&](const SpotDraft& of) { return of.name.trimmed().compare(name, Qt::CaseInsensitive) == 0; }) ||
+               std::ranges::any_of(taken_, [&](const std::string& of) { return text(of).compare(name, Qt::CaseInsensitive) == 0; });
+    };
+    for (int number = 2; is_taken(); ++number) {
+        name = tr("%1 %2").arg(wished).arg(number);
+    }
+    return name;
+}
+
+void SpotsForm::addReady(int row)
+{
+    if (row < 0 || row >= static_cast<int>(kReady.size())) {
+        return;
+    }
+    const auto& chosen = kReady[static_cast<std::size_t>(row)];
+    SpotDraft added{.number = next_number_++,
+                    .name = free_name(tr(chosen.name)),
+                    .kind = chosen.kind,
+                    .facing = chosen.facing,
+                    .pots = QString::number(chosen.pots),
+                    .winter = {},
+                    .summer = {},
+                    .width = {},
+                    .height = {},
+                    .distance = {},
+                    .opposite = {}};
+    if (static_cast<std::size_t>(row) == kCoolLanding) {
+        added.winter = words_.bare(kCoolInWinter);
+    }
+    drafts_.push_back(std::move(added));
+    current_ = static_cast<int>(drafts_.size()) - 1;
+    show();
+    emit currentChanged();
+    emit draftChanged();
+    emit spotsChanged();
+}
+
+void SpotsForm::remove(int row)
+{
+    if (row < 0 || row >= static_cast<int>(drafts_.size())) {
+        return;
+    }
+    drafts_.erase(drafts_.begin() + row);
+    current_ = std::min(row < current_ ? current_ - 1 : current_, static_cast<int>(drafts_.size()) - 1);
+    show();
+    emit currentChanged();
+    emit draftChanged();
+    emit spotsChanged();
+}
+
+void SpotsForm::set_year(std::shared_ptr<const home::YearOfSky> year)
+{
+    year_ = std::move(year);
+    emit draftChanged();
+}
+
+void SpotsForm::set_taken(std::vector<std::string> names)
+{
+    taken_ = std::move(names);
+    changed();
+}
+
+Result<bool> SpotsForm::check()
+{
+    for (int row = 0; row < spots_.count(); ++row) {
+        const QString trouble = spots_.at(row, QStringLiteral("trouble")).toString();
+        if (!trouble.isEmpty()) {
+            setCurrent(row);
+            return Error{ErrorCode::WrongUsage, trouble.toStdString()};
+        }
+    }
+    return true;
+}
+
+void SpotsForm::fill(const home::Spot& spot)
+{
+    constexpr double kStep = 45.0;
+    const auto temperature = [this](const std::optional<Celsius>& of) { return of ? words_.bare(*of) : QString{}; };
+    int facing = kNowhere;
+    if (spot.view && (spot.view->figures().shelter == sky::Shelter::Opening || spot.view->figures().behind.degrees() > 0.0)) {
+        facing = static_cast<int>(std::lround(spot.view->figures().facing.degrees() / kStep)) % kFacings;
+        facing = facing < 0 ? facing + kFacings : facing;
+    }
+    drafts_ = {SpotDraft{.number = next_number_++,
+                         .name = text(spot.name),
+                         .kind = spot.kind,
+                         .facing = facing,
+                         .pots = QString::number(spot.capacity),
+                         .winter = temperature(spot.winter),
+                         .summer = temperature(spot.summer),
+                         .in_reach = spot.in_reach,
+                         .apart = spot.apart,
+                         .windy = spot.windy,
+                         .width = {},
+                         .height = {},
+                         .distance = {},
+                         .opposite = {}}};
+    if (spot.view) {
+        auto& draft = drafts_.front();
+        const auto& figures = spot.view->figures();
+        draft.base = figures;
+        draft.base_kind = spot.kind;
+        draft.base_facing = facing;
+        if (figures.shelter == sky::Shelter::Opening) {
+            draft.width = length(figures.width);
+            draft.height = length(figures.height);
+            draft.distance = length(figures.distance);
+        }
+        draft.opposite = words_.decimal(figures.opposite.degrees(), 0);
+    }
+    current_ = 0;
+    emit currentChanged();
+    changed();
+}
+
+void SpotsForm::clear()
+{
+    drafts_.clear();
+    current_ = -1;
+    emit currentChanged();
+    changed();
+}
+
+} // namespace lathhouse::models

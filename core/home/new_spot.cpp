@@ -1,0 +1,57 @@
+#include "core/home/new_spot.h"
+
+#include "core/base/parse.h"
+#include "core/home/shelter.h"
+
+namespace lathhouse::home {
+namespace {
+
+constexpr std::size_t kJune = 5;
+constexpr std::size_t kDecember = 11;
+
+bool is_room_temperature(const std::optional<Celsius>& value)
+{
+    constexpr double kLimit = 60.0; // The limit of the journal's tables.
+    return !value || (value->degrees() >= -kLimit && value->degrees() <= kLimit);
+}
+
+} // namespace
+
+Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const YearOfSky& year)
+{
+    const auto name = std::string{trimmed(wish.name)};
+    if (name.empty()) {
+        return Error{ErrorCode::OutOfRange, "a spot needs a name, such as South sill"};
+    }
+    if (wish.capacity < 0 || wish.capacity > kMostPots) {
+        return Error{ErrorCode::OutOfRange, "the pots that fit at " + name + " must be a number from 0 to 100000, not " +
+                                                std::to_string(wish.capacity)};
+    }
+    if (!is_room_temperature(wish.winter) || !is_room_temperature(wish.summer)) {
+        return Error{ErrorCode::OutOfRange, "the nights of a room lie within -60 and 60 degrees Celsius (" + name + ")"};
+    }
+    const auto view = sky::SpotView::of(wish.measured.value_or(usual_view(wish.kind, wish.facing)));
+    if (!view) {
+        return view.error();
+    }
+    const auto months = months_at(*view, year);
+    const bool north = year.latitude().degrees() >= 0.0;
+    const bool indoors = !is_outdoors(wish.kind);
+    return Spot{.id = id,
+                .name = name,
+                .short_name = name,
+                .kind = wish.kind,
+                .offset = prior_offset(wish.kind),
+                .winter = indoors ? std::optional{wish.winter.value_or(kUsualRoomInWinter)} : std::nullopt,
+                .summer = indoors ? std::optional{wish.summer.value_or(kUsualRoomInSummer)} : std::nullopt,
+                .light_in_summer = months[north ? kJune : kDecember].level,
+                .light_in_winter = months[north ? kDecember : kJune].level,
+                .capacity = wish.capacity,
+                .in_reach = wish.in_reach,
+                .walking_order = walking_order,
+                .view = *view,
+                .apart = wish.apart,
+                .windy = wish.windy};
+}
+
+} // namespace lathhouse::home

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/home/household.h"
+#include "core/home/spot_light.h"
+
+#include <optional>
+#include <string>
+
+namespace lathhouse::home {
+
+/// Night lows of a lived-in room where nobody measured one (common practice, no source).
+inline constexpr Celsius kUsualRoomInWinter = Celsius::from_degrees(18.0);
+inline constexpr Celsius kUsualRoomInSummer = Celsius::from_degrees(21.0);
+/// Pots that a spot may hold at most; the tables of the journal have the same limit.
+inline constexpr int kMostPots = 100'000;
+
+/// What a grower can say of a new spot without measuring.
+struct SpotWish {
+    std::string name;
+    SpotKind kind = SpotKind::Indoors;
+    std::optional<Angle> facing = {}; ///< As usual_view has it.
+    int capacity = 0;
+    bool in_reach = false;
+    bool apart = false;
+    bool windy = false;
+    std::optional<Celsius> winter = {}; ///< Of a room; else kUsualRoomInWinter.
+    std::optional<Celsius> summer = {};
+    std::optional<sky::SpotFigures> measured = {}; ///< Else usual_view.
+};
+
+/// A spot of that kind: its view (usual_view where nothing was measured), the light that comes from it in the months
+/// of the longest and the shortest day, and the offset of its kind.
+/// Errors: OutOfRange with a sentence for a blank name, less than 0 or more than kMostPots pots, a room below -60 or
+/// above 60 C, or an impossible view.
+/// Source: usual_view, months_at and prior_offset.
+Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const YearOfSky& year);
+
+} // namespace lathhouse::home

@@ -1,0 +1,187 @@
+import QtQuick
+import QtTest
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The first start from nothing to a household, by keyboard and by mouse.
+Item {
+    id: root
+    width: 1280
+    height: 800
+
+    StartingHousehold {
+        id: household
+    }
+    FirstStart {
+        id: page
+        anchors.fill: parent
+        start: household.start
+        focus: true
+    }
+    SignalSpy {
+        id: made
+        target: household.start
+        signalName: "made"
+    }
+    SignalSpy {
+        id: example
+        target: household.start
+        signalName: "exampleAsked"
+    }
+    TestCase {
+        name: "FirstStart"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            page.width = Qt.binding(() => root.width);
+            household.renew();
+            made.clear();
+            example.clear();
+            settle();
+            page.forceActiveFocus();
+            named("placeFindField").forceActiveFocus();
+        }
+
+        function settle(): void {
+            tryCompare(household.start.place, "working", false, 30000);
+            tryCompare(household.start, "working", false, 30000);
+        }
+
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function type(words: string): void {
+            for (const letter of words)
+                keyClick(letter);
+        }
+
+        /// Presses Tab until that part has the keys.
+        function tabTo(name: string): void {
+            for (let step = 0; step < 80; ++step) {
+                if (named(name).activeFocus)
+                    return;
+                keyClick(Qt.Key_Tab);
+            }
+            fail("Tab does not reach " + name);
+        }
+
+        function press(name: string): void {
+            tabTo(name);
+            keyClick(Qt.Key_Space);
+        }
+
+        function test_keyboardAloneMakesAHousehold() {
+            verify(named("placeFindField").activeFocus);
+            type("Graz");
+            settle();
+            verify(household.start.place.found.count > 0);
+            keyClick(Qt.Key_Down);
+            verify(named("town0").activeFocus);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.start.place.zone, "Europe/Vienna");
+            verify(household.start.place.figures.count >= 4);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.start.step, 1);
+            verify(named("ready0").activeFocus);
+            keyClick(Qt.Key_Space);
+            press("ready5");
+            compare(household.start.spots.spots.count, 2);
+            press("spotReach");
+            verify(household.start.spots.inReach);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.start.step, 2);
+            verify(named("plantFindField").activeFocus);
+            type("lemon");
+            keyClick(Qt.Key_Down);
+            verify(named("kinds").activeFocus);
+            keyClick(Qt.Key_Return);
+            keyClick(Qt.Key_Return);
+            compare(household.start.plants.total, 2);
+            press("picked0More");
+            compare(household.start.plants.total, 3);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            tryCompare(made, "count", 1, 30000);
+            compare(household.written(), "Home: 2 spots, 3 plants");
+        }
+
+        function test_mouseAloneMakesAHousehold() {
+            mouseClick(named("latitudeField"));
+            type("48.2");
+            mouseClick(named("longitudeField"));
+            type("16.4");
+            settle();
+            verify(named("placeFormNights").visible);
+            mouseClick(named("nextStep"));
+            compare(household.start.step, 1);
+            mouseClick(named("ready1"));
+            mouseClick(named("kind2"));
+            compare(household.start.spots.kind, 2);
+            mouseClick(named("facing6"));
+            compare(household.start.spots.facing, 6);
+            verify(household.start.spots.light !== "");
+            mouseClick(named("nextStep"));
+            compare(household.start.step, 2);
+            mouseClick(named("kindRow0"));
+            mouseClick(named("kindRow1"));
+            mouseClick(named("picked0More"));
+            mouseClick(named("place0"));
+            compare(household.start.plants.total, 3);
+            mouseClick(named("nextStep"));
+            tryCompare(made, "count", 1, 30000);
+            compare(household.written(), "Home: 1 spots, 3 plants");
+        }
+
+        function test_stepsCanBeLeftOutAndComeBackTo() {
+            type("48.2, 16.4");
+            settle();
+            mouseClick(named("nextStep"));
+            mouseClick(named("ready0"));
+            mouseClick(named("leaveOut"));
+            compare(household.start.step, 2);
+            mouseClick(named("backStep"));
+            compare(household.start.spots.spots.count, 1);
+            mouseClick(named("step0"));
+            compare(household.start.place.placed, true);
+            verify(household.written() === "");
+        }
+
+        function test_whatIsWrongStandsInPlaceAndHasTheKeys() {
+            mouseClick(named("nextStep"));
+            compare(household.start.step, 0);
+            verify(named("positionTrouble").visible);
+            verify(named("latitudeField").activeFocus);
+            type("95");
+            mouseClick(named("longitudeField"));
+            type("16");
+            verify(household.start.place.positionTrouble.includes("exchanged"));
+        }
+
+        function test_theExampleIsOnePressAway() {
+            press("exampleButton");
+            compare(example.count, 1);
+            compare(household.written(), "");
+        }
+
+        function test_narrowEverythingIsReached() {
+            page.width = 560;
+            type("48.2, 16.4");
+            settle();
+            tabTo("zoneField");
+            tabTo("nextStep");
+            keyClick(Qt.Key_Space);
+            compare(household.start.step, 1);
+            press("ready3");
+            tabTo("spotWindy");
+        }
+
+        function test_everyPartHasAName() {
+            for (const name of ["placeFindField", "latitudeField", "heightField", "zoneField", "step0", "step2", "nextStep", "leaveOut"])
+                verify(named(name).Accessible.name !== "", name);
+        }
+    }
+}
