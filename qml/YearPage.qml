@@ -135,17 +135,6 @@ FocusScope {
         onChosen: stop => root.year.riskStop = stop
     }
     SheetButton {
-        id: tableButton
-        objectName: "tableButton"
-        anchors.right: parent.right
-        anchors.rightMargin: root.side
-        y: Theme.px(13)
-        text: root.asTable ? qsTr("As a chart") : qsTr("As a table")
-        reason: qsTr("Key T. The same numbers, the same date.")
-        onClicked: root.asTable = !root.asTable
-    }
-
-    SheetButton {
         id: printButton
         objectName: "yearPrintButton"
         visible: !root.narrow || root.width - title.width > Theme.px(330)
@@ -156,6 +145,17 @@ FocusScope {
         reason: qsTr("Control and P. A PDF to hang up.")
         onClicked: root.printAsked()
     }
+    SheetButton {
+        id: tableButton
+        objectName: "tableButton"
+        anchors.right: parent.right
+        anchors.rightMargin: root.side
+        y: Theme.px(13)
+        text: root.asTable ? qsTr("As a chart") : qsTr("As a table")
+        reason: qsTr("Key T. The same numbers, the same date.")
+        onClicked: root.asTable = !root.asTable
+    }
+
 
     YearChart {
         id: chart

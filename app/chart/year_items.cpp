@@ -314,7 +314,7 @@ void YearBar::paint(QPainter* painter)
                        {year_->year(), year_->view(), shown_.empty() ? *stays : shown_, year_->dates(plant),
                         year_->planning()},
                        plot, bar_height_);
-        draw_feeds(*painter, ink, *year_, plant, plot, bar_height_);
+        draw_feeds(*painter, ink, year_->feeds(plant), year_->view(), plot, bar_height_);
         if (marked()) {
             const qreal top = bar_top(plot, bar_height_);
             painter->setBrush(Qt::NoBrush);

@@ -521,14 +521,13 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const PlantBar& bar,
     painter.restore();
 }
 
-void draw_feeds(QPainter& painter, const ChartInk& ink, const models::YearModel& model, std::size_t plant, QRectF row,
+void draw_feeds(QPainter& painter, const ChartInk& ink, const std::vector<int>& days, models::DaySpan view, QRectF row,
                 qreal bar_height)
 {
-    const models::DaySpan view = model.view();
     const qreal below = bar_top(row, bar_height) + bar_height;
     painter.save();
     painter.setPen(QPen(ink.leaf, 2.0, Qt::SolidLine, Qt::FlatCap));
-    for (const int day : model.feeds(plant)) {
+    for (const int day : days) {
         if (day >= view.first && day < view.first + view.count) {
             const qreal x = row.left() + row.width() * (day + 0.5 - view.first) / std::max(1, view.count);
             painter.drawLine(QPointF(x, below - 2.5), QPointF(x, below + 2.3));

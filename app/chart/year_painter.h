@@ -94,7 +94,7 @@ struct PlantBar {
 /// Draws it as a bar of stays within `row`, with the dates as brackets above.
 void draw_plant_bar(QPainter& painter, const ChartInk& ink, const PlantBar& bar, QRectF row, qreal bar_height);
 /// A tick on the lower edge of the bar on each day on which the plant is fed.
-void draw_feeds(QPainter& painter, const ChartInk& ink, const models::YearModel& year, std::size_t plant, QRectF row,
+void draw_feeds(QPainter& painter, const ChartInk& ink, const std::vector<int>& days, models::DaySpan view, QRectF row,
                 qreal bar_height);
 /// One sowing's season on a line: ring = sow, bracket = comes up, steps = hardening and planting out, slash = first ripe,
 /// with words at the end.

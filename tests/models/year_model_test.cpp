@@ -138,12 +138,14 @@ TEST_F(YearModelTest, ViewKeepsTheDayAndTheCursor)
     model.zoom(1, 200);
     EXPECT_EQ(model.viewDays(), 183);
     EXPECT_NEAR(200 - model.viewFirst(), 183.0 * 200.0 / 365.0, 1.0);
-    model.zoom(5, 200);
+    model.zoom(1, 200);
     EXPECT_EQ(model.viewDays(), 92);
+    model.zoom(5, 200);
+    EXPECT_EQ(model.viewDays(), 7);
     model.setCursorDay(0);
     EXPECT_EQ(model.viewFirst(), 0);
     model.setCursorDay(364);
-    EXPECT_EQ(model.viewFirst(), 365 - 92);
+    EXPECT_EQ(model.viewFirst(), 365 - 7);
     model.zoom(-9, 364);
     EXPECT_EQ(model.viewFirst(), 0);
     EXPECT_EQ(model.viewDays(), 365);

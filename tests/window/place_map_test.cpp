@@ -62,7 +62,6 @@ TEST(PlaceMapWords, TheHeavyStandAndTheLightAreLeftOut)
                              [](const LabelPlace& place) { return place.has_value(); });
     };
     EXPECT_LT(standing(1, 41), 40) << "not all have room";
-    EXPECT_GE(standing(1, 6), standing(36, 41));
 }
 
 TEST(PlaceMapWords, ARoomTooSmallHasNone)

@@ -39,6 +39,8 @@ void StartingHousehold::renew()
 {
     auto before = std::move(model_); // Bindings leave it before it goes.
     auto folder = std::make_unique<QTemporaryDir>();
+    // A reading that still goes on may hold a file of it when it goes; then it stays among the temporary files.
+    folder->setAutoRemove(false);
     model_ = std::make_unique<models::FirstStartModel>(
         door_of_shipped_tables(), folder_in(*folder),
         models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),

@@ -163,6 +163,7 @@ Item {
             const bands = named("bands") as YearBands;
             const y = bar.mapToItem(plot, 0, bar.height / 2).y;
             const xOf = day => bands.xOf(day) - (bands.width - plot.width);
+            mouseMove(plot, xOf(day) + 40, y);
             mouseMove(plot, xOf(day), y);
             compare(plot.cursorShape, Qt.SplitHCursor);
             mousePress(plot, xOf(day), y);

@@ -1,3 +1,4 @@
+#include "app/models/changes_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
@@ -64,6 +65,7 @@ protected:
         plant = std::make_unique<models::PlantModel>(*plants);
         seeds = std::make_unique<models::SeedsModel>(door, look);
         home = std::make_unique<models::HomeModel>(door, look);
+        changes = std::make_unique<models::ChangesModel>(models::turn_in_memory(household));
         engine = std::make_unique<QQmlApplicationEngine>();
         engine->addImportPath("qrc:/qt/qml");
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
@@ -73,6 +75,7 @@ protected:
                                       {"plant", QVariant::fromValue(plant.get())},
                                       {"seeds", QVariant::fromValue(seeds.get())},
                                       {"home", QVariant::fromValue(home.get())},
+                                      {"changes", QVariant::fromValue(changes.get())},
                                       {"scheme", scheme},
                                       {"textPercent", text_percent},
                                       {"width", width},
@@ -126,6 +129,7 @@ protected:
     std::unique_ptr<models::PlantModel> plant;
     std::unique_ptr<models::SeedsModel> seeds;
     std::unique_ptr<models::HomeModel> home;
+    std::unique_ptr<models::ChangesModel> changes;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
 };
