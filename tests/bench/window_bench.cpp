@@ -1,3 +1,4 @@
+#include "app/models/changes_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
@@ -121,6 +122,7 @@ struct Opened {
     std::unique_ptr<models::PlantModel> plant;
     std::unique_ptr<models::SeedsModel> seeds;
     std::unique_ptr<models::HomeModel> home;
+    std::unique_ptr<models::ChangesModel> changes;
     std::unique_ptr<QQmlApplicationEngine> engine;
     QQuickWindow* window = nullptr;
     double first_frame = 0.0;
@@ -152,6 +154,7 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
     opened.plant = std::make_unique<models::PlantModel>(*opened.plants);
     opened.seeds = std::make_unique<models::SeedsModel>(models::no_door(unread), look);
     opened.home = std::make_unique<models::HomeModel>(models::no_door(unread), look);
+    opened.changes = std::make_unique<models::ChangesModel>(models::TurnLast{});
     opened.engine = std::make_unique<QQmlApplicationEngine>();
     opened.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     opened.engine->setInitialProperties({{QStringLiteral("year"), QVariant::fromValue(opened.model.get())},
@@ -161,6 +164,7 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
                                          {QStringLiteral("plant"), QVariant::fromValue(opened.plant.get())},
                                          {QStringLiteral("seeds"), QVariant::fromValue(opened.seeds.get())},
                                          {QStringLiteral("home"), QVariant::fromValue(opened.home.get())},
+                                         {QStringLiteral("changes"), QVariant::fromValue(opened.changes.get())},
                                          {QStringLiteral("scheme"), QStringLiteral("light")}});
     opened.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
     if (opened.engine->rootObjects().isEmpty()) {
