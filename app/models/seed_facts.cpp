@@ -1,5 +1,6 @@
 #include "app/models/seed_facts.h"
 
+#include "app/models/phrase.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "core/home/seed_lot.h"
@@ -17,11 +18,6 @@ namespace {
 QString tr(const char* words)
 {
     return QCoreApplication::translate("SeedFacts", words);
-}
-
-words::UnitSystem units_of(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
 }
 
 QString percent(const YearWords& words, double share)
@@ -164,7 +160,7 @@ SheetRows::Row row_of(const Lot& lot, const SeedGround& ground, const TodayLook&
 class Sheet {
 public:
     Sheet(const SeedGround& ground, const plan::SowingPlan& plan, const TodayLook& look)
-        : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(units_of(look.words))
+        : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(unit_system_of(look.words))
     {
         sheet_.name = text(kind_.name());
         sheet_.botanical = text(kind_.botanical_name);
