@@ -20,6 +20,7 @@ FocusScope {
     signal add
     signal log
     signal move
+    signal compare
     signal droppedOn(urls: var, shown: int)
 
     Accessible.role: Accessible.Pane
@@ -80,6 +81,8 @@ FocusScope {
             root.plants.open(root.plants.current);
         else if (event.key === Qt.Key_Space)
             root.plants.mark(root.plants.current);
+        else if (event.key === Qt.Key_C && !control && root.plants.markedCount === 2)
+            root.compare();
         else if (event.key === Qt.Key_T && !control)
             root.show(!root.plants.byTable);
         else if (event.key === Qt.Key_Escape && root.plants.markedCount > 0)
@@ -192,6 +195,13 @@ FocusScope {
             text: qsTr("Move")
             reason: qsTr("Key M, then the number of the spot. For the chosen plant or those that are marked.")
             onClicked: root.move()
+        }
+        SheetButton {
+            objectName: "compareButton"
+            visible: root.plants.markedCount === 2
+            text: qsTr("Compare")
+            reason: qsTr("Key C. The two marked plants beside each other.")
+            onClicked: root.compare()
         }
         ActButton {
             objectName: "logButton"

@@ -16,6 +16,7 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
     signal printAsked
 
@@ -67,6 +68,8 @@ FocusScope {
         root.plants.forgive();
         if (root.inPhoto)
             (root.plant.album.view === PhotosModel.Measuring ? measurePage : photoPage).forceActiveFocus();
+        else if (root.comparing)
+            comparison.forceActiveFocus();
         else if (root.plants.opened !== 0)
             plantPage.forceActiveFocus();
         else
@@ -85,6 +88,12 @@ FocusScope {
         onTriggered: root.back()
     }
     Connections {
+        target: root.plant.comparison
+        function onShownChanged(): void {
+            afterView.start();
+        }
+    }
+    Connections {
         target: root.plant.album
         function onViewChanged(): void {
             afterView.start();
@@ -95,9 +104,9 @@ FocusScope {
         objectName: "plantCollection"
         anchors.fill: parent
         anchors.bottomMargin: (undoBar.visible ? undoBar.height + 6 : 0) + (comingToShelf.visible ? comingToShelf.height + 6 : 0)
-        visible: root.plants.opened === 0
+        visible: root.plants.opened === 0 && !root.comparing
         enabled: !root.asked
-        focus: root.plants.opened === 0
+        focus: root.plants.opened === 0 && !root.comparing
         plants: root.plants
         narrow: root.narrow
         side: root.side
@@ -105,6 +114,7 @@ FocusScope {
         onAdd: root.mend.addPlants()
         onLog: root.log()
         onMove: root.move()
+        onCompare: root.plant.comparison.open()
         onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
     }
     PhotoImportPanel {
@@ -134,6 +144,17 @@ FocusScope {
         onLog: root.log()
         onMove: root.move()
         onPrintAsked: root.printAsked()
+    }
+    PlantComparison {
+        id: comparison
+        objectName: "plantComparison"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.comparing
+        focus: root.comparing
+        comparison: root.plant.comparison
+        narrow: root.narrow
+        side: root.side
     }
     PhotoPage {
         id: photoPage
