@@ -16,8 +16,6 @@ FocusScope {
     readonly property real listWidth: root.width - 2 * root.side - 10
     readonly property real verdictWidth: root.narrow ? root.listWidth : Theme.px(root.wide ? 480 : 324)
     readonly property real mainWidth: root.narrow ? root.listWidth : root.listWidth - root.verdictWidth - Theme.px(46)
-    property bool allHistory: false
-    readonly property int historyShown: 8
 
     /// Whether its name, pot and lines can be changed here.
     property bool canChange: false
@@ -33,7 +31,7 @@ FocusScope {
 
     onVisibleChanged: {
         sheet.contentY = 0;
-        root.allHistory = false;
+        root.plant.showNewestHistory();
     }
     Binding {
         target: root.plant
@@ -331,14 +329,12 @@ FocusScope {
                     Item {
                         id: line
 
-                        required property int index
                         required property string date
                         required property string what
                         required property string note
                         required property string sentence
-                        visible: root.allHistory || line.index < root.historyShown
                         width: body.width
-                        height: line.visible ? Math.max(whatText.height, Theme.px(16)) + Theme.px(9) : 0
+                        height: Math.max(whatText.height, Theme.px(16)) + Theme.px(9)
                         Accessible.role: Accessible.ListItem
                         Accessible.name: line.sentence
 
@@ -369,9 +365,9 @@ FocusScope {
             }
             SheetButton {
                 objectName: "allHistoryButton"
-                visible: root.plant.history.count > root.historyShown && !root.allHistory
-                text: qsTr("Show all %1 entries").arg(root.plant.history.count)
-                onClicked: root.allHistory = true
+                visible: root.plant.history.count < root.plant.historyCount
+                text: qsTr("Show more of %1 entries").arg(root.plant.historyCount)
+                onClicked: root.plant.showMoreHistory()
             }
             Repeater {
                 model: root.plant.notes

@@ -14,23 +14,24 @@ namespace {
 /// Asks both plants the same and keeps what they answer.
 class Comparing {
 public:
-    Comparing(const PlantsGround& ground, std::array<home::PlantId, 2> ids, const PlantDoor& door, const TodayLook& look)
-        : ground_(ground), words_(look.words), units_(unit_system_of(look.words)),
-          plants_{ground.household.plant(ids[0]), ground.household.plant(ids[1])}
+    Comparing(const std::shared_ptr<const PlantsGround>& shared, std::array<home::PlantId, 2> ids, const PlantDoor& door,
+              const TodayLook& look)
+        : words_(look.words), units_(unit_system_of(look.words)),
+          plants_{shared->household.plant(ids[0]), shared->household.plant(ids[1])}
     {
         if (plants_[0] == nullptr || plants_[1] == nullptr) {
             compared_.gone = true;
             return;
         }
         for (std::size_t side = 0; side < 2; ++side) {
-            facts_[side] = plant_facts(ground, ids[side], {}, 1, door, look);
+            facts_[side] = plant_facts(*shared, ids[side], {}, 1, door, look);
             auto& shown = compared_.sides[side];
             shown.name = facts_[side].name;
             if (!facts_[side].photos.empty()) {
                 shown.picture = facts_[side].photos.back().front().toUrl();
             }
         }
-        const auto cards = plants_facts(std::make_shared<const PlantsGround>(ground), look).cards;
+        const auto cards = plants_facts(shared, look).cards;
         for (std::size_t side = 0; side < 2; ++side) {
             const auto card = std::ranges::find(cards, ids[side], &PlantCard::id);
             cards_[side] = *card;
@@ -115,7 +116,6 @@ private:
         compared_.rows.push_back({std::exchange(group_, QString{}), what, first, second, differs, sentence});
     }
 
-    const PlantsGround& ground_;
     const YearWords& words_;
     words::UnitSystem units_;
     std::array<const home::Plant*, 2> plants_;
@@ -175,7 +175,7 @@ void ComparisonModel::read()
     }
     work<Compared>(
         [ground, ids = ids_, door = plants_.door(), look = plants_.look()]() -> Result<Compared> {
-            return Comparing(*ground, ids, door, look).compare();
+            return Comparing(ground, ids, door, look).compare();
         },
         [this](Result<Compared> made) {
             if (made->gone) {

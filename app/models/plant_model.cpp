@@ -7,17 +7,20 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kMostPhotos = 24;
+constexpr std::size_t kNewestHistory = 8;
+constexpr std::size_t kMoreHistory = 50;
 
 } // namespace
 
 PlantModel::PlantModel(PlantsModel& plants, QObject* parent)
-    : SheetModel(parent), plants_(plants), chips_({"words", "hand", "reason"}),
+    : SheetModel(parent), plants_(plants), history_shown_(kNewestHistory), chips_({"words", "hand", "reason"}),
       photos_({"source", "date", "words", "newest", "sentence", "photo"}), kinds_({"words", "shown"}),
       hazards_({"strong", "rest", "rust"}), readings_({"date", "value", "change", "repeats", "sentence"}),
       history_({"date", "what", "note", "sentence"}), album_(plants), measure_in_photo_(plants, album_), coming_(plants), comparison_(plants)
 {
     connect(&plants_, &PlantsModel::openedChanged, this, [this] {
         measure_.reset();
+        history_shown_ = kNewestHistory;
         reload();
     });
     connect(&plants_, &PlantsModel::groundChanged, this, &SheetModel::reload);
@@ -41,6 +44,25 @@ void PlantModel::setPhotosShown(int photos)
             reload();
         }
     }
+}
+
+void PlantModel::tell_history()
+{
+    const auto& all = facts_.history;
+    const auto shown = static_cast<std::ptrdiff_t>(std::min(history_shown_, all.size()));
+    history_.show({all.begin(), all.begin() + shown});
+}
+
+void PlantModel::showMoreHistory()
+{
+    history_shown_ += kMoreHistory;
+    tell_history();
+}
+
+void PlantModel::showNewestHistory()
+{
+    history_shown_ = kNewestHistory;
+    tell_history();
 }
 
 void PlantModel::read()
@@ -68,7 +90,7 @@ void PlantModel::read()
             kinds_.show(facts_.kinds);
             hazards_.show(facts_.hazards);
             readings_.show(facts_.readings);
-            history_.show(facts_.history);
+            tell_history();
             set_known();
             emit plantChanged();
         });

@@ -49,8 +49,10 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QStringList notes READ notes NOTIFY plantChanged)
     /// Roles: date, value, change, repeats, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* readings READ readings CONSTANT)
-    /// Roles: date, what, note, sentence.
+    /// The newest of what happened; roles: date, what, note, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* history READ history CONSTANT)
+    /// All that happened, shown or not.
+    Q_PROPERTY(int historyCount READ historyCount NOTIFY plantChanged)
     /// All its photos, measuring in them, and photos on their way in.
     Q_PROPERTY(lathhouse::models::PhotosModel* album READ album CONSTANT)
     Q_PROPERTY(lathhouse::models::MeasureModel* measure READ measure CONSTANT)
@@ -91,6 +93,7 @@ public:
     QStringList notes() const { return facts_.notes; }
     SheetRows* readings() { return &readings_; }
     SheetRows* history() { return &history_; }
+    int historyCount() const { return static_cast<int>(facts_.history.size()); }
     PhotosModel* album() { return &album_; }
     MeasureModel* measure() { return &measure_in_photo_; }
     PhotoImportModel* coming() { return &coming_; }
@@ -104,6 +107,10 @@ public:
 
     /// Shows another of the plant's measures, by its place among the kinds.
     Q_INVOKABLE void choose(int kind);
+    /// Shows fifty more of what happened; few are enough for most visits, and a plant of ten years has thousands.
+    Q_INVOKABLE void showMoreHistory();
+    /// Shows the newest few alone.
+    Q_INVOKABLE void showNewestHistory();
 
 signals:
     void plantChanged();
@@ -113,10 +120,13 @@ protected:
     void read() override;
 
 private:
+    void tell_history();
+
     PlantsModel& plants_;
     PlantFacts facts_;
     std::optional<home::MeasurementKind> measure_;
     int photos_shown_ = 6;
+    std::size_t history_shown_;
     int asked_ = 0; ///< Pages asked for; only the last one is shown.
     SheetRows chips_;
     SheetRows photos_;

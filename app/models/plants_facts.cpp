@@ -326,11 +326,13 @@ QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind)
                           : tr("%1 to animals, %2 to people").arg(pets, people);
 }
 
-std::shared_ptr<const PlantsGround> plants_ground(PlantBook book, calendar::Date today, PlantsDepth depth)
+std::shared_ptr<const PlantsGround> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today, PlantsDepth depth)
 {
     // It keeps its place from here on: what is worked out refers to it.
-    auto household = book.facts.household();
-    const auto made = std::make_shared<PlantsGround>(PlantsGround{.book = std::move(book),
+    const auto& read = *book;
+    auto household = read.facts.household();
+    const auto made = std::make_shared<PlantsGround>(PlantsGround{.kept = std::move(book),
+                                                                  .book = read,
                                                                   .household = std::move(household),
                                                                   .today = today,
                                                                   .nights = {},

@@ -19,7 +19,8 @@ namespace lathhouse::models {
 /// What is known of the household, with the day's plan once that is worked out. Made in a thread, never changed
 /// after that.
 struct PlantsGround {
-    PlantBook book;
+    std::shared_ptr<const PlantBook> kept; ///< Shared by what was made from one reading.
+    const PlantBook& book;                 ///< That one.
     home::Household household; ///< With the offsets that its thermometers have taught.
     calendar::Date today;
     std::shared_ptr<const climate::NightModel> nights; ///< The parts refer to it.
@@ -69,8 +70,8 @@ struct PlantsFacts {
 };
 
 enum class PlantsDepth { Names, Plan };
-/// Reads and works out. Names is quick; Plan takes the time of a year's plan.
-std::shared_ptr<const PlantsGround> plants_ground(PlantBook book, calendar::Date today, PlantsDepth depth);
+/// Works out. Names is quick; Plan takes the time of a year's plan.
+std::shared_ptr<const PlantsGround> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today, PlantsDepth depth);
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look);
 
 /// What a kind does to whom, short; empty where nothing is known.

@@ -118,13 +118,18 @@ void set_pictures(PlantsFacts& facts, const PlantDoor& door)
 
 void PlantsModel::read()
 {
-    const auto made = [this](PlantsDepth depth) {
-        return [door = door_, look = look_, depth]() -> Result<PlantsFacts> {
-            auto book = door.load();
-            if (!book) {
-                return book.error();
+    // Reads the book, unless it is there.
+    const auto made = [this](PlantsDepth depth, std::shared_ptr<const PlantBook> book) {
+        return [door = door_, look = look_, depth, book]() -> Result<PlantsFacts> {
+            auto read = book;
+            if (!read) {
+                auto loaded = door.load();
+                if (!loaded) {
+                    return loaded.error();
+                }
+                read = std::make_shared<const PlantBook>(std::move(*loaded));
             }
-            auto facts = plants_facts(plants_ground(std::move(*book), look.today, depth), look);
+            auto facts = plants_facts(plants_ground(std::move(read), look.today, depth), look);
             set_pictures(facts, door);
             return facts;
         };
@@ -136,14 +141,17 @@ void PlantsModel::read()
             fail(facts.error().message);
         }
     };
-    if (!known()) { // Names first; the plan takes longer.
-        work<PlantsFacts>(made(PlantsDepth::Names), [this, done](Result<PlantsFacts> facts) {
-            if (facts) { // What cannot be read is told once, by the second reading.
-                done(std::move(facts));
-            }
-        });
+    if (known()) {
+        work<PlantsFacts>(made(PlantsDepth::Plan, nullptr), done);
+        return;
     }
-    work<PlantsFacts>(made(PlantsDepth::Plan), done);
+    work<PlantsFacts>(made(PlantsDepth::Names, nullptr), [this, made, done](Result<PlantsFacts> facts) {
+        const bool read = facts.has_value();
+        done(std::move(facts));
+        if (read) { // Names first; the plan takes longer.
+            work<PlantsFacts>(made(PlantsDepth::Plan, facts_.ground->kept), done);
+        }
+    });
 }
 
 void PlantsModel::read_if_last()

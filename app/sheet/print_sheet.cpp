@@ -73,7 +73,7 @@ Result<Document> round_document(const models::PlantBook& book, const SheetWish& 
 Result<Document> plant_document(const models::PlantDoor& door, const models::PlantBook& book, const SheetWish& wish,
                                 const models::TodayLook& look)
 {
-    const auto ground = models::plants_ground(book, look.today, models::PlantsDepth::Plan);
+    const auto ground = models::plants_ground(std::make_shared<const models::PlantBook>(book), look.today, models::PlantsDepth::Plan);
     const auto facts = models::plant_facts(*ground, wish.plant, std::nullopt, kPhotosOfPlant, door, look);
     if (facts.gone) {
         return Error{ErrorCode::NotFound, "there is no plant " + std::to_string(wish.plant) + " in the household"};

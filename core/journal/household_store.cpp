@@ -6,9 +6,12 @@
 #include "core/journal/plant_rows.h"
 
 #include <cerrno>
+#include <cstdint>
 #include <cstdlib>
 #include <cstring>
 #include <map>
+#include <mutex>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -22,6 +25,45 @@ namespace {
 
 constexpr const char* kFileName = "household.sqlite3";
 constexpr int kShortWaitMilliseconds = 50;
+
+/// Files that this program has found sound, as they were then: a page of many photos opens the store once for each, and
+/// the check reads the whole file. What changes a file, here or elsewhere, has it checked anew.
+class SoundFiles {
+public:
+    struct State {
+        std::uintmax_t size = 0;
+        fs::file_time_type written;
+        friend bool operator==(const State&, const State&) = default;
+    };
+    /// nullopt where the file cannot be asked, which is then never known.
+    static std::optional<State> state_of(const fs::path& file)
+    {
+        std::error_code failure;
+        const State state{fs::file_size(file, failure), fs::last_write_time(file, failure)};
+        return failure ? std::nullopt : std::optional{state};
+    }
+    bool knows(const fs::path& file, const State& state) const
+    {
+        const std::lock_guard lock(guard_);
+        const auto known = files_.find(file.string());
+        return known != files_.end() && known->second == state;
+    }
+    void add(const fs::path& file, const State& state)
+    {
+        const std::lock_guard lock(guard_);
+        files_[file.string()] = state;
+    }
+
+private:
+    mutable std::mutex guard_;
+    std::map<std::string, State> files_;
+};
+
+SoundFiles& sound_files()
+{
+    static SoundFiles files;
+    return files;
+}
 
 void insert_household(SQLite::Database& database, const home::Household& household)
 {
@@ -278,8 +320,14 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     if (!database) {
         return database.error();
     }
-    if (const auto sound = quick_check(*database, file); !sound) {
-        return sound.error();
+    const auto state = SoundFiles::state_of(file);
+    if (!state || !sound_files().knows(file, *state)) {
+        if (const auto sound = quick_check(*database, file); !sound) {
+            return sound.error();
+        }
+        if (state) {
+            sound_files().add(file, *state);
+        }
     }
     if (const auto current = bring_up_to_date(*database, file, known_migrations()); !current) {
         return current.error();

@@ -289,6 +289,21 @@ TEST_F(HouseholdStoreTest, SaysThatAFileWasCutOff)
     EXPECT_EQ(error.message.find('\n'), std::string::npos) << error.message;
 }
 
+TEST_F(HouseholdStoreTest, AFileThatWasSoundIsLookedAtAgainOnceItChanged)
+{
+    make();
+    ASSERT_TRUE(HouseholdStore::open(home()));
+    ASSERT_TRUE(HouseholdStore::open(home())); // Known to be sound.
+    { // The second page on, so that the header still stands; the size stays.
+        std::fstream stream{file(), std::ios::in | std::ios::out | std::ios::binary};
+        stream.seekp(4096);
+        const std::string noise(4096, '\xA5');
+        stream.write(noise.data(), static_cast<std::streamsize>(noise.size()));
+    }
+    fs::last_write_time(file(), fs::last_write_time(file()) + std::chrono::seconds{1}); // Clocks of files are coarse.
+    EXPECT_EQ(refusal().code, ErrorCode::Damaged);
+}
+
 TEST_F(HouseholdStoreTest, SaysThatAFileIsTooShortForItsHeader)
 {
     make();

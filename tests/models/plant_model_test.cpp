@@ -114,16 +114,30 @@ TEST_F(PlantModelTest, WithoutReadingsThereIsNoChart)
 TEST_F(PlantModelTest, WhatIsLoggedStandsInTheHistory)
 {
     open(facts.as_told.plants.front().id);
-    const int before = model.history()->rowCount();
+    const int before = model.historyCount();
     ASSERT_TRUE(plants.log(PlantsModel::Noted, {}, 0, "a new pot is due"));
     wait_for(plants);
     wait_for(model);
-    ASSERT_EQ(model.history()->rowCount(), before + 1);
+    ASSERT_EQ(model.historyCount(), before + 1);
     EXPECT_EQ(model.history()->at(0, "note").toString(), "a new pot is due");
     plants.undo();
     wait_for(plants);
     wait_for(model);
-    EXPECT_EQ(model.history()->rowCount(), before);
+    EXPECT_EQ(model.historyCount(), before);
+}
+
+TEST_F(PlantModelTest, OfALongHistoryTheNewestIsShownAndMoreWhenAsked)
+{
+    const auto id = harmed();
+    ASSERT_NE(id, 0);
+    open(id);
+    const int all = model.historyCount();
+    ASSERT_GT(all, 8);
+    EXPECT_EQ(model.history()->rowCount(), 8);
+    model.showMoreHistory();
+    EXPECT_EQ(model.history()->rowCount(), std::min(all, 58));
+    model.showNewestHistory();
+    EXPECT_EQ(model.history()->rowCount(), 8);
 }
 
 TEST_F(PlantModelTest, PlantThatIsNotThereIsSaidAndLeft)
