@@ -1,5 +1,7 @@
 # Whether an answer (second file) is what a page shows of it (first file). A line "..." in the page stands for any number of
-# lines. Prints the first line that does not fit; exit status 1 then.
+# lines; a space that may not be broken and one that may are the same, and spaces at the end are none. Prints the first
+# line that does not fit; exit status 1 then. Bytes are compared: run with LC_ALL=C.
+{ gsub(/\302\240|\342\200\257/, " "); sub(/ +$/, "") }
 FNR == NR { shown[++pieces] = $0; next }
 { said[++lines] = $0 }
 function fits_at(first, start,    at) { # The run of shown lines from `first` to the next "...", at line `start`.

@@ -5,7 +5,7 @@
 # ordinary user every command line of the pages, every command's own example and the window's self-test, removes it, and
 # looks whether anything is left. Takes about ten minutes a build and ten more. Needs what app/packages.txt lists, and
 # mmdebstrap, lintian, dpkg-dev and file. Everything lies in FOLDER (a new one below /tmp), which is kept.
-set -eu
+set -eu -o pipefail
 builds=1 package=
 while [ $# -gt 0 ]; do
     case $1 in

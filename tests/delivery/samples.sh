@@ -1,8 +1,11 @@
 #!/usr/bin/env bash
-# samples.sh PROGRAM SOURCE PAGE...: runs every command line of the pages, each page in a folder of its own with a household
-# "plants", and compares answers with those shown. "today" is 10 January 2027 where a line does not say. A line that is not
-# the program's must be one of those known to be run by others. Needs nothing but a shell and awk.
+# samples.sh [--write] PROGRAM SOURCE PAGE...: runs every command line of the pages, each page in a folder of its own with a
+# household "plants" (unless the page makes that itself), and compares answers with those shown. "today" is 10 January 2027
+# where a line does not say. A line that is not the program's must be one of those known to be run by others. With --write
+# the pages get the answers as they are now, as far as they show them. Needs nothing but a shell and awk.
 set -u
+write=0
+[ "$1" != --write ] || { write=1; shift; }
 program=$1 source_folder=$2
 shift 2
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -14,7 +17,7 @@ export LC_ALL=C.UTF-8
 
 # The program under the two names that pages use. A window would stay open: it saves a picture instead.
 prepare() {
-    local folder=$1
+    local folder=$1 page=$2
     mkdir -p "$folder/app" "$folder/bin" "$folder/home/phone"
     cat >"$folder/bin/lathhouse" <<WRAPPER
 #!/usr/bin/env bash
@@ -26,11 +29,12 @@ WRAPPER
     cp "$folder/bin/lathhouse" "$folder/app/run.sh"
     (
         cd "$folder" || exit 1
-        bin/lathhouse demo plants --photos 2 >/dev/null && cp plants/photos/*/*.jpg home/phone/ || exit 1
+        bin/lathhouse demo phone --photos 2 >/dev/null && cp phone/photos/*/*.jpg home/phone/ || exit 1
+        grep -q 'demo plants$' "$source_folder/$page" || mv phone plants
         set -- home/phone/*.jpg
         cp "$1" leaf.jpg
         # Files of the reader's own, of the forms that the pages describe.
-        { echo date,low_c; for day in 11 12 13 14 15 16 17 18 19 20; do echo "2027-01-$day,$((day % 7 - 3)).5"; done; } >lows.csv
+        { echo date,low_c; for day in 01-11 01-12 01-13 01-14 04-25 04-26 04-27 04-28; do echo "2027-$day,$((${day: -1} - 3)).5"; done; } >lows.csv
         awk 'BEGIN { print "date,low,high"
             for (year = 2012; year <= 2026; ++year) for (month = 1; month <= 12; ++month) for (day = 1; day <= 28 + 2 * (month != 2); ++day) {
                 mean = 10 - 12 * cos((month - 1 + day / 30) * 3.14159265 / 6) + 4 * sin(day * 7.3 + month * 3.1 + year)
@@ -55,7 +59,13 @@ check_answer() {
     [ -s "$scratch/shown" ] || return 0
     compared=$((compared + 1))
     local why
-    if ! why=$(awk -f "$here/answer_fits.awk" "$scratch/shown" "$scratch/out"); then
+    if [ "$write" = 1 ]; then # As many lines as were shown before the first "..."; what follows stays.
+        awk -v at="$at" -v out="$scratch/out" 'BEGIN { print "answer\t" at }
+            $0 == "..." { cut = 1 } cut { print } !cut && (getline line < out) > 0 { print line }
+            END { if (!cut) while ((getline line < out) > 0) print line }' "$scratch/shown" >>"$scratch/new"
+        return 0
+    fi
+    if ! why=$(LC_ALL=C awk -f "$here/answer_fits.awk" "$scratch/shown" "$scratch/out"); then
         echo "$page:$at: $line"
         echo "$why"
         failed=$((failed + 1))
@@ -66,6 +76,7 @@ for page in "$@"; do
     folder=
     at=0 line=
     : >"$scratch/shown"
+    : >"$scratch/new"
     awk -f "$here/samples_of.awk" "$source_folder/$page" >"$scratch/samples"
     while IFS=$'\t' read -r what first rest || [ -n "$what" ]; do
         if [ "$what" = show ]; then
@@ -82,7 +93,7 @@ for page in "$@"; do
         fi
         if [ -z "$folder" ]; then
             folder=$scratch/$(printf %s "$page" | tr / _)
-            prepare "$folder"
+            prepare "$folder" "$page"
         fi
         if ! (cd "$folder" && HOME=$folder/home PATH=$folder/bin:$PATH bash -c "$line") \
             >"$scratch/out" 2>"$scratch/err" </dev/null; then
@@ -93,6 +104,11 @@ for page in "$@"; do
         ran=$((ran + 1))
     done <"$scratch/samples"
     [ -z "$line" ] || check_answer
+    if [ "$write" = 1 ] && [ -s "$scratch/new" ]; then
+        awk -F '\t' 'FNR == NR { if ($1 == "answer") at = $2; else new[at] = new[at] $0 "\n"; next }
+            skip && /^(\$ |```)/ { skip = 0 } !skip { print } FNR in new { printf "%s", new[FNR]; skip = 1 }' \
+            "$scratch/new" "$source_folder/$page" >"$scratch/page" && cat "$scratch/page" >"$source_folder/$page"
+    fi
 done
 echo "$ran command lines run, $compared answers compared, $known run by others, $failed failed"
 [ "$failed" = 0 ] && [ "$ran" -gt 0 ]
