@@ -14,6 +14,10 @@ FocusScope {
     readonly property real listWidth: root.width - 2 * root.side
     readonly property bool anyShown: root.plants.shownCount > 0
 
+    /// Whether plants can be added here.
+    property bool canAdd: false
+
+    signal add
     signal log
     signal move
     signal droppedOn(urls: var, shown: int)
@@ -148,6 +152,12 @@ FocusScope {
             }
             Keys.onDownPressed: root.focusList()
         }
+        SheetButton {
+            objectName: "addPlantsButton"
+            visible: root.canAdd && root.plants.known
+            text: qsTr("Add plants")
+            onClicked: root.add()
+        }
     }
     Row {
         id: acts
@@ -225,7 +235,7 @@ FocusScope {
         EmptyPot {}
         Words {
             width: Math.min(parent.width, Theme.px(560))
-            text: root.plants.count === 0 ? qsTr("No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with: lathhouse add plant lemon") : qsTr("No plant of that name or kind. Escape shows all of them again.")
+            text: root.plants.count === 0 ? qsTr("No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.") : qsTr("No plant of that name or kind. Escape shows all of them again.")
         }
     }
     ListView {

@@ -9,6 +9,8 @@ FocusScope {
 
     required property PlantsModel plants
     required property PlantModel plant
+    /// Changes of the household itself; null where it cannot be changed.
+    property MendModel mend: null
     required property bool narrow
     required property bool wide
     readonly property real side: root.narrow ? 11 : 19
@@ -99,6 +101,8 @@ FocusScope {
         plants: root.plants
         narrow: root.narrow
         side: root.side
+        canAdd: root.mend !== null
+        onAdd: root.mend.addPlants()
         onLog: root.log()
         onMove: root.move()
         onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
@@ -124,6 +128,8 @@ FocusScope {
         wide: root.wide
         side: root.side
         trouble: root.asked ? "" : root.plants.error
+        canChange: root.mend !== null
+        onChange: root.mend.editPlant(root.plants.opened)
         onBack: root.plants.close()
         onLog: root.log()
         onMove: root.move()

@@ -1,6 +1,7 @@
 #include "app/models/plants_model.h"
 
 #include "app/models/tonight_model.h"
+#include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
 
 #include <QUrl>
@@ -47,10 +48,7 @@ std::optional<double> typed_number(QString typed)
             typed.chop(static_cast<qsizetype>(qstrlen(unit)));
         }
     }
-    typed = typed.trimmed().replace(QLatin1Char(','), QLatin1Char('.'));
-    bool is_number = false;
-    const double value = QLocale::c().toDouble(typed, &is_number);
-    return is_number && std::isfinite(value) ? std::optional{value} : std::nullopt;
+    return typed_decimal(typed);
 }
 
 QString unit_words(home::MeasurementKind kind, const YearWords& words)

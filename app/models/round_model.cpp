@@ -251,7 +251,7 @@ QString RoundModel::emptySentence() const
                ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
                     "found since is told with: lathhouse log event.")
                : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
-                    "not travel. Add the first with: lathhouse add plant.");
+                    "not travel. Add the first under Plants.");
 }
 
 QString RoundModel::note() const
