@@ -199,8 +199,15 @@ Result<std::string> read_text_file(const std::filesystem::path& file)
     return std::move(content).str();
 }
 
-Result<void> write_file_whole(const std::filesystem::path& file, std::string_view content)
+Result<void> write_file_whole(const std::filesystem::path& asked, std::string_view content)
 {
+    // Renaming would put a file in the place of a device, a pipe or a link.
+    std::error_code unknown;
+    if (std::filesystem::exists(asked, unknown) && !std::filesystem::is_regular_file(asked, unknown)) {
+        return Error{ErrorCode::Unwritable, asked.string() + " cannot be written (it is there and is no file); choose another name"};
+    }
+    const bool leads_on = std::filesystem::is_symlink(asked, unknown) && std::filesystem::exists(asked, unknown);
+    const auto file = leads_on ? std::filesystem::canonical(asked, unknown) : asked;
     auto beside = file;
     beside += "." + std::to_string(::getpid()) + ".part";
     const auto fail = [&](const char* what) -> Error {

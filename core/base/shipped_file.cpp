@@ -14,13 +14,14 @@ Result<std::filesystem::path> find_shipped_file(std::string_view file_name, cons
         return std::filesystem::path{named};
     }
     std::vector<std::filesystem::path> places;
-#ifdef LATHHOUSE_SHARE_OF_BUILD
-    places.push_back(std::filesystem::path{LATHHOUSE_SHARE_OF_BUILD} / file_name);
-#endif
     std::error_code failure;
     const auto program = std::filesystem::read_symlink("/proc/self/exe", failure);
     if (!failure) {
-        places.push_back(program.parent_path() / "../share/lathhouse" / file_name);
+        // From where the program is, so that a prefix can be moved and no folder of a build is written into it: of an
+        // installed program and of one in the build's app/, then of a test in the build's tests/ROOM.
+        for (const char* way : {LATHHOUSE_SHARE_FROM_PROGRAM, "../../share/lathhouse"}) {
+            places.push_back(program.parent_path() / way / file_name);
+        }
     }
     std::string looked_at;
     for (const auto& place : places) {

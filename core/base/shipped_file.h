@@ -8,7 +8,7 @@
 namespace lathhouse {
 
 /// Where a table that comes with the program lies: the file that the environment variable `variable` names,
-/// else `file_name` beside the build, else in the installed prefix.
+/// else `file_name` in the prefix or the build that the running program belongs to.
 ///
 /// what: how an error names it ("the table of towns"). Errors: NotFound, naming the places looked at.
 Result<std::filesystem::path> find_shipped_file(std::string_view file_name, const char* variable,

@@ -3,6 +3,10 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <string>
+
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace lathhouse {
 namespace {
@@ -74,6 +78,23 @@ TEST(TextFile, IsWrittenWhole)
     EXPECT_EQ(read_text_file(file).value(), "two");
     std::filesystem::remove(file);
     EXPECT_EQ(write_file_whole("/no/such/folder/file", "x").error().code, ErrorCode::Unwritable);
+}
+
+TEST(TextFile, TakesNoPlaceOfAPipeAndLeavesALinkALink)
+{
+    const auto folder = std::filesystem::temp_directory_path() / ("lathhouse_write_test." + std::to_string(::getpid()));
+    std::filesystem::create_directory(folder);
+    ASSERT_EQ(::mkfifo((folder / "pipe").c_str(), 0600), 0);
+    const auto refused = write_file_whole(folder / "pipe", "one");
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::Unwritable);
+    EXPECT_TRUE(std::filesystem::is_fifo(folder / "pipe"));
+    ASSERT_TRUE(write_file_whole(folder / "file", "one"));
+    std::filesystem::create_symlink("file", folder / "link");
+    ASSERT_TRUE(write_file_whole(folder / "link", "two"));
+    EXPECT_TRUE(std::filesystem::is_symlink(folder / "link"));
+    EXPECT_EQ(read_text_file(folder / "file").value(), "two");
+    std::filesystem::remove_all(folder);
 }
 
 } // namespace
