@@ -1,7 +1,6 @@
 #include "app/models/plant_facts.h"
 
 #include "app/models/phrase.h"
-
 #include "app/words/growing_words.h"
 #include "app/words/growth_verdict_words.h"
 #include "app/words/kind_words.h"

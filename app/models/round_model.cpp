@@ -1,7 +1,7 @@
 #include "app/models/round_model.h"
 
 #include "app/models/phrase.h"
-
+#include "app/models/tonight_model.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 
@@ -18,11 +18,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kLongestPostponement = 60; // Days.
-
-calendar::Instant now()
-{
-    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-}
 
 RoundRow row_of(plan::Task task, const home::Household& household, words::UnitSystem units)
 {

@@ -1,7 +1,6 @@
 #include "app/models/tonight_facts.h"
 
 #include "app/models/phrase.h"
-
 #include "app/words/round_words.h"
 #include "app/words/tonight_words.h"
 #include "core/home/learned_offset.h"
