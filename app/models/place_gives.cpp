@@ -19,11 +19,6 @@ namespace {
 constexpr int kDaysOfYear = 365;
 constexpr int kStep = 5; // Days between two points of the picture.
 
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("PlaceGives", words);
-}
-
 std::optional<calendar::DayOfYear> date_at(const climate::EndDates& end, double percent)
 {
     const auto found = end.dates.find(percent);
@@ -31,6 +26,8 @@ std::optional<calendar::DayOfYear> date_at(const climate::EndDates& end, double 
 }
 
 class Gives {
+    Q_DECLARE_TR_FUNCTIONS(PlaceGives)
+
 public:
     Gives(const climate::PlaceClimate& climate, const YearWords& words, calendar::Date today)
         : climate_(climate), words_(words), today_(today), nights_(climate::PlaceNights::of(climate)),

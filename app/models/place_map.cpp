@@ -16,7 +16,7 @@ constexpr double kMile = 1609.344;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("HomeFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 /// Loaded once; the map keeps pointers into it only while it is made.

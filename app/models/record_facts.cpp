@@ -17,7 +17,7 @@ using climate::DoubtKind;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("RecordFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 QString doubt_in_words(DoubtKind kind, const YearWords& words)
@@ -38,6 +38,8 @@ QString doubt_in_words(DoubtKind kind, const YearWords& words)
 }
 
 class Record {
+    Q_DECLARE_TR_FUNCTIONS(RecordFacts)
+
 public:
     Record(const home::Household& household, const ShippedClimate& shipped, const YearWords& words)
         : household_(household), record_(*household.own_record), shipped_(shipped), words_(words),

@@ -1,5 +1,6 @@
 #include "app/models/round_model.h"
 
+#include "app/words/phrase.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 
@@ -88,12 +89,12 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
     case OrderRole:
         return index.row() + 1;
     case ClassWordRole:
-        return text(std::string{words::round_class(row.task.state)});
+        return text(words::round_class(row.task.state));
     case ClassStateRole:
         return static_cast<int>(row.task.state);
     case HeadingRole:
         return starts_class(static_cast<std::size_t>(index.row()))
-                   ? upper_first(text(std::string{words::round_class(row.task.state)}))
+                   ? upper_first(text(words::round_class(row.task.state)))
                    : QString{};
     case HeadingNoteRole:
         return starts_class(static_cast<std::size_t>(index.row())) ? heading_note(row.task.state) : QString{};
@@ -403,7 +404,7 @@ void RoundModel::write(int row, home::Event event, QString said, bool ticks)
             std::erase_if(written_, [&](const Written& of) { return of.key == key; });
             mark(key, false);
             say({});
-            fail("this could not be written, so it counts as not done: " + written.error().message);
+            fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
         });
 }
 
@@ -427,7 +428,7 @@ void RoundModel::postpone(int row, int days)
         return;
     }
     if (days < 1 || days > kLongestPostponement) {
-        fail("a task can be put off by 1 to " + std::to_string(kLongestPostponement) + " days");
+        fail(words::phrase("a task can be put off by 1 to %1 days", std::to_string(kLongestPostponement)));
         return;
     }
     const auto& task = at(row).task;

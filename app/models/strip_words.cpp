@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("YearStrip", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 /// A line without a decimal that says nothing: "12 °C".

@@ -20,11 +20,6 @@ constexpr int kWeek = 7;
 constexpr std::size_t kMostMarks = 4;
 constexpr std::size_t kMostOfWeek = 12;
 
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("TonightFacts", words);
-}
-
 words::UnitSystem units_of(const YearWords& words)
 {
     return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
@@ -80,6 +75,8 @@ const home::Spot* spot_of_tonight(const home::Household& household)
 }
 
 class Tonight {
+    Q_DECLARE_TR_FUNCTIONS(TonightFacts)
+
 public:
     Tonight(const plan::HouseholdFacts& facts, const TodayLook& look)
         : facts_(facts), look_(look), words_(look.words), season_(facts.climate.nights()),
