@@ -6,6 +6,7 @@
 #include "app/cli/shipped_climate.h"
 #include "app/desktop.h"
 #include "app/i18n/tongue.h"
+#include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
 #include "app/models/window_language.h"
@@ -78,6 +79,7 @@ struct Doors {
     models::PeopleDoor people;
     models::RecordDoor record;
     models::YearDoor year;
+    models::MendDoor mend;
     models::TurnLast turn;
     std::function<bool()> written_elsewhere = {};
 };
@@ -102,6 +104,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 models::people_in_folder(globals.home, load),
                 models::record_in_folder(globals.home, cli::shipped_climate),
                 models::year_in_folder(globals.home, load, globals.today, units),
+                models::mend_in_folder(globals.home, load, {cli::towns, cli::shipped_climate}),
                 [globals](models::Turn turn) { return cli::turn_last_entry(globals, turn == models::Turn::Undo); },
                 watch_of(globals.home)};
     }
@@ -124,7 +127,8 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                     });
                 },
                 cli::shipped_climate),
-            models::year_in_memory(household, globals.today, units), models::turn_in_memory(household)};
+            models::year_in_memory(household, globals.today, units),
+            models::mend_in_memory(household, {cli::towns, cli::shipped_climate}), models::turn_in_memory(household)};
 }
 
 struct PageAsked {
@@ -309,6 +313,7 @@ int main(int argc, char** argv)
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
                               .plants = std::move(doors.plants),
+                              .mend = std::move(doors.mend),
                               .turn = std::move(doors.turn),
                               .written_elsewhere = std::move(doors.written_elsewhere),
                               .people = std::move(doors.people),

@@ -7,6 +7,7 @@
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/kept_settings.h"
+#include "app/models/mend_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
 #include "app/models/round_model.h"
@@ -159,6 +160,27 @@ void connect_changes(models::ChangesModel& changes, models::YearModel& year, mod
     QObject::connect(&year, &models::YearModel::written, &changes, &models::ChangesModel::leave);
 }
 
+/// What was changed in the household itself is read by every page. The words on it go once something else is done, as
+/// those on what was taken back do.
+void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models::YearModel& year, models::RoundModel& round,
+                  const std::vector<models::SheetModel*>& pages)
+{
+    QObject::connect(&mend, &models::SheetModel::written, &changes, &models::ChangesModel::leave);
+    QObject::connect(&changes, &models::SheetModel::written, &mend, &models::MendModel::hush);
+    QObject::connect(&mend, &models::SheetModel::written, &year, &models::YearModel::follow);
+    QObject::connect(&year, &models::YearModel::written, &mend, &models::MendModel::hush);
+    QObject::connect(&mend, &models::SheetModel::written, &round, [&round] {
+        if (round.known()) {
+            round.reload();
+        }
+    });
+    QObject::connect(&round, &models::RoundModel::written, &mend, &models::MendModel::hush);
+    for (models::SheetModel* page : pages) {
+        QObject::connect(&mend, &models::SheetModel::written, page, &models::SheetModel::follow);
+        QObject::connect(page, &models::SheetModel::written, &mend, &models::MendModel::hush);
+    }
+}
+
 /// Reads every page again once another program wrote into the household.
 void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,
                      const std::vector<models::SheetModel*>& pages)
@@ -259,6 +281,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     QObject::connect(&plants, &models::SheetModel::written, &people, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &people, &models::SheetModel::follow);
+    models::MendModel mend(std::move(options.mend), look);
     if (options.plant != 0) {
         plants.openId(options.plant);
     }
@@ -267,9 +290,10 @@ int run_window(int& argc, char** argv, WindowOptions options)
     connect_pages(year, round, tonight, plants, seeds, home);
     models::ChangesModel changes(std::move(options.turn));
     connect_changes(changes, year, round, tonight, plants, seeds, home);
+    connect_mend(mend, changes, year, round, {&tonight, &plants, &seeds, &home, &people});
     if (!ends_by_itself) {
         watch_household(std::move(options.written_elsewhere), year, round,
-                        {&tonight, &plants, &seeds, &home, &changes});
+                        {&tonight, &plants, &seeds, &home, &changes, &mend});
     }
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);
@@ -303,6 +327,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("home"), QVariant::fromValue(&home)},
                                  {QStringLiteral("changes"), QVariant::fromValue(&changes)},
                                  {QStringLiteral("printer"), QVariant::fromValue(&printer)},
+                                 {QStringLiteral("mend"), QVariant::fromValue(&mend)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
@@ -390,7 +415,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         const auto when_planned = [&] {
             if (year.planning() || round.working() || tonight.working() || plants.working() || plant.working() ||
                 seeds.working() || home.working() || keeping.working() || record.working() || people.working() ||
-                changes.working() ||
+                changes.working() || mend.working() ||
                 first_frame < 0) {
                 return false;
             }

@@ -3,6 +3,7 @@
 #include "app/models/changes_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/mend_door.h"
 #include "app/models/people_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
@@ -27,6 +28,7 @@ struct WindowOptions {
     models::RoundSource round;
     models::HouseholdDoor door; ///< The other pages read and write by it.
     models::PlantDoor plants;   ///< The page Plants.
+    models::MendDoor mend;      ///< Changes of the household itself.
     models::TurnLast turn;      ///< Undo and redo of the whole window.
     /// Whether anyone wrote into the household since it was asked last; asked every two seconds. May be empty.
     std::function<bool()> written_elsewhere;

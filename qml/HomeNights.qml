@@ -24,7 +24,7 @@ Column {
     Words {
         visible: root.home.outdoors.count === 0
         width: parent.width
-        text: qsTr("No spot outdoors is known, so there is nothing to learn from a thermometer. Add one with: lathhouse add spot")
+        text: qsTr("No spot outdoors is known, so there is nothing to learn from a thermometer. Add one under Home, Spots.")
     }
     SpotChips {
         objectName: "outdoorChips"

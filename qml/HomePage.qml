@@ -10,6 +10,8 @@ FocusScope {
     id: root
 
     required property HomeModel home
+    /// Changes of the household itself; null where it cannot be changed.
+    property MendModel mend: null
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
     /// In the order of HomeModel.Section.
@@ -215,6 +217,7 @@ FocusScope {
         HomePlace {
             id: place
             objectName: "homePlace"
+            mend: root.mend
             visible: root.placeShown
             width: sheet.width - 12
             home: root.home
@@ -223,6 +226,7 @@ FocusScope {
         HomeSpots {
             id: spots
             objectName: "homeSpots"
+            mend: root.mend
             visible: root.spotsShown
             width: sheet.width - 12
             home: root.home

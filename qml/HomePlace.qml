@@ -8,6 +8,7 @@ Item {
     id: root
 
     required property HomeModel home
+    property MendModel mend: null
     required property bool narrow
     property bool asTable: false
     readonly property real mapWidth: root.narrow ? root.width : Math.min(Theme.px(620), Math.round(root.width * 0.46))
@@ -68,12 +69,24 @@ Item {
                 }
             }
         }
-        Chip {
-            objectName: "mapTableChip"
-            text: qsTr("As a table")
-            reason: qsTr("Key T")
-            on: root.asTable
-            onClicked: root.asTable = !root.asTable
+        Flow {
+            width: parent.width
+            spacing: Theme.px(8)
+
+            Chip {
+                objectName: "mapTableChip"
+                height: Theme.px(32)
+                text: qsTr("As a table")
+                reason: qsTr("Key T")
+                on: root.asTable
+                onClicked: root.asTable = !root.asTable
+            }
+            SheetButton {
+                objectName: "changePlaceButton"
+                visible: root.mend !== null
+                text: qsTr("Change the place")
+                onClicked: root.mend.editPlace()
+            }
         }
     }
     Column {

@@ -8,6 +8,7 @@ Column {
     id: root
 
     required property HomeModel home
+    property MendModel mend: null
     required property bool narrow
     property bool asTable: false
 
@@ -24,10 +25,28 @@ Column {
         current: root.home.spot
         onChosen: index => root.home.spot = index
     }
+    Flow {
+        visible: root.mend !== null
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "addSpotButton"
+            text: qsTr("Add a spot")
+            onClicked: root.mend.addSpots()
+        }
+        SheetButton {
+            objectName: "changeSpotButton"
+            visible: root.home.spots.count > 0
+            text: qsTr("Change this spot")
+            reason: qsTr("Name, kind, side, pots, reach, window; or take it off the list")
+            onClicked: root.mend.editSpot(root.home.spot)
+        }
+    }
     Words {
         visible: root.home.spots.count === 0
         width: parent.width
-        text: qsTr("No spot is known yet. Add one with: lathhouse add spot")
+        text: qsTr("No spot is known yet. A sill, a shelf, a balcony: wherever pots can stand.")
     }
     Words {
         visible: root.home.spots.count > 0

@@ -15,6 +15,8 @@ Window {
     required property HomeModel home
     required property ChangesModel changes
     property SheetPrinter printer: null
+    /// Changes of the household itself; null where it cannot be changed.
+    property MendModel mend: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -192,6 +194,7 @@ Window {
         visible: root.page === "plants"
         plants: root.plants
         plant: root.plant
+        mend: root.mend
         narrow: root.narrow
         wide: root.wide
         anchors.fill: sheet
@@ -204,6 +207,7 @@ Window {
         onPrintAsked: printing.ask()
         visible: root.page === "seeds"
         seeds: root.seeds
+        mend: root.mend
         narrow: root.narrow
         anchors.fill: sheet
         anchors.margins: 1
@@ -214,6 +218,7 @@ Window {
         objectName: "homePage"
         visible: root.page === "home"
         home: root.home
+        mend: root.mend
         narrow: root.narrow
         anchors.fill: sheet
         anchors.margins: 1
@@ -232,6 +237,29 @@ Window {
         height: implicitHeight
         onUndo: root.changes.undo()
         onRedo: root.changes.redo()
+    }
+    // Changing the household itself lies over every page; what was changed last stands below it.
+    UndoBar {
+        objectName: "mendUndoBar"
+        said: root.mend === null ? "" : root.mend.error !== "" && root.mend.form === MendModel.None ? root.mend.error : root.mend.said
+        canUndo: root.mend !== null && root.mend.said !== ""
+        canRedo: false
+        x: sheet.x + Theme.px(20)
+        y: sheet.y + sheet.height - height - Theme.px(6)
+        width: sheet.width - Theme.px(40)
+        height: implicitHeight
+        onUndo: root.changes.undo()
+    }
+    Loader {
+        id: mendLoader
+        active: root.mend !== null
+        anchors.fill: sheet
+        anchors.margins: 1
+        sourceComponent: MendSheet {
+            objectName: "mendSheet"
+            mend: root.mend
+            onClosed: root.openPage()
+        }
     }
     PrintPane {
         id: printing

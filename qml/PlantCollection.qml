@@ -14,8 +14,13 @@ FocusScope {
     readonly property real listWidth: root.width - 2 * root.side
     readonly property bool anyShown: root.plants.shownCount > 0
 
+    /// Whether plants can be added here.
+    property bool canAdd: false
+
+    signal add
     signal log
     signal move
+    signal compare
     signal droppedOn(urls: var, shown: int)
 
     Accessible.role: Accessible.Pane
@@ -76,6 +81,8 @@ FocusScope {
             root.plants.open(root.plants.current);
         else if (event.key === Qt.Key_Space)
             root.plants.mark(root.plants.current);
+        else if (event.key === Qt.Key_C && !control && root.plants.markedCount === 2)
+            root.compare();
         else if (event.key === Qt.Key_T && !control)
             root.show(!root.plants.byTable);
         else if (event.key === Qt.Key_Escape && root.plants.markedCount > 0)
@@ -148,6 +155,12 @@ FocusScope {
             }
             Keys.onDownPressed: root.focusList()
         }
+        SheetButton {
+            objectName: "addPlantsButton"
+            visible: root.canAdd && root.plants.known
+            text: qsTr("Add plants")
+            onClicked: root.add()
+        }
     }
     Row {
         id: acts
@@ -182,6 +195,13 @@ FocusScope {
             text: qsTr("Move")
             reason: qsTr("Key M, then the number of the spot. For the chosen plant or those that are marked.")
             onClicked: root.move()
+        }
+        SheetButton {
+            objectName: "compareButton"
+            visible: root.plants.markedCount === 2
+            text: qsTr("Compare")
+            reason: qsTr("Key C. The two marked plants beside each other.")
+            onClicked: root.compare()
         }
         ActButton {
             objectName: "logButton"
@@ -225,7 +245,7 @@ FocusScope {
         EmptyPot {}
         Words {
             width: Math.min(parent.width, Theme.px(560))
-            text: root.plants.count === 0 ? qsTr("No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with: lathhouse add plant lemon") : qsTr("No plant of that name or kind. Escape shows all of them again.")
+            text: root.plants.count === 0 ? qsTr("No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.") : qsTr("No plant of that name or kind. Escape shows all of them again.")
         }
     }
     ListView {

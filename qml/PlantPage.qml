@@ -19,6 +19,10 @@ FocusScope {
     property bool allHistory: false
     readonly property int historyShown: 8
 
+    /// Whether its name, pot and lines can be changed here.
+    property bool canChange: false
+
+    signal change
     signal back
     signal log
     signal move
@@ -187,6 +191,13 @@ FocusScope {
                         text: qsTr("Print sheet")
                         reason: qsTr("Control and P. Its history, photographs and growth as a PDF.")
                         onClicked: root.printAsked()
+                    }
+                    SheetButton {
+                        objectName: "plantChangeButton"
+                        visible: root.canChange
+                        text: qsTr("Change")
+                        reason: qsTr("Name, pot, its own lines, where it is kept")
+                        onClicked: root.change()
                     }
                     ActButton {
                         objectName: "plantLogButton"

@@ -9,11 +9,14 @@ FocusScope {
 
     required property PlantsModel plants
     required property PlantModel plant
+    /// Changes of the household itself; null where it cannot be changed.
+    property MendModel mend: null
     required property bool narrow
     required property bool wide
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
     signal printAsked
 
@@ -65,6 +68,8 @@ FocusScope {
         root.plants.forgive();
         if (root.inPhoto)
             (root.plant.album.view === PhotosModel.Measuring ? measurePage : photoPage).forceActiveFocus();
+        else if (root.comparing)
+            comparison.forceActiveFocus();
         else if (root.plants.opened !== 0)
             plantPage.forceActiveFocus();
         else
@@ -83,6 +88,12 @@ FocusScope {
         onTriggered: root.back()
     }
     Connections {
+        target: root.plant.comparison
+        function onShownChanged(): void {
+            afterView.start();
+        }
+    }
+    Connections {
         target: root.plant.album
         function onViewChanged(): void {
             afterView.start();
@@ -93,14 +104,17 @@ FocusScope {
         objectName: "plantCollection"
         anchors.fill: parent
         anchors.bottomMargin: (undoBar.visible ? undoBar.height + 6 : 0) + (comingToShelf.visible ? comingToShelf.height + 6 : 0)
-        visible: root.plants.opened === 0
+        visible: root.plants.opened === 0 && !root.comparing
         enabled: !root.asked
-        focus: root.plants.opened === 0
+        focus: root.plants.opened === 0 && !root.comparing
         plants: root.plants
         narrow: root.narrow
         side: root.side
+        canAdd: root.mend !== null
+        onAdd: root.mend.addPlants()
         onLog: root.log()
         onMove: root.move()
+        onCompare: root.plant.comparison.open()
         onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
     }
     PhotoImportPanel {
@@ -124,10 +138,23 @@ FocusScope {
         wide: root.wide
         side: root.side
         trouble: root.asked ? "" : root.plants.error
+        canChange: root.mend !== null
+        onChange: root.mend.editPlant(root.plants.opened)
         onBack: root.plants.close()
         onLog: root.log()
         onMove: root.move()
         onPrintAsked: root.printAsked()
+    }
+    PlantComparison {
+        id: comparison
+        objectName: "plantComparison"
+        anchors.fill: parent
+        anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
+        visible: root.comparing
+        focus: root.comparing
+        comparison: root.plant.comparison
+        narrow: root.narrow
+        side: root.side
     }
     PhotoPage {
         id: photoPage

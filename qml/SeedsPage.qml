@@ -9,6 +9,8 @@ FocusScope {
     id: root
 
     required property SeedsModel seeds
+    /// Changes of the household itself; null where it cannot be changed.
+    property MendModel mend: null
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
     /// In a narrow window the sheet opens over the list.
@@ -119,6 +121,12 @@ FocusScope {
             onClicked: root.printAsked()
         }
         SheetButton {
+            objectName: "addLotButton"
+            visible: root.mend !== null && root.seeds.known && root.listShown
+            text: qsTr("Add a lot")
+            onClicked: root.mend.addLot()
+        }
+        SheetButton {
             objectName: "backButton"
             visible: root.narrow && root.opened
             text: qsTr("Back to the lots")
@@ -161,7 +169,7 @@ FocusScope {
         EmptyPot {}
         Words {
             width: parent.width
-            text: qsTr("No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with: lathhouse add lot --crop tomato")
+            text: qsTr("No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.")
         }
         Words {
             width: parent.width

@@ -31,7 +31,7 @@ Column {
     Words {
         visible: root.tonight.known && !root.tonight.hasSpot
         width: root.width
-        text: qsTr("No spot outdoors is known, so nights are not followed. Add one with: lathhouse add spot")
+        text: qsTr("No spot outdoors is known, so nights are not followed. Add one under Home, Spots.")
         quiet: true
     }
     Flow {

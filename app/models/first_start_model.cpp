@@ -149,8 +149,8 @@ QString FirstStartModel::leaveWords() const
         return place_.guess().isEmpty() ? tr("This computer’s clock tells no place, so the year needs one.")
                                         : tr("The year is then that of %1, by this computer’s clock, until you change it.").arg(place_.guess());
     }
-    return step_ == 1 ? tr("Spots can be added later; plants then stand nowhere yet.")
-                      : tr("Plants can be added later.");
+    return step_ == 1 ? tr("Spots can be added later under Home. Plants then stand nowhere yet.")
+                      : tr("Plants can be added later under Plants.");
 }
 
 bool FirstStartModel::next()

@@ -1,5 +1,6 @@
 #include "app/models/home_facts.h"
 
+#include "app/models/phrase.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
 #include "app/words/phrase.h"
@@ -23,17 +24,12 @@ namespace {
 
 constexpr double kNinetyFifth = 1.6448536; // Of the standard normal distribution.
 
-words::UnitSystem units_of(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
-}
-
 class Home {
     Q_DECLARE_TR_FUNCTIONS(HomeFacts)
 
 public:
     Home(const plan::HouseholdFacts& facts, const TodayLook& look)
-        : facts_(facts), climate_(facts.climate), look_(look), words_(look.words), units_(units_of(look.words))
+        : facts_(facts), climate_(facts.climate), look_(look), words_(look.words), units_(unit_system_of(look.words))
     {
     }
 

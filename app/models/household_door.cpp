@@ -1,5 +1,6 @@
 #include "app/models/household_door.h"
 
+#include "app/models/event_turn.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
@@ -10,8 +11,6 @@
 namespace lathhouse::models {
 
 namespace {
-
-using Direction = journal::HouseholdStore::Direction;
 
 std::string name_of(const home::TrayCount& count)
 {
@@ -24,45 +23,6 @@ bool tells(const home::Event& event, const home::TrayCount& count)
     return event.kind == home::EventKind::Emerged && event.happened == count.on &&
            event.detail("tray") == std::to_string(count.tray) &&
            event.detail("emerged") == std::to_string(count.emerged);
-}
-
-Result<void> undo_count(const std::filesystem::path& folder, const home::TrayCount& count, calendar::Instant now)
-{
-    auto store = journal::HouseholdStore::open(folder);
-    if (!store) {
-        return store.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    // The event entered last has the highest id. Another program may have written since.
-    const auto last = std::ranges::max_element(*events, {}, &home::Event::id);
-    if (last == events->end() || !tells(*last, count)) {
-        return something_else_came();
-    }
-    const auto undone = store->turn_back(Direction::Undo, now);
-    return undone ? Result<void>{} : Result<void>{undone.error()};
-}
-
-Result<void> redo_count(const std::filesystem::path& folder, const home::TrayCount& count, calendar::Instant now)
-{
-    auto store = journal::HouseholdStore::open(folder);
-    if (!store) {
-        return store.error();
-    }
-    const auto again = store->turn_back(Direction::Redo, now);
-    if (!again) {
-        return again.error();
-    }
-    if (!*again) {
-        return something_else_came();
-    }
-    if (!tells(**again, count)) { // Another program took something back in between: that stays taken back.
-        const auto left = store->turn_back(Direction::Undo, now);
-        return left ? something_else_came() : left.error();
-    }
-    return {};
 }
 
 template <class Record>
@@ -167,9 +127,13 @@ HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<
                 return id ? Result<void>{} : Result<void>{id.error()};
             },
             .take_back = [folder](const home::TrayCount& count,
-                                  calendar::Instant now) { return undo_count(folder, count, now); },
+                                  calendar::Instant now) {
+                return take_back_event(folder, [&count](const home::Event& last) { return tells(last, count); }, now);
+            },
             .bring_back = [folder](const home::TrayCount& count,
-                                   calendar::Instant now) { return redo_count(folder, count, now); },
+                                   calendar::Instant now) {
+                return bring_back_event(folder, [&count](const home::Event& last) { return tells(last, count); }, now);
+            },
             .keeps = true};
 }
 

@@ -1,5 +1,6 @@
 #include "app/models/measure_model.h"
 
+#include "app/models/phrase.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"

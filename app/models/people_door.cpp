@@ -1,59 +1,19 @@
 #include "app/models/people_door.h"
 
+#include "app/models/event_turn.h"
 #include "core/home/member.h"
 #include "core/journal/household_store.h"
 
-#include <algorithm>
 #include <map>
 
 namespace lathhouse::models {
 
 namespace {
 
-using Direction = journal::HouseholdStore::Direction;
-
 bool same_words(const home::Event& a, const home::Event& b)
 {
     return a.kind == b.kind && a.plant == b.plant && a.details == b.details && a.happened == b.happened &&
            a.entered == b.entered;
-}
-
-Result<void> undo_member(const std::filesystem::path& folder, const home::Event& event, calendar::Instant now)
-{
-    auto store = journal::HouseholdStore::open(folder);
-    if (!store) {
-        return store.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    const auto last = std::ranges::max_element(*events, {}, &home::Event::id);
-    if (last == events->end() || !same_words(*last, event)) {
-        return something_else_came();
-    }
-    const auto undone = store->turn_back(Direction::Undo, now);
-    return undone ? Result<void>{} : Result<void>{undone.error()};
-}
-
-Result<void> redo_member(const std::filesystem::path& folder, const home::Event& event, calendar::Instant now)
-{
-    auto store = journal::HouseholdStore::open(folder);
-    if (!store) {
-        return store.error();
-    }
-    const auto again = store->turn_back(Direction::Redo, now);
-    if (!again) {
-        return again.error();
-    }
-    if (!*again) {
-        return something_else_came();
-    }
-    if (!same_words(**again, event)) { // Another program took something back in between: that stays taken back.
-        const auto left = store->turn_back(Direction::Undo, now);
-        return left ? something_else_came() : left.error();
-    }
-    return {};
 }
 
 std::string name_of(const home::Event& event)
@@ -75,9 +35,13 @@ PeopleDoor people_in_folder(std::filesystem::path folder, std::function<Result<p
                 return store ? store->record(std::span{&event, 1}) : Result<void>{store.error()};
             },
             .take_back = [folder](const home::Event& event,
-                                  calendar::Instant now) { return undo_member(folder, event, now); },
+                                  calendar::Instant now) {
+                return take_back_event(folder, [&event](const home::Event& last) { return same_words(last, event); }, now);
+            },
             .bring_back = [folder](const home::Event& event,
-                                   calendar::Instant now) { return redo_member(folder, event, now); }};
+                                   calendar::Instant now) {
+                return bring_back_event(folder, [&event](const home::Event& last) { return same_words(last, event); }, now);
+            }};
 }
 
 PeopleDoor people_in_memory(std::shared_ptr<MemoryHousehold> household)

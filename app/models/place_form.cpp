@@ -1,5 +1,6 @@
 #include "app/models/place_form.h"
 
+#include "app/models/phrase.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/place_words.h"
 #include "app/words/words.h"
@@ -20,7 +21,7 @@ constexpr std::size_t kTownsShown = 6;
 constexpr double kFeetPerMetre = 1.0 / 0.3048;
 constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
 constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
-constexpr double kHighest = 9000.0;
+constexpr double kHighestPlace = 9000.0;
 
 enum class Side { Latitude, Longitude };
 
@@ -230,7 +231,7 @@ void PlaceForm::search()
                 find_trouble_ = answered->second ? tr("No town is called that. Did you mean one of these?") : QString{};
             }
             std::vector<SheetRows::Row> rows;
-            const auto units = words_.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+            const auto units = unit_system_of(words_);
             for (const auto& choice : choices_) {
                 const QString where = text(choice.where);
                 const QString high = choice.elevation ? text(words::height(*choice.elevation, units)) : QString{};
@@ -354,7 +355,7 @@ void PlaceForm::setHeight(const QString& height)
         const auto metres = typed_height();
         if (!metres) {
             height_trouble_ = tr("“%1” is not a number; write the height as 170, or leave it empty.").arg(height.trimmed());
-        } else if (!(metres->metres() >= kLowest && metres->metres() <= kHighest)) {
+        } else if (!(metres->metres() >= kLowest && metres->metres() <= kHighestPlace)) {
             height_trouble_ = tr("No place on land is %1 %2 high; heights lie within −500 and 9000 m.").arg(height.trimmed(), heightUnit());
         }
     }

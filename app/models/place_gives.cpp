@@ -1,5 +1,6 @@
 #include "app/models/place_gives.h"
 
+#include "app/models/phrase.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
 #include "app/words/words.h"
@@ -37,7 +38,7 @@ public:
 
     PlaceGives all()
     {
-        const auto units = words_.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+        const auto units = unit_system_of(words_);
         given_.map = place_map(climate_, words_).map;
         add_frost();
         add_figures();

@@ -1,5 +1,6 @@
 #include "app/models/place_map.h"
 
+#include "app/models/phrase.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
 
@@ -38,7 +39,7 @@ const Result<geodesy::TownTable>& town_table()
 
 DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
 {
-    const auto units = words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+    const auto units = unit_system_of(words);
     DrawnMap drawn;
     const auto& coast = coast_lines();
     if (!coast) {

@@ -1,5 +1,7 @@
 #include "app/models/plant_facts.h"
 
+#include "app/models/phrase.h"
+
 #include "app/words/growing_words.h"
 #include "app/words/growth_verdict_words.h"
 #include "app/words/kind_words.h"
@@ -23,14 +25,6 @@ constexpr double kCentimetresInAnInch = 2.54;
 QString tr(const char* words)
 {
     return QCoreApplication::translate("lathhouse::models", words);
-}
-
-QString upper_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
 }
 
 /// "pest found": what happened, for people.

@@ -1,20 +1,10 @@
 #include "app/models/plant_lists.h"
 
+#include "app/models/phrase.h"
+
 #include <algorithm>
 
 namespace lathhouse::models {
-
-namespace {
-
-QString upper_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
-}
-
-} // namespace
 
 QString ShownPlants::sentence(int shown) const
 {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/comparison_model.h"
 #include "app/models/measure_model.h"
 #include "app/models/plant_facts.h"
 #include "app/models/plants_model.h"
@@ -54,6 +55,8 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::PhotosModel* album READ album CONSTANT)
     Q_PROPERTY(lathhouse::models::MeasureModel* measure READ measure CONSTANT)
     Q_PROPERTY(lathhouse::models::PhotoImportModel* coming READ coming CONSTANT)
+    /// Two marked plants beside each other.
+    Q_PROPERTY(lathhouse::models::ComparisonModel* comparison READ comparison CONSTANT)
     Q_PROPERTY(int photosShown READ photosShown WRITE setPhotosShown NOTIFY photosShownChanged)
 
 public:
@@ -91,6 +94,7 @@ public:
     PhotosModel* album() { return &album_; }
     MeasureModel* measure() { return &measure_in_photo_; }
     PhotoImportModel* coming() { return &coming_; }
+    ComparisonModel* comparison() { return &comparison_; }
     int photosShown() const { return photos_shown_; }
     void setPhotosShown(int photos); ///< Held within 1 and 24.
 
@@ -123,6 +127,7 @@ private:
     PhotosModel album_;
     MeasureModel measure_in_photo_;
     PhotoImportModel coming_;
+    ComparisonModel comparison_;
 };
 
 } // namespace lathhouse::models

@@ -290,11 +290,6 @@ private:
 
 } // namespace
 
-words::UnitSystem unit_system_of(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
-}
-
 const plants::PlantKind* kind_of(const home::Plant& plant)
 {
     const auto found = plants::PlantReference::built_in().find(plant.kind);

@@ -77,6 +77,4 @@ PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const Today
 QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind);
 /// The kind of a plant in the reference; nullptr for one of the grower's own.
 const plants::PlantKind* kind_of(const home::Plant& plant);
-words::UnitSystem unit_system_of(const YearWords& words);
-
 } // namespace lathhouse::models

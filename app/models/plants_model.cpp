@@ -1,5 +1,6 @@
 #include "app/models/plants_model.h"
 
+#include "app/models/phrase.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
@@ -24,14 +25,6 @@ const std::vector<home::MeasurementKind>& measured_kinds()
 {
     static const auto kKinds = home::every_measurement_kind();
     return kKinds;
-}
-
-QString upper_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
 }
 
 bool in_inches(home::MeasurementKind kind, const YearWords& words)

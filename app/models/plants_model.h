@@ -80,6 +80,8 @@ public:
     bool canRedo() const { return !undone_.empty(); }
     SheetRows* spots() { return &spots_; }
     SheetRows* measures() { return &measures_; }
+    /// Plants that are marked, in the order of their entry.
+    std::vector<home::PlantId> marked() const { return {marked_.begin(), marked_.end()}; }
     int opened() const { return opened_; }
     QString note() const;
 

@@ -1,5 +1,6 @@
 #include "app/models/record_facts.h"
 
+#include "app/models/phrase.h"
 #include "app/words/words.h"
 #include "core/climate/record_check.h"
 #include "core/geodesy/geodesic.h"
@@ -43,7 +44,7 @@ class Record {
 public:
     Record(const home::Household& household, const ShippedClimate& shipped, const YearWords& words)
         : household_(household), record_(*household.own_record), shipped_(shipped), words_(words),
-          units_(words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric)
+          units_(unit_system_of(words))
     {
     }
 

@@ -1,5 +1,6 @@
 #include "app/models/round_model.h"
 
+#include "app/models/phrase.h"
 #include "app/words/phrase.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
@@ -21,19 +22,6 @@ constexpr int kLongestPostponement = 60; // Days.
 calendar::Instant now()
 {
     return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-}
-
-QString upper_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
-}
-
-words::UnitSystem unit_system(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
 }
 
 RoundRow row_of(plan::Task task, const home::Household& household, words::UnitSystem units)
@@ -252,7 +240,7 @@ QString RoundModel::emptySentence() const
                ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
                     "found since is told with: lathhouse log event.")
                : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
-                    "not travel. Add the first with: lathhouse add plant.");
+                    "not travel. Add the first under Plants.");
 }
 
 QString RoundModel::note() const
@@ -345,7 +333,7 @@ std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<voi
     const auto household = facts->household();
     Round round;
     for (auto& task : plan::round_of(household, facts->events, parts, look_.today)) {
-        round.rows.push_back(row_of(std::move(task), household, unit_system(look_.words)));
+        round.rows.push_back(row_of(std::move(task), household, unit_system_of(look_.words)));
     }
     for (const auto& event : facts->events) {
         if (ticks(event, look_.today)) {

@@ -1,5 +1,6 @@
 #include "app/models/round_source.h"
 
+#include "app/models/event_turn.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
@@ -19,40 +20,14 @@ RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<p
         }
         return store->record(std::span<const home::Event>{&event, 1});
     };
-    auto take_back = [folder](const std::string& key, calendar::Instant now) -> Result<void> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
-        }
-        const auto events = store->events();
-        if (!events) {
-            return events.error();
-        }
-        // The event entered last has the highest id. Another program may have written since.
-        const auto last = std::ranges::max_element(*events, {}, &home::Event::id);
-        if (last == events->end() || last->detail("task") != key) {
-            return something_else_came();
-        }
-        const auto undone = store->turn_back(journal::HouseholdStore::Direction::Undo, now);
-        return undone ? Result<void>{} : Result<void>{undone.error()};
+    const auto tells = [](const std::string& key) {
+        return [key](const home::Event& event) { return event.detail("task") == key; };
     };
-    auto bring_back = [folder](const std::string& key, calendar::Instant now) -> Result<void> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
-        }
-        const auto again = store->turn_back(journal::HouseholdStore::Direction::Redo, now);
-        if (!again) {
-            return again.error();
-        }
-        if (!*again) {
-            return something_else_came();
-        }
-        if ((*again)->detail("task") != key) { // Another program took something back: that stays taken back.
-            const auto left = store->turn_back(journal::HouseholdStore::Direction::Undo, now);
-            return left ? something_else_came() : left.error();
-        }
-        return {};
+    auto take_back = [folder, tells](const std::string& key, calendar::Instant now) {
+        return take_back_event(folder, tells(key), now);
+    };
+    auto bring_back = [folder, tells](const std::string& key, calendar::Instant now) {
+        return bring_back_event(folder, tells(key), now);
     };
     return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), true};
 }

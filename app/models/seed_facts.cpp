@@ -1,5 +1,6 @@
 #include "app/models/seed_facts.h"
 
+#include "app/models/phrase.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "app/words/table_words.h"
@@ -18,11 +19,6 @@ namespace {
 QString tr(const char* words)
 {
     return QCoreApplication::translate("lathhouse::models", words);
-}
-
-words::UnitSystem units_of(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
 }
 
 QString percent(const YearWords& words, double share)
@@ -167,7 +163,7 @@ class Sheet {
 
 public:
     Sheet(const SeedGround& ground, const plan::SowingPlan& plan, const TodayLook& look)
-        : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(units_of(look.words))
+        : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(unit_system_of(look.words))
     {
         sheet_.name = text(words::table_text(kind_.name()));
         sheet_.botanical = text(kind_.botanical_name);

@@ -1,5 +1,6 @@
 #include "app/models/strip_words.h"
 
+#include "app/models/phrase.h"
 #include "app/words/words.h"
 
 #include <QCoreApplication>
@@ -31,8 +32,7 @@ QString heat_line(const YearWords& words)
 QString rain(double millimetres, const YearWords& words)
 {
     return text(words::rain(Millimetres::from_millimetres(millimetres),
-                            words.units() == Units::Us ? words::UnitSystem::UsCustomary
-                                                       : words::UnitSystem::Metric));
+                            unit_system_of(words)));
 }
 
 } // namespace

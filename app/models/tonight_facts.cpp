@@ -1,5 +1,7 @@
 #include "app/models/tonight_facts.h"
 
+#include "app/models/phrase.h"
+
 #include "app/words/round_words.h"
 #include "app/words/tonight_words.h"
 #include "core/home/learned_offset.h"
@@ -19,19 +21,6 @@ namespace {
 constexpr int kWeek = 7;
 constexpr std::size_t kMostMarks = 4;
 constexpr std::size_t kMostOfWeek = 12;
-
-words::UnitSystem units_of(const YearWords& words)
-{
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
-}
-
-QString upper_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
-}
 
 bool stands_outdoors(const plan::PlantNight& of)
 {
@@ -176,7 +165,7 @@ private:
                             .arg(words_.bare(tonight.low5), words_.bare(tonight.low95));
         const auto offset = home::offset_of(*spot_, facts_.log, season_);
         const auto of_night = offset_at(*spot_, ahead_.front());
-        QString against = text(words::against_open_air(of_night.mean, units_of(words_)));
+        QString against = text(words::against_open_air(of_night.mean, unit_system_of(words_)));
         against = offset.nights > 0 ? tr("%1 there, from %2 logged nights").arg(against).arg(offset.nights)
                                     : tr("%1 there, a guess until nights are logged").arg(against);
         if (const auto& forecast = ahead_.front().forecast) {
@@ -255,7 +244,7 @@ private:
             const QString what = carry ? (pot.pinned_spot ? tr("carry in, though kept there by hand") : tr("carry in"))
                                  : shown_.has_forecast ? tr("may stay")
                                                        : tr("by the season alone");
-            const QString why = text(words::why(*of, ahead_.front(), facts_.as_told, units_of(words_)));
+            const QString why = text(words::why(*of, ahead_.front(), facts_.as_told, unit_system_of(words_)));
             shown_.plants.push_back({text(pot.name), text(spot.name), look_.hand_of(spot.name), chance(of->damage), line,
                                      what, carry, place(ends.low), place(ends.middle), place(ends.high),
                                      place(pot.lines.damage_begins),
@@ -296,7 +285,7 @@ private:
     {
         const auto parts = plan::round_parts(facts_, season_, look_.today, plan::kUsualRisk);
         const auto household = facts_.household();
-        const auto units = units_of(words_);
+        const auto units = unit_system_of(words_);
         std::size_t more = 0;
         std::optional<std::size_t> coldest;
         for (std::size_t day = 1; day < kWeek && spot_ != nullptr; ++day) {

@@ -2,6 +2,7 @@
 
 #include "app/chart/print_ink.h"
 #include "app/models/household_year.h"
+#include "app/models/phrase.h"
 #include "app/models/plants_facts.h"
 #include "app/sheet/flow.h"
 #include "app/sheet/print_marks.h"

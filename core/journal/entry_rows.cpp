@@ -54,6 +54,9 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
             if (!event) {
                 return event.error();
             }
+            if (const auto turned = turn_changed_rows(database, id, direction, now); !turned) {
+                return turned.error();
+            }
             if (event->kind == home::EventKind::Moved && event->plant) {
                 set_spot_of(database, *event->plant);
             }

@@ -152,10 +152,13 @@ Result<std::optional<home::Event>> HouseholdStore::turn_back(Direction direction
     // Undo takes the event that was entered last of those that count; redo the one that was undone last.
     const bool undo = direction == Direction::Undo;
     const char* which =
-        undo ? "SELECT max(id) FROM events_that_count"
+        undo ? "SELECT max(id) FROM events_that_count WHERE id NOT IN "
+               "(SELECT row_id FROM changed_rows WHERE in_table = 'events')"
              // What was entered after an undo ends the chance to redo it.
              : "SELECT event_id FROM event_undos WHERE id = (SELECT max(id) FROM event_undos u WHERE undone = 1 "
-               "AND NOT EXISTS (SELECT 1 FROM event_undos v WHERE v.event_id = u.event_id AND v.id > u.id)) "
+               "AND NOT EXISTS (SELECT 1 FROM event_undos v WHERE v.event_id = u.event_id AND v.id > u.id) "
+               // What belongs to a change is done again with it.
+               "AND event_id NOT IN (SELECT row_id FROM changed_rows WHERE in_table = 'events')) "
                "AND event_id >= (SELECT coalesce(max(id), 0) FROM events_that_count)";
     try {
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
@@ -171,6 +174,9 @@ Result<std::optional<home::Event>> HouseholdStore::turn_back(Direction direction
         SQLite::Statement insert{inside_->database,
                                  "INSERT INTO event_undos (event_id, undone, entered_at) VALUES (?, ?, ?)"};
         (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
+        if (const auto turned = turn_changed_rows(inside_->database, id, direction, now); !turned) {
+            return turned.error();
+        }
         if (event->kind == home::EventKind::Moved && event->plant) {
             set_spot_of(inside_->database, *event->plant);
         }

@@ -84,7 +84,7 @@ std::vector<home::Spot> load_spots(SQLite::Database& database)
                            "SELECT id, name, short_name, kind, offset_kelvin, offset_spread_kelvin, "
                            "winter_celsius, summer_celsius, light_in_summer_moles, "
                            "light_in_winter_moles, capacity_pots, in_reach, walking_order, apart, windy "
-                           "FROM spots ORDER BY id"};
+                           "FROM spots WHERE gone = 0 ORDER BY id"};
     std::vector<home::Spot> spots;
     while (rows.executeStep()) {
         spots.push_back(

@@ -17,6 +17,7 @@
 #include <vector>
 
 namespace lathhouse::home {
+struct HouseholdChange;
 struct SeedBook;
 struct SeedLot;
 struct Tray;
@@ -82,6 +83,11 @@ public:
     /// taken, an unknown spot), Locked, Unwritable.
     Result<home::SpotId> add(home::Spot spot);
     Result<home::PlantId> add(home::Plant plant, calendar::Date since, calendar::Instant now);
+    /// Makes the household's place, spots or plants others, all or nothing, as one event that is undone as one
+    /// (household_change.h); gives it. A new plant's coming is an event of `since` where it has a spot. A spot goes only
+    /// where nothing tells of it. Errors: as home::make; OutOfRange also for a name of a plant that is gone; Locked,
+    /// Unwritable.
+    Result<home::EventId> change(const home::HouseholdChange& change, calendar::Date since, calendar::Instant now);
     /// Keeps a plant at a spot on those nights. Errors: NotFound, Locked, Unwritable.
     Result<void> pin(const home::Pin& pin, calendar::Instant now);
     /// Keeps a plant at a spot always, or no longer. Errors: Locked, Unwritable.

@@ -49,6 +49,13 @@ private:
 /// Adds rows, within the caller's transaction. They throw SQLite::Exception.
 void insert_spots(SQLite::Database& database, std::span<const home::Spot> added); ///< With their views.
 void insert_plants(SQLite::Database& database, std::span<const home::Plant> added);
+/// Makes the row of a spot (with its view) or a plant what is given, but for where the plant stands.
+void update_spot(SQLite::Database& database, const home::Spot& spot);
+void update_plant(SQLite::Database& database, const home::Plant& plant);
+/// Puts the rows of a change back as they were before it, or as it left them; nothing where the event is no change.
+/// Errors: OutOfRange where a spot that it added is in use, Damaged.
+Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change, HouseholdStore::Direction direction,
+                               calendar::Instant now);
 void insert_events(SQLite::Database& database, std::span<const home::Event> events);
 /// The latest move that counts is where a plant stands.
 void set_spot_of(SQLite::Database& database, home::PlantId plant);

@@ -26,6 +26,7 @@ std::string_view migration_0009_seeds();
 std::string_view migration_0010_measurements();
 std::string_view migration_0011_photos();
 std::string_view migration_0012_photo_entries();
+std::string_view migration_0013_household_changes();
 
 namespace {
 
@@ -101,7 +102,7 @@ void thin_out(const std::filesystem::path& folder)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 12> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 13> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
@@ -112,7 +113,9 @@ std::span<const Migration> known_migrations()
                                                       {9, migration_0009_seeds()},
                                                       {10, migration_0010_measurements()},
                                                       {11, migration_0011_photos()},
-                                                      {12, migration_0012_photo_entries()}}};
+                                                      {12, migration_0012_photo_entries()},
+
+                                                      {13, migration_0013_household_changes()}}};
     return migrations;
 }
 

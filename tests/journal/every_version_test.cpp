@@ -73,6 +73,12 @@ constexpr Rows kRows[] = {
          "INSERT INTO photo_withdrawals (id, photo_id, withdrawn, entered_at) VALUES (1, 7, 1, '2026-04-03T13:00:00Z');"},
     {12, "INSERT INTO plant_pictures (id, plant_id, photo_id, entered_at) VALUES (1, 1, 6, '2026-04-05T12:00:00Z');"
          "INSERT INTO entries (kind, row_id) VALUES ('plant_picture', 1);"},
+    {13, "INSERT INTO events (id, kind, happened_on, entered_at, note) VALUES (40, 'noted', '2026-04-02', "
+         "'2026-04-02T06:00:00Z', 'Took Attic off the list');"
+         "INSERT INTO spots (id, name, short_name, kind, offset_kelvin, offset_spread_kelvin, light_in_summer_moles, "
+         "light_in_winter_moles, capacity_pots, in_reach, walking_order, gone) VALUES (9, 'Attic (9, off the list)', "
+         "'Attic', 'open', 0, 1, 40, 6, 5, 0, 3, 1);"
+         "INSERT INTO changed_rows VALUES (1, 40, 'spots', 9, '{\"gone\":0}', '{\"gone\":1}');"},
 };
 
 class EveryVersion : public WithFolder, public testing::WithParamInterface<int> {

@@ -201,7 +201,7 @@ TEST(RoundModel, WithoutPlantsSaysWhatToDo)
     model.start();
     wait_for(model);
     EXPECT_EQ(model.rowCount(), 0);
-    EXPECT_TRUE(model.emptySentence().contains("lathhouse add plant"));
+    EXPECT_TRUE(model.emptySentence().contains("under Plants"));
 }
 
 TEST(RoundModel, UnreadableHouseholdIsASentenceAndCanBeReadAgain)

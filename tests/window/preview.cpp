@@ -82,6 +82,8 @@ int main(int argc, char** argv)
                                                                      models::demonstration_measurements(
                                                                          models::shown_today()))
                                           : models::no_plants(facts.error()),
+                          .mend = facts ? models::mend_in_memory(std::make_shared<models::MemoryHousehold>(*facts), {})
+                                        : models::MendDoor{},
                           .picture = std::nullopt};
     if (argc > 1) {
         options.picture = argv[1];

@@ -227,6 +227,26 @@ Item {
             verify(named("plantPage").visible);
         }
 
+        function test_twoMarkedAreCompared() {
+            keyClick(Qt.Key_C);
+            verify(!household.plant.comparison.shown); // Nothing is marked.
+            const first = nameAt(0);
+            keyClick(Qt.Key_Space);
+            const second = nameAt(3);
+            keyClick(Qt.Key_Space);
+            verify(named("compareButton").visible);
+            keyClick(Qt.Key_C);
+            tryCompare(household.plant.comparison, "working", false, 30000);
+            verify(named("plantComparison").visible);
+            tryVerify(() => named("comparisonRows").activeFocus);
+            const names = [household.plant.comparison.first, household.plant.comparison.second];
+            verify(names.includes(first) && names.includes(second));
+            verify(household.plant.comparison.rows.count > 10);
+            keyClick(Qt.Key_Escape);
+            tryVerify(() => named("plantCollection").visible);
+            compare(household.plants.markedCount, 2);
+        }
+
         function test_narrowKeepsAllInSight() {
             page.narrow = true;
             root.width = 776;

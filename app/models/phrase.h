@@ -1,0 +1,25 @@
+#pragma once
+
+#include "app/models/year_words.h"
+#include "app/words/words.h"
+
+#include <QString>
+
+namespace lathhouse::models {
+
+/// A phrase as the beginning of a sentence or as a label.
+inline QString upper_first(QString words)
+{
+    if (!words.isEmpty()) {
+        words[0] = words[0].toUpper();
+    }
+    return words;
+}
+
+/// The units that the window shows, as the words know them.
+inline words::UnitSystem unit_system_of(const YearWords& words)
+{
+    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,92 @@
+#include "core/home/household_change.h"
+
+#include "core/base/parse.h"
+
+#include <algorithm>
+
+namespace lathhouse::home {
+namespace {
+
+/// The id of the next thing of its kind.
+template <class Things>
+int next_id_of(const Things& things)
+{
+    int id = 0;
+    for (const auto& thing : things) {
+        id = std::max(id, thing.id);
+    }
+    return id + 1;
+}
+
+template <class Things>
+Result<void> put_things(const Things& changed, Things& things, const std::string& what)
+{
+    for (const auto& thing : changed) {
+        if (trimmed(thing.name).empty()) {
+            return Error{ErrorCode::OutOfRange, "a " + what + " needs a name"};
+        }
+        const auto same = std::ranges::find_if(things, [&](const auto& other) {
+            return other.id != thing.id && lower_case(other.name) == lower_case(thing.name);
+        });
+        if (same != things.end()) {
+            return Error{ErrorCode::OutOfRange,
+                         "there is a " + what + " \"" + same->name + "\" already; give this one another name"};
+        }
+        if (thing.id == 0) {
+            things.push_back(thing);
+            things.back().id = next_id_of(things);
+            continue;
+        }
+        const auto there = std::ranges::find(things, thing.id, [](const auto& other) { return other.id; });
+        if (there == things.end()) {
+            return Error{ErrorCode::NotFound, "the " + what + " \"" + thing.name + "\" is no longer there"};
+        }
+        *there = thing;
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> make(const HouseholdChange& change, Household& household)
+{
+    Household made = household;
+    if (change.name) {
+        made.name = *change.name;
+    }
+    if (change.place) {
+        if (trimmed(change.place->time_zone).empty()) {
+            return Error{ErrorCode::OutOfRange, "a place needs a time zone"};
+        }
+        made.place = *change.place;
+    }
+    if (const auto put = put_things(change.spots, made.spots, "spot"); !put) {
+        return put.error();
+    }
+    auto plants = change.plants;
+    for (auto& plant : plants) {
+        if (const auto* there = made.plant(plant.id)) {
+            plant.spot = there->spot;
+        }
+    }
+    if (const auto put = put_things(plants, made.plants, "plant"); !put) {
+        return put.error();
+    }
+    for (const auto id : change.spots_gone) {
+        const auto there = std::ranges::find(made.spots, id, &Spot::id);
+        if (there == made.spots.end()) {
+            return Error{ErrorCode::NotFound, "the spot is no longer there"};
+        }
+        for (const auto& plant : made.plants) {
+            if (plant.spot == id || plant.pinned_spot == id) {
+                return Error{ErrorCode::OutOfRange, plant.name + (plant.spot == id ? " stands at " : " is kept at ") +
+                                                        there->name + "; move it first"};
+            }
+        }
+        made.spots.erase(there);
+    }
+    household = std::move(made);
+    return {};
+}
+
+} // namespace lathhouse::home

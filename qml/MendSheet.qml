@@ -1,0 +1,250 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Controls.Basic
+import Lathhouse.Models
+
+// Changing the household itself: a second sheet over the page, with one form open.
+FocusScope {
+    id: root
+
+    required property MendModel mend
+    readonly property bool narrow: root.width < 1000 * Theme.textScale
+    readonly property real side: Theme.px(root.narrow ? 14 : 28)
+    readonly property Item focused: Window.activeFocusItem
+
+    signal closed
+
+    visible: root.mend.form !== MendModel.None
+    Accessible.role: Accessible.Dialog
+    Accessible.name: root.mend.title
+
+    onFocusedChanged: if (root.visible) root.reveal(root.focused)
+    Keys.onEscapePressed: root.mend.leave()
+    // Numbers and letters are not for the window while this is open.
+    Keys.onShortcutOverride: event => event.accepted = event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter
+    Keys.onPressed: event => {
+        // Keys of the page below are not for this sheet.
+        event.accepted = event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab;
+    }
+
+    function focusFirst(): void {
+        if (root.mend.form === MendModel.AddPlants)
+            plants.focusFirst();
+        else if (root.mend.form === MendModel.AddSpots || root.mend.form === MendModel.EditSpot)
+            spots.focusFirst();
+        else if (root.mend.form === MendModel.EditPlace)
+            place.focusFirst();
+        else if (root.mend.form === MendModel.EditPlant)
+            plant.focusFirst();
+        else if (root.mend.form === MendModel.AddLot)
+            lot.focusFirst();
+    }
+    function focusTrouble(): void {
+        if (root.mend.form === MendModel.AddPlants)
+            plants.focusFirst();
+        else if (root.mend.form === MendModel.AddSpots && root.mend.spots.spots.count === 0)
+            spots.focusFirst();
+        else if (root.mend.form === MendModel.AddSpots || root.mend.form === MendModel.EditSpot)
+            spots.focusTrouble();
+        else if (root.mend.form === MendModel.EditPlace)
+            place.focusTrouble();
+        else if (root.mend.form === MendModel.EditPlant)
+            plant.focusTrouble();
+        else if (root.mend.form === MendModel.AddLot)
+            lot.focusTrouble();
+    }
+    /// What has the keys is always to be seen.
+    function reveal(item: Item): void {
+        let within = item;
+        while (within !== null && within !== body.contentItem)
+            within = within.parent;
+        if (within === null)
+            return;
+        const top = item.mapToItem(body.contentItem, 0, 0).y;
+        if (top < body.contentY + Theme.px(30)) // Its label stands above it.
+            body.contentY = Math.max(0, top - Theme.px(30));
+        else if (top + item.height > body.contentY + body.height - 16)
+            body.contentY = Math.min(Math.max(0, body.contentHeight - body.height), top + item.height - body.height + 16);
+    }
+
+    Shortcut {
+        sequences: ["Ctrl+Return", "Ctrl+Enter"]
+        enabled: root.visible
+        onActivated: root.mend.keep()
+    }
+    Connections {
+        target: root.mend
+        function onFormChanged(): void {
+            body.contentY = 0;
+            if (root.mend.form === MendModel.None) {
+                root.closed();
+                return;
+            }
+            root.forceActiveFocus();
+            root.focusFirst();
+        }
+        function onWrong(): void {
+            root.focusTrouble();
+        }
+    }
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.desk
+        opacity: 0.6
+    }
+    MouseArea { // What lies below is not for the pointer now.
+        anchors.fill: parent
+        hoverEnabled: true
+        onWheel: wheel => wheel.accepted = true
+    }
+    Rectangle {
+        id: sheet
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: Theme.px(root.narrow ? 8 : 24)
+        width: Math.min(root.width - 24, Theme.px(root.mend.form === MendModel.EditSpot || root.mend.form === MendModel.EditPlant || root.mend.form === MendModel.AddLot ? 660 : 960))
+        height: Math.min(root.height - 2 * y, head.y + head.height + contents.height + foot.height + Theme.px(64))
+        radius: Theme.sheetRadius
+        color: Theme.sheet
+        border.width: 1
+        border.color: Theme.edge
+
+        Heading {
+            id: head
+            objectName: "mendTitle"
+            x: root.side
+            y: Theme.px(18)
+            width: parent.width - 2 * x
+            text: root.mend.title
+            font.pixelSize: Theme.nameSize
+        }
+        Flickable {
+            id: body
+            objectName: "mendBody"
+            x: root.side - 6
+            y: head.y + head.height + Theme.px(12)
+            width: sheet.width - x - Theme.px(10)
+            height: foot.y - y - Theme.px(6)
+            contentHeight: contents.height + Theme.px(8)
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            onHeightChanged: root.reveal(root.focused)
+
+            ScrollBar.vertical: ScrollBar {
+                policy: body.contentHeight > body.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+                width: 8
+                Accessible.ignored: true
+            }
+            Item {
+                id: contents
+                x: 6
+                y: 4
+                width: body.width - x - Theme.px(20)
+                height: root.mend.form === MendModel.AddPlants ? plants.implicitHeight
+                      : root.mend.form === MendModel.EditPlace ? (root.narrow ? gives.y + gives.height : Math.max(placeColumn.height, gives.height))
+                      : root.mend.form === MendModel.EditPlant ? plant.height
+                      : root.mend.form === MendModel.AddLot ? lot.height
+                      : spots.implicitHeight
+
+                PlantsEntry {
+                    id: plants
+                    visible: root.mend.form === MendModel.AddPlants
+                    width: parent.width
+                    height: implicitHeight
+                    form: root.mend.plants
+                    narrow: root.narrow
+                }
+                SpotsEntry {
+                    id: spots
+                    visible: root.mend.form === MendModel.AddSpots || root.mend.form === MendModel.EditSpot
+                    width: parent.width
+                    height: implicitHeight
+                    form: root.mend.spots
+                    narrow: root.narrow
+                    single: root.mend.form === MendModel.EditSpot
+                }
+                Column {
+                    id: placeColumn
+                    visible: root.mend.form === MendModel.EditPlace
+                    width: root.narrow ? parent.width : Math.round(parent.width * 0.42)
+                    spacing: Theme.px(10)
+
+                    PlaceEntry {
+                        id: place
+                        width: parent.width
+                        form: root.mend.place
+                    }
+                    LabelledField {
+                        objectName: "mendHomeName"
+                        width: parent.width
+                        label: qsTr("Name of the household")
+                        value: root.mend.homeName
+                        onEdited: words => root.mend.homeName = words
+                    }
+                }
+                PlaceGives {
+                    id: gives
+                    visible: root.mend.form === MendModel.EditPlace
+                    x: root.narrow ? 0 : placeColumn.width + Theme.px(40)
+                    y: root.narrow ? placeColumn.height + Theme.px(20) : 0
+                    width: parent.width - x
+                    form: root.mend.place
+                }
+                PlantEntry {
+                    id: plant
+                    visible: root.mend.form === MendModel.EditPlant
+                    width: parent.width
+                    form: root.mend.plant
+                }
+                LotEntry {
+                    id: lot
+                    visible: root.mend.form === MendModel.AddLot
+                    width: parent.width
+                    form: root.mend.lot
+                }
+            }
+        }
+        Column {
+            id: foot
+            x: root.side
+            y: sheet.height - height - Theme.px(16)
+            width: sheet.width - 2 * x
+            spacing: Theme.px(8)
+
+            Rectangle {
+                width: parent.width
+                height: 1
+                color: Theme.rule
+            }
+            Trouble {
+                objectName: "mendTrouble"
+                width: parent.width
+                words: root.mend.error
+            }
+            Flow {
+                width: parent.width
+                spacing: Theme.px(8)
+
+                ActButton {
+                    objectName: "mendKeep"
+                    text: root.mend.keepWords
+                    reason: qsTr("Control and Enter. One entry in the journal, which can be taken back.")
+                    onClicked: root.mend.keep()
+                }
+                SheetButton {
+                    objectName: "mendLeave"
+                    text: qsTr("Leave")
+                    reason: qsTr("Escape")
+                    onClicked: root.mend.leave()
+                }
+                SheetButton {
+                    objectName: "mendRemove"
+                    visible: root.mend.canRemove
+                    text: qsTr("Take this spot off the list")
+                    reason: qsTr("Only a spot where nothing stands and of which the journal tells nothing")
+                    onClicked: root.mend.removeSpot()
+                }
+            }
+        }
+    }
+}

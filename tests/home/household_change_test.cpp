@@ -1,0 +1,81 @@
+#include "core/home/household_change.h"
+
+#include "core/home/demonstration.h"
+
+#include <gtest/gtest.h>
+
+namespace lathhouse::home {
+namespace {
+
+Household flat_in_march()
+{
+    return demonstration({.today = calendar::Date{2026, 3, 14}})->household;
+}
+
+TEST(HouseholdChange, NewThingsGetTheNextIds)
+{
+    auto household = flat_in_march();
+    const auto before = household;
+    auto spot = household.spots.front();
+    spot.id = 0;
+    spot.name = "Attic";
+    auto plant = household.plants.front();
+    plant.id = 0;
+    plant.name = "Another fig";
+    ASSERT_TRUE(make({.words = "Added", .spots = {spot}, .plants = {plant}}, household));
+    EXPECT_EQ(household.spots.back().id, before.spots.back().id + 1);
+    EXPECT_EQ(household.plants.back().id, before.plants.back().id + 1);
+    EXPECT_EQ(household.plants.back().spot, plant.spot);
+}
+
+TEST(HouseholdChange, WhereAPlantStandsIsNotChangedByTheWay)
+{
+    auto household = flat_in_march();
+    auto plant = household.plants.front();
+    const auto stood = plant.spot;
+    plant.name = "Old fig";
+    plant.spot = std::nullopt;
+    ASSERT_TRUE(make({.words = "Changed", .plants = {plant}}, household));
+    EXPECT_EQ(household.plants.front().name, "Old fig");
+    EXPECT_EQ(household.plants.front().spot, stood);
+}
+
+TEST(HouseholdChange, ANameThatIsTakenChangesNothing)
+{
+    auto household = flat_in_march();
+    auto plant = household.plants.front();
+    plant.name = household.plants.back().name;
+    auto spot = household.spots.front();
+    spot.name = "Attic";
+    const auto made = make({.words = "Changed", .spots = {spot}, .plants = {plant}}, household);
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().code, ErrorCode::OutOfRange);
+    EXPECT_NE(household.spots.front().name, "Attic");
+}
+
+TEST(HouseholdChange, ASpotWithAPlantStays)
+{
+    auto household = flat_in_march();
+    const auto stood = household.plants.front().spot.value();
+    EXPECT_EQ(make({.words = "Removed", .spots_gone = {stood}}, household).error().code, ErrorCode::OutOfRange);
+    auto empty = household.spots.front();
+    empty.id = 0;
+    empty.name = "Attic";
+    ASSERT_TRUE(make({.words = "Added", .spots = {empty}}, household));
+    const auto count = household.spots.size();
+    ASSERT_TRUE(make({.words = "Removed", .spots_gone = {household.spots.back().id}}, household));
+    EXPECT_EQ(household.spots.size(), count - 1);
+}
+
+TEST(HouseholdChange, WhatIsNoLongerThereIsSaid)
+{
+    auto household = flat_in_march();
+    auto plant = household.plants.front();
+    plant.id = 999;
+    plant.name = "Nobody";
+    EXPECT_EQ(make({.words = "Changed", .plants = {plant}}, household).error().code, ErrorCode::NotFound);
+    EXPECT_EQ(make({.words = "Removed", .spots_gone = {999}}, household).error().code, ErrorCode::NotFound);
+}
+
+} // namespace
+} // namespace lathhouse::home

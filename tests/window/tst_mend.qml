@@ -1,0 +1,137 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// Changing the household itself, by keyboard and by mouse.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    MendedHousehold {
+        id: household
+    }
+    MendSheet {
+        id: sheet
+        anchors.fill: parent
+        mend: household.mend
+        focus: true
+    }
+    SignalSpy {
+        id: closed
+        target: sheet
+        signalName: "closed"
+    }
+    TestCase {
+        name: "Mend"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/.?/);
+            household.renew();
+            closed.clear();
+        }
+
+        function settle(): void {
+            tryCompare(household.mend, "working", false, 30000);
+        }
+
+        function named(name: string): Item {
+            const found = findChild(sheet, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+
+        function type(words: string): void {
+            for (const letter of words)
+                keyClick(letter);
+        }
+
+        /// Presses Tab until that part has the keys.
+        function tabTo(name: string): void {
+            for (let step = 0; step < 80; ++step) {
+                if (named(name).activeFocus)
+                    return;
+                keyClick(Qt.Key_Tab);
+            }
+            fail("Tab does not reach " + name);
+        }
+
+        function test_plantsAreAddedByKeyboard() {
+            const before = household.plants();
+            household.mend.addPlants();
+            settle();
+            compare(household.mend.title, "Add plants");
+            verify(named("plantFindField").activeFocus);
+            type("basil");
+            keyClick(Qt.Key_Return);
+            keyClick(Qt.Key_Return);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            settle();
+            compare(household.plants(), before + 2);
+            compare(household.mend.said, "Added 2 plants.");
+            compare(closed.count, 1);
+            verify(household.undo());
+            compare(household.plants(), before);
+        }
+
+        function test_aSpotIsChangedByMouse() {
+            household.mend.editSpot(0);
+            settle();
+            verify(named("spotNameField").activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            keyClick(Qt.Key_Backspace);
+            mouseClick(named("mendKeep"));
+            compare(household.mend.form, MendModel.EditSpot);
+            verify(named("spotNameField").activeFocus);
+            type("Bay");
+            mouseClick(named("mendKeep"));
+            settle();
+            compare(household.nameOfSpot(0), "Bay");
+            compare(household.mend.form, MendModel.None);
+        }
+
+        function test_aPlantIsChangedByKeyboard() {
+            household.mend.editPlant(1);
+            settle();
+            verify(named("plantNameField").activeFocus);
+            type("Old fig");
+            tabTo("plantDamageField");
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("99");
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.mend.form, MendModel.EditPlant);
+            verify(named("linesTrouble").visible);
+            keyClick(Qt.Key_Escape);
+            compare(household.mend.form, MendModel.None);
+            verify(household.nameOfPlant(1) !== "Old fig");
+        }
+
+        function test_whatCannotGoSaysWhy() {
+            household.mend.editSpot(0);
+            settle();
+            tabTo("mendRemove");
+            keyClick(Qt.Key_Space);
+            settle();
+            verify(named("mendTrouble").visible);
+            verify(household.mend.error.includes("move it first"));
+        }
+
+        function test_aLotWithoutACropIsAskedFor() {
+            household.mend.addLot();
+            settle();
+            verify(named("lotCropField").activeFocus);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.mend.lot.troubleField, 0);
+            type("zinnia");
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Return);
+            verify(named("lotNameField").activeFocus);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            settle();
+            compare(household.mend.form, MendModel.None);
+        }
+    }
+}
