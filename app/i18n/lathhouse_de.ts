@@ -36,6 +36,141 @@
     </message>
 </context>
 <context>
+    <name>ComparisonModel</name>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Was und wo</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation>Botanischer Name</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Steht</translation>
+    </message>
+    <message>
+        <source>at no spot</source>
+        <translation>ohne Platz</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Nächster Gang</translation>
+    </message>
+    <message>
+        <source>none in the year ahead</source>
+        <translation>keine im kommenden Jahr</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Topf</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>none known, which is no proof</source>
+        <translation>keine bekannt, was kein Beweis ist</translation>
+    </message>
+    <message>
+        <source>Nights and light</source>
+        <translation>Nächte und Licht</translation>
+    </message>
+    <message>
+        <source>Killed at</source>
+        <translation>Tödlich bei</translation>
+    </message>
+    <message>
+        <source>Harmed from</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>At ease above</source>
+        <translation>Wohl ab</translation>
+    </message>
+    <message>
+        <source>Tonight at its spot</source>
+        <translation>Heute Nacht an ihrem Platz</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>Too hot from</source>
+        <translation>Zu heiß ab</translation>
+    </message>
+    <message>
+        <source>Good light</source>
+        <translation>Gutes Licht</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² a day</source>
+        <translation>%1 mol/m² am Tag</translation>
+    </message>
+    <message>
+        <source>Keeps it alive</source>
+        <translation>Hält sie am Leben</translation>
+    </message>
+    <message>
+        <source>Between waterings</source>
+        <translation>Zwischen dem Gießen</translation>
+    </message>
+    <message>
+        <source>dries right out</source>
+        <translation>trocknet ganz aus</translation>
+    </message>
+    <message>
+        <source>does not dry out</source>
+        <translation>trocknet nicht aus</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wachstum</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Since the reading before</source>
+        <translation>Seit der vorigen Messung</translation>
+    </message>
+    <message>
+        <source>Recovery</source>
+        <translation>Erholung</translation>
+    </message>
+    <message>
+        <source>nothing to judge</source>
+        <translation>nichts zu beurteilen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Next reading</source>
+        <translation>Nächste Messung</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: beide %2.</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -563,8 +698,8 @@
         <translation>Thermometer</translation>
     </message>
     <message>
-        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one with: lathhouse add spot</source>
-        <translation>Es ist kein Platz im Freien bekannt, ein Thermometer kann also nichts lehren. Anlegen mit: lathhouse add spot</translation>
+        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one under Home, Spots.</source>
+        <translation>Es ist kein Platz im Freien bekannt, ein Thermometer kann also nichts lehren. Einen anlegen unter Zuhause, Plätze.</translation>
     </message>
     <message>
         <source>Log last night</source>
@@ -768,6 +903,10 @@
     <message>
         <source>Key T</source>
         <translation>Taste T</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Den Ort ändern</translation>
     </message>
     <message>
         <source>What the place is like</source>
@@ -1062,8 +1201,20 @@
         <translation>Licht an einem Platz durch das Jahr</translation>
     </message>
     <message>
-        <source>No spot is known yet. Add one with: lathhouse add spot</source>
-        <translation>Noch ist kein Platz bekannt. Anlegen mit: lathhouse add spot</translation>
+        <source>Add a spot</source>
+        <translation>Platz anlegen</translation>
+    </message>
+    <message>
+        <source>Change this spot</source>
+        <translation>Diesen Platz ändern</translation>
+    </message>
+    <message>
+        <source>Name, kind, side, pots, reach, window; or take it off the list</source>
+        <translation>Name, Art, Richtung, Töpfe, Reichweite, Fenster; oder von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>No spot is known yet. A sill, a shelf, a balcony: wherever pots can stand.</source>
+        <translation>Noch ist kein Platz bekannt. Eine Fensterbank, ein Regal, ein Balkon: wo immer Töpfe stehen können.</translation>
     </message>
     <message>
         <source>Moles of light on a level leaf, m² and day; %1. Behind glass right to about 30 %, outdoors to 10 %.</source>
@@ -1205,6 +1356,37 @@
     <message>
         <source>Escape</source>
         <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>LotEntry</name>
+    <message>
+        <source>Crop</source>
+        <translation>Kultur</translation>
+    </message>
+    <message>
+        <source>tomato, zinnia</source>
+        <translation>Tomate, Zinnie</translation>
+    </message>
+    <message>
+        <source>What you call the lot</source>
+        <translation>Wie die Partie heißen soll</translation>
+    </message>
+    <message>
+        <source>Packed in</source>
+        <translation>Abgepackt</translation>
+    </message>
+    <message>
+        <source>Comes up, by the packet</source>
+        <translation>Geht auf, laut Tütchen</translation>
+    </message>
+    <message>
+        <source>Seeds in it</source>
+        <translation>Körner darin</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Notiz, darf leer bleiben</translation>
     </message>
 </context>
 <context>
@@ -1409,6 +1591,33 @@
     <message>
         <source>Escape</source>
         <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>MendSheet</name>
+    <message>
+        <source>Name of the household</source>
+        <translation>Name des Haushalts</translation>
+    </message>
+    <message>
+        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <translation>Strg und Eingabe. Ein Eintrag im Journal, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Take this spot off the list</source>
+        <translation>Diesen Platz von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Only a spot where nothing stands and of which the journal tells nothing</source>
+        <translation>Nur ein Platz, an dem nichts steht und von dem das Journal nichts erzählt</translation>
     </message>
 </context>
 <context>
@@ -1853,6 +2062,10 @@
         <translation>Suchen</translation>
     </message>
     <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
         <source>Shelves</source>
         <translation>Regale</translation>
     </message>
@@ -1871,6 +2084,14 @@
     <message>
         <source>Key M, then the number of the spot. For the chosen plant or those that are marked.</source>
         <translation>Taste M, dann die Nummer des Platzes. Für die gewählte Pflanze oder die markierten.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Key C. The two marked plants beside each other.</source>
+        <translation>Taste C. Die zwei markierten Pflanzen nebeneinander.</translation>
     </message>
     <message>
         <source>Log for %1</source>
@@ -1897,8 +2118,8 @@
         <translation>Die Pflanzen werden gelesen.</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with: lathhouse add plant lemon</source>
-        <translation>Noch steht keine Pflanze hier. Jede bekommt ihre Seite mit Fotos, Wachstum und Ansprüchen und ihren Platz im Regal. Die erste anlegen mit: lathhouse add plant lemon</translation>
+        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt ihre Seite mit Fotos, Wachstum und Ansprüchen und ihren Platz im Regal. Die erste mit dem Knopf oben hinzufügen.</translation>
     </message>
     <message>
         <source>No plant of that name or kind. Escape shows all of them again.</source>
@@ -1939,6 +2160,88 @@
     <message>
         <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
         <translation>Eingabe öffnet eine Pflanze, Leertaste markiert sie, Strg und L trägt ein, M stellt um.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantComparison</name>
+    <message>
+        <source>%1 and %2 beside each other</source>
+        <translation>%1 und %2 nebeneinander</translation>
+    </message>
+    <message>
+        <source>Newest photograph of %1</source>
+        <translation>Neuestes Foto von %1</translation>
+    </message>
+    <message>
+        <source>All plants</source>
+        <translation>Alle Pflanzen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>PlantEntry</name>
+    <message>
+        <source>Its name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Pot holds</source>
+        <translation>Topf fasst</translation>
+    </message>
+    <message>
+        <source>Weight, moist</source>
+        <translation>Gewicht, feucht</translation>
+    </message>
+    <message>
+        <source>The pot is</source>
+        <translation>Der Topf ist</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>Its own lines: night lows, and the day’s heat</source>
+        <translation>Ihre eigenen Linien: Nachttiefs und die Hitze des Tages</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Sichere Nacht</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Kann töten ab</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>Hitze schadet ab</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Steht draußen, solange es die Nächte erlauben</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Giftig oder stachlig: außer Reichweite von Kindern und Tieren</translation>
+    </message>
+    <message>
+        <source>Always kept at</source>
+        <translation>Immer festgehalten an</translation>
     </message>
 </context>
 <context>
@@ -2280,6 +2583,14 @@
     <message>
         <source>Control and P. Its history, photographs and growth as a PDF.</source>
         <translation>Strg und P. Geschichte, Fotos und Wachstum als PDF.</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Name, pot, its own lines, where it is kept</source>
+        <translation>Name, Topf, eigene Linien, fester Platz</translation>
     </message>
     <message>
         <source>Log something</source>
@@ -3071,6 +3382,10 @@
         <translation>Strg und P. Alle Partien und Schalen als PDF.</translation>
     </message>
     <message>
+        <source>Add a lot</source>
+        <translation>Partie anlegen</translation>
+    </message>
+    <message>
         <source>Back to the lots</source>
         <translation>Zurück zu den Partien</translation>
     </message>
@@ -3091,8 +3406,8 @@
         <translation>Die Partien werden ausgearbeitet.</translation>
     </message>
     <message>
-        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with: lathhouse add lot --crop tomato</source>
-        <translation>Noch ist keine Samenpartie bekannt. Mit einem Tütchen hier folgt die Keimung der eigenen Zählung, und die Aussaat kommt in den Rundgang. Anlegen mit: lathhouse add lot --crop tomato</translation>
+        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.</source>
+        <translation>Noch ist keine Samenpartie bekannt. Mit einem Tütchen hier folgt die Keimung der eigenen Zählung, und die Aussaat kommt in den Rundgang. Eine mit dem Knopf oben anlegen.</translation>
     </message>
     <message>
         <source>Until then write a crop above for its sowing sheet.</source>
@@ -3455,8 +3770,8 @@
         <translation>Die Nacht wird ausgearbeitet.</translation>
     </message>
     <message>
-        <source>No spot outdoors is known, so nights are not followed. Add one with: lathhouse add spot</source>
-        <translation>Es ist kein Platz im Freien bekannt, den Nächten wird also nicht gefolgt. Anlegen mit: lathhouse add spot</translation>
+        <source>No spot outdoors is known, so nights are not followed. Add one under Home, Spots.</source>
+        <translation>Es ist kein Platz im Freien bekannt, den Nächten wird also nicht gefolgt. Einen anlegen unter Zuhause, Plätze.</translation>
     </message>
     <message>
         <source>Tonight’s low, middle %1</source>
@@ -4629,6 +4944,21 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::ComparisonModel</name>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>They differ in none of these %1.</source>
+        <translation>Sie unterscheiden sich in keinem dieser %1.</translation>
+    </message>
+    <message>
+        <source>They differ in %1 of these %2, which are in bold. Why they differ, two plants cannot show.</source>
+        <translation>Sie unterscheiden sich in %1 dieser %2, die fett stehen. Warum, können zwei Pflanzen nicht zeigen.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -4679,12 +5009,12 @@ liegen im Band</translation>
         <translation>Das Jahr ist dann das von %1, nach der Uhr dieses Rechners, bis es geändert wird.</translation>
     </message>
     <message>
-        <source>Spots can be added later; plants then stand nowhere yet.</source>
-        <translation>Plätze lassen sich später anlegen; Pflanzen stehen dann noch nirgends.</translation>
+        <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
+        <translation>Plätze lassen sich später unter Zuhause anlegen. Pflanzen stehen dann noch nirgends.</translation>
     </message>
     <message>
-        <source>Plants can be added later.</source>
-        <translation>Pflanzen lassen sich später hinzufügen.</translation>
+        <source>Plants can be added later under Plants.</source>
+        <translation>Pflanzen lassen sich später unter Pflanzen hinzufügen.</translation>
     </message>
     <message>
         <source>Without a place there is no year, and this computer’s clock tells none. Type the nearest town, or look at the example household.</source>
@@ -5136,6 +5466,49 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::LotForm</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Which crop it is is missing, such as tomato.</source>
+        <translation>Es fehlt, welche Kultur es ist, etwa Tomate.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”.</source>
+        <translation>Keine Kultur hier heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”; did you mean %2?</source>
+        <translation>Keine Kultur hier heißt „%1“; war %2 gemeint?</translation>
+    </message>
+    <message>
+        <source>A lot needs a name, such as %1.</source>
+        <translation>Eine Partie braucht einen Namen, etwa %1.</translation>
+    </message>
+    <message>
+        <source>There is a lot “%1” already; give this one another name.</source>
+        <translation>Eine Partie „%1“ gibt es schon; dieser einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>The year on the packet lies from 1950 to %1, or is left blank.</source>
+        <translation>Das Jahr auf dem Tütchen liegt zwischen 1950 und %1, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
+        <translation>Was laut Tütchen aufgeht, ist ein Anteil über 0 bis 100 von 100, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
+        <translation>Die Körner des Tütchens sind eine ganze Zahl ab 1, oder das Feld bleibt leer.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::MeasureModel</name>
     <message>
         <source>in</source>
@@ -5260,6 +5633,93 @@ liegen im Band</translation>
     <message>
         <source>%1: %2 %3 in the photograph of %4.</source>
         <translation>%1: %2 %3 im Foto vom %4.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MendModel</name>
+    <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add spots</source>
+        <translation>Plätze anlegen</translation>
+    </message>
+    <message>
+        <source>Change a spot</source>
+        <translation>Einen Platz ändern</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Den Ort ändern</translation>
+    </message>
+    <message>
+        <source>Change a plant</source>
+        <translation>Eine Pflanze ändern</translation>
+    </message>
+    <message>
+        <source>Add a lot of seed</source>
+        <translation>Eine Samenpartie anlegen</translation>
+    </message>
+    <message>
+        <source>Add the plants</source>
+        <translation>Die Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add the spots</source>
+        <translation>Die Plätze anlegen</translation>
+    </message>
+    <message>
+        <source>Add the lot</source>
+        <translation>Die Partie anlegen</translation>
+    </message>
+    <message>
+        <source>Keep the change</source>
+        <translation>Die Änderung speichern</translation>
+    </message>
+    <message>
+        <source>Changed %1</source>
+        <translation>Geändert: %1</translation>
+    </message>
+    <message>
+        <source>Pick a kind first.</source>
+        <translation>Erst eine Art wählen.</translation>
+    </message>
+    <message>
+        <source>Added %1</source>
+        <translation>Hinzugefügt: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 plants</source>
+        <translation>%1 Pflanzen hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Press one of the spots first.</source>
+        <translation>Erst einen der Plätze anklicken.</translation>
+    </message>
+    <message>
+        <source>Added the spot %1</source>
+        <translation>Platz angelegt: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 spots</source>
+        <translation>%1 Plätze angelegt</translation>
+    </message>
+    <message>
+        <source>Changed the spot %1</source>
+        <translation>Platz geändert: %1</translation>
+    </message>
+    <message>
+        <source>Took %1 off the list</source>
+        <translation>Von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Changed the place to %1</source>
+        <translation>Ort geändert: %1</translation>
+    </message>
+    <message>
+        <source>Added the lot %1.</source>
+        <translation>Partie angelegt: %1.</translation>
     </message>
 </context>
 <context>
@@ -5524,6 +5984,57 @@ liegen im Band</translation>
     <message>
         <source>%1, guessed by the clock</source>
         <translation>%1, nach der Uhr geraten</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantForm</name>
+    <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>l</source>
+        <translation>l</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>nowhere: the plan carries it</source>
+        <translation>nirgends: der Plan trägt sie</translation>
+    </message>
+    <message>
+        <source>A plant needs a name.</source>
+        <translation>Eine Pflanze braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>There is, or was, a plant “%1”; give this one another name, so that their histories stay apart.</source>
+        <translation>Eine Pflanze „%1“ gibt oder gab es; dieser einen anderen Namen geben, damit ihre Geschichten getrennt bleiben.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>Das Volumen des Topfs ist eine Zahl über 0, etwa 12, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>The weight of plant and pot is a number above 0, such as 4.</source>
+        <translation>Das Gewicht von Pflanze und Topf ist eine Zahl über 0, etwa 4.</translation>
+    </message>
+    <message>
+        <source>Each line is a temperature, such as %1.</source>
+        <translation>Jede Linie ist eine Temperatur, etwa %1.</translation>
+    </message>
+    <message>
+        <source>The lines rise from what kills over where harm begins to the safe night.</source>
+        <translation>Die Linien steigen von der tödlichen über den Beginn des Schadens zur sicheren Nacht.</translation>
+    </message>
+    <message>
+        <source>Heat cannot harm below the safe night.</source>
+        <translation>Hitze kann nicht unter der sicheren Nacht schaden.</translation>
     </message>
 </context>
 <context>
@@ -5861,8 +6372,8 @@ liegen im Band</translation>
         <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, sagt man mit: lathhouse log event.</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first with: lathhouse add plant.</source>
-        <translation>Noch steht keine Pflanze hier. Jede bekommt hier ihre Arbeiten in einer Reihenfolge, in der Schädlinge nicht mitreisen. Die erste anlegen mit: lathhouse add plant.</translation>
+        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt hier ihre Arbeiten in einer Reihenfolge, in der Schädlinge nicht mitreisen. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
     <message>
         <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>

@@ -36,6 +36,141 @@
     </message>
 </context>
 <context>
+    <name>ComparisonModel</name>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Qué y dónde</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation>Nombre botánico</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Está</translation>
+    </message>
+    <message>
+        <source>at no spot</source>
+        <translation>sin sitio</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Próximo cambio</translation>
+    </message>
+    <message>
+        <source>none in the year ahead</source>
+        <translation>ninguno en el próximo año</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Maceta</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>none known, which is no proof</source>
+        <translation>ninguna conocida, lo que no es prueba</translation>
+    </message>
+    <message>
+        <source>Nights and light</source>
+        <translation>Noches y luz</translation>
+    </message>
+    <message>
+        <source>Killed at</source>
+        <translation>Muere a</translation>
+    </message>
+    <message>
+        <source>Harmed from</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>At ease above</source>
+        <translation>A gusto desde</translation>
+    </message>
+    <message>
+        <source>Tonight at its spot</source>
+        <translation>Esta noche en su sitio</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>unos %1</translation>
+    </message>
+    <message>
+        <source>Too hot from</source>
+        <translation>Demasiado calor desde</translation>
+    </message>
+    <message>
+        <source>Good light</source>
+        <translation>Buena luz</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² a day</source>
+        <translation>%1 mol/m² al día</translation>
+    </message>
+    <message>
+        <source>Keeps it alive</source>
+        <translation>La mantiene viva</translation>
+    </message>
+    <message>
+        <source>Between waterings</source>
+        <translation>Entre riegos</translation>
+    </message>
+    <message>
+        <source>dries right out</source>
+        <translation>se seca del todo</translation>
+    </message>
+    <message>
+        <source>does not dry out</source>
+        <translation>no se seca</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Crecimiento</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Since the reading before</source>
+        <translation>Desde la medición anterior</translation>
+    </message>
+    <message>
+        <source>Recovery</source>
+        <translation>Recuperación</translation>
+    </message>
+    <message>
+        <source>nothing to judge</source>
+        <translation>nada que juzgar</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Next reading</source>
+        <translation>Próxima medición</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: ambas %2.</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -563,8 +698,8 @@
         <translation>Termómetro</translation>
     </message>
     <message>
-        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one with: lathhouse add spot</source>
-        <translation>No se conoce ningún sitio exterior, así que un termómetro no puede enseñar nada. Añadir uno con: lathhouse add spot</translation>
+        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one under Home, Spots.</source>
+        <translation>No se conoce ningún sitio exterior, así que un termómetro no puede enseñar nada. Añadir uno en Casa, Sitios.</translation>
     </message>
     <message>
         <source>Log last night</source>
@@ -768,6 +903,10 @@
     <message>
         <source>Key T</source>
         <translation>Tecla T</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Cambiar la ubicación</translation>
     </message>
     <message>
         <source>What the place is like</source>
@@ -1062,8 +1201,20 @@
         <translation>Luz en un sitio a lo largo del año</translation>
     </message>
     <message>
-        <source>No spot is known yet. Add one with: lathhouse add spot</source>
-        <translation>Aún no se conoce ningún sitio. Añadir uno con: lathhouse add spot</translation>
+        <source>Add a spot</source>
+        <translation>Añadir un sitio</translation>
+    </message>
+    <message>
+        <source>Change this spot</source>
+        <translation>Cambiar este sitio</translation>
+    </message>
+    <message>
+        <source>Name, kind, side, pots, reach, window; or take it off the list</source>
+        <translation>Nombre, clase, orientación, macetas, alcance, ventana; o quitarlo de la lista</translation>
+    </message>
+    <message>
+        <source>No spot is known yet. A sill, a shelf, a balcony: wherever pots can stand.</source>
+        <translation>Aún no se conoce ningún sitio. Un alféizar, un estante, un balcón: donde puedan estar macetas.</translation>
     </message>
     <message>
         <source>Moles of light on a level leaf, m² and day; %1. Behind glass right to about 30 %, outdoors to 10 %.</source>
@@ -1205,6 +1356,37 @@
     <message>
         <source>Escape</source>
         <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>LotEntry</name>
+    <message>
+        <source>Crop</source>
+        <translation>Cultivo</translation>
+    </message>
+    <message>
+        <source>tomato, zinnia</source>
+        <translation>tomate, zinnia</translation>
+    </message>
+    <message>
+        <source>What you call the lot</source>
+        <translation>Cómo llamar al lote</translation>
+    </message>
+    <message>
+        <source>Packed in</source>
+        <translation>Envasado en</translation>
+    </message>
+    <message>
+        <source>Comes up, by the packet</source>
+        <translation>Nace, según el sobre</translation>
+    </message>
+    <message>
+        <source>Seeds in it</source>
+        <translation>Semillas que contiene</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Nota, puede quedar en blanco</translation>
     </message>
 </context>
 <context>
@@ -1409,6 +1591,33 @@
     <message>
         <source>Escape</source>
         <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>MendSheet</name>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nombre del hogar</translation>
+    </message>
+    <message>
+        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <translation>Control e Intro. Una anotación en el diario, que se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Take this spot off the list</source>
+        <translation>Quitar este sitio de la lista</translation>
+    </message>
+    <message>
+        <source>Only a spot where nothing stands and of which the journal tells nothing</source>
+        <translation>Solo un sitio donde no hay nada y del que el diario no cuenta nada</translation>
     </message>
 </context>
 <context>
@@ -1853,6 +2062,10 @@
         <translation>Buscar</translation>
     </message>
     <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
         <source>Shelves</source>
         <translation>Estantes</translation>
     </message>
@@ -1871,6 +2084,14 @@
     <message>
         <source>Key M, then the number of the spot. For the chosen plant or those that are marked.</source>
         <translation>Tecla M, luego el número del sitio. Para la planta elegida o las marcadas.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Key C. The two marked plants beside each other.</source>
+        <translation>Tecla C. Las dos plantas marcadas, lado a lado.</translation>
     </message>
     <message>
         <source>Log for %1</source>
@@ -1897,8 +2118,8 @@
         <translation>Se están leyendo las plantas.</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with: lathhouse add plant lemon</source>
-        <translation>Aún no hay plantas aquí. Cada una tendrá su página con fotos, crecimiento y necesidades, y su lugar en un estante. Añadir la primera con: lathhouse add plant lemon</translation>
+        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá su página con fotos, crecimiento y necesidades, y su lugar en un estante. Añadir la primera con el botón de arriba.</translation>
     </message>
     <message>
         <source>No plant of that name or kind. Escape shows all of them again.</source>
@@ -1939,6 +2160,88 @@
     <message>
         <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
         <translation>Intro abre una planta, Espacio la marca, Control y L anota, M la mueve.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantComparison</name>
+    <message>
+        <source>%1 and %2 beside each other</source>
+        <translation>%1 y %2, lado a lado</translation>
+    </message>
+    <message>
+        <source>Newest photograph of %1</source>
+        <translation>Última fotografía de %1</translation>
+    </message>
+    <message>
+        <source>All plants</source>
+        <translation>Todas las plantas</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>PlantEntry</name>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Pot holds</source>
+        <translation>La maceta contiene</translation>
+    </message>
+    <message>
+        <source>Weight, moist</source>
+        <translation>Peso, húmeda</translation>
+    </message>
+    <message>
+        <source>The pot is</source>
+        <translation>La maceta es</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>clara</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>oscura</translation>
+    </message>
+    <message>
+        <source>Its own lines: night lows, and the day’s heat</source>
+        <translation>Sus propios límites: mínimas nocturnas y el calor del día</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Noche segura</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Puede morir a</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>El calor daña desde</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Se cultiva fuera mientras lo permiten las noches</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Venenosa o con espinas: fuera del alcance de niños y animales</translation>
+    </message>
+    <message>
+        <source>Always kept at</source>
+        <translation>Siempre fijada en</translation>
     </message>
 </context>
 <context>
@@ -2280,6 +2583,14 @@
     <message>
         <source>Control and P. Its history, photographs and growth as a PDF.</source>
         <translation>Control y P. Su historia, fotografías y crecimiento en PDF.</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Name, pot, its own lines, where it is kept</source>
+        <translation>Nombre, maceta, límites propios, dónde se mantiene</translation>
     </message>
     <message>
         <source>Log something</source>
@@ -3071,6 +3382,10 @@
         <translation>Control y P. Todos los lotes y bandejas en PDF.</translation>
     </message>
     <message>
+        <source>Add a lot</source>
+        <translation>Añadir un lote</translation>
+    </message>
+    <message>
         <source>Back to the lots</source>
         <translation>Volver a los lotes</translation>
     </message>
@@ -3091,8 +3406,8 @@
         <translation>Se están calculando los lotes.</translation>
     </message>
     <message>
-        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with: lathhouse add lot --crop tomato</source>
-        <translation>Aún no se conoce ningún lote. Con un sobre aquí, su germinación se sigue con recuentos propios y su siembra entra en la ronda. Añadir uno con: lathhouse add lot --crop tomato</translation>
+        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.</source>
+        <translation>Aún no se conoce ningún lote. Con un sobre aquí, su germinación se sigue con recuentos propios y su siembra entra en la ronda. Añadir uno con el botón de arriba.</translation>
     </message>
     <message>
         <source>Until then write a crop above for its sowing sheet.</source>
@@ -3455,8 +3770,8 @@
         <translation>Se está calculando la noche.</translation>
     </message>
     <message>
-        <source>No spot outdoors is known, so nights are not followed. Add one with: lathhouse add spot</source>
-        <translation>No se conoce ningún sitio exterior, así que no se siguen las noches. Añadir uno con: lathhouse add spot</translation>
+        <source>No spot outdoors is known, so nights are not followed. Add one under Home, Spots.</source>
+        <translation>No se conoce ningún sitio exterior, así que no se siguen las noches. Añadir uno en Casa, Sitios.</translation>
     </message>
     <message>
         <source>Tonight’s low, middle %1</source>
@@ -4629,6 +4944,21 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::ComparisonModel</name>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>They differ in none of these %1.</source>
+        <translation>No difieren en ninguno de estos %1.</translation>
+    </message>
+    <message>
+        <source>They differ in %1 of these %2, which are in bold. Why they differ, two plants cannot show.</source>
+        <translation>Difieren en %1 de estos %2, que están en negrita. Por qué difieren no lo pueden mostrar dos plantas.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -4679,12 +5009,12 @@ están en la banda</translation>
         <translation>El año es entonces el de %1, según el reloj de este equipo, hasta que se cambie.</translation>
     </message>
     <message>
-        <source>Spots can be added later; plants then stand nowhere yet.</source>
-        <translation>Los sitios se pueden añadir después; las plantas aún no estarán en ninguno.</translation>
+        <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
+        <translation>Los sitios se pueden añadir después en Casa. Las plantas aún no estarán en ninguno.</translation>
     </message>
     <message>
-        <source>Plants can be added later.</source>
-        <translation>Las plantas se pueden añadir después.</translation>
+        <source>Plants can be added later under Plants.</source>
+        <translation>Las plantas se pueden añadir después en Plantas.</translation>
     </message>
     <message>
         <source>Without a place there is no year, and this computer’s clock tells none. Type the nearest town, or look at the example household.</source>
@@ -5136,6 +5466,49 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::LotForm</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Which crop it is is missing, such as tomato.</source>
+        <translation>Falta qué cultivo es, como tomate.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”.</source>
+        <translation>Ningún cultivo aquí se llama «%1».</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”; did you mean %2?</source>
+        <translation>Ningún cultivo aquí se llama «%1»; ¿quizá %2?</translation>
+    </message>
+    <message>
+        <source>A lot needs a name, such as %1.</source>
+        <translation>Un lote necesita un nombre, como %1.</translation>
+    </message>
+    <message>
+        <source>There is a lot “%1” already; give this one another name.</source>
+        <translation>Ya hay un lote «%1»; dar otro nombre a este.</translation>
+    </message>
+    <message>
+        <source>The year on the packet lies from 1950 to %1, or is left blank.</source>
+        <translation>El año del sobre está entre 1950 y %1, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
+        <translation>Lo que nace según el sobre es una parte de más de 0 hasta 100 de cada 100, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
+        <translation>Las semillas del sobre son un número entero desde 1, o se dejan en blanco.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::MeasureModel</name>
     <message>
         <source>in</source>
@@ -5260,6 +5633,93 @@ están en la banda</translation>
     <message>
         <source>%1: %2 %3 in the photograph of %4.</source>
         <translation>%1: %2 %3 en la fotografía del %4.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MendModel</name>
+    <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Add spots</source>
+        <translation>Añadir sitios</translation>
+    </message>
+    <message>
+        <source>Change a spot</source>
+        <translation>Cambiar un sitio</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Cambiar la ubicación</translation>
+    </message>
+    <message>
+        <source>Change a plant</source>
+        <translation>Cambiar una planta</translation>
+    </message>
+    <message>
+        <source>Add a lot of seed</source>
+        <translation>Añadir un lote de semillas</translation>
+    </message>
+    <message>
+        <source>Add the plants</source>
+        <translation>Añadir las plantas</translation>
+    </message>
+    <message>
+        <source>Add the spots</source>
+        <translation>Añadir los sitios</translation>
+    </message>
+    <message>
+        <source>Add the lot</source>
+        <translation>Añadir el lote</translation>
+    </message>
+    <message>
+        <source>Keep the change</source>
+        <translation>Guardar el cambio</translation>
+    </message>
+    <message>
+        <source>Changed %1</source>
+        <translation>Cambiado: %1</translation>
+    </message>
+    <message>
+        <source>Pick a kind first.</source>
+        <translation>Elegir antes una especie.</translation>
+    </message>
+    <message>
+        <source>Added %1</source>
+        <translation>Añadido: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 plants</source>
+        <translation>Añadidas %1 plantas</translation>
+    </message>
+    <message>
+        <source>Press one of the spots first.</source>
+        <translation>Pulsar antes uno de los sitios.</translation>
+    </message>
+    <message>
+        <source>Added the spot %1</source>
+        <translation>Añadido el sitio %1</translation>
+    </message>
+    <message>
+        <source>Added %1 spots</source>
+        <translation>Añadidos %1 sitios</translation>
+    </message>
+    <message>
+        <source>Changed the spot %1</source>
+        <translation>Cambiado el sitio %1</translation>
+    </message>
+    <message>
+        <source>Took %1 off the list</source>
+        <translation>Quitado de la lista: %1</translation>
+    </message>
+    <message>
+        <source>Changed the place to %1</source>
+        <translation>Ubicación cambiada a %1</translation>
+    </message>
+    <message>
+        <source>Added the lot %1.</source>
+        <translation>Añadido el lote %1.</translation>
     </message>
 </context>
 <context>
@@ -5524,6 +5984,57 @@ están en la banda</translation>
     <message>
         <source>%1, guessed by the clock</source>
         <translation>%1, supuesta por el reloj</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantForm</name>
+    <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>l</source>
+        <translation>l</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>nowhere: the plan carries it</source>
+        <translation>en ninguno: el plan la lleva</translation>
+    </message>
+    <message>
+        <source>A plant needs a name.</source>
+        <translation>Una planta necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>There is, or was, a plant “%1”; give this one another name, so that their histories stay apart.</source>
+        <translation>Hay, o hubo, una planta «%1»; dar otro nombre a esta, para que sus historias queden separadas.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>El volumen de la maceta es un número mayor que 0, como 12, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>The weight of plant and pot is a number above 0, such as 4.</source>
+        <translation>El peso de planta y maceta es un número mayor que 0, como 4.</translation>
+    </message>
+    <message>
+        <source>Each line is a temperature, such as %1.</source>
+        <translation>Cada límite es una temperatura, como %1.</translation>
+    </message>
+    <message>
+        <source>The lines rise from what kills over where harm begins to the safe night.</source>
+        <translation>Los límites suben de lo que mata, por donde empieza el daño, a la noche segura.</translation>
+    </message>
+    <message>
+        <source>Heat cannot harm below the safe night.</source>
+        <translation>El calor no puede dañar por debajo de la noche segura.</translation>
     </message>
 </context>
 <context>
@@ -5861,8 +6372,8 @@ están en la banda</translation>
         <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se dice con: lathhouse log event.</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first with: lathhouse add plant.</source>
-        <translation>Aún no hay plantas aquí. Cada una tendrá aquí sus tareas, en un orden en que las plagas no viajan. Añadir la primera con: lathhouse add plant.</translation>
+        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá aquí sus tareas, en un orden en que las plagas no viajan. Añadir la primera en Plantas.</translation>
     </message>
     <message>
         <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
