@@ -1,5 +1,6 @@
 #include "app/desktop.h"
 
+#include <QElapsedTimer>
 #include <QPalette>
 
 #include <iostream>
@@ -18,6 +19,8 @@ bool has_display()
 
 Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
 {
+    QElapsedTimer since_start;
+    since_start.start();
     if (ends_by_itself && !has_display()) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         qputenv("QT_QUICK_BACKEND", "software");
@@ -29,6 +32,7 @@ Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
     application_ = std::make_unique<QGuiApplication>(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
+    milliseconds_ = since_start.elapsed();
 }
 
 bool desktop_is_dark()

@@ -5,9 +5,11 @@
 #include "app/cli/log_event.h"
 #include "app/cli/shipped_climate.h"
 #include "app/desktop.h"
+#include "app/i18n/tongue.h"
 #include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
+#include "app/models/window_language.h"
 #include "app/models/year_door.h"
 #include "app/print_command.h"
 #include "app/start_window.h"
@@ -209,7 +211,8 @@ models::Units units_of(const cli::Globals& globals)
     return globals.units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric;
 }
 
-StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked)
+StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked,
+                      const Tongue& tongue)
 {
     StartOptions options{.door = {cli::towns, cli::shipped_climate},
                          .folder = globals.home,
@@ -217,11 +220,38 @@ StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& req
                          .units = units_of(globals),
                          .step = asked.step,
                          .self_test = request.self_test,
-                         .picture = std::nullopt};
+                         .picture = std::nullopt,
+                         .untranslated = [&tongue] { return tongue.missing(); }};
     if (request.picture) {
         options.picture = request.picture->string();
     }
     return run_start_window(options);
+}
+
+/// The word after `--language` (or in it, behind a '='), which the command line has checked already.
+std::optional<std::string> language_asked(int argc, char** argv)
+{
+    constexpr std::string_view kOption = "--language";
+    for (int place = 1; place < argc; ++place) {
+        const std::string_view word{argv[place]};
+        if (word == kOption && place + 1 < argc) {
+            return argv[place + 1];
+        }
+        if (word.starts_with(kOption) && word.size() > kOption.size() && word[kOption.size()] == '=') {
+            return std::string{word.substr(kOption.size() + 1)};
+        }
+    }
+    return std::nullopt;
+}
+
+/// What was chosen in the window is nothing to a self-test.
+QString language_of(const std::optional<std::string>& asked, bool self_test)
+{
+    const QString kept =
+        self_test ? QString{}
+                  : models::KeptSettings(models::KeptSettings::usual_file()).value(QStringLiteral("language")).toString();
+    return models::language_in_force(asked ? std::optional{QString::fromStdString(*asked)} : std::nullopt, kept,
+                                     QLocale::system());
 }
 
 int report(const Error& error)
@@ -240,15 +270,23 @@ int main(int argc, char** argv)
             return report(asked.error());
         }
         int none = 1; // The command line has been read; Qt gets the program's name alone.
-        std::optional<Desktop> desktop;
         const auto due = first_start_due(globals, request, *asked);
         if (!due) {
             return report(due.error());
         }
+        const auto language = language_asked(argc, argv);
+        std::optional<Desktop> desktop;
+        std::optional<Tongue> tongue;
+        const auto open_desktop = [&] {
+            if (!desktop) {
+                desktop.emplace(none, argv, request.self_test || request.picture);
+                tongue.emplace(language_of(language, request.self_test));
+            }
+        };
         bool example = false;
         if (*due) {
-            desktop.emplace(none, argv, request.self_test || request.picture);
-            const auto answer = ask_first(globals, request, *asked);
+            open_desktop();
+            const auto answer = ask_first(globals, request, *asked, *tongue);
             if (answer.choice == StartChoice::Left) {
                 return answer.status;
             }
@@ -264,6 +302,7 @@ int main(int argc, char** argv)
         }
         const models::ShownUnits units{units_of(globals)};
         auto doors = doors_of(globals, *to_show, *climate, units);
+        open_desktop(); // What is read for the window is said in its language.
         auto shown = doors.year.load();
         if (!shown) {
             return report(shown.error());
@@ -284,6 +323,9 @@ int main(int argc, char** argv)
                                                          [](const char* word) {
                                                              return std::string_view{word}.starts_with("--units");
                                                          }),
+                              .language = language,
+                              .untranslated = [&tongue] { return tongue->missing(); },
+                              .milliseconds_of_desktop = *due ? 0 : desktop->milliseconds(),
                               .page = asked->page == "start" ? "year" : asked->page,
                               .plant = asked->plant,
                               .home_section = asked->home_section,

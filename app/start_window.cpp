@@ -93,6 +93,11 @@ StartAnswer run_start_window(const StartOptions& options)
                 answer.status = 1;
             }
             if (options.self_test) {
+                if (options.untranslated) {
+                    for (const QString& sentence : options.untranslated()) {
+                        warnings.append(QStringLiteral("not translated, ") + sentence);
+                    }
+                }
                 print_test(warnings, start.step() + 1);
                 answer.status = warnings.isEmpty() ? answer.status : 1;
             }

@@ -22,6 +22,8 @@ struct StartOptions {
     int height = 800;
     /// Fills the forms before they are shown, for a picture.
     std::function<void(models::FirstStartModel&)> fill = {};
+    /// What has no translation so far; a self-test fails by it. May be empty.
+    std::function<QStringList()> untranslated = {};
 };
 
 enum class StartChoice {

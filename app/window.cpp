@@ -16,6 +16,7 @@
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "app/sheet/sheet_printer.h"
+#include "app/text_fit.h"
 
 #include <QElapsedTimer>
 #include <QEvent>
@@ -245,6 +246,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
     if (options.units_given) {
         asked.units = static_cast<models::Units>(options.units);
     }
+    if (options.language) {
+        asked.language = QString::fromStdString(*options.language);
+    }
     models::SettingsModel settings(kept, std::move(asked), options.units);
     settings.set_desktop_dark(desktop_is_dark());
     DesktopWatch watch(settings);
@@ -346,13 +350,22 @@ int run_window(int& argc, char** argv, WindowOptions options)
                      [&] { window->setProperty("reducedMotion", settings.reducedMotion()); });
 
     qint64 first_frame = -1;
-    QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start] {
+    QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start, &options] {
         if (first_frame < 0) {
-            first_frame = since_start.elapsed();
+            first_frame = since_start.elapsed() + options.milliseconds_of_desktop;
         }
     });
     int status = 0;
     QStringList pages{QString::fromStdString(options.page)};
+    QStringList cut;
+    const auto look_at_texts = [&] {
+        window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
+        for (const QString& text : texts_that_do_not_fit(*window)) {
+            if (!cut.contains(text)) {
+                cut.append(text);
+            }
+        }
+    };
     const auto finish = [&] {
         if (options.picture) {
             const QImage shown = window->grabWindow();
@@ -364,6 +377,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
             }
         }
         if (options.self_test) {
+            look_at_texts();
             nlohmann::json answer;
             const std::lock_guard lock(messages().guard);
             answer["pages"] = nlohmann::json::array();
@@ -376,9 +390,18 @@ int run_window(int& argc, char** argv, WindowOptions options)
                     messages().warnings.append(error);
                 }
             }
+            if (options.untranslated) {
+                for (const QString& sentence : options.untranslated()) {
+                    messages().warnings.append(QStringLiteral("not translated, ") + sentence);
+                }
+            }
             answer["warnings"] = nlohmann::json::array();
             for (const QString& warning : messages().warnings) {
                 answer["warnings"].push_back(warning.toStdString());
+            }
+            answer["cut"] = nlohmann::json::array();
+            for (const QString& text : cut) {
+                answer["cut"].push_back(text.toStdString());
             }
             answer["first_frame_ms"] = first_frame;
             answer["memory_mb"] = resident_megabytes();
@@ -400,7 +423,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 for (const std::string& page : window_pages()) {
                     const QString next = QString::fromStdString(page);
                     if (!pages.contains(next)) {
-                        window->grabWindow(); // What is open is drawn in whole before it is left.
+                        look_at_texts();
                         window->setProperty("page", next);
                         pages.append(next);
                         return false;
@@ -408,7 +431,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 }
                 if (pages.contains(QStringLiteral("home")) && window->property("page").toString() == QLatin1String("home")) {
                     const int section = home.section();
-                    window->grabWindow();
+                    look_at_texts();
                     home.step(1);
                     if (home.section() != section) {
                         return false;
@@ -416,7 +439,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 }
                 // The page of a plant is one of its own; the first is as good as another.
                 if (plants.opened() == 0 && plants.count() > 0) {
-                    window->grabWindow();
+                    look_at_texts();
                     window->setProperty("page", QStringLiteral("plants"));
                     plants.openId(plants.facts().cards.front().id);
                     return false;

@@ -10,6 +10,8 @@
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
+#include <QStringList>
+
 #include <filesystem>
 #include <functional>
 #include <optional>
@@ -35,6 +37,9 @@ struct WindowOptions {
     models::ShownUnits units = models::Units::Metric; ///< Shared with what solves the year.
     bool units_given = false; ///< Asked for at the start, so that what was chosen before does not count.
     std::optional<std::filesystem::path> folder = {}; ///< The household's; nullopt where it lies in memory.
+    std::optional<std::string> language = {}; ///< Asked for at the start; one of models::kWindowLanguages, or models::kMirror.
+    std::function<QStringList()> untranslated = {}; ///< What has no translation so far; a self-test fails by it. May be empty.
+    qint64 milliseconds_of_desktop = 0; ///< That opening the desktop took before.
     bool keeps_settings = true; ///< Reads and keeps what the person chose; never in a self-test.
     std::string page = "year";          ///< One of window_pages: what is shown first.
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.

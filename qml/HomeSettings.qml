@@ -38,6 +38,16 @@ Column {
     }
     ChoiceChips {
         width: root.side
+        title: qsTr("Language")
+        part: "language"
+        choices: root.settings.languages
+        chosen: root.settings.language
+        note: root.settings.languageNote
+        standing: root.settings.languageFixed
+        onChoose: index => root.settings.language = index
+    }
+    ChoiceChips {
+        width: root.side
         title: qsTr("Light and dark")
         part: "theme"
         choices: [qsTr("As the desktop"), qsTr("Light"), qsTr("Dark"), qsTr("High contrast")]

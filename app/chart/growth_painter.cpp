@@ -19,7 +19,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("GrowthPainter", words);
+    return QCoreApplication::translate("lathhouse::chart", words);
 }
 
 void lozenge(QPainter& painter, QPointF middle, qreal reach, const QColor& colour)
@@ -31,6 +31,8 @@ void lozenge(QPainter& painter, QPointF middle, qreal reach, const QColor& colou
 }
 
 class GrowthPainter {
+    Q_DECLARE_TR_FUNCTIONS(GrowthPainter)
+
 public:
     GrowthPainter(QPainter& painter, const ChartInk& ink, const models::GrowthChartData& chart,
                   const models::YearWords& words, calendar::Date today, QRectF room)

@@ -17,7 +17,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("HomePainters", words);
+    return QCoreApplication::translate("lathhouse::chart", words);
 }
 
 QColor hand_colour(const ChartInk& ink, int hand)

@@ -2,6 +2,7 @@
 
 #include "app/chart/chart_label.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -17,6 +18,8 @@ constexpr int kSteps = 5;
 
 /// Lays the bar out and draws it.
 class SowingBarPainter {
+    Q_DECLARE_TR_FUNCTIONS(SowingBarPainter)
+
 public:
     SowingBarPainter(QPainter& painter, const ChartInk& ink, const models::SowingBar& bar,
                      const models::YearWords& words, QRectF room)
@@ -43,7 +46,6 @@ public:
     }
 
 private:
-    static QString tr(const char* words) { return models::SeedsModel::tr(words); }
     qreal x(calendar::Date date) const
     {
         const double days = std::max(1, calendar::days_between(bar_.from, bar_.to));

@@ -1,4 +1,3 @@
-#include "app/chart/painter_words.h"
 #include "app/chart/year_painter.h"
 #include "app/models/strip_words.h"
 

@@ -1,6 +1,5 @@
 #include "app/chart/year_painter.h"
 
-#include "app/chart/painter_words.h"
 #include "app/models/strip_words.h"
 
 #include <QFontMetricsF>

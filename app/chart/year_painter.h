@@ -5,6 +5,7 @@
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
+#include <QCoreApplication>
 #include <QRectF>
 
 #include <array>
@@ -32,6 +33,8 @@ struct YearFrame {
 
 /// Lays the year out and draws it with QPainter, for the window as for paper. Knows nothing of cursors.
 class YearPainter {
+    Q_DECLARE_TR_FUNCTIONS(YearPainter)
+
 public:
     YearPainter(const models::YearData& year, const models::YearWords& words, YearFrame frame);
 

@@ -118,6 +118,11 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     window_command.add_option("--page", window->page, "Page to show: round, year, plants, seeds, home, plant:ID, home:SECTION or start (default year)")->type_name("NAME");
     window_command.add_flag("--self-test", window->self_test,
                             "Loads every page on the demonstration household without a display");
+    // Read by whoever opens the window, before Qt is there; here it is only checked.
+    std::string language;
+    window_command.add_option("--language", language, "Language of the window: en, de, es; mirror shows its layout from right to left (default: the one chosen in it, else the desktop's)")
+        ->check(CLI::IsMember({"en", "de", "es", "mirror"}))
+        ->type_name("CODE");
     window_command.add_option("--picture", window->picture, "Saves what the page shows")
         ->type_name("FILE.png");
 

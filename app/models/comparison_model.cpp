@@ -1,6 +1,6 @@
 #include "app/models/comparison_model.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/plant_facts.h"
 #include "app/words/growing_words.h"
 

@@ -376,6 +376,12 @@ void HomeDataModel::say_about(Act act, QString words)
     say(std::move(words));
 }
 
+void HomeDataModel::say_stopped(Act act)
+{
+    say_about(act, act == Check ? tr("Stopped. Nothing was changed.")
+                                : tr("Stopped. Nothing was written, and nothing half done is left."));
+}
+
 void HomeDataModel::refuse(Act act, QString sentence)
 {
     file_is_there_ = false;
@@ -398,8 +404,7 @@ void HomeDataModel::long_work(Act act, std::function<Result<Value>(const Progres
                     if (made) {
                         done(*made);
                     } else if (way->stopped()) {
-                        say_about(act, act == Check ? tr("Stopped. Nothing was changed.")
-                                                    : tr("Stopped. Nothing was written, and nothing half done is left."));
+                        say_stopped(act);
                     } else {
                         fail_about(act, made.error());
                     }

@@ -125,6 +125,7 @@ private:
     void tick();
     void fail_about(Act act, const Error& error);
     void say_about(Act act, QString words);
+    void say_stopped(Act act);
     void refuse(Act act, QString sentence);
     /// Whether that may leave the folder; else asks.
     bool may_leave(Act act, std::function<void()> go_on);

@@ -1,8 +1,9 @@
 #include "app/models/home_facts.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
+#include "app/words/phrase.h"
 #include "app/words/place_words.h"
 #include "app/words/season_words.h"
 #include "core/climate/figures.h"
@@ -23,12 +24,9 @@ namespace {
 
 constexpr double kNinetyFifth = 1.6448536; // Of the standard normal distribution.
 
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("HomeFacts", words);
-}
-
 class Home {
+    Q_DECLARE_TR_FUNCTIONS(HomeFacts)
+
 public:
     Home(const plan::HouseholdFacts& facts, const TodayLook& look)
         : facts_(facts), climate_(facts.climate), look_(look), words_(look.words), units_(unit_system_of(look.words))
@@ -146,7 +144,7 @@ private:
                         lacking.append(text(plant->name));
                     }
                 }
-                const QString name = text(words::month_name(month));
+                const QString name = text(words::phrase(words::month_name(month)));
                 const QString moles = words_.decimal(level[month].moles(), 1);
                 const QString who = plants.empty()    ? QString{}
                                     : lacking.empty() ? tr("enough for all")

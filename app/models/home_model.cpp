@@ -2,6 +2,7 @@
 
 #include "app/models/tonight_model.h"
 #include "app/models/typed_number.h"
+#include "app/words/phrase.h"
 
 #include <algorithm>
 
@@ -192,7 +193,7 @@ bool HomeModel::logNight(const QString& low, int sky)
         },
         [this, reading, spot = offset()->name](const Result<bool>& kept) {
             if (!kept) {
-                fail("the night could not be kept: " + kept.error().message);
+                fail(words::phrase("the night could not be kept: %1", kept.error().message));
                 return;
             }
             say(tr("Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its "

@@ -2,6 +2,7 @@
 
 #include "app/models/plants_facts.h"
 #include "app/models/tonight_model.h"
+#include "app/words/table_words.h"
 #include "core/plan/cautions.h"
 
 #include <algorithm>
@@ -142,15 +143,15 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
         QStringList cautions;
         if (kind != nullptr) {
             if (!kind->hazards.empty()) {
-                rest = first_upper(text(kind->hazards)) + QLatin1Char('.');
+                rest = first_upper(text(words::table_text(kind->hazards))) + QLatin1Char('.');
             }
             for (const auto* caution : plan::cautions_for_plant(*kind)) {
-                cautions.append(text(caution->text));
+                cautions.append(text(words::table_text(caution->text)));
             }
         }
         if (cautions.isEmpty()) {
             for (const auto* caution : plan::cautions_for(plan::CautionTopic::ChildOrAnimal)) {
-                cautions.append(text(caution->text));
+                cautions.append(text(words::table_text(caution->text)));
             }
         }
         const QString whom = who.isEmpty() ? tr("whoever comes there") : listed(who);

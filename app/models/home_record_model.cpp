@@ -1,6 +1,7 @@
 #include "app/models/home_record_model.h"
 
-#include "core/base/parse.h"
+#include "app/models/typed_decimal.h"
+#include "app/words/phrase.h"
 #include "core/climate/record_check.h"
 #include "core/journal/household_store.h"
 
@@ -138,9 +139,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
     }
     std::optional<Metres> elevation;
     if (!height.trimmed().isEmpty()) {
-        QString number = height.trimmed();
-        number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
-        const auto typed = parse_number(number.toStdString());
+        const auto typed = typed_decimal(height);
         const double metres = typed ? *typed * (look_.words.units() == Units::Us ? kFoot : 1.0) : 0.0;
         if (!typed || !(metres >= kLowestPlace && metres <= kHighestPlace)) {
             fail_with(tr("“%1” is no height of a place; write it as %2.")
@@ -172,7 +171,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
                 return days.error();
             }
             if (!climate::summary_of(*days)) {
-                return Error{ErrorCode::Malformed, asked.file.string() + " has no night's low in it"};
+                return Error{ErrorCode::Malformed, words::phrase("%1 has no night's low in it", asked.file.string())};
             }
             const auto record = std::make_shared<const climate::OwnRecord>(
                 climate::OwnRecord{.name = asked.file.stem().string(),
@@ -186,7 +185,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
         },
         [this, insist](Result<Taken> taken) {
             if (!taken) {
-                fail(taken.error().message + ". Nothing was taken in");
+                fail(words::phrase("%1. Nothing was taken in", taken.error().message));
                 return;
             }
             if (taken->implausible && !insist) {

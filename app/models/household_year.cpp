@@ -2,6 +2,7 @@
 
 #include "app/models/household_strip.h"
 #include "app/words/credits.h"
+#include "app/words/phrase.h"
 #include "app/words/plan_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/plan/cold_chances.h"
@@ -120,14 +121,16 @@ std::string hazard_of(const home::Plant& plant)
     // The lozenge marks deadly plants alone; others have their hazards on their own page.
     const auto kind = plants::PlantReference::built_in().find(plant.kind);
     if (!kind) {
-        return plant.hazardous ? "keep out of reach of children and animals" : "";
+        return plant.hazardous ? words::phrase("keep out of reach of children and animals") : std::string{};
     }
     const bool people = (*kind)->to_people == plants::Toxicity::Deadly;
     const bool pets = (*kind)->to_pets == plants::Toxicity::Deadly;
     if (people && pets) {
-        return "deadly to people and animals if eaten";
+        return words::phrase("deadly to people and animals if eaten");
     }
-    return people ? "deadly to people if eaten" : pets ? "deadly to animals if eaten" : "";
+    return people ? words::phrase("deadly to people if eaten")
+           : pets ? words::phrase("deadly to animals if eaten")
+                  : std::string{};
 }
 
 /// Where a hand keeps it, in words; empty where nothing does.
@@ -135,17 +138,20 @@ std::string pinned_words(const home::Household& household, const home::Plant& pl
 {
     if (plant.pinned_spot) {
         const home::Spot* spot = household.spot(*plant.pinned_spot);
-        return spot == nullptr ? "" : "kept at " + spot->name + " always";
+        return spot == nullptr ? std::string{} : words::phrase("kept at %1 always", spot->name);
     }
-    std::string words;
+    std::string stays;
     for (const home::Pin& pin : household.pins) {
         const home::Spot* spot = pin.plant == plant.id ? household.spot(pin.spot) : nullptr;
         if (spot != nullptr) {
-            words += (words.empty() ? "kept at " : ", at ") + spot->name + " " + words::day(pin.from) +
-                     (pin.to == pin.from ? "" : " to " + words::day(pin.to));
+            const auto when = pin.to == pin.from
+                                  ? words::day(pin.from)
+                                  : words::phrase("%1 to %2", words::day(pin.from), words::day(pin.to));
+            stays = stays.empty() ? words::phrase("kept at %1 %2", spot->name, when)
+                                  : words::phrase("%1, at %2 %3", stays, spot->name, when);
         }
     }
-    return words;
+    return stays;
 }
 
 HarmCurve harm_curve(const YearData& year, const plan::ColdChances& chances, const plants::ColdLines& lines,

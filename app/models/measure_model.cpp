@@ -1,7 +1,8 @@
 #include "app/models/measure_model.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/tonight_model.h"
+#include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
 #include "core/photo/greenness.h"
 #include "core/photo/leaf_colour.h"
@@ -24,17 +25,9 @@ constexpr double kRepeatability = 2.77; ///< As photo::PhotoLength::real_change.
 constexpr double kCentimetresOfAnInch = 2.54;
 constexpr double kPoorSeparation = 0.7; ///< As the command line: below it green and the rest hardly part.
 
-std::optional<double> number_typed(QString typed)
+std::optional<double> number_typed(const QString& typed)
 {
-    typed = typed.trimmed();
-    for (const char* unit : {"cm", "in", "%"}) {
-        if (typed.endsWith(QLatin1String(unit), Qt::CaseInsensitive)) {
-            typed.chop(static_cast<qsizetype>(qstrlen(unit)));
-        }
-    }
-    bool is_number = false;
-    const double value = QLocale::c().toDouble(typed.trimmed().replace(QLatin1Char(','), QLatin1Char('.')), &is_number);
-    return is_number && std::isfinite(value) ? std::optional{value} : std::nullopt;
+    return typed_decimal(typed, {"cm", "in", "%"});
 }
 
 struct SeenGreen {

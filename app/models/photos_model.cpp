@@ -1,6 +1,6 @@
 #include "app/models/photos_model.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/tonight_model.h"
 #include "app/words/measurement_words.h"
 #include "app/words/photo_words.h"

@@ -1,6 +1,6 @@
 #include "app/models/place_form.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/place_words.h"
 #include "app/words/words.h"
@@ -21,7 +21,7 @@ constexpr std::size_t kTownsShown = 6;
 constexpr double kFeetPerMetre = 1.0 / 0.3048;
 constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
 constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
-constexpr double kHighestPlace = 9000.0;
+constexpr double kHighestTyped = 9000.0;
 
 enum class Side { Latitude, Longitude };
 
@@ -355,7 +355,7 @@ void PlaceForm::setHeight(const QString& height)
         const auto metres = typed_height();
         if (!metres) {
             height_trouble_ = tr("“%1” is not a number; write the height as 170, or leave it empty.").arg(height.trimmed());
-        } else if (!(metres->metres() >= kLowest && metres->metres() <= kHighestPlace)) {
+        } else if (!(metres->metres() >= kLowest && metres->metres() <= kHighestTyped)) {
             height_trouble_ = tr("No place on land is %1 %2 high; heights lie within −500 and 9000 m.").arg(height.trimmed(), heightUnit());
         }
     }

@@ -1,6 +1,6 @@
 #include "app/models/place_gives.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
 #include "app/words/words.h"
@@ -20,11 +20,6 @@ namespace {
 constexpr int kDaysOfYear = 365;
 constexpr int kStep = 5; // Days between two points of the picture.
 
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("PlaceGives", words);
-}
-
 std::optional<calendar::DayOfYear> date_at(const climate::EndDates& end, double percent)
 {
     const auto found = end.dates.find(percent);
@@ -32,6 +27,8 @@ std::optional<calendar::DayOfYear> date_at(const climate::EndDates& end, double 
 }
 
 class Gives {
+    Q_DECLARE_TR_FUNCTIONS(PlaceGives)
+
 public:
     Gives(const climate::PlaceClimate& climate, const YearWords& words, calendar::Date today)
         : climate_(climate), words_(words), today_(today), nights_(climate::PlaceNights::of(climate)),

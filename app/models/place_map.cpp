@@ -1,6 +1,6 @@
 #include "app/models/place_map.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
 
@@ -17,7 +17,7 @@ constexpr double kMile = 1609.344;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("HomeFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 /// Loaded once; the map keeps pointers into it only while it is made.

@@ -1,10 +1,11 @@
 #include "app/models/plant_facts.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/growing_words.h"
 #include "app/words/growth_verdict_words.h"
 #include "app/words/kind_words.h"
 #include "app/words/measurement_words.h"
+#include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/home/spot_climate.h"
 
@@ -22,7 +23,7 @@ constexpr double kCentimetresInAnInch = 2.54;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("PlantFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 /// "pest found": what happened, for people.
@@ -35,7 +36,7 @@ QString event_words(const home::Event& event, const home::Household& household)
         return spot != nullptr ? tr("moved to %1").arg(text(spot->name)) : tr("moved");
     case EventKind::PestFound:
         return tr("%1 found").arg(event.detail("pest").empty() ? tr("pests")
-                                                               : text(std::string{event.detail("pest")}));
+                                                               : text(words::table_text(std::string{event.detail("pest")})));
     case EventKind::Inspected:
         return event.detail("found").empty() || event.detail("found") == "nothing"
                    ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")
@@ -61,8 +62,9 @@ QString event_words(const home::Event& event, const home::Household& household)
         return event.detail("with").empty() ? tr("treated")
                                             : tr("treated with %1").arg(text(std::string{event.detail("with")}));
     default: {
-        QString words = text(std::string{home::to_string(event.kind)});
-        return words.replace(QLatin1Char('_'), QLatin1Char(' '));
+        std::string kind{home::to_string(event.kind)};
+        std::ranges::replace(kind, '_', ' ');
+        return text(words::table_text(kind));
     }
     }
 }
@@ -74,6 +76,8 @@ bool is_task_mark(home::EventKind kind)
 }
 
 class FactMaker {
+    Q_DECLARE_TR_FUNCTIONS(PlantFacts)
+
 public:
     FactMaker(const PlantsGround& ground, const home::Plant& plant, const TodayLook& look)
         : ground_(ground), facts_(ground.book.facts), household_(ground.household), plant_(plant),
@@ -344,13 +348,13 @@ private:
         shown_.verdict_word = tr(kWords[shown_.verdict]);
         if (growth.event) {
             const auto judged = std::ranges::find(chart.events, growth.event->date, &GrowthChartData::Mark::date);
-            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(growth.event->what);
+            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(words::table_text(growth.event->what));
             shown_.verdict_after = tr("after %1, %2").arg(what, words_.date_with_year(growth.event->date));
         }
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
         QStringList lines = all.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
         // The last of them are told apart from the rest: the readings it rests on, and the date.
-        const auto counted = std::ranges::find_if(lines, [](const QString& line) { return line.startsWith(QLatin1String("By ")); });
+        const auto counted = std::ranges::find_if(lines, [&recovery](const QString& line) { return line == text(words::growth_readings(recovery)); });
         lines.erase(counted, lines.end());
         shown_.verdict_note = tr("From %1 readings before and %2 after it.")
                                   .arg(recovery.readings_before)
@@ -407,7 +411,7 @@ private:
         const QString short_words = hazard_in_short(plant_, kind_);
         if (!short_words.isEmpty()) {
             const QString rest = kind_ != nullptr && !kind_->hazards.empty()
-                                     ? upper_first(text(kind_->hazards)) + QLatin1Char('.')
+                                     ? upper_first(text(words::table_text(kind_->hazards))) + QLatin1Char('.')
                                      : QString{};
             shown_.hazards.push_back(
                 {upper_first(short_words) + QLatin1Char('.'),
@@ -430,7 +434,7 @@ private:
             return;
         }
         shown_.notes.append(tr("Cold lines: %1 (%2 confidence).")
-                                .arg(text(words::rests_on(kind_->cold_evidence)), text(kind_->confidence)));
+                                .arg(text(words::rests_on(kind_->cold_evidence)), text(words::table_text(kind_->confidence))));
         QStringList titles;
         for (const auto key : split(kind_->sources, ';')) {
             if (const auto* source = plants::PlantReference::built_in().source(trimmed(key))) {
@@ -441,7 +445,7 @@ private:
             shown_.notes.append(tr("Sources: %1.").arg(titles.join(QStringLiteral("; "))));
         }
         if (!kind_->note.empty()) {
-            shown_.notes.append(text(kind_->note));
+            shown_.notes.append(text(words::table_text(kind_->note)));
         }
     }
 

@@ -1,6 +1,6 @@
 #include "app/models/plant_lists.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 
 #include <algorithm>
 

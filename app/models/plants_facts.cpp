@@ -1,5 +1,6 @@
 #include "app/models/plants_facts.h"
 
+#include "app/words/table_words.h"
 #include "app/words/words.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/plant_growth.h"
@@ -19,7 +20,7 @@ constexpr int kClays = 4;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("PlantsFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 std::string lower(std::string_view words)
@@ -86,6 +87,8 @@ QString ladder_words(const plan::Ladder& ladder, calendar::Date today)
 }
 
 class CardMaker {
+    Q_DECLARE_TR_FUNCTIONS(PlantsFacts)
+
 public:
     CardMaker(const PlantsGround& ground, const TodayLook& look) : ground_(ground), look_(look), today_(look.today)
     {
@@ -143,6 +146,9 @@ public:
         card.outdoors = spot != nullptr && home::is_outdoors(spot->kind);
         if (kind != nullptr) {
             for (const auto& name : kind->common_names) {
+                card.find += ' ' + lower(name);
+            }
+            for (const auto& name : words::foreign_names(kind->botanical_name)) {
                 card.find += ' ' + lower(name);
             }
             const auto harms = [](plants::Toxicity of) {

@@ -1,6 +1,7 @@
 #include "app/models/plants_form.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/words/table_words.h"
 #include "core/geodesy/place_name.h"
 #include "core/home/new_plant.h"
 
@@ -23,7 +24,7 @@ QString botanical(const plants::PlantKind& kind)
 
 QString common(const plants::PlantKind& kind)
 {
-    return text(kind.common_names.front());
+    return text(words::common_name(kind.botanical_name, kind.common_names.front()));
 }
 
 /// How well a name answers: 0 begins with what was typed, 1 a word within does, 2 it stands anywhere; 3 not at all.
@@ -44,6 +45,9 @@ int rank(const plants::PlantKind& kind, const std::string& wanted)
 {
     int best = rank(kind.botanical_name, wanted);
     for (const auto& name : kind.common_names) {
+        best = std::min(best, rank(name, wanted));
+    }
+    for (const auto& name : words::foreign_names(kind.botanical_name)) {
         best = std::min(best, rank(name, wanted));
     }
     return best;

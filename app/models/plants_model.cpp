@@ -1,14 +1,14 @@
 #include "app/models/plants_model.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
+#include "app/words/phrase.h"
 
 #include <QUrl>
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 #include <tuple>
 
@@ -33,15 +33,9 @@ bool in_inches(home::MeasurementKind kind, const YearWords& words)
 }
 
 /// Takes a decimal point or comma, and a unit behind the number.
-std::optional<double> typed_number(QString typed)
+std::optional<double> typed_number(const QString& typed)
 {
-    typed = typed.trimmed();
-    for (const char* unit : {"cm", "in", "%", "ppm"}) {
-        if (typed.endsWith(QLatin1String(unit), Qt::CaseInsensitive)) {
-            typed.chop(static_cast<qsizetype>(qstrlen(unit)));
-        }
-    }
-    return typed_decimal(typed);
+    return typed_decimal(typed, {"cm", "in", "%", "ppm"});
 }
 
 QString unit_words(home::MeasurementKind kind, const YearWords& words)
@@ -606,7 +600,7 @@ bool PlantsModel::write(PlantEntries entries, QString said)
                            of.entries.photos == entries.photos;
                 });
                 say({});
-                fail("this was not kept: " + kept.error().message);
+                fail(words::phrase("this was not kept: %1", kept.error().message));
             }
             read_if_last();
         });

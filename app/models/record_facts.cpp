@@ -1,6 +1,6 @@
 #include "app/models/record_facts.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/words.h"
 #include "core/climate/record_check.h"
 #include "core/geodesy/geodesic.h"
@@ -18,7 +18,7 @@ using climate::DoubtKind;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("RecordFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 QString doubt_in_words(DoubtKind kind, const YearWords& words)
@@ -39,6 +39,8 @@ QString doubt_in_words(DoubtKind kind, const YearWords& words)
 }
 
 class Record {
+    Q_DECLARE_TR_FUNCTIONS(RecordFacts)
+
 public:
     Record(const home::Household& household, const ShippedClimate& shipped, const YearWords& words)
         : household_(household), record_(*household.own_record), shipped_(shipped), words_(words),

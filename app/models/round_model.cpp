@@ -1,7 +1,8 @@
 #include "app/models/round_model.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/tonight_model.h"
+#include "app/words/phrase.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 
@@ -72,12 +73,12 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
     case OrderRole:
         return index.row() + 1;
     case ClassWordRole:
-        return text(std::string{words::round_class(row.task.state)});
+        return text(words::round_class(row.task.state));
     case ClassStateRole:
         return static_cast<int>(row.task.state);
     case HeadingRole:
         return starts_class(static_cast<std::size_t>(index.row()))
-                   ? upper_first(text(std::string{words::round_class(row.task.state)}))
+                   ? upper_first(text(words::round_class(row.task.state)))
                    : QString{};
     case HeadingNoteRole:
         return starts_class(static_cast<std::size_t>(index.row())) ? heading_note(row.task.state) : QString{};
@@ -387,7 +388,7 @@ void RoundModel::write(int row, home::Event event, QString said, bool ticks)
             std::erase_if(written_, [&](const Written& of) { return of.key == key; });
             mark(key, false);
             say({});
-            fail("this could not be written, so it counts as not done: " + written.error().message);
+            fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
         });
 }
 
@@ -411,7 +412,7 @@ void RoundModel::postpone(int row, int days)
         return;
     }
     if (days < 1 || days > kLongestPostponement) {
-        fail("a task can be put off by 1 to " + std::to_string(kLongestPostponement) + " days");
+        fail(words::phrase("a task can be put off by 1 to %1 days", std::to_string(kLongestPostponement)));
         return;
     }
     const auto& task = at(row).task;

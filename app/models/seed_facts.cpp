@@ -1,8 +1,9 @@
 #include "app/models/seed_facts.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
+#include "app/words/table_words.h"
 #include "core/home/seed_lot.h"
 #include "core/plan/tray_progress.h"
 #include "core/plants/seed_kind.h"
@@ -17,7 +18,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("SeedFacts", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 QString percent(const YearWords& words, double share)
@@ -158,11 +159,13 @@ SheetRows::Row row_of(const Lot& lot, const SeedGround& ground, const TodayLook&
 }
 
 class Sheet {
+    Q_DECLARE_TR_FUNCTIONS(SeedFacts)
+
 public:
     Sheet(const SeedGround& ground, const plan::SowingPlan& plan, const TodayLook& look)
         : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(unit_system_of(look.words))
     {
-        sheet_.name = text(kind_.name());
+        sheet_.name = text(words::table_text(kind_.name()));
         sheet_.botanical = text(kind_.botanical_name);
     }
 
@@ -345,7 +348,7 @@ private:
         }
         sheet_.sources = tr("Depth, spacing and days to readiness are common practice without a source. Confidence of the row: "
                             "%1. ")
-                             .arg(text(kind_.confidence)) +
+                             .arg(text(words::table_text(kind_.confidence))) +
                          text(words::sources_line(words::source_keys(kind_.sources))).trimmed();
     }
 

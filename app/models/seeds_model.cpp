@@ -1,6 +1,7 @@
 #include "app/models/seeds_model.h"
 
 #include "app/models/tonight_model.h"
+#include "app/words/phrase.h"
 
 #include <algorithm>
 
@@ -223,7 +224,7 @@ void SeedsModel::write(const home::TrayCount& count, int tray_row)
                     written_.erase(there);
                 }
                 say({});
-                fail("the count was not kept: " + kept.error().message);
+                fail(words::phrase("the count was not kept: %1", kept.error().message));
             }
             read_if_last();
         });

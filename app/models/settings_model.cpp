@@ -1,5 +1,7 @@
 #include "app/models/settings_model.h"
 
+#include "app/models/window_language.h"
+
 #include "app/words/growing_words.h"
 #include "core/units/volume.h"
 
@@ -25,6 +27,7 @@ SettingsModel::SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings a
                              QObject* parent)
     : QObject(parent), kept_(std::move(kept)), asked_(std::move(asked)), units_(std::move(units)),
       words_(units_, locale), locale_(std::move(locale)), theme_(place_of_theme(kept_->value("theme").toString())),
+      language_(place_of_language(kept_->value("language").toString()).value_or(-1) + 1), spoken_(language_),
       text_percent_(kept_->number("text_percent", kSmallestText, kLargestText).value_or(kUsualText)),
       reduced_motion_(kept_->is("reduced_motion"))
 {
@@ -124,9 +127,40 @@ QString SettingsModel::unitsExample() const
 QString SettingsModel::dates() const
 {
     const calendar::Date day{2026, 5, 30};
-    return tr("Dates as %1, numbers as %2, weeks from %3; this is your desktop’s choice of language and region (%4), "
-              "and changes with it at the next start.")
+    return tr("Dates as %1, numbers as %2, weeks from %3: as is usual in the language and the desktop’s region (%4). A "
+              "change of either is in force at the next start.")
         .arg(words_.short_date(day), words_.decimal(1.5, 1), locale_.dayName(locale_.firstDayOfWeek()), locale_.name());
+}
+
+QStringList SettingsModel::languages() const
+{
+    QStringList names{tr("As the desktop")};
+    for (const WindowLanguage& language : kWindowLanguages) {
+        names.append(QString::fromUtf16(language.own_name));
+    }
+    return names;
+}
+
+void SettingsModel::setLanguage(int language)
+{
+    if (language < 0 || language > static_cast<int>(kWindowLanguages.size()) || language == language_) {
+        return;
+    }
+    language_ = language;
+    keep("language", language == 0 ? QStringLiteral("desktop")
+                                   : QString::fromLatin1(kWindowLanguages[static_cast<std::size_t>(language - 1)].code));
+    emit languageChanged();
+}
+
+QString SettingsModel::languageNote() const
+{
+    return language_ == spoken_ ? QString{} : tr("The window speaks it from the next start on.");
+}
+
+QString SettingsModel::languageFixed() const
+{
+    return asked_.language ? tr("Opened with --language; what is chosen here is in force at the next start without it.")
+                           : QString{};
 }
 
 void SettingsModel::set_desktop_dark(bool dark)

@@ -18,6 +18,7 @@ struct AskedSettings {
     std::optional<int> text_percent;   ///< LATHHOUSE_TEXT.
     std::optional<bool> reduced_motion; ///< LATHHOUSE_MOTION.
     std::optional<Units> units;        ///< --units on the command line.
+    std::optional<QString> language = {};   ///< --language on the command line.
 };
 
 /// How the window looks and in which units it speaks: chosen here, kept for the person, in force at once.
@@ -40,8 +41,13 @@ class SettingsModel : public QObject {
     Q_PROPERTY(QString unitsFixed READ unitsFixed CONSTANT)
     Q_PROPERTY(QString unitsExample READ unitsExample NOTIFY unitsChanged)
     Q_PROPERTY(QString dates READ dates CONSTANT)
-    /// Names of the languages that are there, where there is more than one.
+    /// As the desktop, then each language by its own name.
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
+    /// Place among `languages`. In force from the next start on: half of what is open would stay in the old one.
+    Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY languageChanged)
+    /// That it is not in force yet; empty where it is.
+    Q_PROPERTY(QString languageNote READ languageNote NOTIFY languageChanged)
+    Q_PROPERTY(QString languageFixed READ languageFixed CONSTANT)
     /// What could not be kept; empty where all is.
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
     /// Where it is kept.
@@ -71,7 +77,11 @@ public:
     QString unitsFixed() const;
     QString unitsExample() const;
     QString dates() const;
-    QStringList languages() const { return {}; }
+    QStringList languages() const;
+    int language() const { return language_; }
+    void setLanguage(int language); ///< Ignored where there is none of that number.
+    QString languageNote() const;
+    QString languageFixed() const;
     QString trouble() const { return trouble_; }
     QString place() const { return kept_->file(); }
 
@@ -84,6 +94,7 @@ signals:
     void motionChanged();
     /// All that was said in the units before is to be said anew.
     void unitsChanged();
+    void languageChanged();
     void troubleChanged();
 
 private:
@@ -95,6 +106,8 @@ private:
     YearWords words_;
     QLocale locale_;
     int theme_ = 0;
+    int language_ = 0;
+    int spoken_ = 0; ///< What was chosen when the window was opened.
     int text_percent_ = kUsualText;
     bool reduced_motion_ = false;
     bool desktop_dark_ = false;

@@ -1,6 +1,6 @@
 #include "app/models/strip_words.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/words.h"
 
 #include <QCoreApplication>
@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("YearStrip", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 /// A line without a decimal that says nothing: "12 °C".

@@ -1,6 +1,6 @@
 #include "app/models/tonight_facts.h"
 
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/words/round_words.h"
 #include "app/words/tonight_words.h"
 #include "core/home/learned_offset.h"
@@ -20,11 +20,6 @@ namespace {
 constexpr int kWeek = 7;
 constexpr std::size_t kMostMarks = 4;
 constexpr std::size_t kMostOfWeek = 12;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("TonightFacts", words);
-}
 
 bool stands_outdoors(const plan::PlantNight& of)
 {
@@ -68,6 +63,8 @@ const home::Spot* spot_of_tonight(const home::Household& household)
 }
 
 class Tonight {
+    Q_DECLARE_TR_FUNCTIONS(TonightFacts)
+
 public:
     Tonight(const plan::HouseholdFacts& facts, const TodayLook& look)
         : facts_(facts), look_(look), words_(look.words), season_(facts.climate.nights()),

@@ -1,6 +1,7 @@
 #include "app/models/tonight_model.h"
 
 #include "app/models/typed_number.h"
+#include "app/words/phrase.h"
 
 #include <chrono>
 
@@ -79,7 +80,7 @@ bool TonightModel::keepForecast(const QString& low, int sky)
         },
         [this, forecast](const Result<bool>& kept) {
             if (!kept) {
-                fail("the forecast could not be kept: " + kept.error().message);
+                fail(words::phrase("the forecast could not be kept: %1", kept.error().message));
                 return;
             }
             say(tr("Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later "

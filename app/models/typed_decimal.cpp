@@ -4,12 +4,18 @@
 
 namespace lathhouse::models {
 
-std::optional<double> typed_decimal(const QString& typed)
+std::optional<double> typed_decimal(const QString& typed, std::initializer_list<const char*> units)
 {
     QString number = typed.trimmed();
+    for (const char* unit : units) {
+        if (number.endsWith(QLatin1String(unit), Qt::CaseInsensitive)) {
+            number.chop(static_cast<qsizetype>(qstrlen(unit)));
+            break;
+        }
+    }
     number.remove(QChar(0x202F));
     number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
-    return parse_number(number.toStdString());
+    return parse_number(number.trimmed().toStdString());
 }
 
 } // namespace lathhouse::models

@@ -2,11 +2,15 @@
 
 #include <QString>
 
+#include <initializer_list>
 #include <optional>
 
 namespace lathhouse::models {
 
-/// A number as people type it: decimal point or comma, a plain or true minus; nullopt where it is none.
-std::optional<double> typed_decimal(const QString& typed);
+/// A number as people type it: decimal point or comma in every language, a plain or true minus; nullopt where it is
+/// none. Every number that is typed into the window is read here.
+///
+/// units: what may stand behind it, without case.
+std::optional<double> typed_decimal(const QString& typed, std::initializer_list<const char*> units = {});
 
 } // namespace lathhouse::models

@@ -1,11 +1,10 @@
 #include "app/models/typed_number.h"
 
-#include "core/base/parse.h"
+#include "app/models/typed_decimal.h"
 #include "core/home/thermometer.h"
 
 #include <QCoreApplication>
 
-#include <cmath>
 
 namespace lathhouse::models {
 
@@ -16,7 +15,7 @@ constexpr double kWarmestNight = 45.0;
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("TypedTemperature", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 } // namespace
@@ -30,12 +29,11 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
         number.chop(1);
     }
     number.remove(QChar(0xB0)).remove(QChar(0x202F));
-    number.replace(QChar(0x2212), QLatin1Char('-')).replace(QLatin1Char(','), QLatin1Char('.'));
     if (number.trimmed().isEmpty()) {
         return {std::nullopt, tr("A number is missing: the lowest temperature, such as %1.")
                                   .arg(words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};
     }
-    const auto degrees = parse_number(number.toStdString());
+    const auto degrees = typed_decimal(number);
     if (!degrees) {
         return {std::nullopt, tr("“%1” is not a number; write it as %2.")
                                   .arg(typed.trimmed(), words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};

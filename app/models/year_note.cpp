@@ -11,7 +11,7 @@ namespace {
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("YearModel", words);
+    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 } // namespace

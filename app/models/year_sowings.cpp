@@ -1,5 +1,6 @@
 #include "app/models/year_sowings.h"
 
+#include "app/words/phrase.h"
 #include "app/words/words.h"
 #include "core/plan/sowing.h"
 
@@ -16,13 +17,13 @@ std::string ready_words(const plants::SeedKind& kind)
 {
     switch (kind.ready_what) {
     case plants::ReadyWhat::Flower:
-        return "first flower";
+        return words::phrase("first flower");
     case plants::ReadyWhat::Leaves:
-        return "full leaf";
+        return words::phrase("full leaf");
     case plants::ReadyWhat::Harvest:
         break;
     }
-    return "first ripe";
+    return words::phrase("first ripe");
 }
 
 std::optional<YearSowing> sowing_of(const std::string& name, const plants::SeedKind& kind,
@@ -40,23 +41,24 @@ std::optional<YearSowing> sowing_of(const std::string& name, const plants::SeedK
     if (sowing.sow >= kDaysOfTheYear) {
         return std::nullopt;
     }
-    sowing.sentence = name + ". Sow " + (sowing.indoors ? "indoors " : "outdoors ") + words::day(sow->from) + ".";
+    sowing.sentence = sowing.indoors ? words::phrase("%1. Sow indoors %2.", name, words::day(sow->from))
+                                     : words::phrase("%1. Sow outdoors %2.", name, words::day(sow->from));
     if (const auto& up = sowing.indoors ? season.emerge_indoors : season.emerge_outdoors) {
         sowing.up = span(up->dates);
-        sowing.sentence += " Comes up " + words::day(up->dates.from) + " to " + words::day(up->dates.to) + ".";
+        sowing.sentence += " " + words::phrase("Comes up %1 to %2.", words::day(up->dates.from), words::day(up->dates.to));
     }
     if (sowing.indoors && season.plant_out) {
         sowing.out = day(season.plant_out->from);
         if (season.hardening_from) {
             sowing.harden = day(*season.hardening_from);
         }
-        sowing.end_words = "out " + words::day(season.plant_out->from);
-        sowing.sentence += " Plant out from " + words::day(season.plant_out->from) + ".";
+        sowing.end_words = words::phrase("out %1", words::day(season.plant_out->from));
+        sowing.sentence += " " + words::phrase("Plant out from %1.", words::day(season.plant_out->from));
     }
     if (const auto& ready = season.ready && sowing.indoors ? season.ready : season.ready_outdoors) {
         sowing.ready = span(*ready);
         sowing.end_words = ready_words(kind) + " " + words::day(ready->from);
-        sowing.sentence += " " + ready_words(kind) + " from " + words::day(ready->from) + ".";
+        sowing.sentence += " " + words::phrase("%1 from %2.", ready_words(kind), words::day(ready->from));
     }
     return sowing;
 }

@@ -22,7 +22,49 @@ QString with_true_minus(QString number)
 
 QString tr(const char* words)
 {
-    return QCoreApplication::translate("YearWords", words);
+    return QCoreApplication::translate("lathhouse::models", words);
+}
+
+// How a date is written: letters of Qt's formats, other letters in single quotes.
+QString short_form(bool day_first)
+{
+    return day_first ? tr("ddd d MMM") : tr("ddd MMM d");
+}
+QString day_form(bool day_first)
+{
+    return day_first ? tr("d MMM") : tr("MMM d");
+}
+QString long_day_form(bool day_first)
+{
+    return day_first ? tr("d MMMM") : tr("MMMM d");
+}
+QString long_form(bool day_first)
+{
+    return day_first ? tr("dddd d MMMM") : tr("dddd MMMM d");
+}
+QString long_form_with_year(bool day_first)
+{
+    return day_first ? tr("dddd d MMMM yyyy") : tr("dddd MMMM d, yyyy");
+}
+QString form_with_year(bool day_first)
+{
+    return day_first ? tr("d MMMM yyyy") : tr("MMMM d, yyyy");
+}
+
+QString day_length_words(int minutes)
+{
+    if (minutes <= 0) {
+        return tr("sun does not rise");
+    }
+    if (minutes >= 24 * 60) {
+        return tr("sun does not set");
+    }
+    return tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString under_one_in_a_thousand()
+{
+    return tr("< 1 in 1000");
 }
 
 } // namespace
@@ -45,27 +87,27 @@ bool YearWords::day_first() const
 
 QString YearWords::short_date(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "ddd d MMM" : "ddd MMM d");
+    return locale_.toString(to_qdate(date), short_form(day_first()));
 }
 QString YearWords::day_and_month(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "d MMM" : "MMM d");
+    return locale_.toString(to_qdate(date), day_form(day_first()));
 }
 QString YearWords::day_and_long_month(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "d MMMM" : "MMMM d");
+    return locale_.toString(to_qdate(date), long_day_form(day_first()));
 }
 QString YearWords::long_date(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "dddd d MMMM" : "dddd MMMM d");
+    return locale_.toString(to_qdate(date), long_form(day_first()));
 }
 QString YearWords::long_date_with_year(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "dddd d MMMM yyyy" : "dddd MMMM d, yyyy");
+    return locale_.toString(to_qdate(date), long_form_with_year(day_first()));
 }
 QString YearWords::date_with_year(calendar::Date date) const
 {
-    return locale_.toString(to_qdate(date), day_first() ? "d MMMM yyyy" : "MMMM d, yyyy");
+    return locale_.toString(to_qdate(date), form_with_year(day_first()));
 }
 QString YearWords::month(calendar::Date date) const
 {
@@ -110,13 +152,7 @@ QString YearWords::whole(int number) const
 
 QString YearWords::day_length(int minutes) const
 {
-    if (minutes <= 0) {
-        return tr("sun does not rise");
-    }
-    if (minutes >= 24 * 60) {
-        return tr("sun does not set");
-    }
-    return tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return day_length_words(minutes);
 }
 
 QString YearWords::clock(int minutes) const
@@ -131,7 +167,7 @@ QString YearWords::chance(Probability chance)
 
 QString YearWords::chance_in_table(Probability chance)
 {
-    return chance.fraction() < 0.001 ? tr("< 1 in 1000") : text(words::chance(chance));
+    return chance.fraction() < 0.001 ? under_one_in_a_thousand() : text(words::chance(chance));
 }
 
 } // namespace lathhouse::models

@@ -17,6 +17,16 @@ namespace {
 constexpr double kLongEdge = 1280.0;
 constexpr double kMillimetresOfA4 = 297.0;
 
+QString tr(const char* words)
+{
+    return sheet_words(words);
+}
+
+QString number_of_sheet(int number, int count)
+{
+    return tr("Sheet %1 of %2").arg(number).arg(count);
+}
+
 QPageSize paper_of(Paper paper)
 {
     return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
@@ -79,7 +89,7 @@ Result<std::string> Pages::pdf(const QString& title, const QString& printed, cal
         painter.setPen(chart::print_ink().ink2);
         const qreal line = page.height() - kFootLine;
         painter.drawText(QPointF(kMargin, line), printed);
-        const QString number = sheet_words("Sheet %1 of %2").arg(place + 1).arg(count());
+        const QString number = number_of_sheet(place + 1, count());
         painter.drawText(QPointF(page.width() - kMargin - text_width(foot, number), line), number);
         painter.restore();
     }

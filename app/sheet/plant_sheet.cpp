@@ -6,6 +6,7 @@
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
 
+#include <QCoreApplication>
 #include <QImage>
 #include <QPainter>
 #include <QUrl>
@@ -43,6 +44,8 @@ void draw_picture(QPainter& painter, const chart::ChartInk& ink, const QImage& p
 }
 
 class PlantSheet {
+    Q_DECLARE_TR_FUNCTIONS(PlantSheet)
+
 public:
     PlantSheet(const models::PlantFacts& facts, const models::TodayLook& look, Flow& flow)
         : facts_(facts), look_(look), flow_(flow), wide_(flow.width()), ink_(chart::print_ink())

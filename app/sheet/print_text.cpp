@@ -20,7 +20,7 @@ constexpr qreal kEndless = 1e5;
 
 QString sheet_words(const char* words)
 {
-    return QCoreApplication::translate("Sheet", words);
+    return QCoreApplication::translate("lathhouse::sheet", words);
 }
 
 QFont text_font(int size)

@@ -2,7 +2,7 @@
 
 #include "app/chart/print_ink.h"
 #include "app/models/household_year.h"
-#include "app/models/phrase.h"
+#include "app/models/word_form.h"
 #include "app/models/plants_facts.h"
 #include "app/sheet/flow.h"
 #include "app/sheet/print_marks.h"
@@ -10,6 +10,7 @@
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -43,6 +44,8 @@ constexpr qreal kPad = 5.0;
 
 /// Blocks of one round after another. They are drawn when this is gone, so that they hold what they need.
 class RoundSheet {
+    Q_DECLARE_TR_FUNCTIONS(RoundSheet)
+
 public:
     RoundSheet(const RoundSheetFacts& facts, const models::YearWords& words, Flow& flow)
         : facts_(facts), words_(words), flow_(flow), ink_(chart::print_ink())
@@ -102,7 +105,7 @@ private:
     void add_class(plan::PestState state)
     {
         const int laths = static_cast<int>(state) + 1;
-        const QString name = with_capital(text(std::string{words::round_class(state)}));
+        const QString name = with_capital(text(words::round_class(state)));
         flow_.add_heading(30.0, [laths, name, ink = ink_](QPainter& painter, QPointF at) {
             draw_laths(painter, laths, {at.x() + 1.0, at.y() + 24.0});
             write_line(painter, title_font(17), ink.ink, {at.x() + kPlantAt, at.y() + 23.0}, name);

@@ -5,6 +5,7 @@
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -34,6 +35,8 @@ constexpr qreal kValueWidth = 160.0;
 constexpr qreal kColumnGap = 12.0;
 
 class SeedSheet {
+    Q_DECLARE_TR_FUNCTIONS(SeedSheet)
+
 public:
     SeedSheet(const SeedSheetFacts& facts, Flow& flow)
         : facts_(facts), flow_(flow), wide_(flow.width()), ink_(chart::print_ink())

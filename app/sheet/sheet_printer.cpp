@@ -1,7 +1,6 @@
 #include "app/sheet/sheet_printer.h"
 
 #include "app/sheet/print_sheet.h"
-#include "app/sheet/print_text.h"
 #include "core/base/csv.h"
 
 #include <QDir>
@@ -13,11 +12,6 @@
 namespace lathhouse::sheet {
 
 namespace {
-
-QString words_for(const char* words)
-{
-    return sheet_words(words);
-}
 
 /// What a file may be called everywhere: letters and figures, the rest as dashes.
 QString plain_name(const QString& name)
@@ -97,7 +91,7 @@ void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
         return;
     }
     if (!file.isLocalFile()) {
-        fail_with(words_for("A sheet is kept in a folder of this computer; %1 is none.").arg(file.toString()));
+        fail_with(tr("A sheet is kept in a folder of this computer; %1 is none.").arg(file.toString()));
         return;
     }
     QString name = file.toLocalFile();
@@ -128,8 +122,8 @@ void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
                 return;
             }
             const QString where = QDir::toNativeSeparators(name);
-            say(*pages == 1 ? words_for("1 page is kept in %1.").arg(where)
-                            : words_for("%1 pages are kept in %2.").arg(*pages).arg(where));
+            say(*pages == 1 ? tr("1 page is kept in %1.").arg(where)
+                            : tr("%1 pages are kept in %2.").arg(*pages).arg(where));
         });
 }
 

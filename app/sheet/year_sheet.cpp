@@ -7,6 +7,7 @@
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -19,11 +20,6 @@ namespace lathhouse::sheet {
 namespace {
 
 using models::text;
-
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
 
 // In the unit of page_size.
 constexpr qreal kPlotLeft = 190.0;
@@ -50,6 +46,8 @@ struct Row {
 
 /// What a page needs to be drawn, shared by all of them.
 class YearSheet {
+    Q_DECLARE_TR_FUNCTIONS(YearSheet)
+
 public:
     YearSheet(YearSheetFacts facts, models::YearWords words, QSizeF page)
         : facts_(std::move(facts)), words_(std::move(words)), page_(page), ink_(chart::print_ink())

@@ -1,5 +1,7 @@
 #include "app/words/course_words.h"
 
+#include "app/words/phrase.h"
+#include "app/words/table_words.h"
 #include "app/words/words.h"
 
 #include <cmath>
@@ -89,17 +91,25 @@ std::string why(const plan::PlantCondition& condition, const home::Household& ho
 
 std::string step(const plan::CourseStep& step)
 {
-    const auto where = step.pest == nullptr ? std::string{} : ": " + listed(step.pest->look_at);
+    const auto of_tables = [](const std::vector<std::string>& words) {
+        std::vector<std::string> said;
+        for (const auto& word : words) {
+            said.push_back(table_text(word));
+        }
+        return listed(said);
+    };
+    const auto where = step.pest == nullptr ? std::string{} : of_tables(step.pest->look_at);
     switch (step.act) {
     case plan::CourseAct::SetApart:
-        return "set it apart from the others; wash hands and tools after it";
+        return phrase("set it apart from the others; wash hands and tools after it");
     case plan::CourseAct::Treat:
-        return "treat it (" + (step.pest == nullptr ? std::string{} : listed(step.pest->treated_with)) +
-               "); label first, and ask spray-check before any spray";
+        return phrase("treat it (%1); label first, and ask spray-check before any spray",
+                      step.pest == nullptr ? std::string{} : of_tables(step.pest->treated_with));
     case plan::CourseAct::Inspect:
-        return "look it over" + where;
+        return where.empty() ? phrase("look it over") : phrase("look it over: %1", where);
     case plan::CourseAct::LastInspection:
-        return "last look" + where + "; clean means it may go back";
+        return where.empty() ? phrase("last look; clean means it may go back")
+                             : phrase("last look: %1; clean means it may go back", where);
     }
     return {};
 }

@@ -1,5 +1,7 @@
 #include "app/words/credits.h"
 
+#include "app/words/phrase.h"
+
 #include <algorithm>
 
 namespace lathhouse::words {
@@ -8,13 +10,14 @@ std::string stations_in_use(const climate::PlaceClimate& climate, UnitSystem uni
 {
     const auto nearest = std::ranges::min(climate.stations, {}, &climate::StationInUse::distance);
     const auto& base = climate.stations.front().station->base;
-    const auto away = distance(nearest.distance, units) + " away, ";
+    const auto away = distance(nearest.distance, units);
     const auto years = std::to_string(base.first_year) + "\u2013" + std::to_string(base.last_year);
     if (climate.own) {
-        return "The household's own record " + nearest.station->name + ", kept " + away + years;
+        return phrase("The household's own record %1, kept %2 away, %3", nearest.station->name, away, years);
     }
-    return std::to_string(climate.stations.size()) +
-           (climate.stations.size() == 1 ? " station" : " stations") + ", the nearest " + away + years;
+    return climate.stations.size() == 1
+               ? phrase("1 station, the nearest %1 away, %2", away, years)
+               : phrase("%1 stations, the nearest %2 away, %3", std::to_string(climate.stations.size()), away, years);
 }
 
 std::string credits(const climate::PlaceClimate& climate)
@@ -24,17 +27,17 @@ std::string credits(const climate::PlaceClimate& climate)
                                    [&](const auto& use) { return use.station->source == source; });
     };
     std::string text;
-    const auto add = [&](const char* credit) {
-        text += (text.empty() ? "Climate figures: " : "; ") + std::string{credit};
+    const auto add = [&](const std::string& credit) {
+        text = text.empty() ? phrase("Climate figures: %1", credit) : text + "; " + credit;
     };
     if (uses(climate::StationSource::WorldMonthly)) {
-        add("2003\u20132021 means computed from CLIMAT reports, Deutscher Wetterdienst (CC BY 4.0)");
+        add(phrase("2003–2021 means computed from CLIMAT reports, Deutscher Wetterdienst (CC BY 4.0)"));
     }
     if (uses(climate::StationSource::UsDaily)) {
-        add("computed from GHCN-Daily, NOAA NCEI (public domain)");
+        add(phrase("computed from GHCN-Daily, NOAA NCEI (public domain)"));
     }
     if (uses(climate::StationSource::Own)) {
-        add("the household's own record");
+        add(phrase("the household's own record"));
     }
     return text;
 }

@@ -1,5 +1,6 @@
 #include "app/words/damage_words.h"
 
+#include "app/words/phrase.h"
 #include "app/words/course_words.h"
 #include "core/plan/care_lines.h"
 
@@ -102,19 +103,19 @@ std::string damage_step(plan::DamageAct act)
 {
     switch (act) {
     case plan::DamageAct::Rinse:
-        return "rinse the wet leaves, gloves on, the pot tipped";
+        return phrase("rinse the wet leaves, gloves on, the pot tipped");
     case plan::DamageAct::Photograph:
-        return "photograph and write down";
+        return phrase("photograph and write down");
     case plan::DamageAct::AskAndTell:
-        return "ask whoever sprayed, and tell whom it concerns";
+        return phrase("ask whoever sprayed, and tell whom it concerns");
     case plan::DamageAct::Leach:
-        return "wash the mix through and catch the water";
+        return phrase("wash the mix through and catch the water");
     case plan::DamageAct::Bioassay:
-        return "sow beans or peas in three pots of that mix and three of clean mix";
+        return phrase("sow beans or peas in three pots of that mix and three of clean mix");
     case plan::DamageAct::ReadBioassay:
-        return "compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix";
+        return phrase("compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix");
     case plan::DamageAct::Look:
-        return "look, photograph and log new growth";
+        return phrase("look, photograph and log new growth");
     }
     return {};
 }
@@ -195,11 +196,11 @@ std::string cold_step(plan::ColdAct act)
 {
     switch (act) {
     case plan::ColdAct::Look:
-        return "look at leaves and stems, photograph";
+        return phrase("look at leaves and stems, photograph");
     case plan::ColdAct::ScratchTest:
-        return "scratch test on woody stems: green and moist is alive";
+        return phrase("scratch test on woody stems: green and moist is alive");
     case plan::ColdAct::ExpectGrowth:
-        return "new growth by now is a sign of life; log it, then feeding may begin again";
+        return phrase("new growth by now is a sign of life; log it, then feeding may begin again");
     }
     return {};
 }

@@ -1,5 +1,7 @@
 #include "app/words/finding_words.h"
 
+#include "app/words/phrase.h"
+
 namespace lathhouse::words {
 
 using journal::FindingKind;
@@ -8,23 +10,23 @@ std::string what_it_is(FindingKind kind)
 {
     switch (kind) {
     case FindingKind::DatabaseDamaged:
-        return "The database is damaged";
+        return phrase("The database is damaged");
     case FindingKind::BrokenReference:
-        return "An entry leads nowhere";
+        return phrase("An entry leads nowhere");
     case FindingKind::PhotoMissing:
-        return "A photo is missing";
+        return phrase("A photo is missing");
     case FindingKind::PhotoAltered:
-        return "A photo was altered";
+        return phrase("A photo was altered");
     case FindingKind::PhotoUnreadable:
-        return "A photo cannot be read";
+        return phrase("A photo cannot be read");
     case FindingKind::PhotoUnknown:
-        return "A photo is not in the journal";
+        return phrase("A photo is not in the journal");
     case FindingKind::MeasuredPhotoUnknown:
-        return "A measurement's photo is unknown";
+        return phrase("A measurement's photo is unknown");
     case FindingKind::FileUnknown:
-        return "A file is not the program's";
+        return phrase("A file is not the program's");
     case FindingKind::LeftOver:
-        return "Something unfinished is left over";
+        return phrase("Something unfinished is left over");
     }
     return "";
 }
@@ -33,26 +35,26 @@ std::string what_to_do(FindingKind kind)
 {
     switch (kind) {
     case FindingKind::DatabaseDamaged:
-        return "copy the folder as it is, restore the latest backup into a new folder; without one, `lathhouse export "
-               "csv DIR --salvage` saves what can be read and `lathhouse import csv DIR` makes a household of it";
+        return phrase("copy the folder as it is, restore the latest backup into a new folder; without one, `lathhouse export "
+               "csv DIR --salvage` saves what can be read and `lathhouse import csv DIR` makes a household of it");
     case FindingKind::BrokenReference:
-        return "restore a backup from before it; without one, `lathhouse export csv DIR` and `lathhouse import csv DIR "
-               "--leave-out-broken` make a household without such entries";
+        return phrase("restore a backup from before it; without one, `lathhouse export csv DIR` and `lathhouse import csv DIR "
+               "--leave-out-broken` make a household without such entries");
     case FindingKind::PhotoMissing:
-        return "put the file back from a backup or the camera, by importing it again";
+        return phrase("put the file back from a backup or the camera, by importing it again");
     case FindingKind::PhotoAltered:
-        return "put the original back from a backup; the altered one can be kept elsewhere first";
+        return phrase("put the original back from a backup; the altered one can be kept elsewhere first");
     case FindingKind::PhotoUnreadable:
-        return "look at the rights of the file and the health of the disk; put it back from a backup";
+        return phrase("look at the rights of the file and the health of the disk; put it back from a backup");
     case FindingKind::PhotoUnknown:
-        return "import it if you want it in the journal; else it can be moved away";
+        return phrase("import it if you want it in the journal; else it can be moved away");
     case FindingKind::MeasuredPhotoUnknown:
-        return "the value stands as it is; import the photo (`lathhouse add photos FILE`) to see again what was measured, "
-               "or measure anew in a photo that is there";
+        return phrase("the value stands as it is; import the photo (`lathhouse add photos FILE`) to see again what was measured, "
+               "or measure anew in a photo that is there");
     case FindingKind::FileUnknown:
-        return "leave it or move it away; backups do not hold it unless it is below photos/";
+        return phrase("leave it or move it away; backups do not hold it unless it is below photos/");
     case FindingKind::LeftOver:
-        return "delete it when no other lathhouse is at work on the folder";
+        return phrase("delete it when no other lathhouse is at work on the folder");
     }
     return "";
 }

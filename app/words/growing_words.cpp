@@ -1,5 +1,6 @@
 #include "app/words/growing_words.h"
 
+#include "app/words/phrase.h"
 #include "core/plan/kitchen_measures.h"
 
 namespace lathhouse::words {
@@ -7,40 +8,40 @@ namespace {
 
 std::string reason(const plan::Withheld& withheld)
 {
-    const std::string since = withheld.since ? " on " + full_day(*withheld.since) : "";
+    const std::string since = withheld.since ? full_day(*withheld.since) : std::string{};
     switch (withheld.why) {
     case plan::WithheldWhy::UnknownKind:
-        return "its kind is not in the reference, so follow the label at half strength while it grows";
+        return phrase("its kind is not in the reference, so follow the label at half strength while it grows");
     case plan::WithheldWhy::NeverFed:
-        return "a kind that takes no feed";
+        return phrase("a kind that takes no feed");
     case plan::WithheldWhy::Nowhere:
-        return "it stands at no spot";
+        return phrase("it stands at no spot");
     case plan::WithheldWhy::ChemicalDamage:
-        return "weed-killer or another chemical hit it" + since;
+        return withheld.since ? phrase("weed-killer or another chemical hit it on %1", since) : phrase("weed-killer or another chemical hit it");
     case plan::WithheldWhy::SickRoots:
-        return "set apart with sick roots" + since;
+        return withheld.since ? phrase("set apart with sick roots on %1", since) : phrase("set apart with sick roots");
     case plan::WithheldWhy::Chilled:
-        return "a cold night hurt it" + since;
+        return withheld.since ? phrase("a cold night hurt it on %1", since) : phrase("a cold night hurt it");
     case plan::WithheldWhy::Isolated:
-        return "set apart" + since;
+        return withheld.since ? phrase("set apart on %1", since) : phrase("set apart");
     case plan::WithheldWhy::Repotted:
-        return "repotted" + since + "; fresh mix holds feed";
+        return withheld.since ? phrase("repotted on %1; fresh mix holds feed", since) : phrase("repotted; fresh mix holds feed");
     case plan::WithheldWhy::Bought:
-        return "bought" + since + "; its mix holds feed";
+        return withheld.since ? phrase("bought on %1; its mix holds feed", since) : phrase("bought; its mix holds feed");
     case plan::WithheldWhy::Moved:
-        return "moved into much brighter light" + since + "; it changes its leaves first";
+        return withheld.since ? phrase("moved into much brighter light on %1; it changes its leaves first", since) : phrase("moved into much brighter light; it changes its leaves first");
     case plan::WithheldWhy::Rests:
-        return "it rests";
+        return phrase("it rests");
     case plan::WithheldWhy::WetSeason:
-        return "rain keeps the pot wet and washes feed out";
+        return phrase("rain keeps the pot wet and washes feed out");
     case plan::WithheldWhy::TooCool:
-        return "too cool to grow";
+        return phrase("too cool to grow");
     case plan::WithheldWhy::TooWarm:
-        return "too hot to grow";
+        return phrase("too hot to grow");
     case plan::WithheldWhy::TooDark:
-        return "too little light to grow";
+        return phrase("too little light to grow");
     case plan::WithheldWhy::ShortDays:
-        return "days too short to grow";
+        return phrase("days too short to grow");
     }
     return {};
 }
@@ -52,12 +53,13 @@ std::string volume(Litres value, UnitSystem units)
     if (units == UnitSystem::UsCustomary) {
         return plan::us_measure(value);
     }
-    return value.litres() < 1.0 ? number(value.millilitres(), 0) + " ml" : number(value.litres(), 1) + " L";
+    return value.litres() < 1.0 ? phrase("%1 ml", number(value.millilitres(), 0))
+                                : phrase("%1 L", number(value.litres(), 1));
 }
 
 std::string days(int count)
 {
-    return std::to_string(count) + (count == 1 ? " day" : " days");
+    return count == 1 ? phrase("1 day") : phrase("%1 days", std::to_string(count));
 }
 
 std::string why(const plan::Withheld& withheld)
@@ -68,11 +70,11 @@ std::string why(const plan::Withheld& withheld)
     }
     switch (withheld.until) {
     case plan::WithheldUntil::NewGrowth:
-        return text + "; until new growth is logged";
+        return phrase("%1; until new growth is logged", text);
     case plan::WithheldUntil::Release:
-        return text + "; until it is released";
+        return phrase("%1; until it is released", text);
     case plan::WithheldUntil::ReleaseAndNewGrowth:
-        return text + "; until it is released and new growth is logged";
+        return phrase("%1; until it is released and new growth is logged", text);
     default:
         return text;
     }
@@ -138,13 +140,13 @@ std::string why(plan::LookWhy why)
 {
     switch (why) {
     case plan::LookWhy::NoWateringLogged:
-        return "no watering is logged";
+        return phrase("no watering is logged");
     case plan::LookWhy::Drawn:
-        return "by then it has drawn what it may";
+        return phrase("by then it has drawn what it may");
     case plan::LookWhy::LongestGap:
-        return "it draws little; look all the same";
+        return phrase("it draws little; look all the same");
     case plan::LookWhy::WetSpell:
-        return "rain may keep it wet; feel 5 cm deep";
+        return phrase("rain may keep it wet; feel 5 cm deep");
     }
     return {};
 }

@@ -1,5 +1,6 @@
 #include "app/words/growth_verdict_words.h"
 
+#include "app/words/phrase.h"
 #include "app/words/words.h"
 
 #include <cmath>
@@ -23,20 +24,14 @@ std::string signed_number(double value, int decimals)
 std::string plain_rate(SeriesKind kind, double a_day)
 {
     const double percent = 100.0 * std::expm1(kDaysOfWeek * a_day);
-    return number(percent, 1) + " % a week" +
-           (kind == SeriesKind::Share || kind == SeriesKind::Yellow ? " in odds" : "");
-}
-
-std::string readings_of(const Recovery& recovery)
-{
-    return number(recovery.readings_before, 0) + " readings before the event and " +
-           number(recovery.readings_after, 0) + " after it";
+    return kind == SeriesKind::Share || kind == SeriesKind::Yellow ? phrase("%1 % a week in odds", number(percent, 1))
+                                                                   : phrase("%1 % a week", number(percent, 1));
 }
 
 std::string interval(const Recovery& recovery)
 {
-    const auto end = [](const std::optional<double>& of) { return of ? number(*of, 2) : std::string{"open"}; };
-    return "between " + end(recovery.share_low) + " and " + end(recovery.share_high) + " at 9 in 10";
+    const auto end = [](const std::optional<double>& of) { return of ? number(*of, 2) : phrase("open"); };
+    return phrase("between %1 and %2 at 9 in 10", end(recovery.share_low), end(recovery.share_high));
 }
 
 std::string lead(SeriesKind kind, const Recovery& recovery)
@@ -44,33 +39,33 @@ std::string lead(SeriesKind kind, const Recovery& recovery)
     const bool yellow = kind == SeriesKind::Yellow;
     switch (recovery.judgement.verdict) {
     case Verdict::NoSetback:
-        return yellow ? "No setback: the yellow share did not rise." : "No setback: it grows on as it did before.";
+        return yellow ? phrase("No setback: the yellow share did not rise.") : phrase("No setback: it grows on as it did before.");
     case Verdict::Recovered:
-        return yellow ? "Recovered: nearly all of the yellowing is gone."
-                      : "Recovered: it grows nearly as fast as before.";
+        return yellow ? phrase("Recovered: nearly all of the yellowing is gone.")
+                      : phrase("Recovered: it grows nearly as fast as before.");
     case Verdict::Recovering:
-        return yellow ? "Recovering: some of the yellowing is gone." : "Recovering: it grows again, how fast is not yet sure.";
+        return yellow ? phrase("Recovering: some of the yellowing is gone.") : phrase("Recovering: it grows again, how fast is not yet sure.");
     case Verdict::Holding:
-        return yellow ? "Holding: the yellow share stays where it went."
-                      : "Holding: it stands still or nearly so.";
+        return yellow ? phrase("Holding: the yellow share stays where it went.")
+                      : phrase("Holding: it stands still or nearly so.");
     case Verdict::Declining:
-        return yellow ? "Declining: the yellow share is rising." : "Declining: it gets smaller.";
+        return yellow ? phrase("Declining: the yellow share is rising.") : phrase("Declining: it gets smaller.");
     case Verdict::TooEarly: break;
     }
     switch (recovery.judgement.why) {
     case TooEarlyWhy::FewBefore:
-        return "Too early, and later readings cannot help: without 3 readings before the event nobody knows how "
-               "it grew.";
-    case TooEarlyWhy::FewAfter: return "Too early: at least 4 readings after the event are needed.";
+        return phrase("Too early, and later readings cannot help: without 3 readings before the event nobody knows how "
+               "it grew.");
+    case TooEarlyWhy::FewAfter: return phrase("Too early: at least 4 readings after the event are needed.");
     case TooEarlyWhy::ClockStands:
-        return "Too early: by warmth and light there was no time to grow, so standing still says nothing.";
-    case TooEarlyWhy::NotGrowing: return "Too early: it did not grow before the event, so there is nothing to regain.";
+        return phrase("Too early: by warmth and light there was no time to grow, so standing still says nothing.");
+    case TooEarlyWhy::NotGrowing: return phrase("Too early: it did not grow before the event, so there is nothing to regain.");
     case TooEarlyWhy::AwaitsSupport:
-        return "Too early by one reading: the last one looks good, and the next has to bear it out.";
+        return phrase("Too early by one reading: the last one looks good, and the next has to bear it out.");
     case TooEarlyWhy::Undecided:
     case TooEarlyWhy::None: break;
     }
-    return "Too early: the readings fit more than one answer.";
+    return phrase("Too early: the readings fit more than one answer.");
 }
 
 } // namespace
@@ -91,30 +86,38 @@ std::string growth_rate(SeriesKind kind, double a_day)
     return plain_rate(kind, a_day);
 }
 
+std::string growth_readings(const Recovery& recovery)
+{
+    return phrase("By %1 readings before the event and %2 after it.", number(recovery.readings_before, 0),
+                  number(recovery.readings_after, 0));
+}
+
 std::string growth_verdict(SeriesKind kind, const Recovery& recovery, ClockKind clock)
 {
     std::string text = lead(kind, recovery) + "\n";
     if (recovery.rate_after) {
+        const auto now = plain_rate(kind, *recovery.rate_after);
+        std::string rates;
         if (kind == SeriesKind::Yellow) {
-            text += "Yellow changes by " + plain_rate(kind, *recovery.rate_after) + " now";
-            if (recovery.share_regained) {
-                text += "; of what the event turned yellow " + number(*recovery.share_regained, 2) +
-                        " is gone again, " + interval(recovery);
-            }
+            rates = recovery.share_regained
+                        ? phrase("Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3", now,
+                                 number(*recovery.share_regained, 2), interval(recovery))
+                        : phrase("Yellow changes by %1 now", now);
         } else {
-            text += "Growth was " + plain_rate(kind, *recovery.rate_before) + " before and is " +
-                    plain_rate(kind, *recovery.rate_after) + " now";
-            if (recovery.share_regained) {
-                text += ", " + number(*recovery.share_regained, 2) + " of what it was, " + interval(recovery);
-            }
+            const auto before = plain_rate(kind, *recovery.rate_before);
+            rates = recovery.share_regained ? phrase("Growth was %1 before and is %2 now, %3 of what it was, %4", before,
+                                                     now, number(*recovery.share_regained, 2), interval(recovery))
+                                            : phrase("Growth was %1 before and is %2 now", before, now);
         }
-        text += clock == ClockKind::Calendar ? ".\n" : "; weeks are those of the growth clock.\n";
+        text += (clock == ClockKind::Calendar ? phrase("%1.", rates)
+                                              : phrase("%1; weeks are those of the growth clock.", rates)) +
+                "\n";
     }
-    text += "By " + readings_of(recovery) + ".\n";
+    text += growth_readings(recovery) + "\n";
     if (recovery.next_reading) {
-        text += "A reading on " + full_day(*recovery.next_reading) + " could settle it, at the earliest.\n";
+        text += phrase("A reading on %1 could settle it, at the earliest.", full_day(*recovery.next_reading)) + "\n";
     } else if (recovery.judgement.verdict == Verdict::TooEarly && recovery.rate_after) {
-        text += "No date in sight settles it, if readings go on as they do.\n";
+        text += phrase("No date in sight settles it, if readings go on as they do.") + "\n";
     }
     return text;
 }
@@ -123,17 +126,17 @@ std::vector<std::string> growth_cautions(SeriesKind kind, const Recovery& recove
 {
     std::vector<std::string> cautions;
     if (recovery.slows_before) {
-        cautions.emplace_back("Growth was slowing before the event: the plant may be nearing its size, and would slow "
-                              "on without any harm. Compare it with spared plants of its kind (--spared).");
+        cautions.push_back(phrase("Growth was slowing before the event: the plant may be nearing its size, and would slow "
+                              "on without any harm. Compare it with spared plants of its kind (--spared)."));
     }
     if (recovery.near_ceiling) {
-        cautions.emplace_back("The share is near its full: growth can hardly be seen in it any more. Measure a size as "
-                              "well, or take a wider outline.");
+        cautions.push_back(phrase("The share is near its full: growth can hardly be seen in it any more. Measure a size as "
+                              "well, or take a wider outline."));
     }
     if (recovery.judgement.verdict == Verdict::TooEarly && recovery.share_low && *recovery.share_low > 0.2 &&
         kind != SeriesKind::Yellow) {
-        cautions.emplace_back("The interval lies above 0.2 and it is still too early: good news has a stricter limit, "
-                              "since a look after every reading gives chance many tries.");
+        cautions.push_back(phrase("The interval lies above 0.2 and it is still too early: good news has a stricter limit, "
+                              "since a look after every reading gives chance many tries."));
     }
     return cautions;
 }

@@ -20,6 +20,9 @@ std::string growth_rate(growth::SeriesKind kind, double a_day);
 /// date of the reading that could settle it.
 std::string growth_verdict(growth::SeriesKind kind, const growth::Recovery& recovery, ClockKind clock);
 
+/// The line of the verdict that says what it rests on.
+std::string growth_readings(const growth::Recovery& recovery);
+
 /// What to keep in mind of it: a plant that slowed by itself, an interval that reaches where the verdict does not.
 std::vector<std::string> growth_cautions(growth::SeriesKind kind, const growth::Recovery& recovery);
 

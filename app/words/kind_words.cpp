@@ -1,5 +1,6 @@
 #include "app/words/kind_words.h"
 
+#include "app/words/phrase.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -36,17 +37,17 @@ std::string rests_on(plants::Evidence evidence)
 {
     switch (evidence) {
     case plants::Evidence::PublishedNumber:
-        return "a figure published for this plant; the other lines may be common practice";
+        return phrase("a figure published for this plant; the other lines may be common practice");
     case plants::Evidence::PublishedTest:
-        return "a published cold-store test; the lines are read from it";
+        return phrase("a published cold-store test; the lines are read from it");
     case plants::Evidence::PublishedGroupFigure:
-        return "a figure or a list published for its group or genus, not for the plant itself";
+        return phrase("a figure or a list published for its group or genus, not for the plant itself");
     case plants::Evidence::PublishedRating:
-        return "a published hardiness class or growth floor; damage and lethal line are common practice";
+        return phrase("a published hardiness class or growth floor; damage and lethal line are common practice");
     case plants::Evidence::Memory:
         break;
     }
-    return kNoSource;
+    return phrase("common practice, no source");
 }
 
 std::string rests_on_row(const plants::PlantKind& kind)
@@ -105,7 +106,7 @@ std::string drying_class(std::string_view word)
 std::string source_line(const plants::Source& source)
 {
     if (source.key == plants::kCommonPractice) {
-        return kNoSource;
+        return phrase("common practice, no source");
     }
     return source.title + (source.publisher.empty() ? "" : ", " + source.publisher) +
            (source.year ? ", " + std::to_string(*source.year) : "");

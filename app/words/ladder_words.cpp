@@ -1,5 +1,7 @@
 #include "app/words/ladder_words.h"
 
+#include "app/words/phrase.h"
+
 #include <cmath>
 
 namespace lathhouse::words {
@@ -8,32 +10,32 @@ std::string ladder_item(const plan::LadderItem& item)
 {
     switch (item.kind) {
     case plan::LadderItemKind::OutByDay: {
-        const std::string hours =
-            "out for " + std::to_string(item.hours) + (item.hours == 1 ? " hour" : " hours");
+        const std::string hours = item.hours == 1 ? phrase("out for 1 hour")
+                                                  : phrase("out for %1 hours", std::to_string(item.hours));
         switch (item.shade) {
         case plan::Shade::Full:
-            return hours + " in full shade, in for the night";
+            return phrase("%1 in full shade, in for the night", hours);
         case plan::Shade::Half:
-            return hours + " with morning sun only, in for the night";
+            return phrase("%1 with morning sun only, in for the night", hours);
         case plan::Shade::None:
-            return hours + " where it shall stand, in for the night";
+            return phrase("%1 where it shall stand, in for the night", hours);
         }
         return hours;
     }
     case plan::LadderItemKind::FirstNightOut:
-        return "first night out";
+        return phrase("first night out");
     case plan::LadderItemKind::IntoShade:
-        return "into deeper shade outdoors";
+        return phrase("into deeper shade outdoors");
     case plan::LadderItemKind::Inspect:
-        return "look under every leaf, in the axils and at the pot's rim and holes";
+        return phrase("look under every leaf, in the axils and at the pot's rim and holes");
     case plan::LadderItemKind::Soak:
-        return "stand the pot in lukewarm water for 15 minutes and let it drain";
+        return phrase("stand the pot in lukewarm water for 15 minutes and let it drain");
     case plan::LadderItemKind::CarryIn:
-        return "carry it in";
+        return phrase("carry it in");
     case plan::LadderItemKind::KeepApart:
-        return "keep it apart from the others, visit it last";
+        return phrase("keep it apart from the others, visit it last");
     case plan::LadderItemKind::StepDown:
-        return "from the brightest window step by step to its place; less water, no feed";
+        return phrase("from the brightest window step by step to its place; less water, no feed");
     }
     return {};
 }

@@ -1,5 +1,8 @@
 #include "app/words/measurement_words.h"
 
+#include "app/words/phrase.h"
+#include "app/words/table_words.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -14,7 +17,7 @@ std::string measured(home::MeasurementKind kind)
 {
     std::string text{home::to_string(kind)};
     std::ranges::replace(text, '_', ' ');
-    return text;
+    return table_text(text);
 }
 
 std::string measured_value(home::MeasurementKind kind, double value, UnitSystem units)
@@ -35,10 +38,10 @@ std::string measured_value(home::MeasurementKind kind, double value, UnitSystem 
 
 std::string measured_value(const home::Measurement& measurement, UnitSystem units)
 {
-    auto text = measured_value(measurement.kind, measurement.value(), units);
+    const auto text = measured_value(measurement.kind, measurement.value(), units);
     if (const auto error = measurement.standard_error()) {
-        text += " (" + std::to_string(measurement.repeats.size()) + " readings, ± " +
-                measured_value(measurement.kind, *error, units) + ")";
+        return phrase("%1 (%2 readings, ± %3)", text, std::to_string(measurement.repeats.size()),
+                      measured_value(measurement.kind, *error, units));
     }
     return text;
 }

@@ -1,5 +1,6 @@
 #include "app/words/place_words.h"
 
+#include "app/words/phrase.h"
 #include "app/words/words.h"
 
 #include <cmath>
@@ -7,7 +8,7 @@
 namespace lathhouse::words {
 namespace {
 
-std::string degrees(double value, const char* positive, const char* negative)
+std::string degrees(double value, const std::string& positive, const std::string& negative)
 {
     return number(std::abs(value), 3) + "\u00b0\u00a0" + (value < 0.0 ? negative : positive);
 }
@@ -16,8 +17,8 @@ std::string degrees(double value, const char* positive, const char* negative)
 
 std::string position(Position position)
 {
-    return degrees(position.latitude.degrees(), "N", "S") + ", " +
-           degrees(position.longitude.degrees(), "E", "W");
+    return degrees(position.latitude.degrees(), phrase("N"), phrase("S")) + ", " +
+           degrees(position.longitude.degrees(), phrase("E"), phrase("W"));
 }
 
 } // namespace lathhouse::words

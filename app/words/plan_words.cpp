@@ -1,5 +1,7 @@
 #include "app/words/plan_words.h"
 
+#include "app/words/phrase.h"
+
 namespace lathhouse::words {
 
 std::string why(const plan::Reason& reason, UnitSystem units)
@@ -8,23 +10,23 @@ std::string why(const plan::Reason& reason, UnitSystem units)
     const auto odds = reason.chance ? chance(*reason.chance) : std::string{};
     switch (reason.kind) {
     case plan::ReasonKind::StandsThere:
-        return "stands there";
+        return phrase("stands there");
     case plan::ReasonKind::PinnedThere:
-        return "kept there by hand";
+        return phrase("kept there by hand");
     case plan::ReasonKind::NightsAllow:
-        return "from here on at most " + odds + " for a night at or below " + line;
+        return phrase("from here on at most %1 for a night at or below %2", odds, line);
     case plan::ReasonKind::BetterOutside:
-        return "better off outside from now on";
+        return phrase("better off outside from now on");
     case plan::ReasonKind::NightsForbid:
-        return "in before the chance of a night at or below " + line + " passes " + odds;
+        return phrase("in before the chance of a night at or below %1 passes %2", line, odds);
     case plan::ReasonKind::NightsTooCool:
-        return "nights below " + line + " would hold it back";
+        return phrase("nights below %1 would hold it back", line);
     case plan::ReasonKind::BetterLight:
-        return "suits it better there now";
+        return phrase("suits it better there now");
     case plan::ReasonKind::MakesRoom:
-        return "the better spots are full";
+        return phrase("the better spots are full");
     case plan::ReasonKind::StandsApart:
-        return "apart from the others until no pest is found any more";
+        return phrase("apart from the others until no pest is found any more");
     }
     return {};
 }
@@ -33,17 +35,17 @@ std::string refusal(const plan::Refusal& refusal, UnitSystem units)
 {
     switch (refusal.kind) {
     case plan::RefusalKind::PinnedIndoors:
-        return "stays in all year: kept there by hand";
+        return phrase("stays in all year: kept there by hand");
     case plan::RefusalKind::OnlyInReach:
-        return "stays in all year: every spot outdoors is within reach of a child or an animal";
+        return phrase("stays in all year: every spot outdoors is within reach of a child or an animal");
     case plan::RefusalKind::NightsForbid:
-        return "stays in all year: at no time is the chance of a night at or below " +
-               (refusal.line ? temperature(*refusal.line, units) : std::string{"its line"}) + " within " +
-               (refusal.chance ? chance(*refusal.chance) : std::string{"the risk"}) + " for three weeks";
+        return phrase("stays in all year: at no time is the chance of a night at or below %1 within %2 for three weeks",
+                      refusal.line ? temperature(*refusal.line, units) : phrase("its line"),
+                      refusal.chance ? chance(*refusal.chance) : phrase("the risk"));
     case plan::RefusalKind::Full:
-        return "stays in all year: outdoors it would be better off, and the spots are full";
+        return phrase("stays in all year: outdoors it would be better off, and the spots are full");
     case plan::RefusalKind::BetterInside:
-        return "stays in all year: going out would not make up for the carry";
+        return phrase("stays in all year: going out would not make up for the carry");
     }
     return {};
 }
@@ -52,39 +54,43 @@ std::string change(const plan::PlanChange& change, const home::Household& househ
 {
     const auto name = [&](home::SpotId id) {
         const auto* spot = household.spot(id);
-        return spot != nullptr ? spot->name : std::string{"a spot that is gone"};
+        return spot != nullptr ? spot->name : phrase("a spot that is gone");
     };
     const auto* plant = household.plant(change.plant);
-    const std::string who = plant != nullptr ? plant->name : "a plant";
-    const std::string when = change.from == change.to ? "on " + day(change.from)
-                                                      : "from " + day(change.from) + " to " + day(change.to);
-    return change.was ? who + ": " + name(change.is) + " instead of " + name(*change.was) + " " + when
-                      : who + " (new): " + name(change.is) + " " + when;
+    const std::string who = plant != nullptr ? plant->name : phrase("a plant");
+    const std::string when = change.from == change.to
+                                 ? phrase("on %1", day(change.from))
+                                 : phrase("from %1 to %2", day(change.from), day(change.to));
+    return change.was ? phrase("%1: %2 instead of %3 %4", who, name(change.is), name(*change.was), when)
+                      : phrase("%1 (new): %2 %3", who, name(change.is), when);
 }
 
 std::string breach(const plan::Breach& breach, const home::Household& household)
 {
     const auto* plant = household.plant(breach.plant);
     const auto* spot = household.spot(breach.spot);
-    const std::string who = plant != nullptr ? plant->name : "a plant";
-    const std::string where = spot != nullptr ? spot->name : "a spot";
-    const std::string when = day(breach.from) + " to " + day(breach.to);
+    const std::string who = plant != nullptr ? plant->name : phrase("a plant");
+    const std::string where = spot != nullptr ? spot->name : phrase("a spot");
+    const std::string when = phrase("%1 to %2", day(breach.from), day(breach.to));
     switch (breach.kind) {
     case plan::BreachKind::ColdNights:
-        return who + " stands on " + where + " from " + when +
-               " against the accepted risk, since no indoor spot takes it; add an indoor spot or room in one";
+        return phrase("%1 stands on %2 from %3 against the accepted risk, since no indoor spot takes it; add an indoor spot "
+                      "or room in one",
+                      who, where, when);
     case plan::BreachKind::InReach:
-        return who + " can hurt a child or an animal and stands within reach on " + where + " from " + when +
-               ", since no other spot takes it; find it a place out of reach";
+        return phrase("%1 can hurt a child or an animal and stands within reach on %2 from %3, since no other spot takes it; "
+                      "find it a place out of reach",
+                      who, where, when);
     case plan::BreachKind::OverCapacity:
-        return where + " has one pot too many from " + when + " (" + who + "); no other spot would do";
+        return phrase("%2 has one pot too many from %3 (%1); no other spot would do", who, where, when);
     case plan::BreachKind::NotApart:
-        return who + " ought to stand apart from other plants from " + when +
-               ", and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or "
-               "name such a spot with `lathhouse add spot --apart`";
+        return phrase("%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as "
+                      "you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`",
+                      who, when);
     case plan::BreachKind::PinsDisagree:
-        return who + " is pinned to two places from " + when + "; the pin entered last (" + where +
-               ") holds, and `lathhouse unpin` takes both back";
+        return phrase("%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both "
+                      "back",
+                      who, where, when);
     }
     return {};
 }

@@ -1,5 +1,7 @@
 #include "app/words/round_words.h"
 
+#include "app/words/phrase.h"
+#include "app/words/table_words.h"
 #include "app/words/course_words.h"
 #include "app/words/damage_words.h"
 #include "app/words/growing_words.h"
@@ -22,24 +24,24 @@ Overloaded(Visitors...) -> Overloaded<Visitors...>;
 std::string place_of(home::SpotId id, const home::Household& household)
 {
     const auto* spot = household.spot(id);
-    return spot != nullptr ? spot->name : std::string{"a spot that is gone"};
+    return spot != nullptr ? spot->name : phrase("a spot that is gone");
 }
 
 std::string seeds(plan::SowingTaskKind kind)
 {
     switch (kind) {
     case plan::SowingTaskKind::SowIndoors:
-        return "sow indoors";
+        return phrase("sow indoors");
     case plan::SowingTaskKind::SowOutdoors:
-        return "sow outdoors";
+        return phrase("sow outdoors");
     case plan::SowingTaskKind::CountTray:
-        return "count the seedlings";
+        return phrase("count the seedlings");
     case plan::SowingTaskKind::PotUp:
-        return "pot the seedlings up";
+        return phrase("pot the seedlings up");
     case plan::SowingTaskKind::Harden:
-        return "begin to harden the seedlings";
+        return phrase("begin to harden the seedlings");
     case plan::SowingTaskKind::PlantOut:
-        return "plant out";
+        return phrase("plant out");
     }
     return {};
 }
@@ -56,77 +58,79 @@ bool is_carry(const plan::TaskMatter& matter)
 std::string task(const plan::Task& task, const home::Household& household, UnitSystem units)
 {
     const auto water = [&](const plan::FeedingDue& feed) {
-        return feed.water ? "wash the mix through with " + volume(*feed.water, units) + " of water"
-                          : std::string{"wash the mix through with water"};
+        return feed.water ? phrase("wash the mix through with %1 of water", volume(*feed.water, units))
+                          : phrase("wash the mix through with water");
     };
     return std::visit(
         Overloaded{[](plan::Hygiene step) -> std::string {
                        switch (step) {
                        case plan::Hygiene::BeforeSuspect:
-                           return "wash hands and tools before going on";
+                           return phrase("wash hands and tools before going on");
                        case plan::Hygiene::BeforeInfested:
-                           return "wash hands and tools; put on an apron or a shirt for these plants alone";
+                           return phrase("wash hands and tools; put on an apron or a shirt for these plants alone");
                        case plan::Hygiene::AtTheEnd:
-                           return "wash hands and tools and change; nothing clean is touched before that";
+                           return phrase("wash hands and tools and change; nothing clean is touched before that");
                        }
                        return {};
                    },
-                   [](const plan::CarryInTonight&) -> std::string { return "carry it in for the night"; },
-                   [&](const plan::PlainMove& move) { return "carry it to " + place_of(move.to, household); },
+                   [](const plan::CarryInTonight&) -> std::string { return phrase("carry it in for the night"); },
+                   [&](const plan::PlainMove& move) { return phrase("carry it to %1", place_of(move.to, household)); },
                    [&](const plan::LadderStep& step) {
                        const bool arrives = step.item.kind == plan::LadderItemKind::FirstNightOut ||
                                             step.item.kind == plan::LadderItemKind::CarryIn;
-                       return ladder_item(step.item) +
-                              (arrives ? ", " + place_of(step.to, household) : std::string{}) +
-                              (step.item.until != step.item.date ? ", until " + day(step.item.until)
-                                                                 : std::string{});
+                       std::string words = ladder_item(step.item);
+                       if (arrives) {
+                           words = phrase("%1, %2", words, place_of(step.to, household));
+                       }
+                       return step.item.until != step.item.date ? phrase("%1, until %2", words, day(step.item.until))
+                                                                : words;
                    },
                    [](const plan::CourseStep& course) { return step(course); },
                    [](const plan::WaterDue&) -> std::string {
-                       return "feel whether the mix is dry, and water only if it is";
+                       return phrase("feel whether the mix is dry, and water only if it is");
                    },
                    [&](const plan::FeedingDue& feed) {
                        return feed.task == plan::FeedingTask::Leach ? water(feed)
-                              : feed.nitrogen_ppm ? "feed, " + number(*feed.nitrogen_ppm, 0) + " ppm nitrogen"
-                                                  : std::string{"feed"};
+                              : feed.nitrogen_ppm ? phrase("feed, %1 ppm nitrogen", number(*feed.nitrogen_ppm, 0))
+                                                  : phrase("feed");
                    },
                    [](const plan::ColdStep& cold) { return cold_step(cold.act); },
                    [](const plan::DamageStep& damage) { return damage_step(damage.act); },
-                   [](const plan::SowingTask& sowing) { return seeds(sowing.kind) + ": " + sowing.name; }},
+                   [](const plan::SowingTask& sowing) { return phrase("%1: %2", seeds(sowing.kind), sowing.name); }},
         task.matter);
 }
 
 std::string task_why(const plan::Task& task, const home::Household&, UnitSystem units)
 {
     return std::visit(
-        Overloaded{[](plan::Hygiene) -> std::string { return "pests travel with hands, tools and clothes"; },
+        Overloaded{[](plan::Hygiene) -> std::string { return phrase("pests travel with hands, tools and clothes"); },
                    [&](const plan::CarryInTonight& tonight) {
-                       return chance(tonight.damage) + " for a low at or below " + temperature(tonight.line, units);
+                       return phrase("%1 for a low at or below %2", chance(tonight.damage), temperature(tonight.line, units));
                    },
-                   [](const plan::PlainMove&) -> std::string { return "the plan has it there from tonight on"; },
+                   [](const plan::PlainMove&) -> std::string { return phrase("the plan has it there from tonight on"); },
                    [](const plan::LadderStep& step) -> std::string {
                        switch (step.item.kind) {
                        case plan::LadderItemKind::OutByDay:
-                           return "it is being used to the open";
+                           return phrase("it is being used to the open");
                        case plan::LadderItemKind::FirstNightOut:
                        case plan::LadderItemKind::CarryIn:
-                           return "the plan's date";
+                           return phrase("the plan's date");
                        default:
-                           return "on the way in";
+                           return phrase("on the way in");
                        }
                    },
                    [](const plan::CourseStep& step) -> std::string {
-                       return step.pest != nullptr ? "course against " + step.pest->name
-                                                   : std::string{"course against a pest"};
+                       return step.pest != nullptr ? phrase("course against %1", table_text(step.pest->name))
+                                                   : phrase("course against a pest");
                    },
                    [](const plan::WaterDue& look) { return why(look.why); },
                    [](const plan::FeedingDue& feed) -> std::string {
-                       return feed.task == plan::FeedingTask::Leach ? "salts gather in the mix"
-                                                                    : "it grows, and the last feed is used up";
+                       return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
+                                                                    : phrase("it grows, and the last feed is used up");
                    },
-                   [](const plan::ColdStep&) -> std::string { return "after a cold night"; },
-                   [](const plan::DamageStep&) -> std::string { return "after weed-killer or another chemical"; },
-                   [](const plan::SowingTask&) -> std::string { return "its time is now"; }},
+                   [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },
+                   [](const plan::DamageStep&) -> std::string { return phrase("after weed-killer or another chemical"); },
+                   [](const plan::SowingTask&) -> std::string { return phrase("its time is now"); }},
         task.matter);
 }
 
@@ -135,8 +139,8 @@ std::vector<std::string> task_cautions(const plan::Task& task, const home::House
     std::vector<std::string> texts;
     const auto say = [&](const std::vector<const plan::Caution*>& cautions) {
         for (const auto* caution : cautions) {
-            if (std::ranges::find(texts, caution->text) == texts.end()) {
-                texts.push_back(caution->text);
+            if (auto text = table_text(caution->text); std::ranges::find(texts, text) == texts.end()) {
+                texts.push_back(std::move(text));
             }
         }
     };
@@ -175,15 +179,15 @@ std::vector<std::string> task_cautions(const plan::Task& task, const home::House
     return texts;
 }
 
-std::string_view round_class(plan::PestState state)
+std::string round_class(plan::PestState state)
 {
     switch (state) {
     case plan::PestState::Clean:
-        return "clean plants";
+        return phrase("clean plants");
     case plan::PestState::Suspect:
-        return "suspect plants";
+        return phrase("suspect plants");
     case plan::PestState::Infested:
-        return "infested plants";
+        return phrase("infested plants");
     }
     return {};
 }

@@ -15,6 +15,6 @@ std::string task_why(const plan::Task& task, const home::Household& household, U
 /// The cautions that belong to it: of the plant's kind where it is handled, of the pot's weight, of what is used.
 std::vector<std::string> task_cautions(const plan::Task& task, const home::Household& household);
 /// "clean plants", "suspect plants", "infested plants".
-std::string_view round_class(plan::PestState state);
+std::string round_class(plan::PestState state);
 
 } // namespace lathhouse::words

@@ -1,5 +1,7 @@
 #include "app/words/season_words.h"
 
+#include "app/words/phrase.h"
+
 #include <algorithm>
 #include <array>
 #include <vector>
@@ -7,9 +9,10 @@
 namespace lathhouse::words {
 namespace {
 
-constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "March",    "April",
-                                                  "May",       "June",     "July",     "August",
-                                                  "September", "October",  "November", "December"};
+constexpr std::array<const char*, 12> kMonthNames{
+    said_later("January"), said_later("February"), said_later("March"), said_later("April"),
+    said_later("May"), said_later("June"), said_later("July"), said_later("August"),
+    said_later("September"), said_later("October"), said_later("November"), said_later("December")};
 
 std::string three_months(std::size_t from)
 {
@@ -50,7 +53,7 @@ std::string months(const climate::Monthly<bool>& which)
 {
     const auto count = std::ranges::count(which, true);
     if (count == 12) {
-        return "every month";
+        return phrase("every month");
     }
     std::vector<std::string> runs;
     for (std::size_t m = 0; m < 12; ++m) {
@@ -61,14 +64,10 @@ std::string months(const climate::Monthly<bool>& which)
         while (which[(last + 1) % 12]) {
             ++last;
         }
-        runs.push_back(kMonthNames[m] +
-                       (last > m ? std::string{" to "} + kMonthNames[last % 12] : std::string{}));
+        runs.push_back(last > m ? phrase("%1 to %2", phrase(kMonthNames[m]), phrase(kMonthNames[last % 12]))
+                                : phrase(kMonthNames[m]));
     }
-    std::string text;
-    for (std::size_t run = 0; run < runs.size(); ++run) {
-        text += (run == 0 ? "" : run + 1 == runs.size() ? " and " : ", ") + runs[run];
-    }
-    return runs.empty() ? "no month" : text;
+    return runs.empty() ? phrase("no month") : joined(runs);
 }
 
 std::string seasons(const climate::Seasons& seasons)

@@ -1,5 +1,6 @@
 #include "app/words/source_words.h"
 
+#include "app/words/phrase.h"
 #include "core/base/parse.h"
 #include "core/plants/plant_kind.h"
 
@@ -29,7 +30,7 @@ std::string sources_line(const std::vector<std::string>& keys)
         if (!said.insert(key).second) {
             continue;
         }
-        line += line.empty() ? "Sources: " : "; ";
+        line += line.empty() ? "" : "; ";
         const auto* source = plants::PlantReference::built_in().source(key);
         if (source == nullptr) {
             line += key;
@@ -42,9 +43,9 @@ std::string sources_line(const std::vector<std::string>& keys)
         line += source->title + (who.empty() ? "" : " (" + who + ")");
     }
     if (common_practice) {
-        line += (line.empty() ? "Sources: " : "; ") + std::string{"common practice, no source"};
+        line += (line.empty() ? "" : "; ") + phrase("common practice, no source");
     }
-    return line.empty() ? line : line + ".\n";
+    return line.empty() ? line : phrase("Sources: %1.", line) + "\n";
 }
 
 } // namespace lathhouse::words

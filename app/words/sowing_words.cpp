@@ -1,5 +1,7 @@
 #include "app/words/sowing_words.h"
 
+#include "app/words/phrase.h"
+#include "app/words/table_words.h"
 #include "app/words/growing_words.h"
 #include "core/base/parse.h"
 
@@ -10,40 +12,38 @@ namespace {
 
 using plan::SowingLimit;
 
-std::string joined(const std::vector<std::string>& pieces)
-{
-    std::string text;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        text += (i == 0 ? "" : i + 1 == pieces.size() ? " and " : ", ") + pieces[i];
-    }
-    return text;
-}
-
 /// What a limit means for a kind, as the rest of "because ...".
 std::string because(SowingLimit limit, const plants::SeedKind& kind, bool begins, UnitSystem units)
 {
     switch (limit) {
     case SowingLimit::Today:
-        return "the season is already on";
-    case SowingLimit::DamagingNight:
-        return std::string{begins ? "before that" : "later"} + " a night at or below " +
-               temperature(kind.damaging_night(), units) + ", which damages it, " +
-               (begins ? "is still likelier than the risk" : "becomes likelier than the risk before it is ready");
-    case SowingLimit::CoolNights:
-        return std::string{begins ? "usual nights are" : "usual nights would be"} + " at or below its safe " +
-               temperature(kind.safe_night, units) + (begins ? " until then" : " before it is ready");
+        return phrase("the season is already on");
+    case SowingLimit::DamagingNight: {
+        const auto line = temperature(kind.damaging_night(), units);
+        return begins ? phrase("before that a night at or below %1, which damages it, is still likelier than the risk", line)
+                      : phrase("later a night at or below %1, which damages it, becomes likelier than the risk before it is "
+                               "ready",
+                               line);
+    }
+    case SowingLimit::CoolNights: {
+        const auto line = temperature(kind.safe_night, units);
+        return begins ? phrase("usual nights are at or below its safe %1 until then", line)
+                      : phrase("usual nights would be at or below its safe %1 before it is ready", line);
+    }
     case SowingLimit::ColdSoil:
-        return begins ? "the soil is too cold until then" : "the soil gets too cold";
+        return begins ? phrase("the soil is too cold until then") : phrase("the soil gets too cold");
     case SowingLimit::HotSoil:
-        return "the soil is hotter than the seed stands (" + temperature(kind.germ_most, units) + ")";
-    case SowingLimit::Heat:
-        return std::string{begins ? "until then" : "later"} + " it would stand in days hotter than it bears (mean " +
-               temperature(kind.growth_most, units) + " and more)";
+        return phrase("the soil is hotter than the seed stands (%1)", temperature(kind.germ_most, units));
+    case SowingLimit::Heat: {
+        const auto line = temperature(kind.growth_most, units);
+        return begins ? phrase("until then it would stand in days hotter than it bears (mean %1 and more)", line)
+                      : phrase("later it would stand in days hotter than it bears (mean %1 and more)", line);
+    }
     case SowingLimit::Rain:
-        return "months of more than " +
-               rain(Millimetres::from_millimetres(plan::kWetMonthMillimetres), units) + " of rain wash out seed beds";
+        return phrase("months of more than %1 of rain wash out seed beds",
+                      rain(Millimetres::from_millimetres(plan::kWetMonthMillimetres), units));
     case SowingLimit::SlowGrowth:
-        return "in short or cool days it would hardly grow";
+        return phrase("in short or cool days it would hardly grow");
     }
     return {};
 }
@@ -119,50 +119,50 @@ std::string sowing_begins(const plan::SowingPlan& plan, UnitSystem units)
 {
     const auto& season = *plan.season;
     const auto& kind = *plan.kind;
-    std::string text = season.begins_by.contains(SowingLimit::Today)
-                           ? std::string{"It can go on from today, since the season is on"}
-                           : "Not earlier, since " + reasons(season.begins_by, kind, true, units);
-    text += ". On " + day(season.first_out()) + " the chance of a damaging night still to come is " +
-            chance(season.damage_chance) + ", a usual night has " + temperature(season.usual_low, units) +
-            ", the soil " + temperature(season.soil, units) + ".";
-    return text;
+    const std::string text = season.begins_by.contains(SowingLimit::Today)
+                                 ? phrase("It can go on from today, since the season is on.")
+                                 : phrase("Not earlier, since %1.", reasons(season.begins_by, kind, true, units));
+    return text + " " +
+           phrase("On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.",
+                  day(season.first_out()), chance(season.damage_chance), temperature(season.usual_low, units),
+                  temperature(season.soil, units));
 }
 
 std::string sowing_ends(const plan::SowingPlan& plan, UnitSystem units)
 {
     const auto& season = *plan.season;
     if (!season.last_useful) {
-        return "Nothing ends the season here: any day of the year will do.";
+        return phrase("Nothing ends the season here: any day of the year will do.");
     }
-    return "Not later than " + day(*season.last_useful) + ", since " +
-           reasons(season.ends_by, *plan.kind, false, units) + ".";
+    return phrase("Not later than %1, since %2.", day(*season.last_useful),
+                  reasons(season.ends_by, *plan.kind, false, units));
 }
 
 std::string no_sowing_date(const plan::SowingPlan& plan, UnitSystem units)
 {
     const auto& none = *plan.no_date;
     const auto& kind = *plan.kind;
-    std::string text = "No date exists here for " + kind.name() + " in the open: ";
+    std::string why_not;
     switch (none.reason) {
     case SowingLimit::Heat:
-        text += "even the coolest time of the year has days of " + temperature(none.coolest_day_mean, units) +
-                " on average, and it grows badly above " + temperature(kind.growth_most, units);
+        why_not = phrase("even the coolest time of the year has days of %1 on average, and it grows badly above %2",
+                         temperature(none.coolest_day_mean, units), temperature(kind.growth_most, units));
         break;
     case SowingLimit::CoolNights:
-        text += "usual nights never stay above its safe " + temperature(kind.safe_night, units) +
-                " (the mildest reach " + temperature(none.mildest_usual_low, units) + ")";
+        why_not = phrase("usual nights never stay above its safe %1 (the mildest reach %2)",
+                         temperature(kind.safe_night, units), temperature(none.mildest_usual_low, units));
         break;
     case SowingLimit::ColdSoil:
-        text += "the soil reaches " + temperature(none.warmest_soil, units) + " at best, and it needs " +
-                temperature(kind.soil_least.value_or(kind.germ_least), units);
+        why_not = phrase("the soil reaches %1 at best, and it needs %2", temperature(none.warmest_soil, units),
+                         temperature(kind.soil_least.value_or(kind.germ_least), units));
         break;
     default:
-        text += "it needs " + days(none.days_needed) + " of full growth outdoors, and the longest stretch that is "
-                "neither too cold at the risk nor too hot for it has " + days(none.longest_stretch_days) +
-                ", many of them too cool or too short for full growth";
+        why_not = phrase("it needs %1 of full growth outdoors, and the longest stretch that is neither too cold at the "
+                         "risk nor too hot for it has %2, many of them too cool or too short for full growth",
+                         days(none.days_needed), days(none.longest_stretch_days));
         break;
     }
-    return text + ".";
+    return phrase("No date exists here for %1 in the open: %2.", table_text(kind.name()), why_not);
 }
 
 std::string way_out(const plan::Way& way)
@@ -170,36 +170,36 @@ std::string way_out(const plan::Way& way)
     std::string text;
     switch (way.kind) {
     case plan::WayKind::QuickSort:
-        text = "a quick sort";
+        text = phrase("a quick sort");
         break;
     case plan::WayKind::BiggerTransplants:
-        text = "bigger transplants, " + std::to_string(way.extra_weeks) + " weeks longer indoors";
+        text = phrase("bigger transplants, %1 weeks longer indoors", std::to_string(way.extra_weeks));
         break;
     case plan::WayKind::UnderGlass:
-        text = "in an unheated greenhouse or frame";
+        text = phrase("in an unheated greenhouse or frame");
         break;
     case plan::WayKind::GlassAndBigger:
-        text = "a quick sort in an unheated greenhouse";
-        if (way.extra_weeks > 0) {
-            text += ", " + std::to_string(way.extra_weeks) + " weeks longer indoors first";
-        }
+        text = way.extra_weeks > 0 ? phrase("a quick sort in an unheated greenhouse, %1 weeks longer indoors first",
+                                            std::to_string(way.extra_weeks))
+                                   : phrase("a quick sort in an unheated greenhouse");
         break;
     case plan::WayKind::GreaterRisk:
-        text = "accept a risk of " + chance(way.risk);
+        text = phrase("accept a risk of %1", chance(way.risk));
         break;
     case plan::WayKind::RaisedIndoorsOnly:
-        return "keep it on a bright sill or under lamps, or choose another crop (`lathhouse sowing --calendar` "
-               "names those that can be sown)";
+        return phrase("keep it on a bright sill or under lamps, or choose another crop (`lathhouse sowing --calendar` "
+                      "names those that can be sown)");
     }
     const auto& season = *way.season;
     if (season.sow_indoors) {
-        text += ": sow indoors " + full_day(season.sow_indoors->from) + ", plant out " + full_day(season.plant_out->from);
+        text = phrase("%1: sow indoors %2, plant out %3", text, full_day(season.sow_indoors->from),
+                      full_day(season.plant_out->from));
     } else {
-        text += ": sow " + full_day(season.sow_outdoors->from);
+        text = phrase("%1: sow %2", text, full_day(season.sow_outdoors->from));
     }
     const auto& ready = season.ready ? season.ready : season.ready_outdoors;
     if (ready) {
-        text += ", ready from " + full_day(ready->from);
+        text = phrase("%1, ready from %2", text, full_day(ready->from));
     }
     return text;
 }
@@ -208,44 +208,44 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
 {
     std::string text;
     if (kind.depth_mm == 0.0) {
-        text = "On the surface, pressed in";
+        text = phrase("On the surface, pressed in");
     } else if (units == UnitSystem::UsCustomary) {
-        text = "About " + number(kind.depth_mm / 25.4, 1) + " in deep";
+        text = phrase("About %1 in deep", number(kind.depth_mm / 25.4, 1));
     } else {
-        text = number(kind.depth_mm, 0) + " mm deep";
+        text = phrase("%1 mm deep", number(kind.depth_mm, 0));
     }
     switch (kind.light) {
     case plants::SeedLight::LightNeeded:
-        text += ", uncovered: it needs light to germinate";
+        text = phrase("%1, uncovered: it needs light to germinate", text);
         break;
     case plants::SeedLight::LightHelps:
-        text += ", barely covered: light helps";
+        text = phrase("%1, barely covered: light helps", text);
         break;
     case plants::SeedLight::Dark:
-        text += ", dark until it is up";
+        text = phrase("%1, dark until it is up", text);
         break;
     case plants::SeedLight::Cover:
-        text += ", covered";
+        text = phrase("%1, covered", text);
         break;
     case plants::SeedLight::LightCover:
-        text += ", covered thinly";
+        text = phrase("%1, covered thinly", text);
         break;
     case plants::SeedLight::Indifferent:
     case plants::SeedLight::DarkOrLight:
         break;
     }
     if (!kind.before_sowing.empty()) {
-        text += "; " + kind.before_sowing;
+        text += "; " + table_text(kind.before_sowing);
     }
     const auto whole = [&](Celsius value) {
         return number(units == UnitSystem::UsCustomary ? value.fahrenheit() : value.degrees(), 0);
     };
-    text += "; mix at " + whole(kind.germ_best_low) + " to " + whole(kind.germ_best_high) +
-            (units == UnitSystem::UsCustomary ? " \u00b0F" : " \u00b0C");
-    text += "; " + number(kind.spacing_cm.low, 0) +
-            (kind.spacing_cm.high > kind.spacing_cm.low ? " to " + number(kind.spacing_cm.high, 0) : "") +
-            " cm apart";
-    return text + ".";
+    const auto mix = phrase("mix at %1 to %2", whole(kind.germ_best_low), whole(kind.germ_best_high)) +
+                     (units == UnitSystem::UsCustomary ? " \u00b0F" : " \u00b0C");
+    const auto apart = kind.spacing_cm.high > kind.spacing_cm.low
+                           ? phrase("%1 to %2 cm apart", number(kind.spacing_cm.low, 0), number(kind.spacing_cm.high, 0))
+                           : phrase("%1 cm apart", number(kind.spacing_cm.low, 0));
+    return text + "; " + mix + "; " + apart + ".";
 }
 
 std::vector<std::string> sowing_notes(const plan::SowingPlan& plan, UnitSystem units)
@@ -253,55 +253,55 @@ std::vector<std::string> sowing_notes(const plan::SowingPlan& plan, UnitSystem u
     const auto& kind = *plan.kind;
     std::vector<std::string> notes;
     if (!kind.photoperiod_note.empty()) {
-        notes.push_back("Day length: " + kind.photoperiod_note + ".");
+        notes.push_back(phrase("Day length: %1.", table_text(kind.photoperiod_note)));
     }
     if (kind.before_sowing.starts_with("soak") || kind.before_sowing.starts_with("nick")) {
-        notes.push_back("Many such seeds and their seedlings are poisonous: keep packets from children and animals.");
+        notes.push_back(phrase("Many such seeds and their seedlings are poisonous: keep packets from children and animals."));
     }
     if (kind.botanical_name == "Phaseolus vulgaris" || kind.botanical_name == "Phaseolus coccineus" ||
         kind.botanical_name == "Phaseolus lunatus") {
-        notes.push_back("Raw beans are poisonous: keep seed from children; cook the harvest.");
+        notes.push_back(phrase("Raw beans are poisonous: keep seed from children; cook the harvest."));
     }
-    notes.push_back("Dressed (coloured) seed is poisonous: gloves, never eaten, the packet's words come first.");
+    notes.push_back(phrase("Dressed (coloured) seed is poisonous: gloves, never eaten, the packet's words come first."));
     if (!plan.season) {
         return notes;
     }
     const auto& season = *plan.season;
     if (season.emerge_indoors && season.emerge_indoors->warmed) {
-        notes.push_back("The room is too cool for the seed: warm the mix to " +
-                        temperature(season.emerge_indoors->mix, units) +
-                        " (a heat mat made for plants; water and mains apart).");
+        notes.push_back(phrase("The room is too cool for the seed: warm the mix to %1 (a heat mat made for plants; water and "
+                               "mains apart).",
+                               temperature(season.emerge_indoors->mix, units)));
     }
     const auto& first = season.emerge_indoors ? season.emerge_indoors : season.emerge_outdoors;
     if (first && first->basis == plan::EmergenceBasis::TypicalDays) {
-        notes.push_back("Emergence from the usual days; cooler than the best range it is an estimate (common practice).");
+        notes.push_back(phrase("Emergence from the usual days; cooler than the best range it is an estimate (common practice)."));
     }
     if (kind.thermal_time && kind.thermal_time->moist_only) {
-        notes.push_back("The days to emergence hold only while the mix is kept moist.");
+        notes.push_back(phrase("The days to emergence hold only while the mix is kept moist."));
     }
     if (season.slow_sorts_at_risk) {
-        notes.push_back("A slow sort would still stand there when damaging nights come: choose a quick or usual one.");
+        notes.push_back(phrase("A slow sort would still stand there when damaging nights come: choose a quick or usual one."));
     }
     if (season.needs_roof) {
-        notes.push_back("It falls into months of heavy rain: trays and pots under a roof, saucers empty.");
+        notes.push_back(phrase("It falls into months of heavy rain: trays and pots under a roof, saucers empty."));
     }
     return notes;
 }
 
 std::string germination_basis(const plants::SeedKind& kind)
 {
-    const auto percent = number(kind.germination_percent, 0) + " % ";
+    const auto percent = number(kind.germination_percent, 0);
     switch (kind.basis) {
     case plants::GerminationBasis::FederalLaw:
-        return percent + "(least that may be sold unmarked, 7 CFR 201.31)";
+        return phrase("%1 % (least that may be sold unmarked, 7 CFR 201.31)", percent);
     case plants::GerminationBasis::StateHerbLaw:
-        return percent + "(least by New Hampshire law)";
+        return phrase("%1 % (least by New Hampshire law)", percent);
     case plants::GerminationBasis::StateFlowerLaw:
-        return percent + "(least by state flower seed law)";
+        return phrase("%1 % (least by state flower seed law)", percent);
     case plants::GerminationBasis::Memory:
         break;
     }
-    return percent + "(common practice, no source)";
+    return phrase("%1 % (common practice, no source)", percent);
 }
 
 } // namespace lathhouse::words

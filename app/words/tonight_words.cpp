@@ -1,5 +1,7 @@
 #include "app/words/tonight_words.h"
 
+#include "app/words/phrase.h"
+
 #include <cmath>
 
 namespace lathhouse::words {
@@ -87,7 +89,8 @@ std::string room_remark(const plan::RoomRemark& remark, const home::Household& h
 std::string against_open_air(KelvinDelta offset, UnitSystem units)
 {
     const bool colder = offset.kelvins() < 0.0;
-    return size(offset, units) + unit(units) + (colder ? " colder" : " milder") + " than the open air";
+    const auto by = size(offset, units) + unit(units);
+    return colder ? phrase("%1 colder than the open air", by) : phrase("%1 milder than the open air", by);
 }
 
 std::pair<KelvinDelta, KelvinDelta> nine_in_ten(climate::NightOffset offset)

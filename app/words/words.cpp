@@ -1,5 +1,7 @@
 #include "app/words/words.h"
 
+#include "app/words/phrase.h"
+
 #include <array>
 #include <cmath>
 #include <cstdio>
@@ -7,9 +9,11 @@
 namespace lathhouse::words {
 namespace {
 
-constexpr std::array kShortMonthNames = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                    "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-constexpr std::array kWeekdayNames = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+constexpr std::array kShortMonthNames = {said_later("Jan"), said_later("Feb"), said_later("Mar"), said_later("Apr"),
+                                         said_later("May"), said_later("Jun"), said_later("Jul"), said_later("Aug"),
+                                         said_later("Sep"), said_later("Oct"), said_later("Nov"), said_later("Dec")};
+constexpr std::array kWeekdayNames = {said_later("Sun"), said_later("Mon"), said_later("Tue"), said_later("Wed"),
+                                      said_later("Thu"), said_later("Fri"), said_later("Sat")};
 constexpr auto kThinSpace = "\u202F";
 constexpr auto kMinus = "\u2212";
 
@@ -34,8 +38,11 @@ std::string number(double value, int decimals)
 {
     std::array<char, 48> text{};
     std::snprintf(text.data(), text.size(), "%.*f", decimals, std::fabs(value));
-    const std::string digits = text.data();
-    const bool is_zero = digits.find_first_not_of("0.") == std::string::npos;
+    std::string digits = text.data();
+    if (const auto point = digits.find('.'); point != std::string::npos) {
+        digits[point] = decimal_mark();
+    }
+    const bool is_zero = digits.find_first_not_of("0.,") == std::string::npos;
     return (value < 0.0 && !is_zero ? kMinus : "") + digits;
 }
 
@@ -43,13 +50,13 @@ std::string chance(Probability chance)
 {
     const double fraction = chance.fraction();
     if (fraction > 0.95) {
-        return "almost sure";
+        return phrase("almost sure");
     }
     if (fraction >= 0.6) {
-        return std::to_string(std::min(9, static_cast<int>(std::lround(fraction * 10.0)))) + " in 10";
+        return phrase("%1 in 10", std::to_string(std::min(9, static_cast<int>(std::lround(fraction * 10.0)))));
     }
     if (fraction < 0.001) {
-        return "under 1 in 1000";
+        return phrase("under 1 in 1000");
     }
     constexpr std::array kSteps = {2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 30, 50, 100, 200, 500, 1000};
     int nearest = kSteps.front();
@@ -58,7 +65,7 @@ std::string chance(Probability chance)
             nearest = step;
         }
     }
-    return "1 in " + std::to_string(nearest);
+    return phrase("1 in %1", std::to_string(nearest));
 }
 
 std::string temperature(Celsius value, UnitSystem units)
@@ -77,7 +84,7 @@ std::string temperature_difference(KelvinDelta value, UnitSystem units)
 std::string distance(Metres value, UnitSystem units)
 {
     return units == UnitSystem::Metric ? with_unit(value.kilometres(), 0, "km")
-                                       : with_unit(value.miles(), 0, "miles");
+                                       : with_unit(value.miles(), 0, phrase("miles").c_str());
 }
 
 std::string height(Metres value, UnitSystem units)
@@ -93,7 +100,7 @@ std::string rain(Millimetres value, UnitSystem units)
 
 std::string day(calendar::DayOfYear day)
 {
-    return std::to_string(day.day()) + " " + kShortMonthNames[static_cast<std::size_t>(day.month() - 1)];
+    return phrase("%1 %2", std::to_string(day.day()), phrase(kShortMonthNames[static_cast<std::size_t>(day.month() - 1)]));
 }
 
 std::string day(calendar::Date date)
@@ -103,8 +110,8 @@ std::string day(calendar::Date date)
 
 std::string full_day(calendar::Date date)
 {
-    return std::string{kWeekdayNames[date.day_of_week().as_number()]} + " " + day(date) + " " +
-           std::to_string(static_cast<int>(date.year()));
+    return phrase("%1 %2 %3", phrase(kWeekdayNames[date.day_of_week().as_number()]), day(date),
+                  std::to_string(static_cast<int>(date.year())));
 }
 
 std::string hours_and_minutes(double seconds)

@@ -1,0 +1,8290 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>ClassHeading</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ColdBand</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Tonight it may fall to %1 %2; %3.</source>
+        <translation>Heute Nacht sind %1 möglich %2; %3.</translation>
+    </message>
+    <message>
+        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
+        <translation>Eine lässt sich nicht tragen? An die Wand, weg vom Boden, ein trockenes Tuch bis zur Erde darüber, morgens wieder ab. Das bringt höchstens ein bis zwei Grad (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>It is in</source>
+        <translation>Sie ist drin</translation>
+    </message>
+    <message>
+        <source>All of them are in</source>
+        <translation>Alle sind drin</translation>
+    </message>
+    <message>
+        <source>Ticks every plant that must come in tonight; each can be taken back</source>
+        <translation>Hakt jede Pflanze ab, die heute Nacht herein muss; jede lässt sich zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonModel</name>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Was und wo</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation>Botanischer Name</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Steht</translation>
+    </message>
+    <message>
+        <source>at no spot</source>
+        <translation>ohne Platz</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Nächster Gang</translation>
+    </message>
+    <message>
+        <source>none in the year ahead</source>
+        <translation>keine im kommenden Jahr</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Topf</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>none known, which is no proof</source>
+        <translation>keine bekannt, was kein Beweis ist</translation>
+    </message>
+    <message>
+        <source>Nights and light</source>
+        <translation>Nächte und Licht</translation>
+    </message>
+    <message>
+        <source>Killed at</source>
+        <translation>Tödlich bei</translation>
+    </message>
+    <message>
+        <source>Harmed from</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>At ease above</source>
+        <translation>Wohl ab</translation>
+    </message>
+    <message>
+        <source>Tonight at its spot</source>
+        <translation>Heute Nacht an ihrem Platz</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>Too hot from</source>
+        <translation>Zu heiß ab</translation>
+    </message>
+    <message>
+        <source>Good light</source>
+        <translation>Gutes Licht</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² a day</source>
+        <translation>%1 mol/m² am Tag</translation>
+    </message>
+    <message>
+        <source>Keeps it alive</source>
+        <translation>Hält sie am Leben</translation>
+    </message>
+    <message>
+        <source>Between waterings</source>
+        <translation>Zwischen dem Gießen</translation>
+    </message>
+    <message>
+        <source>dries right out</source>
+        <translation>trocknet ganz aus</translation>
+    </message>
+    <message>
+        <source>does not dry out</source>
+        <translation>trocknet nicht aus</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wachstum</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Since the reading before</source>
+        <translation>Seit der vorigen Messung</translation>
+    </message>
+    <message>
+        <source>Recovery</source>
+        <translation>Erholung</translation>
+    </message>
+    <message>
+        <source>nothing to judge</source>
+        <translation>nichts zu beurteilen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Next reading</source>
+        <translation>Nächste Messung</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: beide %2.</translation>
+    </message>
+</context>
+<context>
+    <name>FilePick</name>
+    <message>
+        <source>Take this name</source>
+        <translation>Diesen Namen nehmen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>FirstStart</name>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>On to the spots</source>
+        <translation>Weiter zu den Plätzen</translation>
+    </message>
+    <message>
+        <source>On to the plants</source>
+        <translation>Weiter zu den Pflanzen</translation>
+    </message>
+    <message>
+        <source>Open the year</source>
+        <translation>Das Jahr öffnen</translation>
+    </message>
+    <message>
+        <source>First start</source>
+        <translation>Erster Start</translation>
+    </message>
+    <message>
+        <source>When your pots go out, when they come in, and whether they liked it.</source>
+        <translation>Wann die Töpfe hinausgehen, wann sie hereinkommen, und ob es ihnen bekam.</translation>
+    </message>
+    <message>
+        <source>Look at the example household</source>
+        <translation>Den Beispielhaushalt ansehen</translation>
+    </message>
+    <message>
+        <source>An invented household, plainly marked as such; nothing is kept</source>
+        <translation>Ein erfundener Haushalt, klar als solcher bezeichnet; nichts wird gespeichert</translation>
+    </message>
+    <message>
+        <source>Nothing leaves this computer. Everything can be changed later. The household will lie in %1.</source>
+        <translation>Nichts verlässt diesen Rechner. Alles lässt sich später ändern. Der Haushalt wird in %1 liegen.</translation>
+    </message>
+    <message>
+        <source>Where are your pots?</source>
+        <translation>Wo stehen die Töpfe?</translation>
+    </message>
+    <message>
+        <source>Type the nearest town, or read the place off any map; coordinates of any form can be pasted.</source>
+        <translation>Den nächsten Ort eintippen oder die Lage von einer Karte ablesen; Koordinaten jeder Form lassen sich einfügen.</translation>
+    </message>
+    <message>
+        <source>Name of the household</source>
+        <translation>Name des Haushalts</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>The household is being written.</source>
+        <translation>Der Haushalt wird geschrieben.</translation>
+    </message>
+    <message>
+        <source>Step %1 of 3. %2</source>
+        <translation>Schritt %1 von 3. %2</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Alt and Left. What was typed stays.</source>
+        <translation>Alt und Links. Was getippt ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>Leave out for now</source>
+        <translation>Vorerst auslassen</translation>
+    </message>
+    <message>
+        <source>Control and Enter</source>
+        <translation>Strg und Eingabe</translation>
+    </message>
+</context>
+<context>
+    <name>FootFigure</name>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>GrowthPainter</name>
+    <message>
+        <source>growth clock</source>
+        <translation>Wachstumsuhr</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>steht still</translation>
+    </message>
+    <message>
+        <source>had nothing happened</source>
+        <translation>wäre nichts geschehen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>next reading, %1</source>
+        <translation>nächste Messung, %1</translation>
+    </message>
+</context>
+<context>
+    <name>GrowthPane</name>
+    <message>
+        <source>Key T shows the same as a table</source>
+        <translation>Taste T zeigt dasselbe als Tabelle</translation>
+    </message>
+    <message>
+        <source>%1, reading by reading</source>
+        <translation>%1, Messung für Messung</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;No readings yet.&lt;/b&gt; Three before an event and four after it make a verdict. Control and L, then Measured, keeps the first.</source>
+        <translation>&lt;b&gt;Noch keine Messungen.&lt;/b&gt; Drei vor einem Ereignis und vier danach geben ein Urteil. Strg und L, dann Gemessen, trägt die erste ein.</translation>
+    </message>
+    <message>
+        <source>What the chart shows</source>
+        <translation>Was das Diagramm zeigt</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Taste T</translation>
+    </message>
+    <message>
+        <source>Green band: where the fit lies, 9 in 10.</source>
+        <translation>Grünes Band: wo die Anpassung liegt, 9 von 10.</translation>
+    </message>
+</context>
+<context>
+    <name>HarmRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeActSaid</name>
+    <message>
+        <source>%1 Keep it where you would keep a key, and give it to nobody who need not know where you live.</source>
+        <translation>%1 Aufbewahren wie einen Schlüssel und niemandem geben, der die Adresse nicht kennen muss.</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
+        <source>Asked once; changed under What may leave the folder</source>
+        <translation>Einmal gefragt; zu ändern unter „Was den Ordner verlassen darf“</translation>
+    </message>
+    <message>
+        <source>Do not write it</source>
+        <translation>Nicht schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>HomeCheck</name>
+    <message>
+        <source>Look through the folder</source>
+        <translation>Den Ordner durchsehen</translation>
+    </message>
+    <message>
+        <source>The journal, its references, every photograph against its digest; changes nothing</source>
+        <translation>Das Journal, seine Verweise, jedes Foto gegen seine Prüfsumme; ändert nichts</translation>
+    </message>
+</context>
+<context>
+    <name>HomeCredits</name>
+    <message>
+        <source>Where the figures come from</source>
+        <translation>Woher die Zahlen kommen</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>All %1 publications</source>
+        <translation>Alle %1 Veröffentlichungen</translation>
+    </message>
+    <message>
+        <source>Publications behind the tables of plants, seeds and pests</source>
+        <translation>Veröffentlichungen hinter den Tabellen der Pflanzen, Samen und Schädlinge</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeData</name>
+    <message>
+        <source>What the household’s folder holds</source>
+        <translation>Was im Ordner des Haushalts liegt</translation>
+    </message>
+    <message>
+        <source>The demonstration, invented for showing. It lies in memory and is gone when the window is closed.</source>
+        <translation>Das Vorführbeispiel, zum Zeigen erfunden. Es liegt im Speicher und ist fort, wenn das Fenster schließt.</translation>
+    </message>
+    <message>
+        <source>What was taken back is not counted. Photographs taken out of the lists stay in the folder and in every backup.</source>
+        <translation>Zurückgenommenes zählt nicht. Fotos, die aus den Listen genommen wurden, bleiben im Ordner und in jeder Sicherung.</translation>
+    </message>
+    <message>
+        <source>What may leave the folder</source>
+        <translation>Was den Ordner verlassen darf</translation>
+    </message>
+    <message>
+        <source>A backup is whole or it is none: with your home’s coordinates, and with photographs that may say where they were taken. Tables hold the same. You are asked before the first of each.</source>
+        <translation>Eine Sicherung ist vollständig, oder sie ist keine: mit den Koordinaten des Zuhauses und mit Fotos, die verraten können, wo sie entstanden. Tabellen enthalten dasselbe. Vor der ersten von jeder Art wird gefragt.</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <source>Ask first</source>
+        <translation>Vorher fragen</translation>
+    </message>
+    <message>
+        <source>May be written</source>
+        <translation>Darf geschrieben werden</translation>
+    </message>
+    <message>
+        <source>Tables for other programs</source>
+        <translation>Tabellen für andere Programme</translation>
+    </message>
+    <message>
+        <source>Back up</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>There is nothing to back up: the demonstration is made anew at every start.</source>
+        <translation>Es gibt nichts zu sichern: Das Vorführbeispiel entsteht bei jedem Start neu.</translation>
+    </message>
+    <message>
+        <source>The file to write, outside the folder</source>
+        <translation>Die Datei, außerhalb des Ordners</translation>
+    </message>
+    <message>
+        <source>Backups (*.zip)</source>
+        <translation>Sicherungen (*.zip)</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Jetzt sichern</translation>
+    </message>
+    <message>
+        <source>Writes the journal and all photographs into one file, and reads it back</source>
+        <translation>Schreibt das Journal und alle Fotos in eine Datei und liest sie wieder</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>The old one stays until the new one is whole</source>
+        <translation>Die alte bleibt, bis die neue vollständig ist</translation>
+    </message>
+    <message>
+        <source>Say so when the last backup is older than</source>
+        <translation>Hinweisen, wenn die letzte Sicherung älter ist als</translation>
+    </message>
+    <message>
+        <source>two weeks</source>
+        <translation>zwei Wochen</translation>
+    </message>
+    <message>
+        <source>a month</source>
+        <translation>einen Monat</translation>
+    </message>
+    <message>
+        <source>three months</source>
+        <translation>drei Monate</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>Bring a backup back</source>
+        <translation>Eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>Into a new or an empty folder. The household that is open stays as it is.</source>
+        <translation>In einen neuen oder leeren Ordner. Der offene Haushalt bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>The backup</source>
+        <translation>Die Sicherung</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The new or empty folder</source>
+        <translation>Der neue oder leere Ordner</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Every file is compared with the backup’s list before the folder appears</source>
+        <translation>Jede Datei wird mit der Liste der Sicherung verglichen, bevor der Ordner erscheint</translation>
+    </message>
+    <message>
+        <source>All that the journal knows as comma-separated tables, the photographs beside them.</source>
+        <translation>Alles, was das Journal weiß, als kommagetrennte Tabellen, die Fotos daneben.</translation>
+    </message>
+    <message>
+        <source>A new or an empty folder</source>
+        <translation>Ein neuer oder leerer Ordner</translation>
+    </message>
+    <message>
+        <source>Write the tables</source>
+        <translation>Die Tabellen schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>HomeFacts</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source> (height of the stations; your own is not known)</source>
+        <translation> (Höhe der Stationen; die eigene ist nicht bekannt)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1: %2 away, weight %3</source>
+        <translation>%1: %2 entfernt, Gewicht %3</translation>
+    </message>
+    <message>
+        <source>Lowest night of a winter</source>
+        <translation>Tiefste Nacht eines Winters</translation>
+    </message>
+    <message>
+        <source>Lowest night of a year</source>
+        <translation>Tiefste Nacht eines Jahres</translation>
+    </message>
+    <message>
+        <source>%1; 8 winters in 10: %2 to %3</source>
+        <translation>%1; 8 von 10 Wintern: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1; 8 years in 10: %2 to %3</source>
+        <translation>%1; 8 von 10 Jahren: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Hardiness zone</source>
+        <translation>Winterhärtezone</translation>
+    </message>
+    <message>
+        <source>Nights with frost</source>
+        <translation>Nächte mit Frost</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1 a year</source>
+        <translation>%1 im Jahr</translation>
+    </message>
+    <message>
+        <source>Days above %1</source>
+        <translation>Tage über %1</translation>
+    </message>
+    <message>
+        <source>A month’s mean low is right to</source>
+        <translation>Das mittlere Tief eines Monats stimmt auf</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>A frost date is right to</source>
+        <translation>Ein Frostdatum stimmt auf</translation>
+    </message>
+    <message>
+        <source>about %1 days</source>
+        <translation>etwa %1 Tage</translation>
+    </message>
+    <message>
+        <source> Lows there became %1 colder a decade over these years; shown, not added.</source>
+        <translation> Die Tiefstwerte wurden dort in diesen Jahren je Jahrzehnt um %1 kälter; gezeigt, nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source> Lows there became %1 warmer a decade over these years; shown, not added.</source>
+        <translation> Die Tiefstwerte wurden dort in diesen Jahren je Jahrzehnt um %1 wärmer; gezeigt, nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source> These are chances, not promises.</source>
+        <translation> Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+    </message>
+    <message>
+        <source>; coast lines: Natural Earth (public domain)</source>
+        <translation>; Küstenlinien: Natural Earth (gemeinfrei)</translation>
+    </message>
+    <message>
+        <source>; towns: GeoNames (CC BY 4.0)</source>
+        <translation>; Orte: GeoNames (CC BY 4.0)</translation>
+    </message>
+    <message>
+        <source>from its window or roof as described</source>
+        <translation>aus dem Fenster oder Dach, wie beschrieben</translation>
+    </message>
+    <message>
+        <source>from your own summer and winter figure</source>
+        <translation>nach eigener Angabe für Sommer und Winter</translation>
+    </message>
+    <message>
+        <source>enough for all</source>
+        <translation>genug für alle</translation>
+    </message>
+    <message>
+        <source>less than %1 would like</source>
+        <translation>zu wenig für %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day. %3</source>
+        <translation>%1: %2 Mol am Tag. %3</translation>
+    </message>
+    <message>
+        <source>enough all year</source>
+        <translation>ganzjährig genug</translation>
+    </message>
+    <message>
+        <source>enough in %1</source>
+        <translation>genug: %1</translation>
+    </message>
+    <message>
+        <source>never enough to thrive</source>
+        <translation>nie genug zum Gedeihen</translation>
+    </message>
+    <message>
+        <source>; all year too little to live on</source>
+        <translation>; ganzjährig zu wenig zum Leben</translation>
+    </message>
+    <message>
+        <source>; too little to live on in %1</source>
+        <translation>; zu wenig zum Leben: %1</translation>
+    </message>
+    <message>
+        <source>thrives from %1</source>
+        <translation>gedeiht ab %1</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>klar, windstill</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>Wolken oder Wind</translation>
+    </message>
+    <message>
+        <source>sky not noted</source>
+        <translation>Himmel nicht notiert</translation>
+    </message>
+    <message>
+        <source>Night to %1: %2, %3 against the open air, %4</source>
+        <translation>Nacht auf %1: %2, %3 gegen das Freie, %4</translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation>jetzt %1</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1 to %2</source>
+        <translation>9 von 10: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>clear, calm nights: %1; cloud or wind: %2</source>
+        <translation>klare, windstille Nächte: %1; Wolken oder Wind: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeNights</name>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one under Home, Spots.</source>
+        <translation>Es ist kein Platz im Freien bekannt, ein Thermometer kann also nichts lehren. Einen anlegen unter Zuhause, Plätze.</translation>
+    </message>
+    <message>
+        <source>Log last night</source>
+        <translation>Letzte Nacht eintragen</translation>
+    </message>
+    <message>
+        <source>Keeps the low of the night that ended this morning</source>
+        <translation>Speichert den Tiefstwert der Nacht, die heute früh endete</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Key T: the nights as a table.</source>
+        <translation>Taste T: die Nächte als Tabelle.</translation>
+    </message>
+    <message>
+        <source>%1, by the number of logged nights. Band: where the spot’s mean lies, 9 in 10. Open dot: clear and calm; filled: cloud or wind; square: sky not noted.</source>
+        <translation>%1, nach der Zahl der eingetragenen Nächte. Band: wo das Mittel des Platzes liegt, 9 von 10. Offener Punkt: klar und windstill; gefüllt: Wolken oder Wind; Quadrat: Himmel nicht notiert.</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Nacht auf</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>Tief</translation>
+    </message>
+    <message>
+        <source>against the open air</source>
+        <translation>gegen das Freie</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>Himmel</translation>
+    </message>
+    <message>
+        <source>Night to, low, against the open air, sky</source>
+        <translation>Nacht auf, Tief, gegen das Freie, Himmel</translation>
+    </message>
+    <message>
+        <source>No night is logged yet.</source>
+        <translation>Noch keine Nacht eingetragen.</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Taste T</translation>
+    </message>
+</context>
+<context>
+    <name>HomePage</name>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Own record</source>
+        <translation>Eigene Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>People and animals</source>
+        <translation>Menschen und Tiere</translation>
+    </message>
+    <message>
+        <source>Data and backup</source>
+        <translation>Daten und Sicherung</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>Left and Right go through the sections</source>
+        <translation>Links und Rechts gehen durch die Abschnitte</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+    <message>
+        <source>The place is being worked out.</source>
+        <translation>Der Ort wird ausgearbeitet.</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeople</name>
+    <message>
+        <source>Who is to be kept from harm</source>
+        <translation>Wer vor Schaden bewahrt werden soll</translation>
+    </message>
+    <message>
+        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a plant there that can hurt.</source>
+        <translation>Das Kind oder das Tier eintragen, das an die Pflanzen kommt, und die Plätze in Reichweite: Kein Plan stellt dann eine Pflanze dorthin, die schaden kann.</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>Who is added</source>
+        <translation>Wer dazukommt</translation>
+    </message>
+    <message>
+        <source>Name, if you like</source>
+        <translation>Name, wenn gewünscht</translation>
+    </message>
+    <message>
+        <source>Add to the list</source>
+        <translation>Auf die Liste setzen</translation>
+    </message>
+    <message>
+        <source>Within their reach now</source>
+        <translation>Jetzt in ihrer Reichweite</translation>
+    </message>
+    <message>
+        <source>Set them out of reach now; a plan made from now on does it as well, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
+        <translation>Jetzt außer Reichweite stellen; ein neuer Plan tut es auch, wo ein anderer Platz taugt. Wurde etwas verschluckt, sofort Arzt, Tierarzt oder Giftnotruf fragen und ein Stück der Pflanze mitnehmen. Etikett und örtlicher Rat gehen vor.</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeopleHarm</name>
+    <message>
+        <source>%1, within reach of %2</source>
+        <translation>%1, in Reichweite: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeopleMember</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Within reach of %1</source>
+        <translation>In Reichweite von %1</translation>
+    </message>
+    <message>
+        <source>Out of reach of %1</source>
+        <translation>Außer Reichweite von %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePlace</name>
+    <message>
+        <source>Map of the stations round home</source>
+        <translation>Karte der Stationen rund um das Zuhause</translation>
+    </message>
+    <message>
+        <source>%1 Key T: the same as a table.</source>
+        <translation>%1 Taste T: dasselbe als Tabelle.</translation>
+    </message>
+    <message>
+        <source>Stations round home</source>
+        <translation>Stationen rund um das Zuhause</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <source>away, height</source>
+        <translation>Entfernung, Höhe</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>Station, away and height, weight</source>
+        <translation>Station, Entfernung und Höhe, Gewicht</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Taste T</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Den Ort ändern</translation>
+    </message>
+    <message>
+        <source>What the place is like</source>
+        <translation>Wie der Ort ist</translation>
+    </message>
+</context>
+<context>
+    <name>HomeRecord</name>
+    <message>
+        <source>No record of your own yet</source>
+        <translation>Noch keine eigene Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>The shipped stations answer for this place. A thermometer’s record of ten years and more, kept here, answers better: dates of frost are then counted in it.</source>
+        <translation>Für diesen Ort antworten die mitgelieferten Stationen. Die Aufzeichnung eines Thermometers über zehn Jahre und mehr antwortet besser: Frostdaten werden dann darin gezählt.</translation>
+    </message>
+    <message>
+        <source>Remove the record</source>
+        <translation>Die Aufzeichnung entfernen</translation>
+    </message>
+    <message>
+        <source>It can be brought back while this window is open</source>
+        <translation>Solange dieses Fenster offen ist, lässt sie sich zurückholen</translation>
+    </message>
+    <message>
+        <source>The record taken out or replaced can be brought back until the window is closed; its file is never touched.</source>
+        <translation>Die entfernte oder ersetzte Aufzeichnung lässt sich zurückholen, bis das Fenster schließt; ihre Datei wird nie angerührt.</translation>
+    </message>
+    <message>
+        <source>Another record</source>
+        <translation>Eine andere Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Take a record in</source>
+        <translation>Eine Aufzeichnung aufnehmen</translation>
+    </message>
+    <message>
+        <source>Month by month against the shipped table</source>
+        <translation>Monat für Monat gegen die mitgelieferte Tabelle</translation>
+    </message>
+    <message>
+        <source>Here its lows and highs will stand beside those of the stations, so that a wrong unit, place or thermometer shows before it counts.</source>
+        <translation>Hier stehen dann ihre Tiefst- und Höchstwerte neben denen der Stationen, damit sich eine falsche Einheit, ein falscher Ort oder ein falsches Thermometer zeigt, bevor sie zählt.</translation>
+    </message>
+    <message>
+        <source>Mean lows and highs, here, by the table, and apart</source>
+        <translation>Mittlere Tiefst- und Höchstwerte, hier, nach der Tabelle, Abstand</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>Tief</translation>
+    </message>
+    <message>
+        <source>apart</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>Hoch</translation>
+    </message>
+    <message>
+        <source>Means, %1</source>
+        <translation>Mittel, %1</translation>
+    </message>
+    <message>
+        <source>low here</source>
+        <translation>Tief hier</translation>
+    </message>
+    <message>
+        <source>low, table</source>
+        <translation>Tief, Tabelle</translation>
+    </message>
+    <message>
+        <source>high here</source>
+        <translation>Hoch hier</translation>
+    </message>
+    <message>
+        <source>high, table</source>
+        <translation>Hoch, Tabelle</translation>
+    </message>
+    <message>
+        <source>Month, mean low here, by the table, apart, mean high here, by the table, apart</source>
+        <translation>Monat, mittleres Tief hier, nach der Tabelle, Abstand, mittleres Hoch hier, nach der Tabelle, Abstand</translation>
+    </message>
+    <message>
+        <source>Apart: here less the table. Frost hollows and warm walls explain a degree or two; more is more often a wrong unit, place or hour of reading.</source>
+        <translation>Abstand: hier weniger Tabelle. Frostmulden und warme Wände erklären ein bis zwei Grad; mehr ist öfter eine falsche Einheit, ein falscher Ort oder eine falsche Ablesezeit.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeRecordImport</name>
+    <message>
+        <source>Let go to take it in</source>
+        <translation>Loslassen zum Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Drop a file of daily lows and highs here, or name it below.</source>
+        <translation>Eine Datei mit täglichen Tiefst- und Höchstwerten hier ablegen oder unten nennen.</translation>
+    </message>
+    <message>
+        <source>File of daily records</source>
+        <translation>Datei mit Tageswerten</translation>
+    </message>
+    <message>
+        <source>Records (*.csv *.dly *.txt)</source>
+        <translation>Aufzeichnungen (*.csv *.dly *.txt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Its numbers are</source>
+        <translation>Ihre Zahlen sind</translation>
+    </message>
+    <message>
+        <source>°C and millimetres</source>
+        <translation>°C und Millimeter</translation>
+    </message>
+    <message>
+        <source>°F and inches</source>
+        <translation>°F und Zoll</translation>
+    </message>
+    <message>
+        <source>Of a table of your own. Files of GHCN-Daily say it themselves.</source>
+        <translation>Einer eigenen Tabelle. Dateien von GHCN-Daily sagen es selbst.</translation>
+    </message>
+    <message>
+        <source>Names of columns, station, height</source>
+        <translation>Spaltennamen, Station, Höhe</translation>
+    </message>
+    <message>
+        <source>Columns of date, low, high, rain</source>
+        <translation>Spalten für Tag, Tief, Hoch, Regen</translation>
+    </message>
+    <message>
+        <source>Columns, as Day,Min,Max,Rain</source>
+        <translation>Spalten, etwa Day,Min,Max,Rain</translation>
+    </message>
+    <message>
+        <source>Station, of a file with several</source>
+        <translation>Station, bei mehreren in der Datei</translation>
+    </message>
+    <message>
+        <source>Height where it was kept</source>
+        <translation>Höhe, in der gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Height where it was kept, if not at home</source>
+        <translation>Höhe, in der gemessen wurde, wenn nicht zu Hause</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>A record kept elsewhere than at home: lathhouse place import FILE --at LAT,LON</source>
+        <translation>Eine anderswo geführte Aufzeichnung: lathhouse place import DATEI --at BREITE,LÄNGE</translation>
+    </message>
+    <message>
+        <source>Take it in instead</source>
+        <translation>Stattdessen aufnehmen</translation>
+    </message>
+    <message>
+        <source>Take the record in</source>
+        <translation>Die Aufzeichnung aufnehmen</translation>
+    </message>
+    <message>
+        <source>Checked and compared with the shipped table first</source>
+        <translation>Vorher geprüft und mit der mitgelieferten Tabelle verglichen</translation>
+    </message>
+    <message>
+        <source>Take it in all the same</source>
+        <translation>Trotzdem aufnehmen</translation>
+    </message>
+    <message>
+        <source>The record is being read.</source>
+        <translation>Die Aufzeichnung wird gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeSettings</name>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Degrees and measures</source>
+        <translation>Grad und Maße</translation>
+    </message>
+    <message>
+        <source>°C, centimetres, litres, millilitres</source>
+        <translation>°C, Zentimeter, Liter, Milliliter</translation>
+    </message>
+    <message>
+        <source>°F, inches, US cups and gallons</source>
+        <translation>°F, Zoll, US-Tassen und Gallonen</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <translation>Hell und dunkel</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation>Wie der Schreibtisch</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Hoher Kontrast</translation>
+    </message>
+    <message>
+        <source>Follows the desktop while the window is open.</source>
+        <translation>Folgt dem Schreibtisch, solange das Fenster offen ist.</translation>
+    </message>
+    <message>
+        <source>Size of the text</source>
+        <translation>Größe der Schrift</translation>
+    </message>
+    <message>
+        <source>85 %</source>
+        <translation>85 %</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>115 %</source>
+        <translation>115 %</translation>
+    </message>
+    <message>
+        <source>130 %</source>
+        <translation>130 %</translation>
+    </message>
+    <message>
+        <source>150 %</source>
+        <translation>150 %</translation>
+    </message>
+    <message>
+        <source>175 %</source>
+        <translation>175 %</translation>
+    </message>
+    <message>
+        <source>200 %</source>
+        <translation>200 %</translation>
+    </message>
+    <message>
+        <source>Rows, buttons and charts grow with it.</source>
+        <translation>Zeilen, Knöpfe und Diagramme wachsen mit.</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Bars move to a new plan</source>
+        <translation>Balken gleiten zum neuen Plan</translation>
+    </message>
+    <message>
+        <source>Nothing moves</source>
+        <translation>Nichts bewegt sich</translation>
+    </message>
+    <message>
+        <source>Dates, numbers, weeks</source>
+        <translation>Daten, Zahlen, Wochen</translation>
+    </message>
+    <message>
+        <source>Of you and this machine, not of the household: kept in %1.</source>
+        <translation>Gehört zu Person und Rechner, nicht zum Haushalt: gespeichert in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeSpots</name>
+    <message>
+        <source>Light on a spot through the year</source>
+        <translation>Licht an einem Platz durch das Jahr</translation>
+    </message>
+    <message>
+        <source>Add a spot</source>
+        <translation>Platz anlegen</translation>
+    </message>
+    <message>
+        <source>Change this spot</source>
+        <translation>Diesen Platz ändern</translation>
+    </message>
+    <message>
+        <source>Name, kind, side, pots, reach, window; or take it off the list</source>
+        <translation>Name, Art, Richtung, Töpfe, Reichweite, Fenster; oder von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>No spot is known yet. A sill, a shelf, a balcony: wherever pots can stand.</source>
+        <translation>Noch ist kein Platz bekannt. Eine Fensterbank, ein Regal, ein Balkon: wo immer Töpfe stehen können.</translation>
+    </message>
+    <message>
+        <source>Moles of light on a level leaf, m² and day; %1. Behind glass right to about 30 %, outdoors to 10 %.</source>
+        <translation>Mol Licht auf ein waagrechtes Blatt, je m² und Tag; %1. Hinter Glas auf etwa 30 %, im Freien auf 10 % genau.</translation>
+    </message>
+    <message>
+        <source>Key T: the same as a table.</source>
+        <translation>Taste T: dasselbe als Tabelle.</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>Mol am Tag</translation>
+    </message>
+    <message>
+        <source>for the plants there</source>
+        <translation>für die Pflanzen dort</translation>
+    </message>
+    <message>
+        <source>Month, moles a day, for the plants there</source>
+        <translation>Monat, Mol am Tag, für die Pflanzen dort</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Taste T</translation>
+    </message>
+    <message>
+        <source>Plants that stand there now</source>
+        <translation>Pflanzen, die jetzt dort stehen</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation>Keine.</translation>
+    </message>
+    <message>
+        <source>Plants at the spot and their light</source>
+        <translation>Pflanzen am Platz und ihr Licht</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>LathProgress</name>
+    <message>
+        <source>Stopping; what was begun is cleared away.</source>
+        <translation>Hält an; Begonnenes wird weggeräumt.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Nothing half written is left</source>
+        <translation>Nichts Halbgeschriebenes bleibt</translation>
+    </message>
+</context>
+<context>
+    <name>LogLine</name>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>klar, windstill</translation>
+    </message>
+    <message>
+        <source>The sky was clear and the air still</source>
+        <translation>Der Himmel war klar und die Luft still</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>Wolken oder Wind</translation>
+    </message>
+</context>
+<context>
+    <name>LogPanel</name>
+    <message>
+        <source>Log for %1</source>
+        <translation>Eintrag für %1</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Gegossen</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Gedüngt</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Neuer Trieb</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Geblüht</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Was abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed, may be left blank</source>
+        <translation>Stickstoff der Düngung, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>nitrogen</source>
+        <translation>Stickstoff</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Notiz, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Keep in the journal</source>
+        <translation>Ins Journal</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>LotEntry</name>
+    <message>
+        <source>Crop</source>
+        <translation>Kultur</translation>
+    </message>
+    <message>
+        <source>tomato, zinnia</source>
+        <translation>Tomate, Zinnie</translation>
+    </message>
+    <message>
+        <source>What you call the lot</source>
+        <translation>Wie die Partie heißen soll</translation>
+    </message>
+    <message>
+        <source>Packed in</source>
+        <translation>Abgepackt</translation>
+    </message>
+    <message>
+        <source>Comes up, by the packet</source>
+        <translation>Geht auf, laut Tütchen</translation>
+    </message>
+    <message>
+        <source>Seeds in it</source>
+        <translation>Körner darin</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Notiz, darf leer bleiben</translation>
+    </message>
+</context>
+<context>
+    <name>LotRow</name>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>%1 · Lathhouse</source>
+        <translation>%1 · Lathhouse</translation>
+    </message>
+    <message>
+        <source>Lathhouse · %1</source>
+        <translation>Lathhouse · %1</translation>
+    </message>
+</context>
+<context>
+    <name>Masthead</name>
+    <message>
+        <source>Round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>%1, %2 to carry in tonight</source>
+        <translation>%1, %2 heute Nacht hereinzutragen</translation>
+    </message>
+    <message>
+        <source>Key %1</source>
+        <translation>Taste %1</translation>
+    </message>
+    <message>
+        <source>Invented, for showing · %1</source>
+        <translation>Erfunden, zum Zeigen · %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Today is %1</source>
+        <translation>Heute ist %1</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Control and F. Finds a plant by its name or kind.</source>
+        <translation>Strg und F. Findet eine Pflanze nach Namen oder Art.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Control and Z. Takes back what was entered last, on any page.</source>
+        <translation>Strg und Z. Nimmt zurück, was zuletzt eingetragen wurde, auf jeder Seite.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePage</name>
+    <message>
+        <source>Measure in a photograph</source>
+        <translation>Im Foto messen</translation>
+    </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Im Foto messen</translation>
+    </message>
+    <message>
+        <source>Photograph with marks, %1</source>
+        <translation>Foto mit Marken, %1</translation>
+    </message>
+    <message>
+        <source>%1, 4 times</source>
+        <translation>%1, 4-fach</translation>
+    </message>
+    <message>
+        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
+        <translation>Klicken setzt einen Punkt, Ziehen berichtigt ihn. Pfeiltasten rücken den gewählten Punkt um einen Bildpunkt, mit Umschalt um zehn. Tab geht zum nächsten. Rücktaste nimmt einen Punkt zurück.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Green share</source>
+        <translation>Grünanteil</translation>
+    </message>
+    <message>
+        <source>1. Something of known size</source>
+        <translation>1. Etwas von bekannter Größe</translation>
+    </message>
+    <message>
+        <source>A to B is</source>
+        <translation>A bis B misst</translation>
+    </message>
+    <message>
+        <source>Length from A to B</source>
+        <translation>Länge von A bis B</translation>
+    </message>
+    <message>
+        <source>Write a number such as 14.0; between 1 mm and 10 m.</source>
+        <translation>Eine Zahl wie 14,0 schreiben; zwischen 1 mm und 10 m.</translation>
+    </message>
+    <message>
+        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
+        <translation>Der Topfrand, ein Lineal oder die 10 cm der Karte, die `lathhouse export card` druckt.</translation>
+    </message>
+    <message>
+        <source>2. The plant</source>
+        <translation>2. Die Pflanze</translation>
+    </message>
+    <message>
+        <source>from 1 to 2</source>
+        <translation>von 1 bis 2</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 gesetzt</translation>
+    </message>
+    <message>
+        <source>%1 not set</source>
+        <translation>%1 nicht gesetzt</translation>
+    </message>
+    <message>
+        <source>Chooses the point; the arrow keys in the photograph move it.</source>
+        <translation>Wählt den Punkt; die Pfeiltasten im Foto bewegen ihn.</translation>
+    </message>
+    <message>
+        <source>An outline round the leaves</source>
+        <translation>Ein Umriss um die Blätter</translation>
+    </message>
+    <message>
+        <source>No corner set yet.</source>
+        <translation>Noch keine Ecke gesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 corners, %2</source>
+        <translation>%1 Ecken, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Keep what is known and what is measured at the same distance from the camera: at one metre, each 10 cm that the plant stands nearer makes it come out about 10 % too long.</source>
+        <translation>Bekanntes und Gemessenes gleich weit von der Kamera halten: Bei einem Meter lassen je 10 cm, die die Pflanze näher steht, sie etwa 10 % zu lang erscheinen.</translation>
+    </message>
+    <message>
+        <source>or type it</source>
+        <translation>oder eintippen</translation>
+    </message>
+    <message>
+        <source>Green share, typed instead of drawn</source>
+        <translation>Grünanteil, getippt statt gezeichnet</translation>
+    </message>
+    <message>
+        <source>Length, typed instead of marked</source>
+        <translation>Länge, getippt statt markiert</translation>
+    </message>
+    <message>
+        <source>Keep the reading</source>
+        <translation>Messwert speichern</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal</translation>
+    </message>
+    <message>
+        <source>Takes the outline away.</source>
+        <translation>Nimmt den Umriss weg.</translation>
+    </message>
+    <message>
+        <source>Keeps this try in mind and has the points set once more.</source>
+        <translation>Merkt sich diesen Versuch und lässt die Punkte noch einmal setzen.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>MendSheet</name>
+    <message>
+        <source>Name of the household</source>
+        <translation>Name des Haushalts</translation>
+    </message>
+    <message>
+        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <translation>Strg und Eingabe. Ein Eintrag im Journal, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Take this spot off the list</source>
+        <translation>Diesen Platz von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Only a spot where nothing stands and of which the journal tells nothing</source>
+        <translation>Nur ein Platz, an dem nichts steht und von dem das Journal nichts erzählt</translation>
+    </message>
+</context>
+<context>
+    <name>MovePanel</name>
+    <message>
+        <source>%1 moved today: where to?</source>
+        <translation>%1 heute umgestellt: wohin?</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>PathField</name>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>%1: opens a dialog</source>
+        <translation>%1: öffnet einen Dialog</translation>
+    </message>
+    <message>
+        <source>There is no dialog for files on this machine; type the path.</source>
+        <translation>Auf diesem Rechner gibt es keinen Dateidialog; den Pfad eintippen.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoChooser</name>
+    <message>
+        <source>Add photographs</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>Photographs (*.jpg *.jpeg *.png *.webp *.heic *.heif *.JPG *.JPEG *.PNG *.HEIC)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.webp *.heic *.heif *.JPG *.JPEG *.PNG *.HEIC)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoImportPanel</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>What came in stays.</source>
+        <translation>Was hereinkam, bleibt.</translation>
+    </message>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>Nicht aufgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Not taken: %1: %2</source>
+        <translation>Nicht aufgenommen: %1: %2</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Takes these lines away.</source>
+        <translation>Nimmt diese Zeilen weg.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Photographs of %1</source>
+        <translation>Fotos von %1</translation>
+    </message>
+    <message>
+        <source>%1, side by side</source>
+        <translation>%1, nebeneinander</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Photographs of %1 and of %2</source>
+        <translation>Fotos von %1 und %2</translation>
+    </message>
+    <message>
+        <source>Photograph of %1, %2</source>
+        <translation>Foto von %1, %2</translation>
+    </message>
+    <message>
+        <source>Back to the plant</source>
+        <translation>Zurück zur Pflanze</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Älter</translation>
+    </message>
+    <message>
+        <source>Key Left</source>
+        <translation>Taste Links</translation>
+    </message>
+    <message>
+        <source>Newer</source>
+        <translation>Neuer</translation>
+    </message>
+    <message>
+        <source>Key Right</source>
+        <translation>Taste Rechts</translation>
+    </message>
+    <message>
+        <source>One alone</source>
+        <translation>Nur eines</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Key B. With Shift, Left and Right walk the other one.</source>
+        <translation>Taste B. Mit Umschalt gehen Links und Rechts durch das andere.</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>Key M. Measures in this photograph.</source>
+        <translation>Taste M. Misst in diesem Foto.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, &lt;b&gt;%3&lt;/b&gt;</source>
+        <translation>%1 bis %2, &lt;b&gt;%3&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Draw it again</source>
+        <translation>Wieder zeichnen</translation>
+    </message>
+    <message>
+        <source>Set as its picture</source>
+        <translation>Als ihr Bild nehmen</translation>
+    </message>
+    <message>
+        <source>The drawing stands for the plant again.</source>
+        <translation>Die Zeichnung steht wieder für die Pflanze.</translation>
+    </message>
+    <message>
+        <source>This photograph stands for the plant.</source>
+        <translation>Dieses Foto steht für die Pflanze.</translation>
+    </message>
+    <message>
+        <source>Not this plant</source>
+        <translation>Nicht diese Pflanze</translation>
+    </message>
+    <message>
+        <source>The photograph stays, but does not show this plant any more.</source>
+        <translation>Das Foto bleibt, zeigt aber diese Pflanze nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Shows another plant too</source>
+        <translation>Zeigt noch eine Pflanze</translation>
+    </message>
+    <message>
+        <source>Choose the plant from a list.</source>
+        <translation>Die Pflanze aus einer Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoStrip</name>
+    <message>
+        <source>No photograph yet. One a month, from the same place, shows what the eye forgets. Drag files or a folder here, or choose them.</source>
+        <translation>Noch kein Foto. Eines im Monat, von derselben Stelle, zeigt, was das Auge vergisst. Dateien oder einen Ordner hierher ziehen oder wählen.</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>Chooses files. They are copied into the household, unaltered.</source>
+        <translation>Wählt Dateien. Sie werden unverändert in den Haushalt kopiert.</translation>
+    </message>
+    <message>
+        <source>Opens it; Left and Right walk the photographs</source>
+        <translation>Öffnet es; Links und Rechts gehen durch die Fotos</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>Measures in the framed photograph.</source>
+        <translation>Misst im gerahmten Foto.</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Key B. Two dates beside each other, with what changed.</source>
+        <translation>Taste B. Zwei Tage nebeneinander, mit dem, was sich änderte.</translation>
+    </message>
+    <message>
+        <source>Chooses files; they can be dragged here too.</source>
+        <translation>Wählt Dateien; man kann sie auch hierher ziehen.</translation>
+    </message>
+</context>
+<context>
+    <name>PickedRow</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>One %1 fewer</source>
+        <translation>Einmal weniger: %1</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>%1 von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>One more %1</source>
+        <translation>Noch einmal: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceEntry</name>
+    <message>
+        <source>Nearest town, or coordinates</source>
+        <translation>Nächster Ort oder Koordinaten</translation>
+    </message>
+    <message>
+        <source>Town, or 48.2, 16.4</source>
+        <translation>Ort, oder 48,2 16,4</translation>
+    </message>
+    <message>
+        <source>Towns that answer to it</source>
+        <translation>Orte, die passen</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>° N</source>
+        <translation>° N</translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>° E</source>
+        <translation>° O</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>What you call the place</source>
+        <translation>Wie der Ort heißen soll</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceGives</name>
+    <message>
+        <source>What this place gives</source>
+        <translation>Was dieser Ort gibt</translation>
+    </message>
+    <message>
+        <source>Its frost dates, its nights and how sure they are stand here as soon as there is a place.</source>
+        <translation>Seine Frostdaten, seine Nächte und wie sicher sie sind, stehen hier, sobald es einen Ort gibt.</translation>
+    </message>
+    <message>
+        <source>Map of the stations round the place: %1</source>
+        <translation>Karte der Stationen rund um den Ort: %1</translation>
+    </message>
+    <message>
+        <source>. These are chances, not promises.</source>
+        <translation>. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+    </message>
+    <message>
+        <source>; coast lines: Natural Earth (public domain)</source>
+        <translation>; Küstenlinien: Natural Earth (gemeinfrei)</translation>
+    </message>
+    <message>
+        <source>; towns: GeoNames (CC BY 4.0).</source>
+        <translation>; Orte: GeoNames (CC BY 4.0).</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no frost</source>
+        <translation>kein Frost</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation>Frost</translation>
+    </message>
+    <message>
+        <source>none in an ordinary year</source>
+        <translation>keiner in einem gewöhnlichen Jahr</translation>
+    </message>
+    <message>
+        <source>frost in any month</source>
+        <translation>Frost in jedem Monat</translation>
+    </message>
+    <message>
+        <source>possible in every month</source>
+        <translation>in jedem Monat möglich</translation>
+    </message>
+    <message>
+        <source>no season</source>
+        <translation>keine Jahreszeit</translation>
+    </message>
+    <message>
+        <source>none; there is no cold season here</source>
+        <translation>keine; hier gibt es keine kalte Jahreszeit</translation>
+    </message>
+    <message>
+        <source>chance per night, no season here</source>
+        <translation>Wahrscheinlichkeit je Nacht, hier keine Jahreszeit</translation>
+    </message>
+    <message>
+        <source>no frost, most years</source>
+        <translation>kein Frost, meistens</translation>
+    </message>
+    <message>
+        <source>Last frost</source>
+        <translation>Letzter Frost</translation>
+    </message>
+    <message>
+        <source>half the years by %1, 1 in 10 after %2</source>
+        <translation>in der Hälfte der Jahre bis %1, in 1 von 10 nach %2</translation>
+    </message>
+    <message>
+        <source>First frost</source>
+        <translation>Erster Frost</translation>
+    </message>
+    <message>
+        <source>half the years by %1, 1 in 10 by %2</source>
+        <translation>in der Hälfte der Jahre bis %1, in 1 von 10 bis %2</translation>
+    </message>
+    <message>
+        <source>1 year in 10: %1; most years have none</source>
+        <translation>1 Jahr von 10: %1; in den meisten Jahren keiner</translation>
+    </message>
+    <message>
+        <source>not in most years</source>
+        <translation>in den meisten Jahren nicht</translation>
+    </message>
+    <message>
+        <source>Hardiness zone</source>
+        <translation>Winterhärtezone</translation>
+    </message>
+    <message>
+        <source>%1, lowest night about %2</source>
+        <translation>%1, tiefste Nacht etwa %2</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Right to about</source>
+        <translation>Stimmt auf etwa</translation>
+    </message>
+    <message>
+        <source>%1 in a month’s lows, %2 days in a frost date</source>
+        <translation>%1 im Tief eines Monats, %2 Tage bei einem Frostdatum</translation>
+    </message>
+    <message>
+        <source>Night lows through the year: middle %1 in the coldest week, %2 in the warmest.</source>
+        <translation>Nachttiefs durch das Jahr: Mitte %1 in der kältesten Woche, %2 in der wärmsten.</translation>
+    </message>
+    <message>
+        <source>1 station, %1 away</source>
+        <translation>1 Station, %1 entfernt</translation>
+    </message>
+    <message>
+        <source>%1 stations, %2 to %3 away</source>
+        <translation>%1 Stationen, %2 bis %3 entfernt</translation>
+    </message>
+</context>
+<context>
+    <name>PlantCollection</name>
+    <message>
+        <source>Find a plant by its name</source>
+        <translation>Eine Pflanze nach dem Namen suchen</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Shelves</source>
+        <translation>Regale</translation>
+    </message>
+    <message>
+        <source>Key T changes to the table and back</source>
+        <translation>Taste T wechselt zur Tabelle und zurück</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umstellen</translation>
+    </message>
+    <message>
+        <source>Key M, then the number of the spot. For the chosen plant or those that are marked.</source>
+        <translation>Taste M, dann die Nummer des Platzes. Für die gewählte Pflanze oder die markierten.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Key C. The two marked plants beside each other.</source>
+        <translation>Taste C. Die zwei markierten Pflanzen nebeneinander.</translation>
+    </message>
+    <message>
+        <source>Log for %1</source>
+        <translation>Eintrag für %1</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Control and L. For the chosen plant or those that are marked.</source>
+        <translation>Strg und L. Für die gewählte Pflanze oder die markierten.</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+    <message>
+        <source>The plants are being read.</source>
+        <translation>Die Pflanzen werden gelesen.</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt ihre Seite mit Fotos, Wachstum und Ansprüchen und ihren Platz im Regal. Die erste mit dem Knopf oben hinzufügen.</translation>
+    </message>
+    <message>
+        <source>No plant of that name or kind. Escape shows all of them again.</source>
+        <translation>Keine Pflanze dieses Namens oder dieser Art. Esc zeigt wieder alle.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Nächster Gang</translation>
+    </message>
+    <message>
+        <source>Hazard</source>
+        <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>Plants as a table</source>
+        <translation>Pflanzen als Tabelle</translation>
+    </message>
+    <message>
+        <source>1 plant marked. Escape takes the mark off.</source>
+        <translation>1 Pflanze markiert. Esc nimmt die Marke weg.</translation>
+    </message>
+    <message>
+        <source>%1 plants marked. Escape takes the marks off.</source>
+        <translation>%1 Pflanzen markiert. Esc nimmt die Marken weg.</translation>
+    </message>
+    <message>
+        <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
+        <translation>Eingabe öffnet eine Pflanze, Leertaste markiert sie, Strg und L trägt ein, M stellt um.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantComparison</name>
+    <message>
+        <source>%1 and %2 beside each other</source>
+        <translation>%1 und %2 nebeneinander</translation>
+    </message>
+    <message>
+        <source>Newest photograph of %1</source>
+        <translation>Neuestes Foto von %1</translation>
+    </message>
+    <message>
+        <source>All plants</source>
+        <translation>Alle Pflanzen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>PlantEntry</name>
+    <message>
+        <source>Its name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Pot holds</source>
+        <translation>Topf fasst</translation>
+    </message>
+    <message>
+        <source>Weight, moist</source>
+        <translation>Gewicht, feucht</translation>
+    </message>
+    <message>
+        <source>The pot is</source>
+        <translation>Der Topf ist</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>Its own lines: night lows, and the day’s heat</source>
+        <translation>Ihre eigenen Linien: Nachttiefs und die Hitze des Tages</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Sichere Nacht</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Kann töten ab</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>Hitze schadet ab</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Steht draußen, solange es die Nächte erlauben</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Giftig oder stachlig: außer Reichweite von Kindern und Tieren</translation>
+    </message>
+    <message>
+        <source>Always kept at</source>
+        <translation>Immer festgehalten an</translation>
+    </message>
+</context>
+<context>
+    <name>PlantFacts</name>
+    <message>
+        <source>known since %1</source>
+        <translation>bekannt seit %1</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>Topf %1</translation>
+    </message>
+    <message>
+        <source>about %1 kg wet</source>
+        <translation>etwa %1 kg nass</translation>
+    </message>
+    <message>
+        <source>about %1 lb wet</source>
+        <translation>etwa %1 lb nass</translation>
+    </message>
+    <message>
+        <source>where it stands</source>
+        <translation>wo sie steht</translation>
+    </message>
+    <message>
+        <source>at no spot yet</source>
+        <translation>noch ohne Platz</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M gibt ihr einen</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>Schädlinge gefunden</translation>
+    </message>
+    <message>
+        <source>suspected</source>
+        <translation>verdächtig</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>stays where it is</source>
+        <translation>bleibt, wo sie ist</translation>
+    </message>
+    <message>
+        <source>for the year ahead, by the plan</source>
+        <translation>für das kommende Jahr, nach dem Plan</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>nach %1 %2</translation>
+    </message>
+    <message>
+        <source>chance of a harmful night after it: %1</source>
+        <translation>Wahrscheinlichkeit einer schädlichen Nacht danach: %1</translation>
+    </message>
+    <message>
+        <source>by the plan</source>
+        <translation>nach dem Plan</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>heute düngen</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <translation>düngen %1</translation>
+    </message>
+    <message>
+        <source>%1 ppm nitrogen</source>
+        <translation>%1 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>nimmt keinen Dünger</translation>
+    </message>
+    <message>
+        <source>no feed until %1</source>
+        <translation>kein Dünger bis %1</translation>
+    </message>
+    <message>
+        <source>no feed until new growth is logged</source>
+        <translation>kein Dünger, bis ein neuer Trieb eingetragen ist</translation>
+    </message>
+    <message>
+        <source>no feed until it is released</source>
+        <translation>kein Dünger bis zur Entlassung</translation>
+    </message>
+    <message>
+        <source>no feed until released and growing</source>
+        <translation>kein Dünger bis zur Entlassung und neuem Trieb</translation>
+    </message>
+    <message>
+        <source>no feed for now</source>
+        <translation>vorerst kein Dünger</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>each step up the paper is the same share of growth</source>
+        <translation>jede Stufe aufwärts ist derselbe Anteil Wachstum</translation>
+    </message>
+    <message>
+        <source>; bar: error of one reading%1</source>
+        <translation>; Strich: Fehler einer Messung%1</translation>
+    </message>
+    <message>
+        <source>, by its repeats</source>
+        <translation>, aus ihren Wiederholungen</translation>
+    </message>
+    <message>
+        <source>%1 from %2 on %3 to %4 on %5, %6 readings.</source>
+        <translation>%1 von %2 am %3 auf %4 am %5, %6 Messungen.</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>umgestellt</translation>
+    </message>
+    <message>
+        <source>went out</source>
+        <translation>hinaus</translation>
+    </message>
+    <message>
+        <source>came in</source>
+        <translation>herein</translation>
+    </message>
+    <message>
+        <source>mean of %1</source>
+        <translation>Mittel aus %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 since the one before.</source>
+        <translation>%1: %2, %3 seit dem vorigen.</translation>
+    </message>
+    <message>
+        <source>Nothing to judge.</source>
+        <translation>Nichts zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>No move, cold night, spray or other event lies between these readings.</source>
+        <translation>Zwischen diesen Messungen liegt kein Umstellen, keine kalte Nacht, keine Spritzung und kein anderes Ereignis.</translation>
+    </message>
+    <message>
+        <source>No setback</source>
+        <translation>Kein Rückschlag</translation>
+    </message>
+    <message>
+        <source>Recovered</source>
+        <translation>Erholt</translation>
+    </message>
+    <message>
+        <source>Recovering</source>
+        <translation>Erholt sich</translation>
+    </message>
+    <message>
+        <source>Holding</source>
+        <translation>Hält sich</translation>
+    </message>
+    <message>
+        <source>Declining</source>
+        <translation>Geht zurück</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Zu früh</translation>
+    </message>
+    <message>
+        <source>a move</source>
+        <translation>Umstellen</translation>
+    </message>
+    <message>
+        <source>after %1, %2</source>
+        <translation>nach %1, %2</translation>
+    </message>
+    <message>
+        <source>From %1 readings before and %2 after it.</source>
+        <translation>Aus %1 Messungen davor und %2 danach.</translation>
+    </message>
+    <message>
+        <source>Measure again now.</source>
+        <translation>Jetzt wieder messen.</translation>
+    </message>
+    <message>
+        <source>Measure again on %1.</source>
+        <translation>Wieder messen am %1.</translation>
+    </message>
+    <message>
+        <source>That reading could settle it, at the earliest.</source>
+        <translation>Diese Messung könnte es frühestens entscheiden.</translation>
+    </message>
+    <message>
+        <source>No date in sight settles it, if readings go on as they do.</source>
+        <translation>Kein absehbarer Tag entscheidet es, wenn weiter so gemessen wird.</translation>
+    </message>
+    <message>
+        <source> Other things happened too close to tell apart; the verdict is on the plant after all of them.</source>
+        <translation> Anderes geschah zu dicht daneben, um es zu trennen; das Urteil gilt der Pflanze nach allem zusammen.</translation>
+    </message>
+    <message>
+        <source> Its spot has about %1 tonight.</source>
+        <translation> Ihr Platz hat heute Nacht etwa %1.</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
+        <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben; ihr Platz gibt jetzt etwa %3.</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
+        <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben.</translation>
+    </message>
+    <message>
+        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
+        <translation>Nächte: tödlich bei %1, Schaden ab %2, Belastung ab %3, zu heiß ab %4.%5</translation>
+    </message>
+    <message>
+        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
+        <translation> Wurde sie gegessen oder schmerzt sie, Arzt oder Tierarzt fragen.</translation>
+    </message>
+    <message>
+        <source>Not known to be poisonous,</source>
+        <translation>Nicht als giftig bekannt,</translation>
+    </message>
+    <message>
+        <source>which is no proof.</source>
+        <translation>was kein Beweis ist.</translation>
+    </message>
+    <message>
+        <source>Sheds leaves after any move,</source>
+        <translation>Wirft nach jedem Umstellen Blätter ab,</translation>
+    </message>
+    <message>
+        <source>whatever the temperature: move it seldom.</source>
+        <translation>bei jeder Temperatur: selten bewegen.</translation>
+    </message>
+    <message>
+        <source>Wants to dry right out</source>
+        <translation>Will ganz austrocknen</translation>
+    </message>
+    <message>
+        <source>between waterings.</source>
+        <translation>zwischen dem Gießen.</translation>
+    </message>
+    <message>
+        <source>A kind of your own: its figures are those that you gave.</source>
+        <translation>Eine eigene Art: Ihre Zahlen sind die angegebenen.</translation>
+    </message>
+    <message>
+        <source>Cold lines: %1 (%2 confidence).</source>
+        <translation>Kältelinien: %1 (Vertrauen %2).</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Quellen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>file missing</source>
+        <translation>Datei fehlt</translation>
+    </message>
+    <message>
+        <source>newest</source>
+        <translation>neuestes</translation>
+    </message>
+    <message>
+        <source>Photograph of %1</source>
+        <translation>Foto vom %1</translation>
+    </message>
+    <message>
+        <source>Photograph of %1, %2</source>
+        <translation>Foto von %1, %2</translation>
+    </message>
+    <message>
+        <source>1 photograph</source>
+        <translation>1 Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>%1 shown, spread over %2 months</source>
+        <translation>%1 gezeigt, über %2 Monate verteilt</translation>
+    </message>
+</context>
+<context>
+    <name>PlantList</name>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantPage</name>
+    <message>
+        <source>All plants</source>
+        <translation>Alle Pflanzen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umstellen</translation>
+    </message>
+    <message>
+        <source>Key M, then the number of the spot</source>
+        <translation>Taste M, dann die Nummer des Platzes</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>Control and P. Its history, photographs and growth as a PDF.</source>
+        <translation>Strg und P. Geschichte, Fotos und Wachstum als PDF.</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Name, pot, its own lines, where it is kept</source>
+        <translation>Name, Topf, eigene Linien, fester Platz</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Control and L</source>
+        <translation>Strg und L</translation>
+    </message>
+    <message>
+        <source>The chooser of files is not installed (qml6-module-qtquick-dialogs). Drag the files onto this page instead.</source>
+        <translation>Der Dateidialog ist nicht installiert (qml6-module-qtquick-dialogs). Die Dateien stattdessen auf diese Seite ziehen.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
+        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Show all %1 entries</source>
+        <translation>Alle %1 Einträge zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>PlantRow</name>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlantSheet</name>
+    <message>
+        <source>Over time</source>
+        <translation>Im Lauf der Zeit</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Was sie braucht</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What was written down</source>
+        <translation>Was aufgeschrieben wurde</translation>
+    </message>
+    <message>
+        <source>%1 entries, newest first</source>
+        <translation>%1 Einträge, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>Woher die Zahlen kommen</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsEntry</name>
+    <message>
+        <source>Which plants?</source>
+        <translation>Welche Pflanzen?</translation>
+    </message>
+    <message>
+        <source>Common or botanical name</source>
+        <translation>Deutscher oder botanischer Name</translation>
+    </message>
+    <message>
+        <source>lemon, Ficus, basil</source>
+        <translation>Zitrone, Ficus, Basilikum</translation>
+    </message>
+    <message>
+        <source>Kinds that answer to it</source>
+        <translation>Arten, die passen</translation>
+    </message>
+    <message>
+        <source>No kind of your own</source>
+        <translation>Keine eigene Art</translation>
+    </message>
+    <message>
+        <source>A kind of your own</source>
+        <translation>Eine eigene Art</translation>
+    </message>
+    <message>
+        <source>For a plant that is not in the list: you say its lines</source>
+        <translation>Für eine Pflanze, die nicht in der Liste steht: ihre Grenzen selbst angeben</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Sichere Nacht</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>Kills</source>
+        <translation>Tödlich bei</translation>
+    </message>
+    <message>
+        <source>Little light</source>
+        <translation>Wenig Licht</translation>
+    </message>
+    <message>
+        <source>Some light</source>
+        <translation>Etwas Licht</translation>
+    </message>
+    <message>
+        <source>Bright</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Full sun</source>
+        <translation>Volle Sonne</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Giftig oder stachlig: außer Reichweite von Kindern und Tieren</translation>
+    </message>
+    <message>
+        <source>Must dry out between waterings; rain on it is stress</source>
+        <translation>Muss zwischen dem Gießen austrocknen; Regen belastet sie</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Steht draußen, solange es die Nächte erlauben</translation>
+    </message>
+    <message>
+        <source>Add this kind</source>
+        <translation>Diese Art hinzufügen</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Picked: 1 plant</source>
+        <translation>Gewählt: 1 Pflanze</translation>
+    </message>
+    <message>
+        <source>Picked: %1 plants</source>
+        <translation>Gewählt: %1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Press a kind to pick it, and again for one more. A few are enough for a year.</source>
+        <translation>Eine Art anklicken wählt sie, noch einmal noch eine. Für ein Jahr genügen wenige.</translation>
+    </message>
+    <message>
+        <source>Plants that were picked</source>
+        <translation>Gewählte Pflanzen</translation>
+    </message>
+    <message>
+        <source>%1 stands today at</source>
+        <translation>%1 steht heute an</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsFacts</name>
+    <message>
+        <source>another spot</source>
+        <translation>ein anderer Platz</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>nach %1 %2</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>Schädlinge gefunden</translation>
+    </message>
+    <message>
+        <source>suspected: look</source>
+        <translation>verdächtig: nachsehen</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>abgesondert</translation>
+    </message>
+    <message>
+        <source>carry in tonight</source>
+        <translation>heute Nacht hereintragen</translation>
+    </message>
+    <message>
+        <source>to %1 today</source>
+        <translation>heute nach %1</translation>
+    </message>
+    <message>
+        <source>look today</source>
+        <translation>heute nachsehen</translation>
+    </message>
+    <message>
+        <source>declining</source>
+        <translation>geht zurück</translation>
+    </message>
+    <message>
+        <source>recovering</source>
+        <translation>erholt sich</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>heute düngen</translation>
+    </message>
+    <message>
+        <source>in flower</source>
+        <translation>blüht</translation>
+    </message>
+    <message>
+        <source>new shoots</source>
+        <translation>neue Triebe</translation>
+    </message>
+    <message>
+        <source>watered</source>
+        <translation>gegossen</translation>
+    </message>
+    <message>
+        <source>feel the mix</source>
+        <translation>Substrat fühlen</translation>
+    </message>
+    <message>
+        <source>rests</source>
+        <translation>ruht</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsPage</name>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+</context>
+<context>
+    <name>PrintPane</name>
+    <message>
+        <source>The sheet is being drawn.</source>
+        <translation>Das Blatt wird gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Das Blatt speichern als</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Takes this word away.</source>
+        <translation>Nimmt diese Nachricht weg.</translation>
+    </message>
+</context>
+<context>
+    <name>ReadoutRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecordFacts</name>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>From %1, taken in on %2. Kept %3 from the household’s place, at %4.</source>
+        <translation>Aus %1, aufgenommen am %2. Gemessen %3 vom Ort des Haushalts, in %4 Höhe.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>First and last night</source>
+        <translation>Erste und letzte Nacht</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Nights with a low</source>
+        <translation>Nächte mit Tiefstwert</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 %</source>
+        <translation>%1 von %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Cold seasons complete enough</source>
+        <translation>Kalte Jahreszeiten, vollständig genug</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Gaps of five days and more</source>
+        <translation>Lücken von fünf Tagen und mehr</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1; the longest %2 days from %3</source>
+        <translation>%1; die längste %2 Tage ab %3</translation>
+    </message>
+    <message>
+        <source>Years without any low</source>
+        <translation>Jahre ohne jeden Tiefstwert</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Doubtful days</source>
+        <translation>Zweifelhafte Tage</translation>
+    </message>
+    <message>
+        <source>one %1: %2</source>
+        <translation>einer %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, the first %3</source>
+        <translation>%1 %2, der erste %3</translation>
+    </message>
+    <message>
+        <source>No shipped station is near enough to compare it with.</source>
+        <translation>Keine mitgelieferte Station ist nah genug zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>%1: mean low %2 here, %3 by the table, apart %4; mean high %5 here, %6 by the table, apart %7</source>
+        <translation>%1: mittleres Tief %2 hier, %3 nach der Tabelle, Abstand %4; mittleres Hoch %5 hier, %6 nach der Tabelle, Abstand %7</translation>
+    </message>
+    <message>
+        <source>Plausible: every month lies as near to the shipped table as one may expect.</source>
+        <translation>Glaubhaft: Jeder Monat liegt der mitgelieferten Tabelle so nah, wie zu erwarten ist.</translation>
+    </message>
+    <message>
+        <source>Doubtful.</source>
+        <translation>Zweifelhaft.</translation>
+    </message>
+    <message>
+        <source>Implausible.</source>
+        <translation>Unglaubhaft.</translation>
+    </message>
+    <message>
+        <source>It answers here before the shipped table, with its years %1 to %2.</source>
+        <translation>Sie antwortet hier vor der mitgelieferten Tabelle, mit ihren Jahren %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>It is not used: %1. The shipped table answers.</source>
+        <translation>Sie wird nicht benutzt: %1. Es antwortet die mitgelieferte Tabelle.</translation>
+    </message>
+</context>
+<context>
+    <name>RiskSlider</name>
+    <message>
+        <source>For each plant, each way. Left and right choose the stop.</source>
+        <translation>Je Pflanze und Weg. Links und Rechts wählen die Stufe.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundPage</name>
+    <message>
+        <source>Today&apos;s round</source>
+        <translation>Rundgang heute</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+    <message>
+        <source>Why is this task left out</source>
+        <translation>Warum wird diese Arbeit ausgelassen</translation>
+    </message>
+    <message>
+        <source>Why, for the journal</source>
+        <translation>Warum, für das Journal</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>The round is being worked out.</source>
+        <translation>Der Rundgang wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Arbeiten</translation>
+    </message>
+    <message>
+        <source>Put off a day</source>
+        <translation>Einen Tag später</translation>
+    </message>
+    <message>
+        <source>Key P. The chosen task is due again tomorrow.</source>
+        <translation>Taste P. Die gewählte Arbeit ist morgen wieder fällig.</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>Key S. The chosen task is not done this time; the journal is told why.</source>
+        <translation>Taste S. Die gewählte Arbeit entfällt diesmal; das Journal erfährt, warum.</translation>
+    </message>
+    <message>
+        <source>Print the list</source>
+        <translation>Liste drucken</translation>
+    </message>
+    <message>
+        <source>Control and P. The week&apos;s tasks as a PDF with boxes to tick.</source>
+        <translation>Strg und P. Die Arbeiten der Woche als PDF mit Kästchen zum Abhaken.</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Does again what was taken back last.</source>
+        <translation>Strg, Umschalt und Z. Tut wieder, was zuletzt zurückgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Control and Z, or U. Takes back what was done last in this window.</source>
+        <translation>Strg und Z, oder U. Nimmt zurück, was in diesem Fenster zuletzt getan wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundRow</name>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 min; %2</source>
+        <translation>%1 min; %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>RoundSheet</name>
+    <message>
+        <source>nothing is due</source>
+        <translation>nichts ist fällig</translation>
+    </message>
+    <message>
+        <source>1 task, about %1 min</source>
+        <translation>1 Arbeit, etwa %1 min</translation>
+    </message>
+    <message>
+        <source>%1 tasks, about %2 min</source>
+        <translation>%1 Arbeiten, etwa %2 min</translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1: as said above</source>
+        <translation>%1: wie oben gesagt</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>SeedFacts</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3</source>
+        <translation>%1: %2; %3</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Sow %1 for %2</source>
+        <translation>%1 aussäen für %2</translation>
+    </message>
+    <message>
+        <source>1 seed</source>
+        <translation>1 Korn</translation>
+    </message>
+    <message>
+        <source>%1 seeds</source>
+        <translation>%1 Körner</translation>
+    </message>
+    <message>
+        <source>Over 100,000 seeds would be needed for %1</source>
+        <translation>Über 100.000 Körner wären nötig für %1</translation>
+    </message>
+    <message>
+        <source>enough 19 times in 20, at %1</source>
+        <translation>genügt 19 von 20 Malen, bei %1</translation>
+    </message>
+    <message>
+        <source>first flower</source>
+        <translation>erste Blüte</translation>
+    </message>
+    <message>
+        <source>full leaf</source>
+        <translation>volles Laub</translation>
+    </message>
+    <message>
+        <source>first ripe</source>
+        <translation>erste Reife</translation>
+    </message>
+    <message>
+        <source>What would help: %1</source>
+        <translation>Was helfen würde: %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>in a mix at %1</source>
+        <translation>in Substrat von %1</translation>
+    </message>
+    <message>
+        <source>, warmed</source>
+        <translation>, erwärmt</translation>
+    </message>
+    <message>
+        <source>Sow indoors</source>
+        <translation>Drinnen aussäen</translation>
+    </message>
+    <message>
+        <source>Comes up</source>
+        <translation>Geht auf</translation>
+    </message>
+    <message>
+        <source>Harden off from</source>
+        <translation>Abhärten ab</translation>
+    </message>
+    <message>
+        <source>two weeks, a little longer each day</source>
+        <translation>zwei Wochen, jeden Tag etwas länger</translation>
+    </message>
+    <message>
+        <source>Plant out</source>
+        <translation>Auspflanzen</translation>
+    </message>
+    <message>
+        <source>%1 for a night at %2 still to come; soil %3</source>
+        <translation>%1 für eine noch kommende Nacht bei %2; Boden %3</translation>
+    </message>
+    <message>
+        <source>Sow outdoors</source>
+        <translation>Draußen aussäen</translation>
+    </message>
+    <message>
+        <source>soil %1</source>
+        <translation>Boden %1</translation>
+    </message>
+    <message>
+        <source>sown on the first day</source>
+        <translation>am ersten Tag gesät</translation>
+    </message>
+    <message>
+        <source>quick to slow sorts</source>
+        <translation>schnelle bis langsame Sorten</translation>
+    </message>
+    <message>
+        <source>Last useful sowing</source>
+        <translation>Letzte sinnvolle Aussaat</translation>
+    </message>
+    <message>
+        <source>all year</source>
+        <translation>das ganze Jahr</translation>
+    </message>
+    <message>
+        <source>nothing ends the season here</source>
+        <translation>nichts beendet hier die Saison</translation>
+    </message>
+    <message>
+        <source>The lot is past use: even the best it can be lies below the %1. Sow the rest thickly for what it gives, or buy new.</source>
+        <translation>Die Partie ist hinüber: Auch das Beste, was sie sein kann, liegt unter %1. Den Rest dicht aussäen für das, was er gibt, oder neu kaufen.</translation>
+    </message>
+    <message>
+        <source>The lot is %1 years old; such seed usually keeps %2 (common practice, no source). Count ten in a damp cloth first.</source>
+        <translation>Die Partie ist %1 Jahre alt; solcher Samen hält meist %2 (übliche Praxis, ohne Quelle). Erst zehn im feuchten Tuch zählen.</translation>
+    </message>
+    <message>
+        <source>Nothing is left of the lot.</source>
+        <translation>Von der Partie ist nichts übrig.</translation>
+    </message>
+    <message>
+        <source>The lot has %1 seeds left, fewer than the %2 that are needed.</source>
+        <translation>Die Partie hat noch %1 Körner, weniger als die nötigen %2.</translation>
+    </message>
+    <message>
+        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
+        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis ohne Quelle. Vertrauen in die Zeile: %1. </translation>
+    </message>
+    <message>
+        <source>Nothing comes up at %1; it wants %2 to %3.</source>
+        <translation>Bei %1 geht nichts auf; nötig sind %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>The counting is over.</source>
+        <translation>Die Zählung ist zu Ende.</translation>
+    </message>
+    <message>
+        <source>Comes up %1 at %2; about %3 to be expected by today.</source>
+        <translation>Geht %1 auf, bei %2; bis heute sind etwa %3 zu erwarten.</translation>
+    </message>
+    <message>
+        <source> That is fewer than 19 of 20 such trays would show.</source>
+        <translation> Das ist weniger, als 19 von 20 solchen Schalen zeigen würden.</translation>
+    </message>
+    <message>
+        <source>Tray %1, sown %2</source>
+        <translation>Schale %1, gesät %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 up. %4</source>
+        <translation>%1: %2 von %3 aufgegangen. %4</translation>
+    </message>
+</context>
+<context>
+    <name>SeedSheet</name>
+    <message>
+        <source>No lot of seed is kept yet. A packet is entered on the page Seeds, or with: lathhouse add lot.</source>
+        <translation>Noch keine Samenpartie. Ein Tütchen wird auf der Seite Samen eingetragen oder mit: lathhouse add lot.</translation>
+    </message>
+    <message>
+        <source>packed %1</source>
+        <translation>abgepackt %1</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>noch %1 Körner</translation>
+    </message>
+    <message>
+        <source>%1 come up, 9 in 10: %2 to %3 %, %4</source>
+        <translation>%1 gehen auf, 9 von 10: %2 bis %3 %, %4</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>The tables have no such crop, so nothing is known of its sowing.</source>
+        <translation>Die Tabellen kennen diese Kultur nicht, über ihre Aussaat ist also nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1; %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 up</source>
+        <translation>%1 von %2 aufgegangen</translation>
+    </message>
+    <message>
+        <source>date, up</source>
+        <translation>Tag, aufgegangen</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>Woher die Zahlen kommen</translation>
+    </message>
+    <message>
+        <source>Dates are chances from the nights and soil of the place, not promises.</source>
+        <translation>Die Daten sind Wahrscheinlichkeiten aus Nächten und Boden des Ortes, keine Zusagen.</translation>
+    </message>
+</context>
+<context>
+    <name>SeedsPage</name>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>By sowing date</source>
+        <translation>Nach Saatdatum</translation>
+    </message>
+    <message>
+        <source>Key N changes the order</source>
+        <translation>Taste N ändert die Reihenfolge</translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Nach Namen</translation>
+    </message>
+    <message>
+        <source>Any crop, for its sowing sheet</source>
+        <translation>Irgendeine Kultur, für ihr Saatblatt</translation>
+    </message>
+    <message>
+        <source>Any crop</source>
+        <translation>Irgendeine Kultur</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>Control and P. All lots and trays as a PDF.</source>
+        <translation>Strg und P. Alle Partien und Schalen als PDF.</translation>
+    </message>
+    <message>
+        <source>Add a lot</source>
+        <translation>Partie anlegen</translation>
+    </message>
+    <message>
+        <source>Back to the lots</source>
+        <translation>Zurück zu den Partien</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+    <message>
+        <source>The lots are being worked out.</source>
+        <translation>Die Partien werden ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.</source>
+        <translation>Noch ist keine Samenpartie bekannt. Mit einem Tütchen hier folgt die Keimung der eigenen Zählung, und die Aussaat kommt in den Rundgang. Eine mit dem Knopf oben anlegen.</translation>
+    </message>
+    <message>
+        <source>Until then write a crop above for its sowing sheet.</source>
+        <translation>Bis dahin oben eine Kultur eintippen, für ihr Saatblatt.</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Partie</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Gehen auf</translation>
+    </message>
+    <message>
+        <source>Of 100, how many come up</source>
+        <translation>Von 100, wie viele aufgehen</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>Lots of seed</source>
+        <translation>Samenpartien</translation>
+    </message>
+    <message>
+        <source>Filled dot: your own counts. Open dot: packet or kind only. Line: 9 in 10.</source>
+        <translation>Gefüllter Punkt: eigene Zählung. Offener Punkt: nur Tütchen oder Art. Linie: 9 von 10.</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Counts again what was taken back last.</source>
+        <translation>Strg, Umschalt und Z. Zählt wieder, was zuletzt zurückgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Control and Z, or U. Takes back what was counted last in this window.</source>
+        <translation>Strg und Z, oder U. Nimmt zurück, was in diesem Fenster zuletzt gezählt wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetField</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfPlant</name>
+    <message>
+        <source>free place</source>
+        <translation>freier Platz</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>SortHead</name>
+    <message>
+        <source>sorted, from the last</source>
+        <translation>sortiert, vom Letzten</translation>
+    </message>
+    <message>
+        <source>sorted, from the first</source>
+        <translation>sortiert, vom Ersten</translation>
+    </message>
+    <message>
+        <source>sorts the table by this</source>
+        <translation>sortiert die Tabelle danach</translation>
+    </message>
+</context>
+<context>
+    <name>SowingBarPainter</name>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>sow</source>
+        <translation>säen</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>auspflanzen</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>auf</translation>
+    </message>
+    <message>
+        <source>last useful sowing</source>
+        <translation>letzte sinnvolle Aussaat</translation>
+    </message>
+</context>
+<context>
+    <name>SowingPane</name>
+    <message>
+        <source>One plant fewer</source>
+        <translation>Eine Pflanze weniger</translation>
+    </message>
+    <message>
+        <source>One plant more</source>
+        <translation>Eine Pflanze mehr</translation>
+    </message>
+    <message>
+        <source>The year of this sowing</source>
+        <translation>Das Jahr dieser Aussaat</translation>
+    </message>
+    <message>
+        <source>Dates of the sowing</source>
+        <translation>Daten der Aussaat</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Schalen dieser Partie</translation>
+    </message>
+</context>
+<context>
+    <name>SowingRows</name>
+    <message>
+        <source>Sowings</source>
+        <translation>Aussaaten</translation>
+    </message>
+    <message>
+        <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
+        <translation>Ring: säen · Klammer: geht auf · Stufen: abhärten · Schrägstrich: erste Reife oder Blüte</translation>
+    </message>
+</context>
+<context>
+    <name>SpotChips</name>
+    <message>
+        <source>Up and Down go through the spots</source>
+        <translation>Auf und Ab gehen durch die Plätze</translation>
+    </message>
+</context>
+<context>
+    <name>SpotsEntry</name>
+    <message>
+        <source>Where can pots stand?</source>
+        <translation>Wo können Töpfe stehen?</translation>
+    </message>
+    <message>
+        <source>One press adds a spot; change what is different at your home.</source>
+        <translation>Ein Klick legt einen Platz an; ändern, was zu Hause anders ist.</translation>
+    </message>
+    <message>
+        <source>The spots will stand here. The year carries each plant between them.</source>
+        <translation>Hier werden die Plätze stehen. Das Jahr trägt jede Pflanze zwischen ihnen.</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>The spot %1</source>
+        <translation>Der Platz %1</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Wie er heißt</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was er ist</translation>
+    </message>
+    <message>
+        <source>The house wall behind it faces; press again where there is none</source>
+        <translation>Wohin die Hauswand dahinter schaut; noch einmal klicken, wo keine ist</translation>
+    </message>
+    <message>
+        <source>Which way it looks</source>
+        <translation>Wohin er schaut</translation>
+    </message>
+    <message>
+        <source>Pots that fit</source>
+        <translation>Töpfe, die passen</translation>
+    </message>
+    <message>
+        <source>Winter nights</source>
+        <translation>Winternächte</translation>
+    </message>
+    <message>
+        <source>Summer nights</source>
+        <translation>Sommernächte</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>Measured at the window</source>
+        <translation>Am Fenster gemessen</translation>
+    </message>
+    <message>
+        <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
+        <translation>Größe, Abstand und was gegenüber steht; leere Felder behalten den üblichen Wert</translation>
+    </message>
+    <message>
+        <source>Glass, width</source>
+        <translation>Glas, Breite</translation>
+    </message>
+    <message>
+        <source>Glass, height</source>
+        <translation>Glas, Höhe</translation>
+    </message>
+    <message>
+        <source>Pot behind it</source>
+        <translation>Topf dahinter</translation>
+    </message>
+    <message>
+        <source>House opposite</source>
+        <translation>Haus gegenüber</translation>
+    </message>
+    <message>
+        <source>A child or an animal gets at the pots there</source>
+        <translation>Ein Kind oder ein Tier kommt an die Töpfe dort</translation>
+    </message>
+    <message>
+        <source>Poisonous and spiny plants are then kept elsewhere</source>
+        <translation>Giftige und stachlige Pflanzen stehen dann anderswo</translation>
+    </message>
+    <message>
+        <source>Away from all other plants: fit for infested ones</source>
+        <translation>Abseits aller anderen Pflanzen: tauglich für befallene</translation>
+    </message>
+    <message>
+        <source>Wind tears at leaves and tips pots there</source>
+        <translation>Wind zerrt dort an Blättern und wirft Töpfe um</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>%1 von der Liste nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>SpotsForm</name>
+    <message>
+        <source>South sill</source>
+        <translation>Südfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces south</source>
+        <translation>Ein Fenster nach Süden</translation>
+    </message>
+    <message>
+        <source>East sill</source>
+        <translation>Ostfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces east</source>
+        <translation>Ein Fenster nach Osten</translation>
+    </message>
+    <message>
+        <source>West sill</source>
+        <translation>Westfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces west</source>
+        <translation>Ein Fenster nach Westen</translation>
+    </message>
+    <message>
+        <source>North sill</source>
+        <translation>Nordfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces north</source>
+        <translation>Ein Fenster nach Norden</translation>
+    </message>
+    <message>
+        <source>Cool landing</source>
+        <translation>Kühles Treppenhaus</translation>
+    </message>
+    <message>
+        <source>A stairwell or unheated room with a window; say its winter nights</source>
+        <translation>Ein Treppenhaus oder unbeheizter Raum mit Fenster; seine Winternächte angeben</translation>
+    </message>
+    <message>
+        <source>Roofed balcony</source>
+        <translation>Überdachter Balkon</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof: a balcony, a porch</source>
+        <translation>Draußen unter einem Dach: ein Balkon, eine Veranda</translation>
+    </message>
+    <message>
+        <source>Open step</source>
+        <translation>Offene Stufe</translation>
+    </message>
+    <message>
+        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
+        <translation>Draußen unter freiem Himmel: eine Stufe, ein Geländer, ein Beet vor dem Haus</translation>
+    </message>
+    <message>
+        <source>Screened porch</source>
+        <translation>Veranda mit Netz</translation>
+    </message>
+    <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Draußen hinter Netz</translation>
+    </message>
+    <message>
+        <source>Glasshouse</source>
+        <translation>Gewächshaus</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Unter Glas, ungeheizt</translation>
+    </message>
+</context>
+<context>
+    <name>StartWindow</name>
+    <message>
+        <source>Lathhouse · First start</source>
+        <translation>Lathhouse · Erster Start</translation>
+    </message>
+</context>
+<context>
+    <name>StepLath</name>
+    <message>
+        <source>Step %1, %2</source>
+        <translation>Schritt %1, %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>TonightColumn</name>
+    <message>
+        <source>Tonight</source>
+        <translation>Heute Nacht</translation>
+    </message>
+    <message>
+        <source>Tonight is being worked out.</source>
+        <translation>Die Nacht wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>No spot outdoors is known, so nights are not followed. Add one under Home, Spots.</source>
+        <translation>Es ist kein Platz im Freien bekannt, den Nächten wird also nicht gefolgt. Einen anlegen unter Zuhause, Plätze.</translation>
+    </message>
+    <message>
+        <source>Tonight’s low, middle %1</source>
+        <translation>Tiefstwert heute Nacht, Mitte %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast low tonight</source>
+        <translation>Vorhergesagtes Tief heute Nacht</translation>
+    </message>
+    <message>
+        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
+        <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Nacht auf</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>9 in 10</source>
+        <translation>9 von 10</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>Night to, middle, 9 in 10, from</source>
+        <translation>Nacht auf, Mitte, 9 von 10, aus</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Taste T</translation>
+    </message>
+    <message>
+        <source>Plants outdoors tonight</source>
+        <translation>Pflanzen heute Nacht draußen</translation>
+    </message>
+    <message>
+        <source>tonight’s low at the plant, %1; striped: harms</source>
+        <translation>Tief heute Nacht an der Pflanze, %1; gestreift: schadet</translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation>Diese Woche</translation>
+    </message>
+    <message>
+        <source>Nothing but water comes in the next seven days.</source>
+        <translation>In den nächsten sieben Tagen kommt nur Gießen.</translation>
+    </message>
+</context>
+<context>
+    <name>TonightFacts</name>
+    <message>
+        <source>tonight</source>
+        <translation>heute Nacht</translation>
+    </message>
+    <message>
+        <source>in the night to %1</source>
+        <translation>in der Nacht auf %1</translation>
+    </message>
+    <message>
+        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take in ten nights at once: lathhouse log forecast FILE.</source>
+        <translation>Es ist keine Vorhersage gespeichert, diese Nächte sind also, was die Jahreszeit gewöhnlich bringt, und zum Hereintragen wird nichts gesagt. Das Tief heute Nacht unten eintippen oder zehn Nächte auf einmal aufnehmen: lathhouse log forecast DATEI.</translation>
+    </message>
+    <message>
+        <source>The forecast has no low for tonight. Type it below.</source>
+        <translation>Die Vorhersage hat kein Tief für heute Nacht. Unten eintippen.</translation>
+    </message>
+    <message>
+        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with: lathhouse log forecast FILE.</source>
+        <translation>Vorhersage für %1 von zehn Nächten; die blasseren sind, was die Jahreszeit gewöhnlich bringt. Mehr kommen herein mit: lathhouse log forecast DATEI.</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation>Vorhersage</translation>
+    </message>
+    <message>
+        <source>season alone</source>
+        <translation>nur Jahreszeit</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: middle low %2, 9 in 10: %3, %4</source>
+        <translation>%1: mittleres Tief %2, 9 von 10: %3, %4</translation>
+    </message>
+    <message>
+        <source>Night lows at %1, next ten nights, %2</source>
+        <translation>Nachttiefs: %1, die nächsten zehn Nächte, %2</translation>
+    </message>
+    <message>
+        <source>A night is named by its morning. Box: half of such nights; line: 9 in 10. Key T: the same as a table.</source>
+        <translation>Eine Nacht heißt nach ihrem Morgen. Kasten: die Hälfte solcher Nächte; Linie: 9 von 10. Taste T: dasselbe als Tabelle.</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>(%1)</translation>
+    </message>
+    <message>
+        <source>9 nights in 10 like this: %1 to %2</source>
+        <translation>9 von 10 solchen Nächten: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>by the season, 9 in 10: %1 to %2</source>
+        <translation>nach der Jahreszeit, 9 von 10: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 there, from %2 logged nights</source>
+        <translation>dort %1, aus %2 eingetragenen Nächten</translation>
+    </message>
+    <message>
+        <source>%1 there, a guess until nights are logged</source>
+        <translation>dort %1, geschätzt, bis Nächte eingetragen sind</translation>
+    </message>
+    <message>
+        <source>, clear and calm</source>
+        <translation>, klar und windstill</translation>
+    </message>
+    <message>
+        <source>, cloud or wind</source>
+        <translation>, Wolken oder Wind</translation>
+    </message>
+    <message>
+        <source>Forecast %1%2; nights are %3.</source>
+        <translation>Vorhersage %1%2; Nächte sind %3.</translation>
+    </message>
+    <message>
+        <source>Nights are %1.</source>
+        <translation>Nächte sind %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>carry in, though kept there by hand</source>
+        <translation>hereintragen, obwohl von Hand dort festgehalten</translation>
+    </message>
+    <message>
+        <source>carry in</source>
+        <translation>hereintragen</translation>
+    </message>
+    <message>
+        <source>may stay</source>
+        <translation>darf bleiben</translation>
+    </message>
+    <message>
+        <source>by the season alone</source>
+        <translation>nur nach der Jahreszeit</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4.</source>
+        <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>Carry in one plant.</source>
+        <translation>Eine Pflanze hereintragen.</translation>
+    </message>
+    <message>
+        <source>Carry in %1 plants.</source>
+        <translation>%1 Pflanzen hereintragen.</translation>
+    </message>
+    <message>
+        <source>Nothing to carry in.</source>
+        <translation>Nichts hereinzutragen.</translation>
+    </message>
+    <message>
+        <source>No forecast for tonight.</source>
+        <translation>Keine Vorhersage für heute Nacht.</translation>
+    </message>
+    <message>
+        <source>No plant stands outdoors.</source>
+        <translation>Keine Pflanze steht draußen.</translation>
+    </message>
+    <message>
+        <source>Closest this week: %1, %2 %3.</source>
+        <translation>Am knappsten diese Woche: %1, %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Coldest night ahead, %1</source>
+        <translation>Kälteste Nacht voraus, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 and %3 more</source>
+        <translation>%1, %2 und %3 weitere</translation>
+    </message>
+    <message>
+        <source>%1 more until %2</source>
+        <translation>%1 weitere bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>TonightPlantRow</name>
+    <message>
+        <source>%1; damage from %2</source>
+        <translation>%1; Schaden ab %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrayRow</name>
+    <message>
+        <source>One fewer in %1</source>
+        <translation>In %1 eines weniger</translation>
+    </message>
+    <message>
+        <source>Key −</source>
+        <translation>Taste −</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; of %2 up</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; von %2 aufgegangen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 up</source>
+        <translation>%1 von %2 aufgegangen</translation>
+    </message>
+    <message>
+        <source>One more in %1</source>
+        <translation>In %1 eines mehr</translation>
+    </message>
+    <message>
+        <source>Key +</source>
+        <translation>Taste +</translation>
+    </message>
+    <message>
+        <source>no more to come</source>
+        <translation>keine mehr zu erwarten</translation>
+    </message>
+    <message>
+        <source>The counting is over; only then does the tray change the lot’s share</source>
+        <translation>Die Zählung ist zu Ende; erst dann ändert die Schale den Anteil der Partie</translation>
+    </message>
+</context>
+<context>
+    <name>UndoBar</name>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Does again what was taken back last.</source>
+        <translation>Strg, Umschalt und Z. Tut wieder, was zuletzt zurückgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Strg und Z. Nimmt zurück, was auf dieser Seite zuletzt eingetragen wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictPane</name>
+    <message>
+        <source>%1 %2. %3 %4 %5</source>
+        <translation>%1 %2. %3 %4 %5</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Was sie braucht</translation>
+    </message>
+    <message>
+        <source>low of a night</source>
+        <translation>Tief einer Nacht</translation>
+    </message>
+</context>
+<context>
+    <name>YearChart</name>
+    <message>
+        <source>Night lows, day length and frost through the year</source>
+        <translation>Nachttiefs, Tageslänge und Frost durch das Jahr</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>sunrise to sunset</source>
+        <translation>Sonnenauf- bis -untergang</translation>
+    </message>
+    <message>
+        <source>blue short, straw long</source>
+        <translation>blau kurz, gelb lang</translation>
+    </message>
+    <message>
+        <source>Night lows</source>
+        <translation>Nachttiefs</translation>
+    </message>
+    <message>
+        <source>open air, %1
+9 nights in 10 lie in
+the blue band</source>
+        <translation>im Freien, %1
+9 von 10 Nächten
+liegen im Band</translation>
+    </message>
+</context>
+<context>
+    <name>YearFoot</name>
+    <message>
+        <source>Night low</source>
+        <translation>Nachttief</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1</source>
+        <translation>9 von 10: %1</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Frost nach dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Plants outdoors</source>
+        <translation>Pflanzen draußen</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>All numbers</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>Shows every number of this date, and what they rest on.</source>
+        <translation>Zeigt jede Zahl dieses Tages und worauf sie beruht.</translation>
+    </message>
+</context>
+<context>
+    <name>YearPage</name>
+    <message>
+        <source>The year from today</source>
+        <translation>Das Jahr von heute an</translation>
+    </message>
+    <message>
+        <source>Risk you accept</source>
+        <translation>Annehmbares Risiko</translation>
+    </message>
+    <message>
+        <source>each plant, each way</source>
+        <translation>je Pflanze und Weg</translation>
+    </message>
+    <message>
+        <source>for each plant, each way</source>
+        <translation>für jede Pflanze, jeden Weg</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Blatt drucken</translation>
+    </message>
+    <message>
+        <source>Control and P. A PDF to hang up.</source>
+        <translation>Strg und P. Ein PDF zum Aufhängen.</translation>
+    </message>
+    <message>
+        <source>As a chart</source>
+        <translation>Als Diagramm</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>Key T. The same numbers, the same date.</source>
+        <translation>Taste T. Dieselben Zahlen, derselbe Tag.</translation>
+    </message>
+    <message>
+        <source>%1. Letting go pins it; Esc leaves it.</source>
+        <translation>%1. Loslassen hält fest; Esc lässt es.</translation>
+    </message>
+</context>
+<context>
+    <name>YearPainter</name>
+    <message>
+        <source>frost in under 1 winter in 10</source>
+        <translation>Frost in unter 1 von 10 Wintern</translation>
+    </message>
+    <message>
+        <source>no frost at this place</source>
+        <translation>hier kein Frost</translation>
+    </message>
+    <message>
+        <source>frost in every month, no safe window</source>
+        <translation>Frost in jedem Monat, keine sichere Zeit</translation>
+    </message>
+    <message>
+        <source>chance per night, no season here</source>
+        <translation>Wahrscheinlichkeit je Nacht, hier keine Jahreszeit</translation>
+    </message>
+    <message>
+        <source>last frost: half by %1,</source>
+        <translation>letzter Frost: Hälfte bis %1,</translation>
+    </message>
+    <message>
+        <source>last frost: half the springs by %1,</source>
+        <translation>letzter Frost: Hälfte der Frühjahre bis %1,</translation>
+    </message>
+    <message>
+        <source>first frost: half by %1,</source>
+        <translation>erster Frost: Hälfte bis %1,</translation>
+    </message>
+    <message>
+        <source>first frost: half the autumns by %1,</source>
+        <translation>erster Frost: Hälfte der Herbste bis %1,</translation>
+    </message>
+    <message>
+        <source>last frost: 1 year in 10 after %1</source>
+        <translation>letzter Frost: 1 von 10 Jahren nach %1</translation>
+    </message>
+    <message>
+        <source>1 in 10 after %1</source>
+        <translation>1 von 10 nach %1</translation>
+    </message>
+    <message>
+        <source>1 spring in 10 after %1</source>
+        <translation>1 Frühjahr von 10 nach %1</translation>
+    </message>
+    <message>
+        <source>first frost: 1 year in 10 by %1</source>
+        <translation>erster Frost: 1 von 10 Jahren bis %1</translation>
+    </message>
+    <message>
+        <source>1 in 10 by %1</source>
+        <translation>1 von 10 bis %1</translation>
+    </message>
+    <message>
+        <source>1 autumn in 10 by %1</source>
+        <translation>1 Herbst von 10 bis %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>middle night low</source>
+        <translation>mittleres Nachttief</translation>
+    </message>
+    <message>
+        <source>frost line</source>
+        <translation>Frostlinie</translation>
+    </message>
+    <message>
+        <source>9 nights in 10 within</source>
+        <translation>9 von 10 Nächten hierin</translation>
+    </message>
+    <message>
+        <source>1 night in 20 is warmer</source>
+        <translation>1 von 20 Nächten ist wärmer</translation>
+    </message>
+    <message>
+        <source>1 night in 20 is colder</source>
+        <translation>1 von 20 Nächten ist kälter</translation>
+    </message>
+    <message>
+        <source> %1</source>
+        <translation> %1</translation>
+    </message>
+</context>
+<context>
+    <name>YearReadout</name>
+    <message>
+        <source>Numbers of %1</source>
+        <translation>Zahlen vom %1</translation>
+    </message>
+    <message>
+        <source>Chance of a harmful night</source>
+        <translation>Wahrscheinlichkeit einer Schadnacht</translation>
+    </message>
+    <message>
+        <source>Keep this plan</source>
+        <translation>Diesen Plan behalten</translation>
+    </message>
+    <message>
+        <source>Later plans change it only where that pays, and name each change.</source>
+        <translation>Spätere Pläne ändern ihn nur, wo es sich lohnt, und nennen jede Änderung.</translation>
+    </message>
+</context>
+<context>
+    <name>YearSheet</name>
+    <message>
+        <source>The year from %1</source>
+        <translation>Das Jahr ab %1</translation>
+    </message>
+    <message>
+        <source>an invented example</source>
+        <translation>ein erfundenes Beispiel</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>1 sowing</source>
+        <translation>1 Aussaat</translation>
+    </message>
+    <message>
+        <source>%1 sowings</source>
+        <translation>%1 Aussaaten</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>Risk accepted: %1 for each plant, each way · %2</source>
+        <translation>Angenommenes Risiko: %1 für jede Pflanze, jeden Weg · %2</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>grey short, white long</source>
+        <translation>grau kurz, weiß lang</translation>
+    </message>
+    <message>
+        <source>Night lows</source>
+        <translation>Nachttiefs</translation>
+    </message>
+    <message>
+        <source>open air, %1; 9 nights in 10 lie in the grey band</source>
+        <translation>im Freien, %1; 9 von 10 Nächten liegen im grauen Band</translation>
+    </message>
+    <message>
+        <source>in order of going out</source>
+        <translation>nach dem Tag des Hinausgehens</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on this sheet, in order of going out</source>
+        <translation>%1 von %2 auf diesem Blatt, nach dem Tag des Hinausgehens</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+    <message>
+        <source>Sowings</source>
+        <translation>Aussaaten</translation>
+    </message>
+    <message>
+        <source>ring: sow · bracket: comes up · steps: hardening and planting out · slash: first ready</source>
+        <translation>Ring: säen · Klammer: geht auf · Stufen: abhärten und auspflanzen · Schrägstrich: erste Ernte oder Blüte</translation>
+    </message>
+    <message>
+        <source>in trays</source>
+        <translation>in Schalen</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>sow %1 to %2</source>
+        <translation>säen %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Look at the forecast before each move.</source>
+        <translation>Vor jedem Umstellen die Vorhersage ansehen.</translation>
+    </message>
+    <message>
+        <source>Stepped edge: hardening, or coming-in steps</source>
+        <translation>Gestufte Kante: Abhärten, oder Stufen beim Hereinholen</translation>
+    </message>
+    <message>
+        <source>Bracket above an edge: date at 1 in 5 to 1 in 20</source>
+        <translation>Klammer über einer Kante: Tag bei 1 von 5 bis 1 von 20</translation>
+    </message>
+    <message>
+        <source>Short ticks below a bar: feed</source>
+        <translation>Kurze Striche unter einem Balken: düngen</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>Woher die Zahlen kommen</translation>
+    </message>
+    <message>
+        <source>deadly if eaten: keep from children and animals</source>
+        <translation>tödlich, wenn gegessen: von Kindern und Tieren fernhalten</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>YearTable</name>
+    <message>
+        <source>Date</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Nachttief, Mitte</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 von 10 Nächten</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Frost nach dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>The year from today, a row for each date</source>
+        <translation>Das Jahr von heute an, eine Zeile je Tag</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::chart</name>
+    <message>
+        <source>lethal</source>
+        <translation>tödlich</translation>
+    </message>
+    <message>
+        <source>harm</source>
+        <translation>Schaden</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>Belastung</translation>
+    </message>
+    <message>
+        <source>at ease</source>
+        <translation>wohl</translation>
+    </message>
+    <message>
+        <source>its spot tonight, about %1</source>
+        <translation>ihr Platz heute Nacht, etwa %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>recovering</source>
+        <translation>erholt sich</translation>
+    </message>
+    <message>
+        <source>recovered</source>
+        <translation>erholt</translation>
+    </message>
+    <message>
+        <source>as before</source>
+        <translation>wie zuvor</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, gedeiht</translation>
+    </message>
+    <message>
+        <source>night 1</source>
+        <translation>Nacht 1</translation>
+    </message>
+    <message>
+        <source>a guess: no night is logged yet</source>
+        <translation>geschätzt: noch keine Nacht eingetragen</translation>
+    </message>
+    <message>
+        <source>left: the guess before any log</source>
+        <translation>links: die Schätzung vor jedem Eintrag</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models</name>
+    <message>
+        <source>The map cannot be drawn: %1.</source>
+        <translation>Die Karte lässt sich nicht zeichnen: %1.</translation>
+    </message>
+    <message>
+        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
+        <translation>Entfernungen und Richtungen stimmen vom Zuhause aus. Größeres Dreieck, dickere Linie: mehr Gewicht.</translation>
+    </message>
+    <message>
+        <source> %1 more stations lie beyond the map.</source>
+        <translation> %1 weitere Stationen liegen jenseits der Karte.</translation>
+    </message>
+    <message>
+        <source>moved to %1</source>
+        <translation>umgestellt nach %1</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>umgestellt</translation>
+    </message>
+    <message>
+        <source>%1 found</source>
+        <translation>%1 gefunden</translation>
+    </message>
+    <message>
+        <source>pests</source>
+        <translation>Schädlinge</translation>
+    </message>
+    <message>
+        <source>looked over, nothing found</source>
+        <translation>durchgesehen, nichts gefunden</translation>
+    </message>
+    <message>
+        <source>looked over</source>
+        <translation>durchgesehen</translation>
+    </message>
+    <message>
+        <source>looked over, found %1</source>
+        <translation>durchgesehen, gefunden: %1</translation>
+    </message>
+    <message>
+        <source>spray damage</source>
+        <translation>Spritzschaden</translation>
+    </message>
+    <message>
+        <source>damage by %1</source>
+        <translation>Schaden durch %1</translation>
+    </message>
+    <message>
+        <source>fed</source>
+        <translation>gedüngt</translation>
+    </message>
+    <message>
+        <source>fed, %1 ppm nitrogen</source>
+        <translation>gedüngt, %1 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>cold night</source>
+        <translation>kalte Nacht</translation>
+    </message>
+    <message>
+        <source>new growth</source>
+        <translation>neuer Trieb</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>abgesondert</translation>
+    </message>
+    <message>
+        <source>back among the others</source>
+        <translation>wieder bei den anderen</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>treated</source>
+        <translation>behandelt</translation>
+    </message>
+    <message>
+        <source>treated with %1</source>
+        <translation>behandelt mit %1</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>hardening %1 of %2</source>
+        <translation>Abhärten, %1 von %2</translation>
+    </message>
+    <message>
+        <source>kept apart</source>
+        <translation>abgesondert gehalten</translation>
+    </message>
+    <message>
+        <source>gets used to shade</source>
+        <translation>gewöhnt sich an Schatten</translation>
+    </message>
+    <message>
+        <source>keep out of reach of children and animals</source>
+        <translation>von Kindern und Tieren fernhalten</translation>
+    </message>
+    <message>
+        <source>deadly</source>
+        <translation>tödlich</translation>
+    </message>
+    <message>
+        <source>poisonous</source>
+        <translation>giftig</translation>
+    </message>
+    <message>
+        <source>slightly poisonous</source>
+        <translation>leicht giftig</translation>
+    </message>
+    <message>
+        <source>irritant</source>
+        <translation>reizend</translation>
+    </message>
+    <message>
+        <source>%1 to people and animals</source>
+        <translation>%1 für Menschen und Tiere</translation>
+    </message>
+    <message>
+        <source>%1 to animals</source>
+        <translation>%1 für Tiere</translation>
+    </message>
+    <message>
+        <source>%1 to people</source>
+        <translation>%1 für Menschen</translation>
+    </message>
+    <message>
+        <source>%1 to animals, %2 to people</source>
+        <translation>%1 für Tiere, %2 für Menschen</translation>
+    </message>
+    <message>
+        <source>At no spot yet</source>
+        <translation>Noch ohne Platz</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M gibt ihr einen</translation>
+    </message>
+    <message>
+        <source>with a value never read on land (taken as gaps)</source>
+        <translation>mit einem an Land nie gemessenen Wert (als Lücke genommen)</translation>
+    </message>
+    <message>
+        <source>with the low above the high (taken as gaps)</source>
+        <translation>mit dem Tief über dem Hoch (als Lücke genommen)</translation>
+    </message>
+    <message>
+        <source>with low and high both %1 (taken as gaps)</source>
+        <translation>mit Tief und Hoch beide %1 (als Lücke genommen)</translation>
+    </message>
+    <message>
+        <source>in a run of twenty or more equal lows (kept)</source>
+        <translation>in einer Reihe von zwanzig oder mehr gleichen Tiefstwerten (behalten)</translation>
+    </message>
+    <message>
+        <source>six standard deviations from the month’s mean (kept)</source>
+        <translation>sechs Standardabweichungen vom Monatsmittel (behalten)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>nicht in den Tabellen</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>gesät; geht ab %1 auf</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>gesät; zu kalt oder heiß zum Aufgehen</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>nichts übrig</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>hinüber</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>alt: erst proben</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>hier kein Datum</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>jetzt draußen säen, bis %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>jetzt säen, bis %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>draußen ab %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>säen %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>%1 von %2 gingen auf</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>laut Tütchen %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>noch keine Probe</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation>Frost</translation>
+    </message>
+    <message>
+        <source>Frost nights</source>
+        <translation>Frostnächte</translation>
+    </message>
+    <message>
+        <source>To %1</source>
+        <translation>Bis %1</translation>
+    </message>
+    <message>
+        <source>Nights to %1</source>
+        <translation>Nächte bis %1</translation>
+    </message>
+    <message>
+        <source>Over %1</source>
+        <translation>Über %1</translation>
+    </message>
+    <message>
+        <source>Days over %1</source>
+        <translation>Tage über %1</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation>Regen</translation>
+    </message>
+    <message>
+        <source>chance of a frost night</source>
+        <translation>Wahrscheinlichkeit einer Frostnacht</translation>
+    </message>
+    <message>
+        <source>chance that a night has frost, open air</source>
+        <translation>Wahrscheinlichkeit von Frost in der Nacht, im Freien</translation>
+    </message>
+    <message>
+        <source>chance of harm to %1</source>
+        <translation>Schadenswahrscheinlichkeit: %1</translation>
+    </message>
+    <message>
+        <source>chance that a night in the open harms the tenderest, %1</source>
+        <translation>Wahrscheinlichkeit, dass eine Nacht im Freien der Empfindlichsten schadet, %1</translation>
+    </message>
+    <message>
+        <source>chance of a hot day</source>
+        <translation>Wahrscheinlichkeit eines heißen Tages</translation>
+    </message>
+    <message>
+        <source>chance that a day goes above %1</source>
+        <translation>Wahrscheinlichkeit, dass ein Tag %1 übersteigt</translation>
+    </message>
+    <message>
+        <source>rain of the month</source>
+        <translation>Regen des Monats</translation>
+    </message>
+    <message>
+        <source>rain of the month, mean of the years</source>
+        <translation>Regen des Monats, Mittel der Jahre</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Frost in dieser Nacht</translation>
+    </message>
+    <message>
+        <source>To %1 this night</source>
+        <translation>Bis %1 in dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Over %1 this day</source>
+        <translation>Über %1 an diesem Tag</translation>
+    </message>
+    <message>
+        <source>Rain of the month</source>
+        <translation>Regen des Monats</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>sicher</translation>
+    </message>
+    <message>
+        <source>1 in 2</source>
+        <translation>1 von 2</translation>
+    </message>
+    <message>
+        <source>A number is missing: the lowest temperature, such as %1.</source>
+        <translation>Eine Zahl fehlt: die tiefste Temperatur, etwa %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write it as %2.</source>
+        <translation>„%1“ ist keine Zahl; so schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is colder than any night ever measured.</source>
+        <translation>%1 ist kälter als jede je gemessene Nacht.</translation>
+    </message>
+    <message>
+        <source>%1 is no night low. Did you mean %2?</source>
+        <translation>%1 ist kein Nachttief. War %2 gemeint?</translation>
+    </message>
+    <message>
+        <source>One station, %1 km away, %2, dates right to about %3 days.</source>
+        <translation>Eine Station, %1 km entfernt, %2, Daten auf etwa %3 Tage genau.</translation>
+    </message>
+    <message>
+        <source>%1 stations, %2 to %3 km away, %4, dates right to about %5 days.</source>
+        <translation>%1 Stationen, %2 bis %3 km entfernt, %4, Daten auf etwa %5 Tage genau.</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>Plan within %1 % of the best.</source>
+        <translation>Plan höchstens %1 % vom besten entfernt.</translation>
+    </message>
+    <message>
+        <source>All dates are chances, not promises.</source>
+        <translation>Alle Daten sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>ddd MMM d</source>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>MMM d</source>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>MMMM d</source>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM</source>
+        <translation>dddd, d. MMMM</translation>
+    </message>
+    <message>
+        <source>dddd MMMM d</source>
+        <translation>dddd, d. MMMM</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM yyyy</source>
+        <translation>dddd, d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>dddd MMMM d, yyyy</source>
+        <translation>dddd, d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>MMMM d, yyyy</source>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>sun does not rise</source>
+        <translation>Sonne geht nicht auf</translation>
+    </message>
+    <message>
+        <source>sun does not set</source>
+        <translation>Sonne geht nicht unter</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>&lt; 1 in 1000</source>
+        <translation>&lt; 1 von 1000</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::ChangesModel</name>
+    <message>
+        <source>Nothing is left to take back.</source>
+        <translation>Nichts mehr zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to do again.</source>
+        <translation>Nichts mehr zu wiederholen.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Counts again: %1</source>
+        <translation>Gilt wieder: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::ComparisonModel</name>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>They differ in none of these %1.</source>
+        <translation>Sie unterscheiden sich in keinem dieser %1.</translation>
+    </message>
+    <message>
+        <source>They differ in %1 of these %2, which are in bold. Why they differ, two plants cannot show.</source>
+        <translation>Sie unterscheiden sich in %1 dieser %2, die fett stehen. Warum, können zwei Pflanzen nicht zeigen.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::FirstStartModel</name>
+    <message>
+        <source>near %1, by the clock</source>
+        <translation>bei %1, nach der Uhr</translation>
+    </message>
+    <message>
+        <source>where the pots stand</source>
+        <translation>wo die Töpfe stehen</translation>
+    </message>
+    <message>
+        <source>by its coordinates</source>
+        <translation>nach den Koordinaten</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>sills, shelves, balcony</source>
+        <translation>Fensterbänke, Regale, Balkon</translation>
+    </message>
+    <message>
+        <source>1 spot</source>
+        <translation>1 Platz</translation>
+    </message>
+    <message>
+        <source>%1 spots</source>
+        <translation>%1 Plätze</translation>
+    </message>
+    <message>
+        <source>a few are enough to begin</source>
+        <translation>wenige genügen für den Anfang</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>This computer’s clock tells no place, so the year needs one.</source>
+        <translation>Die Uhr dieses Rechners verrät keinen Ort, das Jahr braucht also einen.</translation>
+    </message>
+    <message>
+        <source>The year is then that of %1, by this computer’s clock, until you change it.</source>
+        <translation>Das Jahr ist dann das von %1, nach der Uhr dieses Rechners, bis es geändert wird.</translation>
+    </message>
+    <message>
+        <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
+        <translation>Plätze lassen sich später unter Zuhause anlegen. Pflanzen stehen dann noch nirgends.</translation>
+    </message>
+    <message>
+        <source>Plants can be added later under Plants.</source>
+        <translation>Pflanzen lassen sich später unter Pflanzen hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Without a place there is no year, and this computer’s clock tells none. Type the nearest town, or look at the example household.</source>
+        <translation>Ohne Ort gibt es kein Jahr, und die Uhr dieses Rechners verrät keinen. Den nächsten Ort eintippen oder den Beispielhaushalt ansehen.</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Zuhause</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeDataModel</name>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>%1 GB</source>
+        <translation>%1 GB</translation>
+    </message>
+    <message>
+        <source>no photograph</source>
+        <translation>kein Foto</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>No backup was made from this window yet.</source>
+        <translation>Aus diesem Fenster wurde noch keine Sicherung gemacht.</translation>
+    </message>
+    <message>
+        <source>Last backup from this window: %1, %2.</source>
+        <translation>Letzte Sicherung aus diesem Fenster: %1, %2.</translation>
+    </message>
+    <message>
+        <source>No backup of this household was made from this window yet.</source>
+        <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 days old.</source>
+        <translation>Die letzte Sicherung ist %1 Tage alt.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 weeks old.</source>
+        <translation>Die letzte Sicherung ist %1 Wochen alt.</translation>
+    </message>
+    <message>
+        <source>%1-tables</source>
+        <translation>%1-Tabellen</translation>
+    </message>
+    <message>
+        <source>It holds where your home is, to the metre as you gave it</source>
+        <translation>Darin steht, wo das Zuhause liegt, auf den Meter wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1; none of the photographs says where it was taken.</source>
+        <translation>%1; keines der Fotos sagt, wo es entstand.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 in which the camera wrote where it was taken.</source>
+        <translation>%1, und %2, in die die Kamera schrieb, wo sie entstanden.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nights, frost, warmth, rain</source>
+        <translation>Nächte, Frost, Wärme, Regen</translation>
+    </message>
+    <message>
+        <source>Coast lines of the map</source>
+        <translation>Küstenlinien der Karte</translation>
+    </message>
+    <message>
+        <source>Natural Earth, public domain.</source>
+        <translation>Natural Earth, gemeinfrei.</translation>
+    </message>
+    <message>
+        <source>Towns, search by name</source>
+        <translation>Orte, Suche nach Namen</translation>
+    </message>
+    <message>
+        <source>GeoNames, geonames.org, CC BY 4.0; a selection of its towns.</source>
+        <translation>GeoNames, geonames.org, CC BY 4.0; eine Auswahl der Orte.</translation>
+    </message>
+    <message>
+        <source>What plants, seeds and pests need</source>
+        <translation>Was Pflanzen, Samen und Schädlinge brauchen</translation>
+    </message>
+    <message>
+        <source>%1 publications, listed below; a figure without one is marked as common practice where it stands.</source>
+        <translation>%1 Veröffentlichungen, unten aufgeführt; eine Zahl ohne Quelle ist an ihrer Stelle als übliche Praxis bezeichnet.</translation>
+    </message>
+    <message>
+        <source>Sun, light, water, nights, dates</source>
+        <translation>Sonne, Licht, Wasser, Nächte, Daten</translation>
+    </message>
+    <message>
+        <source>Worked out by this program; formulas with their sources and measured errors come with it (docs/methods).</source>
+        <translation>Von diesem Programm berechnet; Formeln mit Quellen und gemessenen Fehlern liegen bei (docs/methods).</translation>
+    </message>
+    <message>
+        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
+        <translation>Der Ordner liegt auf einem Netzlaufwerk. Immer nur auf einem Rechner öffnen, oder auf der eigenen Platte halten und per Sicherung kopieren.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
+        <translation>Der Ordner liegt auf einem Laufwerk, das ein Programm stellt, vielleicht einem abgeglichenen oder fernen. Den Haushalt auf der eigenen Platte halten und stattdessen Sicherungen abgleichen lassen.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Nights logged</source>
+        <translation>Eingetragene Nächte</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The journal</source>
+        <translation>Das Journal</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 von %2 Fotos</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Getting ready</source>
+        <translation>Vorbereitung</translation>
+    </message>
+    <message>
+        <source>%1 read back and compared</source>
+        <translation>%1 zurückgelesen und verglichen</translation>
+    </message>
+    <message>
+        <source>%1 written</source>
+        <translation>%1 geschrieben</translation>
+    </message>
+    <message>
+        <source>%1 compared</source>
+        <translation>%1 verglichen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs copied</source>
+        <translation>%1 von %2 Fotos kopiert</translation>
+    </message>
+    <message>
+        <source>%1 unpacked and compared</source>
+        <translation>%1 ausgepackt und verglichen</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Angehalten. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written, and nothing half done is left.</source>
+        <translation>Angehalten. Nichts wurde geschrieben, und nichts Halbes blieb zurück.</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is nothing to back up.</source>
+        <translation>Das Vorführbeispiel liegt im Speicher; es gibt nichts zu sichern.</translation>
+    </message>
+    <message>
+        <source>Say which file the backup is to be.</source>
+        <translation>Angeben, welche Datei die Sicherung werden soll.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Take another name, or replace it once the new one is whole.</source>
+        <translation>%1 gibt es schon. Einen anderen Namen nehmen, oder sie ersetzen, sobald die neue vollständig ist.</translation>
+    </message>
+    <message>
+        <source>Wrote %1, %2: the journal and %3, read back and compared. Keep it where you would keep a key.</source>
+        <translation>%1 geschrieben, %2: das Journal und %3, zurückgelesen und verglichen. Aufbewahren wie einen Schlüssel.</translation>
+    </message>
+    <message>
+        <source> %1 that the journal names are not in the folder and so not in the backup; look through the folder for which.</source>
+        <translation> %1, im Journal genannt, fehlt im Ordner und damit in der Sicherung; welche, zeigt das Durchsehen des Ordners.</translation>
+    </message>
+    <message>
+        <source> Left out, since no archive takes its name or it is a link: %1.</source>
+        <translation> Ausgelassen, weil kein Archiv den Namen nimmt oder es eine Verknüpfung ist: %1.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is no folder to look through.</source>
+        <translation>Das Vorführbeispiel liegt im Speicher; es gibt keinen Ordner durchzusehen.</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>no photograph to compare</source>
+        <translation>kein Foto zu vergleichen</translation>
+    </message>
+    <message>
+        <source>%1 compared with their digests</source>
+        <translation>%1 mit ihren Prüfsummen verglichen</translation>
+    </message>
+    <message>
+        <source>The household is sound: the journal and its references hold, %1.</source>
+        <translation>Der Haushalt ist heil: Das Journal und seine Verweise stimmen, %1.</translation>
+    </message>
+    <message>
+        <source>One thing is lost or wrong; nothing was changed. The journal was looked at, %1.</source>
+        <translation>Eines fehlt oder ist falsch; nichts wurde geändert. Das Journal wurde durchgesehen, %1.</translation>
+    </message>
+    <message>
+        <source>%1 things are lost or wrong; nothing was changed. The journal was looked at, %2.</source>
+        <translation>%1 Dinge fehlen oder sind falsch; nichts wurde geändert. Das Journal wurde durchgesehen, %2.</translation>
+    </message>
+    <message>
+        <source>Say which backup is to be brought back.</source>
+        <translation>Angeben, welche Sicherung zurückgeholt werden soll.</translation>
+    </message>
+    <message>
+        <source>Say into which folder; it must be new or empty.</source>
+        <translation>Angeben, in welchen Ordner; er muss neu oder leer sein.</translation>
+    </message>
+    <message>
+        <source>The household as it was on %1 is in %2: the journal and %3, each compared with the backup’s list.</source>
+        <translation>Der Haushalt, wie er am %1 war, liegt in %2: das Journal und %3, jedes mit der Liste der Sicherung verglichen.</translation>
+    </message>
+    <message>
+        <source>The household is in %1: the journal and %2, each compared with the backup’s list.</source>
+        <translation>Der Haushalt liegt in %1: das Journal und %2, jedes mit der Liste der Sicherung verglichen.</translation>
+    </message>
+    <message>
+        <source> What is open here is as it was. Open the other with: lathhouse --home %1</source>
+        <translation> Was hier offen ist, ist wie zuvor. Den anderen öffnen mit: lathhouse --home %1</translation>
+    </message>
+    <message>
+        <source>  %1 of the backup belongs to no household and was left out.</source>
+        <translation>  %1 der Sicherung gehört zu keinem Haushalt und wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is nothing to write out.</source>
+        <translation>Das Vorführbeispiel liegt im Speicher; es gibt nichts zu schreiben.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
+        <translation>%1 Tabellen mit %2 Zeilen und %3 nach %4 geschrieben. Ein Apostroph am Anfang bezeichnet Text, den eine Tabellenkalkulation für eine Formel halten könnte.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeModel</name>
+    <message>
+        <source>%1: %2 to %3 moles of light a day through the year</source>
+        <translation>%1: %2 bis %3 Mol Licht am Tag durch das Jahr</translation>
+    </message>
+    <message>
+        <source>%1 against the open air</source>
+        <translation>%1 gegen das Freie</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
+        <translation>Gespeichert: %1, %2, letzte Nacht. Von hier aus wird es nicht zurückgenommen; dieselbe Nacht, neu eingetragen, tritt an ihre Stelle.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomePeopleModel</name>
+    <message>
+        <source>the %1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation>Kind</translation>
+    </message>
+    <message>
+        <source>cat</source>
+        <translation>Katze</translation>
+    </message>
+    <message>
+        <source>dog</source>
+        <translation>Hund</translation>
+    </message>
+    <message>
+        <source>other animal</source>
+        <translation>anderes Tier</translation>
+    </message>
+    <message>
+        <source>%1, %2: reaches no spot</source>
+        <translation>%1, %2: erreicht keinen Platz</translation>
+    </message>
+    <message>
+        <source>%1, %2: reaches %3</source>
+        <translation>%1, %2: erreicht %3</translation>
+    </message>
+    <message>
+        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
+        <translation>Von Hand als erreichbar bezeichnet, für niemanden auf der Liste: %1.</translation>
+    </message>
+    <message>
+        <source>whoever comes there</source>
+        <translation>wer dort hinkommt</translation>
+    </message>
+    <message>
+        <source>%1 at %2, within reach of %3. %4. %5 %6</source>
+        <translation>%1, %2, in Reichweite: %3. %4. %5 %6</translation>
+    </message>
+    <message>
+        <source>Nobody is listed, and no spot is marked as within reach.</source>
+        <translation>Niemand steht auf der Liste, und kein Platz ist als erreichbar bezeichnet.</translation>
+    </message>
+    <message>
+        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
+        <translation>Keine Pflanze, die bekanntermaßen schadet, steht in ihrer Reichweite. Nicht bekannt ist kein Beweis.</translation>
+    </message>
+    <message>
+        <source>One plant that can hurt stands within reach.</source>
+        <translation>Eine Pflanze, die schaden kann, steht in Reichweite.</translation>
+    </message>
+    <message>
+        <source>%1 plants that can hurt stand within reach.</source>
+        <translation>%1 Pflanzen, die schaden können, stehen in Reichweite.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: reaches no spot</source>
+        <translation>%1: erreicht keinen Platz</translation>
+    </message>
+    <message>
+        <source>%1: reaches %2</source>
+        <translation>%1: erreicht %2</translation>
+    </message>
+    <message>
+        <source>The name is longer than %1 letters; a shorter one is enough.</source>
+        <translation>Der Name ist länger als %1 Buchstaben; ein kürzerer genügt.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list. Say which spots are within reach.</source>
+        <translation>%1 steht auf der Liste. Angeben, welche Plätze in Reichweite sind.</translation>
+    </message>
+    <message>
+        <source>%1 is now called %2.</source>
+        <translation>%1 heißt jetzt %2.</translation>
+    </message>
+    <message>
+        <source>%1 reaches %2; plans made from now on heed it.</source>
+        <translation>%1 erreicht %2; Pläne von jetzt an beachten es.</translation>
+    </message>
+    <message>
+        <source>%1 does not reach %2; plans made from now on heed it.</source>
+        <translation>%1 erreicht %2 nicht; Pläne von jetzt an beachten es.</translation>
+    </message>
+    <message>
+        <source>%1: off the list</source>
+        <translation>%1: von der Liste</translation>
+    </message>
+    <message>
+        <source>%1 is off the list.</source>
+        <translation>%1 ist von der Liste.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeRecordModel</name>
+    <message>
+        <source>Say which file holds the record.</source>
+        <translation>Angeben, in welcher Datei die Aufzeichnung steht.</translation>
+    </message>
+    <message>
+        <source>“%1” is no height of a place; write it as %2.</source>
+        <translation>„%1“ ist keine Höhe eines Ortes; so schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>460</source>
+        <translation>460</translation>
+    </message>
+    <message>
+        <source>140</source>
+        <translation>140</translation>
+    </message>
+    <message>
+        <source>It is not plausible for this place: %1. Nothing was taken in.</source>
+        <translation>Für diesen Ort ist sie nicht glaubhaft: %1. Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Taken in: %1.</source>
+        <translation>Aufgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Removed: %1. The shipped stations answer again.</source>
+        <translation>Entfernt: %1. Es antworten wieder die mitgelieferten Stationen.</translation>
+    </message>
+    <message>
+        <source>%1 is there again.</source>
+        <translation>%1 ist wieder da.</translation>
+    </message>
+    <message>
+        <source>Taken out again; the shipped stations answer.</source>
+        <translation>Wieder herausgenommen; es antworten die mitgelieferten Stationen.</translation>
+    </message>
+    <message>
+        <source>Removed again; the shipped stations answer.</source>
+        <translation>Wieder entfernt; es antworten die mitgelieferten Stationen.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::LotForm</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Which crop it is is missing, such as tomato.</source>
+        <translation>Es fehlt, welche Kultur es ist, etwa Tomate.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”.</source>
+        <translation>Keine Kultur hier heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”; did you mean %2?</source>
+        <translation>Keine Kultur hier heißt „%1“; war %2 gemeint?</translation>
+    </message>
+    <message>
+        <source>A lot needs a name, such as %1.</source>
+        <translation>Eine Partie braucht einen Namen, etwa %1.</translation>
+    </message>
+    <message>
+        <source>There is a lot “%1” already; give this one another name.</source>
+        <translation>Eine Partie „%1“ gibt es schon; dieser einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>The year on the packet lies from 1950 to %1, or is left blank.</source>
+        <translation>Das Jahr auf dem Tütchen liegt zwischen 1950 und %1, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
+        <translation>Was laut Tütchen aufgeht, ist ein Anteil über 0 bis 100 von 100, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
+        <translation>Die Körner des Tütchens sind eine ganze Zahl ab 1, oder das Feld bleibt leer.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MeasureModel</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>corner %1 of %2</source>
+        <translation>Ecke %1 von %2</translation>
+    </message>
+    <message>
+        <source>next corner</source>
+        <translation>nächste Ecke</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>point %1, not set</source>
+        <translation>Punkt %1, nicht gesetzt</translation>
+    </message>
+    <message>
+        <source>Set A, B, 1 and 2 first, and say how long A to B is.</source>
+        <translation>Erst A, B, 1 und 2 setzen und angeben, wie lang A bis B ist.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Last reading, %1</source>
+        <translation>Letzte Messung, %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>real: above %1</source>
+        <translation>echt: über %1</translation>
+    </message>
+    <message>
+        <source>real above %1</source>
+        <translation>echt über %1</translation>
+    </message>
+    <message>
+        <source>Set A and B on something of known size, then 1 and 2 on the plant.</source>
+        <translation>A und B auf etwas von bekannter Größe setzen, dann 1 und 2 auf die Pflanze.</translation>
+    </message>
+    <message>
+        <source>as the camera sees it; 9 in 10: %1 to %2</source>
+        <translation>wie die Kamera sie sieht; 9 von 10: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation>Versuch %1</translation>
+    </message>
+    <message>
+        <source>Mean of %1</source>
+        <translation>Mittel aus %1</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels.</source>
+        <translation>Ein zweiter Versuch zeigt, wie weit den Marken zu trauen ist: alle vier Punkte neu setzen. Der Fehler hier gilt für Marken, die auf zwei Bildpunkte genau sitzen.</translation>
+    </message>
+    <message>
+        <source>Another try would bring the error to %1.</source>
+        <translation>Ein weiterer Versuch brächte den Fehler auf %1.</translation>
+    </message>
+    <message>
+        <source>Set corners round the leaves, three at least; keep clear of pot and soil.</source>
+        <translation>Ecken um die Blätter setzen, mindestens drei; Topf und Erde aussparen.</translation>
+    </message>
+    <message>
+        <source>%1 green</source>
+        <translation>%1 grün</translation>
+    </message>
+    <message>
+        <source>of the outline; of the leaves %1 yellow or brown</source>
+        <translation>des Umrisses; von den Blättern %1 gelb oder braun</translation>
+    </message>
+    <message>
+        <source>of the outline</source>
+        <translation>des Umrisses</translation>
+    </message>
+    <message>
+        <source>The same outline, light and place of the camera each time make it comparable.</source>
+        <translation>Jedes Mal derselbe Umriss, dasselbe Licht und dieselbe Stelle der Kamera machen es vergleichbar.</translation>
+    </message>
+    <message>
+        <source>Green and the rest hardly part here, so this share means little. A plain ground behind the plant helps.</source>
+        <translation>Grün und Rest trennen sich hier kaum, der Anteil sagt also wenig. Ein ruhiger Grund hinter der Pflanze hilft.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>„%1“ ist keine Zahl. So schreiben: 27,3.</translation>
+    </message>
+    <message>
+        <source>Draw the outline first, or type the share.</source>
+        <translation>Erst den Umriss zeichnen oder den Anteil eintippen.</translation>
+    </message>
+    <message>
+        <source>Set the four points first, or type the length.</source>
+        <translation>Erst die vier Punkte setzen oder die Länge eintippen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 in the photograph of %4.</source>
+        <translation>%1: %2 %3 im Foto vom %4.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MendModel</name>
+    <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add spots</source>
+        <translation>Plätze anlegen</translation>
+    </message>
+    <message>
+        <source>Change a spot</source>
+        <translation>Einen Platz ändern</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Den Ort ändern</translation>
+    </message>
+    <message>
+        <source>Change a plant</source>
+        <translation>Eine Pflanze ändern</translation>
+    </message>
+    <message>
+        <source>Add a lot of seed</source>
+        <translation>Eine Samenpartie anlegen</translation>
+    </message>
+    <message>
+        <source>Add the plants</source>
+        <translation>Die Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add the spots</source>
+        <translation>Die Plätze anlegen</translation>
+    </message>
+    <message>
+        <source>Add the lot</source>
+        <translation>Die Partie anlegen</translation>
+    </message>
+    <message>
+        <source>Keep the change</source>
+        <translation>Die Änderung speichern</translation>
+    </message>
+    <message>
+        <source>Changed %1</source>
+        <translation>Geändert: %1</translation>
+    </message>
+    <message>
+        <source>Pick a kind first.</source>
+        <translation>Erst eine Art wählen.</translation>
+    </message>
+    <message>
+        <source>Added %1</source>
+        <translation>Hinzugefügt: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 plants</source>
+        <translation>%1 Pflanzen hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Press one of the spots first.</source>
+        <translation>Erst einen der Plätze anklicken.</translation>
+    </message>
+    <message>
+        <source>Added the spot %1</source>
+        <translation>Platz angelegt: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 spots</source>
+        <translation>%1 Plätze angelegt</translation>
+    </message>
+    <message>
+        <source>Changed the spot %1</source>
+        <translation>Platz geändert: %1</translation>
+    </message>
+    <message>
+        <source>Took %1 off the list</source>
+        <translation>Von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Changed the place to %1</source>
+        <translation>Ort geändert: %1</translation>
+    </message>
+    <message>
+        <source>Added the lot %1.</source>
+        <translation>Partie angelegt: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::NightTable</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotoImportModel</name>
+    <message>
+        <source>Photographs are on their way in already; wait for them or stop them first.</source>
+        <translation>Es kommen schon Fotos herein; abwarten oder sie erst anhalten.</translation>
+    </message>
+    <message>
+        <source>Only files and folders of this computer can be taken in. Save the photograph first.</source>
+        <translation>Nur Dateien und Ordner dieses Rechners lassen sich aufnehmen. Das Foto erst speichern.</translation>
+    </message>
+    <message>
+        <source>The photographs are being counted.</source>
+        <translation>Die Fotos werden gezählt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 von %2 Fotos</translation>
+    </message>
+    <message>
+        <source>the plant</source>
+        <translation>die Pflanze</translation>
+    </message>
+    <message>
+        <source>%1: no new photograph.</source>
+        <translation>%1: kein neues Foto.</translation>
+    </message>
+    <message>
+        <source>%1: 1 photograph came in.</source>
+        <translation>%1: 1 Foto kam herein.</translation>
+    </message>
+    <message>
+        <source>%1: %2 photographs came in.</source>
+        <translation>%1: %2 Fotos kamen herein.</translation>
+    </message>
+    <message>
+        <source> 1 was known already and shows the plant now.</source>
+        <translation> 1 war schon bekannt und zeigt jetzt die Pflanze.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now.</source>
+        <translation> %1 waren schon bekannt und zeigen jetzt die Pflanze.</translation>
+    </message>
+    <message>
+        <source> 1 was not taken.</source>
+        <translation> 1 wurde nicht aufgenommen.</translation>
+    </message>
+    <message>
+        <source> %1 were not taken.</source>
+        <translation> %1 wurden nicht aufgenommen.</translation>
+    </message>
+    <message>
+        <source> Stopped; what came in stays.</source>
+        <translation> Angehalten; was hereinkam, bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotosModel</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Two photographs of the plant are needed to lay them side by side.</source>
+        <translation>Zwei Fotos der Pflanze sind nötig, um sie nebeneinander zu legen.</translation>
+    </message>
+    <message>
+        <source>by the camera’s clock</source>
+        <translation>nach der Uhr der Kamera</translation>
+    </message>
+    <message>
+        <source>by the file’s time; the camera wrote none</source>
+        <translation>nach der Zeit der Datei; die Kamera schrieb keine</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Aufgenommen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 x %2 pixels</source>
+        <translation>%1 x %2 Bildpunkte</translation>
+    </message>
+    <message>
+        <source>%1, %2 MB</source>
+        <translation>%1, %2 MB</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation>Position</translation>
+    </message>
+    <message>
+        <source>%1. Kept here only; what is exported leaves it out.</source>
+        <translation>%1. Nur hier gespeichert; beim Ausgeben wird sie weggelassen.</translation>
+    </message>
+    <message>
+        <source>The camera wrote none.</source>
+        <translation>Die Kamera schrieb keine.</translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <translation>Zeigt</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <translation>Kamera</translation>
+    </message>
+    <message>
+        <source>%1: %2, then %3, %4</source>
+        <translation>%1: %2, dann %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 days apart. Nothing was measured near both dates; measure in each of the two.</source>
+        <translation>%1 Tage auseinander. Nichts wurde nahe beiden Tagen gemessen; in jedem der beiden messen.</translation>
+    </message>
+    <message>
+        <source>%1 days apart; measured within %2 days of each photograph.</source>
+        <translation>%1 Tage auseinander; gemessen höchstens %2 Tage neben jedem Foto.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 stands for %2.</source>
+        <translation>Das Foto vom %1 steht für %2.</translation>
+    </message>
+    <message>
+        <source>%1 is drawn on its shelf again.</source>
+        <translation>%1 wird im Regal wieder gezeichnet.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 does not show %2 any more; it stays among the photographs.</source>
+        <translation>Das Foto vom %1 zeigt %2 nicht mehr; es bleibt unter den Fotos.</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>Eine Pflanze mit der Nummer %1 gibt es nicht (mehr).</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 shows %2 too.</source>
+        <translation>Das Foto vom %1 zeigt auch %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlaceForm</name>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>Orte lassen sich nicht suchen: %1. Koordinaten gehen.</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>As you typed it.</source>
+        <translation>Wie getippt.</translation>
+    </message>
+    <message>
+        <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
+        <translation>Unsicher? Leer lassen; dann gilt die Höhe der Stationen, und der Fehler wächst.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Das sind keine Koordinaten: %1.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Kein Ort heißt hier so. Einen größeren in der Nähe versuchen oder Koordinaten eintippen.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Kein Ort heißt so. War einer von diesen gemeint?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 über dem Meer</translation>
+    </message>
+    <message>
+        <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
+        <translation>„%1“ ist keine Breite; so schreiben: 48,2 oder 48°12′N.</translation>
+    </message>
+    <message>
+        <source>“%1” is no longitude; write it as 16.4 or 16°24′E.</source>
+        <translation>„%1“ ist keine Länge; so schreiben: 16,4 oder 16°24′E.</translation>
+    </message>
+    <message>
+        <source>A latitude lies within −90 and 90 degrees; %1 does not. Are the two exchanged?</source>
+        <translation>Eine Breite liegt zwischen −90 und 90 Grad; %1 nicht. Sind die beiden vertauscht?</translation>
+    </message>
+    <message>
+        <source>A longitude lies within −180 and 180 degrees; %1 does not.</source>
+        <translation>Eine Länge liegt zwischen −180 und 180 Grad; %1 nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write the height as 170, or leave it empty.</source>
+        <translation>„%1“ ist keine Zahl; die Höhe so schreiben: 170, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>No place on land is %1 %2 high; heights lie within −500 and 9000 m.</source>
+        <translation>Kein Ort an Land liegt %1 %2 hoch; Höhen liegen zwischen −500 und 9000 m.</translation>
+    </message>
+    <message>
+        <source>There is no time zone “%1”; names are like Europe/Vienna.</source>
+        <translation>Eine Zeitzone „%1“ gibt es nicht; Namen lauten wie Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Proposed: the height of %1. Correct it where you know better.</source>
+        <translation>Vorgeschlagen: die Höhe von %1. Berichtigen, wo es besser bekannt ist.</translation>
+    </message>
+    <message>
+        <source>No town is near enough to propose one; names are like Europe/Vienna.</source>
+        <translation>Kein Ort ist nah genug, um eine vorzuschlagen; Namen lauten wie Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Proposed: that of %1.</source>
+        <translation>Vorgeschlagen: die von %1.</translation>
+    </message>
+    <message>
+        <source> Please check it.</source>
+        <translation> Bitte prüfen.</translation>
+    </message>
+    <message>
+        <source> Towns with %1 are near too; please check it.</source>
+        <translation> Orte mit %1 liegen auch nahe; bitte prüfen.</translation>
+    </message>
+    <message>
+        <source>A place is missing: the nearest town, or latitude and longitude.</source>
+        <translation>Ein Ort fehlt: der nächste Ort, oder Breite und Länge.</translation>
+    </message>
+    <message>
+        <source>A time zone is missing; names are like Europe/Vienna.</source>
+        <translation>Eine Zeitzone fehlt; Namen lauten wie Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>%1, guessed by the clock</source>
+        <translation>%1, nach der Uhr geraten</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantForm</name>
+    <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>l</source>
+        <translation>l</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>nowhere: the plan carries it</source>
+        <translation>nirgends: der Plan trägt sie</translation>
+    </message>
+    <message>
+        <source>A plant needs a name.</source>
+        <translation>Eine Pflanze braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>There is, or was, a plant “%1”; give this one another name, so that their histories stay apart.</source>
+        <translation>Eine Pflanze „%1“ gibt oder gab es; dieser einen anderen Namen geben, damit ihre Geschichten getrennt bleiben.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>Das Volumen des Topfs ist eine Zahl über 0, etwa 12, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>The weight of plant and pot is a number above 0, such as 4.</source>
+        <translation>Das Gewicht von Pflanze und Topf ist eine Zahl über 0, etwa 4.</translation>
+    </message>
+    <message>
+        <source>Each line is a temperature, such as %1.</source>
+        <translation>Jede Linie ist eine Temperatur, etwa %1.</translation>
+    </message>
+    <message>
+        <source>The lines rise from what kills over where harm begins to the safe night.</source>
+        <translation>Die Linien steigen von der tödlichen über den Beginn des Schadens zur sicheren Nacht.</translation>
+    </message>
+    <message>
+        <source>Heat cannot harm below the safe night.</source>
+        <translation>Hitze kann nicht unter der sicheren Nacht schaden.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantShelves</name>
+    <message>
+        <source>at no spot</source>
+        <translation>ohne Platz</translation>
+    </message>
+    <message>
+        <source> Marked.</source>
+        <translation> Markiert.</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places, full</source>
+        <translation>%1 von %2 belegt, voll</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places</source>
+        <translation>%1 von %2 belegt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantTable</name>
+    <message>
+        <source>no spot yet</source>
+        <translation>noch ohne Platz</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantsForm</name>
+    <message>
+        <source>No kind here is called “%1”. Add it as a kind of your own below.</source>
+        <translation>Keine Art hier heißt „%1“. Unten als eigene Art hinzufügen.</translation>
+    </message>
+    <message>
+        <source>No kind here is called “%1”. Did you mean one of these?</source>
+        <translation>Keine Art hier heißt „%1“. War eine von diesen gemeint?</translation>
+    </message>
+    <message>
+        <source>%1 kinds are known; type a part of a name.</source>
+        <translation>%1 Arten sind bekannt; einen Teil des Namens eintippen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kinds</source>
+        <translation>%1 von %2 Arten</translation>
+    </message>
+    <message>
+        <source>harm from %1</source>
+        <translation>Schaden ab %1</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>, poisonous</source>
+        <translation>, giftig</translation>
+    </message>
+    <message>
+        <source>Stands nowhere yet; choose its spot.</source>
+        <translation>Steht noch nirgends; ihren Platz wählen.</translation>
+    </message>
+    <message>
+        <source>Poisonous, and %1 is in reach of a child or an animal.</source>
+        <translation>Giftig, und %1 ist in Reichweite eines Kindes oder Tieres.</translation>
+    </message>
+    <message>
+        <source>%1 more than fit at %2.</source>
+        <translation>%1 mehr, als an den Platz passen: %2.</translation>
+    </message>
+    <message>
+        <source>nowhere yet</source>
+        <translation>noch nirgends</translation>
+    </message>
+    <message>
+        <source>a kind of your own</source>
+        <translation>eine eigene Art</translation>
+    </message>
+    <message>
+        <source>%1, %2, at %3. %4</source>
+        <translation>%1, %2, Platz: %3. %4</translation>
+    </message>
+    <message>
+        <source>1 place free</source>
+        <translation>1 Platz frei</translation>
+    </message>
+    <message>
+        <source>%1 places free</source>
+        <translation>%1 Plätze frei</translation>
+    </message>
+    <message>
+        <source>The kind needs a name.</source>
+        <translation>Die Art braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>The safe night is missing: the lowest night that it stands without stress, such as %1.</source>
+        <translation>Die sichere Nacht fehlt: die tiefste Nacht, die sie ohne Belastung übersteht, etwa %1.</translation>
+    </message>
+    <message>
+        <source>The night at which harm begins is missing, such as %1.</source>
+        <translation>Die Nacht fehlt, ab der Schaden beginnt, etwa %1.</translation>
+    </message>
+    <message>
+        <source>Harm cannot begin above the safe night, %1.</source>
+        <translation>Schaden kann nicht über der sicheren Nacht beginnen, %1.</translation>
+    </message>
+    <message>
+        <source>The night that kills it lies at %1 or below, or is left blank.</source>
+        <translation>Die tödliche Nacht liegt bei %1 oder tiefer, oder das Feld bleibt leer.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantsModel</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
+        <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>Outdoors %1</source>
+        <translation>Draußen %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1</source>
+        <translation>Abhärtend %1</translation>
+    </message>
+    <message>
+        <source>To look at %1</source>
+        <translation>Nachzusehen %1</translation>
+    </message>
+    <message>
+        <source>Poisonous %1</source>
+        <translation>Giftig %1</translation>
+    </message>
+    <message>
+        <source>Set apart %1</source>
+        <translation>Abgesondert %1</translation>
+    </message>
+    <message>
+        <source>Recovering %1</source>
+        <translation>Erholend %1</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>Eine Pflanze mit der Nummer %1 gibt es nicht (mehr).</translation>
+    </message>
+    <message>
+        <source>Choose a plant first: arrow keys, or a click.</source>
+        <translation>Erst eine Pflanze wählen: Pfeiltasten oder ein Klick.</translation>
+    </message>
+    <message>
+        <source>One plant is measured at a time; take the marks off with Escape.</source>
+        <translation>Gemessen wird eine Pflanze auf einmal; die Marken mit Esc wegnehmen.</translation>
+    </message>
+    <message>
+        <source>Choose what was measured.</source>
+        <translation>Wählen, was gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>„%1“ ist keine Zahl. So schreiben: 27,3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 today.</source>
+        <translation>%1: %2 %3 heute.</translation>
+    </message>
+    <message>
+        <source>%1: watered today.</source>
+        <translation>%1: heute gegossen.</translation>
+    </message>
+    <message>
+        <source>%1: fed today.</source>
+        <translation>%1: heute gedüngt.</translation>
+    </message>
+    <message>
+        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
+        <translation>Stickstoff liegt zwischen 0 und 2000 Teilen je Million; leer lassen, wo er nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <source>%1: new growth seen today.</source>
+        <translation>%1: heute neuer Trieb gesehen.</translation>
+    </message>
+    <message>
+        <source>%1: in flower today.</source>
+        <translation>%1: blüht heute.</translation>
+    </message>
+    <message>
+        <source>Write the note first.</source>
+        <translation>Erst die Notiz schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: noted.</source>
+        <translation>%1: notiert.</translation>
+    </message>
+    <message>
+        <source>Choose what happened.</source>
+        <translation>Wählen, was geschah.</translation>
+    </message>
+    <message>
+        <source>There is no spot of that number.</source>
+        <translation>Einen Platz mit dieser Nummer gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 already.</source>
+        <translation>%1 steht schon dort: %2.</translation>
+    </message>
+    <message>
+        <source>%1 moved to %2 today.</source>
+        <translation>%1 heute umgestellt: %2.</translation>
+    </message>
+    <message>
+        <source> It has %1 places.</source>
+        <translation> Er fasst %1.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wieder getan: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>can wait until %1</source>
+        <translation>kann bis %1 warten</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Can wait until %1</source>
+        <translation>Kann bis %1 warten</translation>
+    </message>
+    <message>
+        <source>About 1 minute</source>
+        <translation>Etwa 1 Minute</translation>
+    </message>
+    <message>
+        <source>About %1 minutes</source>
+        <translation>Etwa %1 Minuten</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>Nicht erledigt</translation>
+    </message>
+    <message>
+        <source>1 task</source>
+        <translation>1 Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 tasks</source>
+        <translation>%1 Arbeiten</translation>
+    </message>
+    <message>
+        <source>%1, last of all</source>
+        <translation>%1, ganz zuletzt</translation>
+    </message>
+    <message>
+        <source>%1, in walking order</source>
+        <translation>%1, in Gehreihenfolge</translation>
+    </message>
+    <message>
+        <source>%1’s round</source>
+        <translation>Rundgang: %1</translation>
+    </message>
+    <message>
+        <source>%1, nothing is due.</source>
+        <translation>%1, nichts ist fällig.</translation>
+    </message>
+    <message>
+        <source>%1, %2, about %3 minutes.</source>
+        <translation>%1, %2, etwa %3 Minuten.</translation>
+    </message>
+    <message>
+        <source> Clean plants first, infested ones last.</source>
+        <translation> Saubere Pflanzen zuerst, befallene zuletzt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation>%1 von %2 erledigt</translation>
+    </message>
+    <message>
+        <source>%1 min left</source>
+        <translation>noch %1 min</translation>
+    </message>
+    <message>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
+        <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, sagt man mit: lathhouse log event.</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt hier ihre Arbeiten in einer Reihenfolge, in der Schädlinge nicht mitreisen. Die erste unter Pflanzen hinzufügen.</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
+        <translation>Dieser Haushalt ist erfunden: Was abgehakt wird, bleibt in diesem Fenster und ist mit ihm fort. Ein eigener Haushalt speichert es; ein Beispiel entsteht mit: lathhouse demo ORDNER.</translation>
+    </message>
+    <message>
+        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
+        <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang; eine speichern mit: lathhouse tonight --low C.</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Erledigt: %1.</translation>
+    </message>
+    <message>
+        <source>Put off to %1: %2.</source>
+        <translation>Verschoben auf %1: %2.</translation>
+    </message>
+    <message>
+        <source> It can wait until %1 at most.</source>
+        <translation> Es kann höchstens bis %1 warten.</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>one plant</source>
+        <translation>eine Pflanze</translation>
+    </message>
+    <message>
+        <source>two plants</source>
+        <translation>zwei Pflanzen</translation>
+    </message>
+    <message>
+        <source>three plants</source>
+        <translation>drei Pflanzen</translation>
+    </message>
+    <message>
+        <source>four plants</source>
+        <translation>vier Pflanzen</translation>
+    </message>
+    <message>
+        <source>five plants</source>
+        <translation>fünf Pflanzen</translation>
+    </message>
+    <message>
+        <source>six plants</source>
+        <translation>sechs Pflanzen</translation>
+    </message>
+    <message>
+        <source>seven plants</source>
+        <translation>sieben Pflanzen</translation>
+    </message>
+    <message>
+        <source>eight plants</source>
+        <translation>acht Pflanzen</translation>
+    </message>
+    <message>
+        <source>nine plants</source>
+        <translation>neun Pflanzen</translation>
+    </message>
+    <message>
+        <source>Carry %1 in this evening</source>
+        <translation>Heute Abend %1 hereintragen</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Done again: %1.</source>
+        <translation>Wieder getan: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SeedsModel</name>
+    <message>
+        <source>Write the name of a crop, such as tomato or zinnia.</source>
+        <translation>Den Namen einer Kultur schreiben, etwa Tomate oder Zinnie.</translation>
+    </message>
+    <message>
+        <source>%1 up in tray %2</source>
+        <translation>%1 aufgegangen in Schale %2</translation>
+    </message>
+    <message>
+        <source>%1, no more to come</source>
+        <translation>%1, keine mehr zu erwarten</translation>
+    </message>
+    <message>
+        <source>Fewer than none cannot have come up.</source>
+        <translation>Weniger als keine können nicht aufgegangen sein.</translation>
+    </message>
+    <message>
+        <source>Only %1 seeds were sown in this tray.</source>
+        <translation>In diese Schale wurden nur %1 Körner gesät.</translation>
+    </message>
+    <message>
+        <source>Counted: %1.</source>
+        <translation>Gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Counted again: %1.</source>
+        <translation>Wieder gezählt: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SettingsModel</name>
+    <message>
+        <source>LATHHOUSE_THEME=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_THEME=%1 geht vor, solange es gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_TEXT=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_TEXT=%1 geht vor, solange es gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_MOTION=%1 geht vor, solange es gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>Opened with --units; what is chosen here is in force now and at the next start without it.</source>
+        <translation>Mit --units geöffnet; was hier gewählt wird, gilt jetzt und beim nächsten Start ohne diese Angabe.</translation>
+    </message>
+    <message>
+        <source>A night of %1, a pot of %2, a station %3 away, a plant of %4.</source>
+        <translation>Eine Nacht von %1, ein Topf von %2, eine Station in %3 Entfernung, eine Pflanze von %4.</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>Dates as %1, numbers as %2, weeks from %3: as is usual in the language and the desktop’s region (%4). A change of either is in force at the next start.</source>
+        <translation>Tage wie %1, Zahlen wie %2, Wochen ab %3: wie in der Sprache und der Region des Schreibtischs üblich (%4). Eine Änderung gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation>Wie der Schreibtisch</translation>
+    </message>
+    <message>
+        <source>The window speaks it from the next start on.</source>
+        <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Opened with --language; what is chosen here is in force at the next start without it.</source>
+        <translation>Mit --language geöffnet; was hier gewählt wird, gilt beim nächsten Start ohne diese Angabe.</translation>
+    </message>
+    <message>
+        <source>It holds for this window and could not be kept in %1; see that the folder can be written.</source>
+        <translation>Es gilt für dieses Fenster und ließ sich nicht in %1 speichern; nachsehen, ob sich der Ordner beschreiben lässt.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SheetRows</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>noch %1 Körner</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>Körner nicht gezählt</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SpotsForm</name>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>roofed</source>
+        <translation>überdacht</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>hinter Netz</translation>
+    </message>
+    <message>
+        <source>glazed</source>
+        <translation>verglast</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>Nord</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>Nordost</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>Ost</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>Südost</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>Süd</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>Südwest</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>West</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>Nordwest</translation>
+    </message>
+    <message>
+        <source>Indoors</source>
+        <translation>Drinnen</translation>
+    </message>
+    <message>
+        <source>A room with a window</source>
+        <translation>Ein Raum mit Fenster</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Outdoors under the open sky</source>
+        <translation>Draußen unter freiem Himmel</translation>
+    </message>
+    <message>
+        <source>Roofed</source>
+        <translation>Überdacht</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof</source>
+        <translation>Draußen unter einem Dach</translation>
+    </message>
+    <message>
+        <source>Screened</source>
+        <translation>Mit Netz</translation>
+    </message>
+    <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Draußen hinter Netz</translation>
+    </message>
+    <message>
+        <source>Glazed</source>
+        <translation>Verglast</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Unter Glas, ungeheizt</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>NE</source>
+        <translation>NO</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>SE</source>
+        <translation>SO</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>SW</source>
+        <translation>SW</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>NW</source>
+        <translation>NW</translation>
+    </message>
+    <message>
+        <source>A spot needs a name, such as %1.</source>
+        <translation>Ein Platz braucht einen Namen, etwa %1.</translation>
+    </message>
+    <message>
+        <source>There is a spot “%1” already; give this one another name.</source>
+        <translation>Einen Platz „%1“ gibt es schon; diesem einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>How many pots fit is a whole number, such as 5.</source>
+        <translation>Wie viele Töpfe passen, ist eine ganze Zahl, etwa 5.</translation>
+    </message>
+    <message>
+        <source>From 0 to 100000 pots fit at a spot; %1 do not.</source>
+        <translation>An einen Platz passen 0 bis 100000 Töpfe; %1 nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write a night of the room as %2.</source>
+        <translation>„%1“ ist keine Zahl; eine Nacht des Raums so schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>No room has nights of %1 %2.</source>
+        <translation>Kein Raum hat Nächte von %1 %2.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
+        <translation>„%1“ ist keine Zahl; das Feld leer lassen für den üblichen Wert.</translation>
+    </message>
+    <message>
+        <source>These figures cannot be: %1.</source>
+        <translation>Diese Werte können nicht sein: %1.</translation>
+    </message>
+    <message>
+        <source>Light by that: %1 moles a day in high summer, %2 in midwinter.</source>
+        <translation>Licht danach: %1 Mol am Tag im Hochsommer, %2 mitten im Winter.</translation>
+    </message>
+    <message>
+        <source>faces %1</source>
+        <translation>schaut nach %1</translation>
+    </message>
+    <message>
+        <source>1 pot</source>
+        <translation>1 Topf</translation>
+    </message>
+    <message>
+        <source>%1 pots</source>
+        <translation>%1 Töpfe</translation>
+    </message>
+    <message>
+        <source>in reach of a child or an animal</source>
+        <translation>in Reichweite eines Kindes oder Tieres</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>abgesondert</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>windig</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::TonightModel</name>
+    <message>
+        <source>No outdoor spot.</source>
+        <translation>Kein Platz im Freien.</translation>
+    </message>
+    <message>
+        <source>Tonight %1 %2, %3. %4</source>
+        <translation>Heute Nacht %1 %2, %3. %4</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
+        <translation>Gespeichert: eine Vorhersage von %1 für heute Nacht. Von hier aus wird sie nicht zurückgenommen; eine später getippte Zahl gilt stattdessen.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::YearModel</name>
+    <message>
+        <source>No plan is kept yet. A kept plan changes only where it pays, and each change is named.</source>
+        <translation>Noch ist kein Plan gespeichert. Ein gespeicherter Plan ändert sich nur, wo es sich lohnt, und jede Änderung wird genannt.</translation>
+    </message>
+    <message>
+        <source>As in the plan kept on %1.</source>
+        <translation>Wie im am %1 gespeicherten Plan.</translation>
+    </message>
+    <message>
+        <source>One stay is otherwise than in the plan kept on %1:</source>
+        <translation>Ein Aufenthalt ist anders als im am %1 gespeicherten Plan:</translation>
+    </message>
+    <message>
+        <source>%1 stays are otherwise than in the plan kept on %2:</source>
+        <translation>%1 Aufenthalte sind anders als im am %2 gespeicherten Plan:</translation>
+    </message>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 nach %2 am %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 für eine schädliche Nacht danach, bis %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
+    </message>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>on the %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>an ihrer Schadenslinie, seit %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>an ihrer Schadenslinie, bis %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>keine dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 zwischen zwei Lichtern</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 von %1</translation>
+    </message>
+    <message>
+        <source>Risk you accept, %1</source>
+        <translation>Annehmbares Risiko, %1</translation>
+    </message>
+    <message>
+        <source>out %1</source>
+        <translation>hinaus %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>herein %1</translation>
+    </message>
+    <message>
+        <source>. %1 %2</source>
+        <translation>. %1 %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 in order of going out</source>
+        <translation>%1 nach dem Tag des Hinausgehens</translation>
+    </message>
+    <message>
+        <source> · stepped edge: hardening</source>
+        <translation> · gestufte Kante: Abhärten</translation>
+    </message>
+    <message>
+        <source> · bracket: date at 1 in 5 to 1 in 20</source>
+        <translation> · Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
+    </message>
+    <message>
+        <source>%1 by date out</source>
+        <translation>%1 nach Ausgehtag</translation>
+    </message>
+    <message>
+        <source> %1: %2.</source>
+        <translation> %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1. Night low %2, 9 in 10: %3 to %4.%5 Frost this night %6, frost after this night %7. Day %8.</source>
+        <translation>%1. Nachttief %2, 9 von 10: %3 bis %4.%5 Frost in dieser Nacht %6, Frost nach dieser Nacht %7. Tag %8.</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1 to %2, %3 steps</source>
+        <translation>Abhärten %1 bis %2, %3 Stufen</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3</source>
+        <translation>%1 %2 bis %3</translation>
+    </message>
+    <message>
+        <source>, risk %1 out, %2 in</source>
+        <translation>, Risiko %1 hinaus, %2 herein</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Stufe %1 von %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Nachttief, Mitte</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 von 10 Nächten</translation>
+    </message>
+    <message>
+        <source>On the %1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Frost in dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Frost nach dieser Nacht</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>kein Auf- oder Untergang</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Licht am Tag</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::sheet</name>
+    <message>
+        <source>Sheet %1 of %2</source>
+        <translation>Blatt %1 von %2</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>The year from %1</source>
+        <translation>Das Jahr ab %1</translation>
+    </message>
+    <message>
+        <source>The round from %1</source>
+        <translation>Der Rundgang ab %1</translation>
+    </message>
+    <message>
+        <source>Seeds on %1</source>
+        <translation>Samen am %1</translation>
+    </message>
+    <message>
+        <source>Lathhouse · printed %1</source>
+        <translation>Lathhouse · gedruckt %1</translation>
+    </message>
+    <message>
+        <source>can wait until %1</source>
+        <translation>kann bis %1 warten</translation>
+    </message>
+    <message>
+        <source>The round of %1</source>
+        <translation>Der Rundgang am %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2 days, to %3</source>
+        <translation>%1 · %2 Tage, bis %3</translation>
+    </message>
+    <message>
+        <source>In walking order: clean plants first, then suspect, then infested ones. A letter: the caution above it.</source>
+        <translation>In Gehreihenfolge: erst saubere, dann verdächtige, dann befallene Pflanzen. Ein Buchstabe: die Vorsicht darüber.</translation>
+    </message>
+    <message>
+        <source>In walking order: clean plants first, then suspect, then infested ones. A letter: the caution above it. No forecast is kept, so tonight is not in it.</source>
+        <translation>In Gehreihenfolge: erst saubere, dann verdächtige, dann befallene Pflanzen. Ein Buchstabe: die Vorsicht darüber. Es ist keine Vorhersage gespeichert, heute Nacht fehlt also.</translation>
+    </message>
+    <message>
+        <source>%1 · by the date of sowing</source>
+        <translation>%1 · nach Saatdatum</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::sheet::SheetPrinter</name>
+    <message>
+        <source>A sheet is kept in a folder of this computer; %1 is none.</source>
+        <translation>Ein Blatt wird in einem Ordner dieses Rechners gespeichert; %1 ist keiner.</translation>
+    </message>
+    <message>
+        <source>1 page is kept in %1.</source>
+        <translation>1 Seite ist in %1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>%1 pages are kept in %2.</source>
+        <translation>%1 Seiten sind in %2 gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>the night could not be kept: %1</source>
+        <translation>Die Nacht ließ sich nicht speichern: %1</translation>
+    </message>
+    <message>
+        <source>%1 has no night&apos;s low in it</source>
+        <translation>%1 enthält kein Nachttief</translation>
+    </message>
+    <message>
+        <source>%1. Nothing was taken in</source>
+        <translation>%1. Nichts wurde aufgenommen</translation>
+    </message>
+    <message>
+        <source>this was not kept: %1</source>
+        <translation>Das wurde nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>this could not be written, so it counts as not done: %1</source>
+        <translation>Das ließ sich nicht schreiben und gilt als nicht erledigt: %1</translation>
+    </message>
+    <message>
+        <source>a task can be put off by 1 to %1 days</source>
+        <translation>Eine Arbeit lässt sich um 1 bis %1 Tage verschieben</translation>
+    </message>
+    <message>
+        <source>the count was not kept: %1</source>
+        <translation>Die Zählung wurde nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>the forecast could not be kept: %1</source>
+        <translation>Die Vorhersage ließ sich nicht speichern: %1</translation>
+    </message>
+    <message>
+        <source>%1. Sow indoors %2.</source>
+        <translation>%1. Drinnen säen %2.</translation>
+    </message>
+    <message>
+        <source>%1. Sow outdoors %2.</source>
+        <translation>%1. Draußen säen %2.</translation>
+    </message>
+    <message>
+        <source>Comes up %1 to %2.</source>
+        <translation>Geht auf %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>out %1</source>
+        <translation>hinaus %1</translation>
+    </message>
+    <message>
+        <source>Plant out from %1.</source>
+        <translation>Auspflanzen ab %1.</translation>
+    </message>
+    <message>
+        <source>%1 from %2.</source>
+        <translation>%1 ab %2.</translation>
+    </message>
+    <message>
+        <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
+        <translation>Das Wachstum ließ schon vor dem Ereignis nach: Die Pflanze nähert sich vielleicht ihrer Größe und würde auch ohne Schaden langsamer. Mit verschonten Pflanzen ihrer Art vergleichen (--spared).</translation>
+    </message>
+    <message>
+        <source>The share is near its full: growth can hardly be seen in it any more. Measure a size as well, or take a wider outline.</source>
+        <translation>Der Anteil ist fast voll: Wachstum ist darin kaum noch zu sehen. Auch eine Größe messen oder einen weiteren Umriss nehmen.</translation>
+    </message>
+    <message>
+        <source>The interval lies above 0.2 and it is still too early: good news has a stricter limit, since a look after every reading gives chance many tries.</source>
+        <translation>Die Spanne liegt über 0,2, und doch ist es zu früh: Gute Nachricht hat eine strengere Grenze, denn Hinsehen nach jeder Messung gibt dem Zufall viele Versuche.</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <source>Day length: %1.</source>
+        <translation>Tageslänge: %1.</translation>
+    </message>
+    <message>
+        <source>Many such seeds and their seedlings are poisonous: keep packets from children and animals.</source>
+        <translation>Viele solche Samen und ihre Sämlinge sind giftig: Tütchen von Kindern und Tieren fernhalten.</translation>
+    </message>
+    <message>
+        <source>Raw beans are poisonous: keep seed from children; cook the harvest.</source>
+        <translation>Rohe Bohnen sind giftig: Saatgut von Kindern fernhalten; die Ernte kochen.</translation>
+    </message>
+    <message>
+        <source>Dressed (coloured) seed is poisonous: gloves, never eaten, the packet&apos;s words come first.</source>
+        <translation>Gebeiztes (gefärbtes) Saatgut ist giftig: Handschuhe, nie essen, die Worte des Tütchens gehen vor.</translation>
+    </message>
+    <message>
+        <source>The room is too cool for the seed: warm the mix to %1 (a heat mat made for plants; water and mains apart).</source>
+        <translation>Der Raum ist dem Samen zu kühl: das Substrat auf %1 wärmen (eine Heizmatte für Pflanzen; Wasser und Netzstrom getrennt).</translation>
+    </message>
+    <message>
+        <source>Emergence from the usual days; cooler than the best range it is an estimate (common practice).</source>
+        <translation>Das Aufgehen nach den üblichen Tagen; kühler als der beste Bereich ist es eine Schätzung (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>The days to emergence hold only while the mix is kept moist.</source>
+        <translation>Die Tage bis zum Aufgehen gelten nur, solange das Substrat feucht bleibt.</translation>
+    </message>
+    <message>
+        <source>A slow sort would still stand there when damaging nights come: choose a quick or usual one.</source>
+        <translation>Eine langsame Sorte stünde noch da, wenn schädliche Nächte kommen: eine schnelle oder übliche wählen.</translation>
+    </message>
+    <message>
+        <source>It falls into months of heavy rain: trays and pots under a roof, saucers empty.</source>
+        <translation>Es fällt in Monate mit starkem Regen: Schalen und Töpfe unter ein Dach, Untersetzer leer.</translation>
+    </message>
+    <message>
+        <source>a spot that is gone</source>
+        <translation>ein Platz, den es nicht mehr gibt</translation>
+    </message>
+    <message>
+        <source>set it apart from the others; wash hands and tools after it</source>
+        <translation>von den anderen absondern; danach Hände und Werkzeug waschen</translation>
+    </message>
+    <message>
+        <source>treat it (%1); label first, and ask spray-check before any spray</source>
+        <translation>behandeln (%1); erst das Etikett, und vor jeder Spritzung spray-check fragen</translation>
+    </message>
+    <message>
+        <source>look it over</source>
+        <translation>durchsehen</translation>
+    </message>
+    <message>
+        <source>look it over: %1</source>
+        <translation>durchsehen: %1</translation>
+    </message>
+    <message>
+        <source>last look; clean means it may go back</source>
+        <translation>letzte Durchsicht; sauber heißt, sie darf zurück</translation>
+    </message>
+    <message>
+        <source>last look: %1; clean means it may go back</source>
+        <translation>letzte Durchsicht: %1; sauber heißt, sie darf zurück</translation>
+    </message>
+    <message>
+        <source>The household&apos;s own record %1, kept %2 away, %3</source>
+        <translation>Die eigene Aufzeichnung des Haushalts %1, %2 entfernt geführt, %3</translation>
+    </message>
+    <message>
+        <source>1 station, the nearest %1 away, %2</source>
+        <translation>1 Station, die nächste %1 entfernt, %2</translation>
+    </message>
+    <message>
+        <source>%1 stations, the nearest %2 away, %3</source>
+        <translation>%1 Stationen, die nächste %2 entfernt, %3</translation>
+    </message>
+    <message>
+        <source>Climate figures: %1</source>
+        <translation>Klimawerte: %1</translation>
+    </message>
+    <message>
+        <source>2003–2021 means computed from CLIMAT reports, Deutscher Wetterdienst (CC BY 4.0)</source>
+        <translation>Mittel 2003–2021, berechnet aus CLIMAT-Meldungen, Deutscher Wetterdienst (CC BY 4.0)</translation>
+    </message>
+    <message>
+        <source>computed from GHCN-Daily, NOAA NCEI (public domain)</source>
+        <translation>berechnet aus GHCN-Daily, NOAA NCEI (gemeinfrei)</translation>
+    </message>
+    <message>
+        <source>the household&apos;s own record</source>
+        <translation>die eigene Aufzeichnung des Haushalts</translation>
+    </message>
+    <message>
+        <source>rinse the wet leaves, gloves on, the pot tipped</source>
+        <translation>die nassen Blätter abspülen, mit Handschuhen, den Topf gekippt</translation>
+    </message>
+    <message>
+        <source>photograph and write down</source>
+        <translation>fotografieren und aufschreiben</translation>
+    </message>
+    <message>
+        <source>ask whoever sprayed, and tell whom it concerns</source>
+        <translation>fragen, wer gespritzt hat, und sagen, wen es angeht</translation>
+    </message>
+    <message>
+        <source>wash the mix through and catch the water</source>
+        <translation>das Substrat durchspülen und das Wasser auffangen</translation>
+    </message>
+    <message>
+        <source>sow beans or peas in three pots of that mix and three of clean mix</source>
+        <translation>Bohnen oder Erbsen in drei Töpfe mit diesem Substrat und drei mit sauberem säen</translation>
+    </message>
+    <message>
+        <source>compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix</source>
+        <translation>die beiden Reihen Töpfe vergleichen; gebogene oder gewölbte Blätter nur in einer heißen eine Spur im Substrat</translation>
+    </message>
+    <message>
+        <source>look, photograph and log new growth</source>
+        <translation>nachsehen, fotografieren und neuen Trieb eintragen</translation>
+    </message>
+    <message>
+        <source>look at leaves and stems, photograph</source>
+        <translation>Blätter und Stängel ansehen, fotografieren</translation>
+    </message>
+    <message>
+        <source>scratch test on woody stems: green and moist is alive</source>
+        <translation>Kratzprobe an verholzten Trieben: grün und feucht lebt</translation>
+    </message>
+    <message>
+        <source>new growth by now is a sign of life; log it, then feeding may begin again</source>
+        <translation>neuer Trieb ist inzwischen ein Lebenszeichen; eintragen, dann darf wieder gedüngt werden</translation>
+    </message>
+    <message>
+        <source>The database is damaged</source>
+        <translation>Die Datenbank ist beschädigt</translation>
+    </message>
+    <message>
+        <source>An entry leads nowhere</source>
+        <translation>Ein Eintrag führt ins Leere</translation>
+    </message>
+    <message>
+        <source>A photo is missing</source>
+        <translation>Ein Foto fehlt</translation>
+    </message>
+    <message>
+        <source>A photo was altered</source>
+        <translation>Ein Foto wurde verändert</translation>
+    </message>
+    <message>
+        <source>A photo cannot be read</source>
+        <translation>Ein Foto lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>A photo is not in the journal</source>
+        <translation>Ein Foto steht nicht im Journal</translation>
+    </message>
+    <message>
+        <source>A measurement&apos;s photo is unknown</source>
+        <translation>Das Foto einer Messung ist unbekannt</translation>
+    </message>
+    <message>
+        <source>A file is not the program&apos;s</source>
+        <translation>Eine Datei gehört nicht zum Programm</translation>
+    </message>
+    <message>
+        <source>Something unfinished is left over</source>
+        <translation>Etwas Unfertiges ist übrig</translation>
+    </message>
+    <message>
+        <source>copy the folder as it is, restore the latest backup into a new folder; without one, `lathhouse export csv DIR --salvage` saves what can be read and `lathhouse import csv DIR` makes a household of it</source>
+        <translation>den Ordner kopieren, wie er ist, und die letzte Sicherung in einen neuen Ordner zurückholen; ohne eine rettet `lathhouse export csv ORDNER --salvage`, was lesbar ist, und `lathhouse import csv ORDNER` macht einen Haushalt daraus</translation>
+    </message>
+    <message>
+        <source>restore a backup from before it; without one, `lathhouse export csv DIR` and `lathhouse import csv DIR --leave-out-broken` make a household without such entries</source>
+        <translation>eine Sicherung von davor zurückholen; ohne eine machen `lathhouse export csv ORDNER` und `lathhouse import csv ORDNER --leave-out-broken` einen Haushalt ohne solche Einträge</translation>
+    </message>
+    <message>
+        <source>put the file back from a backup or the camera, by importing it again</source>
+        <translation>die Datei aus einer Sicherung zurücklegen oder durch neues Aufnehmen von der Kamera</translation>
+    </message>
+    <message>
+        <source>put the original back from a backup; the altered one can be kept elsewhere first</source>
+        <translation>das Original aus einer Sicherung zurücklegen; das veränderte vorher anderswo aufbewahren</translation>
+    </message>
+    <message>
+        <source>look at the rights of the file and the health of the disk; put it back from a backup</source>
+        <translation>die Rechte der Datei und den Zustand der Platte prüfen; sie aus einer Sicherung zurücklegen</translation>
+    </message>
+    <message>
+        <source>import it if you want it in the journal; else it can be moved away</source>
+        <translation>aufnehmen, wenn es ins Journal soll; sonst darf es fort</translation>
+    </message>
+    <message>
+        <source>the value stands as it is; import the photo (`lathhouse add photos FILE`) to see again what was measured, or measure anew in a photo that is there</source>
+        <translation>der Wert bleibt, wie er ist; das Foto aufnehmen (`lathhouse add photos DATEI`), um wieder zu sehen, was gemessen wurde, oder in einem vorhandenen Foto neu messen</translation>
+    </message>
+    <message>
+        <source>leave it or move it away; backups do not hold it unless it is below photos/</source>
+        <translation>lassen oder wegräumen; Sicherungen enthalten sie nur unter photos/</translation>
+    </message>
+    <message>
+        <source>delete it when no other lathhouse is at work on the folder</source>
+        <translation>löschen, wenn kein anderes lathhouse am Ordner arbeitet</translation>
+    </message>
+    <message>
+        <source>its kind is not in the reference, so follow the label at half strength while it grows</source>
+        <translation>ihre Art steht nicht im Verzeichnis, also nach dem Etikett mit halber Stärke, solange sie wächst</translation>
+    </message>
+    <message>
+        <source>a kind that takes no feed</source>
+        <translation>eine Art, die keinen Dünger nimmt</translation>
+    </message>
+    <message>
+        <source>it stands at no spot</source>
+        <translation>sie steht an keinem Platz</translation>
+    </message>
+    <message>
+        <source>weed-killer or another chemical hit it on %1</source>
+        <translation>Unkrautmittel oder eine andere Chemikalie traf sie am %1</translation>
+    </message>
+    <message>
+        <source>weed-killer or another chemical hit it</source>
+        <translation>Unkrautmittel oder eine andere Chemikalie traf sie</translation>
+    </message>
+    <message>
+        <source>set apart with sick roots on %1</source>
+        <translation>mit kranken Wurzeln abgesondert am %1</translation>
+    </message>
+    <message>
+        <source>set apart with sick roots</source>
+        <translation>mit kranken Wurzeln abgesondert</translation>
+    </message>
+    <message>
+        <source>a cold night hurt it on %1</source>
+        <translation>eine kalte Nacht schadete ihr am %1</translation>
+    </message>
+    <message>
+        <source>a cold night hurt it</source>
+        <translation>eine kalte Nacht schadete ihr</translation>
+    </message>
+    <message>
+        <source>set apart on %1</source>
+        <translation>abgesondert am %1</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>abgesondert</translation>
+    </message>
+    <message>
+        <source>repotted on %1; fresh mix holds feed</source>
+        <translation>umgetopft am %1; frisches Substrat enthält Nährstoffe</translation>
+    </message>
+    <message>
+        <source>repotted; fresh mix holds feed</source>
+        <translation>umgetopft; frisches Substrat enthält Nährstoffe</translation>
+    </message>
+    <message>
+        <source>bought on %1; its mix holds feed</source>
+        <translation>gekauft am %1; ihr Substrat enthält Nährstoffe</translation>
+    </message>
+    <message>
+        <source>bought; its mix holds feed</source>
+        <translation>gekauft; ihr Substrat enthält Nährstoffe</translation>
+    </message>
+    <message>
+        <source>moved into much brighter light on %1; it changes its leaves first</source>
+        <translation>in viel helleres Licht umgestellt am %1; sie stellt erst ihre Blätter um</translation>
+    </message>
+    <message>
+        <source>moved into much brighter light; it changes its leaves first</source>
+        <translation>in viel helleres Licht umgestellt; sie stellt erst ihre Blätter um</translation>
+    </message>
+    <message>
+        <source>it rests</source>
+        <translation>sie ruht</translation>
+    </message>
+    <message>
+        <source>rain keeps the pot wet and washes feed out</source>
+        <translation>Regen hält den Topf nass und wäscht Dünger aus</translation>
+    </message>
+    <message>
+        <source>too cool to grow</source>
+        <translation>zu kühl zum Wachsen</translation>
+    </message>
+    <message>
+        <source>too hot to grow</source>
+        <translation>zu heiß zum Wachsen</translation>
+    </message>
+    <message>
+        <source>too little light to grow</source>
+        <translation>zu wenig Licht zum Wachsen</translation>
+    </message>
+    <message>
+        <source>days too short to grow</source>
+        <translation>Tage zu kurz zum Wachsen</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>%1; until new growth is logged</source>
+        <translation>%1; bis ein neuer Trieb eingetragen ist</translation>
+    </message>
+    <message>
+        <source>%1; until it is released</source>
+        <translation>%1; bis sie entlassen ist</translation>
+    </message>
+    <message>
+        <source>%1; until it is released and new growth is logged</source>
+        <translation>%1; bis sie entlassen und ein neuer Trieb eingetragen ist</translation>
+    </message>
+    <message>
+        <source>no watering is logged</source>
+        <translation>kein Gießen ist eingetragen</translation>
+    </message>
+    <message>
+        <source>by then it has drawn what it may</source>
+        <translation>bis dahin hat sie verbraucht, was sie darf</translation>
+    </message>
+    <message>
+        <source>it draws little; look all the same</source>
+        <translation>sie verbraucht wenig; trotzdem nachsehen</translation>
+    </message>
+    <message>
+        <source>rain may keep it wet; feel 5 cm deep</source>
+        <translation>Regen hält sie vielleicht nass; 5 cm tief fühlen</translation>
+    </message>
+    <message>
+        <source>%1 % a week in odds</source>
+        <translation>%1 % in der Woche an Chancen</translation>
+    </message>
+    <message>
+        <source>%1 % a week</source>
+        <translation>%1 % in der Woche</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 at 9 in 10</source>
+        <translation>zwischen %1 und %2 bei 9 von 10</translation>
+    </message>
+    <message>
+        <source>No setback: the yellow share did not rise.</source>
+        <translation>Kein Rückschlag: Der gelbe Anteil stieg nicht.</translation>
+    </message>
+    <message>
+        <source>No setback: it grows on as it did before.</source>
+        <translation>Kein Rückschlag: Sie wächst weiter wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Recovered: nearly all of the yellowing is gone.</source>
+        <translation>Erholt: Fast alles Gelbe ist fort.</translation>
+    </message>
+    <message>
+        <source>Recovered: it grows nearly as fast as before.</source>
+        <translation>Erholt: Sie wächst fast so schnell wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Recovering: some of the yellowing is gone.</source>
+        <translation>Erholt sich: Ein Teil des Gelben ist fort.</translation>
+    </message>
+    <message>
+        <source>Recovering: it grows again, how fast is not yet sure.</source>
+        <translation>Erholt sich: Sie wächst wieder, wie schnell ist noch nicht sicher.</translation>
+    </message>
+    <message>
+        <source>Holding: the yellow share stays where it went.</source>
+        <translation>Hält sich: Der gelbe Anteil bleibt, wo er hinkam.</translation>
+    </message>
+    <message>
+        <source>Holding: it stands still or nearly so.</source>
+        <translation>Hält sich: Sie steht still oder fast.</translation>
+    </message>
+    <message>
+        <source>Declining: the yellow share is rising.</source>
+        <translation>Geht zurück: Der gelbe Anteil steigt.</translation>
+    </message>
+    <message>
+        <source>Declining: it gets smaller.</source>
+        <translation>Geht zurück: Sie wird kleiner.</translation>
+    </message>
+    <message>
+        <source>Too early, and later readings cannot help: without 3 readings before the event nobody knows how it grew.</source>
+        <translation>Zu früh, und spätere Messungen können nicht helfen: Ohne 3 Messungen vor dem Ereignis weiß niemand, wie sie wuchs.</translation>
+    </message>
+    <message>
+        <source>Too early: at least 4 readings after the event are needed.</source>
+        <translation>Zu früh: Mindestens 4 Messungen nach dem Ereignis sind nötig.</translation>
+    </message>
+    <message>
+        <source>Too early: by warmth and light there was no time to grow, so standing still says nothing.</source>
+        <translation>Zu früh: Nach Wärme und Licht war keine Zeit zum Wachsen, Stillstand sagt also nichts.</translation>
+    </message>
+    <message>
+        <source>Too early: it did not grow before the event, so there is nothing to regain.</source>
+        <translation>Zu früh: Sie wuchs schon vor dem Ereignis nicht, also ist nichts wiederzugewinnen.</translation>
+    </message>
+    <message>
+        <source>Too early by one reading: the last one looks good, and the next has to bear it out.</source>
+        <translation>Um eine Messung zu früh: Die letzte sieht gut aus, die nächste muss es bestätigen.</translation>
+    </message>
+    <message>
+        <source>Too early: the readings fit more than one answer.</source>
+        <translation>Zu früh: Die Messungen passen zu mehr als einer Antwort.</translation>
+    </message>
+    <message>
+        <source>By %1 readings before the event and %2 after it.</source>
+        <translation>Aus %1 Messungen vor dem Ereignis und %2 danach.</translation>
+    </message>
+    <message>
+        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3</source>
+        <translation>Gelb ändert sich jetzt um %1; von dem, was das Ereignis vergilben ließ, sind %2 wieder fort, %3</translation>
+    </message>
+    <message>
+        <source>Yellow changes by %1 now</source>
+        <translation>Gelb ändert sich jetzt um %1</translation>
+    </message>
+    <message>
+        <source>Growth was %1 before and is %2 now, %3 of what it was, %4</source>
+        <translation>Das Wachstum war %1 und ist jetzt %2, %3 dessen, was es war, %4</translation>
+    </message>
+    <message>
+        <source>Growth was %1 before and is %2 now</source>
+        <translation>Das Wachstum war %1 und ist jetzt %2</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1; weeks are those of the growth clock.</source>
+        <translation>%1; Wochen sind die der Wachstumsuhr.</translation>
+    </message>
+    <message>
+        <source>A reading on %1 could settle it, at the earliest.</source>
+        <translation>Eine Messung am %1 könnte es frühestens entscheiden.</translation>
+    </message>
+    <message>
+        <source>No date in sight settles it, if readings go on as they do.</source>
+        <translation>Kein absehbarer Tag entscheidet es, wenn weiter so gemessen wird.</translation>
+    </message>
+    <message>
+        <source>a figure published for this plant; the other lines may be common practice</source>
+        <translation>ein für diese Pflanze veröffentlichter Wert; die anderen Linien sind vielleicht übliche Praxis</translation>
+    </message>
+    <message>
+        <source>a published cold-store test; the lines are read from it</source>
+        <translation>ein veröffentlichter Kühlraumversuch; die Linien sind daraus abgelesen</translation>
+    </message>
+    <message>
+        <source>a figure or a list published for its group or genus, not for the plant itself</source>
+        <translation>ein Wert oder eine Liste für ihre Gruppe oder Gattung, nicht für die Pflanze selbst</translation>
+    </message>
+    <message>
+        <source>a published hardiness class or growth floor; damage and lethal line are common practice</source>
+        <translation>eine veröffentlichte Winterhärteklasse oder Wachstumsgrenze; Schadens- und tödliche Linie sind übliche Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>out for 1 hour</source>
+        <translation>für 1 Stunde hinaus</translation>
+    </message>
+    <message>
+        <source>out for %1 hours</source>
+        <translation>für %1 Stunden hinaus</translation>
+    </message>
+    <message>
+        <source>%1 in full shade, in for the night</source>
+        <translation>%1 in vollen Schatten, zur Nacht herein</translation>
+    </message>
+    <message>
+        <source>%1 with morning sun only, in for the night</source>
+        <translation>%1 nur mit Morgensonne, zur Nacht herein</translation>
+    </message>
+    <message>
+        <source>%1 where it shall stand, in for the night</source>
+        <translation>%1 dorthin, wo sie stehen soll, zur Nacht herein</translation>
+    </message>
+    <message>
+        <source>first night out</source>
+        <translation>erste Nacht draußen</translation>
+    </message>
+    <message>
+        <source>into deeper shade outdoors</source>
+        <translation>draußen in tieferen Schatten</translation>
+    </message>
+    <message>
+        <source>look under every leaf, in the axils and at the pot&apos;s rim and holes</source>
+        <translation>unter jedes Blatt sehen, in die Achseln, an Topfrand und Löcher</translation>
+    </message>
+    <message>
+        <source>stand the pot in lukewarm water for 15 minutes and let it drain</source>
+        <translation>den Topf 15 Minuten in lauwarmes Wasser stellen und abtropfen lassen</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>hereintragen</translation>
+    </message>
+    <message>
+        <source>keep it apart from the others, visit it last</source>
+        <translation>von den anderen abgesondert halten, zuletzt besuchen</translation>
+    </message>
+    <message>
+        <source>from the brightest window step by step to its place; less water, no feed</source>
+        <translation>vom hellsten Fenster Schritt für Schritt an ihren Platz; weniger Wasser, kein Dünger</translation>
+    </message>
+    <message>
+        <source>%1 (%2 readings, ± %3)</source>
+        <translation>%1 (%2 Messungen, ± %3)</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>stands there</source>
+        <translation>steht dort</translation>
+    </message>
+    <message>
+        <source>kept there by hand</source>
+        <translation>von Hand dort festgehalten</translation>
+    </message>
+    <message>
+        <source>from here on at most %1 for a night at or below %2</source>
+        <translation>von hier an höchstens %1 für eine Nacht bei oder unter %2</translation>
+    </message>
+    <message>
+        <source>better off outside from now on</source>
+        <translation>von jetzt an draußen besser dran</translation>
+    </message>
+    <message>
+        <source>in before the chance of a night at or below %1 passes %2</source>
+        <translation>herein, bevor die Wahrscheinlichkeit einer Nacht bei oder unter %1 über %2 steigt</translation>
+    </message>
+    <message>
+        <source>nights below %1 would hold it back</source>
+        <translation>Nächte unter %1 würden sie bremsen</translation>
+    </message>
+    <message>
+        <source>suits it better there now</source>
+        <translation>steht jetzt dort besser</translation>
+    </message>
+    <message>
+        <source>the better spots are full</source>
+        <translation>die besseren Plätze sind voll</translation>
+    </message>
+    <message>
+        <source>apart from the others until no pest is found any more</source>
+        <translation>abseits der anderen, bis kein Schädling mehr gefunden wird</translation>
+    </message>
+    <message>
+        <source>stays in all year: kept there by hand</source>
+        <translation>bleibt das ganze Jahr drinnen: von Hand dort festgehalten</translation>
+    </message>
+    <message>
+        <source>stays in all year: every spot outdoors is within reach of a child or an animal</source>
+        <translation>bleibt das ganze Jahr drinnen: jeder Platz im Freien ist in Reichweite eines Kindes oder Tieres</translation>
+    </message>
+    <message>
+        <source>stays in all year: at no time is the chance of a night at or below %1 within %2 for three weeks</source>
+        <translation>bleibt das ganze Jahr drinnen: Zu keiner Zeit liegt die Wahrscheinlichkeit einer Nacht bei oder unter %1 drei Wochen lang innerhalb %2</translation>
+    </message>
+    <message>
+        <source>its line</source>
+        <translation>ihrer Linie</translation>
+    </message>
+    <message>
+        <source>the risk</source>
+        <translation>des Risikos</translation>
+    </message>
+    <message>
+        <source>stays in all year: outdoors it would be better off, and the spots are full</source>
+        <translation>bleibt das ganze Jahr drinnen: Draußen wäre sie besser dran, aber die Plätze sind voll</translation>
+    </message>
+    <message>
+        <source>stays in all year: going out would not make up for the carry</source>
+        <translation>bleibt das ganze Jahr drinnen: Hinausgehen würde das Tragen nicht lohnen</translation>
+    </message>
+    <message>
+        <source>a plant</source>
+        <translation>eine Pflanze</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>am %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>vom %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3 %4</source>
+        <translation>%1: %2 statt %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 (new): %2 %3</source>
+        <translation>%1 (neu): %2 %3</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 stands on %2 from %3 against the accepted risk, since no indoor spot takes it; add an indoor spot or room in one</source>
+        <translation>%1 steht vom %3 gegen das angenommene Risiko: %2; kein Platz drinnen nimmt sie auf; einen anlegen oder dort Raum schaffen</translation>
+    </message>
+    <message>
+        <source>%1 can hurt a child or an animal and stands within reach on %2 from %3, since no other spot takes it; find it a place out of reach</source>
+        <translation>%1 kann einem Kind oder Tier schaden und steht vom %3 in Reichweite: %2; kein anderer Platz nimmt sie auf; einen Ort außer Reichweite finden</translation>
+    </message>
+    <message>
+        <source>%2 has one pot too many from %3 (%1); no other spot would do</source>
+        <translation>%2 hat vom %3 einen Topf zu viel (%1); kein anderer Platz taugte</translation>
+    </message>
+    <message>
+        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz liegt abseits; so weit weg wie möglich halten, zuletzt besuchen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
+    </message>
+    <message>
+        <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>
+        <translation>%1 ist vom %3 an zwei Plätzen festgehalten; der zuletzt genannte (%2) gilt, und `lathhouse unpin` nimmt beide zurück</translation>
+    </message>
+    <message>
+        <source>sow indoors</source>
+        <translation>drinnen aussäen</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>draußen aussäen</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>die Sämlinge zählen</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>die Sämlinge umtopfen</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>anfangen, die Sämlinge abzuhärten</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>auspflanzen</translation>
+    </message>
+    <message>
+        <source>wash the mix through with %1 of water</source>
+        <translation>das Substrat mit %1 Wasser durchspülen</translation>
+    </message>
+    <message>
+        <source>wash the mix through with water</source>
+        <translation>das Substrat mit Wasser durchspülen</translation>
+    </message>
+    <message>
+        <source>wash hands and tools before going on</source>
+        <translation>vor dem Weitergehen Hände und Werkzeug waschen</translation>
+    </message>
+    <message>
+        <source>wash hands and tools; put on an apron or a shirt for these plants alone</source>
+        <translation>Hände und Werkzeug waschen; Schürze oder Hemd nur für diese Pflanzen anziehen</translation>
+    </message>
+    <message>
+        <source>wash hands and tools and change; nothing clean is touched before that</source>
+        <translation>Hände und Werkzeug waschen und umziehen; vorher nichts Sauberes anfassen</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>zur Nacht hereintragen</translation>
+    </message>
+    <message>
+        <source>carry it to %1</source>
+        <translation>tragen nach: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry, and water only if it is</source>
+        <translation>fühlen, ob das Substrat trocken ist, und nur dann gießen</translation>
+    </message>
+    <message>
+        <source>feed, %1 ppm nitrogen</source>
+        <translation>düngen, %1 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>düngen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>pests travel with hands, tools and clothes</source>
+        <translation>Schädlinge reisen mit Händen, Werkzeug und Kleidern</translation>
+    </message>
+    <message>
+        <source>%1 for a low at or below %2</source>
+        <translation>%1 für ein Tief bei oder unter %2</translation>
+    </message>
+    <message>
+        <source>the plan has it there from tonight on</source>
+        <translation>der Plan hat sie ab heute Nacht dort</translation>
+    </message>
+    <message>
+        <source>it is being used to the open</source>
+        <translation>sie gewöhnt sich an das Freie</translation>
+    </message>
+    <message>
+        <source>the plan&apos;s date</source>
+        <translation>das Datum des Plans</translation>
+    </message>
+    <message>
+        <source>on the way in</source>
+        <translation>auf dem Weg herein</translation>
+    </message>
+    <message>
+        <source>course against %1</source>
+        <translation>Kur gegen %1</translation>
+    </message>
+    <message>
+        <source>course against a pest</source>
+        <translation>Kur gegen einen Schädling</translation>
+    </message>
+    <message>
+        <source>salts gather in the mix</source>
+        <translation>Salze sammeln sich im Substrat</translation>
+    </message>
+    <message>
+        <source>it grows, and the last feed is used up</source>
+        <translation>sie wächst, und der letzte Dünger ist verbraucht</translation>
+    </message>
+    <message>
+        <source>after a cold night</source>
+        <translation>nach einer kalten Nacht</translation>
+    </message>
+    <message>
+        <source>after weed-killer or another chemical</source>
+        <translation>nach Unkrautmittel oder einer anderen Chemikalie</translation>
+    </message>
+    <message>
+        <source>its time is now</source>
+        <translation>jetzt ist die Zeit dafür</translation>
+    </message>
+    <message>
+        <source>clean plants</source>
+        <translation>saubere Pflanzen</translation>
+    </message>
+    <message>
+        <source>suspect plants</source>
+        <translation>verdächtige Pflanzen</translation>
+    </message>
+    <message>
+        <source>infested plants</source>
+        <translation>befallene Pflanzen</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>jeden Monat</translation>
+    </message>
+    <message>
+        <source>no month</source>
+        <translation>keinen Monat</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Quellen: %1.</translation>
+    </message>
+    <message>
+        <source>the season is already on</source>
+        <translation>die Saison läuft schon</translation>
+    </message>
+    <message>
+        <source>before that a night at or below %1, which damages it, is still likelier than the risk</source>
+        <translation>davor eine Nacht bei oder unter %1, die ihr schadet, noch wahrscheinlicher ist als das Risiko</translation>
+    </message>
+    <message>
+        <source>later a night at or below %1, which damages it, becomes likelier than the risk before it is ready</source>
+        <translation>später eine Nacht bei oder unter %1, die ihr schadet, wahrscheinlicher wird als das Risiko, bevor sie so weit ist</translation>
+    </message>
+    <message>
+        <source>usual nights are at or below its safe %1 until then</source>
+        <translation>übliche Nächte bis dahin bei oder unter ihren sicheren %1 liegen</translation>
+    </message>
+    <message>
+        <source>usual nights would be at or below its safe %1 before it is ready</source>
+        <translation>übliche Nächte bei oder unter ihren sicheren %1 lägen, bevor sie so weit ist</translation>
+    </message>
+    <message>
+        <source>the soil is too cold until then</source>
+        <translation>der Boden bis dahin zu kalt ist</translation>
+    </message>
+    <message>
+        <source>the soil gets too cold</source>
+        <translation>der Boden zu kalt wird</translation>
+    </message>
+    <message>
+        <source>the soil is hotter than the seed stands (%1)</source>
+        <translation>der Boden heißer ist, als der Samen verträgt (%1)</translation>
+    </message>
+    <message>
+        <source>until then it would stand in days hotter than it bears (mean %1 and more)</source>
+        <translation>sie bis dahin in heißeren Tagen stünde, als sie verträgt (Mittel %1 und mehr)</translation>
+    </message>
+    <message>
+        <source>later it would stand in days hotter than it bears (mean %1 and more)</source>
+        <translation>sie später in heißeren Tagen stünde, als sie verträgt (Mittel %1 und mehr)</translation>
+    </message>
+    <message>
+        <source>months of more than %1 of rain wash out seed beds</source>
+        <translation>Monate mit mehr als %1 Regen Saatbeete ausspülen</translation>
+    </message>
+    <message>
+        <source>in short or cool days it would hardly grow</source>
+        <translation>sie in kurzen oder kühlen Tagen kaum wüchse</translation>
+    </message>
+    <message>
+        <source>It can go on from today, since the season is on.</source>
+        <translation>Es kann von heute an losgehen, denn die Saison läuft.</translation>
+    </message>
+    <message>
+        <source>Not earlier, since %1.</source>
+        <translation>Nicht früher, weil %1.</translation>
+    </message>
+    <message>
+        <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
+        <translation>Am %1 beträgt die Wahrscheinlichkeit einer noch kommenden schädlichen Nacht %2, eine übliche Nacht hat %3, der Boden %4.</translation>
+    </message>
+    <message>
+        <source>Nothing ends the season here: any day of the year will do.</source>
+        <translation>Nichts beendet hier die Saison: Jeder Tag des Jahres ist recht.</translation>
+    </message>
+    <message>
+        <source>Not later than %1, since %2.</source>
+        <translation>Nicht später als %1, weil %2.</translation>
+    </message>
+    <message>
+        <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>
+        <translation>selbst die kühlste Zeit des Jahres hat Tage von %1 im Mittel, und über %2 wächst sie schlecht</translation>
+    </message>
+    <message>
+        <source>usual nights never stay above its safe %1 (the mildest reach %2)</source>
+        <translation>übliche Nächte bleiben nie über ihren sicheren %1 (die mildesten erreichen %2)</translation>
+    </message>
+    <message>
+        <source>the soil reaches %1 at best, and it needs %2</source>
+        <translation>der Boden erreicht bestenfalls %1, nötig sind %2</translation>
+    </message>
+    <message>
+        <source>it needs %1 of full growth outdoors, and the longest stretch that is neither too cold at the risk nor too hot for it has %2, many of them too cool or too short for full growth</source>
+        <translation>sie braucht %1 vollen Wachstums draußen, und die längste Zeit, die ihr weder zu kalt beim Risiko noch zu heiß ist, hat %2, viele davon zu kühl oder zu kurz für volles Wachstum</translation>
+    </message>
+    <message>
+        <source>No date exists here for %1 in the open: %2.</source>
+        <translation>Für %1 gibt es hier im Freien kein Datum: %2.</translation>
+    </message>
+    <message>
+        <source>a quick sort</source>
+        <translation>eine schnelle Sorte</translation>
+    </message>
+    <message>
+        <source>bigger transplants, %1 weeks longer indoors</source>
+        <translation>größere Jungpflanzen, %1 Wochen länger drinnen</translation>
+    </message>
+    <message>
+        <source>in an unheated greenhouse or frame</source>
+        <translation>in einem ungeheizten Gewächshaus oder Frühbeet</translation>
+    </message>
+    <message>
+        <source>a quick sort in an unheated greenhouse, %1 weeks longer indoors first</source>
+        <translation>eine schnelle Sorte im ungeheizten Gewächshaus, vorher %1 Wochen länger drinnen</translation>
+    </message>
+    <message>
+        <source>a quick sort in an unheated greenhouse</source>
+        <translation>eine schnelle Sorte im ungeheizten Gewächshaus</translation>
+    </message>
+    <message>
+        <source>accept a risk of %1</source>
+        <translation>ein Risiko von %1 annehmen</translation>
+    </message>
+    <message>
+        <source>keep it on a bright sill or under lamps, or choose another crop (`lathhouse sowing --calendar` names those that can be sown)</source>
+        <translation>auf einer hellen Fensterbank oder unter Lampen halten, oder eine andere Kultur wählen (`lathhouse sowing --calendar` nennt die möglichen)</translation>
+    </message>
+    <message>
+        <source>%1: sow indoors %2, plant out %3</source>
+        <translation>%1: drinnen säen %2, auspflanzen %3</translation>
+    </message>
+    <message>
+        <source>%1: sow %2</source>
+        <translation>%1: säen %2</translation>
+    </message>
+    <message>
+        <source>%1, ready from %2</source>
+        <translation>%1, fertig ab %2</translation>
+    </message>
+    <message>
+        <source>On the surface, pressed in</source>
+        <translation>Auf die Oberfläche, angedrückt</translation>
+    </message>
+    <message>
+        <source>About %1 in deep</source>
+        <translation>Etwa %1 Zoll tief</translation>
+    </message>
+    <message>
+        <source>%1 mm deep</source>
+        <translation>%1 mm tief</translation>
+    </message>
+    <message>
+        <source>%1, uncovered: it needs light to germinate</source>
+        <translation>%1, unbedeckt: braucht Licht zum Keimen</translation>
+    </message>
+    <message>
+        <source>%1, barely covered: light helps</source>
+        <translation>%1, kaum bedeckt: Licht hilft</translation>
+    </message>
+    <message>
+        <source>%1, dark until it is up</source>
+        <translation>%1, dunkel, bis sie aufgegangen ist</translation>
+    </message>
+    <message>
+        <source>%1, covered</source>
+        <translation>%1, bedeckt</translation>
+    </message>
+    <message>
+        <source>%1, covered thinly</source>
+        <translation>%1, dünn bedeckt</translation>
+    </message>
+    <message>
+        <source>mix at %1 to %2</source>
+        <translation>Substrat bei %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 cm apart</source>
+        <translation>%1 bis %2 cm Abstand</translation>
+    </message>
+    <message>
+        <source>%1 cm apart</source>
+        <translation>%1 cm Abstand</translation>
+    </message>
+    <message>
+        <source>%1 % (least that may be sold unmarked, 7 CFR 201.31)</source>
+        <translation>%1 % (das Mindeste, was ohne Kennzeichnung verkauft werden darf, 7 CFR 201.31)</translation>
+    </message>
+    <message>
+        <source>%1 % (least by New Hampshire law)</source>
+        <translation>%1 % (das Mindeste nach dem Recht von New Hampshire)</translation>
+    </message>
+    <message>
+        <source>%1 % (least by state flower seed law)</source>
+        <translation>%1 % (das Mindeste nach einzelstaatlichem Blumensaatrecht)</translation>
+    </message>
+    <message>
+        <source>%1 % (common practice, no source)</source>
+        <translation>%1 % (übliche Praxis, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>%1 colder than the open air</source>
+        <translation>%1 kälter als im Freien</translation>
+    </message>
+    <message>
+        <source>%1 milder than the open air</source>
+        <translation>%1 milder als im Freien</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>Jan.</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>Feb.</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>Apr.</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>Aug.</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>Sept.</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>Okt.</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>Nov.</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>Dez.</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>So.</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>Mo.</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>Di.</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>Mi.</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>Do.</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>Fr.</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>Sa.</translation>
+    </message>
+    <message>
+        <source>almost sure</source>
+        <translation>fast sicher</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <translation>%1 von 10</translation>
+    </message>
+    <message>
+        <source>under 1 in 1000</source>
+        <translation>unter 1 von 1000</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 von %1</translation>
+    </message>
+    <message>
+        <source>miles</source>
+        <translation>Meilen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>keep out of reach of children and animals</source>
+        <translation>von Kindern und Tieren fernhalten</translation>
+    </message>
+    <message>
+        <source>deadly to people and animals if eaten</source>
+        <translation>tödlich für Menschen und Tiere, wenn gegessen</translation>
+    </message>
+    <message>
+        <source>deadly to people if eaten</source>
+        <translation>tödlich für Menschen, wenn gegessen</translation>
+    </message>
+    <message>
+        <source>deadly to animals if eaten</source>
+        <translation>tödlich für Tiere, wenn gegessen</translation>
+    </message>
+    <message>
+        <source>kept at %1 always</source>
+        <translation>immer festgehalten: %1</translation>
+    </message>
+    <message>
+        <source>kept at %1 %2</source>
+        <translation>festgehalten: %1 %2</translation>
+    </message>
+    <message>
+        <source>%1, at %2 %3</source>
+        <translation>%1, dann: %2 %3</translation>
+    </message>
+    <message>
+        <source>first flower</source>
+        <translation>erste Blüte</translation>
+    </message>
+    <message>
+        <source>full leaf</source>
+        <translation>volles Laub</translation>
+    </message>
+    <message>
+        <source>first ripe</source>
+        <translation>erste Reife</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,8290 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>ClassHeading</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ColdBand</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Tonight it may fall to %1 %2; %3.</source>
+        <translation>Esta noche puede bajar a %1 %2; %3.</translation>
+    </message>
+    <message>
+        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
+        <translation>¿Alguna no se puede llevar? Junto a la pared, sin tocar el suelo, con una tela seca que llegue hasta abajo, y fuera por la mañana. Gana uno o dos grados a lo sumo (práctica común, sin fuente).</translation>
+    </message>
+    <message>
+        <source>It is in</source>
+        <translation>Ya está dentro</translation>
+    </message>
+    <message>
+        <source>All of them are in</source>
+        <translation>Ya están todas dentro</translation>
+    </message>
+    <message>
+        <source>Ticks every plant that must come in tonight; each can be taken back</source>
+        <translation>Marca todas las plantas que deben entrar esta noche; cada una se puede desmarcar</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonModel</name>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Qué y dónde</translation>
+    </message>
+    <message>
+        <source>Botanical name</source>
+        <translation>Nombre botánico</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Está</translation>
+    </message>
+    <message>
+        <source>at no spot</source>
+        <translation>sin sitio</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Próximo cambio</translation>
+    </message>
+    <message>
+        <source>none in the year ahead</source>
+        <translation>ninguno en el próximo año</translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation>Maceta</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>none known, which is no proof</source>
+        <translation>ninguna conocida, lo que no es prueba</translation>
+    </message>
+    <message>
+        <source>Nights and light</source>
+        <translation>Noches y luz</translation>
+    </message>
+    <message>
+        <source>Killed at</source>
+        <translation>Muere a</translation>
+    </message>
+    <message>
+        <source>Harmed from</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>At ease above</source>
+        <translation>A gusto desde</translation>
+    </message>
+    <message>
+        <source>Tonight at its spot</source>
+        <translation>Esta noche en su sitio</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>unos %1</translation>
+    </message>
+    <message>
+        <source>Too hot from</source>
+        <translation>Demasiado calor desde</translation>
+    </message>
+    <message>
+        <source>Good light</source>
+        <translation>Buena luz</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² a day</source>
+        <translation>%1 mol/m² al día</translation>
+    </message>
+    <message>
+        <source>Keeps it alive</source>
+        <translation>La mantiene viva</translation>
+    </message>
+    <message>
+        <source>Between waterings</source>
+        <translation>Entre riegos</translation>
+    </message>
+    <message>
+        <source>dries right out</source>
+        <translation>se seca del todo</translation>
+    </message>
+    <message>
+        <source>does not dry out</source>
+        <translation>no se seca</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Crecimiento</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Since the reading before</source>
+        <translation>Desde la medición anterior</translation>
+    </message>
+    <message>
+        <source>Recovery</source>
+        <translation>Recuperación</translation>
+    </message>
+    <message>
+        <source>nothing to judge</source>
+        <translation>nada que juzgar</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Next reading</source>
+        <translation>Próxima medición</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: ambas %2.</translation>
+    </message>
+</context>
+<context>
+    <name>FilePick</name>
+    <message>
+        <source>Take this name</source>
+        <translation>Tomar este nombre</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+</context>
+<context>
+    <name>FirstStart</name>
+    <message>
+        <source>Place</source>
+        <translation>Ubicación</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>On to the spots</source>
+        <translation>Seguir con los sitios</translation>
+    </message>
+    <message>
+        <source>On to the plants</source>
+        <translation>Seguir con las plantas</translation>
+    </message>
+    <message>
+        <source>Open the year</source>
+        <translation>Abrir el año</translation>
+    </message>
+    <message>
+        <source>First start</source>
+        <translation>Primer inicio</translation>
+    </message>
+    <message>
+        <source>When your pots go out, when they come in, and whether they liked it.</source>
+        <translation>Cuándo salen las macetas, cuándo entran y si les sentó bien.</translation>
+    </message>
+    <message>
+        <source>Look at the example household</source>
+        <translation>Ver el hogar de ejemplo</translation>
+    </message>
+    <message>
+        <source>An invented household, plainly marked as such; nothing is kept</source>
+        <translation>Un hogar inventado, claramente señalado como tal; no se guarda nada</translation>
+    </message>
+    <message>
+        <source>Nothing leaves this computer. Everything can be changed later. The household will lie in %1.</source>
+        <translation>Nada sale de este ordenador. Todo se puede cambiar después. El hogar quedará en %1.</translation>
+    </message>
+    <message>
+        <source>Where are your pots?</source>
+        <translation>¿Dónde están las macetas?</translation>
+    </message>
+    <message>
+        <source>Type the nearest town, or read the place off any map; coordinates of any form can be pasted.</source>
+        <translation>Escribir la población más cercana o leer la posición en un mapa; se pueden pegar coordenadas de cualquier forma.</translation>
+    </message>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nombre del hogar</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Casa</translation>
+    </message>
+    <message>
+        <source>The household is being written.</source>
+        <translation>Se está escribiendo el hogar.</translation>
+    </message>
+    <message>
+        <source>Step %1 of 3. %2</source>
+        <translation>Paso %1 de 3. %2</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Alt and Left. What was typed stays.</source>
+        <translation>Alt e Izquierda. Lo escrito se conserva.</translation>
+    </message>
+    <message>
+        <source>Leave out for now</source>
+        <translation>Omitir por ahora</translation>
+    </message>
+    <message>
+        <source>Control and Enter</source>
+        <translation>Control e Intro</translation>
+    </message>
+</context>
+<context>
+    <name>FootFigure</name>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>GrowthPainter</name>
+    <message>
+        <source>growth clock</source>
+        <translation>reloj de crecimiento</translation>
+    </message>
+    <message>
+        <source>stands still</source>
+        <translation>está parado</translation>
+    </message>
+    <message>
+        <source>had nothing happened</source>
+        <translation>si no hubiera pasado nada</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>next reading, %1</source>
+        <translation>próxima medición, %1</translation>
+    </message>
+</context>
+<context>
+    <name>GrowthPane</name>
+    <message>
+        <source>Key T shows the same as a table</source>
+        <translation>La tecla T muestra lo mismo en una tabla</translation>
+    </message>
+    <message>
+        <source>%1, reading by reading</source>
+        <translation>%1, medición a medición</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;No readings yet.&lt;/b&gt; Three before an event and four after it make a verdict. Control and L, then Measured, keeps the first.</source>
+        <translation>&lt;b&gt;Aún no hay mediciones.&lt;/b&gt; Tres antes de un suceso y cuatro después dan un veredicto. Control y L, luego Medida, guarda la primera.</translation>
+    </message>
+    <message>
+        <source>What the chart shows</source>
+        <translation>Lo que muestra el gráfico</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Tecla T</translation>
+    </message>
+    <message>
+        <source>Green band: where the fit lies, 9 in 10.</source>
+        <translation>Banda verde: dónde está el ajuste, 9 de cada 10.</translation>
+    </message>
+</context>
+<context>
+    <name>HarmRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeActSaid</name>
+    <message>
+        <source>%1 Keep it where you would keep a key, and give it to nobody who need not know where you live.</source>
+        <translation>%1 Guárdese como se guarda una llave, y no se dé a nadie que no deba saber dónde se vive.</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribirlo</translation>
+    </message>
+    <message>
+        <source>Asked once; changed under What may leave the folder</source>
+        <translation>Se pregunta una vez; se cambia en «Qué puede salir de la carpeta»</translation>
+    </message>
+    <message>
+        <source>Do not write it</source>
+        <translation>No escribirlo</translation>
+    </message>
+</context>
+<context>
+    <name>HomeCheck</name>
+    <message>
+        <source>Look through the folder</source>
+        <translation>Revisar la carpeta</translation>
+    </message>
+    <message>
+        <source>The journal, its references, every photograph against its digest; changes nothing</source>
+        <translation>El diario, sus referencias y cada foto contra su suma de comprobación; no cambia nada</translation>
+    </message>
+</context>
+<context>
+    <name>HomeCredits</name>
+    <message>
+        <source>Where the figures come from</source>
+        <translation>De dónde vienen las cifras</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>All %1 publications</source>
+        <translation>Las %1 publicaciones</translation>
+    </message>
+    <message>
+        <source>Publications behind the tables of plants, seeds and pests</source>
+        <translation>Publicaciones en que se basan las tablas de plantas, semillas y plagas</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeData</name>
+    <message>
+        <source>What the household’s folder holds</source>
+        <translation>Qué contiene la carpeta del hogar</translation>
+    </message>
+    <message>
+        <source>The demonstration, invented for showing. It lies in memory and is gone when the window is closed.</source>
+        <translation>La demostración, inventada para enseñar. Está en la memoria y desaparece al cerrar la ventana.</translation>
+    </message>
+    <message>
+        <source>What was taken back is not counted. Photographs taken out of the lists stay in the folder and in every backup.</source>
+        <translation>Lo deshecho no se cuenta. Las fotos quitadas de las listas siguen en la carpeta y en todas las copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>What may leave the folder</source>
+        <translation>Qué puede salir de la carpeta</translation>
+    </message>
+    <message>
+        <source>A backup is whole or it is none: with your home’s coordinates, and with photographs that may say where they were taken. Tables hold the same. You are asked before the first of each.</source>
+        <translation>Una copia de seguridad es completa o no lo es: con las coordenadas de la casa y con fotos que pueden decir dónde se tomaron. Las tablas contienen lo mismo. Antes de la primera de cada clase se pregunta.</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Copias de seguridad</translation>
+    </message>
+    <message>
+        <source>Ask first</source>
+        <translation>Preguntar antes</translation>
+    </message>
+    <message>
+        <source>May be written</source>
+        <translation>Se puede escribir</translation>
+    </message>
+    <message>
+        <source>Tables for other programs</source>
+        <translation>Tablas para otros programas</translation>
+    </message>
+    <message>
+        <source>Back up</source>
+        <translation>Copia de seguridad</translation>
+    </message>
+    <message>
+        <source>There is nothing to back up: the demonstration is made anew at every start.</source>
+        <translation>No hay nada que copiar: la demostración se hace de nuevo en cada inicio.</translation>
+    </message>
+    <message>
+        <source>The file to write, outside the folder</source>
+        <translation>El archivo, fuera de la carpeta</translation>
+    </message>
+    <message>
+        <source>Backups (*.zip)</source>
+        <translation>Copias de seguridad (*.zip)</translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation>Hacer la copia ahora</translation>
+    </message>
+    <message>
+        <source>Writes the journal and all photographs into one file, and reads it back</source>
+        <translation>Escribe el diario y todas las fotos en un archivo, y lo vuelve a leer</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Sustituirlo</translation>
+    </message>
+    <message>
+        <source>The old one stays until the new one is whole</source>
+        <translation>El antiguo se conserva hasta que el nuevo está completo</translation>
+    </message>
+    <message>
+        <source>Say so when the last backup is older than</source>
+        <translation>Avisar cuando la última copia sea más antigua que</translation>
+    </message>
+    <message>
+        <source>two weeks</source>
+        <translation>dos semanas</translation>
+    </message>
+    <message>
+        <source>a month</source>
+        <translation>un mes</translation>
+    </message>
+    <message>
+        <source>three months</source>
+        <translation>tres meses</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>Bring a backup back</source>
+        <translation>Recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Into a new or an empty folder. The household that is open stays as it is.</source>
+        <translation>En una carpeta nueva o vacía. El hogar abierto queda como está.</translation>
+    </message>
+    <message>
+        <source>The backup</source>
+        <translation>La copia de seguridad</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The new or empty folder</source>
+        <translation>La carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Recuperarla</translation>
+    </message>
+    <message>
+        <source>Every file is compared with the backup’s list before the folder appears</source>
+        <translation>Cada archivo se compara con la lista de la copia antes de que aparezca la carpeta</translation>
+    </message>
+    <message>
+        <source>All that the journal knows as comma-separated tables, the photographs beside them.</source>
+        <translation>Todo lo que sabe el diario en tablas separadas por comas, y las fotos al lado.</translation>
+    </message>
+    <message>
+        <source>A new or an empty folder</source>
+        <translation>Una carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>Write the tables</source>
+        <translation>Escribir las tablas</translation>
+    </message>
+</context>
+<context>
+    <name>HomeFacts</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source> (height of the stations; your own is not known)</source>
+        <translation> (altura de las estaciones; la propia no se conoce)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1: %2 away, weight %3</source>
+        <translation>%1: a %2, peso %3</translation>
+    </message>
+    <message>
+        <source>Lowest night of a winter</source>
+        <translation>Noche más fría de un invierno</translation>
+    </message>
+    <message>
+        <source>Lowest night of a year</source>
+        <translation>Noche más fría de un año</translation>
+    </message>
+    <message>
+        <source>%1; 8 winters in 10: %2 to %3</source>
+        <translation>%1; 8 de cada 10 inviernos: %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1; 8 years in 10: %2 to %3</source>
+        <translation>%1; 8 de cada 10 años: %2 a %3</translation>
+    </message>
+    <message>
+        <source>Hardiness zone</source>
+        <translation>Zona de rusticidad</translation>
+    </message>
+    <message>
+        <source>Nights with frost</source>
+        <translation>Noches con helada</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>%1 a year</source>
+        <translation>%1 al año</translation>
+    </message>
+    <message>
+        <source>Days above %1</source>
+        <translation>Días por encima de %1</translation>
+    </message>
+    <message>
+        <source>A month’s mean low is right to</source>
+        <translation>La mínima media de un mes es exacta en</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>unos %1</translation>
+    </message>
+    <message>
+        <source>A frost date is right to</source>
+        <translation>Una fecha de helada es exacta en</translation>
+    </message>
+    <message>
+        <source>about %1 days</source>
+        <translation>unos %1 días</translation>
+    </message>
+    <message>
+        <source> Lows there became %1 colder a decade over these years; shown, not added.</source>
+        <translation> Las mínimas bajaron allí %1 por decenio en estos años; se muestra, no se suma.</translation>
+    </message>
+    <message>
+        <source> Lows there became %1 warmer a decade over these years; shown, not added.</source>
+        <translation> Las mínimas subieron allí %1 por decenio en estos años; se muestra, no se suma.</translation>
+    </message>
+    <message>
+        <source> These are chances, not promises.</source>
+        <translation> Son probabilidades, no promesas.</translation>
+    </message>
+    <message>
+        <source>; coast lines: Natural Earth (public domain)</source>
+        <translation>; líneas de costa: Natural Earth (dominio público)</translation>
+    </message>
+    <message>
+        <source>; towns: GeoNames (CC BY 4.0)</source>
+        <translation>; poblaciones: GeoNames (CC BY 4.0)</translation>
+    </message>
+    <message>
+        <source>from its window or roof as described</source>
+        <translation>según la ventana o el techo descritos</translation>
+    </message>
+    <message>
+        <source>from your own summer and winter figure</source>
+        <translation>según las cifras propias de verano e invierno</translation>
+    </message>
+    <message>
+        <source>enough for all</source>
+        <translation>suficiente para todas</translation>
+    </message>
+    <message>
+        <source>less than %1 would like</source>
+        <translation>menos de lo que querría %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day. %3</source>
+        <translation>%1: %2 moles al día. %3</translation>
+    </message>
+    <message>
+        <source>enough all year</source>
+        <translation>suficiente todo el año</translation>
+    </message>
+    <message>
+        <source>enough in %1</source>
+        <translation>suficiente en %1</translation>
+    </message>
+    <message>
+        <source>never enough to thrive</source>
+        <translation>nunca suficiente para prosperar</translation>
+    </message>
+    <message>
+        <source>; all year too little to live on</source>
+        <translation>; todo el año demasiado poca para vivir</translation>
+    </message>
+    <message>
+        <source>; too little to live on in %1</source>
+        <translation>; demasiado poca para vivir en %1</translation>
+    </message>
+    <message>
+        <source>thrives from %1</source>
+        <translation>prospera desde %1</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>despejado, en calma</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>nubes o viento</translation>
+    </message>
+    <message>
+        <source>sky not noted</source>
+        <translation>cielo sin anotar</translation>
+    </message>
+    <message>
+        <source>Night to %1: %2, %3 against the open air, %4</source>
+        <translation>Noche al %1: %2, %3 respecto al aire libre, %4</translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation>%1 ahora</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1 to %2</source>
+        <translation>9 de cada 10: %1 a %2</translation>
+    </message>
+    <message>
+        <source>clear, calm nights: %1; cloud or wind: %2</source>
+        <translation>noches despejadas y en calma: %1; nubes o viento: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeNights</name>
+    <message>
+        <source>Thermometer</source>
+        <translation>Termómetro</translation>
+    </message>
+    <message>
+        <source>No spot outdoors is known, so there is nothing to learn from a thermometer. Add one under Home, Spots.</source>
+        <translation>No se conoce ningún sitio exterior, así que un termómetro no puede enseñar nada. Añadir uno en Casa, Sitios.</translation>
+    </message>
+    <message>
+        <source>Log last night</source>
+        <translation>Anotar la última noche</translation>
+    </message>
+    <message>
+        <source>Keeps the low of the night that ended this morning</source>
+        <translation>Guarda la mínima de la noche que acabó esta mañana</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Key T: the nights as a table.</source>
+        <translation>Tecla T: las noches en una tabla.</translation>
+    </message>
+    <message>
+        <source>%1, by the number of logged nights. Band: where the spot’s mean lies, 9 in 10. Open dot: clear and calm; filled: cloud or wind; square: sky not noted.</source>
+        <translation>%1, según el número de noches anotadas. Banda: dónde está la media del sitio, 9 de cada 10. Punto vacío: despejado y en calma; lleno: nubes o viento; cuadrado: cielo sin anotar.</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Noche al</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>mínima</translation>
+    </message>
+    <message>
+        <source>against the open air</source>
+        <translation>respecto al aire libre</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>cielo</translation>
+    </message>
+    <message>
+        <source>Night to, low, against the open air, sky</source>
+        <translation>Noche al, mínima, respecto al aire libre, cielo</translation>
+    </message>
+    <message>
+        <source>No night is logged yet.</source>
+        <translation>Aún no hay noches anotadas.</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Tecla T</translation>
+    </message>
+</context>
+<context>
+    <name>HomePage</name>
+    <message>
+        <source>Place</source>
+        <translation>Ubicación</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Termómetro</translation>
+    </message>
+    <message>
+        <source>Own record</source>
+        <translation>Registro propio</translation>
+    </message>
+    <message>
+        <source>People and animals</source>
+        <translation>Personas y animales</translation>
+    </message>
+    <message>
+        <source>Data and backup</source>
+        <translation>Datos y copias</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Casa</translation>
+    </message>
+    <message>
+        <source>Left and Right go through the sections</source>
+        <translation>Izquierda y Derecha recorren las secciones</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+    <message>
+        <source>The place is being worked out.</source>
+        <translation>Se está calculando la ubicación.</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeople</name>
+    <message>
+        <source>Who is to be kept from harm</source>
+        <translation>A quién hay que proteger</translation>
+    </message>
+    <message>
+        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a plant there that can hurt.</source>
+        <translation>Anotar al niño o al animal que llega a las plantas, y los sitios a su alcance: ningún plan pondrá allí una planta que pueda hacer daño.</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Who is added</source>
+        <translation>A quién se añade</translation>
+    </message>
+    <message>
+        <source>Name, if you like</source>
+        <translation>Nombre, si se quiere</translation>
+    </message>
+    <message>
+        <source>Add to the list</source>
+        <translation>Añadir a la lista</translation>
+    </message>
+    <message>
+        <source>Within their reach now</source>
+        <translation>Ahora a su alcance</translation>
+    </message>
+    <message>
+        <source>Set them out of reach now; a plan made from now on does it as well, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
+        <translation>Ponerlas ya fuera de su alcance; un plan hecho desde ahora también lo hace, si otro sitio sirve. Si se tragó algo, preguntar enseguida a un médico, a un veterinario o al servicio de toxicología, y llevar un trozo de la planta. La etiqueta y los consejos locales van primero.</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeopleHarm</name>
+    <message>
+        <source>%1, within reach of %2</source>
+        <translation>%1, al alcance de %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomePeopleMember</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>Within reach of %1</source>
+        <translation>Al alcance de %1</translation>
+    </message>
+    <message>
+        <source>Out of reach of %1</source>
+        <translation>Fuera del alcance de %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePlace</name>
+    <message>
+        <source>Map of the stations round home</source>
+        <translation>Mapa de las estaciones alrededor de la casa</translation>
+    </message>
+    <message>
+        <source>%1 Key T: the same as a table.</source>
+        <translation>%1 Tecla T: lo mismo en una tabla.</translation>
+    </message>
+    <message>
+        <source>Stations round home</source>
+        <translation>Estaciones alrededor de la casa</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>away, height</source>
+        <translation>distancia, altura</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>peso</translation>
+    </message>
+    <message>
+        <source>Station, away and height, weight</source>
+        <translation>Estación, distancia y altura, peso</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Tecla T</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Cambiar la ubicación</translation>
+    </message>
+    <message>
+        <source>What the place is like</source>
+        <translation>Cómo es el lugar</translation>
+    </message>
+</context>
+<context>
+    <name>HomeRecord</name>
+    <message>
+        <source>No record of your own yet</source>
+        <translation>Aún no hay registro propio</translation>
+    </message>
+    <message>
+        <source>The shipped stations answer for this place. A thermometer’s record of ten years and more, kept here, answers better: dates of frost are then counted in it.</source>
+        <translation>Para este lugar responden las estaciones incluidas. El registro de un termómetro de diez años o más responde mejor: las fechas de helada se cuentan entonces en él.</translation>
+    </message>
+    <message>
+        <source>Remove the record</source>
+        <translation>Quitar el registro</translation>
+    </message>
+    <message>
+        <source>It can be brought back while this window is open</source>
+        <translation>Se puede recuperar mientras esta ventana esté abierta</translation>
+    </message>
+    <message>
+        <source>The record taken out or replaced can be brought back until the window is closed; its file is never touched.</source>
+        <translation>El registro quitado o sustituido se puede recuperar hasta que se cierre la ventana; su archivo nunca se toca.</translation>
+    </message>
+    <message>
+        <source>Another record</source>
+        <translation>Otro registro</translation>
+    </message>
+    <message>
+        <source>Take a record in</source>
+        <translation>Incorporar un registro</translation>
+    </message>
+    <message>
+        <source>Month by month against the shipped table</source>
+        <translation>Mes a mes frente a la tabla incluida</translation>
+    </message>
+    <message>
+        <source>Here its lows and highs will stand beside those of the stations, so that a wrong unit, place or thermometer shows before it counts.</source>
+        <translation>Aquí estarán sus mínimas y máximas junto a las de las estaciones, para que una unidad, un lugar o un termómetro equivocados se vean antes de que cuenten.</translation>
+    </message>
+    <message>
+        <source>Mean lows and highs, here, by the table, and apart</source>
+        <translation>Mínimas y máximas medias, aquí, según la tabla, y diferencia</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>mínima</translation>
+    </message>
+    <message>
+        <source>apart</source>
+        <translation>diferencia</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>máxima</translation>
+    </message>
+    <message>
+        <source>Means, %1</source>
+        <translation>Medias, %1</translation>
+    </message>
+    <message>
+        <source>low here</source>
+        <translation>mínima aquí</translation>
+    </message>
+    <message>
+        <source>low, table</source>
+        <translation>mínima, tabla</translation>
+    </message>
+    <message>
+        <source>high here</source>
+        <translation>máxima aquí</translation>
+    </message>
+    <message>
+        <source>high, table</source>
+        <translation>máxima, tabla</translation>
+    </message>
+    <message>
+        <source>Month, mean low here, by the table, apart, mean high here, by the table, apart</source>
+        <translation>Mes, mínima media aquí, según la tabla, diferencia, máxima media aquí, según la tabla, diferencia</translation>
+    </message>
+    <message>
+        <source>Apart: here less the table. Frost hollows and warm walls explain a degree or two; more is more often a wrong unit, place or hour of reading.</source>
+        <translation>Diferencia: aquí menos tabla. Las hondonadas de helada y las paredes cálidas explican uno o dos grados; más suele ser una unidad, un lugar o una hora de lectura equivocados.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeRecordImport</name>
+    <message>
+        <source>Let go to take it in</source>
+        <translation>Soltar para incorporarlo</translation>
+    </message>
+    <message>
+        <source>Drop a file of daily lows and highs here, or name it below.</source>
+        <translation>Soltar aquí un archivo de mínimas y máximas diarias, o nombrarlo abajo.</translation>
+    </message>
+    <message>
+        <source>File of daily records</source>
+        <translation>Archivo de registros diarios</translation>
+    </message>
+    <message>
+        <source>Records (*.csv *.dly *.txt)</source>
+        <translation>Registros (*.csv *.dly *.txt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Its numbers are</source>
+        <translation>Sus números son</translation>
+    </message>
+    <message>
+        <source>°C and millimetres</source>
+        <translation>°C y milímetros</translation>
+    </message>
+    <message>
+        <source>°F and inches</source>
+        <translation>°F y pulgadas</translation>
+    </message>
+    <message>
+        <source>Of a table of your own. Files of GHCN-Daily say it themselves.</source>
+        <translation>De una tabla propia. Los archivos de GHCN-Daily lo dicen ellos mismos.</translation>
+    </message>
+    <message>
+        <source>Names of columns, station, height</source>
+        <translation>Nombres de columnas, estación, altura</translation>
+    </message>
+    <message>
+        <source>Columns of date, low, high, rain</source>
+        <translation>Columnas de fecha, mínima, máxima, lluvia</translation>
+    </message>
+    <message>
+        <source>Columns, as Day,Min,Max,Rain</source>
+        <translation>Columnas, como Day,Min,Max,Rain</translation>
+    </message>
+    <message>
+        <source>Station, of a file with several</source>
+        <translation>Estación, de un archivo con varias</translation>
+    </message>
+    <message>
+        <source>Height where it was kept</source>
+        <translation>Altura donde se registró</translation>
+    </message>
+    <message>
+        <source>Height where it was kept, if not at home</source>
+        <translation>Altura donde se registró, si no fue en casa</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>A record kept elsewhere than at home: lathhouse place import FILE --at LAT,LON</source>
+        <translation>Un registro llevado en otro lugar: lathhouse place import ARCHIVO --at LAT,LON</translation>
+    </message>
+    <message>
+        <source>Take it in instead</source>
+        <translation>Incorporarlo en su lugar</translation>
+    </message>
+    <message>
+        <source>Take the record in</source>
+        <translation>Incorporar el registro</translation>
+    </message>
+    <message>
+        <source>Checked and compared with the shipped table first</source>
+        <translation>Antes se comprueba y se compara con la tabla incluida</translation>
+    </message>
+    <message>
+        <source>Take it in all the same</source>
+        <translation>Incorporarlo de todos modos</translation>
+    </message>
+    <message>
+        <source>The record is being read.</source>
+        <translation>Se está leyendo el registro.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeSettings</name>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Degrees and measures</source>
+        <translation>Grados y medidas</translation>
+    </message>
+    <message>
+        <source>°C, centimetres, litres, millilitres</source>
+        <translation>°C, centímetros, litros, mililitros</translation>
+    </message>
+    <message>
+        <source>°F, inches, US cups and gallons</source>
+        <translation>°F, pulgadas, tazas y galones de EE. UU.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Light and dark</source>
+        <translation>Claro y oscuro</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation>Como el escritorio</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Alto contraste</translation>
+    </message>
+    <message>
+        <source>Follows the desktop while the window is open.</source>
+        <translation>Sigue al escritorio mientras la ventana está abierta.</translation>
+    </message>
+    <message>
+        <source>Size of the text</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>85 %</source>
+        <translation>85 %</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>115 %</source>
+        <translation>115 %</translation>
+    </message>
+    <message>
+        <source>130 %</source>
+        <translation>130 %</translation>
+    </message>
+    <message>
+        <source>150 %</source>
+        <translation>150 %</translation>
+    </message>
+    <message>
+        <source>175 %</source>
+        <translation>175 %</translation>
+    </message>
+    <message>
+        <source>200 %</source>
+        <translation>200 %</translation>
+    </message>
+    <message>
+        <source>Rows, buttons and charts grow with it.</source>
+        <translation>Las filas, los botones y los gráficos crecen con él.</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Movimiento</translation>
+    </message>
+    <message>
+        <source>Bars move to a new plan</source>
+        <translation>Las barras se mueven al nuevo plan</translation>
+    </message>
+    <message>
+        <source>Nothing moves</source>
+        <translation>Nada se mueve</translation>
+    </message>
+    <message>
+        <source>Dates, numbers, weeks</source>
+        <translation>Fechas, números, semanas</translation>
+    </message>
+    <message>
+        <source>Of you and this machine, not of the household: kept in %1.</source>
+        <translation>De la persona y este equipo, no del hogar: se guarda en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeSpots</name>
+    <message>
+        <source>Light on a spot through the year</source>
+        <translation>Luz en un sitio a lo largo del año</translation>
+    </message>
+    <message>
+        <source>Add a spot</source>
+        <translation>Añadir un sitio</translation>
+    </message>
+    <message>
+        <source>Change this spot</source>
+        <translation>Cambiar este sitio</translation>
+    </message>
+    <message>
+        <source>Name, kind, side, pots, reach, window; or take it off the list</source>
+        <translation>Nombre, clase, orientación, macetas, alcance, ventana; o quitarlo de la lista</translation>
+    </message>
+    <message>
+        <source>No spot is known yet. A sill, a shelf, a balcony: wherever pots can stand.</source>
+        <translation>Aún no se conoce ningún sitio. Un alféizar, un estante, un balcón: donde puedan estar macetas.</translation>
+    </message>
+    <message>
+        <source>Moles of light on a level leaf, m² and day; %1. Behind glass right to about 30 %, outdoors to 10 %.</source>
+        <translation>Moles de luz sobre una hoja horizontal, por m² y día; %1. Tras el cristal exacto en un 30 %, al aire libre en un 10 %.</translation>
+    </message>
+    <message>
+        <source>Key T: the same as a table.</source>
+        <translation>Tecla T: lo mismo en una tabla.</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>moles al día</translation>
+    </message>
+    <message>
+        <source>for the plants there</source>
+        <translation>para las plantas de allí</translation>
+    </message>
+    <message>
+        <source>Month, moles a day, for the plants there</source>
+        <translation>Mes, moles al día, para las plantas de allí</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Tecla T</translation>
+    </message>
+    <message>
+        <source>Plants that stand there now</source>
+        <translation>Plantas que están allí ahora</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation>Ninguna.</translation>
+    </message>
+    <message>
+        <source>Plants at the spot and their light</source>
+        <translation>Plantas del sitio y su luz</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>LathProgress</name>
+    <message>
+        <source>Stopping; what was begun is cleared away.</source>
+        <translation>Deteniendo; se retira lo empezado.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Nothing half written is left</source>
+        <translation>No queda nada a medio escribir</translation>
+    </message>
+</context>
+<context>
+    <name>LogLine</name>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>despejado, en calma</translation>
+    </message>
+    <message>
+        <source>The sky was clear and the air still</source>
+        <translation>El cielo estaba despejado y el aire en calma</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>nubes o viento</translation>
+    </message>
+</context>
+<context>
+    <name>LogPanel</name>
+    <message>
+        <source>Log for %1</source>
+        <translation>Anotar para %1</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Regada</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Abonada</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Brote nuevo</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Florida</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Lo que se leyó</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed, may be left blank</source>
+        <translation>Nitrógeno del abono, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>nitrogen</source>
+        <translation>nitrógeno</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Nota, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Keep in the journal</source>
+        <translation>Guardar en el diario</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>LotEntry</name>
+    <message>
+        <source>Crop</source>
+        <translation>Cultivo</translation>
+    </message>
+    <message>
+        <source>tomato, zinnia</source>
+        <translation>tomate, zinnia</translation>
+    </message>
+    <message>
+        <source>What you call the lot</source>
+        <translation>Cómo llamar al lote</translation>
+    </message>
+    <message>
+        <source>Packed in</source>
+        <translation>Envasado en</translation>
+    </message>
+    <message>
+        <source>Comes up, by the packet</source>
+        <translation>Nace, según el sobre</translation>
+    </message>
+    <message>
+        <source>Seeds in it</source>
+        <translation>Semillas que contiene</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Nota, puede quedar en blanco</translation>
+    </message>
+</context>
+<context>
+    <name>LotRow</name>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>%1 · Lathhouse</source>
+        <translation>%1 · Lathhouse</translation>
+    </message>
+    <message>
+        <source>Lathhouse · %1</source>
+        <translation>Lathhouse · %1</translation>
+    </message>
+</context>
+<context>
+    <name>Masthead</name>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Casa</translation>
+    </message>
+    <message>
+        <source>%1, %2 to carry in tonight</source>
+        <translation>%1, %2 por entrar esta noche</translation>
+    </message>
+    <message>
+        <source>Key %1</source>
+        <translation>Tecla %1</translation>
+    </message>
+    <message>
+        <source>Invented, for showing · %1</source>
+        <translation>Inventado, para enseñar · %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Today is %1</source>
+        <translation>Hoy es %1</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Control and F. Finds a plant by its name or kind.</source>
+        <translation>Control y F. Busca una planta por su nombre o especie.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Control and Z. Takes back what was entered last, on any page.</source>
+        <translation>Control y Z. Deshace lo último que se anotó, en cualquier página.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePage</name>
+    <message>
+        <source>Measure in a photograph</source>
+        <translation>Medir en una fotografía</translation>
+    </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Medir en una foto</translation>
+    </message>
+    <message>
+        <source>Photograph with marks, %1</source>
+        <translation>Fotografía con marcas, %1</translation>
+    </message>
+    <message>
+        <source>%1, 4 times</source>
+        <translation>%1, 4 aumentos</translation>
+    </message>
+    <message>
+        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
+        <translation>Pulsar pone un punto, arrastrar lo corrige. Las flechas mueven el punto elegido un píxel, con Mayúsculas diez. Tab pasa al siguiente. Retroceso quita un punto.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Green share</source>
+        <translation>Parte verde</translation>
+    </message>
+    <message>
+        <source>1. Something of known size</source>
+        <translation>1. Algo de tamaño conocido</translation>
+    </message>
+    <message>
+        <source>A to B is</source>
+        <translation>De A a B hay</translation>
+    </message>
+    <message>
+        <source>Length from A to B</source>
+        <translation>Longitud de A a B</translation>
+    </message>
+    <message>
+        <source>Write a number such as 14.0; between 1 mm and 10 m.</source>
+        <translation>Escribir un número como 14,0; entre 1 mm y 10 m.</translation>
+    </message>
+    <message>
+        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
+        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta que imprime `lathhouse export card`.</translation>
+    </message>
+    <message>
+        <source>2. The plant</source>
+        <translation>2. La planta</translation>
+    </message>
+    <message>
+        <source>from 1 to 2</source>
+        <translation>de 1 a 2</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 puesto</translation>
+    </message>
+    <message>
+        <source>%1 not set</source>
+        <translation>%1 sin poner</translation>
+    </message>
+    <message>
+        <source>Chooses the point; the arrow keys in the photograph move it.</source>
+        <translation>Elige el punto; las flechas en la fotografía lo mueven.</translation>
+    </message>
+    <message>
+        <source>An outline round the leaves</source>
+        <translation>Un contorno alrededor de las hojas</translation>
+    </message>
+    <message>
+        <source>No corner set yet.</source>
+        <translation>Aún no hay esquinas.</translation>
+    </message>
+    <message>
+        <source>%1 corners, %2</source>
+        <translation>%1 esquinas, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Keep what is known and what is measured at the same distance from the camera: at one metre, each 10 cm that the plant stands nearer makes it come out about 10 % too long.</source>
+        <translation>Lo conocido y lo medido, a la misma distancia de la cámara: a un metro, cada 10 cm que la planta está más cerca la hacen parecer un 10 % más larga.</translation>
+    </message>
+    <message>
+        <source>or type it</source>
+        <translation>o escribirlo</translation>
+    </message>
+    <message>
+        <source>Green share, typed instead of drawn</source>
+        <translation>Parte verde, escrita en vez de dibujada</translation>
+    </message>
+    <message>
+        <source>Length, typed instead of marked</source>
+        <translation>Longitud, escrita en vez de marcada</translation>
+    </message>
+    <message>
+        <source>Keep the reading</source>
+        <translation>Guardar la medición</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Otra vez</translation>
+    </message>
+    <message>
+        <source>Takes the outline away.</source>
+        <translation>Quita el contorno.</translation>
+    </message>
+    <message>
+        <source>Keeps this try in mind and has the points set once more.</source>
+        <translation>Recuerda este intento y deja poner los puntos otra vez.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>MendSheet</name>
+    <message>
+        <source>Name of the household</source>
+        <translation>Nombre del hogar</translation>
+    </message>
+    <message>
+        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <translation>Control e Intro. Una anotación en el diario, que se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Take this spot off the list</source>
+        <translation>Quitar este sitio de la lista</translation>
+    </message>
+    <message>
+        <source>Only a spot where nothing stands and of which the journal tells nothing</source>
+        <translation>Solo un sitio donde no hay nada y del que el diario no cuenta nada</translation>
+    </message>
+</context>
+<context>
+    <name>MovePanel</name>
+    <message>
+        <source>%1 moved today: where to?</source>
+        <translation>%1 cambia hoy de sitio: ¿adónde?</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>PathField</name>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>%1: opens a dialog</source>
+        <translation>%1: abre un diálogo</translation>
+    </message>
+    <message>
+        <source>There is no dialog for files on this machine; type the path.</source>
+        <translation>En este equipo no hay diálogo de archivos; escribir la ruta.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoChooser</name>
+    <message>
+        <source>Add photographs</source>
+        <translation>Añadir fotografías</translation>
+    </message>
+    <message>
+        <source>Photographs (*.jpg *.jpeg *.png *.webp *.heic *.heif *.JPG *.JPEG *.PNG *.HEIC)</source>
+        <translation>Fotografías (*.jpg *.jpeg *.png *.webp *.heic *.heif *.JPG *.JPEG *.PNG *.HEIC)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoImportPanel</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>What came in stays.</source>
+        <translation>Lo que entró se queda.</translation>
+    </message>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>No incorporada: %1</translation>
+    </message>
+    <message>
+        <source>Not taken: %1: %2</source>
+        <translation>No incorporada: %1: %2</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>Takes these lines away.</source>
+        <translation>Quita estas líneas.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Photographs of %1</source>
+        <translation>Fotografías de %1</translation>
+    </message>
+    <message>
+        <source>%1, side by side</source>
+        <translation>%1, lado a lado</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Photographs of %1 and of %2</source>
+        <translation>Fotografías de %1 y de %2</translation>
+    </message>
+    <message>
+        <source>Photograph of %1, %2</source>
+        <translation>Fotografía de %1, %2</translation>
+    </message>
+    <message>
+        <source>Back to the plant</source>
+        <translation>Volver a la planta</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Older</source>
+        <translation>Anterior</translation>
+    </message>
+    <message>
+        <source>Key Left</source>
+        <translation>Tecla Izquierda</translation>
+    </message>
+    <message>
+        <source>Newer</source>
+        <translation>Posterior</translation>
+    </message>
+    <message>
+        <source>Key Right</source>
+        <translation>Tecla Derecha</translation>
+    </message>
+    <message>
+        <source>One alone</source>
+        <translation>Una sola</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Lado a lado</translation>
+    </message>
+    <message>
+        <source>Key B. With Shift, Left and Right walk the other one.</source>
+        <translation>Tecla B. Con Mayúsculas, Izquierda y Derecha recorren la otra.</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Key M. Measures in this photograph.</source>
+        <translation>Tecla M. Mide en esta fotografía.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, &lt;b&gt;%3&lt;/b&gt;</source>
+        <translation>%1 a %2, &lt;b&gt;%3&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Draw it again</source>
+        <translation>Dibujarla de nuevo</translation>
+    </message>
+    <message>
+        <source>Set as its picture</source>
+        <translation>Usar como su imagen</translation>
+    </message>
+    <message>
+        <source>The drawing stands for the plant again.</source>
+        <translation>El dibujo vuelve a representar a la planta.</translation>
+    </message>
+    <message>
+        <source>This photograph stands for the plant.</source>
+        <translation>Esta fotografía representa a la planta.</translation>
+    </message>
+    <message>
+        <source>Not this plant</source>
+        <translation>No es esta planta</translation>
+    </message>
+    <message>
+        <source>The photograph stays, but does not show this plant any more.</source>
+        <translation>La fotografía se queda, pero ya no muestra esta planta.</translation>
+    </message>
+    <message>
+        <source>Shows another plant too</source>
+        <translation>Muestra también otra planta</translation>
+    </message>
+    <message>
+        <source>Choose the plant from a list.</source>
+        <translation>Elegir la planta de una lista.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoStrip</name>
+    <message>
+        <source>No photograph yet. One a month, from the same place, shows what the eye forgets. Drag files or a folder here, or choose them.</source>
+        <translation>Aún no hay fotos. Una al mes, desde el mismo lugar, muestra lo que el ojo olvida. Arrastrar aquí archivos o una carpeta, o elegirlos.</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Añadir fotos</translation>
+    </message>
+    <message>
+        <source>Chooses files. They are copied into the household, unaltered.</source>
+        <translation>Elige archivos. Se copian al hogar sin cambios.</translation>
+    </message>
+    <message>
+        <source>Opens it; Left and Right walk the photographs</source>
+        <translation>La abre; Izquierda y Derecha recorren las fotografías</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Measures in the framed photograph.</source>
+        <translation>Mide en la fotografía enmarcada.</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Lado a lado</translation>
+    </message>
+    <message>
+        <source>Key B. Two dates beside each other, with what changed.</source>
+        <translation>Tecla B. Dos fechas lado a lado, con lo que cambió.</translation>
+    </message>
+    <message>
+        <source>Chooses files; they can be dragged here too.</source>
+        <translation>Elige archivos; también se pueden arrastrar aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>PickedRow</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>One %1 fewer</source>
+        <translation>Una menos: %1</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>Quitar %1 de la lista</translation>
+    </message>
+    <message>
+        <source>One more %1</source>
+        <translation>Una más: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceEntry</name>
+    <message>
+        <source>Nearest town, or coordinates</source>
+        <translation>Población más cercana o coordenadas</translation>
+    </message>
+    <message>
+        <source>Town, or 48.2, 16.4</source>
+        <translation>Población, o 48.2, 16.4</translation>
+    </message>
+    <message>
+        <source>Towns that answer to it</source>
+        <translation>Poblaciones que coinciden</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation>Latitud</translation>
+    </message>
+    <message>
+        <source>° N</source>
+        <translation>° N</translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>° E</source>
+        <translation>° E</translation>
+    </message>
+    <message>
+        <source>Height above the sea</source>
+        <translation>Altura sobre el mar</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zona horaria</translation>
+    </message>
+    <message>
+        <source>What you call the place</source>
+        <translation>Cómo llamar al lugar</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceGives</name>
+    <message>
+        <source>What this place gives</source>
+        <translation>Lo que da este lugar</translation>
+    </message>
+    <message>
+        <source>Its frost dates, its nights and how sure they are stand here as soon as there is a place.</source>
+        <translation>Sus fechas de helada, sus noches y lo seguras que son aparecen aquí en cuanto hay un lugar.</translation>
+    </message>
+    <message>
+        <source>Map of the stations round the place: %1</source>
+        <translation>Mapa de las estaciones alrededor del lugar: %1</translation>
+    </message>
+    <message>
+        <source>. These are chances, not promises.</source>
+        <translation>. Son probabilidades, no promesas.</translation>
+    </message>
+    <message>
+        <source>; coast lines: Natural Earth (public domain)</source>
+        <translation>; líneas de costa: Natural Earth (dominio público)</translation>
+    </message>
+    <message>
+        <source>; towns: GeoNames (CC BY 4.0).</source>
+        <translation>; poblaciones: GeoNames (CC BY 4.0).</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no frost</source>
+        <translation>sin heladas</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation>Helada</translation>
+    </message>
+    <message>
+        <source>none in an ordinary year</source>
+        <translation>ninguna en un año normal</translation>
+    </message>
+    <message>
+        <source>frost in any month</source>
+        <translation>helada en cualquier mes</translation>
+    </message>
+    <message>
+        <source>possible in every month</source>
+        <translation>posible en todos los meses</translation>
+    </message>
+    <message>
+        <source>no season</source>
+        <translation>sin estación</translation>
+    </message>
+    <message>
+        <source>none; there is no cold season here</source>
+        <translation>ninguna; aquí no hay estación fría</translation>
+    </message>
+    <message>
+        <source>chance per night, no season here</source>
+        <translation>probabilidad por noche, aquí no hay estación</translation>
+    </message>
+    <message>
+        <source>no frost, most years</source>
+        <translation>sin heladas, casi todos los años</translation>
+    </message>
+    <message>
+        <source>Last frost</source>
+        <translation>Última helada</translation>
+    </message>
+    <message>
+        <source>half the years by %1, 1 in 10 after %2</source>
+        <translation>la mitad de los años hasta el %1, 1 de cada 10 después del %2</translation>
+    </message>
+    <message>
+        <source>First frost</source>
+        <translation>Primera helada</translation>
+    </message>
+    <message>
+        <source>half the years by %1, 1 in 10 by %2</source>
+        <translation>la mitad de los años hasta el %1, 1 de cada 10 hasta el %2</translation>
+    </message>
+    <message>
+        <source>1 year in 10: %1; most years have none</source>
+        <translation>1 año de cada 10: %1; casi ningún año la hay</translation>
+    </message>
+    <message>
+        <source>not in most years</source>
+        <translation>casi ningún año</translation>
+    </message>
+    <message>
+        <source>Hardiness zone</source>
+        <translation>Zona de rusticidad</translation>
+    </message>
+    <message>
+        <source>%1, lowest night about %2</source>
+        <translation>%1, noche más fría unos %2</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Right to about</source>
+        <translation>Exacto en unos</translation>
+    </message>
+    <message>
+        <source>%1 in a month’s lows, %2 days in a frost date</source>
+        <translation>%1 en las mínimas de un mes, %2 días en una fecha de helada</translation>
+    </message>
+    <message>
+        <source>Night lows through the year: middle %1 in the coldest week, %2 in the warmest.</source>
+        <translation>Mínimas nocturnas del año: centro %1 en la semana más fría, %2 en la más cálida.</translation>
+    </message>
+    <message>
+        <source>1 station, %1 away</source>
+        <translation>1 estación, a %1</translation>
+    </message>
+    <message>
+        <source>%1 stations, %2 to %3 away</source>
+        <translation>%1 estaciones, de %2 a %3</translation>
+    </message>
+</context>
+<context>
+    <name>PlantCollection</name>
+    <message>
+        <source>Find a plant by its name</source>
+        <translation>Buscar una planta por su nombre</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Shelves</source>
+        <translation>Estantes</translation>
+    </message>
+    <message>
+        <source>Key T changes to the table and back</source>
+        <translation>La tecla T cambia a la tabla y vuelve</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Key M, then the number of the spot. For the chosen plant or those that are marked.</source>
+        <translation>Tecla M, luego el número del sitio. Para la planta elegida o las marcadas.</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Key C. The two marked plants beside each other.</source>
+        <translation>Tecla C. Las dos plantas marcadas, lado a lado.</translation>
+    </message>
+    <message>
+        <source>Log for %1</source>
+        <translation>Anotar para %1</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Anotar algo</translation>
+    </message>
+    <message>
+        <source>Control and L. For the chosen plant or those that are marked.</source>
+        <translation>Control y L. Para la planta elegida o las marcadas.</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+    <message>
+        <source>The plants are being read.</source>
+        <translation>Se están leyendo las plantas.</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its page with photographs, growth and needs, and its place on a shelf. Add the first with the button above.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá su página con fotos, crecimiento y necesidades, y su lugar en un estante. Añadir la primera con el botón de arriba.</translation>
+    </message>
+    <message>
+        <source>No plant of that name or kind. Escape shows all of them again.</source>
+        <translation>Ninguna planta con ese nombre o especie. Escape las muestra todas de nuevo.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation>Sitio</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Next move</source>
+        <translation>Próximo cambio</translation>
+    </message>
+    <message>
+        <source>Hazard</source>
+        <translation>Peligro</translation>
+    </message>
+    <message>
+        <source>Plants as a table</source>
+        <translation>Plantas en una tabla</translation>
+    </message>
+    <message>
+        <source>1 plant marked. Escape takes the mark off.</source>
+        <translation>1 planta marcada. Escape quita la marca.</translation>
+    </message>
+    <message>
+        <source>%1 plants marked. Escape takes the marks off.</source>
+        <translation>%1 plantas marcadas. Escape quita las marcas.</translation>
+    </message>
+    <message>
+        <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
+        <translation>Intro abre una planta, Espacio la marca, Control y L anota, M la mueve.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantComparison</name>
+    <message>
+        <source>%1 and %2 beside each other</source>
+        <translation>%1 y %2, lado a lado</translation>
+    </message>
+    <message>
+        <source>Newest photograph of %1</source>
+        <translation>Última fotografía de %1</translation>
+    </message>
+    <message>
+        <source>All plants</source>
+        <translation>Todas las plantas</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>PlantEntry</name>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Pot holds</source>
+        <translation>La maceta contiene</translation>
+    </message>
+    <message>
+        <source>Weight, moist</source>
+        <translation>Peso, húmeda</translation>
+    </message>
+    <message>
+        <source>The pot is</source>
+        <translation>La maceta es</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>clara</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>oscura</translation>
+    </message>
+    <message>
+        <source>Its own lines: night lows, and the day’s heat</source>
+        <translation>Sus propios límites: mínimas nocturnas y el calor del día</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Noche segura</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Puede morir a</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>El calor daña desde</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Se cultiva fuera mientras lo permiten las noches</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Venenosa o con espinas: fuera del alcance de niños y animales</translation>
+    </message>
+    <message>
+        <source>Always kept at</source>
+        <translation>Siempre fijada en</translation>
+    </message>
+</context>
+<context>
+    <name>PlantFacts</name>
+    <message>
+        <source>known since %1</source>
+        <translation>conocida desde %1</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>maceta de %1</translation>
+    </message>
+    <message>
+        <source>about %1 kg wet</source>
+        <translation>unos %1 kg mojada</translation>
+    </message>
+    <message>
+        <source>about %1 lb wet</source>
+        <translation>unas %1 lb mojada</translation>
+    </message>
+    <message>
+        <source>where it stands</source>
+        <translation>dónde está</translation>
+    </message>
+    <message>
+        <source>at no spot yet</source>
+        <translation>aún sin sitio</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M le da uno</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>plaga encontrada</translation>
+    </message>
+    <message>
+        <source>suspected</source>
+        <translation>sospechosa</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>stays where it is</source>
+        <translation>se queda donde está</translation>
+    </message>
+    <message>
+        <source>for the year ahead, by the plan</source>
+        <translation>durante el próximo año, según el plan</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>a %1 %2</translation>
+    </message>
+    <message>
+        <source>chance of a harmful night after it: %1</source>
+        <translation>probabilidad de una noche dañina después: %1</translation>
+    </message>
+    <message>
+        <source>by the plan</source>
+        <translation>según el plan</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>abonar hoy</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <translation>abonar %1</translation>
+    </message>
+    <message>
+        <source>%1 ppm nitrogen</source>
+        <translation>%1 ppm de nitrógeno</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>no se abona</translation>
+    </message>
+    <message>
+        <source>no feed until %1</source>
+        <translation>sin abono hasta %1</translation>
+    </message>
+    <message>
+        <source>no feed until new growth is logged</source>
+        <translation>sin abono hasta anotar un brote nuevo</translation>
+    </message>
+    <message>
+        <source>no feed until it is released</source>
+        <translation>sin abono hasta que se libere</translation>
+    </message>
+    <message>
+        <source>no feed until released and growing</source>
+        <translation>sin abono hasta que se libere y crezca</translation>
+    </message>
+    <message>
+        <source>no feed for now</source>
+        <translation>sin abono por ahora</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>each step up the paper is the same share of growth</source>
+        <translation>cada escalón hacia arriba es la misma parte de crecimiento</translation>
+    </message>
+    <message>
+        <source>; bar: error of one reading%1</source>
+        <translation>; barra: error de una medición%1</translation>
+    </message>
+    <message>
+        <source>, by its repeats</source>
+        <translation>, según sus repeticiones</translation>
+    </message>
+    <message>
+        <source>%1 from %2 on %3 to %4 on %5, %6 readings.</source>
+        <translation>%1 de %2 el %3 a %4 el %5, %6 mediciones.</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>cambiada de sitio</translation>
+    </message>
+    <message>
+        <source>went out</source>
+        <translation>salió</translation>
+    </message>
+    <message>
+        <source>came in</source>
+        <translation>entró</translation>
+    </message>
+    <message>
+        <source>mean of %1</source>
+        <translation>media de %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 since the one before.</source>
+        <translation>%1: %2, %3 desde la anterior.</translation>
+    </message>
+    <message>
+        <source>Nothing to judge.</source>
+        <translation>Nada que juzgar.</translation>
+    </message>
+    <message>
+        <source>No move, cold night, spray or other event lies between these readings.</source>
+        <translation>Entre estas mediciones no hay cambio de sitio, noche fría, tratamiento ni otro suceso.</translation>
+    </message>
+    <message>
+        <source>No setback</source>
+        <translation>Sin retroceso</translation>
+    </message>
+    <message>
+        <source>Recovered</source>
+        <translation>Recuperada</translation>
+    </message>
+    <message>
+        <source>Recovering</source>
+        <translation>Se recupera</translation>
+    </message>
+    <message>
+        <source>Holding</source>
+        <translation>Se mantiene</translation>
+    </message>
+    <message>
+        <source>Declining</source>
+        <translation>Decae</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Demasiado pronto</translation>
+    </message>
+    <message>
+        <source>a move</source>
+        <translation>un cambio de sitio</translation>
+    </message>
+    <message>
+        <source>after %1, %2</source>
+        <translation>tras %1, %2</translation>
+    </message>
+    <message>
+        <source>From %1 readings before and %2 after it.</source>
+        <translation>De %1 mediciones antes y %2 después.</translation>
+    </message>
+    <message>
+        <source>Measure again now.</source>
+        <translation>Medir de nuevo ahora.</translation>
+    </message>
+    <message>
+        <source>Measure again on %1.</source>
+        <translation>Medir de nuevo el %1.</translation>
+    </message>
+    <message>
+        <source>That reading could settle it, at the earliest.</source>
+        <translation>Esa medición podría decidirlo, como muy pronto.</translation>
+    </message>
+    <message>
+        <source>No date in sight settles it, if readings go on as they do.</source>
+        <translation>Ninguna fecha a la vista lo decide, si se sigue midiendo así.</translation>
+    </message>
+    <message>
+        <source> Other things happened too close to tell apart; the verdict is on the plant after all of them.</source>
+        <translation> Otras cosas ocurrieron demasiado cerca para distinguirlas; el veredicto es de la planta después de todas.</translation>
+    </message>
+    <message>
+        <source> Its spot has about %1 tonight.</source>
+        <translation> Su sitio tiene unos %1 esta noche.</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
+        <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva; su sitio da ahora unos %3.</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
+        <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva.</translation>
+    </message>
+    <message>
+        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
+        <translation>Noches: letal a %1, daño desde %2, estrés desde %3, demasiado calor desde %4.%5</translation>
+    </message>
+    <message>
+        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
+        <translation> Si se comió o duele, preguntar a un médico o a un veterinario.</translation>
+    </message>
+    <message>
+        <source>Not known to be poisonous,</source>
+        <translation>No se sabe que sea venenosa,</translation>
+    </message>
+    <message>
+        <source>which is no proof.</source>
+        <translation>lo que no es prueba.</translation>
+    </message>
+    <message>
+        <source>Sheds leaves after any move,</source>
+        <translation>Pierde hojas tras cualquier cambio de sitio,</translation>
+    </message>
+    <message>
+        <source>whatever the temperature: move it seldom.</source>
+        <translation>sea cual sea la temperatura: moverla poco.</translation>
+    </message>
+    <message>
+        <source>Wants to dry right out</source>
+        <translation>Quiere secarse del todo</translation>
+    </message>
+    <message>
+        <source>between waterings.</source>
+        <translation>entre riegos.</translation>
+    </message>
+    <message>
+        <source>A kind of your own: its figures are those that you gave.</source>
+        <translation>Una especie propia: sus cifras son las que se dieron.</translation>
+    </message>
+    <message>
+        <source>Cold lines: %1 (%2 confidence).</source>
+        <translation>Límites de frío: %1 (confianza %2).</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>file missing</source>
+        <translation>falta el archivo</translation>
+    </message>
+    <message>
+        <source>newest</source>
+        <translation>la última</translation>
+    </message>
+    <message>
+        <source>Photograph of %1</source>
+        <translation>Fotografía del %1</translation>
+    </message>
+    <message>
+        <source>Photograph of %1, %2</source>
+        <translation>Fotografía de %1, %2</translation>
+    </message>
+    <message>
+        <source>1 photograph</source>
+        <translation>1 fotografía</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotografías</translation>
+    </message>
+    <message>
+        <source>%1 shown, spread over %2 months</source>
+        <translation>%1 mostradas, repartidas en %2 meses</translation>
+    </message>
+</context>
+<context>
+    <name>PlantList</name>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar.</translation>
+    </message>
+</context>
+<context>
+    <name>PlantPage</name>
+    <message>
+        <source>All plants</source>
+        <translation>Todas las plantas</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Key M, then the number of the spot</source>
+        <translation>Tecla M, luego el número del sitio</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Imprimir hoja</translation>
+    </message>
+    <message>
+        <source>Control and P. Its history, photographs and growth as a PDF.</source>
+        <translation>Control y P. Su historia, fotografías y crecimiento en PDF.</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Name, pot, its own lines, where it is kept</source>
+        <translation>Nombre, maceta, límites propios, dónde se mantiene</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Anotar algo</translation>
+    </message>
+    <message>
+        <source>Control and L</source>
+        <translation>Control y L</translation>
+    </message>
+    <message>
+        <source>The chooser of files is not installed (qml6-module-qtquick-dialogs). Drag the files onto this page instead.</source>
+        <translation>El selector de archivos no está instalado (qml6-module-qtquick-dialogs). Arrastrar los archivos a esta página.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
+        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Show all %1 entries</source>
+        <translation>Mostrar las %1 anotaciones</translation>
+    </message>
+</context>
+<context>
+    <name>PlantRow</name>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlantSheet</name>
+    <message>
+        <source>Over time</source>
+        <translation>A lo largo del tiempo</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Lo que necesita</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What was written down</source>
+        <translation>Lo que se anotó</translation>
+    </message>
+    <message>
+        <source>%1 entries, newest first</source>
+        <translation>%1 anotaciones, la última primero</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>De dónde vienen los números</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsEntry</name>
+    <message>
+        <source>Which plants?</source>
+        <translation>¿Qué plantas?</translation>
+    </message>
+    <message>
+        <source>Common or botanical name</source>
+        <translation>Nombre común o botánico</translation>
+    </message>
+    <message>
+        <source>lemon, Ficus, basil</source>
+        <translation>limonero, Ficus, albahaca</translation>
+    </message>
+    <message>
+        <source>Kinds that answer to it</source>
+        <translation>Especies que coinciden</translation>
+    </message>
+    <message>
+        <source>No kind of your own</source>
+        <translation>Ninguna especie propia</translation>
+    </message>
+    <message>
+        <source>A kind of your own</source>
+        <translation>Una especie propia</translation>
+    </message>
+    <message>
+        <source>For a plant that is not in the list: you say its lines</source>
+        <translation>Para una planta que no está en la lista: sus límites se indican aquí</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Safe night</source>
+        <translation>Noche segura</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>Kills</source>
+        <translation>Letal a</translation>
+    </message>
+    <message>
+        <source>Little light</source>
+        <translation>Poca luz</translation>
+    </message>
+    <message>
+        <source>Some light</source>
+        <translation>Algo de luz</translation>
+    </message>
+    <message>
+        <source>Bright</source>
+        <translation>Mucha luz</translation>
+    </message>
+    <message>
+        <source>Full sun</source>
+        <translation>Pleno sol</translation>
+    </message>
+    <message>
+        <source>Poisonous or spiny: out of reach of children and animals</source>
+        <translation>Venenosa o con espinas: fuera del alcance de niños y animales</translation>
+    </message>
+    <message>
+        <source>Must dry out between waterings; rain on it is stress</source>
+        <translation>Debe secarse entre riegos; la lluvia la estresa</translation>
+    </message>
+    <message>
+        <source>Grown outdoors while the nights allow</source>
+        <translation>Se cultiva fuera mientras lo permiten las noches</translation>
+    </message>
+    <message>
+        <source>Add this kind</source>
+        <translation>Añadir esta especie</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation>Elegidas</translation>
+    </message>
+    <message>
+        <source>Picked: 1 plant</source>
+        <translation>Elegida: 1 planta</translation>
+    </message>
+    <message>
+        <source>Picked: %1 plants</source>
+        <translation>Elegidas: %1 plantas</translation>
+    </message>
+    <message>
+        <source>Press a kind to pick it, and again for one more. A few are enough for a year.</source>
+        <translation>Pulsar una especie la elige, y otra vez para una más. Unas pocas bastan para un año.</translation>
+    </message>
+    <message>
+        <source>Plants that were picked</source>
+        <translation>Plantas elegidas</translation>
+    </message>
+    <message>
+        <source>%1 stands today at</source>
+        <translation>%1 está hoy en</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsFacts</name>
+    <message>
+        <source>another spot</source>
+        <translation>otro sitio</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>a %1 %2</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>plaga encontrada</translation>
+    </message>
+    <message>
+        <source>suspected: look</source>
+        <translation>sospechosa: mirar</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>apartada</translation>
+    </message>
+    <message>
+        <source>carry in tonight</source>
+        <translation>entrar esta noche</translation>
+    </message>
+    <message>
+        <source>to %1 today</source>
+        <translation>a %1 hoy</translation>
+    </message>
+    <message>
+        <source>look today</source>
+        <translation>mirar hoy</translation>
+    </message>
+    <message>
+        <source>declining</source>
+        <translation>decae</translation>
+    </message>
+    <message>
+        <source>recovering</source>
+        <translation>se recupera</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>abonar hoy</translation>
+    </message>
+    <message>
+        <source>in flower</source>
+        <translation>en flor</translation>
+    </message>
+    <message>
+        <source>new shoots</source>
+        <translation>brotes nuevos</translation>
+    </message>
+    <message>
+        <source>watered</source>
+        <translation>regada</translation>
+    </message>
+    <message>
+        <source>feel the mix</source>
+        <translation>tocar el sustrato</translation>
+    </message>
+    <message>
+        <source>rests</source>
+        <translation>en reposo</translation>
+    </message>
+</context>
+<context>
+    <name>PlantsPage</name>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+</context>
+<context>
+    <name>PrintPane</name>
+    <message>
+        <source>The sheet is being drawn.</source>
+        <translation>Se está dibujando la hoja.</translation>
+    </message>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Guardar la hoja como</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Takes this word away.</source>
+        <translation>Quita este mensaje.</translation>
+    </message>
+</context>
+<context>
+    <name>ReadoutRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecordFacts</name>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 a %3</translation>
+    </message>
+    <message>
+        <source>From %1, taken in on %2. Kept %3 from the household’s place, at %4.</source>
+        <translation>De %1, incorporado el %2. Llevado a %3 del lugar del hogar, a %4 de altura.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>First and last night</source>
+        <translation>Primera y última noche</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Nights with a low</source>
+        <translation>Noches con mínima</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 %</source>
+        <translation>%1 de %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Cold seasons complete enough</source>
+        <translation>Estaciones frías lo bastante completas</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Gaps of five days and more</source>
+        <translation>Huecos de cinco días o más</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>%1; the longest %2 days from %3</source>
+        <translation>%1; el más largo de %2 días desde el %3</translation>
+    </message>
+    <message>
+        <source>Years without any low</source>
+        <translation>Años sin ninguna mínima</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Doubtful days</source>
+        <translation>Días dudosos</translation>
+    </message>
+    <message>
+        <source>one %1: %2</source>
+        <translation>uno %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, the first %3</source>
+        <translation>%1 %2, el primero %3</translation>
+    </message>
+    <message>
+        <source>No shipped station is near enough to compare it with.</source>
+        <translation>Ninguna estación incluida está lo bastante cerca para comparar.</translation>
+    </message>
+    <message>
+        <source>%1: mean low %2 here, %3 by the table, apart %4; mean high %5 here, %6 by the table, apart %7</source>
+        <translation>%1: mínima media %2 aquí, %3 según la tabla, diferencia %4; máxima media %5 aquí, %6 según la tabla, diferencia %7</translation>
+    </message>
+    <message>
+        <source>Plausible: every month lies as near to the shipped table as one may expect.</source>
+        <translation>Plausible: cada mes está tan cerca de la tabla incluida como cabe esperar.</translation>
+    </message>
+    <message>
+        <source>Doubtful.</source>
+        <translation>Dudoso.</translation>
+    </message>
+    <message>
+        <source>Implausible.</source>
+        <translation>Inverosímil.</translation>
+    </message>
+    <message>
+        <source>It answers here before the shipped table, with its years %1 to %2.</source>
+        <translation>Aquí responde antes que la tabla incluida, con sus años %1 a %2.</translation>
+    </message>
+    <message>
+        <source>It is not used: %1. The shipped table answers.</source>
+        <translation>No se usa: %1. Responde la tabla incluida.</translation>
+    </message>
+</context>
+<context>
+    <name>RiskSlider</name>
+    <message>
+        <source>For each plant, each way. Left and right choose the stop.</source>
+        <translation>Por planta y por trayecto. Izquierda y Derecha eligen el grado.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundPage</name>
+    <message>
+        <source>Today&apos;s round</source>
+        <translation>La ronda de hoy</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Why is this task left out</source>
+        <translation>Por qué se omite esta tarea</translation>
+    </message>
+    <message>
+        <source>Why, for the journal</source>
+        <translation>Por qué, para el diario</translation>
+    </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Omitirla</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Mantenerla</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>The round is being worked out.</source>
+        <translation>Se está calculando la ronda.</translation>
+    </message>
+    <message>
+        <source>Tasks</source>
+        <translation>Tareas</translation>
+    </message>
+    <message>
+        <source>Put off a day</source>
+        <translation>Aplazar un día</translation>
+    </message>
+    <message>
+        <source>Key P. The chosen task is due again tomorrow.</source>
+        <translation>Tecla P. La tarea elegida vuelve a tocar mañana.</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>Key S. The chosen task is not done this time; the journal is told why.</source>
+        <translation>Tecla S. La tarea elegida no se hace esta vez; al diario se le dice por qué.</translation>
+    </message>
+    <message>
+        <source>Print the list</source>
+        <translation>Imprimir la lista</translation>
+    </message>
+    <message>
+        <source>Control and P. The week&apos;s tasks as a PDF with boxes to tick.</source>
+        <translation>Control y P. Las tareas de la semana en PDF con casillas para marcar.</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Does again what was taken back last.</source>
+        <translation>Control, Mayúsculas y Z. Rehace lo último que se deshizo.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Control and Z, or U. Takes back what was done last in this window.</source>
+        <translation>Control y Z, o U. Deshace lo último que se hizo en esta ventana.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundRow</name>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 min; %2</source>
+        <translation>%1 min; %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>RoundSheet</name>
+    <message>
+        <source>nothing is due</source>
+        <translation>nada que hacer</translation>
+    </message>
+    <message>
+        <source>1 task, about %1 min</source>
+        <translation>1 tarea, unos %1 min</translation>
+    </message>
+    <message>
+        <source>%1 tasks, about %2 min</source>
+        <translation>%1 tareas, unos %2 min</translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1: as said above</source>
+        <translation>%1: como se dijo arriba</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>SeedFacts</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3</source>
+        <translation>%1: %2; %3</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>Sow %1 for %2</source>
+        <translation>Sembrar %1 para %2</translation>
+    </message>
+    <message>
+        <source>1 seed</source>
+        <translation>1 semilla</translation>
+    </message>
+    <message>
+        <source>%1 seeds</source>
+        <translation>%1 semillas</translation>
+    </message>
+    <message>
+        <source>Over 100,000 seeds would be needed for %1</source>
+        <translation>Harían falta más de 100 000 semillas para %1</translation>
+    </message>
+    <message>
+        <source>enough 19 times in 20, at %1</source>
+        <translation>basta 19 veces de cada 20, con %1</translation>
+    </message>
+    <message>
+        <source>first flower</source>
+        <translation>primera flor</translation>
+    </message>
+    <message>
+        <source>full leaf</source>
+        <translation>hoja completa</translation>
+    </message>
+    <message>
+        <source>first ripe</source>
+        <translation>primera madurez</translation>
+    </message>
+    <message>
+        <source>What would help: %1</source>
+        <translation>Qué ayudaría: %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>in a mix at %1</source>
+        <translation>en sustrato a %1</translation>
+    </message>
+    <message>
+        <source>, warmed</source>
+        <translation>, calentado</translation>
+    </message>
+    <message>
+        <source>Sow indoors</source>
+        <translation>Sembrar dentro</translation>
+    </message>
+    <message>
+        <source>Comes up</source>
+        <translation>Nace</translation>
+    </message>
+    <message>
+        <source>Harden off from</source>
+        <translation>Endurecer desde</translation>
+    </message>
+    <message>
+        <source>two weeks, a little longer each day</source>
+        <translation>dos semanas, cada día un poco más</translation>
+    </message>
+    <message>
+        <source>Plant out</source>
+        <translation>Trasplantar fuera</translation>
+    </message>
+    <message>
+        <source>%1 for a night at %2 still to come; soil %3</source>
+        <translation>%1 de que aún venga una noche de %2; suelo %3</translation>
+    </message>
+    <message>
+        <source>Sow outdoors</source>
+        <translation>Sembrar fuera</translation>
+    </message>
+    <message>
+        <source>soil %1</source>
+        <translation>suelo %1</translation>
+    </message>
+    <message>
+        <source>sown on the first day</source>
+        <translation>sembrada el primer día</translation>
+    </message>
+    <message>
+        <source>quick to slow sorts</source>
+        <translation>variedades rápidas a lentas</translation>
+    </message>
+    <message>
+        <source>Last useful sowing</source>
+        <translation>Última siembra útil</translation>
+    </message>
+    <message>
+        <source>all year</source>
+        <translation>todo el año</translation>
+    </message>
+    <message>
+        <source>nothing ends the season here</source>
+        <translation>aquí nada termina la temporada</translation>
+    </message>
+    <message>
+        <source>The lot is past use: even the best it can be lies below the %1. Sow the rest thickly for what it gives, or buy new.</source>
+        <translation>El lote está pasado: incluso lo mejor que puede dar queda por debajo de %1. Sembrar el resto espeso por lo que dé, o comprar nuevo.</translation>
+    </message>
+    <message>
+        <source>The lot is %1 years old; such seed usually keeps %2 (common practice, no source). Count ten in a damp cloth first.</source>
+        <translation>El lote tiene %1 años; esa semilla suele durar %2 (práctica común, sin fuente). Probar antes diez en un paño húmedo.</translation>
+    </message>
+    <message>
+        <source>Nothing is left of the lot.</source>
+        <translation>No queda nada del lote.</translation>
+    </message>
+    <message>
+        <source>The lot has %1 seeds left, fewer than the %2 that are needed.</source>
+        <translation>Al lote le quedan %1 semillas, menos que las %2 necesarias.</translation>
+    </message>
+    <message>
+        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
+        <translation>La profundidad, la separación y los días hasta estar lista son práctica común sin fuente. Confianza de la fila: %1. </translation>
+    </message>
+    <message>
+        <source>Nothing comes up at %1; it wants %2 to %3.</source>
+        <translation>A %1 no nace nada; necesita de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>The counting is over.</source>
+        <translation>El recuento ha terminado.</translation>
+    </message>
+    <message>
+        <source>Comes up %1 at %2; about %3 to be expected by today.</source>
+        <translation>Nace %1 a %2; hoy cabe esperar unas %3.</translation>
+    </message>
+    <message>
+        <source> That is fewer than 19 of 20 such trays would show.</source>
+        <translation> Es menos de lo que mostrarían 19 de cada 20 bandejas así.</translation>
+    </message>
+    <message>
+        <source>Tray %1, sown %2</source>
+        <translation>Bandeja %1, sembrada el %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 up. %4</source>
+        <translation>%1: %2 de %3 nacidas. %4</translation>
+    </message>
+</context>
+<context>
+    <name>SeedSheet</name>
+    <message>
+        <source>No lot of seed is kept yet. A packet is entered on the page Seeds, or with: lathhouse add lot.</source>
+        <translation>Aún no hay lotes de semillas. Un sobre se anota en la página Semillas, o con: lathhouse add lot.</translation>
+    </message>
+    <message>
+        <source>packed %1</source>
+        <translation>envasado en %1</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>quedan %1 semillas</translation>
+    </message>
+    <message>
+        <source>%1 come up, 9 in 10: %2 to %3 %, %4</source>
+        <translation>%1 nacen, 9 de cada 10: %2 a %3 %, %4</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>The tables have no such crop, so nothing is known of its sowing.</source>
+        <translation>Las tablas no tienen ese cultivo, así que no se sabe nada de su siembra.</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1; %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 up</source>
+        <translation>%1 de %2 nacidas</translation>
+    </message>
+    <message>
+        <source>date, up</source>
+        <translation>fecha, nacidas</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>De dónde vienen los números</translation>
+    </message>
+    <message>
+        <source>Dates are chances from the nights and soil of the place, not promises.</source>
+        <translation>Las fechas son probabilidades según las noches y el suelo del lugar, no promesas.</translation>
+    </message>
+</context>
+<context>
+    <name>SeedsPage</name>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>By sowing date</source>
+        <translation>Por fecha de siembra</translation>
+    </message>
+    <message>
+        <source>Key N changes the order</source>
+        <translation>La tecla N cambia el orden</translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Por nombre</translation>
+    </message>
+    <message>
+        <source>Any crop, for its sowing sheet</source>
+        <translation>Cualquier cultivo, para su hoja de siembra</translation>
+    </message>
+    <message>
+        <source>Any crop</source>
+        <translation>Cualquier cultivo</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Imprimir hoja</translation>
+    </message>
+    <message>
+        <source>Control and P. All lots and trays as a PDF.</source>
+        <translation>Control y P. Todos los lotes y bandejas en PDF.</translation>
+    </message>
+    <message>
+        <source>Add a lot</source>
+        <translation>Añadir un lote</translation>
+    </message>
+    <message>
+        <source>Back to the lots</source>
+        <translation>Volver a los lotes</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+    <message>
+        <source>The lots are being worked out.</source>
+        <translation>Se están calculando los lotes.</translation>
+    </message>
+    <message>
+        <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.</source>
+        <translation>Aún no se conoce ningún lote. Con un sobre aquí, su germinación se sigue con recuentos propios y su siembra entra en la ronda. Añadir uno con el botón de arriba.</translation>
+    </message>
+    <message>
+        <source>Until then write a crop above for its sowing sheet.</source>
+        <translation>Hasta entonces, escribir arriba un cultivo para ver su hoja de siembra.</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Nacen</translation>
+    </message>
+    <message>
+        <source>Of 100, how many come up</source>
+        <translation>De 100, cuántas nacen</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Lots of seed</source>
+        <translation>Lotes de semillas</translation>
+    </message>
+    <message>
+        <source>Filled dot: your own counts. Open dot: packet or kind only. Line: 9 in 10.</source>
+        <translation>Punto lleno: recuentos propios. Punto vacío: solo el sobre o la especie. Línea: 9 de cada 10.</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Counts again what was taken back last.</source>
+        <translation>Control, Mayúsculas y Z. Vuelve a contar lo último que se deshizo.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Control and Z, or U. Takes back what was counted last in this window.</source>
+        <translation>Control y Z, o U. Deshace lo último que se contó en esta ventana.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetField</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfPlant</name>
+    <message>
+        <source>free place</source>
+        <translation>lugar libre</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>libre</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>SortHead</name>
+    <message>
+        <source>sorted, from the last</source>
+        <translation>ordenado, desde el último</translation>
+    </message>
+    <message>
+        <source>sorted, from the first</source>
+        <translation>ordenado, desde el primero</translation>
+    </message>
+    <message>
+        <source>sorts the table by this</source>
+        <translation>ordena la tabla por esto</translation>
+    </message>
+</context>
+<context>
+    <name>SowingBarPainter</name>
+    <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>sow</source>
+        <translation>sembrar</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>plantar fuera</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>nace</translation>
+    </message>
+    <message>
+        <source>last useful sowing</source>
+        <translation>última siembra útil</translation>
+    </message>
+</context>
+<context>
+    <name>SowingPane</name>
+    <message>
+        <source>One plant fewer</source>
+        <translation>Una planta menos</translation>
+    </message>
+    <message>
+        <source>One plant more</source>
+        <translation>Una planta más</translation>
+    </message>
+    <message>
+        <source>The year of this sowing</source>
+        <translation>El año de esta siembra</translation>
+    </message>
+    <message>
+        <source>Dates of the sowing</source>
+        <translation>Fechas de la siembra</translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Bandejas de este lote</translation>
+    </message>
+</context>
+<context>
+    <name>SowingRows</name>
+    <message>
+        <source>Sowings</source>
+        <translation>Siembras</translation>
+    </message>
+    <message>
+        <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
+        <translation>anillo: sembrar · corchete: nace · escalones: endurecer · barra oblicua: primera madurez o flor</translation>
+    </message>
+</context>
+<context>
+    <name>SpotChips</name>
+    <message>
+        <source>Up and Down go through the spots</source>
+        <translation>Arriba y Abajo recorren los sitios</translation>
+    </message>
+</context>
+<context>
+    <name>SpotsEntry</name>
+    <message>
+        <source>Where can pots stand?</source>
+        <translation>¿Dónde pueden estar las macetas?</translation>
+    </message>
+    <message>
+        <source>One press adds a spot; change what is different at your home.</source>
+        <translation>Una pulsación añade un sitio; cambiar lo que en casa es distinto.</translation>
+    </message>
+    <message>
+        <source>The spots will stand here. The year carries each plant between them.</source>
+        <translation>Aquí estarán los sitios. El año lleva cada planta de uno a otro.</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>The spot %1</source>
+        <translation>El sitio %1</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Cómo se llama</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>The house wall behind it faces; press again where there is none</source>
+        <translation>Hacia dónde mira la pared de la casa detrás; pulsar otra vez si no la hay</translation>
+    </message>
+    <message>
+        <source>Which way it looks</source>
+        <translation>Hacia dónde mira</translation>
+    </message>
+    <message>
+        <source>Pots that fit</source>
+        <translation>Macetas que caben</translation>
+    </message>
+    <message>
+        <source>Winter nights</source>
+        <translation>Noches de invierno</translation>
+    </message>
+    <message>
+        <source>Summer nights</source>
+        <translation>Noches de verano</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>Measured at the window</source>
+        <translation>Medido en la ventana</translation>
+    </message>
+    <message>
+        <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
+        <translation>Tamaño, distancia y qué hay enfrente; los campos en blanco conservan la cifra usual</translation>
+    </message>
+    <message>
+        <source>Glass, width</source>
+        <translation>Cristal, ancho</translation>
+    </message>
+    <message>
+        <source>Glass, height</source>
+        <translation>Cristal, alto</translation>
+    </message>
+    <message>
+        <source>Pot behind it</source>
+        <translation>Maceta detrás</translation>
+    </message>
+    <message>
+        <source>House opposite</source>
+        <translation>Casa enfrente</translation>
+    </message>
+    <message>
+        <source>A child or an animal gets at the pots there</source>
+        <translation>Un niño o un animal llega a las macetas de allí</translation>
+    </message>
+    <message>
+        <source>Poisonous and spiny plants are then kept elsewhere</source>
+        <translation>Las plantas venenosas y con espinas estarán entonces en otro lugar</translation>
+    </message>
+    <message>
+        <source>Away from all other plants: fit for infested ones</source>
+        <translation>Lejos de las demás plantas: apto para las infestadas</translation>
+    </message>
+    <message>
+        <source>Wind tears at leaves and tips pots there</source>
+        <translation>El viento allí rasga hojas y vuelca macetas</translation>
+    </message>
+    <message>
+        <source>Take %1 off the list</source>
+        <translation>Quitar %1 de la lista</translation>
+    </message>
+</context>
+<context>
+    <name>SpotsForm</name>
+    <message>
+        <source>South sill</source>
+        <translation>Alféizar sur</translation>
+    </message>
+    <message>
+        <source>A window that faces south</source>
+        <translation>Una ventana al sur</translation>
+    </message>
+    <message>
+        <source>East sill</source>
+        <translation>Alféizar este</translation>
+    </message>
+    <message>
+        <source>A window that faces east</source>
+        <translation>Una ventana al este</translation>
+    </message>
+    <message>
+        <source>West sill</source>
+        <translation>Alféizar oeste</translation>
+    </message>
+    <message>
+        <source>A window that faces west</source>
+        <translation>Una ventana al oeste</translation>
+    </message>
+    <message>
+        <source>North sill</source>
+        <translation>Alféizar norte</translation>
+    </message>
+    <message>
+        <source>A window that faces north</source>
+        <translation>Una ventana al norte</translation>
+    </message>
+    <message>
+        <source>Cool landing</source>
+        <translation>Rellano fresco</translation>
+    </message>
+    <message>
+        <source>A stairwell or unheated room with a window; say its winter nights</source>
+        <translation>Una escalera o habitación sin calefacción con ventana; indicar sus noches de invierno</translation>
+    </message>
+    <message>
+        <source>Roofed balcony</source>
+        <translation>Balcón techado</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof: a balcony, a porch</source>
+        <translation>Fuera bajo techo: un balcón, un porche</translation>
+    </message>
+    <message>
+        <source>Open step</source>
+        <translation>Escalón abierto</translation>
+    </message>
+    <message>
+        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
+        <translation>Fuera a cielo abierto: un escalón, una barandilla, un arriate ante la casa</translation>
+    </message>
+    <message>
+        <source>Screened porch</source>
+        <translation>Porche con malla</translation>
+    </message>
+    <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Fuera tras una malla</translation>
+    </message>
+    <message>
+        <source>Glasshouse</source>
+        <translation>Invernadero</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Bajo cristal, sin calefacción</translation>
+    </message>
+</context>
+<context>
+    <name>StartWindow</name>
+    <message>
+        <source>Lathhouse · First start</source>
+        <translation>Lathhouse · Primer inicio</translation>
+    </message>
+</context>
+<context>
+    <name>StepLath</name>
+    <message>
+        <source>Step %1, %2</source>
+        <translation>Paso %1, %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>TonightColumn</name>
+    <message>
+        <source>Tonight</source>
+        <translation>Esta noche</translation>
+    </message>
+    <message>
+        <source>Tonight is being worked out.</source>
+        <translation>Se está calculando la noche.</translation>
+    </message>
+    <message>
+        <source>No spot outdoors is known, so nights are not followed. Add one under Home, Spots.</source>
+        <translation>No se conoce ningún sitio exterior, así que no se siguen las noches. Añadir uno en Casa, Sitios.</translation>
+    </message>
+    <message>
+        <source>Tonight’s low, middle %1</source>
+        <translation>Mínima de esta noche, centro %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast low tonight</source>
+        <translation>Mínima prevista esta noche</translation>
+    </message>
+    <message>
+        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
+        <translation>La guarda como previsión de esta noche, para aprender aquí sus errores</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Noche al</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>centro</translation>
+    </message>
+    <message>
+        <source>9 in 10</source>
+        <translation>9 de cada 10</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>según</translation>
+    </message>
+    <message>
+        <source>Night to, middle, 9 in 10, from</source>
+        <translation>Noche al, centro, 9 de cada 10, según</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T</source>
+        <translation>Tecla T</translation>
+    </message>
+    <message>
+        <source>Plants outdoors tonight</source>
+        <translation>Plantas fuera esta noche</translation>
+    </message>
+    <message>
+        <source>tonight’s low at the plant, %1; striped: harms</source>
+        <translation>mínima de esta noche junto a la planta, %1; rayado: daña</translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation>Esta semana</translation>
+    </message>
+    <message>
+        <source>Nothing but water comes in the next seven days.</source>
+        <translation>En los próximos siete días solo toca regar.</translation>
+    </message>
+</context>
+<context>
+    <name>TonightFacts</name>
+    <message>
+        <source>tonight</source>
+        <translation>esta noche</translation>
+    </message>
+    <message>
+        <source>in the night to %1</source>
+        <translation>en la noche al %1</translation>
+    </message>
+    <message>
+        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take in ten nights at once: lathhouse log forecast FILE.</source>
+        <translation>No hay previsión guardada, así que estas noches son lo que suele traer la estación y no se dice nada de entrar plantas. Escribir abajo la mínima de esta noche, o incorporar diez noches de una vez: lathhouse log forecast ARCHIVO.</translation>
+    </message>
+    <message>
+        <source>The forecast has no low for tonight. Type it below.</source>
+        <translation>La previsión no tiene mínima para esta noche. Escribirla abajo.</translation>
+    </message>
+    <message>
+        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with: lathhouse log forecast FILE.</source>
+        <translation>Previsión para %1 de diez noches; las más pálidas son lo que suele traer la estación. Entran más con: lathhouse log forecast ARCHIVO.</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation>previsión</translation>
+    </message>
+    <message>
+        <source>season alone</source>
+        <translation>solo la estación</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: middle low %2, 9 in 10: %3, %4</source>
+        <translation>%1: mínima central %2, 9 de cada 10: %3, %4</translation>
+    </message>
+    <message>
+        <source>Night lows at %1, next ten nights, %2</source>
+        <translation>Mínimas nocturnas en %1, próximas diez noches, %2</translation>
+    </message>
+    <message>
+        <source>A night is named by its morning. Box: half of such nights; line: 9 in 10. Key T: the same as a table.</source>
+        <translation>Una noche se nombra por su mañana. Caja: la mitad de esas noches; línea: 9 de cada 10. Tecla T: lo mismo en una tabla.</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>9 nights in 10 like this: %1 to %2</source>
+        <translation>9 de cada 10 noches así: %1 a %2</translation>
+    </message>
+    <message>
+        <source>by the season, 9 in 10: %1 to %2</source>
+        <translation>según la estación, 9 de cada 10: %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 there, from %2 logged nights</source>
+        <translation>allí %1, según %2 noches anotadas</translation>
+    </message>
+    <message>
+        <source>%1 there, a guess until nights are logged</source>
+        <translation>allí %1, una estimación hasta que se anoten noches</translation>
+    </message>
+    <message>
+        <source>, clear and calm</source>
+        <translation>, despejado y en calma</translation>
+    </message>
+    <message>
+        <source>, cloud or wind</source>
+        <translation>, nubes o viento</translation>
+    </message>
+    <message>
+        <source>Forecast %1%2; nights are %3.</source>
+        <translation>Previsión %1%2; las noches son %3.</translation>
+    </message>
+    <message>
+        <source>Nights are %1.</source>
+        <translation>Las noches son %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>carry in, though kept there by hand</source>
+        <translation>entrar, aunque está fijada allí a mano</translation>
+    </message>
+    <message>
+        <source>carry in</source>
+        <translation>entrar</translation>
+    </message>
+    <message>
+        <source>may stay</source>
+        <translation>puede quedarse</translation>
+    </message>
+    <message>
+        <source>by the season alone</source>
+        <translation>solo según la estación</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4.</source>
+        <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>Carry in one plant.</source>
+        <translation>Entrar una planta.</translation>
+    </message>
+    <message>
+        <source>Carry in %1 plants.</source>
+        <translation>Entrar %1 plantas.</translation>
+    </message>
+    <message>
+        <source>Nothing to carry in.</source>
+        <translation>Nada que entrar.</translation>
+    </message>
+    <message>
+        <source>No forecast for tonight.</source>
+        <translation>Sin previsión para esta noche.</translation>
+    </message>
+    <message>
+        <source>No plant stands outdoors.</source>
+        <translation>No hay plantas fuera.</translation>
+    </message>
+    <message>
+        <source>Closest this week: %1, %2 %3.</source>
+        <translation>La más justa esta semana: %1, %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Coldest night ahead, %1</source>
+        <translation>Noche más fría por venir, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 and %3 more</source>
+        <translation>%1, %2 y %3 más</translation>
+    </message>
+    <message>
+        <source>%1 more until %2</source>
+        <translation>%1 más hasta el %2</translation>
+    </message>
+</context>
+<context>
+    <name>TonightPlantRow</name>
+    <message>
+        <source>%1; damage from %2</source>
+        <translation>%1; daño desde %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrayRow</name>
+    <message>
+        <source>One fewer in %1</source>
+        <translation>Una menos en %1</translation>
+    </message>
+    <message>
+        <source>Key −</source>
+        <translation>Tecla −</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; of %2 up</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; de %2 nacidas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 up</source>
+        <translation>%1 de %2 nacidas</translation>
+    </message>
+    <message>
+        <source>One more in %1</source>
+        <translation>Una más en %1</translation>
+    </message>
+    <message>
+        <source>Key +</source>
+        <translation>Tecla +</translation>
+    </message>
+    <message>
+        <source>no more to come</source>
+        <translation>no se esperan más</translation>
+    </message>
+    <message>
+        <source>The counting is over; only then does the tray change the lot’s share</source>
+        <translation>El recuento ha terminado; solo entonces la bandeja cambia la parte del lote</translation>
+    </message>
+</context>
+<context>
+    <name>UndoBar</name>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Control, Shift and Z. Does again what was taken back last.</source>
+        <translation>Control, Mayúsculas y Z. Rehace lo último que se deshizo.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Control y Z. Deshace lo último que se anotó en esta página.</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictPane</name>
+    <message>
+        <source>%1 %2. %3 %4 %5</source>
+        <translation>%1 %2. %3 %4 %5</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Lo que necesita</translation>
+    </message>
+    <message>
+        <source>low of a night</source>
+        <translation>mínima de una noche</translation>
+    </message>
+</context>
+<context>
+    <name>YearChart</name>
+    <message>
+        <source>Night lows, day length and frost through the year</source>
+        <translation>Mínimas nocturnas, duración del día y heladas a lo largo del año</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>sunrise to sunset</source>
+        <translation>del alba al ocaso</translation>
+    </message>
+    <message>
+        <source>blue short, straw long</source>
+        <translation>azul corto, paja largo</translation>
+    </message>
+    <message>
+        <source>Night lows</source>
+        <translation>Mínimas de noche</translation>
+    </message>
+    <message>
+        <source>open air, %1
+9 nights in 10 lie in
+the blue band</source>
+        <translation>aire libre, %1
+9 de cada 10 noches
+están en la banda</translation>
+    </message>
+</context>
+<context>
+    <name>YearFoot</name>
+    <message>
+        <source>Night low</source>
+        <translation>Mínima</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1</source>
+        <translation>9 de cada 10: %1</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Helada tras esta noche</translation>
+    </message>
+    <message>
+        <source>Plants outdoors</source>
+        <translation>Plantas fuera</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>All numbers</source>
+        <translation>Todos los números</translation>
+    </message>
+    <message>
+        <source>Shows every number of this date, and what they rest on.</source>
+        <translation>Muestra cada número de esta fecha, y en qué se basa.</translation>
+    </message>
+</context>
+<context>
+    <name>YearPage</name>
+    <message>
+        <source>The year from today</source>
+        <translation>El año desde hoy</translation>
+    </message>
+    <message>
+        <source>Risk you accept</source>
+        <translation>Riesgo que se acepta</translation>
+    </message>
+    <message>
+        <source>each plant, each way</source>
+        <translation>cada planta y trayecto</translation>
+    </message>
+    <message>
+        <source>for each plant, each way</source>
+        <translation>por cada planta, cada trayecto</translation>
+    </message>
+    <message>
+        <source>Print sheet</source>
+        <translation>Imprimir hoja</translation>
+    </message>
+    <message>
+        <source>Control and P. A PDF to hang up.</source>
+        <translation>Control y P. Un PDF para colgar.</translation>
+    </message>
+    <message>
+        <source>As a chart</source>
+        <translation>Como gráfico</translation>
+    </message>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+    <message>
+        <source>Key T. The same numbers, the same date.</source>
+        <translation>Tecla T. Los mismos números, la misma fecha.</translation>
+    </message>
+    <message>
+        <source>%1. Letting go pins it; Esc leaves it.</source>
+        <translation>%1. Soltar lo fija; Esc lo deja.</translation>
+    </message>
+</context>
+<context>
+    <name>YearPainter</name>
+    <message>
+        <source>frost in under 1 winter in 10</source>
+        <translation>helada en menos de 1 de cada 10 inviernos</translation>
+    </message>
+    <message>
+        <source>no frost at this place</source>
+        <translation>aquí no hay heladas</translation>
+    </message>
+    <message>
+        <source>frost in every month, no safe window</source>
+        <translation>helada en todos los meses, sin época segura</translation>
+    </message>
+    <message>
+        <source>chance per night, no season here</source>
+        <translation>probabilidad por noche, aquí no hay estación</translation>
+    </message>
+    <message>
+        <source>last frost: half by %1,</source>
+        <translation>última helada: mitad hasta %1,</translation>
+    </message>
+    <message>
+        <source>last frost: half the springs by %1,</source>
+        <translation>última helada: mitad de las primaveras hasta el %1,</translation>
+    </message>
+    <message>
+        <source>first frost: half by %1,</source>
+        <translation>primera helada: mitad hasta %1,</translation>
+    </message>
+    <message>
+        <source>first frost: half the autumns by %1,</source>
+        <translation>primera helada: mitad de los otoños hasta el %1,</translation>
+    </message>
+    <message>
+        <source>last frost: 1 year in 10 after %1</source>
+        <translation>última helada: 1 de cada 10 años tras el %1</translation>
+    </message>
+    <message>
+        <source>1 in 10 after %1</source>
+        <translation>1 de cada 10 tras %1</translation>
+    </message>
+    <message>
+        <source>1 spring in 10 after %1</source>
+        <translation>1 primavera de cada 10 tras el %1</translation>
+    </message>
+    <message>
+        <source>first frost: 1 year in 10 by %1</source>
+        <translation>primera helada: 1 de cada 10 años hasta el %1</translation>
+    </message>
+    <message>
+        <source>1 in 10 by %1</source>
+        <translation>1 de cada 10 hasta %1</translation>
+    </message>
+    <message>
+        <source>1 autumn in 10 by %1</source>
+        <translation>1 otoño de cada 10 hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>middle night low</source>
+        <translation>mínima central</translation>
+    </message>
+    <message>
+        <source>frost line</source>
+        <translation>línea de helada</translation>
+    </message>
+    <message>
+        <source>9 nights in 10 within</source>
+        <translation>9 de cada 10 noches</translation>
+    </message>
+    <message>
+        <source>1 night in 20 is warmer</source>
+        <translation>1 noche de cada 20 es más cálida</translation>
+    </message>
+    <message>
+        <source>1 night in 20 is colder</source>
+        <translation>1 noche de cada 20 es más fría</translation>
+    </message>
+    <message>
+        <source> %1</source>
+        <translation> %1</translation>
+    </message>
+</context>
+<context>
+    <name>YearReadout</name>
+    <message>
+        <source>Numbers of %1</source>
+        <translation>Números del %1</translation>
+    </message>
+    <message>
+        <source>Chance of a harmful night</source>
+        <translation>Probabilidad de una noche dañina</translation>
+    </message>
+    <message>
+        <source>Keep this plan</source>
+        <translation>Guardar este plan</translation>
+    </message>
+    <message>
+        <source>Later plans change it only where that pays, and name each change.</source>
+        <translation>Los planes siguientes lo cambian solo donde merece la pena, y nombran cada cambio.</translation>
+    </message>
+</context>
+<context>
+    <name>YearSheet</name>
+    <message>
+        <source>The year from %1</source>
+        <translation>El año desde el %1</translation>
+    </message>
+    <message>
+        <source>an invented example</source>
+        <translation>un ejemplo inventado</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>1 sowing</source>
+        <translation>1 siembra</translation>
+    </message>
+    <message>
+        <source>%1 sowings</source>
+        <translation>%1 siembras</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>Risk accepted: %1 for each plant, each way · %2</source>
+        <translation>Riesgo aceptado: %1 por cada planta, cada trayecto · %2</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>grey short, white long</source>
+        <translation>gris corto, blanco largo</translation>
+    </message>
+    <message>
+        <source>Night lows</source>
+        <translation>Mínimas de noche</translation>
+    </message>
+    <message>
+        <source>open air, %1; 9 nights in 10 lie in the grey band</source>
+        <translation>aire libre, %1; 9 de cada 10 noches están en la banda gris</translation>
+    </message>
+    <message>
+        <source>in order of going out</source>
+        <translation>por orden de salida</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on this sheet, in order of going out</source>
+        <translation>%1 de %2 en esta hoja, por orden de salida</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna aún</translation>
+    </message>
+    <message>
+        <source>Sowings</source>
+        <translation>Siembras</translation>
+    </message>
+    <message>
+        <source>ring: sow · bracket: comes up · steps: hardening and planting out · slash: first ready</source>
+        <translation>anillo: sembrar · corchete: nace · escalones: endurecer y plantar fuera · barra oblicua: primera lista</translation>
+    </message>
+    <message>
+        <source>in trays</source>
+        <translation>en bandejas</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 desde el %2</translation>
+    </message>
+    <message>
+        <source>sow %1 to %2</source>
+        <translation>sembrar del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Look at the forecast before each move.</source>
+        <translation>Mirar la previsión antes de cada cambio.</translation>
+    </message>
+    <message>
+        <source>Stepped edge: hardening, or coming-in steps</source>
+        <translation>Borde escalonado: endurecer, o escalones al entrar</translation>
+    </message>
+    <message>
+        <source>Bracket above an edge: date at 1 in 5 to 1 in 20</source>
+        <translation>Corchete sobre un borde: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
+    </message>
+    <message>
+        <source>Short ticks below a bar: feed</source>
+        <translation>Rayas cortas bajo una barra: abonar</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marcas</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>De dónde vienen los números</translation>
+    </message>
+    <message>
+        <source>deadly if eaten: keep from children and animals</source>
+        <translation>mortal si se come: lejos de niños y animales</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>YearTable</name>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Mínima nocturna, centro</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 de cada 10 noches</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Helada tras esta noche</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>The year from today, a row for each date</source>
+        <translation>El año desde hoy, una fila por fecha</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::chart</name>
+    <message>
+        <source>lethal</source>
+        <translation>letal</translation>
+    </message>
+    <message>
+        <source>harm</source>
+        <translation>daño</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>estrés</translation>
+    </message>
+    <message>
+        <source>at ease</source>
+        <translation>a gusto</translation>
+    </message>
+    <message>
+        <source>its spot tonight, about %1</source>
+        <translation>su sitio esta noche, unos %1</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>recovering</source>
+        <translation>se recupera</translation>
+    </message>
+    <message>
+        <source>recovered</source>
+        <translation>recuperada</translation>
+    </message>
+    <message>
+        <source>as before</source>
+        <translation>como antes</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>casa</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, prospera</translation>
+    </message>
+    <message>
+        <source>night 1</source>
+        <translation>noche 1</translation>
+    </message>
+    <message>
+        <source>a guess: no night is logged yet</source>
+        <translation>una estimación: aún no hay noches anotadas</translation>
+    </message>
+    <message>
+        <source>left: the guess before any log</source>
+        <translation>izquierda: la estimación antes de anotar</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models</name>
+    <message>
+        <source>The map cannot be drawn: %1.</source>
+        <translation>El mapa no se puede dibujar: %1.</translation>
+    </message>
+    <message>
+        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
+        <translation>Distancias y direcciones son exactas desde casa. Triángulo mayor, línea más gruesa: más peso.</translation>
+    </message>
+    <message>
+        <source> %1 more stations lie beyond the map.</source>
+        <translation> %1 estaciones más quedan fuera del mapa.</translation>
+    </message>
+    <message>
+        <source>moved to %1</source>
+        <translation>movida a %1</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>cambiada de sitio</translation>
+    </message>
+    <message>
+        <source>%1 found</source>
+        <translation>%1: encontrada</translation>
+    </message>
+    <message>
+        <source>pests</source>
+        <translation>plaga</translation>
+    </message>
+    <message>
+        <source>looked over, nothing found</source>
+        <translation>revisada, sin hallazgos</translation>
+    </message>
+    <message>
+        <source>looked over</source>
+        <translation>revisada</translation>
+    </message>
+    <message>
+        <source>looked over, found %1</source>
+        <translation>revisada, se encontró %1</translation>
+    </message>
+    <message>
+        <source>spray damage</source>
+        <translation>daño por un producto</translation>
+    </message>
+    <message>
+        <source>damage by %1</source>
+        <translation>daño por %1</translation>
+    </message>
+    <message>
+        <source>fed</source>
+        <translation>abonada</translation>
+    </message>
+    <message>
+        <source>fed, %1 ppm nitrogen</source>
+        <translation>abonada, %1 ppm de nitrógeno</translation>
+    </message>
+    <message>
+        <source>cold night</source>
+        <translation>noche fría</translation>
+    </message>
+    <message>
+        <source>new growth</source>
+        <translation>brote nuevo</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>apartada</translation>
+    </message>
+    <message>
+        <source>back among the others</source>
+        <translation>de nuevo con las demás</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>treated</source>
+        <translation>tratada</translation>
+    </message>
+    <message>
+        <source>treated with %1</source>
+        <translation>tratada con %1</translation>
+    </message>
+    <message>
+        <source>outdoors</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>hardening %1 of %2</source>
+        <translation>endureciendo, %1 de %2</translation>
+    </message>
+    <message>
+        <source>kept apart</source>
+        <translation>se mantiene apartada</translation>
+    </message>
+    <message>
+        <source>gets used to shade</source>
+        <translation>se acostumbra a la sombra</translation>
+    </message>
+    <message>
+        <source>keep out of reach of children and animals</source>
+        <translation>mantener lejos de niños y animales</translation>
+    </message>
+    <message>
+        <source>deadly</source>
+        <translation>mortal</translation>
+    </message>
+    <message>
+        <source>poisonous</source>
+        <translation>venenosa</translation>
+    </message>
+    <message>
+        <source>slightly poisonous</source>
+        <translation>algo venenosa</translation>
+    </message>
+    <message>
+        <source>irritant</source>
+        <translation>irritante</translation>
+    </message>
+    <message>
+        <source>%1 to people and animals</source>
+        <translation>%1 para personas y animales</translation>
+    </message>
+    <message>
+        <source>%1 to animals</source>
+        <translation>%1 para animales</translation>
+    </message>
+    <message>
+        <source>%1 to people</source>
+        <translation>%1 para personas</translation>
+    </message>
+    <message>
+        <source>%1 to animals, %2 to people</source>
+        <translation>%1 para animales, %2 para personas</translation>
+    </message>
+    <message>
+        <source>At no spot yet</source>
+        <translation>Aún sin sitio</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M le da uno</translation>
+    </message>
+    <message>
+        <source>with a value never read on land (taken as gaps)</source>
+        <translation>con un valor nunca leído en tierra (se toman como huecos)</translation>
+    </message>
+    <message>
+        <source>with the low above the high (taken as gaps)</source>
+        <translation>con la mínima por encima de la máxima (se toman como huecos)</translation>
+    </message>
+    <message>
+        <source>with low and high both %1 (taken as gaps)</source>
+        <translation>con mínima y máxima ambas %1 (se toman como huecos)</translation>
+    </message>
+    <message>
+        <source>in a run of twenty or more equal lows (kept)</source>
+        <translation>en una serie de veinte o más mínimas iguales (se conservan)</translation>
+    </message>
+    <message>
+        <source>six standard deviations from the month’s mean (kept)</source>
+        <translation>a seis desviaciones típicas de la media del mes (se conservan)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>no está en las tablas</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>sembrada; nace desde el %1</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>sembrada; demasiado frío o calor para nacer</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>pasado</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>viejo: probar antes</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>aquí sin fecha</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>sembrar fuera ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>sembrar ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>fuera desde %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>sembrar %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>nacieron %1 de %2</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>el sobre dice %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>aún sin prueba</translation>
+    </message>
+    <message>
+        <source>Frost</source>
+        <translation>Helada</translation>
+    </message>
+    <message>
+        <source>Frost nights</source>
+        <translation>Noches de helada</translation>
+    </message>
+    <message>
+        <source>To %1</source>
+        <translation>Hasta %1</translation>
+    </message>
+    <message>
+        <source>Nights to %1</source>
+        <translation>Noches hasta %1</translation>
+    </message>
+    <message>
+        <source>Over %1</source>
+        <translation>Más de %1</translation>
+    </message>
+    <message>
+        <source>Days over %1</source>
+        <translation>Días de más de %1</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation>Lluvia</translation>
+    </message>
+    <message>
+        <source>chance of a frost night</source>
+        <translation>probabilidad de noche con helada</translation>
+    </message>
+    <message>
+        <source>chance that a night has frost, open air</source>
+        <translation>probabilidad de que una noche hiele, al aire libre</translation>
+    </message>
+    <message>
+        <source>chance of harm to %1</source>
+        <translation>probabilidad de daño a %1</translation>
+    </message>
+    <message>
+        <source>chance that a night in the open harms the tenderest, %1</source>
+        <translation>probabilidad de que una noche al aire libre dañe a la más tierna, %1</translation>
+    </message>
+    <message>
+        <source>chance of a hot day</source>
+        <translation>probabilidad de un día caluroso</translation>
+    </message>
+    <message>
+        <source>chance that a day goes above %1</source>
+        <translation>probabilidad de que un día pase de %1</translation>
+    </message>
+    <message>
+        <source>rain of the month</source>
+        <translation>lluvia del mes</translation>
+    </message>
+    <message>
+        <source>rain of the month, mean of the years</source>
+        <translation>lluvia del mes, media de los años</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Helada esta noche</translation>
+    </message>
+    <message>
+        <source>To %1 this night</source>
+        <translation>Hasta %1 esta noche</translation>
+    </message>
+    <message>
+        <source>Over %1 this day</source>
+        <translation>Más de %1 este día</translation>
+    </message>
+    <message>
+        <source>Rain of the month</source>
+        <translation>Lluvia del mes</translation>
+    </message>
+    <message>
+        <source>sure</source>
+        <translation>seguro</translation>
+    </message>
+    <message>
+        <source>1 in 2</source>
+        <translation>1 de cada 2</translation>
+    </message>
+    <message>
+        <source>A number is missing: the lowest temperature, such as %1.</source>
+        <translation>Falta un número: la temperatura más baja, como %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write it as %2.</source>
+        <translation>«%1» no es un número; escribirlo como %2.</translation>
+    </message>
+    <message>
+        <source>%1 is colder than any night ever measured.</source>
+        <translation>%1 es más frío que cualquier noche medida jamás.</translation>
+    </message>
+    <message>
+        <source>%1 is no night low. Did you mean %2?</source>
+        <translation>%1 no es una mínima nocturna. ¿Quizá %2?</translation>
+    </message>
+    <message>
+        <source>One station, %1 km away, %2, dates right to about %3 days.</source>
+        <translation>Una estación, a %1 km, %2, fechas exactas en unos %3 días.</translation>
+    </message>
+    <message>
+        <source>%1 stations, %2 to %3 km away, %4, dates right to about %5 days.</source>
+        <translation>%1 estaciones, de %2 a %3 km, %4, fechas exactas en unos %5 días.</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>Plan within %1 % of the best.</source>
+        <translation>Plan a menos del %1 % del mejor.</translation>
+    </message>
+    <message>
+        <source>All dates are chances, not promises.</source>
+        <translation>Todas las fechas son probabilidades, no promesas.</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source>ddd MMM d</source>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>MMM d</source>
+        <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <translation>d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>MMMM d</source>
+        <translation>d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM</source>
+        <translation>dddd d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>dddd MMMM d</source>
+        <translation>dddd d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>dddd d MMMM yyyy</source>
+        <translation>dddd d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>dddd MMMM d, yyyy</source>
+        <translation>dddd d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>MMMM d, yyyy</source>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>sun does not rise</source>
+        <translation>el sol no sale</translation>
+    </message>
+    <message>
+        <source>sun does not set</source>
+        <translation>el sol no se pone</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>&lt; 1 in 1000</source>
+        <translation>&lt; 1 de cada 1000</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::ChangesModel</name>
+    <message>
+        <source>Nothing is left to take back.</source>
+        <translation>No queda nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to do again.</source>
+        <translation>No queda nada que rehacer.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>Counts again: %1</source>
+        <translation>Vuelve a contar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::ComparisonModel</name>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>They differ in none of these %1.</source>
+        <translation>No difieren en ninguno de estos %1.</translation>
+    </message>
+    <message>
+        <source>They differ in %1 of these %2, which are in bold. Why they differ, two plants cannot show.</source>
+        <translation>Difieren en %1 de estos %2, que están en negrita. Por qué difieren no lo pueden mostrar dos plantas.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::FirstStartModel</name>
+    <message>
+        <source>near %1, by the clock</source>
+        <translation>cerca de %1, según el reloj</translation>
+    </message>
+    <message>
+        <source>where the pots stand</source>
+        <translation>donde están las macetas</translation>
+    </message>
+    <message>
+        <source>by its coordinates</source>
+        <translation>por sus coordenadas</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>sills, shelves, balcony</source>
+        <translation>alféizares, estantes, balcón</translation>
+    </message>
+    <message>
+        <source>1 spot</source>
+        <translation>1 sitio</translation>
+    </message>
+    <message>
+        <source>%1 spots</source>
+        <translation>%1 sitios</translation>
+    </message>
+    <message>
+        <source>a few are enough to begin</source>
+        <translation>con unas pocas basta para empezar</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>This computer’s clock tells no place, so the year needs one.</source>
+        <translation>El reloj de este equipo no dice ningún lugar, así que el año necesita uno.</translation>
+    </message>
+    <message>
+        <source>The year is then that of %1, by this computer’s clock, until you change it.</source>
+        <translation>El año es entonces el de %1, según el reloj de este equipo, hasta que se cambie.</translation>
+    </message>
+    <message>
+        <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
+        <translation>Los sitios se pueden añadir después en Casa. Las plantas aún no estarán en ninguno.</translation>
+    </message>
+    <message>
+        <source>Plants can be added later under Plants.</source>
+        <translation>Las plantas se pueden añadir después en Plantas.</translation>
+    </message>
+    <message>
+        <source>Without a place there is no year, and this computer’s clock tells none. Type the nearest town, or look at the example household.</source>
+        <translation>Sin lugar no hay año, y el reloj de este equipo no dice ninguno. Escribir la población más cercana, o ver el hogar de ejemplo.</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Casa</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeDataModel</name>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>%1 GB</source>
+        <translation>%1 GB</translation>
+    </message>
+    <message>
+        <source>no photograph</source>
+        <translation>ninguna fotografía</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>una fotografía</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotografías</translation>
+    </message>
+    <message>
+        <source>No backup was made from this window yet.</source>
+        <translation>Aún no se ha hecho ninguna copia desde esta ventana.</translation>
+    </message>
+    <message>
+        <source>Last backup from this window: %1, %2.</source>
+        <translation>Última copia desde esta ventana: %1, %2.</translation>
+    </message>
+    <message>
+        <source>No backup of this household was made from this window yet.</source>
+        <translation>Aún no se ha hecho ninguna copia de este hogar desde esta ventana.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 days old.</source>
+        <translation>La última copia tiene %1 días.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 weeks old.</source>
+        <translation>La última copia tiene %1 semanas.</translation>
+    </message>
+    <message>
+        <source>%1-tables</source>
+        <translation>tablas-%1</translation>
+    </message>
+    <message>
+        <source>It holds where your home is, to the metre as you gave it</source>
+        <translation>Contiene dónde está la casa, al metro, tal como se indicó</translation>
+    </message>
+    <message>
+        <source>%1; none of the photographs says where it was taken.</source>
+        <translation>%1; ninguna de las fotografías dice dónde se tomó.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 in which the camera wrote where it was taken.</source>
+        <translation>%1, y %2 en que la cámara escribió dónde se tomó.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nights, frost, warmth, rain</source>
+        <translation>Noches, heladas, calor, lluvia</translation>
+    </message>
+    <message>
+        <source>Coast lines of the map</source>
+        <translation>Líneas de costa del mapa</translation>
+    </message>
+    <message>
+        <source>Natural Earth, public domain.</source>
+        <translation>Natural Earth, dominio público.</translation>
+    </message>
+    <message>
+        <source>Towns, search by name</source>
+        <translation>Poblaciones, búsqueda por nombre</translation>
+    </message>
+    <message>
+        <source>GeoNames, geonames.org, CC BY 4.0; a selection of its towns.</source>
+        <translation>GeoNames, geonames.org, CC BY 4.0; una selección de sus poblaciones.</translation>
+    </message>
+    <message>
+        <source>What plants, seeds and pests need</source>
+        <translation>Lo que necesitan plantas, semillas y plagas</translation>
+    </message>
+    <message>
+        <source>%1 publications, listed below; a figure without one is marked as common practice where it stands.</source>
+        <translation>%1 publicaciones, listadas abajo; una cifra sin fuente está marcada en su lugar como práctica común.</translation>
+    </message>
+    <message>
+        <source>Sun, light, water, nights, dates</source>
+        <translation>Sol, luz, agua, noches, fechas</translation>
+    </message>
+    <message>
+        <source>Worked out by this program; formulas with their sources and measured errors come with it (docs/methods).</source>
+        <translation>Calculados por este programa; las fórmulas con sus fuentes y errores medidos vienen con él (docs/methods).</translation>
+    </message>
+    <message>
+        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
+        <translation>La carpeta está en una unidad de red. Abrirla en un solo equipo a la vez, o tenerla en el disco propio y copiarla con copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
+        <translation>La carpeta está en una unidad que ofrece un programa, quizá sincronizada o remota. Tener el hogar en el disco propio y dejar que se sincronicen las copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Sucesos</translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation>Mediciones</translation>
+    </message>
+    <message>
+        <source>Nights logged</source>
+        <translation>Noches anotadas</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotografías</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The journal</source>
+        <translation>El diario</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 de %2 fotografías</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Getting ready</source>
+        <translation>Preparando</translation>
+    </message>
+    <message>
+        <source>%1 read back and compared</source>
+        <translation>%1 releídos y comparados</translation>
+    </message>
+    <message>
+        <source>%1 written</source>
+        <translation>%1 escritos</translation>
+    </message>
+    <message>
+        <source>%1 compared</source>
+        <translation>%1 comparados</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs copied</source>
+        <translation>%1 de %2 fotografías copiadas</translation>
+    </message>
+    <message>
+        <source>%1 unpacked and compared</source>
+        <translation>%1 extraídos y comparados</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Detenido. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written, and nothing half done is left.</source>
+        <translation>Detenido. No se escribió nada, y no queda nada a medias.</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is nothing to back up.</source>
+        <translation>La demostración está en la memoria; no hay nada que copiar.</translation>
+    </message>
+    <message>
+        <source>Say which file the backup is to be.</source>
+        <translation>Indicar qué archivo será la copia.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Take another name, or replace it once the new one is whole.</source>
+        <translation>%1 ya existe. Tomar otro nombre, o sustituirlo cuando el nuevo esté completo.</translation>
+    </message>
+    <message>
+        <source>Wrote %1, %2: the journal and %3, read back and compared. Keep it where you would keep a key.</source>
+        <translation>Se escribió %1, %2: el diario y %3, releídos y comparados. Guárdese como se guarda una llave.</translation>
+    </message>
+    <message>
+        <source> %1 that the journal names are not in the folder and so not in the backup; look through the folder for which.</source>
+        <translation> %1 que nombra el diario no están en la carpeta y por tanto tampoco en la copia; revisar la carpeta para ver cuáles.</translation>
+    </message>
+    <message>
+        <source> Left out, since no archive takes its name or it is a link: %1.</source>
+        <translation> Omitidos, porque ningún archivo comprimido admite su nombre o son enlaces: %1.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is no folder to look through.</source>
+        <translation>La demostración está en la memoria; no hay carpeta que revisar.</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>no photograph to compare</source>
+        <translation>ninguna fotografía que comparar</translation>
+    </message>
+    <message>
+        <source>%1 compared with their digests</source>
+        <translation>%1 comparadas con sus sumas de comprobación</translation>
+    </message>
+    <message>
+        <source>The household is sound: the journal and its references hold, %1.</source>
+        <translation>El hogar está sano: el diario y sus referencias son correctos, %1.</translation>
+    </message>
+    <message>
+        <source>One thing is lost or wrong; nothing was changed. The journal was looked at, %1.</source>
+        <translation>Una cosa falta o está mal; no se cambió nada. Se revisó el diario, %1.</translation>
+    </message>
+    <message>
+        <source>%1 things are lost or wrong; nothing was changed. The journal was looked at, %2.</source>
+        <translation>%1 cosas faltan o están mal; no se cambió nada. Se revisó el diario, %2.</translation>
+    </message>
+    <message>
+        <source>Say which backup is to be brought back.</source>
+        <translation>Indicar qué copia hay que recuperar.</translation>
+    </message>
+    <message>
+        <source>Say into which folder; it must be new or empty.</source>
+        <translation>Indicar en qué carpeta; debe ser nueva o estar vacía.</translation>
+    </message>
+    <message>
+        <source>The household as it was on %1 is in %2: the journal and %3, each compared with the backup’s list.</source>
+        <translation>El hogar tal como estaba el %1 está en %2: el diario y %3, cada uno comparado con la lista de la copia.</translation>
+    </message>
+    <message>
+        <source>The household is in %1: the journal and %2, each compared with the backup’s list.</source>
+        <translation>El hogar está en %1: el diario y %2, cada uno comparado con la lista de la copia.</translation>
+    </message>
+    <message>
+        <source> What is open here is as it was. Open the other with: lathhouse --home %1</source>
+        <translation> Lo que está abierto aquí sigue igual. El otro se abre con: lathhouse --home %1</translation>
+    </message>
+    <message>
+        <source>  %1 of the backup belongs to no household and was left out.</source>
+        <translation>  %1 de la copia no es de ningún hogar y se omitió.</translation>
+    </message>
+    <message>
+        <source>The demonstration lies in memory; there is nothing to write out.</source>
+        <translation>La demostración está en la memoria; no hay nada que escribir.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
+        <translation>Se escribieron %1 tablas con %2 filas y %3 en %4. Un apóstrofo inicial marca un texto que una hoja de cálculo podría tomar por una fórmula.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeModel</name>
+    <message>
+        <source>%1: %2 to %3 moles of light a day through the year</source>
+        <translation>%1: de %2 a %3 moles de luz al día a lo largo del año</translation>
+    </message>
+    <message>
+        <source>%1 against the open air</source>
+        <translation>%1 respecto al aire libre</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
+        <translation>Guardado: %1 en %2 la última noche. No se deshace desde aquí; la misma noche anotada de nuevo ocupa su lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomePeopleModel</name>
+    <message>
+        <source>the %1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation>niño</translation>
+    </message>
+    <message>
+        <source>cat</source>
+        <translation>gato</translation>
+    </message>
+    <message>
+        <source>dog</source>
+        <translation>perro</translation>
+    </message>
+    <message>
+        <source>other animal</source>
+        <translation>otro animal</translation>
+    </message>
+    <message>
+        <source>%1, %2: reaches no spot</source>
+        <translation>%1, %2: no alcanza ningún sitio</translation>
+    </message>
+    <message>
+        <source>%1, %2: reaches %3</source>
+        <translation>%1, %2: alcanza %3</translation>
+    </message>
+    <message>
+        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
+        <translation>Marcado a mano como al alcance, de nadie de la lista: %1.</translation>
+    </message>
+    <message>
+        <source>whoever comes there</source>
+        <translation>quien pase por allí</translation>
+    </message>
+    <message>
+        <source>%1 at %2, within reach of %3. %4. %5 %6</source>
+        <translation>%1 en %2, al alcance de %3. %4. %5 %6</translation>
+    </message>
+    <message>
+        <source>Nobody is listed, and no spot is marked as within reach.</source>
+        <translation>No hay nadie en la lista, y ningún sitio está marcado como al alcance.</translation>
+    </message>
+    <message>
+        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
+        <translation>Ninguna planta que se sepa dañina está a su alcance. No saberlo no es prueba.</translation>
+    </message>
+    <message>
+        <source>One plant that can hurt stands within reach.</source>
+        <translation>Una planta que puede hacer daño está al alcance.</translation>
+    </message>
+    <message>
+        <source>%1 plants that can hurt stand within reach.</source>
+        <translation>%1 plantas que pueden hacer daño están al alcance.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: reaches no spot</source>
+        <translation>%1: no alcanza ningún sitio</translation>
+    </message>
+    <message>
+        <source>%1: reaches %2</source>
+        <translation>%1: alcanza %2</translation>
+    </message>
+    <message>
+        <source>The name is longer than %1 letters; a shorter one is enough.</source>
+        <translation>El nombre tiene más de %1 letras; basta uno más corto.</translation>
+    </message>
+    <message>
+        <source>%1 is on the list. Say which spots are within reach.</source>
+        <translation>%1 está en la lista. Indicar qué sitios están a su alcance.</translation>
+    </message>
+    <message>
+        <source>%1 is now called %2.</source>
+        <translation>%1 se llama ahora %2.</translation>
+    </message>
+    <message>
+        <source>%1 reaches %2; plans made from now on heed it.</source>
+        <translation>%1 alcanza %2; los planes desde ahora lo tienen en cuenta.</translation>
+    </message>
+    <message>
+        <source>%1 does not reach %2; plans made from now on heed it.</source>
+        <translation>%1 no alcanza %2; los planes desde ahora lo tienen en cuenta.</translation>
+    </message>
+    <message>
+        <source>%1: off the list</source>
+        <translation>%1: fuera de la lista</translation>
+    </message>
+    <message>
+        <source>%1 is off the list.</source>
+        <translation>%1 está fuera de la lista.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::HomeRecordModel</name>
+    <message>
+        <source>Say which file holds the record.</source>
+        <translation>Indicar qué archivo contiene el registro.</translation>
+    </message>
+    <message>
+        <source>“%1” is no height of a place; write it as %2.</source>
+        <translation>«%1» no es la altura de un lugar; escribirla como %2.</translation>
+    </message>
+    <message>
+        <source>460</source>
+        <translation>460</translation>
+    </message>
+    <message>
+        <source>140</source>
+        <translation>140</translation>
+    </message>
+    <message>
+        <source>It is not plausible for this place: %1. Nothing was taken in.</source>
+        <translation>No es plausible para este lugar: %1. No se incorporó nada.</translation>
+    </message>
+    <message>
+        <source>Taken in: %1.</source>
+        <translation>Incorporado: %1.</translation>
+    </message>
+    <message>
+        <source>Removed: %1. The shipped stations answer again.</source>
+        <translation>Quitado: %1. Vuelven a responder las estaciones incluidas.</translation>
+    </message>
+    <message>
+        <source>%1 is there again.</source>
+        <translation>%1 está de nuevo.</translation>
+    </message>
+    <message>
+        <source>Taken out again; the shipped stations answer.</source>
+        <translation>Quitado de nuevo; responden las estaciones incluidas.</translation>
+    </message>
+    <message>
+        <source>Removed again; the shipped stations answer.</source>
+        <translation>Retirado de nuevo; responden las estaciones incluidas.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::LotForm</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Which crop it is is missing, such as tomato.</source>
+        <translation>Falta qué cultivo es, como tomate.</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”.</source>
+        <translation>Ningún cultivo aquí se llama «%1».</translation>
+    </message>
+    <message>
+        <source>No crop here is called “%1”; did you mean %2?</source>
+        <translation>Ningún cultivo aquí se llama «%1»; ¿quizá %2?</translation>
+    </message>
+    <message>
+        <source>A lot needs a name, such as %1.</source>
+        <translation>Un lote necesita un nombre, como %1.</translation>
+    </message>
+    <message>
+        <source>There is a lot “%1” already; give this one another name.</source>
+        <translation>Ya hay un lote «%1»; dar otro nombre a este.</translation>
+    </message>
+    <message>
+        <source>The year on the packet lies from 1950 to %1, or is left blank.</source>
+        <translation>El año del sobre está entre 1950 y %1, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
+        <translation>Lo que nace según el sobre es una parte de más de 0 hasta 100 de cada 100, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
+        <translation>Las semillas del sobre son un número entero desde 1, o se dejan en blanco.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MeasureModel</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>corner %1 of %2</source>
+        <translation>esquina %1 de %2</translation>
+    </message>
+    <message>
+        <source>next corner</source>
+        <translation>esquina siguiente</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>punto %1</translation>
+    </message>
+    <message>
+        <source>point %1, not set</source>
+        <translation>punto %1, sin poner</translation>
+    </message>
+    <message>
+        <source>Set A, B, 1 and 2 first, and say how long A to B is.</source>
+        <translation>Poner antes A, B, 1 y 2, e indicar cuánto hay de A a B.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Last reading, %1</source>
+        <translation>Última medición, %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>real: above %1</source>
+        <translation>real: por encima de %1</translation>
+    </message>
+    <message>
+        <source>real above %1</source>
+        <translation>real por encima de %1</translation>
+    </message>
+    <message>
+        <source>Set A and B on something of known size, then 1 and 2 on the plant.</source>
+        <translation>Poner A y B sobre algo de tamaño conocido, y luego 1 y 2 sobre la planta.</translation>
+    </message>
+    <message>
+        <source>as the camera sees it; 9 in 10: %1 to %2</source>
+        <translation>como la ve la cámara; 9 de cada 10: %1 a %2</translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation>Intento %1</translation>
+    </message>
+    <message>
+        <source>Mean of %1</source>
+        <translation>Media de %1</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels.</source>
+        <translation>Un segundo intento muestra hasta dónde se puede confiar en las marcas: volver a poner los cuatro puntos. El error aquí es el de marcas puestas con dos píxeles de margen.</translation>
+    </message>
+    <message>
+        <source>Another try would bring the error to %1.</source>
+        <translation>Otro intento llevaría el error a %1.</translation>
+    </message>
+    <message>
+        <source>Set corners round the leaves, three at least; keep clear of pot and soil.</source>
+        <translation>Poner esquinas alrededor de las hojas, al menos tres; dejando fuera maceta y tierra.</translation>
+    </message>
+    <message>
+        <source>%1 green</source>
+        <translation>%1 verde</translation>
+    </message>
+    <message>
+        <source>of the outline; of the leaves %1 yellow or brown</source>
+        <translation>del contorno; de las hojas, %1 amarillo o marrón</translation>
+    </message>
+    <message>
+        <source>of the outline</source>
+        <translation>del contorno</translation>
+    </message>
+    <message>
+        <source>The same outline, light and place of the camera each time make it comparable.</source>
+        <translation>El mismo contorno, la misma luz y el mismo lugar de la cámara cada vez lo hacen comparable.</translation>
+    </message>
+    <message>
+        <source>Green and the rest hardly part here, so this share means little. A plain ground behind the plant helps.</source>
+        <translation>El verde y lo demás apenas se separan aquí, así que esta parte dice poco. Un fondo liso detrás de la planta ayuda.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>«%1» no es un número. Escribirlo como 27,3.</translation>
+    </message>
+    <message>
+        <source>Draw the outline first, or type the share.</source>
+        <translation>Dibujar antes el contorno, o escribir la parte.</translation>
+    </message>
+    <message>
+        <source>Set the four points first, or type the length.</source>
+        <translation>Poner antes los cuatro puntos, o escribir la longitud.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 in the photograph of %4.</source>
+        <translation>%1: %2 %3 en la fotografía del %4.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::MendModel</name>
+    <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Add spots</source>
+        <translation>Añadir sitios</translation>
+    </message>
+    <message>
+        <source>Change a spot</source>
+        <translation>Cambiar un sitio</translation>
+    </message>
+    <message>
+        <source>Change the place</source>
+        <translation>Cambiar la ubicación</translation>
+    </message>
+    <message>
+        <source>Change a plant</source>
+        <translation>Cambiar una planta</translation>
+    </message>
+    <message>
+        <source>Add a lot of seed</source>
+        <translation>Añadir un lote de semillas</translation>
+    </message>
+    <message>
+        <source>Add the plants</source>
+        <translation>Añadir las plantas</translation>
+    </message>
+    <message>
+        <source>Add the spots</source>
+        <translation>Añadir los sitios</translation>
+    </message>
+    <message>
+        <source>Add the lot</source>
+        <translation>Añadir el lote</translation>
+    </message>
+    <message>
+        <source>Keep the change</source>
+        <translation>Guardar el cambio</translation>
+    </message>
+    <message>
+        <source>Changed %1</source>
+        <translation>Cambiado: %1</translation>
+    </message>
+    <message>
+        <source>Pick a kind first.</source>
+        <translation>Elegir antes una especie.</translation>
+    </message>
+    <message>
+        <source>Added %1</source>
+        <translation>Añadido: %1</translation>
+    </message>
+    <message>
+        <source>Added %1 plants</source>
+        <translation>Añadidas %1 plantas</translation>
+    </message>
+    <message>
+        <source>Press one of the spots first.</source>
+        <translation>Pulsar antes uno de los sitios.</translation>
+    </message>
+    <message>
+        <source>Added the spot %1</source>
+        <translation>Añadido el sitio %1</translation>
+    </message>
+    <message>
+        <source>Added %1 spots</source>
+        <translation>Añadidos %1 sitios</translation>
+    </message>
+    <message>
+        <source>Changed the spot %1</source>
+        <translation>Cambiado el sitio %1</translation>
+    </message>
+    <message>
+        <source>Took %1 off the list</source>
+        <translation>Quitado de la lista: %1</translation>
+    </message>
+    <message>
+        <source>Changed the place to %1</source>
+        <translation>Ubicación cambiada a %1</translation>
+    </message>
+    <message>
+        <source>Added the lot %1.</source>
+        <translation>Añadido el lote %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::NightTable</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotoImportModel</name>
+    <message>
+        <source>Photographs are on their way in already; wait for them or stop them first.</source>
+        <translation>Ya están entrando fotografías; esperar a que acaben o detenerlas antes.</translation>
+    </message>
+    <message>
+        <source>Only files and folders of this computer can be taken in. Save the photograph first.</source>
+        <translation>Solo se pueden incorporar archivos y carpetas de este equipo. Guardar antes la fotografía.</translation>
+    </message>
+    <message>
+        <source>The photographs are being counted.</source>
+        <translation>Se están contando las fotografías.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 de %2 fotografías</translation>
+    </message>
+    <message>
+        <source>the plant</source>
+        <translation>la planta</translation>
+    </message>
+    <message>
+        <source>%1: no new photograph.</source>
+        <translation>%1: ninguna fotografía nueva.</translation>
+    </message>
+    <message>
+        <source>%1: 1 photograph came in.</source>
+        <translation>%1: entró 1 fotografía.</translation>
+    </message>
+    <message>
+        <source>%1: %2 photographs came in.</source>
+        <translation>%1: entraron %2 fotografías.</translation>
+    </message>
+    <message>
+        <source> 1 was known already and shows the plant now.</source>
+        <translation> 1 ya se conocía y ahora muestra la planta.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now.</source>
+        <translation> %1 ya se conocían y ahora muestran la planta.</translation>
+    </message>
+    <message>
+        <source> 1 was not taken.</source>
+        <translation> 1 no se incorporó.</translation>
+    </message>
+    <message>
+        <source> %1 were not taken.</source>
+        <translation> %1 no se incorporaron.</translation>
+    </message>
+    <message>
+        <source> Stopped; what came in stays.</source>
+        <translation> Detenido; lo que entró se queda.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotosModel</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Two photographs of the plant are needed to lay them side by side.</source>
+        <translation>Hacen falta dos fotografías de la planta para ponerlas lado a lado.</translation>
+    </message>
+    <message>
+        <source>by the camera’s clock</source>
+        <translation>según el reloj de la cámara</translation>
+    </message>
+    <message>
+        <source>by the file’s time; the camera wrote none</source>
+        <translation>según la hora del archivo; la cámara no escribió ninguna</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>puesta a mano</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Tomada</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 x %2 pixels</source>
+        <translation>%1 x %2 píxeles</translation>
+    </message>
+    <message>
+        <source>%1, %2 MB</source>
+        <translation>%1, %2 MB</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation>Posición</translation>
+    </message>
+    <message>
+        <source>%1. Kept here only; what is exported leaves it out.</source>
+        <translation>%1. Se guarda solo aquí; lo que se exporta la omite.</translation>
+    </message>
+    <message>
+        <source>The camera wrote none.</source>
+        <translation>La cámara no escribió ninguna.</translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <translation>Muestra</translation>
+    </message>
+    <message>
+        <source>Camera</source>
+        <translation>Cámara</translation>
+    </message>
+    <message>
+        <source>%1: %2, then %3, %4</source>
+        <translation>%1: %2, luego %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 days apart. Nothing was measured near both dates; measure in each of the two.</source>
+        <translation>%1 días de diferencia. No se midió nada cerca de ambas fechas; medir en cada una de las dos.</translation>
+    </message>
+    <message>
+        <source>%1 days apart; measured within %2 days of each photograph.</source>
+        <translation>%1 días de diferencia; medido a %2 días o menos de cada fotografía.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 stands for %2.</source>
+        <translation>La fotografía del %1 representa a %2.</translation>
+    </message>
+    <message>
+        <source>%1 is drawn on its shelf again.</source>
+        <translation>%1 vuelve a estar dibujada en su estante.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 does not show %2 any more; it stays among the photographs.</source>
+        <translation>La fotografía del %1 ya no muestra %2; se queda entre las fotografías.</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>No hay (ya) ninguna planta con el número %1.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 shows %2 too.</source>
+        <translation>La fotografía del %1 muestra también %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlaceForm</name>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>No se pueden buscar poblaciones: %1. Las coordenadas funcionan.</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>As you typed it.</source>
+        <translation>Tal como se escribió.</translation>
+    </message>
+    <message>
+        <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
+        <translation>¿Duda? Dejarla vacía; se toma la altura de las estaciones y el error crece.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Eso no son coordenadas: %1.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Ninguna población se llama así aquí. Probar una mayor cercana, o escribir coordenadas.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Ninguna población se llama así. ¿Quizá una de estas?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 sobre el mar</translation>
+    </message>
+    <message>
+        <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
+        <translation>«%1» no es una latitud; escribirla como 48.2 o 48°12′N.</translation>
+    </message>
+    <message>
+        <source>“%1” is no longitude; write it as 16.4 or 16°24′E.</source>
+        <translation>«%1» no es una longitud; escribirla como 16.4 o 16°24′E.</translation>
+    </message>
+    <message>
+        <source>A latitude lies within −90 and 90 degrees; %1 does not. Are the two exchanged?</source>
+        <translation>Una latitud está entre −90 y 90 grados; %1 no. ¿Están cambiadas las dos?</translation>
+    </message>
+    <message>
+        <source>A longitude lies within −180 and 180 degrees; %1 does not.</source>
+        <translation>Una longitud está entre −180 y 180 grados; %1 no.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write the height as 170, or leave it empty.</source>
+        <translation>«%1» no es un número; escribir la altura como 170, o dejarla vacía.</translation>
+    </message>
+    <message>
+        <source>No place on land is %1 %2 high; heights lie within −500 and 9000 m.</source>
+        <translation>Ningún lugar en tierra está a %1 %2; las alturas están entre −500 y 9000 m.</translation>
+    </message>
+    <message>
+        <source>There is no time zone “%1”; names are like Europe/Vienna.</source>
+        <translation>No hay zona horaria «%1»; los nombres son como Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Proposed: the height of %1. Correct it where you know better.</source>
+        <translation>Propuesta: la altura de %1. Corregirla si se conoce mejor.</translation>
+    </message>
+    <message>
+        <source>No town is near enough to propose one; names are like Europe/Vienna.</source>
+        <translation>Ninguna población está lo bastante cerca para proponer una; los nombres son como Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Proposed: that of %1.</source>
+        <translation>Propuesta: la de %1.</translation>
+    </message>
+    <message>
+        <source> Please check it.</source>
+        <translation> Conviene comprobarla.</translation>
+    </message>
+    <message>
+        <source> Towns with %1 are near too; please check it.</source>
+        <translation> También hay cerca poblaciones con %1; conviene comprobarla.</translation>
+    </message>
+    <message>
+        <source>A place is missing: the nearest town, or latitude and longitude.</source>
+        <translation>Falta un lugar: la población más cercana, o latitud y longitud.</translation>
+    </message>
+    <message>
+        <source>A time zone is missing; names are like Europe/Vienna.</source>
+        <translation>Falta una zona horaria; los nombres son como Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>%1, guessed by the clock</source>
+        <translation>%1, supuesta por el reloj</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantForm</name>
+    <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>l</source>
+        <translation>l</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>nowhere: the plan carries it</source>
+        <translation>en ninguno: el plan la lleva</translation>
+    </message>
+    <message>
+        <source>A plant needs a name.</source>
+        <translation>Una planta necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>There is, or was, a plant “%1”; give this one another name, so that their histories stay apart.</source>
+        <translation>Hay, o hubo, una planta «%1»; dar otro nombre a esta, para que sus historias queden separadas.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>El volumen de la maceta es un número mayor que 0, como 12, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>The weight of plant and pot is a number above 0, such as 4.</source>
+        <translation>El peso de planta y maceta es un número mayor que 0, como 4.</translation>
+    </message>
+    <message>
+        <source>Each line is a temperature, such as %1.</source>
+        <translation>Cada límite es una temperatura, como %1.</translation>
+    </message>
+    <message>
+        <source>The lines rise from what kills over where harm begins to the safe night.</source>
+        <translation>Los límites suben de lo que mata, por donde empieza el daño, a la noche segura.</translation>
+    </message>
+    <message>
+        <source>Heat cannot harm below the safe night.</source>
+        <translation>El calor no puede dañar por debajo de la noche segura.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantShelves</name>
+    <message>
+        <source>at no spot</source>
+        <translation>sin sitio</translation>
+    </message>
+    <message>
+        <source> Marked.</source>
+        <translation> Marcada.</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places, full</source>
+        <translation>%1 de %2 lugares, lleno</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places</source>
+        <translation>%1 de %2 lugares</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantTable</name>
+    <message>
+        <source>no spot yet</source>
+        <translation>aún sin sitio</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantsForm</name>
+    <message>
+        <source>No kind here is called “%1”. Add it as a kind of your own below.</source>
+        <translation>Ninguna especie aquí se llama «%1». Añadirla abajo como especie propia.</translation>
+    </message>
+    <message>
+        <source>No kind here is called “%1”. Did you mean one of these?</source>
+        <translation>Ninguna especie aquí se llama «%1». ¿Quizá una de estas?</translation>
+    </message>
+    <message>
+        <source>%1 kinds are known; type a part of a name.</source>
+        <translation>Se conocen %1 especies; escribir parte de un nombre.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kinds</source>
+        <translation>%1 de %2 especies</translation>
+    </message>
+    <message>
+        <source>harm from %1</source>
+        <translation>daño desde %1</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>, poisonous</source>
+        <translation>, venenosa</translation>
+    </message>
+    <message>
+        <source>Stands nowhere yet; choose its spot.</source>
+        <translation>Aún no está en ningún sitio; elegirlo.</translation>
+    </message>
+    <message>
+        <source>Poisonous, and %1 is in reach of a child or an animal.</source>
+        <translation>Venenosa, y %1 está al alcance de un niño o un animal.</translation>
+    </message>
+    <message>
+        <source>%1 more than fit at %2.</source>
+        <translation>%1 más de las que caben en %2.</translation>
+    </message>
+    <message>
+        <source>nowhere yet</source>
+        <translation>aún en ningún sitio</translation>
+    </message>
+    <message>
+        <source>a kind of your own</source>
+        <translation>una especie propia</translation>
+    </message>
+    <message>
+        <source>%1, %2, at %3. %4</source>
+        <translation>%1, %2, en %3. %4</translation>
+    </message>
+    <message>
+        <source>1 place free</source>
+        <translation>1 lugar libre</translation>
+    </message>
+    <message>
+        <source>%1 places free</source>
+        <translation>%1 lugares libres</translation>
+    </message>
+    <message>
+        <source>The kind needs a name.</source>
+        <translation>La especie necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>The safe night is missing: the lowest night that it stands without stress, such as %1.</source>
+        <translation>Falta la noche segura: la noche más fría que aguanta sin estrés, como %1.</translation>
+    </message>
+    <message>
+        <source>The night at which harm begins is missing, such as %1.</source>
+        <translation>Falta la noche en que empieza el daño, como %1.</translation>
+    </message>
+    <message>
+        <source>Harm cannot begin above the safe night, %1.</source>
+        <translation>El daño no puede empezar por encima de la noche segura, %1.</translation>
+    </message>
+    <message>
+        <source>The night that kills it lies at %1 or below, or is left blank.</source>
+        <translation>La noche que la mata está a %1 o menos, o se deja en blanco.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PlantsModel</name>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
+        <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Todas %1</translation>
+    </message>
+    <message>
+        <source>Outdoors %1</source>
+        <translation>Fuera %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1</source>
+        <translation>Endureciendo %1</translation>
+    </message>
+    <message>
+        <source>To look at %1</source>
+        <translation>Por mirar %1</translation>
+    </message>
+    <message>
+        <source>Poisonous %1</source>
+        <translation>Venenosas %1</translation>
+    </message>
+    <message>
+        <source>Set apart %1</source>
+        <translation>Apartadas %1</translation>
+    </message>
+    <message>
+        <source>Recovering %1</source>
+        <translation>Recuperándose %1</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>No hay (ya) ninguna planta con el número %1.</translation>
+    </message>
+    <message>
+        <source>Choose a plant first: arrow keys, or a click.</source>
+        <translation>Elegir antes una planta: flechas, o una pulsación.</translation>
+    </message>
+    <message>
+        <source>One plant is measured at a time; take the marks off with Escape.</source>
+        <translation>Se mide una planta cada vez; quitar las marcas con Escape.</translation>
+    </message>
+    <message>
+        <source>Choose what was measured.</source>
+        <translation>Elegir qué se midió.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>«%1» no es un número. Escribirlo como 27,3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 today.</source>
+        <translation>%1: %2 %3 hoy.</translation>
+    </message>
+    <message>
+        <source>%1: watered today.</source>
+        <translation>%1: regada hoy.</translation>
+    </message>
+    <message>
+        <source>%1: fed today.</source>
+        <translation>%1: abonada hoy.</translation>
+    </message>
+    <message>
+        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
+        <translation>Las partes de nitrógeno por millón están entre 0 y 2000; dejarlo en blanco si no se sabe.</translation>
+    </message>
+    <message>
+        <source>%1: new growth seen today.</source>
+        <translation>%1: brotes nuevos vistos hoy.</translation>
+    </message>
+    <message>
+        <source>%1: in flower today.</source>
+        <translation>%1: en flor hoy.</translation>
+    </message>
+    <message>
+        <source>Write the note first.</source>
+        <translation>Escribir antes la nota.</translation>
+    </message>
+    <message>
+        <source>%1: noted.</source>
+        <translation>%1: anotado.</translation>
+    </message>
+    <message>
+        <source>Choose what happened.</source>
+        <translation>Elegir qué pasó.</translation>
+    </message>
+    <message>
+        <source>There is no spot of that number.</source>
+        <translation>No hay ningún sitio con ese número.</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 already.</source>
+        <translation>%1 ya está en %2.</translation>
+    </message>
+    <message>
+        <source>%1 moved to %2 today.</source>
+        <translation>%1 movida hoy a %2.</translation>
+    </message>
+    <message>
+        <source> It has %1 places.</source>
+        <translation> Caben %1.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Hecho de nuevo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>can wait until %1</source>
+        <translation>puede esperar hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Can wait until %1</source>
+        <translation>Puede esperar hasta el %1</translation>
+    </message>
+    <message>
+        <source>About 1 minute</source>
+        <translation>Alrededor de 1 minuto</translation>
+    </message>
+    <message>
+        <source>About %1 minutes</source>
+        <translation>Unos %1 minutos</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>Sin hacer</translation>
+    </message>
+    <message>
+        <source>1 task</source>
+        <translation>1 tarea</translation>
+    </message>
+    <message>
+        <source>%1 tasks</source>
+        <translation>%1 tareas</translation>
+    </message>
+    <message>
+        <source>%1, last of all</source>
+        <translation>%1, al final de todo</translation>
+    </message>
+    <message>
+        <source>%1, in walking order</source>
+        <translation>%1, por orden de paso</translation>
+    </message>
+    <message>
+        <source>%1’s round</source>
+        <translation>Ronda del %1</translation>
+    </message>
+    <message>
+        <source>%1, nothing is due.</source>
+        <translation>%1, no hay nada que hacer.</translation>
+    </message>
+    <message>
+        <source>%1, %2, about %3 minutes.</source>
+        <translation>%1, %2, unos %3 minutos.</translation>
+    </message>
+    <message>
+        <source> Clean plants first, infested ones last.</source>
+        <translation> Primero las plantas limpias, al final las infestadas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation>%1 de %2 hechas</translation>
+    </message>
+    <message>
+        <source>%1 min left</source>
+        <translation>quedan %1 min</translation>
+    </message>
+    <message>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
+        <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se dice con: lathhouse log event.</translation>
+    </message>
+    <message>
+        <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá aquí sus tareas, en un orden en que las plagas no viajan. Añadir la primera en Plantas.</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
+        <translation>Este hogar es inventado: lo que se marca queda en esta ventana y desaparece al cerrarla. Un hogar propio lo guarda; se hace un ejemplo con: lathhouse demo CARPETA.</translation>
+    </message>
+    <message>
+        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
+        <translation>No hay previsión guardada, así que esta noche no está en la ronda; guardar una con: lathhouse tonight --low C.</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Hecho: %1.</translation>
+    </message>
+    <message>
+        <source>Put off to %1: %2.</source>
+        <translation>Aplazado al %1: %2.</translation>
+    </message>
+    <message>
+        <source> It can wait until %1 at most.</source>
+        <translation> Puede esperar hasta el %1 como máximo.</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Omitido: %1.</translation>
+    </message>
+    <message>
+        <source>one plant</source>
+        <translation>una planta</translation>
+    </message>
+    <message>
+        <source>two plants</source>
+        <translation>dos plantas</translation>
+    </message>
+    <message>
+        <source>three plants</source>
+        <translation>tres plantas</translation>
+    </message>
+    <message>
+        <source>four plants</source>
+        <translation>cuatro plantas</translation>
+    </message>
+    <message>
+        <source>five plants</source>
+        <translation>cinco plantas</translation>
+    </message>
+    <message>
+        <source>six plants</source>
+        <translation>seis plantas</translation>
+    </message>
+    <message>
+        <source>seven plants</source>
+        <translation>siete plantas</translation>
+    </message>
+    <message>
+        <source>eight plants</source>
+        <translation>ocho plantas</translation>
+    </message>
+    <message>
+        <source>nine plants</source>
+        <translation>nueve plantas</translation>
+    </message>
+    <message>
+        <source>Carry %1 in this evening</source>
+        <translation>Entrar %1 esta tarde</translation>
+    </message>
+    <message>
+        <source>%1 plants</source>
+        <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Deshecho: %1.</translation>
+    </message>
+    <message>
+        <source>Done again: %1.</source>
+        <translation>Hecho de nuevo: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SeedsModel</name>
+    <message>
+        <source>Write the name of a crop, such as tomato or zinnia.</source>
+        <translation>Escribir el nombre de un cultivo, como tomate o zinnia.</translation>
+    </message>
+    <message>
+        <source>%1 up in tray %2</source>
+        <translation>%1 nacidas en la bandeja %2</translation>
+    </message>
+    <message>
+        <source>%1, no more to come</source>
+        <translation>%1, no se esperan más</translation>
+    </message>
+    <message>
+        <source>Fewer than none cannot have come up.</source>
+        <translation>No pueden haber nacido menos de ninguna.</translation>
+    </message>
+    <message>
+        <source>Only %1 seeds were sown in this tray.</source>
+        <translation>En esta bandeja solo se sembraron %1 semillas.</translation>
+    </message>
+    <message>
+        <source>Counted: %1.</source>
+        <translation>Contado: %1.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Deshecho: %1.</translation>
+    </message>
+    <message>
+        <source>Counted again: %1.</source>
+        <translation>Contado de nuevo: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SettingsModel</name>
+    <message>
+        <source>LATHHOUSE_THEME=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_THEME=%1 va antes que lo elegido aquí, mientras esté puesto.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_TEXT=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_TEXT=%1 va antes que lo elegido aquí, mientras esté puesto.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_MOTION=%1 va antes que lo elegido aquí, mientras esté puesto.</translation>
+    </message>
+    <message>
+        <source>Opened with --units; what is chosen here is in force now and at the next start without it.</source>
+        <translation>Abierto con --units; lo elegido aquí rige ahora y en el próximo inicio sin esa opción.</translation>
+    </message>
+    <message>
+        <source>A night of %1, a pot of %2, a station %3 away, a plant of %4.</source>
+        <translation>Una noche de %1, una maceta de %2, una estación a %3, una planta de %4.</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>Dates as %1, numbers as %2, weeks from %3: as is usual in the language and the desktop’s region (%4). A change of either is in force at the next start.</source>
+        <translation>Fechas como %1, números como %2, semanas desde el %3: como es usual en el idioma y la región del escritorio (%4). Un cambio rige desde el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <translation>Como el escritorio</translation>
+    </message>
+    <message>
+        <source>The window speaks it from the next start on.</source>
+        <translation>La ventana lo hablará desde el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>Opened with --language; what is chosen here is in force at the next start without it.</source>
+        <translation>Abierto con --language; lo elegido aquí rige en el próximo inicio sin esa opción.</translation>
+    </message>
+    <message>
+        <source>It holds for this window and could not be kept in %1; see that the folder can be written.</source>
+        <translation>Rige en esta ventana y no se pudo guardar en %1; comprobar que se puede escribir en la carpeta.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SheetRows</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>quedan %1 semillas</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>semillas sin contar</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::SpotsForm</name>
+    <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>roofed</source>
+        <translation>techado</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>con malla</translation>
+    </message>
+    <message>
+        <source>glazed</source>
+        <translation>acristalado</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>norte</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>noreste</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>este</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sureste</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>suroeste</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>oeste</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>noroeste</translation>
+    </message>
+    <message>
+        <source>Indoors</source>
+        <translation>Dentro</translation>
+    </message>
+    <message>
+        <source>A room with a window</source>
+        <translation>Una habitación con ventana</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Outdoors under the open sky</source>
+        <translation>Fuera a cielo abierto</translation>
+    </message>
+    <message>
+        <source>Roofed</source>
+        <translation>Techado</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof</source>
+        <translation>Fuera bajo techo</translation>
+    </message>
+    <message>
+        <source>Screened</source>
+        <translation>Con malla</translation>
+    </message>
+    <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Fuera tras una malla</translation>
+    </message>
+    <message>
+        <source>Glazed</source>
+        <translation>Acristalado</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Bajo cristal, sin calefacción</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>NE</source>
+        <translation>NE</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>SE</source>
+        <translation>SE</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>SW</source>
+        <translation>SO</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>NW</source>
+        <translation>NO</translation>
+    </message>
+    <message>
+        <source>A spot needs a name, such as %1.</source>
+        <translation>Un sitio necesita un nombre, como %1.</translation>
+    </message>
+    <message>
+        <source>There is a spot “%1” already; give this one another name.</source>
+        <translation>Ya hay un sitio «%1»; dar otro nombre a este.</translation>
+    </message>
+    <message>
+        <source>How many pots fit is a whole number, such as 5.</source>
+        <translation>Cuántas macetas caben es un número entero, como 5.</translation>
+    </message>
+    <message>
+        <source>From 0 to 100000 pots fit at a spot; %1 do not.</source>
+        <translation>En un sitio caben de 0 a 100000 macetas; %1 no.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; write a night of the room as %2.</source>
+        <translation>«%1» no es un número; escribir una noche de la habitación como %2.</translation>
+    </message>
+    <message>
+        <source>No room has nights of %1 %2.</source>
+        <translation>Ninguna habitación tiene noches de %1 %2.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
+        <translation>«%1» no es un número; dejar el campo en blanco para la cifra usual.</translation>
+    </message>
+    <message>
+        <source>These figures cannot be: %1.</source>
+        <translation>Estas cifras no pueden ser: %1.</translation>
+    </message>
+    <message>
+        <source>Light by that: %1 moles a day in high summer, %2 in midwinter.</source>
+        <translation>Luz según eso: %1 moles al día en pleno verano, %2 en pleno invierno.</translation>
+    </message>
+    <message>
+        <source>faces %1</source>
+        <translation>mira al %1</translation>
+    </message>
+    <message>
+        <source>1 pot</source>
+        <translation>1 maceta</translation>
+    </message>
+    <message>
+        <source>%1 pots</source>
+        <translation>%1 macetas</translation>
+    </message>
+    <message>
+        <source>in reach of a child or an animal</source>
+        <translation>al alcance de un niño o un animal</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>apartada</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>ventoso</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::TonightModel</name>
+    <message>
+        <source>No outdoor spot.</source>
+        <translation>Ningún sitio exterior.</translation>
+    </message>
+    <message>
+        <source>Tonight %1 %2, %3. %4</source>
+        <translation>Esta noche %1 %2, %3. %4</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
+        <translation>Guardado: una previsión de %1 para esta noche. No se deshace desde aquí; un número escrito más tarde cuenta en su lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::YearModel</name>
+    <message>
+        <source>No plan is kept yet. A kept plan changes only where it pays, and each change is named.</source>
+        <translation>Aún no hay plan guardado. Un plan guardado cambia solo donde merece la pena, y cada cambio se nombra.</translation>
+    </message>
+    <message>
+        <source>As in the plan kept on %1.</source>
+        <translation>Como en el plan guardado el %1.</translation>
+    </message>
+    <message>
+        <source>One stay is otherwise than in the plan kept on %1:</source>
+        <translation>Una estancia es distinta que en el plan guardado el %1:</translation>
+    </message>
+    <message>
+        <source>%1 stays are otherwise than in the plan kept on %2:</source>
+        <translation>%1 estancias son distintas que en el plan guardado el %2:</translation>
+    </message>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 a %2 el %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 de una noche dañina después, hasta el %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 de una noche dañina antes, desde el %2</translation>
+    </message>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 de día</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>on the %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>en su límite de daño, desde el %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>en su límite de daño, hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>ninguna en camino</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 entre dos luces</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 de cada %1</translation>
+    </message>
+    <message>
+        <source>Risk you accept, %1</source>
+        <translation>Riesgo que se acepta, %1</translation>
+    </message>
+    <message>
+        <source>out %1</source>
+        <translation>sale el %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>entra el %1</translation>
+    </message>
+    <message>
+        <source>. %1 %2</source>
+        <translation>. %1 %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 in order of going out</source>
+        <translation>%1 por orden de salida</translation>
+    </message>
+    <message>
+        <source> · stepped edge: hardening</source>
+        <translation> · borde escalonado: endurecer</translation>
+    </message>
+    <message>
+        <source> · bracket: date at 1 in 5 to 1 in 20</source>
+        <translation> · corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
+    </message>
+    <message>
+        <source>%1 by date out</source>
+        <translation>%1 por salida</translation>
+    </message>
+    <message>
+        <source> %1: %2.</source>
+        <translation> %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1. Night low %2, 9 in 10: %3 to %4.%5 Frost this night %6, frost after this night %7. Day %8.</source>
+        <translation>%1. Mínima nocturna %2, 9 de cada 10: %3 a %4.%5 Helada esta noche %6, helada tras esta noche %7. Día %8.</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1 to %2, %3 steps</source>
+        <translation>Endurecer del %1 al %2, %3 escalones</translation>
+    </message>
+    <message>
+        <source>%1 %2 to %3</source>
+        <translation>%1 del %2 al %3</translation>
+    </message>
+    <message>
+        <source>, risk %1 out, %2 in</source>
+        <translation>, riesgo %1 al salir, %2 al entrar</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>escalón %1 de %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Mínima nocturna, centro</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 de cada 10 noches</translation>
+    </message>
+    <message>
+        <source>On the %1</source>
+        <translation>En: %1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Helada esta noche</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Helada tras esta noche</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>sin salida ni puesta</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Luz del día</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::sheet</name>
+    <message>
+        <source>Sheet %1 of %2</source>
+        <translation>Hoja %1 de %2</translation>
+    </message>
+    <message>
+        <source> · </source>
+        <translation> · </translation>
+    </message>
+    <message>
+        <source>The year from %1</source>
+        <translation>El año desde el %1</translation>
+    </message>
+    <message>
+        <source>The round from %1</source>
+        <translation>La ronda desde el %1</translation>
+    </message>
+    <message>
+        <source>Seeds on %1</source>
+        <translation>Semillas el %1</translation>
+    </message>
+    <message>
+        <source>Lathhouse · printed %1</source>
+        <translation>Lathhouse · impreso el %1</translation>
+    </message>
+    <message>
+        <source>can wait until %1</source>
+        <translation>puede esperar hasta el %1</translation>
+    </message>
+    <message>
+        <source>The round of %1</source>
+        <translation>La ronda del %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2 days, to %3</source>
+        <translation>%1 · %2 días, hasta el %3</translation>
+    </message>
+    <message>
+        <source>In walking order: clean plants first, then suspect, then infested ones. A letter: the caution above it.</source>
+        <translation>Por orden de paso: primero plantas limpias, luego sospechosas, luego infestadas. Una letra: la precaución de arriba.</translation>
+    </message>
+    <message>
+        <source>In walking order: clean plants first, then suspect, then infested ones. A letter: the caution above it. No forecast is kept, so tonight is not in it.</source>
+        <translation>Por orden de paso: primero plantas limpias, luego sospechosas, luego infestadas. Una letra: la precaución de arriba. No hay previsión guardada, así que esta noche no está.</translation>
+    </message>
+    <message>
+        <source>%1 · by the date of sowing</source>
+        <translation>%1 · por fecha de siembra</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::sheet::SheetPrinter</name>
+    <message>
+        <source>A sheet is kept in a folder of this computer; %1 is none.</source>
+        <translation>Una hoja se guarda en una carpeta de este equipo; %1 no lo es.</translation>
+    </message>
+    <message>
+        <source>1 page is kept in %1.</source>
+        <translation>1 página guardada en %1.</translation>
+    </message>
+    <message>
+        <source>%1 pages are kept in %2.</source>
+        <translation>%1 páginas guardadas en %2.</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>the night could not be kept: %1</source>
+        <translation>no se pudo guardar la noche: %1</translation>
+    </message>
+    <message>
+        <source>%1 has no night&apos;s low in it</source>
+        <translation>%1 no contiene ninguna mínima nocturna</translation>
+    </message>
+    <message>
+        <source>%1. Nothing was taken in</source>
+        <translation>%1. No se incorporó nada</translation>
+    </message>
+    <message>
+        <source>this was not kept: %1</source>
+        <translation>esto no se guardó: %1</translation>
+    </message>
+    <message>
+        <source>this could not be written, so it counts as not done: %1</source>
+        <translation>esto no se pudo escribir, así que cuenta como no hecho: %1</translation>
+    </message>
+    <message>
+        <source>a task can be put off by 1 to %1 days</source>
+        <translation>una tarea se puede aplazar de 1 a %1 días</translation>
+    </message>
+    <message>
+        <source>the count was not kept: %1</source>
+        <translation>el recuento no se guardó: %1</translation>
+    </message>
+    <message>
+        <source>the forecast could not be kept: %1</source>
+        <translation>no se pudo guardar la previsión: %1</translation>
+    </message>
+    <message>
+        <source>%1. Sow indoors %2.</source>
+        <translation>%1. Sembrar dentro %2.</translation>
+    </message>
+    <message>
+        <source>%1. Sow outdoors %2.</source>
+        <translation>%1. Sembrar fuera %2.</translation>
+    </message>
+    <message>
+        <source>Comes up %1 to %2.</source>
+        <translation>Nace del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>out %1</source>
+        <translation>sale el %1</translation>
+    </message>
+    <message>
+        <source>Plant out from %1.</source>
+        <translation>Plantar fuera desde el %1.</translation>
+    </message>
+    <message>
+        <source>%1 from %2.</source>
+        <translation>%1 desde el %2.</translation>
+    </message>
+    <message>
+        <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
+        <translation>El crecimiento ya se frenaba antes del suceso: quizá la planta se acerca a su tamaño y se frenaría sin ningún daño. Compararla con plantas no afectadas de su especie (--spared).</translation>
+    </message>
+    <message>
+        <source>The share is near its full: growth can hardly be seen in it any more. Measure a size as well, or take a wider outline.</source>
+        <translation>La parte está casi completa: apenas se ve ya crecimiento en ella. Medir también un tamaño, o tomar un contorno más amplio.</translation>
+    </message>
+    <message>
+        <source>The interval lies above 0.2 and it is still too early: good news has a stricter limit, since a look after every reading gives chance many tries.</source>
+        <translation>El intervalo está por encima de 0,2 y aún es pronto: una buena noticia tiene un límite más estricto, porque mirar tras cada medición da al azar muchas oportunidades.</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>enero</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>febrero</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>marzo</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>abril</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>mayo</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>junio</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>julio</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>agosto</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>septiembre</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>octubre</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>noviembre</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>diciembre</translation>
+    </message>
+    <message>
+        <source>Day length: %1.</source>
+        <translation>Duración del día: %1.</translation>
+    </message>
+    <message>
+        <source>Many such seeds and their seedlings are poisonous: keep packets from children and animals.</source>
+        <translation>Muchas de estas semillas y sus plántulas son venenosas: guardar los sobres lejos de niños y animales.</translation>
+    </message>
+    <message>
+        <source>Raw beans are poisonous: keep seed from children; cook the harvest.</source>
+        <translation>Las judías crudas son venenosas: semillas lejos de los niños; cocer la cosecha.</translation>
+    </message>
+    <message>
+        <source>Dressed (coloured) seed is poisonous: gloves, never eaten, the packet&apos;s words come first.</source>
+        <translation>La semilla tratada (coloreada) es venenosa: guantes, no comerla nunca, lo que dice el sobre va primero.</translation>
+    </message>
+    <message>
+        <source>The room is too cool for the seed: warm the mix to %1 (a heat mat made for plants; water and mains apart).</source>
+        <translation>La habitación es demasiado fresca para la semilla: calentar el sustrato a %1 (una manta térmica hecha para plantas; agua y corriente separadas).</translation>
+    </message>
+    <message>
+        <source>Emergence from the usual days; cooler than the best range it is an estimate (common practice).</source>
+        <translation>La nascencia según los días usuales; más fresco que el mejor intervalo es una estimación (práctica común).</translation>
+    </message>
+    <message>
+        <source>The days to emergence hold only while the mix is kept moist.</source>
+        <translation>Los días hasta nacer valen solo mientras el sustrato se mantiene húmedo.</translation>
+    </message>
+    <message>
+        <source>A slow sort would still stand there when damaging nights come: choose a quick or usual one.</source>
+        <translation>Una variedad lenta aún estaría allí cuando lleguen noches dañinas: elegir una rápida o normal.</translation>
+    </message>
+    <message>
+        <source>It falls into months of heavy rain: trays and pots under a roof, saucers empty.</source>
+        <translation>Cae en meses de lluvia intensa: bandejas y macetas bajo techo, platos vacíos.</translation>
+    </message>
+    <message>
+        <source>a spot that is gone</source>
+        <translation>un sitio que ya no existe</translation>
+    </message>
+    <message>
+        <source>set it apart from the others; wash hands and tools after it</source>
+        <translation>apartarla de las demás; lavar manos y herramientas después</translation>
+    </message>
+    <message>
+        <source>treat it (%1); label first, and ask spray-check before any spray</source>
+        <translation>tratarla (%1); primero la etiqueta, y preguntar a spray-check antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>look it over</source>
+        <translation>revisarla</translation>
+    </message>
+    <message>
+        <source>look it over: %1</source>
+        <translation>revisarla: %1</translation>
+    </message>
+    <message>
+        <source>last look; clean means it may go back</source>
+        <translation>última revisión; limpia quiere decir que puede volver</translation>
+    </message>
+    <message>
+        <source>last look: %1; clean means it may go back</source>
+        <translation>última revisión: %1; limpia quiere decir que puede volver</translation>
+    </message>
+    <message>
+        <source>The household&apos;s own record %1, kept %2 away, %3</source>
+        <translation>El registro propio del hogar %1, llevado a %2, %3</translation>
+    </message>
+    <message>
+        <source>1 station, the nearest %1 away, %2</source>
+        <translation>1 estación, la más cercana a %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 stations, the nearest %2 away, %3</source>
+        <translation>%1 estaciones, la más cercana a %2, %3</translation>
+    </message>
+    <message>
+        <source>Climate figures: %1</source>
+        <translation>Datos del clima: %1</translation>
+    </message>
+    <message>
+        <source>2003–2021 means computed from CLIMAT reports, Deutscher Wetterdienst (CC BY 4.0)</source>
+        <translation>medias de 2003–2021 calculadas de informes CLIMAT, Deutscher Wetterdienst (CC BY 4.0)</translation>
+    </message>
+    <message>
+        <source>computed from GHCN-Daily, NOAA NCEI (public domain)</source>
+        <translation>calculado de GHCN-Daily, NOAA NCEI (dominio público)</translation>
+    </message>
+    <message>
+        <source>the household&apos;s own record</source>
+        <translation>el registro propio del hogar</translation>
+    </message>
+    <message>
+        <source>rinse the wet leaves, gloves on, the pot tipped</source>
+        <translation>enjuagar las hojas mojadas, con guantes y la maceta inclinada</translation>
+    </message>
+    <message>
+        <source>photograph and write down</source>
+        <translation>fotografiar y anotar</translation>
+    </message>
+    <message>
+        <source>ask whoever sprayed, and tell whom it concerns</source>
+        <translation>preguntar a quien pulverizó, y avisar a quien le afecte</translation>
+    </message>
+    <message>
+        <source>wash the mix through and catch the water</source>
+        <translation>lavar el sustrato y recoger el agua</translation>
+    </message>
+    <message>
+        <source>sow beans or peas in three pots of that mix and three of clean mix</source>
+        <translation>sembrar judías o guisantes en tres macetas de ese sustrato y tres de sustrato limpio</translation>
+    </message>
+    <message>
+        <source>compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix</source>
+        <translation>comparar las dos series de macetas; hojas torcidas o abarquilladas solo en una indican un resto en el sustrato</translation>
+    </message>
+    <message>
+        <source>look, photograph and log new growth</source>
+        <translation>mirar, fotografiar y anotar los brotes nuevos</translation>
+    </message>
+    <message>
+        <source>look at leaves and stems, photograph</source>
+        <translation>mirar hojas y tallos, fotografiar</translation>
+    </message>
+    <message>
+        <source>scratch test on woody stems: green and moist is alive</source>
+        <translation>prueba de rascado en tallos leñosos: verde y húmedo está vivo</translation>
+    </message>
+    <message>
+        <source>new growth by now is a sign of life; log it, then feeding may begin again</source>
+        <translation>brotes nuevos a estas alturas son señal de vida; anotarlos, y entonces se puede volver a abonar</translation>
+    </message>
+    <message>
+        <source>The database is damaged</source>
+        <translation>La base de datos está dañada</translation>
+    </message>
+    <message>
+        <source>An entry leads nowhere</source>
+        <translation>Una anotación no lleva a ninguna parte</translation>
+    </message>
+    <message>
+        <source>A photo is missing</source>
+        <translation>Falta una foto</translation>
+    </message>
+    <message>
+        <source>A photo was altered</source>
+        <translation>Una foto fue alterada</translation>
+    </message>
+    <message>
+        <source>A photo cannot be read</source>
+        <translation>Una foto no se puede leer</translation>
+    </message>
+    <message>
+        <source>A photo is not in the journal</source>
+        <translation>Una foto no está en el diario</translation>
+    </message>
+    <message>
+        <source>A measurement&apos;s photo is unknown</source>
+        <translation>La foto de una medición es desconocida</translation>
+    </message>
+    <message>
+        <source>A file is not the program&apos;s</source>
+        <translation>Un archivo no es del programa</translation>
+    </message>
+    <message>
+        <source>Something unfinished is left over</source>
+        <translation>Ha quedado algo sin terminar</translation>
+    </message>
+    <message>
+        <source>copy the folder as it is, restore the latest backup into a new folder; without one, `lathhouse export csv DIR --salvage` saves what can be read and `lathhouse import csv DIR` makes a household of it</source>
+        <translation>copiar la carpeta como está y recuperar la última copia en una carpeta nueva; sin copia, `lathhouse export csv CARPETA --salvage` salva lo que se puede leer y `lathhouse import csv CARPETA` hace de ello un hogar</translation>
+    </message>
+    <message>
+        <source>restore a backup from before it; without one, `lathhouse export csv DIR` and `lathhouse import csv DIR --leave-out-broken` make a household without such entries</source>
+        <translation>recuperar una copia anterior; sin ella, `lathhouse export csv CARPETA` y `lathhouse import csv CARPETA --leave-out-broken` hacen un hogar sin esas anotaciones</translation>
+    </message>
+    <message>
+        <source>put the file back from a backup or the camera, by importing it again</source>
+        <translation>devolver el archivo desde una copia o desde la cámara, incorporándolo de nuevo</translation>
+    </message>
+    <message>
+        <source>put the original back from a backup; the altered one can be kept elsewhere first</source>
+        <translation>devolver el original desde una copia; el alterado se puede guardar antes en otro lugar</translation>
+    </message>
+    <message>
+        <source>look at the rights of the file and the health of the disk; put it back from a backup</source>
+        <translation>mirar los permisos del archivo y el estado del disco; devolverlo desde una copia</translation>
+    </message>
+    <message>
+        <source>import it if you want it in the journal; else it can be moved away</source>
+        <translation>incorporarla si se quiere en el diario; si no, se puede llevar a otro lugar</translation>
+    </message>
+    <message>
+        <source>the value stands as it is; import the photo (`lathhouse add photos FILE`) to see again what was measured, or measure anew in a photo that is there</source>
+        <translation>el valor queda como está; incorporar la foto (`lathhouse add photos ARCHIVO`) para ver de nuevo qué se midió, o medir otra vez en una foto que exista</translation>
+    </message>
+    <message>
+        <source>leave it or move it away; backups do not hold it unless it is below photos/</source>
+        <translation>dejarlo o llevarlo a otro lugar; las copias no lo contienen salvo que esté bajo photos/</translation>
+    </message>
+    <message>
+        <source>delete it when no other lathhouse is at work on the folder</source>
+        <translation>borrarlo cuando ningún otro lathhouse trabaje en la carpeta</translation>
+    </message>
+    <message>
+        <source>its kind is not in the reference, so follow the label at half strength while it grows</source>
+        <translation>su especie no está en la referencia; seguir la etiqueta a media dosis mientras crece</translation>
+    </message>
+    <message>
+        <source>a kind that takes no feed</source>
+        <translation>una especie que no se abona</translation>
+    </message>
+    <message>
+        <source>it stands at no spot</source>
+        <translation>no está en ningún sitio</translation>
+    </message>
+    <message>
+        <source>weed-killer or another chemical hit it on %1</source>
+        <translation>un herbicida u otro producto la alcanzó el %1</translation>
+    </message>
+    <message>
+        <source>weed-killer or another chemical hit it</source>
+        <translation>un herbicida u otro producto la alcanzó</translation>
+    </message>
+    <message>
+        <source>set apart with sick roots on %1</source>
+        <translation>apartada con raíces enfermas el %1</translation>
+    </message>
+    <message>
+        <source>set apart with sick roots</source>
+        <translation>apartada con raíces enfermas</translation>
+    </message>
+    <message>
+        <source>a cold night hurt it on %1</source>
+        <translation>una noche fría la dañó el %1</translation>
+    </message>
+    <message>
+        <source>a cold night hurt it</source>
+        <translation>una noche fría la dañó</translation>
+    </message>
+    <message>
+        <source>set apart on %1</source>
+        <translation>apartada el %1</translation>
+    </message>
+    <message>
+        <source>set apart</source>
+        <translation>apartada</translation>
+    </message>
+    <message>
+        <source>repotted on %1; fresh mix holds feed</source>
+        <translation>trasplantada el %1; el sustrato nuevo tiene abono</translation>
+    </message>
+    <message>
+        <source>repotted; fresh mix holds feed</source>
+        <translation>trasplantada; el sustrato nuevo tiene abono</translation>
+    </message>
+    <message>
+        <source>bought on %1; its mix holds feed</source>
+        <translation>comprada el %1; su sustrato tiene abono</translation>
+    </message>
+    <message>
+        <source>bought; its mix holds feed</source>
+        <translation>comprada; su sustrato tiene abono</translation>
+    </message>
+    <message>
+        <source>moved into much brighter light on %1; it changes its leaves first</source>
+        <translation>llevada a mucha más luz el %1; primero cambia sus hojas</translation>
+    </message>
+    <message>
+        <source>moved into much brighter light; it changes its leaves first</source>
+        <translation>llevada a mucha más luz; primero cambia sus hojas</translation>
+    </message>
+    <message>
+        <source>it rests</source>
+        <translation>está en reposo</translation>
+    </message>
+    <message>
+        <source>rain keeps the pot wet and washes feed out</source>
+        <translation>la lluvia mantiene mojada la maceta y lava el abono</translation>
+    </message>
+    <message>
+        <source>too cool to grow</source>
+        <translation>demasiado fresco para crecer</translation>
+    </message>
+    <message>
+        <source>too hot to grow</source>
+        <translation>demasiado calor para crecer</translation>
+    </message>
+    <message>
+        <source>too little light to grow</source>
+        <translation>muy poca luz para crecer</translation>
+    </message>
+    <message>
+        <source>days too short to grow</source>
+        <translation>días demasiado cortos para crecer</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1 ml</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 día</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>%1; until new growth is logged</source>
+        <translation>%1; hasta que se anoten brotes nuevos</translation>
+    </message>
+    <message>
+        <source>%1; until it is released</source>
+        <translation>%1; hasta que se libere</translation>
+    </message>
+    <message>
+        <source>%1; until it is released and new growth is logged</source>
+        <translation>%1; hasta que se libere y se anoten brotes nuevos</translation>
+    </message>
+    <message>
+        <source>no watering is logged</source>
+        <translation>no hay ningún riego anotado</translation>
+    </message>
+    <message>
+        <source>by then it has drawn what it may</source>
+        <translation>para entonces ha consumido lo que puede</translation>
+    </message>
+    <message>
+        <source>it draws little; look all the same</source>
+        <translation>consume poco; mirar de todos modos</translation>
+    </message>
+    <message>
+        <source>rain may keep it wet; feel 5 cm deep</source>
+        <translation>quizá la lluvia la mantiene mojada; tocar a 5 cm de hondo</translation>
+    </message>
+    <message>
+        <source>%1 % a week in odds</source>
+        <translation>%1 % por semana en razón de probabilidades</translation>
+    </message>
+    <message>
+        <source>%1 % a week</source>
+        <translation>%1 % por semana</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 at 9 in 10</source>
+        <translation>entre %1 y %2 en 9 de cada 10</translation>
+    </message>
+    <message>
+        <source>No setback: the yellow share did not rise.</source>
+        <translation>Sin retroceso: la parte amarilla no aumentó.</translation>
+    </message>
+    <message>
+        <source>No setback: it grows on as it did before.</source>
+        <translation>Sin retroceso: sigue creciendo como antes.</translation>
+    </message>
+    <message>
+        <source>Recovered: nearly all of the yellowing is gone.</source>
+        <translation>Recuperada: casi todo el amarillo ha desaparecido.</translation>
+    </message>
+    <message>
+        <source>Recovered: it grows nearly as fast as before.</source>
+        <translation>Recuperada: crece casi tan rápido como antes.</translation>
+    </message>
+    <message>
+        <source>Recovering: some of the yellowing is gone.</source>
+        <translation>Se recupera: parte del amarillo ha desaparecido.</translation>
+    </message>
+    <message>
+        <source>Recovering: it grows again, how fast is not yet sure.</source>
+        <translation>Se recupera: vuelve a crecer, aún no se sabe a qué ritmo.</translation>
+    </message>
+    <message>
+        <source>Holding: the yellow share stays where it went.</source>
+        <translation>Se mantiene: la parte amarilla sigue donde quedó.</translation>
+    </message>
+    <message>
+        <source>Holding: it stands still or nearly so.</source>
+        <translation>Se mantiene: está parada o casi.</translation>
+    </message>
+    <message>
+        <source>Declining: the yellow share is rising.</source>
+        <translation>Decae: la parte amarilla aumenta.</translation>
+    </message>
+    <message>
+        <source>Declining: it gets smaller.</source>
+        <translation>Decae: se hace más pequeña.</translation>
+    </message>
+    <message>
+        <source>Too early, and later readings cannot help: without 3 readings before the event nobody knows how it grew.</source>
+        <translation>Demasiado pronto, y más mediciones no pueden ayudar: sin 3 mediciones antes del suceso nadie sabe cómo crecía.</translation>
+    </message>
+    <message>
+        <source>Too early: at least 4 readings after the event are needed.</source>
+        <translation>Demasiado pronto: hacen falta al menos 4 mediciones después del suceso.</translation>
+    </message>
+    <message>
+        <source>Too early: by warmth and light there was no time to grow, so standing still says nothing.</source>
+        <translation>Demasiado pronto: por calor y luz no hubo tiempo de crecer, así que estar parada no dice nada.</translation>
+    </message>
+    <message>
+        <source>Too early: it did not grow before the event, so there is nothing to regain.</source>
+        <translation>Demasiado pronto: no crecía antes del suceso, así que no hay nada que recuperar.</translation>
+    </message>
+    <message>
+        <source>Too early by one reading: the last one looks good, and the next has to bear it out.</source>
+        <translation>Pronto por una medición: la última pinta bien, y la siguiente debe confirmarlo.</translation>
+    </message>
+    <message>
+        <source>Too early: the readings fit more than one answer.</source>
+        <translation>Demasiado pronto: las mediciones encajan con más de una respuesta.</translation>
+    </message>
+    <message>
+        <source>By %1 readings before the event and %2 after it.</source>
+        <translation>Por %1 mediciones antes del suceso y %2 después.</translation>
+    </message>
+    <message>
+        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3</source>
+        <translation>El amarillo cambia ahora %1; de lo que el suceso amarilleó ha desaparecido %2, %3</translation>
+    </message>
+    <message>
+        <source>Yellow changes by %1 now</source>
+        <translation>El amarillo cambia ahora %1</translation>
+    </message>
+    <message>
+        <source>Growth was %1 before and is %2 now, %3 of what it was, %4</source>
+        <translation>El crecimiento era %1 antes y es %2 ahora, %3 de lo que era, %4</translation>
+    </message>
+    <message>
+        <source>Growth was %1 before and is %2 now</source>
+        <translation>El crecimiento era %1 antes y es %2 ahora</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1; weeks are those of the growth clock.</source>
+        <translation>%1; las semanas son las del reloj de crecimiento.</translation>
+    </message>
+    <message>
+        <source>A reading on %1 could settle it, at the earliest.</source>
+        <translation>Una medición el %1 podría decidirlo, como muy pronto.</translation>
+    </message>
+    <message>
+        <source>No date in sight settles it, if readings go on as they do.</source>
+        <translation>Ninguna fecha a la vista lo decide, si se sigue midiendo así.</translation>
+    </message>
+    <message>
+        <source>a figure published for this plant; the other lines may be common practice</source>
+        <translation>una cifra publicada para esta planta; los demás límites pueden ser práctica común</translation>
+    </message>
+    <message>
+        <source>a published cold-store test; the lines are read from it</source>
+        <translation>un ensayo publicado en cámara fría; los límites se leen de él</translation>
+    </message>
+    <message>
+        <source>a figure or a list published for its group or genus, not for the plant itself</source>
+        <translation>una cifra o lista publicada para su grupo o género, no para la planta misma</translation>
+    </message>
+    <message>
+        <source>a published hardiness class or growth floor; damage and lethal line are common practice</source>
+        <translation>una clase de rusticidad o un mínimo de crecimiento publicados; los límites de daño y letal son práctica común</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>out for 1 hour</source>
+        <translation>fuera 1 hora</translation>
+    </message>
+    <message>
+        <source>out for %1 hours</source>
+        <translation>fuera %1 horas</translation>
+    </message>
+    <message>
+        <source>%1 in full shade, in for the night</source>
+        <translation>%1 a plena sombra, dentro por la noche</translation>
+    </message>
+    <message>
+        <source>%1 with morning sun only, in for the night</source>
+        <translation>%1 solo con sol de mañana, dentro por la noche</translation>
+    </message>
+    <message>
+        <source>%1 where it shall stand, in for the night</source>
+        <translation>%1 donde ha de estar, dentro por la noche</translation>
+    </message>
+    <message>
+        <source>first night out</source>
+        <translation>primera noche fuera</translation>
+    </message>
+    <message>
+        <source>into deeper shade outdoors</source>
+        <translation>a una sombra más densa, fuera</translation>
+    </message>
+    <message>
+        <source>look under every leaf, in the axils and at the pot&apos;s rim and holes</source>
+        <translation>mirar bajo cada hoja, en las axilas y en el borde y los agujeros de la maceta</translation>
+    </message>
+    <message>
+        <source>stand the pot in lukewarm water for 15 minutes and let it drain</source>
+        <translation>poner la maceta 15 minutos en agua tibia y dejarla escurrir</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>entrarla</translation>
+    </message>
+    <message>
+        <source>keep it apart from the others, visit it last</source>
+        <translation>mantenerla apartada de las demás, visitarla la última</translation>
+    </message>
+    <message>
+        <source>from the brightest window step by step to its place; less water, no feed</source>
+        <translation>de la ventana más clara paso a paso a su lugar; menos agua, sin abono</translation>
+    </message>
+    <message>
+        <source>%1 (%2 readings, ± %3)</source>
+        <translation>%1 (%2 mediciones, ± %3)</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>stands there</source>
+        <translation>está allí</translation>
+    </message>
+    <message>
+        <source>kept there by hand</source>
+        <translation>fijada allí a mano</translation>
+    </message>
+    <message>
+        <source>from here on at most %1 for a night at or below %2</source>
+        <translation>desde aquí como mucho %1 de una noche a %2 o menos</translation>
+    </message>
+    <message>
+        <source>better off outside from now on</source>
+        <translation>desde ahora está mejor fuera</translation>
+    </message>
+    <message>
+        <source>in before the chance of a night at or below %1 passes %2</source>
+        <translation>dentro antes de que la probabilidad de una noche a %1 o menos pase de %2</translation>
+    </message>
+    <message>
+        <source>nights below %1 would hold it back</source>
+        <translation>noches por debajo de %1 la frenarían</translation>
+    </message>
+    <message>
+        <source>suits it better there now</source>
+        <translation>ahora le conviene más allí</translation>
+    </message>
+    <message>
+        <source>the better spots are full</source>
+        <translation>los sitios mejores están llenos</translation>
+    </message>
+    <message>
+        <source>apart from the others until no pest is found any more</source>
+        <translation>apartada de las demás hasta que no se encuentre plaga</translation>
+    </message>
+    <message>
+        <source>stays in all year: kept there by hand</source>
+        <translation>se queda dentro todo el año: fijada allí a mano</translation>
+    </message>
+    <message>
+        <source>stays in all year: every spot outdoors is within reach of a child or an animal</source>
+        <translation>se queda dentro todo el año: todos los sitios exteriores están al alcance de un niño o un animal</translation>
+    </message>
+    <message>
+        <source>stays in all year: at no time is the chance of a night at or below %1 within %2 for three weeks</source>
+        <translation>se queda dentro todo el año: en ningún momento la probabilidad de una noche a %1 o menos está dentro de %2 durante tres semanas</translation>
+    </message>
+    <message>
+        <source>its line</source>
+        <translation>su límite</translation>
+    </message>
+    <message>
+        <source>the risk</source>
+        <translation>el riesgo</translation>
+    </message>
+    <message>
+        <source>stays in all year: outdoors it would be better off, and the spots are full</source>
+        <translation>se queda dentro todo el año: fuera estaría mejor, y los sitios están llenos</translation>
+    </message>
+    <message>
+        <source>stays in all year: going out would not make up for the carry</source>
+        <translation>se queda dentro todo el año: salir no compensaría el acarreo</translation>
+    </message>
+    <message>
+        <source>a plant</source>
+        <translation>una planta</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>el %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3 %4</source>
+        <translation>%1: %2 en vez de %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 (new): %2 %3</source>
+        <translation>%1 (nueva): %2 %3</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>un sitio</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 stands on %2 from %3 against the accepted risk, since no indoor spot takes it; add an indoor spot or room in one</source>
+        <translation>%1 está en %2 del %3 contra el riesgo aceptado, porque ningún sitio interior la admite; añadir un sitio interior o hacer hueco en uno</translation>
+    </message>
+    <message>
+        <source>%1 can hurt a child or an animal and stands within reach on %2 from %3, since no other spot takes it; find it a place out of reach</source>
+        <translation>%1 puede dañar a un niño o a un animal y está a su alcance en %2 del %3, porque ningún otro sitio la admite; buscarle un lugar fuera de alcance</translation>
+    </message>
+    <message>
+        <source>%2 has one pot too many from %3 (%1); no other spot would do</source>
+        <translation>%2 tiene una maceta de más del %3 (%1); ningún otro sitio serviría</translation>
+    </message>
+    <message>
+        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 debería estar apartada de otras plantas del %2, y ningún sitio está apartado; mantenerla lo más lejos posible, visitarla la última y lavarse las manos, o crear un sitio así con `lathhouse add spot --apart`</translation>
+    </message>
+    <message>
+        <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>
+        <translation>%1 está fijada en dos lugares del %3; vale el último anotado (%2), y `lathhouse unpin` quita los dos</translation>
+    </message>
+    <message>
+        <source>sow indoors</source>
+        <translation>sembrar dentro</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>sembrar fuera</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>contar las plántulas</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>trasplantar las plántulas a macetas</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>empezar a endurecer las plántulas</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>plantar fuera</translation>
+    </message>
+    <message>
+        <source>wash the mix through with %1 of water</source>
+        <translation>lavar el sustrato con %1 de agua</translation>
+    </message>
+    <message>
+        <source>wash the mix through with water</source>
+        <translation>lavar el sustrato con agua</translation>
+    </message>
+    <message>
+        <source>wash hands and tools before going on</source>
+        <translation>lavar manos y herramientas antes de seguir</translation>
+    </message>
+    <message>
+        <source>wash hands and tools; put on an apron or a shirt for these plants alone</source>
+        <translation>lavar manos y herramientas; ponerse un delantal o camisa solo para estas plantas</translation>
+    </message>
+    <message>
+        <source>wash hands and tools and change; nothing clean is touched before that</source>
+        <translation>lavar manos y herramientas y cambiarse; no tocar nada limpio antes</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>entrarla por la noche</translation>
+    </message>
+    <message>
+        <source>carry it to %1</source>
+        <translation>llevarla a %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, hasta el %2</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry, and water only if it is</source>
+        <translation>tocar si el sustrato está seco, y regar solo si lo está</translation>
+    </message>
+    <message>
+        <source>feed, %1 ppm nitrogen</source>
+        <translation>abonar, %1 ppm de nitrógeno</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>abonar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>pests travel with hands, tools and clothes</source>
+        <translation>las plagas viajan con manos, herramientas y ropa</translation>
+    </message>
+    <message>
+        <source>%1 for a low at or below %2</source>
+        <translation>%1 de una mínima de %2 o menos</translation>
+    </message>
+    <message>
+        <source>the plan has it there from tonight on</source>
+        <translation>el plan la tiene allí desde esta noche</translation>
+    </message>
+    <message>
+        <source>it is being used to the open</source>
+        <translation>se está acostumbrando al exterior</translation>
+    </message>
+    <message>
+        <source>the plan&apos;s date</source>
+        <translation>la fecha del plan</translation>
+    </message>
+    <message>
+        <source>on the way in</source>
+        <translation>camino de dentro</translation>
+    </message>
+    <message>
+        <source>course against %1</source>
+        <translation>tratamiento contra %1</translation>
+    </message>
+    <message>
+        <source>course against a pest</source>
+        <translation>tratamiento contra una plaga</translation>
+    </message>
+    <message>
+        <source>salts gather in the mix</source>
+        <translation>se acumulan sales en el sustrato</translation>
+    </message>
+    <message>
+        <source>it grows, and the last feed is used up</source>
+        <translation>crece, y el último abono está gastado</translation>
+    </message>
+    <message>
+        <source>after a cold night</source>
+        <translation>tras una noche fría</translation>
+    </message>
+    <message>
+        <source>after weed-killer or another chemical</source>
+        <translation>tras un herbicida u otro producto</translation>
+    </message>
+    <message>
+        <source>its time is now</source>
+        <translation>es su momento</translation>
+    </message>
+    <message>
+        <source>clean plants</source>
+        <translation>plantas limpias</translation>
+    </message>
+    <message>
+        <source>suspect plants</source>
+        <translation>plantas sospechosas</translation>
+    </message>
+    <message>
+        <source>infested plants</source>
+        <translation>plantas infestadas</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>todos los meses</translation>
+    </message>
+    <message>
+        <source>no month</source>
+        <translation>ningún mes</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
+        <source>the season is already on</source>
+        <translation>la temporada ya está en marcha</translation>
+    </message>
+    <message>
+        <source>before that a night at or below %1, which damages it, is still likelier than the risk</source>
+        <translation>antes una noche a %1 o menos, que la daña, aún es más probable que el riesgo</translation>
+    </message>
+    <message>
+        <source>later a night at or below %1, which damages it, becomes likelier than the risk before it is ready</source>
+        <translation>después una noche a %1 o menos, que la daña, se hace más probable que el riesgo antes de que esté lista</translation>
+    </message>
+    <message>
+        <source>usual nights are at or below its safe %1 until then</source>
+        <translation>hasta entonces las noches usuales están a sus %1 seguros o menos</translation>
+    </message>
+    <message>
+        <source>usual nights would be at or below its safe %1 before it is ready</source>
+        <translation>las noches usuales estarían a sus %1 seguros o menos antes de que esté lista</translation>
+    </message>
+    <message>
+        <source>the soil is too cold until then</source>
+        <translation>hasta entonces el suelo está demasiado frío</translation>
+    </message>
+    <message>
+        <source>the soil gets too cold</source>
+        <translation>el suelo se enfría demasiado</translation>
+    </message>
+    <message>
+        <source>the soil is hotter than the seed stands (%1)</source>
+        <translation>el suelo está más caliente de lo que aguanta la semilla (%1)</translation>
+    </message>
+    <message>
+        <source>until then it would stand in days hotter than it bears (mean %1 and more)</source>
+        <translation>hasta entonces estaría en días más calurosos de lo que aguanta (media %1 o más)</translation>
+    </message>
+    <message>
+        <source>later it would stand in days hotter than it bears (mean %1 and more)</source>
+        <translation>después estaría en días más calurosos de lo que aguanta (media %1 o más)</translation>
+    </message>
+    <message>
+        <source>months of more than %1 of rain wash out seed beds</source>
+        <translation>los meses de más de %1 de lluvia arrastran los semilleros</translation>
+    </message>
+    <message>
+        <source>in short or cool days it would hardly grow</source>
+        <translation>en días cortos o frescos apenas crecería</translation>
+    </message>
+    <message>
+        <source>It can go on from today, since the season is on.</source>
+        <translation>Puede empezar desde hoy, porque la temporada está en marcha.</translation>
+    </message>
+    <message>
+        <source>Not earlier, since %1.</source>
+        <translation>No antes, porque %1.</translation>
+    </message>
+    <message>
+        <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
+        <translation>El %1 la probabilidad de que aún venga una noche dañina es %2, una noche usual tiene %3, el suelo %4.</translation>
+    </message>
+    <message>
+        <source>Nothing ends the season here: any day of the year will do.</source>
+        <translation>Aquí nada termina la temporada: cualquier día del año sirve.</translation>
+    </message>
+    <message>
+        <source>Not later than %1, since %2.</source>
+        <translation>No después del %1, porque %2.</translation>
+    </message>
+    <message>
+        <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>
+        <translation>incluso la época más fresca del año tiene días de %1 de media, y por encima de %2 crece mal</translation>
+    </message>
+    <message>
+        <source>usual nights never stay above its safe %1 (the mildest reach %2)</source>
+        <translation>las noches usuales nunca quedan por encima de sus %1 seguros (las más suaves llegan a %2)</translation>
+    </message>
+    <message>
+        <source>the soil reaches %1 at best, and it needs %2</source>
+        <translation>el suelo llega a %1 como mucho, y necesita %2</translation>
+    </message>
+    <message>
+        <source>it needs %1 of full growth outdoors, and the longest stretch that is neither too cold at the risk nor too hot for it has %2, many of them too cool or too short for full growth</source>
+        <translation>necesita %1 de pleno crecimiento fuera, y el periodo más largo que no es ni demasiado frío al riesgo ni demasiado caluroso tiene %2, muchos de ellos demasiado frescos o cortos para crecer del todo</translation>
+    </message>
+    <message>
+        <source>No date exists here for %1 in the open: %2.</source>
+        <translation>Aquí no hay fecha al aire libre para %1: %2.</translation>
+    </message>
+    <message>
+        <source>a quick sort</source>
+        <translation>una variedad rápida</translation>
+    </message>
+    <message>
+        <source>bigger transplants, %1 weeks longer indoors</source>
+        <translation>plantones más grandes, %1 semanas más dentro</translation>
+    </message>
+    <message>
+        <source>in an unheated greenhouse or frame</source>
+        <translation>en un invernadero o cajonera sin calefacción</translation>
+    </message>
+    <message>
+        <source>a quick sort in an unheated greenhouse, %1 weeks longer indoors first</source>
+        <translation>una variedad rápida en invernadero sin calefacción, antes %1 semanas más dentro</translation>
+    </message>
+    <message>
+        <source>a quick sort in an unheated greenhouse</source>
+        <translation>una variedad rápida en invernadero sin calefacción</translation>
+    </message>
+    <message>
+        <source>accept a risk of %1</source>
+        <translation>aceptar un riesgo de %1</translation>
+    </message>
+    <message>
+        <source>keep it on a bright sill or under lamps, or choose another crop (`lathhouse sowing --calendar` names those that can be sown)</source>
+        <translation>tenerla en un alféizar claro o bajo lámparas, o elegir otro cultivo (`lathhouse sowing --calendar` nombra los que se pueden sembrar)</translation>
+    </message>
+    <message>
+        <source>%1: sow indoors %2, plant out %3</source>
+        <translation>%1: sembrar dentro %2, plantar fuera %3</translation>
+    </message>
+    <message>
+        <source>%1: sow %2</source>
+        <translation>%1: sembrar %2</translation>
+    </message>
+    <message>
+        <source>%1, ready from %2</source>
+        <translation>%1, lista desde el %2</translation>
+    </message>
+    <message>
+        <source>On the surface, pressed in</source>
+        <translation>En la superficie, presionada</translation>
+    </message>
+    <message>
+        <source>About %1 in deep</source>
+        <translation>A unas %1 pulgadas de hondo</translation>
+    </message>
+    <message>
+        <source>%1 mm deep</source>
+        <translation>A %1 mm de hondo</translation>
+    </message>
+    <message>
+        <source>%1, uncovered: it needs light to germinate</source>
+        <translation>%1, sin cubrir: necesita luz para germinar</translation>
+    </message>
+    <message>
+        <source>%1, barely covered: light helps</source>
+        <translation>%1, apenas cubierta: la luz ayuda</translation>
+    </message>
+    <message>
+        <source>%1, dark until it is up</source>
+        <translation>%1, a oscuras hasta que nazca</translation>
+    </message>
+    <message>
+        <source>%1, covered</source>
+        <translation>%1, cubierta</translation>
+    </message>
+    <message>
+        <source>%1, covered thinly</source>
+        <translation>%1, cubierta con una capa fina</translation>
+    </message>
+    <message>
+        <source>mix at %1 to %2</source>
+        <translation>sustrato de %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 cm apart</source>
+        <translation>a %1 a %2 cm entre sí</translation>
+    </message>
+    <message>
+        <source>%1 cm apart</source>
+        <translation>a %1 cm entre sí</translation>
+    </message>
+    <message>
+        <source>%1 % (least that may be sold unmarked, 7 CFR 201.31)</source>
+        <translation>%1 % (lo mínimo que se puede vender sin marcar, 7 CFR 201.31)</translation>
+    </message>
+    <message>
+        <source>%1 % (least by New Hampshire law)</source>
+        <translation>%1 % (lo mínimo por la ley de New Hampshire)</translation>
+    </message>
+    <message>
+        <source>%1 % (least by state flower seed law)</source>
+        <translation>%1 % (lo mínimo por ley estatal de semillas de flor)</translation>
+    </message>
+    <message>
+        <source>%1 % (common practice, no source)</source>
+        <translation>%1 % (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>%1 colder than the open air</source>
+        <translation>%1 más frío que al aire libre</translation>
+    </message>
+    <message>
+        <source>%1 milder than the open air</source>
+        <translation>%1 más suave que al aire libre</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>ene</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>feb</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>mar</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>abr</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>jun</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>jul</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>ago</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>sept</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>oct</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>nov</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>dic</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>dom</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>lun</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>mar</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>mié</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>jue</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>vie</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>sáb</translation>
+    </message>
+    <message>
+        <source>almost sure</source>
+        <translation>casi seguro</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <translation>%1 de cada 10</translation>
+    </message>
+    <message>
+        <source>under 1 in 1000</source>
+        <translation>menos de 1 de cada 1000</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 de cada %1</translation>
+    </message>
+    <message>
+        <source>miles</source>
+        <translation>millas</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>keep out of reach of children and animals</source>
+        <translation>mantener lejos de niños y animales</translation>
+    </message>
+    <message>
+        <source>deadly to people and animals if eaten</source>
+        <translation>mortal para personas y animales si se come</translation>
+    </message>
+    <message>
+        <source>deadly to people if eaten</source>
+        <translation>mortal para personas si se come</translation>
+    </message>
+    <message>
+        <source>deadly to animals if eaten</source>
+        <translation>mortal para animales si se come</translation>
+    </message>
+    <message>
+        <source>kept at %1 always</source>
+        <translation>fijada siempre en %1</translation>
+    </message>
+    <message>
+        <source>kept at %1 %2</source>
+        <translation>fijada en %1 %2</translation>
+    </message>
+    <message>
+        <source>%1, at %2 %3</source>
+        <translation>%1, en %2 %3</translation>
+    </message>
+    <message>
+        <source>first flower</source>
+        <translation>primera flor</translation>
+    </message>
+    <message>
+        <source>full leaf</source>
+        <translation>hoja completa</translation>
+    </message>
+    <message>
+        <source>first ripe</source>
+        <translation>primera madurez</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <QStringList>
+
+class QQuickWindow;
+
+namespace lathhouse {
+
+/// Texts of the window, as they stand on screen now, that do not fit: cut with an ellipsis, longer than the room they
+/// were given, or beyond the left or right edge of the window. Names of plants may be cut; an item whose objectName is
+/// "plantName" is passed over.
+QStringList texts_that_do_not_fit(const QQuickWindow& window);
+
+} // namespace lathhouse

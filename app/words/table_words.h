@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace lathhouse::words {
+
+/// The reader's, "" for English.
+const std::string& language();
+
+/// A text of the tables (a caution, a hazard, where a pest sits, a crop, what was measured) for the reader; as it
+/// stands in the table where nothing else is known. Texts and their translations: data/table_texts.csv.
+std::string table_text(const std::string& text);
+
+/// What growers who speak the reader's language call a kind; `usual` where none is known. These names are common usage,
+/// no source says them, and they name more than one plant more often than botanical names do: show both.
+/// Names: data/kind_names.csv.
+std::string common_name(const std::string& botanical_name, const std::string& usual);
+
+/// Its names in every language but English, for whoever looks for it.
+std::vector<std::string> foreign_names(const std::string& botanical_name);
+
+} // namespace lathhouse::words

@@ -1,0 +1,142 @@
+#include "app/words/phrase.h"
+
+#include "app/words/table_words.h"
+#include "app/words/words.h"
+#include "core/base/csv.h"
+#include "core/home/history.h"
+#include "core/home/measurement.h"
+#include "core/plan/cautions.h"
+#include "core/plants/pest.h"
+#include "core/plants/plant_kind.h"
+#include "core/plants/seed_kind.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace lathhouse::words {
+namespace {
+
+/// Somebody who reads backwards; nobody is left reading so.
+class OtherReader : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        speak_to({.language = "de",
+                  .phrase =
+                      [](const char* source) {
+                          const std::map<std::string, std::string> known{
+                              {"1 in %1", "%1:1"}, {"%1 %2", "%2-%1"}, {"almost sure", "sicher"}};
+                          const auto found = known.find(source);
+                          return found == known.end() ? std::string{} : found->second;
+                      },
+                  .decimal_mark = ','});
+    }
+    void TearDown() override { speak_to({}); }
+};
+
+TEST(Phrase, StandsAsInTheSourceWhereNobodyElseReads)
+{
+    EXPECT_EQ(phrase("stands there"), "stands there");
+    EXPECT_EQ(phrase("%2 before %1, %3 left", std::string{"a"}, std::string{"b %1"}), "b %1 before a, %3 left");
+    EXPECT_EQ(phrase("%1 % of it", std::string{"7"}), "7 % of it");
+    EXPECT_EQ(number(1.5, 1), "1.5");
+    EXPECT_EQ(table_text("spines"), "spines");
+    EXPECT_EQ(common_name("Citrus limon", "Lemon"), "Lemon");
+}
+
+TEST(Phrase, JoinsWithTheLastWord)
+{
+    EXPECT_EQ(joined({}), "");
+    EXPECT_EQ(joined({"a"}), "a");
+    EXPECT_EQ(joined({"a", "b"}), "a and b");
+    EXPECT_EQ(joined({"a", "b", "c"}), "a, b and c");
+}
+
+TEST_F(OtherReader, HearsWholeSentencesInTheirOwnOrder)
+{
+    EXPECT_EQ(chance(Probability::literal(0.1)), "10:1");
+    EXPECT_EQ(chance(Probability::literal(0.99)), "sicher");
+    EXPECT_EQ(day(calendar::Date{2026, 5, 30}), "May-30");
+    EXPECT_EQ(chance(Probability::literal(0.0)), "under 1 in 1000") << "what has no translation stays";
+}
+
+TEST_F(OtherReader, HasADecimalCommaAndNoMinusZero)
+{
+    EXPECT_EQ(number(-8.25, 1), "\u22128,2");
+    EXPECT_EQ(number(-0.04, 1), "0,0");
+    EXPECT_EQ(number(12.0, 0), "12");
+}
+
+TEST_F(OtherReader, HearsNamesAndTextsOfTheTables)
+{
+    EXPECT_EQ(common_name("Citrus limon", "Lemon"), "Zitrone");
+    EXPECT_EQ(table_text("spines"), "Stacheln");
+    EXPECT_EQ(table_text("a text of nobody"), "a text of nobody");
+}
+
+TEST(TableWords, NamesAreFoundInEveryLanguage)
+{
+    const auto names = foreign_names("Cyclamen persicum");
+    EXPECT_THAT(names, testing::IsSupersetOf({std::string{"Alpenveilchen"}, std::string{"ciclamen"}}));
+    EXPECT_TRUE(foreign_names("Nothing known").empty());
+}
+
+CsvTable table(const char* file)
+{
+    auto read = CsvTable::read(std::string{LATHHOUSE_SOURCE "/app/words/data/"} + file);
+    EXPECT_TRUE(read.has_value()) << (read ? "" : read.error().message);
+    return *read;
+}
+
+TEST(TableWords, EveryKindHasItsRowAndNoOtherHas)
+{
+    const auto names = table("kind_names.csv");
+    std::set<std::string> rows;
+    for (std::size_t row = 0; row < names.row_count(); ++row) {
+        EXPECT_TRUE(rows.insert(names.at(row, 0)).second) << names.at(row, 0) << " stands twice";
+    }
+    std::set<std::string> kinds;
+    for (const auto& kind : plants::PlantReference::built_in().kinds()) {
+        kinds.insert(kind.botanical_name);
+    }
+    EXPECT_EQ(rows, kinds);
+}
+
+TEST(TableWords, CautionsHazardsCropsAndPestsAreAllTranslated)
+{
+    std::set<std::string> texts;
+    for (const auto& caution : plan::cautions()) {
+        texts.insert(caution.text);
+    }
+    for (const auto& kind : plants::PlantReference::built_in().kinds()) {
+        texts.insert(kind.hazards);
+        texts.insert(kind.confidence);
+    }
+    for (const auto& kind : plants::SeedReference::built_in().kinds()) {
+        texts.insert({kind.name(), kind.before_sowing, kind.photoperiod_note, kind.confidence});
+    }
+    for (const auto& pest : plants::PestTable::built_in().pests()) {
+        texts.insert(pest.name);
+        texts.insert(pest.look_at.begin(), pest.look_at.end());
+        texts.insert(pest.treated_with.begin(), pest.treated_with.end());
+    }
+    texts.erase("");
+    const auto translated = table("table_texts.csv");
+    std::set<std::string> rows;
+    for (std::size_t row = 0; row < translated.row_count(); ++row) {
+        EXPECT_TRUE(rows.insert(translated.at(row, 0)).second) << translated.at(row, 0) << " stands twice";
+        for (std::size_t column = 1; column < translated.column_names().size(); ++column) {
+            EXPECT_FALSE(translated.at(row, column).empty()) << translated.at(row, 0);
+        }
+    }
+    for (const auto& text : texts) {
+        EXPECT_TRUE(rows.contains(text)) << text;
+    }
+}
+
+} // namespace
+} // namespace lathhouse::words
