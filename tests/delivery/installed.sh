@@ -106,23 +106,6 @@ icons)
     done
     ;;
 manual)
-    # The page's commands and their parts are those that the program has.
-    program=$root/usr/bin/lathhouse
-    names='/^Subcommands:/ { list = 1; next } /^$/ { list = 0 } list && /^  [a-z]/ { sub(/,.*/, "", $1); print $1 }'
-    for command in $("$program" --help | awk "$names"); do
-        echo "command $command"
-        "$program" "$command" --help | awk "$names" | sort
-    done | awk '$1 == "command" { if (line) print line; line = $2; parts = 0; next }
-        { line = line (parts++ ? "|" : " ") $1 } END { print line }' | sort >"$root/there"
-    sed -n '/^\.SH COMMANDS/,/^\.SH EXIT/s/^\.B //p' "$share/man/man1/lathhouse.1" | tr -d '\\' | awk '{
-        parts = split($2, part, "|") # Few enough to be put in order one by one.
-        for (at = 2; at <= parts; ++at) for (to = at; to > 1 && part[to] < part[to - 1]; --to) { swap = part[to]; part[to] = part[to - 1]; part[to - 1] = swap }
-        for (at = 1; at <= parts; ++at) $1 = $1 (at > 1 ? "|" : " ") part[at]
-        print $1 }' | sort >"$root/told"
-    [ -s "$root/there" ] || wrong "the program names no command"
-    difference=$(diff "$root/told" "$root/there")
-    [ -z "$difference" ] || wrong "the manual page (<) and the program (>) differ:
-$difference"
     needs man man-db
     said=$(MANROFFSEQ='' MANWIDTH=80 man --warnings --encoding=utf8 --local-file "$share/man/man1/lathhouse.1" 2>&1 >/dev/null)
     [ -z "$said" ] || wrong "$said"
