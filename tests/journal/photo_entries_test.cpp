@@ -54,7 +54,8 @@ protected:
     std::vector<std::string> names(std::optional<home::PlantId> plant = {}) const
     {
         std::vector<std::string> found;
-        for (const auto& of : book_.photos(plant).value()) {
+        const auto photos = book_.photos(plant).value();
+        for (const auto& of : photos) {
             found.push_back(of.original_name);
         }
         return found;
