@@ -165,10 +165,6 @@
         <source>Next reading</source>
         <translation>Próxima medición</translation>
     </message>
-    <message>
-        <source>%1: both %2.</source>
-        <translation>%1: ambas %2.</translation>
-    </message>
 </context>
 <context>
     <name>FilePick</name>
@@ -4912,6 +4908,10 @@ están en la banda</translation>
     <message>
         <source>%1: %2 %3, %4 %5.</source>
         <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: ambas %2.</translation>
     </message>
     <message>
         <source>They differ in none of these %1.</source>
