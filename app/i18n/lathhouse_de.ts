@@ -36,6 +36,17 @@
     </message>
 </context>
 <context>
+    <name>Comparison</name>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: beide %2.</translation>
+    </message>
+</context>
+<context>
     <name>ComparisonModel</name>
     <message>
         <source>none</source>
@@ -4905,14 +4916,6 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::ComparisonModel</name>
-    <message>
-        <source>%1: %2 %3, %4 %5.</source>
-        <translation>%1: %2 %3, %4 %5.</translation>
-    </message>
-    <message>
-        <source>%1: both %2.</source>
-        <translation>%1: beide %2.</translation>
-    </message>
     <message>
         <source>They differ in none of these %1.</source>
         <translation>Sie unterscheiden sich in keinem dieser %1.</translation>

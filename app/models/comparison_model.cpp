@@ -15,7 +15,7 @@ namespace {
 
 /// Asks both plants the same and keeps what they answer.
 class Comparing {
-    Q_DECLARE_TR_FUNCTIONS(lathhouse::models::ComparisonModel)
+    Q_DECLARE_TR_FUNCTIONS(Comparison)
 
 public:
     Comparing(const PlantsGround& ground, std::array<home::PlantId, 2> ids, const PlantDoor& door, const TodayLook& look)
