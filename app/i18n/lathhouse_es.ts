@@ -38,17 +38,6 @@
 <context>
     <name>Comparison</name>
     <message>
-        <source>%1: %2 %3, %4 %5.</source>
-        <translation>%1: %2 %3, %4 %5.</translation>
-    </message>
-    <message>
-        <source>%1: both %2.</source>
-        <translation>%1: ambas %2.</translation>
-    </message>
-</context>
-<context>
-    <name>ComparisonModel</name>
-    <message>
         <source>none</source>
         <translation>ninguna</translation>
     </message>
@@ -175,6 +164,14 @@
     <message>
         <source>Next reading</source>
         <translation>Próxima medición</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
+    </message>
+    <message>
+        <source>%1: both %2.</source>
+        <translation>%1: ambas %2.</translation>
     </message>
 </context>
 <context>

@@ -17,6 +17,8 @@ namespace {
 class Comparing {
     Q_DECLARE_TR_FUNCTIONS(Comparison)
 
+    using Compared = ComparisonModel::Compared;
+
 public:
     Comparing(const PlantsGround& ground, std::array<home::PlantId, 2> ids, const PlantDoor& door, const TodayLook& look)
         : ground_(ground), words_(look.words), units_(unit_system_of(look.words)),
@@ -41,7 +43,7 @@ public:
         }
     }
 
-    ComparisonModel::Compared compare()
+    Compared compare()
     {
         if (compared_.gone) {
             return std::move(compared_);
