@@ -36,8 +36,6 @@ Window {
     minimumHeight: 480
     visible: true
     color: Theme.desk
-    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
-    LayoutMirroring.childrenInherit: true
     title: root.round.coldTitle !== "" ? qsTr("%1 · Lathhouse").arg(root.round.coldTitle) : qsTr("Lathhouse · %1").arg(root.year.household)
 
     Component.onCompleted: {

@@ -18,8 +18,6 @@ Window {
     minimumHeight: 480
     visible: true
     color: Theme.desk
-    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
-    LayoutMirroring.childrenInherit: true
     title: qsTr("Lathhouse · First start")
 
     Component.onCompleted: {

@@ -120,7 +120,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                             "Loads every page on the demonstration household without a display");
     // Read by whoever opens the window, before Qt is there; here it is only checked.
     std::string language;
-    window_command.add_option("--language", language, "Language of the window: en, de, es; mirror shows its layout from right to left (default: the one chosen in it, else the desktop's)")
+    window_command.add_option("--language", language, "Language of the window: en, de, es; mirror tries its layout with long text from right to left (default: the one chosen in it, else the desktop's)")
         ->check(CLI::IsMember({"en", "de", "es", "mirror"}))
         ->type_name("CODE");
     window_command.add_option("--picture", window->picture, "Saves what the page shows")

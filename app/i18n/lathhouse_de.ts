@@ -36,7 +36,7 @@
     </message>
 </context>
 <context>
-    <name>ComparisonModel</name>
+    <name>Comparison</name>
     <message>
         <source>none</source>
         <translation>keine</translation>
@@ -164,6 +164,10 @@
     <message>
         <source>Next reading</source>
         <translation>Nächste Messung</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
     </message>
     <message>
         <source>%1: both %2.</source>
@@ -3669,72 +3673,36 @@
 <context>
     <name>SpotsForm</name>
     <message>
-        <source>South sill</source>
-        <translation>Südfenster</translation>
-    </message>
-    <message>
         <source>A window that faces south</source>
         <translation>Ein Fenster nach Süden</translation>
-    </message>
-    <message>
-        <source>East sill</source>
-        <translation>Ostfenster</translation>
     </message>
     <message>
         <source>A window that faces east</source>
         <translation>Ein Fenster nach Osten</translation>
     </message>
     <message>
-        <source>West sill</source>
-        <translation>Westfenster</translation>
-    </message>
-    <message>
         <source>A window that faces west</source>
         <translation>Ein Fenster nach Westen</translation>
-    </message>
-    <message>
-        <source>North sill</source>
-        <translation>Nordfenster</translation>
     </message>
     <message>
         <source>A window that faces north</source>
         <translation>Ein Fenster nach Norden</translation>
     </message>
     <message>
-        <source>Cool landing</source>
-        <translation>Kühles Treppenhaus</translation>
-    </message>
-    <message>
         <source>A stairwell or unheated room with a window; say its winter nights</source>
         <translation>Ein Treppenhaus oder unbeheizter Raum mit Fenster; seine Winternächte angeben</translation>
-    </message>
-    <message>
-        <source>Roofed balcony</source>
-        <translation>Überdachter Balkon</translation>
     </message>
     <message>
         <source>Outdoors under a roof: a balcony, a porch</source>
         <translation>Draußen unter einem Dach: ein Balkon, eine Veranda</translation>
     </message>
     <message>
-        <source>Open step</source>
-        <translation>Offene Stufe</translation>
-    </message>
-    <message>
         <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
         <translation>Draußen unter freiem Himmel: eine Stufe, ein Geländer, ein Beet vor dem Haus</translation>
     </message>
     <message>
-        <source>Screened porch</source>
-        <translation>Veranda mit Netz</translation>
-    </message>
-    <message>
         <source>Outdoors behind mesh</source>
         <translation>Draußen hinter Netz</translation>
-    </message>
-    <message>
-        <source>Glasshouse</source>
-        <translation>Gewächshaus</translation>
     </message>
     <message>
         <source>Under glass, not heated</source>
@@ -4945,10 +4913,6 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::ComparisonModel</name>
-    <message>
-        <source>%1: %2 %3, %4 %5.</source>
-        <translation>%1: %2 %3, %4 %5.</translation>
-    </message>
     <message>
         <source>They differ in none of these %1.</source>
         <translation>Sie unterscheiden sich in keinem dieser %1.</translation>
@@ -6559,6 +6523,42 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::SpotsForm</name>
+    <message>
+        <source>South sill</source>
+        <translation>Südfenster</translation>
+    </message>
+    <message>
+        <source>East sill</source>
+        <translation>Ostfenster</translation>
+    </message>
+    <message>
+        <source>West sill</source>
+        <translation>Westfenster</translation>
+    </message>
+    <message>
+        <source>North sill</source>
+        <translation>Nordfenster</translation>
+    </message>
+    <message>
+        <source>Cool landing</source>
+        <translation>Kühles Treppenhaus</translation>
+    </message>
+    <message>
+        <source>Roofed balcony</source>
+        <translation>Überdachter Balkon</translation>
+    </message>
+    <message>
+        <source>Open step</source>
+        <translation>Offene Stufe</translation>
+    </message>
+    <message>
+        <source>Screened porch</source>
+        <translation>Veranda mit Netz</translation>
+    </message>
+    <message>
+        <source>Glasshouse</source>
+        <translation>Gewächshaus</translation>
+    </message>
     <message>
         <source>indoors</source>
         <translation>drinnen</translation>

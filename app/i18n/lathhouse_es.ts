@@ -36,7 +36,7 @@
     </message>
 </context>
 <context>
-    <name>ComparisonModel</name>
+    <name>Comparison</name>
     <message>
         <source>none</source>
         <translation>ninguna</translation>
@@ -164,6 +164,10 @@
     <message>
         <source>Next reading</source>
         <translation>Próxima medición</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3, %4 %5.</source>
+        <translation>%1: %2 %3, %4 %5.</translation>
     </message>
     <message>
         <source>%1: both %2.</source>
@@ -3669,72 +3673,36 @@
 <context>
     <name>SpotsForm</name>
     <message>
-        <source>South sill</source>
-        <translation>Alféizar sur</translation>
-    </message>
-    <message>
         <source>A window that faces south</source>
         <translation>Una ventana al sur</translation>
-    </message>
-    <message>
-        <source>East sill</source>
-        <translation>Alféizar este</translation>
     </message>
     <message>
         <source>A window that faces east</source>
         <translation>Una ventana al este</translation>
     </message>
     <message>
-        <source>West sill</source>
-        <translation>Alféizar oeste</translation>
-    </message>
-    <message>
         <source>A window that faces west</source>
         <translation>Una ventana al oeste</translation>
-    </message>
-    <message>
-        <source>North sill</source>
-        <translation>Alféizar norte</translation>
     </message>
     <message>
         <source>A window that faces north</source>
         <translation>Una ventana al norte</translation>
     </message>
     <message>
-        <source>Cool landing</source>
-        <translation>Rellano fresco</translation>
-    </message>
-    <message>
         <source>A stairwell or unheated room with a window; say its winter nights</source>
         <translation>Una escalera o habitación sin calefacción con ventana; indicar sus noches de invierno</translation>
-    </message>
-    <message>
-        <source>Roofed balcony</source>
-        <translation>Balcón techado</translation>
     </message>
     <message>
         <source>Outdoors under a roof: a balcony, a porch</source>
         <translation>Fuera bajo techo: un balcón, un porche</translation>
     </message>
     <message>
-        <source>Open step</source>
-        <translation>Escalón abierto</translation>
-    </message>
-    <message>
         <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
         <translation>Fuera a cielo abierto: un escalón, una barandilla, un arriate ante la casa</translation>
     </message>
     <message>
-        <source>Screened porch</source>
-        <translation>Porche con malla</translation>
-    </message>
-    <message>
         <source>Outdoors behind mesh</source>
         <translation>Fuera tras una malla</translation>
-    </message>
-    <message>
-        <source>Glasshouse</source>
-        <translation>Invernadero</translation>
     </message>
     <message>
         <source>Under glass, not heated</source>
@@ -4945,10 +4913,6 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::ComparisonModel</name>
-    <message>
-        <source>%1: %2 %3, %4 %5.</source>
-        <translation>%1: %2 %3, %4 %5.</translation>
-    </message>
     <message>
         <source>They differ in none of these %1.</source>
         <translation>No difieren en ninguno de estos %1.</translation>
@@ -6559,6 +6523,42 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::SpotsForm</name>
+    <message>
+        <source>South sill</source>
+        <translation>Alféizar sur</translation>
+    </message>
+    <message>
+        <source>East sill</source>
+        <translation>Alféizar este</translation>
+    </message>
+    <message>
+        <source>West sill</source>
+        <translation>Alféizar oeste</translation>
+    </message>
+    <message>
+        <source>North sill</source>
+        <translation>Alféizar norte</translation>
+    </message>
+    <message>
+        <source>Cool landing</source>
+        <translation>Rellano fresco</translation>
+    </message>
+    <message>
+        <source>Roofed balcony</source>
+        <translation>Balcón techado</translation>
+    </message>
+    <message>
+        <source>Open step</source>
+        <translation>Escalón abierto</translation>
+    </message>
+    <message>
+        <source>Screened porch</source>
+        <translation>Porche con malla</translation>
+    </message>
+    <message>
+        <source>Glasshouse</source>
+        <translation>Invernadero</translation>
+    </message>
     <message>
         <source>indoors</source>
         <translation>dentro</translation>

@@ -18,7 +18,7 @@ namespace lathhouse {
 
 namespace {
 
-/// The source in brackets and a third longer; placeholders stay where they are.
+/// The source in brackets, a third longer and read from right to left; placeholders stay where they are.
 QString mirrored(const char* source)
 {
     QString words = QString::fromUtf8(source);
@@ -26,7 +26,7 @@ QString mirrored(const char* source)
     while (words.size() < longer) {
         words += QStringLiteral(" ~~~~").left(longer - words.size());
     }
-    return QLatin1Char('[') + words + QLatin1Char(']');
+    return QChar(0x200F) + QLatin1Char('[') + words + QLatin1Char(']'); // Begins with the mark of that direction.
 }
 
 } // namespace

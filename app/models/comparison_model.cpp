@@ -4,6 +4,8 @@
 #include "app/models/plant_facts.h"
 #include "app/words/growing_words.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <utility>
 
@@ -13,6 +15,10 @@ namespace {
 
 /// Asks both plants the same and keeps what they answer.
 class Comparing {
+    Q_DECLARE_TR_FUNCTIONS(Comparison)
+
+    using Compared = ComparisonModel::Compared;
+
 public:
     Comparing(const std::shared_ptr<const PlantsGround>& shared, std::array<home::PlantId, 2> ids, const PlantDoor& door,
               const TodayLook& look)
@@ -38,63 +44,63 @@ public:
         }
     }
 
-    ComparisonModel::Compared compare()
+    Compared compare()
     {
         if (compared_.gone) {
             return std::move(compared_);
         }
-        const QString none = ComparisonModel::tr("none");
-        group(ComparisonModel::tr("What and where"));
-        row(ComparisonModel::tr("Botanical name"), [&](std::size_t side) { return facts_[side].botanical; });
-        row(ComparisonModel::tr("Stands"), [&](std::size_t side) {
-            return cards_[side].spot.isEmpty() ? ComparisonModel::tr("at no spot") : cards_[side].spot;
+        const QString none = tr("none");
+        group(tr("What and where"));
+        row(tr("Botanical name"), [&](std::size_t side) { return facts_[side].botanical; });
+        row(tr("Stands"), [&](std::size_t side) {
+            return cards_[side].spot.isEmpty() ? tr("at no spot") : cards_[side].spot;
         });
-        row(ComparisonModel::tr("Next move"), [&](std::size_t side) {
-            return cards_[side].next.isEmpty() ? ComparisonModel::tr("none in the year ahead") : upper_first(cards_[side].next);
+        row(tr("Next move"), [&](std::size_t side) {
+            return cards_[side].next.isEmpty() ? tr("none in the year ahead") : upper_first(cards_[side].next);
         });
-        row(ComparisonModel::tr("Pot"), [&](std::size_t side) {
+        row(tr("Pot"), [&](std::size_t side) {
             const auto& pot = plants_[side]->pot_volume;
-            return pot ? text(words::volume(*pot, units_)) : ComparisonModel::tr("not said");
+            return pot ? text(words::volume(*pot, units_)) : tr("not said");
         });
-        row(ComparisonModel::tr("Caution"), [&](std::size_t side) {
-            return cards_[side].hazard.isEmpty() ? ComparisonModel::tr("none known, which is no proof") : upper_first(cards_[side].hazard);
+        row(tr("Caution"), [&](std::size_t side) {
+            return cards_[side].hazard.isEmpty() ? tr("none known, which is no proof") : upper_first(cards_[side].hazard);
         });
 
-        group(ComparisonModel::tr("Nights and light"));
-        row(ComparisonModel::tr("Killed at"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.lethal); });
-        row(ComparisonModel::tr("Harmed from"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.damage_begins); });
-        row(ComparisonModel::tr("At ease above"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.safe_night); });
-        row(ComparisonModel::tr("Tonight at its spot"), [&](std::size_t side) {
+        group(tr("Nights and light"));
+        row(tr("Killed at"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.lethal); });
+        row(tr("Harmed from"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.damage_begins); });
+        row(tr("At ease above"), [&](std::size_t side) { return words_.temperature(plants_[side]->lines.safe_night); });
+        row(tr("Tonight at its spot"), [&](std::size_t side) {
             const auto& here = facts_[side].needs ? facts_[side].needs->here : std::nullopt;
-            return here ? ComparisonModel::tr("about %1").arg(words_.temperature(*here)) : QStringLiteral("–");
+            return here ? tr("about %1").arg(words_.temperature(*here)) : QStringLiteral("–");
         });
-        row(ComparisonModel::tr("Too hot from"), [&](std::size_t side) { return words_.temperature(plants_[side]->heat_limit); });
-        row(ComparisonModel::tr("Good light"), [&](std::size_t side) {
-            return ComparisonModel::tr("%1 mol/m² a day").arg(words_.decimal(plants_[side]->light_to_thrive.moles(), 1));
+        row(tr("Too hot from"), [&](std::size_t side) { return words_.temperature(plants_[side]->heat_limit); });
+        row(tr("Good light"), [&](std::size_t side) {
+            return tr("%1 mol/m² a day").arg(words_.decimal(plants_[side]->light_to_thrive.moles(), 1));
         });
-        row(ComparisonModel::tr("Keeps it alive"), [&](std::size_t side) {
-            return ComparisonModel::tr("%1 mol/m² a day").arg(words_.decimal(plants_[side]->light_to_survive.moles(), 1));
+        row(tr("Keeps it alive"), [&](std::size_t side) {
+            return tr("%1 mol/m² a day").arg(words_.decimal(plants_[side]->light_to_survive.moles(), 1));
         });
-        row(ComparisonModel::tr("Between waterings"), [&](std::size_t side) {
-            return plants_[side]->must_dry ? ComparisonModel::tr("dries right out") : ComparisonModel::tr("does not dry out");
+        row(tr("Between waterings"), [&](std::size_t side) {
+            return plants_[side]->must_dry ? tr("dries right out") : tr("does not dry out");
         });
 
-        group(ComparisonModel::tr("Growth"));
-        row(ComparisonModel::tr("Measured"), [&](std::size_t side) {
+        group(tr("Growth"));
+        row(tr("Measured"), [&](std::size_t side) {
             const auto& readings = facts_[side].readings;
-            return readings.empty() ? none : ComparisonModel::tr("%1: %2").arg(facts_[side].chart_title, readings.front()[1].toString());
+            return readings.empty() ? none : tr("%1: %2").arg(facts_[side].chart_title, readings.front()[1].toString());
         });
-        row(ComparisonModel::tr("Since the reading before"), [&](std::size_t side) {
+        row(tr("Since the reading before"), [&](std::size_t side) {
             const auto& readings = facts_[side].readings;
             const auto change = readings.empty() ? QString{} : readings.front()[2].toString();
             return change.isEmpty() ? QStringLiteral("–") : change;
         });
-        row(ComparisonModel::tr("Recovery"), [&](std::size_t side) {
+        row(tr("Recovery"), [&](std::size_t side) {
             const auto& of = facts_[side];
-            return of.verdict_word.isEmpty() ? ComparisonModel::tr("nothing to judge")
-                                             : ComparisonModel::tr("%1 %2").arg(of.verdict_word, of.verdict_after);
+            return of.verdict_word.isEmpty() ? tr("nothing to judge")
+                                             : tr("%1 %2").arg(of.verdict_word, of.verdict_after);
         });
-        row(ComparisonModel::tr("Next reading"), [&](std::size_t side) {
+        row(tr("Next reading"), [&](std::size_t side) {
             return facts_[side].next_head.isEmpty() ? none : facts_[side].next_head;
         });
         return std::move(compared_);
@@ -111,8 +117,8 @@ private:
         const bool differs = first != second;
         compared_.differing += differs ? 1 : 0;
         const QString sentence =
-            differs ? ComparisonModel::tr("%1: %2 %3, %4 %5.").arg(what, facts_[0].name, first, facts_[1].name, second)
-                    : ComparisonModel::tr("%1: both %2.").arg(what, first);
+            differs ? tr("%1: %2 %3, %4 %5.").arg(what, facts_[0].name, first, facts_[1].name, second)
+                    : tr("%1: both %2.").arg(what, first);
         compared_.rows.push_back({std::exchange(group_, QString{}), what, first, second, differs, sentence});
     }
 

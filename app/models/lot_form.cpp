@@ -1,6 +1,7 @@
 #include "app/models/lot_form.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/geodesy/place_name.h"
 #include "core/plants/seed_kind.h"
@@ -41,8 +42,9 @@ void LotForm::setCrop(const QString& crop)
     found_.clear();
     for (const auto& kind : plants::SeedReference::built_in().kinds()) {
         const auto answers = [&](const std::string& name) { return geodesy::name_key(name).find(wanted) != std::string::npos; };
-        if (!wanted.empty() && rows.size() < kShown && (answers(kind.botanical_name) || std::ranges::any_of(kind.names, answers))) {
-            const QString name = text(kind.names.front());
+        if (!wanted.empty() && rows.size() < kShown && (answers(kind.botanical_name) || std::ranges::any_of(kind.names, answers) ||
+                                                      std::ranges::any_of(words::foreign_texts(kind.name()), answers))) {
+            const QString name = text(words::table_text(kind.name()));
             rows.push_back({name, text(kind.botanical_name), tr("%1, %2").arg(name, text(kind.botanical_name))});
             found_.push_back(kind.botanical_name);
         }
@@ -80,7 +82,7 @@ std::optional<home::SeedLot> LotForm::lot()
 {
     fail(-1, {});
     const auto& reference = plants::SeedReference::built_in();
-    const auto kind = reference.find(crop_.trimmed().toStdString());
+    const auto kind = reference.find(words::english_text(crop_.trimmed().toStdString()));
     if (!kind) {
         QStringList near;
         for (const auto& name : reference.near_names(crop_.trimmed().toStdString(), 3)) {

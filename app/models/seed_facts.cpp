@@ -403,7 +403,7 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
         }
         return Sheet(ground, known.sowing, look).of_lot(known, choice.plants);
     }
-    const auto kind = plants::SeedReference::built_in().find(choice.crop);
+    const auto kind = plants::SeedReference::built_in().find(words::english_text(choice.crop));
     if (!kind) {
         return kind.error();
     }

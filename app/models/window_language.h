@@ -18,8 +18,9 @@ struct WindowLanguage {
 inline constexpr std::array<WindowLanguage, 3> kWindowLanguages{
     {{"en", u"English"}, {"de", u"Deutsch"}, {"es", u"Español"}}};
 
-/// No language: the source with brackets, a third longer, and the window from right to left. Shows text that is not
-/// translated and layouts that would break, before anybody translates the window into Hebrew or Arabic.
+/// No language: the source in brackets, a third longer, and read from right to left. Shows text that is not translated
+/// and layouts that would break, before anybody translates the window into Hebrew or Arabic. What stands left of what
+/// stays so: charts run from left to right, and their tables and panes stand where the charts have them.
 inline constexpr const char* kMirror = "mirror";
 
 /// Place among kWindowLanguages; nullopt for any other word.

@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/parse.h"
+#include "core/geodesy/place_name.h"
 
 #include <cassert>
 #include <map>
@@ -56,6 +57,21 @@ std::string cell_of(const Translations& all, const std::string& key)
     return cell == row->second.end() ? std::string{} : cell->second;
 }
 
+std::vector<std::string> in_every_language(const Translations& all, const std::string& key)
+{
+    std::vector<std::string> names;
+    if (const auto row = all.find(key); row != all.end()) {
+        for (const auto& [tongue, cell] : row->second) {
+            for (const auto name : split(cell, ';')) {
+                if (!name.empty()) {
+                    names.emplace_back(name);
+                }
+            }
+        }
+    }
+    return names;
+}
+
 } // namespace
 
 std::string table_text(const std::string& text)
@@ -72,17 +88,25 @@ std::string common_name(const std::string& botanical_name, const std::string& us
 
 std::vector<std::string> foreign_names(const std::string& botanical_name)
 {
-    std::vector<std::string> names;
-    if (const auto row = kind_names().find(botanical_name); row != kind_names().end()) {
-        for (const auto& [tongue, cell] : row->second) {
-            for (const auto name : split(cell, ';')) {
-                if (!name.empty()) {
-                    names.emplace_back(name);
-                }
+    return in_every_language(kind_names(), botanical_name);
+}
+
+std::vector<std::string> foreign_texts(const std::string& text)
+{
+    return in_every_language(table_texts(), text);
+}
+
+std::string english_text(const std::string& said)
+{
+    const auto wanted = geodesy::name_key(said);
+    for (const auto& [english, row] : table_texts()) {
+        for (const auto& [tongue, cell] : row) {
+            if (geodesy::name_key(cell) == wanted) {
+                return english;
             }
         }
     }
-    return names;
+    return said;
 }
 
 } // namespace lathhouse::words

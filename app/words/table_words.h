@@ -20,4 +20,11 @@ std::string common_name(const std::string& botanical_name, const std::string& us
 /// Its names in every language but English, for whoever looks for it.
 std::vector<std::string> foreign_names(const std::string& botanical_name);
 
+/// What a text of the tables is called in every language but English.
+std::vector<std::string> foreign_texts(const std::string& text);
+
+/// The text of the tables that somebody means who says it in any language: "Tomate" is "Tomato". As it was said where it
+/// is none.
+std::string english_text(const std::string& said);
+
 } // namespace lathhouse::words

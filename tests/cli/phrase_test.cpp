@@ -78,6 +78,15 @@ TEST_F(OtherReader, HearsNamesAndTextsOfTheTables)
     EXPECT_EQ(table_text("a text of nobody"), "a text of nobody");
 }
 
+TEST(TableWords, CropsAreMeantInEveryLanguage)
+{
+    EXPECT_EQ(english_text("tomate"), "Tomato");
+    EXPECT_EQ(english_text("Fleissiges Lieschen"), "Impatiens") << "written without the keys of a German keyboard";
+    EXPECT_EQ(english_text("Nesselkraut"), "Nesselkraut") << "as it was said where it is none";
+    EXPECT_EQ(english_text("fleißiges lieschen"), "Impatiens");
+    EXPECT_EQ(english_text("tomato"), "tomato");
+}
+
 TEST(TableWords, NamesAreFoundInEveryLanguage)
 {
     const auto names = foreign_names("Cyclamen persicum");

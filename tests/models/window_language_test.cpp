@@ -58,7 +58,9 @@ TEST(WindowLanguage, IsChosenAndKeptAndInForceAtTheNextStart)
     EXPECT_EQ(changed.count(), 1);
     EXPECT_TRUE(model.languageNote().contains("next start")) << model.languageNote().toStdString();
     EXPECT_EQ(kept()->value("language").toString(), "de");
-    const SettingsModel again(kept(), {.language = "es"}, ShownUnits{}, kBritish);
+    AskedSettings asked;
+    asked.language = "es";
+    const SettingsModel again(kept(), asked, ShownUnits{}, kBritish);
     EXPECT_EQ(again.language(), 2);
     EXPECT_TRUE(again.languageNote().isEmpty());
     EXPECT_TRUE(again.languageFixed().contains("--language"));
