@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/packed.h"
+#include "core/base/shipped_file.h"
 #include "core/climate/station_rows.h"
 
 #include <boost/crc.hpp>
@@ -10,10 +11,8 @@
 #include <bit>
 #include <cmath>
 #include <cstdint>
-#include <cstdlib>
 #include <cstring>
 #include <limits>
-#include <system_error>
 
 namespace lathhouse::climate {
 namespace {
@@ -326,27 +325,7 @@ StationTable StationTable::of(std::vector<Station> stations)
 
 Result<std::filesystem::path> StationTable::find()
 {
-    if (const char* named = std::getenv("LATHHOUSE_STATIONS"); named != nullptr && *named != '\0') {
-        return std::filesystem::path{named};
-    }
-    std::vector<std::filesystem::path> places;
-#ifdef LATHHOUSE_STATIONS_OF_BUILD
-    places.emplace_back(LATHHOUSE_STATIONS_OF_BUILD);
-#endif
-    std::error_code failure;
-    const auto program = std::filesystem::read_symlink("/proc/self/exe", failure);
-    if (!failure) {
-        places.push_back(program.parent_path() / "../share/lathhouse/stations.bin");
-    }
-    std::string looked_at;
-    for (const auto& place : places) {
-        if (std::filesystem::exists(place, failure)) {
-            return place.lexically_normal();
-        }
-        looked_at += (looked_at.empty() ? "" : ", ") + place.lexically_normal().string();
-    }
-    return Error{ErrorCode::NotFound, "the station table is not there (looked at " + looked_at +
-                                          "); install the program or name the file in LATHHOUSE_STATIONS"};
+    return find_shipped_file("stations.bin", "LATHHOUSE_STATIONS", "the station table");
 }
 
 const Station* StationTable::by_id(std::string_view id) const
