@@ -18,7 +18,7 @@ namespace lathhouse::journal {
 namespace {
 
 /// How long another program may hold the file before we say so.
-constexpr int kBusyMilliseconds = 1500;
+constexpr int kBusyMilliseconds = 4000;
 
 int big_endian(const std::array<char, 100>& header, std::size_t offset)
 {

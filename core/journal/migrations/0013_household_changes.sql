@@ -12,8 +12,8 @@ CREATE TABLE changed_rows (
     event_id INTEGER NOT NULL REFERENCES events (id),
     in_table TEXT NOT NULL CHECK (in_table IN ('household', 'spots', 'spot_views', 'plants', 'events')),
     row_id INTEGER NOT NULL,
-    before TEXT CHECK (json_valid(before)),
-    after TEXT CHECK (json_valid(after))
+    before TEXT CHECK (before IS NULL OR json_valid(before)),
+    after TEXT CHECK (after IS NULL OR json_valid(after))
 ) STRICT;
 CREATE INDEX changed_rows_by_event ON changed_rows (event_id, id);
 
