@@ -4708,6 +4708,22 @@ liegen im Band</translation>
         <translation>noch keine Probe</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>noch %1 Körner</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>Körner nicht gezählt</translation>
+    </message>
+    <message>
         <source>Frost</source>
         <translation>Frost</translation>
     </message>
@@ -6500,25 +6516,6 @@ liegen im Band</translation>
     <message>
         <source>It holds for this window and could not be kept in %1; see that the folder can be written.</source>
         <translation>Es gilt für dieses Fenster und ließ sich nicht in %1 speichern; nachsehen, ob sich der Ordner beschreiben lässt.</translation>
-    </message>
-</context>
-<context>
-    <name>lathhouse::models::SheetRows</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>noch %1 Körner</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>Körner nicht gezählt</translation>
     </message>
 </context>
 <context>

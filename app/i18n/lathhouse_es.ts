@@ -4708,6 +4708,22 @@ están en la banda</translation>
         <translation>aún sin prueba</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>quedan %1 semillas</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>semillas sin contar</translation>
+    </message>
+    <message>
         <source>Frost</source>
         <translation>Helada</translation>
     </message>
@@ -6500,25 +6516,6 @@ están en la banda</translation>
     <message>
         <source>It holds for this window and could not be kept in %1; see that the folder can be written.</source>
         <translation>Rige en esta ventana y no se pudo guardar en %1; comprobar que se puede escribir en la carpeta.</translation>
-    </message>
-</context>
-<context>
-    <name>lathhouse::models::SheetRows</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>quedan %1 semillas</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>semillas sin contar</translation>
     </message>
 </context>
 <context>

@@ -125,7 +125,9 @@ QString basis_words(const Lot& lot, const YearWords& words)
                                    : tr("no test yet");
 }
 
-SheetRows::Row row_of(const Lot& lot, const SeedGround& ground, const TodayLook& look)
+using LotRow = SheetRows::Row; // Qt's lupdate takes a qualified result for the class of the function.
+
+LotRow row_of(const Lot& lot, const SeedGround& ground, const TodayLook& look)
 {
     const auto left = ground.facts.seeds.seeds_left(lot.lot->id);
     const QString name = text(lot.lot->name);
