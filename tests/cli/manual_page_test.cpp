@@ -63,7 +63,7 @@ TEST(ManualPage, NamesTheCommandsThatThereAreWithTheirParts)
     for (const auto& name : listed_in(run_command({"--help"}).out)) {
         there[name] = listed_in(run_command({name, "--help"}).out);
     }
-    EXPECT_GT(there.size(), 40U);
+    EXPECT_GE(there.size(), 40U);
     EXPECT_THAT(told_by_the_page(), testing::ContainerEq(there));
 }
 
