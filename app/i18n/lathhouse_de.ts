@@ -2629,8 +2629,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show all %1 entries</source>
-        <translation>Alle %1 Einträge zeigen</translation>
+        <source>Show more of %1 entries</source>
+        <translation>Mehr von %1 Einträgen zeigen</translation>
     </message>
 </context>
 <context>

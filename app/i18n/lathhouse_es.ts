@@ -1443,7 +1443,7 @@
     </message>
     <message>
         <source>Invented, for showing · %1</source>
-        <translation>Inventado, para enseñar · %1</translation>
+        <translation>Inventado · %1</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -2629,8 +2629,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show all %1 entries</source>
-        <translation>Mostrar las %1 anotaciones</translation>
+        <source>Show more of %1 entries</source>
+        <translation>Mostrar más de %1 anotaciones</translation>
     </message>
 </context>
 <context>
@@ -4885,11 +4885,11 @@ están en la banda</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+        <translation>d MMMM yyyy</translation>
     </message>
     <message>
         <source>MMMM d, yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+        <translation>d MMMM yyyy</translation>
     </message>
     <message>
         <source>sun does not rise</source>
