@@ -4103,7 +4103,7 @@ liegen im Band</translation>
     <name>YearPage</name>
     <message>
         <source>The year from today</source>
-        <translation>Das Jahr von heute an</translation>
+        <translation>Das Jahr ab heute</translation>
     </message>
     <message>
         <source>Risk you accept</source>
@@ -4237,7 +4237,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Chance of a harmful night</source>
-        <translation>Wahrscheinlichkeit einer Schadnacht</translation>
+        <translation>Schadnacht, wie wahrscheinlich</translation>
     </message>
     <message>
         <source>Keep this plan</source>
@@ -4399,7 +4399,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The year from today, a row for each date</source>
-        <translation>Das Jahr von heute an, eine Zeile je Tag</translation>
+        <translation>Das Jahr ab heute, eine Zeile je Tag</translation>
     </message>
 </context>
 <context>
@@ -4869,19 +4869,19 @@ liegen im Band</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
-        <translation>dddd, d. MMMM</translation>
+        <translation>dddd d. MMMM</translation>
     </message>
     <message>
         <source>dddd MMMM d</source>
-        <translation>dddd, d. MMMM</translation>
+        <translation>dddd d. MMMM</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
-        <translation>dddd, d. MMMM yyyy</translation>
+        <translation>dddd d. MMMM yyyy</translation>
     </message>
     <message>
         <source>dddd MMMM d, yyyy</source>
-        <translation>dddd, d. MMMM yyyy</translation>
+        <translation>dddd d. MMMM yyyy</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>

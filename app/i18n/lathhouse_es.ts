@@ -4237,7 +4237,7 @@ están en la banda</translation>
     </message>
     <message>
         <source>Chance of a harmful night</source>
-        <translation>Probabilidad de una noche dañina</translation>
+        <translation>Riesgo de noche dañina</translation>
     </message>
     <message>
         <source>Keep this plan</source>
