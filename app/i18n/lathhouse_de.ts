@@ -1463,7 +1463,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was entered last, on any page.</source>
@@ -2444,7 +2444,7 @@
     </message>
     <message>
         <source>Measure again on %1.</source>
-        <translation>Wieder messen am %1.</translation>
+        <translation>Wieder messen: %1</translation>
     </message>
     <message>
         <source>That reading could settle it, at the earliest.</source>
@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Änderung</translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Name, pot, its own lines, where it is kept</source>
@@ -3068,7 +3068,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
@@ -3455,7 +3455,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z, or U. Takes back what was counted last in this window.</source>
@@ -4011,7 +4011,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was logged last on this page.</source>
@@ -4426,7 +4426,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>keine</translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>recovering</source>

@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Cambio</translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Name, pot, its own lines, where it is kept</source>
@@ -4426,7 +4426,7 @@ están en la banda</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>recovering</source>
