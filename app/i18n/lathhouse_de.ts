@@ -1463,7 +1463,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was entered last, on any page.</source>
@@ -2444,7 +2444,7 @@
     </message>
     <message>
         <source>Measure again on %1.</source>
-        <translation>Wieder messen am %1.</translation>
+        <translation>Wieder messen: %1</translation>
     </message>
     <message>
         <source>That reading could settle it, at the earliest.</source>
@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Änderung</translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Name, pot, its own lines, where it is kept</source>
@@ -2629,8 +2629,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show all %1 entries</source>
-        <translation>Alle %1 Einträge zeigen</translation>
+        <source>Show more of %1 entries</source>
+        <translation>Mehr von %1 Einträgen zeigen</translation>
     </message>
 </context>
 <context>
@@ -3068,7 +3068,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
@@ -3455,7 +3455,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z, or U. Takes back what was counted last in this window.</source>
@@ -4011,7 +4011,7 @@
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurück</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was logged last on this page.</source>
@@ -4103,7 +4103,7 @@ liegen im Band</translation>
     <name>YearPage</name>
     <message>
         <source>The year from today</source>
-        <translation>Das Jahr von heute an</translation>
+        <translation>Das Jahr ab heute</translation>
     </message>
     <message>
         <source>Risk you accept</source>
@@ -4237,7 +4237,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Chance of a harmful night</source>
-        <translation>Wahrscheinlichkeit einer Schadnacht</translation>
+        <translation>Schadnacht, wie wahrscheinlich</translation>
     </message>
     <message>
         <source>Keep this plan</source>
@@ -4399,7 +4399,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The year from today, a row for each date</source>
-        <translation>Das Jahr von heute an, eine Zeile je Tag</translation>
+        <translation>Das Jahr ab heute, eine Zeile je Tag</translation>
     </message>
 </context>
 <context>
@@ -4426,7 +4426,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>keine</translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>recovering</source>
@@ -4869,19 +4869,19 @@ liegen im Band</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
-        <translation>dddd, d. MMMM</translation>
+        <translation>dddd d. MMMM</translation>
     </message>
     <message>
         <source>dddd MMMM d</source>
-        <translation>dddd, d. MMMM</translation>
+        <translation>dddd d. MMMM</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
-        <translation>dddd, d. MMMM yyyy</translation>
+        <translation>dddd d. MMMM yyyy</translation>
     </message>
     <message>
         <source>dddd MMMM d, yyyy</source>
-        <translation>dddd, d. MMMM yyyy</translation>
+        <translation>dddd d. MMMM yyyy</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>

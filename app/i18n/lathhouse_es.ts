@@ -1443,7 +1443,7 @@
     </message>
     <message>
         <source>Invented, for showing · %1</source>
-        <translation>Inventado, para enseñar · %1</translation>
+        <translation>Inventado · %1</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Cambio</translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Name, pot, its own lines, where it is kept</source>
@@ -2629,8 +2629,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show all %1 entries</source>
-        <translation>Mostrar las %1 anotaciones</translation>
+        <source>Show more of %1 entries</source>
+        <translation>Mostrar más de %1 anotaciones</translation>
     </message>
 </context>
 <context>
@@ -4237,7 +4237,7 @@ están en la banda</translation>
     </message>
     <message>
         <source>Chance of a harmful night</source>
-        <translation>Probabilidad de una noche dañina</translation>
+        <translation>Riesgo de noche dañina</translation>
     </message>
     <message>
         <source>Keep this plan</source>
@@ -4426,7 +4426,7 @@ están en la banda</translation>
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>recovering</source>
@@ -4885,11 +4885,11 @@ están en la banda</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+        <translation>d MMMM yyyy</translation>
     </message>
     <message>
         <source>MMMM d, yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+        <translation>d MMMM yyyy</translation>
     </message>
     <message>
         <source>sun does not rise</source>
