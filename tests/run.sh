@@ -23,11 +23,32 @@ cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; 
 export LSAN_OPTIONS=suppressions=$source_folder/tests/lsan.supp:print_suppressions=0
 report=$build/ctest.log
 ctest --test-dir "$build" -j "$(nproc)" --output-on-failure "$@" 2>&1 | tee "$report" | grep -v ' Passed \|^ *Start '
-# ctest's own closing line does not tell skipped from passed.
-skipped=$(grep -cE '\*\*\*(Skipped|Not Run \(Disabled\))' "$report")
-failed=$(grep -cE '\*\*\*(Failed|Not Run|Timeout|Exception)' "$report")
-total=$(sed -nE 's/.* tests failed out of ([0-9]+).*/\1/p' "$report")
-passed=$((${total:-0} - failed - skipped))
+# ctest says how each process ended; its log, line by line, which tests those of GoogleTest ran. A process that ran none is
+# one test itself, and one that ended otherwise than its tests say, by a crash or a leak, has failed once more.
+read -r passed failed skipped total < <(awk '
+    FNR == NR {
+        if ($0 ~ /^ *[0-9]+\/[0-9]+ Test +#[0-9]+: /) {
+            name = $0; sub(/^.*#[0-9]+: /, "", name); sub(/ .*$/, "", name)
+            ended[name] = $0 ~ /\*\*\*(Skipped|Not Run \(Disabled\))/ ? "skipped" : $0 ~ / Passed +[0-9.]+ sec/ ? "passed" : "failed"
+        }
+        next
+    }
+    /^[0-9]+\/[0-9]+ Testing: / { name = $3 }
+    /^\[       OK \] .* \([0-9]+ ms\)$/ { ok[name]++ }
+    /^\[  FAILED  \] .* \([0-9]+ ms\)$/ { bad[name]++ }
+    /^\[  SKIPPED \] .* \([0-9]+ ms\)$/ { left[name]++ }
+    END {
+        for (name in ended) {
+            if (ok[name] + bad[name] + left[name] == 0) {
+                count[ended[name]]++
+            } else {
+                count["passed"] += ok[name]; count["failed"] += bad[name]; count["skipped"] += left[name]
+                if (ended[name] == "failed" && bad[name] == 0) count["failed"]++
+            }
+        }
+        print count["passed"] + 0, count["failed"] + 0, count["skipped"] + 0, count["passed"] + count["failed"] + count["skipped"]
+    }
+' "$report" "$build/Testing/Temporary/LastTest.log")
 if [ "${total:-0}" = 0 ]; then
     echo "lathhouse: no test ran" >&2
     failed=1
