@@ -2,6 +2,7 @@
 
 #include "app/cli/commands.h"
 #include "core/climate/coast_error.h"
+#include "core/climate/place_height.h"
 
 namespace lathhouse::cli {
 
@@ -11,7 +12,11 @@ Result<climate::PlaceClimate> shipped_climate(Position position, std::optional<M
     if (!table) {
         return table.error();
     }
-    auto place = climate::climate_at(**table, position, elevation);
+    // Without the shipped towns a height that is not given is that of the stations.
+    const auto gazetteer =
+        elevation ? Result<const geodesy::TownTable*>{Error{ErrorCode::NotFound, {}}} : towns();
+    auto place = gazetteer ? climate::climate_at_height_near(**table, (*gazetteer)->towns(), position)
+                           : climate::climate_at(**table, position, elevation);
     if (!place) {
         return place;
     }

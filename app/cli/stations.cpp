@@ -1,4 +1,5 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/shipped_climate.h"
 
 #include "core/base/csv.h"
 #include "core/climate/error_map.h"
@@ -147,7 +148,7 @@ Result<Answer> run_stations(const Globals& globals, const StationsOptions& optio
                               [&](std::size_t i) { return distances[i]; });
     order.resize(wanted);
 
-    const auto climate = climate::climate_at(**table, *place, std::nullopt);
+    const auto climate = shipped_climate(*place, std::nullopt);
     const auto weight_of = [&](const climate::Station& station) -> Json {
         if (!climate) {
             return nullptr; // No station is near enough to speak for the place.

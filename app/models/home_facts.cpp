@@ -40,7 +40,7 @@ public:
         shown_.position = tr("%1, %2").arg(text(words::position(place.position)),
                                            text(words::height(climate_.elevation, units_)));
         if (!climate_.elevation_given) {
-            shown_.position += tr(" (height of the stations; your own is not known)");
+            shown_.position += tr(" (height of towns near; your own is not known)");
         }
         add_map();
         add_figures();

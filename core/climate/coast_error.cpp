@@ -55,11 +55,21 @@ Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLi
                       std::min(kMostApart, std::abs(logarithm_of(*here) - stations))};
 }
 
-KelvinDelta error_with_coast(KelvinDelta without, double apart, StationSource source)
+KelvinDelta error_with_coast(KelvinDelta without, const CoastSigns& signs, StationSource source)
 {
-    const bool monthly = source == StationSource::WorldMonthly;
-    return KelvinDelta::from_kelvins((monthly ? 0.899 : 0.937) * without.kelvins() +
-                                     (monthly ? 0.22 : 0.372) * apart);
+    struct Line {
+        double of_error;
+        double per_unit_apart;
+        double on_the_shore;
+    };
+    constexpr Line kDaily{0.934, 0.057, 0.398};
+    constexpr Line kMonthly{0.892, 0.181, 0.104};
+    constexpr double kFarEnough = 1.25; // Places farther apart err no more than these.
+    constexpr double kShoreReachKilometres = 30.0;
+    const Line& line = source == StationSource::WorldMonthly ? kMonthly : kDaily;
+    return KelvinDelta::from_kelvins(
+        line.of_error * without.kelvins() + line.per_unit_apart * std::min(signs.apart, kFarEnough) +
+        line.on_the_shore * std::exp(-signs.place.kilometres() / kShoreReachKilometres));
 }
 
 Result<void> count_coast_in(PlaceClimate& place, const geodesy::CoastLines& coast)
@@ -72,7 +82,7 @@ Result<void> count_coast_in(PlaceClimate& place, const geodesy::CoastLines& coas
         return signs.error();
     }
     place.expected_error =
-        error_with_coast(place.expected_error, signs->apart, place.stations.front().station->source);
+        error_with_coast(place.expected_error, *signs, place.stations.front().station->source);
     place.expected_error_days = error_days_of_model(place.monthly, place.expected_error);
     place.expected_error_days_carried = error_days_carried(place.expected_error);
     constexpr double kWorthAWord = 1.0;

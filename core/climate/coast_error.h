@@ -19,11 +19,11 @@ struct CoastSigns {
 /// Errors: as CoastLines::distance_to_coast.
 Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLines& coast);
 
-/// Mean absolute error to expect of a month's mean low where it is known how the stations lie to the sea:
-/// 0.937 and 0.372 for each unit apart (daily records), 0.899 and 0.22 (monthly reports). Fitted by weighted
-/// least squares to every second station left out, judged on the others
-/// (docs/methods/between-stations.md).
-KelvinDelta error_with_coast(KelvinDelta without, double apart, StationSource source);
+/// Mean absolute error to expect of a month's mean low where it is known how the place and its stations lie
+/// to the sea: a share of the error without the coast, more the farther apart they lie (up to 1.25), and more
+/// near the shore, falling with exp(-distance / 30 km). Fitted by weighted least squares to the stations left
+/// out; the form was judged on halves not fitted (docs/methods/between-stations.md).
+KelvinDelta error_with_coast(KelvinDelta without, const CoastSigns& signs, StationSource source);
 
 /// Puts the coast into the place's expected errors; says it in a warning where the place lies much nearer to
 /// the sea than its stations, or much farther. Not for a place that the grower's own record answers.

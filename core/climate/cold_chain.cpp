@@ -1,5 +1,6 @@
 #include "core/climate/cold_chain.h"
 
+#include "core/climate/chain_by_night.h"
 #include "core/climate/normal.h"
 
 #include <algorithm>
@@ -86,14 +87,14 @@ ChainTable make_table(double persistence)
 /// The table of a persistence, made when it is first asked for.
 const ChainTable& chain_table(double persistence)
 {
-    constexpr std::size_t kTables = 9; // One a hundredth.
+    constexpr std::size_t kTables = 29; // One a hundredth.
+    constexpr double kLeast = 0.60;
     static std::array<std::once_flag, kTables> made;
     static std::array<ChainTable, kTables> tables;
-    const double hundredths = std::round((persistence - kLeastPersistence) * 100.0);
+    const double hundredths = std::round((persistence - kLeast) * 100.0);
     const auto which = static_cast<std::size_t>(std::clamp(hundredths, 0.0, kTables - 1.0));
-    std::call_once(made[which], [which] {
-        tables[which] = make_table(kLeastPersistence + 0.01 * static_cast<double>(which));
-    });
+    std::call_once(made[which],
+                   [which] { tables[which] = make_table(kLeast + 0.01 * static_cast<double>(which)); });
     return tables[which];
 }
 
@@ -103,6 +104,9 @@ std::size_t first_state_above(float barrier)
     const double place = std::floor((static_cast<double>(barrier) - kLowest) / kStep + 0.5);
     return place <= 0.0 ? 0 : std::min(static_cast<std::size_t>(place), kStates);
 }
+
+/// Of each night, the table that leads to it from the night before.
+using TablesOfNights = std::vector<const ChainTable*>;
 
 /// One night on: `next` for the targets from `lowest_target` (a multiple of Targets) up, out of the sources
 /// from `lowest_source` up.
@@ -138,7 +142,7 @@ template <class Floats, std::size_t Groups, std::size_t Targets>
 }
 
 template <class Floats, std::size_t Groups, std::size_t Targets>
-[[gnu::always_inline]] inline void run(const ChainTable& table, const BarrierPaths& barriers,
+[[gnu::always_inline]] inline void run(const TablesOfNights& tables, const BarrierPaths& barriers,
                                        BarrierPaths& result)
 {
     static_assert(kStates % Targets == 0);
@@ -166,7 +170,7 @@ template <class Floats, std::size_t Groups, std::size_t Targets>
     Floats* next = two.data();
     for (std::size_t state = 0; state < kStates; ++state) {
         for (std::size_t q = 0; q < Groups; ++q) {
-            now[state * Groups + q] = Floats{} + table.start[state];
+            now[state * Groups + q] = Floats{} + tables.front()->start[state]; // All begin alike.
         }
     }
     std::size_t lowest_kept = 0;
@@ -175,7 +179,8 @@ template <class Floats, std::size_t Groups, std::size_t Targets>
         const float mildest = *std::min_element(row, row + barriers.cases());
         const std::size_t kept_now = first_state_above(mildest);
         if (night > first_night) {
-            advance<Floats, Groups, Targets>(table, now, next, lowest_kept, kept_now / Targets * Targets);
+            advance<Floats, Groups, Targets>(*tables[night], now, next, lowest_kept,
+                                             kept_now / Targets * Targets);
             std::swap(now, next);
         }
         // States below every barrier count as empty from here on and are never read again.
@@ -221,23 +226,23 @@ template <class Floats, std::size_t Groups, std::size_t Targets>
 }
 
 #if defined(__x86_64__)
-[[gnu::target("avx2")]] void run_eight_at_once(const ChainTable& table, const BarrierPaths& barriers,
+[[gnu::target("avx2")]] void run_eight_at_once(const TablesOfNights& tables, const BarrierPaths& barriers,
                                                BarrierPaths& result)
 {
-    run<Oct, 2, 4>(table, barriers, result);
+    run<Oct, 2, 4>(tables, barriers, result);
 }
 #endif
 
-void run_sixteen(const ChainTable& table, const BarrierPaths& barriers, BarrierPaths& result)
+void run_sixteen(const TablesOfNights& tables, const BarrierPaths& barriers, BarrierPaths& result)
 {
 #if defined(__x86_64__)
     static const bool eight_at_once = __builtin_cpu_supports("avx2");
     if (eight_at_once) {
-        run_eight_at_once(table, barriers, result);
+        run_eight_at_once(tables, barriers, result);
         return;
     }
 #endif
-    run<Quad, 4, 2>(table, barriers, result);
+    run<Quad, 4, 2>(tables, barriers, result);
 }
 
 } // namespace
@@ -261,22 +266,33 @@ BarrierPaths BarrierPaths::reversed() const
     return result;
 }
 
-BarrierPaths none_so_far(const BarrierPaths& barriers, double persistence)
+BarrierPaths none_so_far(const BarrierPaths& barriers, std::span<const double> persistence)
 {
-    const ChainTable& table = chain_table(persistence);
+    assert(persistence.size() == barriers.nights());
     BarrierPaths result{barriers.nights(), barriers.cases()};
+    if (persistence.empty()) {
+        return result;
+    }
+    TablesOfNights tables(persistence.size());
+    std::ranges::transform(persistence, tables.begin(),
+                           [](double of_night) { return &chain_table(of_night); });
     switch (barriers.lanes()) {
     case 4:
-        run<Quad, 1, 4>(table, barriers, result);
+        run<Quad, 1, 4>(tables, barriers, result);
         break;
     case 8:
-        run<Quad, 2, 4>(table, barriers, result);
+        run<Quad, 2, 4>(tables, barriers, result);
         break;
     default:
-        run_sixteen(table, barriers, result);
+        run_sixteen(tables, barriers, result);
         break;
     }
     return result;
+}
+
+BarrierPaths none_so_far(const BarrierPaths& barriers, double persistence)
+{
+    return none_so_far(barriers, std::vector<double>(barriers.nights(), persistence));
 }
 
 } // namespace lathhouse::climate

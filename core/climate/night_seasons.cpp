@@ -1,3 +1,4 @@
+#include "core/climate/chain_by_night.h"
 #include "core/climate/night_model.h"
 #include "core/climate/normal.h"
 #include "core/climate/table_sizes.h"
@@ -20,16 +21,30 @@ double years_share(std::size_t place_index)
     return place_index == kLeapDay ? 0.25 : 1.0;
 }
 
-/// Deep cold comes in longer spells than the first frosts do. Fitted by eye on the records of half of the
-/// stations at 0, -5 and -10 C (docs/methods/nights.md).
-double persistence_at(double line_degrees)
+/// Correlation of a night with the night before, by how rare a cold night is there. In records the spells of
+/// a line are the longer the rarer its nights are, and longer for deep cold; fitted on halves of the stations
+/// (docs/methods/nights.md).
+double persistence_at(double barrier, double line_degrees)
 {
-    return kLeastPersistence + 0.007 * std::clamp(-line_degrees, 0.0, 8.5);
+    constexpr double kAtOneDeviation = 0.66;
+    constexpr double kPerDeviation = 0.07;
+    constexpr double kPerKelvinOfFrost = 0.008;
+    return kAtOneDeviation + kPerDeviation * std::clamp(-barrier - 1.0, -1.0, 2.0) +
+           kPerKelvinOfFrost * std::clamp(-line_degrees, 0.0, 8.5);
 }
 
-double persistence_at(Celsius line, NightOffset offset)
+/// The same for nights in time, `barriers` with one case: what joins two nights lies between what each of
+/// them would ask for.
+std::vector<double> persistences(const BarrierPaths& barriers, double line_degrees)
 {
-    return persistence_at(line.degrees() - offset.mean.kelvins());
+    std::vector<double> joins(barriers.nights());
+    double before = persistence_at(static_cast<double>(barriers.at(0, 0)), line_degrees);
+    for (std::size_t k = 0; k < joins.size(); ++k) {
+        const double here = persistence_at(static_cast<double>(barriers.at(k, 0)), line_degrees);
+        joins[k] = (before + here) / 2.0;
+        before = here;
+    }
+    return joins;
 }
 
 } // namespace
@@ -83,9 +98,13 @@ SeasonChances NightModel::season(Celsius line, NightOffset offset) const
             weights.push_back(offsets[o].weight * node.weight);
         }
     }
-    const double persistence = persistence_at(line, offset);
-    const BarrierPaths none_before = none_so_far(forwards, persistence);
-    const BarrierPaths none_after = none_so_far(forwards.reversed(), persistence);
+    // The middle of what is not known of the offset tells how rare the nights are.
+    const double middle = line.degrees() - offset.mean.kelvins();
+    BarrierPaths alone{kDays, 1};
+    set_cases(alone, 0, places, kOneNode, effective_degrees(Celsius::from_degrees(middle), is_bare(offset)),
+              middle);
+    const BarrierPaths none_before = none_so_far(forwards, persistences(alone, middle));
+    const BarrierPaths none_after = none_so_far(forwards.reversed(), persistences(alone.reversed(), middle));
     for (std::size_t k = 0; k < kDays; ++k) {
         for (std::size_t c = 0; c < weights.size(); ++c) {
             result.on_or_before_[k] += weights[c] * (1.0 - static_cast<double>(none_before.at(k, c)));
@@ -127,7 +146,11 @@ Probability NightModel::chance_among(std::span<const calendar::DayOfYear> nights
         const double effective = effective_degrees(Celsius::from_degrees(open), is_bare(offset));
         set_cases(paths, o * kThreeNodes.size(), places, kThreeNodes, effective, open);
     }
-    const BarrierPaths none = none_so_far(paths, persistence_at(line, offset));
+    const double middle = line.degrees() - offset.mean.kelvins();
+    BarrierPaths alone{nights.size(), 1};
+    set_cases(alone, 0, places, kOneNode, effective_degrees(Celsius::from_degrees(middle), is_bare(offset)),
+              middle);
+    const BarrierPaths none = none_so_far(paths, persistences(alone, middle));
     double any = 0.0;
     for (std::size_t o = 0; o < offsets.size(); ++o) {
         for (std::size_t s = 0; s < kThreeNodes.size(); ++s) {
@@ -205,7 +228,9 @@ LowestNight NightModel::lowest_of_season() const
         }
         // One persistence for lines this near to one another.
         const double middle = top - kStep * (static_cast<double>(without.size()) + (kLinesAtOnce + 1) / 2.0);
-        const BarrierPaths none = none_so_far(paths, persistence_at(middle));
+        BarrierPaths alone{kDays, 1};
+        set_cases(alone, 0, places, kOneNode, middle + reading_step_kelvins_ / 2.0, middle);
+        const BarrierPaths none = none_so_far(paths, persistences(alone, middle));
         for (std::size_t l = 0; l < kLinesAtOnce; ++l) {
             double share = 0.0;
             for (std::size_t s = 0; s < kThreeNodes.size(); ++s) {
