@@ -15,6 +15,7 @@ SheetButton {
         }
     }
     contentItem: Text {
+        textFormat: Text.PlainText
         text: root.text
         color: root.down ? Theme.ink : Theme.actionInk
         font.family: Theme.textFamily

@@ -8,6 +8,7 @@ Column {
     required property string words
 
     Text {
+        textFormat: Text.PlainText
         text: root.head
         color: Theme.ink
         font.family: Theme.textFamily
@@ -16,6 +17,7 @@ Column {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         visible: root.words !== ""
         text: root.words
         color: Theme.ink2

@@ -58,6 +58,7 @@ T.Button {
             Accessible.ignored: true
         }
         Text {
+            textFormat: Text.PlainText
             anchors.verticalCenter: parent.verticalCenter
             x: root.textX >= 0 ? root.textX : root.spotColour >= 0 ? Theme.px(32) : Math.round((parent.width - width) / 2)
             text: root.text

@@ -34,6 +34,7 @@ Item {
     }
     Text {
         id: head
+        textFormat: Text.PlainText
         anchors.left: laths.right
         anchors.leftMargin: Theme.px(10)
         anchors.bottom: rule.top
@@ -45,6 +46,7 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         anchors.left: head.right
         anchors.leftMargin: Theme.px(10)
         anchors.baseline: head.baseline

@@ -32,6 +32,7 @@ Rectangle {
     }
     Text {
         id: fact
+        textFormat: Text.PlainText
         x: root.hand >= 0 ? Theme.px(34) : Theme.px(10)
         anchors.verticalCenter: parent.verticalCenter
         text: root.words

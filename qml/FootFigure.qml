@@ -17,6 +17,7 @@ Grid {
     Accessible.name: qsTr("%1: %2, %3").arg(root.head).arg(root.figure).arg(root.words)
 
     Text {
+        textFormat: Text.PlainText
         text: root.head
         color: Theme.ink2
         font.family: Theme.textFamily
@@ -24,6 +25,7 @@ Grid {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         text: root.figure
         color: Theme.ink
         font.family: Theme.textFamily
@@ -32,6 +34,7 @@ Grid {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         visible: !root.low
         text: root.words
         color: Theme.ink2

@@ -15,6 +15,7 @@ Item {
     Accessible.name: qsTr("%1: %2").arg(root.name).arg(root.cursorWords)
 
     Text {
+        textFormat: Text.PlainText
         anchors.left: parent.left
         anchors.right: swatch.left
         anchors.rightMargin: 6
@@ -39,6 +40,7 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         text: root.cursorWords

@@ -3,6 +3,7 @@ import QtQuick
 // A heading on the sheet.
 Text {
     id: root
+    textFormat: Text.PlainText
 
     color: Theme.ink
     wrapMode: Text.WordWrap

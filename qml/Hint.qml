@@ -14,6 +14,7 @@ Rectangle {
 
     Text {
         id: text
+        textFormat: Text.PlainText
         anchors.centerIn: parent
         text: root.words
         color: Theme.sheet

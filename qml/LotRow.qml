@@ -64,6 +64,7 @@ Rectangle {
             Accessible.ignored: true
         }
         Text {
+            textFormat: Text.PlainText
             width: parent.width
             text: root.botanical
             color: Theme.ink2

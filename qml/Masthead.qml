@@ -32,6 +32,7 @@ Item {
         anchors.verticalCenterOffset: 2
     }
     Text {
+        textFormat: Text.PlainText
         x: Theme.px(54)
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
@@ -74,6 +75,7 @@ Item {
 
             Text {
                 id: label
+                textFormat: Text.PlainText
                 anchors.centerIn: parent
                 anchors.horizontalCenterOffset: badge.visible ? -Math.round(badge.width / 2) - 2 : 0
                 text: root.names[tab.index]
@@ -97,6 +99,7 @@ Item {
 
                 Text {
                     id: number
+                    textFormat: Text.PlainText
                     anchors.centerIn: parent
                     text: root.carries
                     color: Theme.sheet
@@ -125,6 +128,7 @@ Item {
     }
     Text {
         id: home
+        textFormat: Text.PlainText
         objectName: "homeName"
         anchors.left: parent.left
         anchors.leftMargin: root.tabsEnd + 20
@@ -145,6 +149,7 @@ Item {
     }
     Text {
         id: date
+        textFormat: Text.PlainText
         anchors.right: parent.right
         anchors.rightMargin: 18
         anchors.verticalCenter: parent.verticalCenter

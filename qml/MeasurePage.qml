@@ -382,6 +382,7 @@ FocusScope {
                 spacing: Theme.px(4)
 
                 Text {
+                    textFormat: Text.PlainText
                     objectName: "measureResult"
                     text: root.measure.result
                     color: Theme.ink

@@ -26,6 +26,7 @@ Item {
 
     Text {
         id: heading
+        textFormat: Text.PlainText
         y: 0
         text: qsTr("Plants")
         color: Theme.ink
@@ -50,6 +51,7 @@ Item {
         font.pixelSize: Theme.smallSize
     }
     Text {
+        textFormat: Text.PlainText
         x: root.labelWidth + 8
         y: Theme.px(3)
         width: root.width - x
@@ -70,6 +72,7 @@ Item {
 
         EmptyPot {}
         Text {
+            textFormat: Text.PlainText
             width: Math.min(Theme.px(440), root.width - root.labelWidth - Theme.px(48))
             text: qsTr("No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.")
             color: Theme.ink

@@ -146,6 +146,7 @@ FocusScope {
                         font.pixelSize: Theme.titleSize
                     }
                     Text {
+                        textFormat: Text.PlainText
                         height: nameText.height
                         verticalAlignment: Text.AlignVCenter
                         text: root.plant.botanical

@@ -59,6 +59,7 @@ Item {
     }
     Text {
         id: nameText
+        textFormat: Text.PlainText
         x: 8
         width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))
         height: root.height

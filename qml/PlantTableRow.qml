@@ -63,6 +63,7 @@ Rectangle {
         strong: true
     }
     Text {
+        textFormat: Text.PlainText
         x: root.columns.narrow ? nameCell.x : nameCell.x + nameCell.width + Theme.px(8)
         y: root.columns.narrow ? parent.height / 2 : 0
         width: Math.max(0, root.columns.spotX - x - Theme.px(8))

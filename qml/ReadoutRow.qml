@@ -13,6 +13,7 @@ Item {
     Accessible.name: qsTr("%1: %2").arg(root.label).arg(root.value)
 
     Text {
+        textFormat: Text.PlainText
         anchors.verticalCenter: parent.verticalCenter
         text: root.label
         color: Theme.ink2
@@ -21,6 +22,7 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         text: root.value

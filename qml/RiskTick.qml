@@ -16,6 +16,7 @@ Item {
         antialiasing: true
     }
     Text {
+        textFormat: Text.PlainText
         x: Math.round(-width / 2)
         y: Theme.px(26)
         text: root.words

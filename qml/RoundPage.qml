@@ -59,6 +59,7 @@ FocusScope {
 
     Text {
         id: title
+        textFormat: Text.PlainText
         x: root.side
         y: root.bandEnd + 10
         text: root.round.title
@@ -70,6 +71,7 @@ FocusScope {
     }
     Text {
         id: headLine
+        textFormat: Text.PlainText
         objectName: "headLine"
         x: root.side
         y: title.y + title.height + 2
@@ -93,6 +95,7 @@ FocusScope {
         Accessible.name: qsTr("%1, %2").arg(root.round.doneLine).arg(root.round.minutesLine)
 
         Text {
+            textFormat: Text.PlainText
             text: root.round.doneLine
             color: Theme.ink
             font.family: Theme.textFamily
@@ -100,6 +103,7 @@ FocusScope {
             Accessible.ignored: true
         }
         Text {
+            textFormat: Text.PlainText
             anchors.right: parent.right
             text: root.round.minutesLine
             color: Theme.ink2
@@ -139,6 +143,7 @@ FocusScope {
 
         Text {
             id: failureText
+            textFormat: Text.PlainText
             objectName: "failureText"
             x: Theme.px(12)
             anchors.verticalCenter: parent.verticalCenter
@@ -222,6 +227,7 @@ FocusScope {
     }
     Text {
         id: note
+        textFormat: Text.PlainText
         objectName: "roundNote"
         visible: text !== ""
         x: root.side
@@ -244,6 +250,7 @@ FocusScope {
 
         EmptyPot {}
         Text {
+            textFormat: Text.PlainText
             width: Math.min(Theme.px(480), root.taskWidth - 2 * root.side - Theme.px(48))
             text: root.round.emptySentence
             color: Theme.ink
@@ -255,6 +262,7 @@ FocusScope {
         }
     }
     Text {
+        textFormat: Text.PlainText
         visible: root.round.working && root.round.count === 0 && root.tonight.late
         x: root.side
         y: root.noteEnd + Theme.px(24)
@@ -376,6 +384,7 @@ FocusScope {
 
         Text {
             id: saidText
+            textFormat: Text.PlainText
             objectName: "said"
             x: Theme.px(12)
             anchors.verticalCenter: parent.verticalCenter

@@ -119,6 +119,7 @@ Item {
             }
             Text {
                 id: washText
+                textFormat: Text.PlainText
                 anchors.verticalCenter: parent.verticalCenter
                 width: root.width - root.boxWidth - laths.width - Theme.px(28)
                 text: qsTr("%1. %2").arg(root.task).arg(root.why.charAt(0).toUpperCase() + root.why.slice(1))
@@ -139,6 +140,7 @@ Item {
             spacing: 1
 
             Text {
+                textFormat: Text.PlainText
                 width: parent.width
                 text: root.plant === "" ? qsTr("Seeds") : root.plant
                 color: root.done ? Theme.ink2 : Theme.ink
@@ -163,6 +165,7 @@ Item {
                     Accessible.ignored: true
                 }
                 Text {
+                    textFormat: Text.PlainText
                     text: root.spot
                     color: root.chosen ? Theme.ink : Theme.ink2
                     font.family: Theme.textFamily
@@ -180,6 +183,7 @@ Item {
             spacing: 1
 
             Text {
+                textFormat: Text.PlainText
                 width: parent.width
                 text: root.task
                 color: root.done ? Theme.ink2 : Theme.ink
@@ -189,6 +193,7 @@ Item {
                 Accessible.ignored: true
             }
             Text {
+                textFormat: Text.PlainText
                 width: parent.width
                 text: root.narrow && root.end !== "" ? qsTr("%1; %2").arg(root.why).arg(root.end) : root.why
                 color: Theme.ink2
@@ -217,6 +222,7 @@ Item {
                     }
                     Text {
                         id: hazardText
+                        textFormat: Text.PlainText
                         objectName: "caution"
                         x: Theme.px(16)
                         width: Math.min(parent.width - x, Theme.px(560))
@@ -239,6 +245,7 @@ Item {
             width: root.endWidth
 
             Text {
+                textFormat: Text.PlainText
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
                 text: root.done ? qsTr("done") : qsTr("%1 min").arg(root.minutes)
@@ -248,6 +255,7 @@ Item {
                 Accessible.ignored: true
             }
             Text {
+                textFormat: Text.PlainText
                 visible: !root.done && root.latest !== ""
                 width: parent.width
                 horizontalAlignment: Text.AlignRight

@@ -29,6 +29,7 @@ T.Button {
         }
     }
     contentItem: Text {
+        textFormat: Text.PlainText
         text: root.text
         color: Theme.ink
         font.family: Theme.textFamily

@@ -43,6 +43,7 @@ T.TextField {
         border.color: root.wrong ? Theme.caution : root.activeFocus ? Theme.focus : Theme.edge
 
         Text {
+            textFormat: Text.PlainText
             visible: root.unit !== ""
             anchors.right: parent.right
             anchors.rightMargin: Theme.px(10)
@@ -54,6 +55,7 @@ T.TextField {
             Accessible.ignored: true
         }
         Text {
+            textFormat: Text.PlainText
             anchors.left: parent.left
             anchors.leftMargin: Theme.px(10)
             anchors.right: parent.right

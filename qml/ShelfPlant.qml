@@ -84,6 +84,7 @@ Item {
     }
     Text {
         id: nameText
+        textFormat: Text.PlainText
         y: root.lathY + Theme.px(10)
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.horizontalCenterOffset: lozenge.visible ? -Theme.px(8) : 0
@@ -105,6 +106,7 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        textFormat: Text.PlainText
         anchors.top: nameText.bottom
         anchors.horizontalCenter: parent.horizontalCenter
         width: Math.min(implicitWidth, root.width - Theme.px(6))

@@ -29,6 +29,7 @@ Rectangle {
     }
     Text {
         id: label
+        textFormat: Text.PlainText
         anchors.verticalCenter: parent.verticalCenter
         text: root.text
         color: root.on ? Theme.ink : Theme.ink2

@@ -21,6 +21,7 @@ Column {
             font.pixelSize: Theme.nameSize
         }
         Text {
+            textFormat: Text.PlainText
             height: Theme.px(28)
             verticalAlignment: Text.AlignBottom
             text: root.seeds.botanical

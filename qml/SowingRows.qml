@@ -21,6 +21,7 @@ Column {
         height: Theme.px(26)
 
         Text {
+            textFormat: Text.PlainText
             x: 8
             y: Theme.px(6)
             text: qsTr("Sowings")
@@ -31,6 +32,7 @@ Column {
             Accessible.name: text
         }
         Text {
+            textFormat: Text.PlainText
             x: root.labelWidth + 16
             y: Theme.px(8)
             width: root.width - x
@@ -56,6 +58,7 @@ Column {
             Accessible.name: sowing.sentence
 
             Text {
+                textFormat: Text.PlainText
                 x: 8
                 width: root.labelWidth - Theme.px(14)
                 height: parent.height

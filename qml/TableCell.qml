@@ -3,6 +3,7 @@ import QtQuick
 // Words of one cell; what does not fit is cut, and read in full.
 Text {
     id: root
+    textFormat: Text.PlainText
 
     property bool strong: false
 

@@ -36,6 +36,7 @@ Rectangle {
             model: [root.date, root.low, root.spread, root.strip, root.frostAfter, root.dayLength]
 
             Text {
+                textFormat: Text.PlainText
                 required property string modelData
                 required property int index
                 width: root.column

@@ -40,6 +40,7 @@ Column {
         spacing: Theme.px(14)
 
         Text {
+            textFormat: Text.PlainText
             objectName: "tonightLow"
             text: root.tonight.low
             color: Theme.ink
@@ -85,11 +86,15 @@ Column {
         Words {
             id: carry
             objectName: "carryWords"
+            /// Names of plants are words, whatever signs they have.
+            function plain(words: string): string {
+                return words.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+            }
             x: Theme.px(14)
             y: Theme.px(8)
             width: parent.width - x - Theme.px(8)
             textFormat: Text.StyledText
-            text: qsTr("<b>%1</b> %2").arg(root.tonight.carryHead).arg(root.tonight.closest)
+            text: qsTr("<b>%1</b> %2").arg(carry.plain(root.tonight.carryHead)).arg(carry.plain(root.tonight.closest))
             Accessible.name: qsTr("%1 %2").arg(root.tonight.carryHead).arg(root.tonight.closest)
         }
     }

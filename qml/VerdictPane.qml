@@ -33,6 +33,7 @@ Column {
             anchors.verticalCenter: ring.verticalCenter
 
             Text {
+                textFormat: Text.PlainText
                 objectName: "verdictWord"
                 width: parent.width
                 text: root.plant.verdictWord

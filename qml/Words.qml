@@ -3,6 +3,7 @@ import QtQuick
 // Words on the sheet, read aloud as they stand.
 Text {
     id: root
+    textFormat: Text.PlainText
 
     property bool quiet: false
     property bool strong: false

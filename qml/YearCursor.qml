@@ -36,6 +36,7 @@ Item {
 
         Text {
             id: date
+            textFormat: Text.PlainText
             anchors.centerIn: parent
             text: root.year.cursorShort
             color: Theme.actionInk

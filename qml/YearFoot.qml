@@ -19,6 +19,7 @@ Rectangle {
         anchors.verticalCenter: parent.verticalCenter
 
         Text {
+            textFormat: Text.PlainText
             text: root.year.cursorShort
             color: Theme.ink
             font.family: Theme.titleFamily
@@ -27,6 +28,7 @@ Rectangle {
             Accessible.name: root.year.cursorLong
         }
         Text {
+            textFormat: Text.PlainText
             visible: !root.low
             text: root.year.cursorDayLength
             color: Theme.ink2

@@ -87,6 +87,7 @@ FocusScope {
 
     Text {
         id: title
+        textFormat: Text.PlainText
         visible: !root.low
         x: root.side
         y: 10
@@ -105,6 +106,7 @@ FocusScope {
 
         Text {
             id: riskHead
+            textFormat: Text.PlainText
             anchors.right: root.narrow ? undefined : parent.right
             text: qsTr("Risk you accept")
             color: Theme.ink
@@ -115,6 +117,7 @@ FocusScope {
         }
         Text {
             id: riskSmall
+            textFormat: Text.PlainText
             anchors.right: root.narrow ? undefined : parent.right
             text: root.narrow ? qsTr("each plant, each way") : qsTr("for each plant, each way")
             color: Theme.ink2
@@ -207,6 +210,7 @@ FocusScope {
 
         Text {
             id: edgeText
+            textFormat: Text.PlainText
             x: Theme.px(12)
             y: Theme.px(7)
             width: parent.width - 2 * x

@@ -39,6 +39,7 @@ Flickable {
         width: root.width - (root.contentHeight > root.height ? 8 : 0)
 
         Text {
+            textFormat: Text.PlainText
             objectName: "readoutTitle"
             height: Theme.px(32)
             verticalAlignment: Text.AlignVCenter
@@ -74,6 +75,7 @@ Flickable {
             color: Theme.rule
         }
         Text {
+            textFormat: Text.PlainText
             topPadding: 5
             text: qsTr("Chance of a harmful night")
             color: Theme.ink
@@ -84,6 +86,7 @@ Flickable {
             Accessible.name: text
         }
         Text {
+            textFormat: Text.PlainText
             bottomPadding: 4
             text: root.year.harmHeading
             color: Theme.ink2
@@ -108,6 +111,7 @@ Flickable {
             color: Theme.rule
         }
         Text {
+            textFormat: Text.PlainText
             objectName: "keptLine"
             width: parent.width
             topPadding: 6
@@ -124,6 +128,7 @@ Flickable {
             model: root.year.changes
 
             Text {
+                textFormat: Text.PlainText
                 required property string modelData
                 width: column.width
                 topPadding: 2
@@ -152,6 +157,7 @@ Flickable {
             }
         }
         Text {
+            textFormat: Text.PlainText
             width: parent.width
             topPadding: 6
             text: root.year.footnote
@@ -163,6 +169,7 @@ Flickable {
             Accessible.name: text
         }
         Text {
+            textFormat: Text.PlainText
             width: parent.width
             topPadding: 6
             visible: root.year.credits !== ""

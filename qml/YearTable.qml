@@ -42,6 +42,7 @@ FocusScope {
             model: root.heads
 
             Text {
+                textFormat: Text.PlainText
                 required property string modelData
                 width: root.column
                 height: header.height
