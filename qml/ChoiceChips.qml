@@ -7,7 +7,7 @@ Column {
     id: root
 
     required property string title
-    required property list<string> choices
+    required property var choices
     required property int chosen
     property string note: ""
     /// Why the choice has no effect now.

@@ -24,15 +24,23 @@ FocusScope {
         if (event.key === Qt.Key_Escape)
             root.comparison.close();
         else if (event.key === Qt.Key_Down)
-            list.flick(0, -600);
+            root.scroll(Theme.px(48));
         else if (event.key === Qt.Key_Up)
-            list.flick(0, 600);
+            root.scroll(-Theme.px(48));
+        else if (event.key === Qt.Key_PageDown)
+            root.scroll(0.8 * sheet.height);
+        else if (event.key === Qt.Key_PageUp)
+            root.scroll(-0.8 * sheet.height);
         else if (event.key === Qt.Key_Home)
-            list.positionViewAtBeginning();
+            sheet.contentY = 0;
         else if (event.key === Qt.Key_End)
-            list.positionViewAtEnd();
+            root.scroll(sheet.contentHeight);
         else
             event.accepted = false;
+    }
+
+    function scroll(by: real): void {
+        sheet.contentY = Math.max(0, Math.min(Math.max(0, sheet.contentHeight - sheet.height), sheet.contentY + by));
     }
 
     component Portrait: Column {
@@ -40,11 +48,12 @@ FocusScope {
 
         required property string name
         required property url picture
+        readonly property bool pictured: `${portrait.picture}` !== ""
         width: root.valueWidth
         spacing: Theme.px(6)
 
         Image {
-            visible: portrait.picture.toString() !== ""
+            visible: portrait.pictured
             width: Math.min(parent.width, Theme.px(150))
             height: width
             source: portrait.picture
@@ -60,29 +69,25 @@ FocusScope {
         }
     }
 
-    ListView {
-        id: list
-        objectName: "comparisonRows"
+    Flickable {
+        id: sheet
+        objectName: "comparisonSheet"
         anchors.fill: parent
-        anchors.leftMargin: root.side
-        anchors.rightMargin: root.side
-        anchors.topMargin: 10
+        contentHeight: body.height + Theme.px(20)
         clip: true
         focus: true
         boundsBehavior: Flickable.StopAtBounds
-        model: root.comparison.rows
-        Accessible.role: Accessible.List
-        Accessible.name: root.comparison.summary
 
         ScrollBar.vertical: ScrollBar {
-            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
             width: 8
             Accessible.ignored: true
         }
-        header: Column {
+        Column {
+            id: body
+            x: root.side
+            y: 10
             width: root.listWidth
-            spacing: Theme.px(10)
-            bottomPadding: Theme.px(8)
 
             SheetButton {
                 objectName: "comparisonBack"
@@ -90,17 +95,24 @@ FocusScope {
                 reason: qsTr("Escape")
                 onClicked: root.comparison.close()
             }
-            Row {
-                x: root.whatWidth + (root.narrow ? 0 : Theme.px(16))
-                spacing: Theme.px(16)
+            Item {
+                width: parent.width
+                height: portraits.height + Theme.px(20)
 
-                Portrait {
-                    name: root.comparison.first
-                    picture: root.comparison.firstPicture
-                }
-                Portrait {
-                    name: root.comparison.second
-                    picture: root.comparison.secondPicture
+                Row {
+                    id: portraits
+                    x: root.whatWidth + (root.narrow ? 0 : Theme.px(16))
+                    y: Theme.px(10)
+                    spacing: Theme.px(16)
+
+                    Portrait {
+                        name: root.comparison.first
+                        picture: root.comparison.firstPicture
+                    }
+                    Portrait {
+                        name: root.comparison.second
+                        picture: root.comparison.secondPicture
+                    }
                 }
             }
             Words {
@@ -110,72 +122,76 @@ FocusScope {
                 quiet: true
                 font.pixelSize: Theme.smallSize
             }
-        }
-        delegate: Item {
-            id: line
+            Repeater {
+                model: root.comparison.rows
 
-            required property string group
-            required property string what
-            required property string first
-            required property string second
-            required property bool differs
-            required property string sentence
-            width: root.listWidth
-            height: head.height + asked.height + values.height + Theme.px(root.narrow ? 12 : 10)
-            Accessible.role: Accessible.ListItem
-            Accessible.name: line.sentence
+                Item {
+                    id: line
 
-            Heading {
-                id: head
-                visible: line.group !== ""
-                height: visible ? implicitHeight + Theme.px(14) : 0
-                verticalAlignment: Text.AlignBottom
-                text: line.group
-                Accessible.ignored: true
-            }
-            Rectangle {
-                y: head.height
-                width: parent.width
-                height: 1
-                color: Theme.rule
-            }
-            Words {
-                id: asked
-                y: head.height + Theme.px(5)
-                width: root.narrow ? root.listWidth : 0
-                height: root.narrow ? implicitHeight : 0
-                visible: root.narrow
-                text: line.what
-                quiet: true
-                font.pixelSize: Theme.smallSize
-                Accessible.ignored: true
-            }
-            Row {
-                id: values
-                y: asked.y + asked.height
-                spacing: Theme.px(16)
+                    required property string group
+                    required property string what
+                    required property string first
+                    required property string second
+                    required property bool differs
+                    required property string sentence
+                    width: root.listWidth
+                    height: head.height + asked.height + values.height + Theme.px(root.narrow ? 12 : 10)
+                    Accessible.role: Accessible.ListItem
+                    Accessible.name: line.sentence
 
-                Words {
-                    visible: !root.narrow
-                    width: root.whatWidth
-                    text: line.what
-                    quiet: true
-                    font.pixelSize: Theme.rowSize
-                    Accessible.ignored: true
-                }
-                Words {
-                    width: root.valueWidth
-                    text: line.first
-                    strong: line.differs
-                    font.pixelSize: Theme.rowSize
-                    Accessible.ignored: true
-                }
-                Words {
-                    width: root.valueWidth
-                    text: line.second
-                    strong: line.differs
-                    font.pixelSize: Theme.rowSize
-                    Accessible.ignored: true
+                    Heading {
+                        id: head
+                        visible: line.group !== ""
+                        height: visible ? implicitHeight + Theme.px(14) : 0
+                        verticalAlignment: Text.AlignBottom
+                        text: line.group
+                        Accessible.ignored: true
+                    }
+                    Rectangle {
+                        y: head.height
+                        width: parent.width
+                        height: 1
+                        color: Theme.rule
+                    }
+                    Words {
+                        id: asked
+                        y: head.height + Theme.px(5)
+                        width: root.narrow ? root.listWidth : 0
+                        height: root.narrow ? implicitHeight : 0
+                        visible: root.narrow
+                        text: line.what
+                        quiet: true
+                        font.pixelSize: Theme.smallSize
+                        Accessible.ignored: true
+                    }
+                    Row {
+                        id: values
+                        y: asked.y + asked.height
+                        spacing: Theme.px(16)
+
+                        Words {
+                            visible: !root.narrow
+                            width: root.whatWidth
+                            text: line.what
+                            quiet: true
+                            font.pixelSize: Theme.rowSize
+                            Accessible.ignored: true
+                        }
+                        Words {
+                            width: root.valueWidth
+                            text: line.first
+                            strong: line.differs
+                            font.pixelSize: Theme.rowSize
+                            Accessible.ignored: true
+                        }
+                        Words {
+                            width: root.valueWidth
+                            text: line.second
+                            strong: line.differs
+                            font.pixelSize: Theme.rowSize
+                            Accessible.ignored: true
+                        }
+                    }
                 }
             }
         }

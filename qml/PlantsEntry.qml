@@ -57,6 +57,7 @@ Item {
             currentIndex: 0
             highlightFollowsCurrentItem: true
             highlightMoveDuration: 0
+            cacheBuffer: 0 // Rows made ahead would be cancelled, with a warning of Qt, as the list shrinks with each letter.
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Kinds that answer to it")
             Keys.onReturnPressed: root.form.pick(kinds.currentIndex)

@@ -531,8 +531,8 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source> (height of the stations; your own is not known)</source>
-        <translation> (Höhe der Stationen; die eigene ist nicht bekannt)</translation>
+        <source> (height of towns near; your own is not known)</source>
+        <translation> (Höhe naher Orte; die eigene ist nicht bekannt)</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -3671,45 +3671,6 @@
     </message>
 </context>
 <context>
-    <name>SpotsForm</name>
-    <message>
-        <source>A window that faces south</source>
-        <translation>Ein Fenster nach Süden</translation>
-    </message>
-    <message>
-        <source>A window that faces east</source>
-        <translation>Ein Fenster nach Osten</translation>
-    </message>
-    <message>
-        <source>A window that faces west</source>
-        <translation>Ein Fenster nach Westen</translation>
-    </message>
-    <message>
-        <source>A window that faces north</source>
-        <translation>Ein Fenster nach Norden</translation>
-    </message>
-    <message>
-        <source>A stairwell or unheated room with a window; say its winter nights</source>
-        <translation>Ein Treppenhaus oder unbeheizter Raum mit Fenster; seine Winternächte angeben</translation>
-    </message>
-    <message>
-        <source>Outdoors under a roof: a balcony, a porch</source>
-        <translation>Draußen unter einem Dach: ein Balkon, eine Veranda</translation>
-    </message>
-    <message>
-        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
-        <translation>Draußen unter freiem Himmel: eine Stufe, ein Geländer, ein Beet vor dem Haus</translation>
-    </message>
-    <message>
-        <source>Outdoors behind mesh</source>
-        <translation>Draußen hinter Netz</translation>
-    </message>
-    <message>
-        <source>Under glass, not heated</source>
-        <translation>Unter Glas, ungeheizt</translation>
-    </message>
-</context>
-<context>
     <name>StartWindow</name>
     <message>
         <source>Lathhouse · First start</source>
@@ -6525,36 +6486,72 @@ liegen im Band</translation>
         <translation>Südfenster</translation>
     </message>
     <message>
+        <source>A window that faces south</source>
+        <translation>Ein Fenster nach Süden</translation>
+    </message>
+    <message>
         <source>East sill</source>
         <translation>Ostfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces east</source>
+        <translation>Ein Fenster nach Osten</translation>
     </message>
     <message>
         <source>West sill</source>
         <translation>Westfenster</translation>
     </message>
     <message>
+        <source>A window that faces west</source>
+        <translation>Ein Fenster nach Westen</translation>
+    </message>
+    <message>
         <source>North sill</source>
         <translation>Nordfenster</translation>
+    </message>
+    <message>
+        <source>A window that faces north</source>
+        <translation>Ein Fenster nach Norden</translation>
     </message>
     <message>
         <source>Cool landing</source>
         <translation>Kühles Treppenhaus</translation>
     </message>
     <message>
+        <source>A stairwell or unheated room with a window; say its winter nights</source>
+        <translation>Ein Treppenhaus oder unbeheizter Raum mit Fenster; seine Winternächte angeben</translation>
+    </message>
+    <message>
         <source>Roofed balcony</source>
         <translation>Überdachter Balkon</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof: a balcony, a porch</source>
+        <translation>Draußen unter einem Dach: ein Balkon, eine Veranda</translation>
     </message>
     <message>
         <source>Open step</source>
         <translation>Offene Stufe</translation>
     </message>
     <message>
+        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
+        <translation>Draußen unter freiem Himmel: eine Stufe, ein Geländer, ein Beet vor dem Haus</translation>
+    </message>
+    <message>
         <source>Screened porch</source>
         <translation>Veranda mit Netz</translation>
     </message>
     <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Draußen hinter Netz</translation>
+    </message>
+    <message>
         <source>Glasshouse</source>
         <translation>Gewächshaus</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Unter Glas, ungeheizt</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -6637,16 +6634,8 @@ liegen im Band</translation>
         <translation>Mit Netz</translation>
     </message>
     <message>
-        <source>Outdoors behind mesh</source>
-        <translation>Draußen hinter Netz</translation>
-    </message>
-    <message>
         <source>Glazed</source>
         <translation>Verglast</translation>
-    </message>
-    <message>
-        <source>Under glass, not heated</source>
-        <translation>Unter Glas, ungeheizt</translation>
     </message>
     <message>
         <source>N</source>

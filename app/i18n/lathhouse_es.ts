@@ -531,8 +531,8 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source> (height of the stations; your own is not known)</source>
-        <translation> (altura de las estaciones; la propia no se conoce)</translation>
+        <source> (height of towns near; your own is not known)</source>
+        <translation> (altura de los pueblos cercanos; la propia no se conoce)</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -3671,45 +3671,6 @@
     </message>
 </context>
 <context>
-    <name>SpotsForm</name>
-    <message>
-        <source>A window that faces south</source>
-        <translation>Una ventana al sur</translation>
-    </message>
-    <message>
-        <source>A window that faces east</source>
-        <translation>Una ventana al este</translation>
-    </message>
-    <message>
-        <source>A window that faces west</source>
-        <translation>Una ventana al oeste</translation>
-    </message>
-    <message>
-        <source>A window that faces north</source>
-        <translation>Una ventana al norte</translation>
-    </message>
-    <message>
-        <source>A stairwell or unheated room with a window; say its winter nights</source>
-        <translation>Una escalera o habitación sin calefacción con ventana; indicar sus noches de invierno</translation>
-    </message>
-    <message>
-        <source>Outdoors under a roof: a balcony, a porch</source>
-        <translation>Fuera bajo techo: un balcón, un porche</translation>
-    </message>
-    <message>
-        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
-        <translation>Fuera a cielo abierto: un escalón, una barandilla, un arriate ante la casa</translation>
-    </message>
-    <message>
-        <source>Outdoors behind mesh</source>
-        <translation>Fuera tras una malla</translation>
-    </message>
-    <message>
-        <source>Under glass, not heated</source>
-        <translation>Bajo cristal, sin calefacción</translation>
-    </message>
-</context>
-<context>
     <name>StartWindow</name>
     <message>
         <source>Lathhouse · First start</source>
@@ -6525,36 +6486,72 @@ están en la banda</translation>
         <translation>Alféizar sur</translation>
     </message>
     <message>
+        <source>A window that faces south</source>
+        <translation>Una ventana al sur</translation>
+    </message>
+    <message>
         <source>East sill</source>
         <translation>Alféizar este</translation>
+    </message>
+    <message>
+        <source>A window that faces east</source>
+        <translation>Una ventana al este</translation>
     </message>
     <message>
         <source>West sill</source>
         <translation>Alféizar oeste</translation>
     </message>
     <message>
+        <source>A window that faces west</source>
+        <translation>Una ventana al oeste</translation>
+    </message>
+    <message>
         <source>North sill</source>
         <translation>Alféizar norte</translation>
+    </message>
+    <message>
+        <source>A window that faces north</source>
+        <translation>Una ventana al norte</translation>
     </message>
     <message>
         <source>Cool landing</source>
         <translation>Rellano fresco</translation>
     </message>
     <message>
+        <source>A stairwell or unheated room with a window; say its winter nights</source>
+        <translation>Una escalera o habitación sin calefacción con ventana; indicar sus noches de invierno</translation>
+    </message>
+    <message>
         <source>Roofed balcony</source>
         <translation>Balcón techado</translation>
+    </message>
+    <message>
+        <source>Outdoors under a roof: a balcony, a porch</source>
+        <translation>Fuera bajo techo: un balcón, un porche</translation>
     </message>
     <message>
         <source>Open step</source>
         <translation>Escalón abierto</translation>
     </message>
     <message>
+        <source>Outdoors under the open sky: a step, a rail, a bed before the house</source>
+        <translation>Fuera a cielo abierto: un escalón, una barandilla, un arriate ante la casa</translation>
+    </message>
+    <message>
         <source>Screened porch</source>
         <translation>Porche con malla</translation>
     </message>
     <message>
+        <source>Outdoors behind mesh</source>
+        <translation>Fuera tras una malla</translation>
+    </message>
+    <message>
         <source>Glasshouse</source>
         <translation>Invernadero</translation>
+    </message>
+    <message>
+        <source>Under glass, not heated</source>
+        <translation>Bajo cristal, sin calefacción</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -6637,16 +6634,8 @@ están en la banda</translation>
         <translation>Con malla</translation>
     </message>
     <message>
-        <source>Outdoors behind mesh</source>
-        <translation>Fuera tras una malla</translation>
-    </message>
-    <message>
         <source>Glazed</source>
         <translation>Acristalado</translation>
-    </message>
-    <message>
-        <source>Under glass, not heated</source>
-        <translation>Bajo cristal, sin calefacción</translation>
     </message>
     <message>
         <source>N</source>

@@ -28,15 +28,15 @@ struct Ready {
 
 /// What most homes have. The numbers of pots are a start for the grower to correct (common practice, no source).
 constexpr std::array<Ready, 9> kReady{
-    {{QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "South sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces south"), home::SpotKind::Indoors, kSouth, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "East sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces east"), home::SpotKind::Indoors, kEast, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "West sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces west"), home::SpotKind::Indoors, kWest, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "North sill"), QT_TRANSLATE_NOOP("SpotsForm", "A window that faces north"), home::SpotKind::Indoors, kNorth, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Cool landing"), QT_TRANSLATE_NOOP("SpotsForm", "A stairwell or unheated room with a window; say its winter nights"), home::SpotKind::Indoors, kSouth, 6},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Roofed balcony"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors under a roof: a balcony, a porch"), home::SpotKind::Roofed, kSouth, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Open step"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors under the open sky: a step, a rail, a bed before the house"), home::SpotKind::Open, kNowhere, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Screened porch"), QT_TRANSLATE_NOOP("SpotsForm", "Outdoors behind mesh"), home::SpotKind::Screened, kSouth, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Glasshouse"), QT_TRANSLATE_NOOP("SpotsForm", "Under glass, not heated"), home::SpotKind::Glazed, kNowhere, 12}}};
+    {{QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "South sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces south"), home::SpotKind::Indoors, kSouth, 5},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "East sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces east"), home::SpotKind::Indoors, kEast, 5},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "West sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces west"), home::SpotKind::Indoors, kWest, 5},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "North sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces north"), home::SpotKind::Indoors, kNorth, 5},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Cool landing"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A stairwell or unheated room with a window; say its winter nights"), home::SpotKind::Indoors, kSouth, 6},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Roofed balcony"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors under a roof: a balcony, a porch"), home::SpotKind::Roofed, kSouth, 8},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Open step"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors under the open sky: a step, a rail, a bed before the house"), home::SpotKind::Open, kNowhere, 8},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Screened porch"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors behind mesh"), home::SpotKind::Screened, kSouth, 8},
+     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Glasshouse"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Under glass, not heated"), home::SpotKind::Glazed, kNowhere, 12}}};
 constexpr std::size_t kCoolLanding = 4;
 /// Night lows of an unheated stairwell in winter (common practice, no source).
 constexpr Celsius kCoolInWinter = Celsius::from_degrees(10.0);

@@ -97,7 +97,7 @@ Item {
 
         function test_pageSaysWhereItIsKeptAndWhatTheRegionIs() {
             verify((named("settingsDates") as Text).text.includes("Sat 30 May"));
-            compare(household.home.settings.languages.join(", "), "As the desktop, English, Deutsch, Español");
+            compare(`${household.home.settings.languages}`, "As the desktop,English,Deutsch,Español");
             verify(household.home.settings.place.endsWith("window.ini"));
         }
     }

@@ -211,7 +211,7 @@ Item {
         function test_withoutForecastTonightSaysHowToGiveOne() {
             verify((named("missing") as Text).text.includes("lathhouse log forecast"));
             verify((named("carryWords") as Text).Accessible.name.startsWith("No forecast for tonight."));
-            compare((named("carryWords") as Words).plain("<b>Fig</b> & Lime"), "&lt;b>Fig&lt;/b> &amp; Lime");
+            compare(findChild(page, "carryWords").plain("<b>Fig</b> & Lime"), "&lt;b>Fig&lt;/b> &amp; Lime");
             verify(!named("coldBand").visible);
             const line = named("forecastLine") as LogLine;
             verify(line.visible);
