@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import QtQuick.Window
 import Lathhouse.Models
@@ -252,13 +250,18 @@ Window {
     }
     Loader {
         id: mendLoader
-        active: root.mend !== null
         anchors.fill: sheet
         anchors.margins: 1
-        sourceComponent: MendSheet {
-            objectName: "mendSheet"
-            mend: root.mend
-            onClosed: root.openPage()
+        Component.onCompleted: {
+            if (root.mend !== null)
+                mendLoader.setSource("MendSheet.qml", { objectName: "mendSheet", mend: root.mend });
+        }
+    }
+    Connections {
+        target: mendLoader.item
+        ignoreUnknownSignals: true
+        function onClosed(): void {
+            root.openPage();
         }
     }
     PrintPane {
