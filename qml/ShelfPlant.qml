@@ -85,7 +85,7 @@ Item {
     Text {
         id: nameText
         textFormat: Text.PlainText
-        y: root.lathY + Theme.px(10)
+        y: root.lathY + Theme.px(6)
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.horizontalCenterOffset: lozenge.visible ? -Theme.px(8) : 0
         width: Math.min(implicitWidth, root.width - Theme.px(lozenge.visible ? 26 : 8))
