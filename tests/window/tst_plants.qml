@@ -230,9 +230,10 @@ Item {
         function test_twoMarkedAreCompared() {
             keyClick(Qt.Key_C);
             verify(!household.plant.comparison.shown); // Nothing is marked.
+            const second = nameAt(3);
             const first = nameAt(0);
             keyClick(Qt.Key_Space);
-            const second = nameAt(3);
+            household.plants.current = 3;
             keyClick(Qt.Key_Space);
             verify(named("compareButton").visible);
             keyClick(Qt.Key_C);
