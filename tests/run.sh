@@ -2,22 +2,30 @@
 # Installs what is missing, builds everything and runs every test. Last line: N passed, N failed[, N skipped].
 # Arguments are handed to ctest, for example: tests/run.sh -R night
 # tests/run.sh --fuzz [SECONDS] gives every reader inputs that nobody would write instead, a minute in all.
-# Built with the sanitizers (preset checked); LATHHOUSE_PRESET=dev builds as one does at work, asan with every check.
+# tests/run.sh --core builds the core and its tests alone, where Qt may not be looked for; the whole build goes on from it.
+# Built with the sanitizers (preset asan); LATHHOUSE_PRESET=dev builds as one does at work, asan-pointers with every check.
 set -u
 source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 . "$source_folder/app/install-packages.sh"
 cache=${XDG_CACHE_HOME:-${HOME:-/tmp}/.cache}/lathhouse
-preset=${LATHHOUSE_PRESET:-checked}
+preset=${LATHHOUSE_PRESET:-asan}
 build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 
 install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" "$source_folder/tests/packages.txt" || exit 1
 cd "$source_folder" || exit 1
-cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON >&2 || exit 1
+without_qt=OFF
+if [ "${1:-}" = --core ]; then
+    without_qt=ON
+fi
+cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=$without_qt >&2 || exit 1
 if [ "${1:-}" = --fuzz ]; then
     cmake --build "$build" --target fuzz >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
     cd "$build" && exec tests/fuzz/fuzz --seconds "${2:-60}" --seed "${LATHHOUSE_FUZZ_SEED:-$(date +%j)}"
 fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+if [ "${1:-}" = --core ]; then
+    exit 0
+fi
 
 # Looked at by builds with sanitizers alone.
 export LSAN_OPTIONS=suppressions=$source_folder/tests/lsan.supp:print_suppressions=0
