@@ -230,7 +230,7 @@ Result<Answer> growth_answer(const Globals& globals, const GrowthOptions& option
 
 void add_growth(Commands& commands)
 {
-    auto& command = commands.add("growth", "whether a plant grows on after something happened to it",
+    auto& command = commands.add("growth", "Whether a plant grows on after something happened to it",
                                  "lathhouse growth --plant 1");
     auto options = std::make_shared<GrowthOptions>();
     command.add_option("--series", options->series, "measurements: a file with columns date,value");

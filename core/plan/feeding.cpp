@@ -303,17 +303,18 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
 {
     std::vector<FeedingDue> due;
     for (const auto& plant : year) {
-        for (const auto& day : plant.days) {
-            if (day.on <= date && date <= day.can_wait_until) {
-                due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
-                               day.nitrogen_ppm, std::nullopt});
-            }
-        }
+        // What is poured through takes a feed along, so it comes before one.
         if (plant.leaching && plant.leaching->due) {
             const auto wait = *plant.leaching->due + Days{kLeachingCanWait};
             if (*plant.leaching->due <= date && date <= wait) {
                 due.push_back({plant.plant, FeedingTask::Leach, *plant.leaching->due, wait, kMinutesToLeach,
                                std::nullopt, plant.leaching->water});
+            }
+        }
+        for (const auto& day : plant.days) {
+            if (day.on <= date && date <= day.can_wait_until) {
+                due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
+                               day.nitrogen_ppm, std::nullopt});
             }
         }
     }

@@ -115,7 +115,7 @@ struct FeedingDue {
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
 };
-/// What is due on a date: due by then and not past what can wait.
+/// What is due on a date: due by then and not past what can wait; of a plant the washing out before the feed.
 std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, calendar::Date date);
 
 /// Whether rain keeps a pot in the open wet on such a day: at least 100 mm a month, and half as much again as
