@@ -2,6 +2,7 @@
 # Installs what is missing, builds everything and runs every test. Last line: N passed, N failed[, N skipped].
 # Arguments are handed to ctest, for example: tests/run.sh -R night
 # tests/run.sh --fuzz [SECONDS] gives every reader inputs that nobody would write instead, a minute in all.
+# tests/run.sh --faults [KILLS [SECONDS]] counts what a household outlives: kills, full disks, damage, fuzz, valgrind.
 # tests/run.sh --core builds the core and its tests alone, where Qt may not be looked for; the whole build goes on from it.
 # Built with the sanitizers (preset asan); LATHHOUSE_PRESET=dev builds as one does at work, asan-pointers with every check.
 set -u
@@ -9,6 +10,9 @@ source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 . "$source_folder/app/install-packages.sh"
 cache=${XDG_CACHE_HOME:-${HOME:-/tmp}/.cache}/lathhouse
 preset=${LATHHOUSE_PRESET:-asan}
+if [ "${1:-}" = --faults ]; then
+    preset=${LATHHOUSE_PRESET:-dev} # Valgrind and the sanitizers do not go together.
+fi
 build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 
 install_packages "$build/packages.stamp" "$source_folder/app/packages.txt" "$source_folder/tests/packages.txt" || exit 1
@@ -21,6 +25,10 @@ cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON -DCMAKE_DISABLE_FIND_P
 if [ "${1:-}" = --fuzz ]; then
     cmake --build "$build" --target fuzz >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
     cd "$build" && exec tests/fuzz/fuzz --seconds "${2:-60}" --seed "${LATHHOUSE_FUZZ_SEED:-$(date +%j)}"
+fi
+if [ "${1:-}" = --faults ]; then
+    cmake --build "$build" --target fuzz journal_test lathhouse >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+    exec tests/faults.sh "$build" "$source_folder" "${@:2}"
 fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 if [ "${1:-}" = --core ]; then

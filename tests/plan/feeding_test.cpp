@@ -322,5 +322,16 @@ TEST(DueOn, NamesTheFeedUntilItsTimeIsOver)
     EXPECT_EQ(due_on(year, first.can_wait_until).size(), 1U);
 }
 
+TEST(DueOn, WashesOutBeforeItFeeds)
+{
+    auto asked = temperate("Ficus benjamina");
+    asked.options.from = date(2027, 6, 1);
+    const std::vector<PlantFeeding> year{asked.feeding()};
+    const auto due = due_on(year, asked.options.from);
+    ASSERT_EQ(due.size(), 2U); // Nothing was ever logged, so both are due at once.
+    EXPECT_EQ(due.front().task, FeedingTask::Leach);
+    EXPECT_EQ(due.back().task, FeedingTask::Feed);
+}
+
 } // namespace
 } // namespace lathhouse::plan
