@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
 #include "app/cli/household_options.h"
+#include "app/cli/place_climate_options.h"
 #include "app/words/growing_words.h"
 #include "core/plan/feeding.h"
 
@@ -180,7 +181,7 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
                    "that want it acid. "
                  : "")
          << "Water from a softener holds salt: not for plants.\n"
-         << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedingRules));
+         << sources_in_words(year->climate, globals.units) << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedingRules));
     return Answer{{{"plants", plants}, {"cautions", caution_texts(topics)}, {"sources", sources_json(kFeedingRules)}},
                   std::move(text).str(),
                   year->climate.warnings};

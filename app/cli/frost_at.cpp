@@ -77,16 +77,23 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
     }
     const double error = counted ? climate::counted_error_days(counted->front().last.years.value_or(1))
                                  : nights.expected_error_days(*place, lines->front());
+    // Of a place without such nights nothing is dated that could be wrong.
+    const bool has_dates = std::ranges::any_of(answers, [](const climate::ThresholdDates& dates) {
+        return dates.state == climate::ThresholdState::Ordinary ||
+               dates.state == climate::ThresholdState::NoWindow;
+    });
     const auto lowest = place->lowest_nights();
     text += text_of(lowest, globals.units);
     text += std::string{counted && place->own ? "Counted in the household's own record"
                         : counted             ? "Counted at the station"
-                        : moved && place->own ? "From monthly figures, moved to the dates of the household's own record"
-                        : moved               ? "From monthly figures and the dates counted at stations near"
-                                              : "From monthly figures"} +
-            ", right to about " + words::number(error, 0) + " days at the middle chances.\n" +
+                        : moved && place->own
+                            ? "From monthly figures, moved to the dates of the household's own record"
+                        : moved ? "From monthly figures and the dates counted at stations near"
+                                : "From monthly figures"} +
+            (has_dates ? ", right to about " + words::number(error, 0) + " days at the middle chances.\n"
+                       : ".\n") +
             sources_in_words(*place, globals.units);
-    return Answer{{{"method", counted   ? "records"
+    return Answer{{{"method", counted                ? "records"
                               : moved && !place->own ? "neighbours"
                                                      : "monthly"},
                    {"expected_error_days", json_number(error)},

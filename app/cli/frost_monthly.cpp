@@ -6,10 +6,14 @@
 namespace lathhouse::cli {
 namespace {
 
-std::string_view in_words(climate::SpreadBasis basis, bool lowest_known)
+std::string_view in_words(climate::SpreadBasis basis, bool lowest_known, bool counted)
 {
     switch (basis) {
     case climate::SpreadBasis::Lows:
+        if (counted) {
+            return "the nights at or below the given lines are counted: the middle dates are right to about "
+                   "3 days";
+        }
         return "the spread of the lows is known: the middle dates are right to about 3 days";
     case climate::SpreadBasis::Means:
         if (lowest_known) {
@@ -43,10 +47,13 @@ Result<Answer> frost_from_monthly(const Globals& globals, const FrostOptions& op
     Answer answer;
     Json stations = Json::array();
     for (const auto& place : *places) {
-        const auto model = climate::NightModel::from_monthly(place.figures, place.position.latitude);
+        const auto model =
+            climate::NightModel::from_monthly(place.figures, place.position.latitude, place.counted);
         Json thresholds = Json::array();
-        answer.text += place.station + (place.name.empty() ? "" : ", " + place.name) + ": " +
-                       std::string{in_words(model.basis(), place.figures.years.has_value())} + "\n";
+        answer.text +=
+            place.station + (place.name.empty() ? "" : ", " + place.name) + ": " +
+            std::string{in_words(model.basis(), place.figures.years.has_value(), !place.counted.empty())} +
+            "\n";
         for (const Celsius line : *lines) {
             const auto dates = model.dates(line, options.risks);
             thresholds.push_back(json_of(dates));

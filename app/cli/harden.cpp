@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
+#include "app/cli/place_climate_options.h"
 #include "app/words/ladder_words.h"
 #include "core/plan/hardening.h"
 
@@ -103,7 +104,8 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     } else {
         text << "7 to 14 days out, a week of shade, inspection, soak, 14 days apart and 4 to 8 weeks of stepping "
                 "down in: extension advice; how they grow with the step of light and cold is common practice, "
-                "without a source. Watch the plant: leaves that bleach or hang want a step back.\n";
+                "without a source. Watch the plant: leaves that bleach or hang want a step back.\n"
+             << sources_in_words(*climate, globals.units);
     }
     return Answer{{{"ladders", json}}, std::move(text).str(), climate->warnings};
 }

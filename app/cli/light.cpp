@@ -3,7 +3,6 @@
 #include "app/cli/light_conversion.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/view_options.h"
-#include "app/words/credits.h"
 #include "app/words/season_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/home/spot_light.h"
@@ -267,7 +266,7 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
                 "stronger one.\n";
         }
     }
-    answer.text += words::credits(asked->climate) + "\n";
+    answer.text += sources_in_words(asked->climate, globals.units);
     return answer;
 }
 

@@ -1,6 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
 #include "app/cli/household_options.h"
+#include "app/cli/place_climate_options.h"
 #include "app/words/growing_words.h"
 #include "core/plan/roots.h"
 #include "core/plan/water.h"
@@ -177,7 +178,7 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
         text << "\nRoots and winter quarters\n" << root_text.str();
     }
     text << "\nReckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.\n"
-         << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kWaterRules));
+         << sources_in_words(year->climate, globals.units) << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kWaterRules));
     Json wet = Json::array();
     for (const auto& spell : spells) {
         wet.push_back({{"from", calendar::to_text(spell.from)}, {"to", calendar::to_text(spell.to)}});

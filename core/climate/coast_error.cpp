@@ -59,17 +59,22 @@ KelvinDelta error_with_coast(KelvinDelta without, const CoastSigns& signs, Stati
 {
     struct Line {
         double of_error;
-        double per_unit_apart;
-        double on_the_shore;
+        double per_apart_squared;
+        double behind_the_shore;
     };
-    constexpr Line kDaily{0.934, 0.057, 0.398};
-    constexpr Line kMonthly{0.892, 0.181, 0.104};
-    constexpr double kFarEnough = 1.25; // Places farther apart err no more than these.
+    constexpr Line kDaily{0.931, 0.210, 0.505};
+    constexpr Line kMonthly{0.906, 0.123, 0.272};
+    constexpr double kFarEnough = 1.5; // Places farther apart err no more than these.
+    // The sea itself evens the shore; what it does some kilometres behind it, hills and winds decide.
+    constexpr double kShoreKilometresToHalf = 3.0;
     constexpr double kShoreReachKilometres = 30.0;
+    const double from_sea = signs.place.kilometres();
+    const double apart = std::min(signs.apart, kFarEnough);
     const Line& line = source == StationSource::WorldMonthly ? kMonthly : kDaily;
-    return KelvinDelta::from_kelvins(
-        line.of_error * without.kelvins() + line.per_unit_apart * std::min(signs.apart, kFarEnough) +
-        line.on_the_shore * std::exp(-signs.place.kilometres() / kShoreReachKilometres));
+    return KelvinDelta::from_kelvins(line.of_error * without.kelvins() +
+                                     line.per_apart_squared * apart * apart +
+                                     line.behind_the_shore * from_sea / (from_sea + kShoreKilometresToHalf) *
+                                         std::exp(-from_sea / kShoreReachKilometres));
 }
 
 Result<void> count_coast_in(PlaceClimate& place, const geodesy::CoastLines& coast)

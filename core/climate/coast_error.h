@@ -20,9 +20,10 @@ struct CoastSigns {
 Result<CoastSigns> coast_signs(const PlaceClimate& place, const geodesy::CoastLines& coast);
 
 /// Mean absolute error to expect of a month's mean low where it is known how the place and its stations lie
-/// to the sea: a share of the error without the coast, more the farther apart they lie (up to 1.25), and more
-/// near the shore, falling with exp(-distance / 30 km). Fitted by weighted least squares to the stations left
-/// out; the form was judged on halves not fitted (docs/methods/between-stations.md).
+/// to the sea: a share of the error without the coast, more with the square of how far apart they lie (up to
+/// 1.5), and more some kilometres behind the shore, with c / (c + 3 km) exp(-c / 30 km) of the distance c.
+/// Fitted by weighted least squares to the stations left out; the form was judged on halves not fitted
+/// (docs/methods/between-stations.md).
 KelvinDelta error_with_coast(KelvinDelta without, const CoastSigns& signs, StationSource source);
 
 /// Puts the coast into the place's expected errors; says it in a warning where the place lies much nearer to

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace lathhouse::climate {
 
@@ -131,11 +132,62 @@ Result<std::optional<Monthly<KelvinDelta>>> spread(const CsvTable& table, std::s
         {k(0), k(1), k(2), k(3), k(4), k(5), k(6), k(7), k(8), k(9), k(10), k(11)}};
 }
 
+/// The columns of one line of counted nights.
+struct CountColumns {
+    Celsius line;
+    MonthColumns months;
+};
+
+/// The line in a name such as `nights_20f_01`; nullopt where it is another column.
+std::optional<Celsius> line_in(std::string_view name)
+{
+    constexpr std::string_view kStem = "nights_";
+    constexpr std::size_t kMonthLength = 3; // "_01"
+    if (!name.starts_with(kStem) || name.size() < kStem.size() + 2 + kMonthLength) {
+        return std::nullopt;
+    }
+    const std::string_view line = name.substr(kStem.size(), name.size() - kStem.size() - kMonthLength);
+    const auto number = parse_number(line.substr(0, line.size() - 1));
+    if (!number) {
+        return std::nullopt;
+    }
+    if (line.back() != 'f' && line.back() != 'c') {
+        return std::nullopt;
+    }
+    const Celsius result =
+        line.back() == 'f' ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+    const bool can_be = result.degrees() >= kColdestRead && result.degrees() <= kHottestRead;
+    return can_be ? std::optional{result} : std::nullopt;
+}
+
+/// From the coldest line up. Errors: Malformed where a line lacks a month.
+Result<std::vector<CountColumns>> count_columns(const CsvTable& table)
+{
+    std::vector<CountColumns> result;
+    for (const std::string& name : table.column_names()) {
+        const auto line = line_in(name);
+        if (!line) {
+            continue;
+        }
+        // From any of the twelve, so that the lack of another is seen.
+        const auto months = require_months(table, std::string_view{name}.substr(0, name.size() - 3));
+        if (!months) {
+            return months.error();
+        }
+        if (name.ends_with("_01")) {
+            result.push_back({*line, *months});
+        }
+    }
+    std::ranges::sort(result, {}, [](const CountColumns& count) { return count.line.degrees(); });
+    return result;
+}
+
 struct Columns {
     std::size_t station, latitude, longitude;
     std::optional<std::size_t> name, elevation, years, reading_step;
     MonthColumns low, high;
     std::optional<MonthColumns> low_spread, mean_spread, lowest, frost_days;
+    std::vector<CountColumns> counted;
 };
 
 Result<Columns> find_columns(const CsvTable& table)
@@ -149,6 +201,10 @@ Result<Columns> find_columns(const CsvTable& table)
     const auto mean_spread = optional_months(table, "mean_sd");
     const auto lowest = optional_months(table, "lowest");
     const auto frost_days = optional_months(table, "frost_days");
+    const auto counted = count_columns(table);
+    if (!counted) {
+        return counted.error();
+    }
     for (const auto* column : {&station, &latitude, &longitude}) {
         if (!*column) {
             return column->error();
@@ -176,7 +232,8 @@ Result<Columns> find_columns(const CsvTable& table)
                    *low_spread,
                    *mean_spread,
                    *lowest,
-                   *frost_days};
+                   *frost_days,
+                   *counted};
 }
 
 Result<void> read_optional_figures(const CsvTable& table, std::size_t row, const Columns& columns,
@@ -220,6 +277,40 @@ Result<void> read_optional_figures(const CsvTable& table, std::size_t row, const
         }
     }
     return {};
+}
+
+Result<std::vector<CountedNights>> read_counts(const CsvTable& table, std::size_t row,
+                                               const std::vector<CountColumns>& columns)
+{
+    constexpr double kRounding = 0.051; // Each is told to a tenth of a night.
+    std::vector<CountedNights> result;
+    for (const CountColumns& line : columns) {
+        CountedNights counted{line.line, {}};
+        std::size_t blank = 0;
+        for (std::size_t m = 0; m < 12; ++m) {
+            const double most = calendar::days_in_month_of_leap_year(static_cast<int>(m) + 1);
+            const auto value = number_within(table, row, line.months[m], 0.0, most);
+            if (!value) {
+                return value.error();
+            }
+            blank += *value ? 0U : 1U;
+            counted.nights[m] = value->value_or(0.0);
+            if (*value && !result.empty() && counted.nights[m] + kRounding < result.back().nights[m]) {
+                return table.error_at(row, table.column_names()[line.months[m]] +
+                                               " has fewer nights than the next colder line; a night at or "
+                                               "below that line is at or below this one too");
+            }
+        }
+        if (blank != 0 && blank != 12) {
+            return table.error_at(row, table.column_names()[line.months[0]] +
+                                           " and its fellows must be given for all twelve months or for "
+                                           "none");
+        }
+        if (blank == 0) {
+            result.push_back(counted);
+        }
+    }
+    return result;
 }
 
 Result<MonthlyPlace> read_row(const CsvTable& table, std::size_t row, const Columns& columns)
@@ -276,6 +367,10 @@ Result<MonthlyPlace> read_row(const CsvTable& table, std::size_t row, const Colu
     if (!rest) {
         return rest.error();
     }
+    auto counted = read_counts(table, row, columns.counted);
+    if (!counted) {
+        return counted.error();
+    }
     const auto position_latitude = Latitude::from_degrees(*latitude);
     const auto position_longitude = Longitude::from_degrees(*longitude);
     if (!position_latitude) {
@@ -286,7 +381,10 @@ Result<MonthlyPlace> read_row(const CsvTable& table, std::size_t row, const Colu
     }
     return MonthlyPlace{std::string{trimmed(table.at(row, columns.station))},
                         columns.name ? std::string{trimmed(table.at(row, *columns.name))} : std::string{},
-                        Position{*position_latitude, *position_longitude}, elevation, figures};
+                        Position{*position_latitude, *position_longitude},
+                        elevation,
+                        figures,
+                        std::move(counted).value()};
 }
 
 } // namespace

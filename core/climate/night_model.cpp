@@ -42,7 +42,8 @@ bool reads_whole_fahrenheit(double step_kelvins)
 
 } // namespace
 
-NightModel NightModel::from_monthly(const MonthlyFigures& figures, Latitude latitude)
+NightModel NightModel::from_monthly(const MonthlyFigures& figures, Latitude latitude,
+                                    std::span<const CountedNights> counted)
 {
     NightModel model{SeasonTurn::of_lows(figures.low)};
     model.no_season_ = has_no_season(figures.low);
@@ -53,12 +54,19 @@ NightModel NightModel::from_monthly(const MonthlyFigures& figures, Latitude lati
     std::ranges::transform(figures.low, low.begin(), [](Celsius month) { return month.degrees(); });
     const DailyCurve mean_low = curve_through_months(low);
     Monthly<double> spread = spread_of_nights(figures, mean_low, latitude);
+    if (model.basis_ != SpreadBasis::Lows && !counted.empty() &&
+        model.use_counted_spread(figures.low, counted, mean_low, spread)) {
+        model.basis_ = SpreadBasis::Lows;
+    }
     model.set_course(mean_low, spread);
     // Where the spread of the lows is known it already holds what these two could tell.
     if (model.basis_ != SpreadBasis::Lows) {
         model.use_lowest_values(figures, spread);
         model.set_course(mean_low, spread);
         model.use_frost_days(figures.frost_days);
+    } else if (!counted.empty()) {
+        constexpr int kYearsNotTold = 20;
+        model.use_counted_nights(counted, figures.years.value_or(kYearsNotTold));
     }
     return model;
 }

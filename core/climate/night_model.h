@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/climate/cold_chain.h"
+#include "core/climate/counted_nights.h"
 #include "core/climate/frost_dates.h"
 #include "core/climate/month_curve.h"
 #include "core/climate/monthly_figures.h"
@@ -26,8 +27,10 @@ struct LowestNight {
 /// chances. Formulas, source and measured error: docs/methods/nights.md.
 class NightModel {
 public:
-    /// latitude: for the fallback where no spread is known.
-    static NightModel from_monthly(const MonthlyFigures& figures, Latitude latitude);
+    /// latitude: for the fallback where no spread is known. counted: nights counted at lines, in any order;
+    /// they tell the spread of the lows where the figures lack it, and how the tail differs from the usual.
+    static NightModel from_monthly(const MonthlyFigures& figures, Latitude latitude,
+                                   std::span<const CountedNights> counted = {});
 
     Celsius mean_low(calendar::DayOfYear day) const;
     KelvinDelta spread(calendar::DayOfYear day) const;
@@ -59,6 +62,11 @@ private:
     void set_course(const DailyCurve& mean_low, const Monthly<double>& spread);
     void use_lowest_values(const MonthlyFigures& figures, Monthly<double>& spread);
     void use_frost_days(const Monthly<std::optional<double>>& frost_days);
+    /// Puts the spread that the counts tell in the place of `spread`; false where they tell none.
+    bool use_counted_spread(const Monthly<Celsius>& low, std::span<const CountedNights> counted,
+                            const DailyCurve& mean_low, Monthly<double>& spread) const;
+    /// Moves and bends the tail month by month toward the counts, as far as so many years of them weigh.
+    void use_counted_nights(std::span<const CountedNights> counted, int years);
     /// The true low below which a reading is at or below the line: half a reading step belongs to it. A bare
     /// line of a place read in whole degrees Fahrenheit is taken to the last reading that counts; a line
     /// moved by an offset is no reading and gets the half step alone, so that it moves smoothly.

@@ -36,6 +36,21 @@ protected:
     }
 };
 
+TEST_F(GrowingCommands, SayWhatTheyRestOn)
+{
+    using Words = std::vector<std::string>;
+    for (const auto& command :
+         {Words{"feeding"}, Words{"water"}, Words{"harden"}, Words{"light", "--spot", "1"}, Words{"climate"},
+          Words{"frost"}, Words{"night", "--date", "2027-04-20"}, Words{"tonight", "--low", "3"}}) {
+        const auto ran = home(command);
+        ASSERT_EQ(ran.status, 0) << command.front() << ": " << ran.err;
+        for (const char* said :
+             {"stations, the nearest", "is right to about", "not promises", "Climate figures"}) {
+            EXPECT_NE(ran.out.find(said), std::string::npos) << command.front() << ": " << said;
+        }
+    }
+}
+
 TEST_F(GrowingCommands, FeedingHasTheFixedForm)
 {
     const auto ran = home({"feeding", "--json"});

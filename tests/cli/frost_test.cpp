@@ -168,6 +168,49 @@ TEST(FrostMonthly, AnswersFromAFileOfFigures)
     EXPECT_LT(station["lowest_of_season"]["mean_c"], -3.0);
 }
 
+TEST(FrostMonthly, TakesNightsCountedAtLines)
+{
+    // A cold season of six months; half of the nights of its months fall to -5 C, or only a few.
+    const auto table = [](double at_minus_five) {
+        std::string head = "station,latitude,longitude";
+        std::string row = "OWN1,47.5,8.5";
+        for (const char* figure : {"low", "high", "nights_0c", "nights_-5c", "nights_8c"}) {
+            for (int m = 1; m <= 12; ++m) {
+                const bool cold = m < 4 || m > 9;
+                head += std::string{","} + figure + (m < 10 ? "_0" : "_") + std::to_string(m);
+                const std::string name = figure;
+                row += "," + std::to_string(name == "low"          ? cold ? -2.0 : 8.0
+                                            : name == "high"       ? cold ? 5.0 : 18.0
+                                            : name == "nights_0c"  ? cold ? 20.0 : 1.0
+                                            : name == "nights_-5c" ? cold ? at_minus_five : 0.0
+                                            : cold                 ? 28.0
+                                                                   : 15.0);
+            }
+        }
+        return head + "\n" + row + "\n";
+    };
+    const auto nights_at = [&table](double at_minus_five) {
+        const ScratchFile figures{"counted.csv", table(at_minus_five)};
+        const auto ran = run_command({"frost", "--monthly", figures.path(), "--threshold=-5", "--json"});
+        EXPECT_EQ(ran.status, 0) << ran.err;
+        return ran.json()["stations"][0]["thresholds"][0]["nights_per_year"].get<double>();
+    };
+    EXPECT_NEAR(nights_at(10.0), 60.0, 8.0);
+    // Fewer than the mean and the other counts let expect: taken as far as twenty years weigh.
+    EXPECT_LT(nights_at(3.0), nights_at(10.0) - 15.0);
+    const ScratchFile figures{"counted.csv", table(5.0)};
+    EXPECT_NE(run_command({"frost", "--monthly", figures.path()}).out.find("are counted"), std::string::npos);
+}
+
+TEST(Frost, SaysOfNoDateHowRightItIsWhereThereIsNone)
+{
+    // Singapore.
+    const auto ran = run_command({"frost", "--at", "1.37,103.98", "--elevation", "15", "--threshold", "0"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.out.find("middle chances"), std::string::npos) << ran.out;
+    EXPECT_NE(ran.out.find("From monthly figures."), std::string::npos) << ran.out;
+}
+
 TEST(FrostMonthly, AColumnThatLacksIsNamed)
 {
     const ScratchFile figures{"lacking.csv", "station,latitude,longitude\nOWN1,47.5,8.5\n"};

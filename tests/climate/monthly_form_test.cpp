@@ -60,6 +60,20 @@ TEST(MonthlyForm, ReadsTheOptionalColumns)
     EXPECT_EQ(figures.reading_step.kelvins(), 0.5556);
 }
 
+TEST(MonthlyForm, ReadsNightsCountedAtLines)
+{
+    const auto places = read(kHead + months("nights_32f") + months("nights_-5c") + months("nights_50f") +
+                             months("nights_of_snow") + "\nA1,,46.5,7.25,420" + twelve("4.5") + twelve("12") +
+                             twelve("9.1") + twelve("2") + twelve("") + twelve("many") + "\n");
+    ASSERT_TRUE(places.has_value()) << places.error().message;
+    const auto& counted = places->front().counted;
+    ASSERT_EQ(counted.size(), 2U);
+    EXPECT_EQ(counted[0].line.degrees(), -5.0);
+    EXPECT_EQ(counted[0].nights[6], 2.0);
+    EXPECT_NEAR(counted[1].line.degrees(), 0.0, 1e-12);
+    EXPECT_EQ(counted[1].nights[11], 9.1);
+}
+
 struct BadForm {
     const char* name;
     std::string text;
@@ -95,6 +109,22 @@ INSTANTIATE_TEST_SUITE_P(
                 "low_sd_01"},
         BadForm{"SpreadOfSomeMonths",
                 kHead + months("low_sd") + "\nA,,46,7,1" + twelve("4") + twelve("9") + ",3" +
+                    twelve("").substr(1) + "\n",
+                "all twelve"},
+        BadForm{"CountsOfElevenMonths",
+                kHead + months("nights_20f").substr(14) + "\nA,,46,7,1" + twelve("4") + twelve("9") +
+                    twelve("1").substr(2) + "\n",
+                "nights_20f_01"},
+        BadForm{"MoreNightsThanDays",
+                kHead + months("nights_20f") + "\nA,,46,7,1" + twelve("4") + twelve("9") + twelve("31") +
+                    "\n",
+                "nights_20f_02"},
+        BadForm{"MoreNightsAtAColderLine",
+                kHead + months("nights_32f") + months("nights_20f") + "\nA,,46,7,1" + twelve("4") +
+                    twelve("9") + twelve("3") + twelve("5") + "\n",
+                "nights_32f_01 has fewer"},
+        BadForm{"CountsOfSomeMonths",
+                kHead + months("nights_32f") + "\nA,,46,7,1" + twelve("4") + twelve("9") + ",3" +
                     twelve("").substr(1) + "\n",
                 "all twelve"},
         BadForm{"MoreFrostDaysThanDays",
