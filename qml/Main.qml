@@ -49,25 +49,25 @@ Window {
         if (root.page === "round") {
             root.tonight.start();
             root.round.start();
-            roundPage.forceActiveFocus();
+            roundPage.open();
         } else if (root.page === "plants") {
             root.plants.start();
-            plantsPage.forceActiveFocus();
+            plantsPage.open();
         } else if (root.page === "seeds") {
             root.seeds.start();
-            seedsPage.forceActiveFocus();
+            seedsPage.open();
         } else if (root.page === "home") {
             root.home.start();
-            homePage.forceActiveFocus();
+            homePage.open();
         } else {
-            yearPage.forceActiveFocus();
+            yearPage.open();
         }
     }
 
     /// Plants are found among all.
     function find(): void {
         root.page = "plants";
-        plantsPage.find();
+        plantsPage.page.find();
     }
 
     // They may change while the window is open.
@@ -160,64 +160,51 @@ Window {
         height: 3
         color: Theme.sheet
     }
-    RoundPage {
+    PageLoader {
         id: roundPage
-        objectName: "roundPage"
+        file: "RoundPage.qml"
+        given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         visible: root.page === "round"
-        round: root.round
-        tonight: root.tonight
-        narrow: root.narrow
-        wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "round"
     }
-    YearPage {
+    PageLoader {
         id: yearPage
-        objectName: "yearPage"
+        file: "YearPage.qml"
+        given: ({ objectName: "yearPage", year: root.year, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         visible: root.page === "year"
-        year: root.year
-        narrow: root.narrow
-        wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "year"
     }
-    PlantsPage {
+    PageLoader {
         id: plantsPage
-        objectName: "plantsPage"
+        file: "PlantsPage.qml"
+        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         visible: root.page === "plants"
-        plants: root.plants
-        plant: root.plant
-        mend: root.mend
-        narrow: root.narrow
-        wide: root.wide
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "plants"
     }
-    SeedsPage {
+    PageLoader {
         id: seedsPage
-        objectName: "seedsPage"
+        file: "SeedsPage.qml"
+        given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow) })
         onPrintAsked: printing.ask()
         visible: root.page === "seeds"
-        seeds: root.seeds
-        mend: root.mend
-        narrow: root.narrow
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "seeds"
     }
-    HomePage {
+    PageLoader {
         id: homePage
-        objectName: "homePage"
+        file: "HomePage.qml"
+        given: ({ objectName: "homePage", home: root.home, mend: root.mend, narrow: Qt.binding(() => root.narrow) })
         visible: root.page === "home"
-        home: root.home
-        mend: root.mend
-        narrow: root.narrow
         anchors.fill: sheet
         anchors.margins: 1
         focus: root.page === "home"

@@ -31,7 +31,8 @@ FocusScope {
 
     onVisibleChanged: {
         sheet.contentY = 0;
-        root.plant.showNewestHistory();
+        if (root.plant !== null) // It is given after the page is made.
+            root.plant.showNewestHistory();
     }
     Binding {
         target: root.plant

@@ -7,8 +7,9 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
-#include <fstream>
 #include <functional>
+#include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -34,6 +35,31 @@ std::string one_line(std::string text)
 {
     std::ranges::replace(text, '\n', ' ');
     return text;
+}
+
+/// Reads the beginning of a file; how many bytes there were, nullopt where it cannot be opened.
+///
+/// Through SQLite, and not as any other file: closing a handle drops all locks that this process holds on the file, those
+/// of its other connections too (https://www.sqlite.org/howtocorrupt.html, section 2.2). Another program would then take
+/// itself for the last user and remove the journal under them. SQLite closes its own handles when no lock is left.
+std::optional<std::size_t> first_bytes(const std::filesystem::path& file, std::array<char, 100>& bytes)
+{
+    sqlite3* opened = nullptr;
+    const int result = sqlite3_open_v2(file.c_str(), &opened, SQLITE_OPEN_READONLY, nullptr);
+    const std::unique_ptr<sqlite3, int (*)(sqlite3*)> closing{opened, &sqlite3_close};
+    sqlite3_file* handle = nullptr;
+    if (result != SQLITE_OK || sqlite3_file_control(opened, "main", SQLITE_FCNTL_FILE_POINTER, &handle) != SQLITE_OK ||
+        handle == nullptr || handle->pMethods == nullptr) {
+        return std::nullopt;
+    }
+    sqlite3_int64 size = 0;
+    if (handle->pMethods->xFileSize(handle, &size) != SQLITE_OK) {
+        return std::nullopt;
+    }
+    const auto whole = static_cast<sqlite3_int64>(bytes.size());
+    const int count = static_cast<int>(std::min(size, whole));
+    // A folder opens as a file does, and cannot be read.
+    return handle->pMethods->xRead(handle, bytes.data(), count, 0) == SQLITE_OK ? static_cast<std::size_t>(count) : 0;
 }
 
 /// The tables with their numbers of rows.
@@ -94,12 +120,11 @@ Result<void> check_header(const std::filesystem::path& file, int newest_version)
 {
     constexpr std::string_view kMagic{"SQLite format 3\0", 16};
     std::array<char, 100> header{};
-    std::ifstream stream{file, std::ios::binary};
-    if (!stream) {
+    const auto first = first_bytes(file, header);
+    if (!first) {
         return Error{ErrorCode::Unreadable, file.string() + " cannot be read; you need the right to read it"};
     }
-    stream.read(header.data(), header.size());
-    const auto read = static_cast<std::size_t>(stream.gcount());
+    const std::size_t read = *first;
     if (std::string_view{header.data(), std::min(read, kMagic.size())} != kMagic) {
         return Error{ErrorCode::NotAHousehold,
                      file.string() + " is not a household; it was not made by this program"};
