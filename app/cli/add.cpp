@@ -3,6 +3,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/members.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/seed_options.h"
 #include "core/home/new_plant.h"
@@ -334,6 +335,7 @@ void add_add(Commands& commands)
     declare_plant(commands, group);
     declare_spot(commands, group);
     add_jug_command(commands, group);
+    add_member_command(commands, group);
     add_seed_adders(commands, group);
     add_photo_adder(commands, group);
 }

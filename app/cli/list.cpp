@@ -3,6 +3,7 @@
 #include "app/cli/household_options.h"
 #include "app/cli/seed_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/members.h"
 #include "app/cli/entry_text.h"
 #include "app/cli/kinds.h"
 #include "app/cli/photo_options.h"
@@ -143,6 +144,7 @@ void add_list(Commands& commands)
     add_spot_lists(commands, group);
     add_seed_lists(commands, group);
     add_jug_list(commands, group);
+    add_member_list(commands, group);
     add_photo_list(commands, group);
     add_kind_lists(commands, group);
     add_measurement_list(commands, group);

@@ -1,4 +1,5 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/members.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/seed_options.h"
@@ -231,6 +232,7 @@ void add_log(Commands& commands)
     add_photo_log(commands, group);
     add_measurement_logs(commands, group);
     add_log_event(commands, group);
+    add_member_log(commands, group);
 }
 
 } // namespace lathhouse::cli

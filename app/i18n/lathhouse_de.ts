@@ -4989,6 +4989,18 @@ liegen im Band</translation>
         <translation>%1 Fotos</translation>
     </message>
     <message>
+        <source>Last backup: %1, %2. Nothing was entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde nichts eingetragen.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. One entry since.</source>
+        <translation>Letzte Sicherung: %1, %2. Ein Eintrag seitdem.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. %3 entries since.</source>
+        <translation>Letzte Sicherung: %1, %2. %3 Einträge seitdem.</translation>
+    </message>
+    <message>
         <source>No backup was made from this window yet.</source>
         <translation>Aus diesem Fenster wurde noch keine Sicherung gemacht.</translation>
     </message>
@@ -4999,6 +5011,10 @@ liegen im Band</translation>
     <message>
         <source>No backup of this household was made from this window yet.</source>
         <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
+    </message>
+    <message>
+        <source>%1 entries since the last backup.</source>
+        <translation>%1 Einträge seit der letzten Sicherung.</translation>
     </message>
     <message>
         <source>The last backup is %1 days old.</source>

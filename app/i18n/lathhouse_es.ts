@@ -4989,6 +4989,18 @@ están en la banda</translation>
         <translation>%1 fotografías</translation>
     </message>
     <message>
+        <source>Last backup: %1, %2. Nothing was entered since.</source>
+        <translation>Última copia: %1, %2. Desde entonces no se anotó nada.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. One entry since.</source>
+        <translation>Última copia: %1, %2. Una anotación desde entonces.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. %3 entries since.</source>
+        <translation>Última copia: %1, %2. %3 anotaciones desde entonces.</translation>
+    </message>
+    <message>
         <source>No backup was made from this window yet.</source>
         <translation>Aún no se ha hecho ninguna copia desde esta ventana.</translation>
     </message>
@@ -4999,6 +5011,10 @@ están en la banda</translation>
     <message>
         <source>No backup of this household was made from this window yet.</source>
         <translation>Aún no se ha hecho ninguna copia de este hogar desde esta ventana.</translation>
+    </message>
+    <message>
+        <source>%1 entries since the last backup.</source>
+        <translation>%1 anotaciones desde la última copia.</translation>
     </message>
     <message>
         <source>The last backup is %1 days old.</source>

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace lathhouse::models {
@@ -30,7 +31,12 @@ public:
             return;
         }
         for (std::size_t side = 0; side < 2; ++side) {
-            facts_[side] = plant_facts(*shared, ids[side], {}, 1, door, look);
+            auto facts = plant_facts(*shared, ids[side], {}, 1, door, look);
+            if (!facts) {
+                unread_ = facts.error();
+                return;
+            }
+            facts_[side] = std::move(*facts);
             auto& shown = compared_.sides[side];
             shown.name = facts_[side].name;
             if (!facts_[side].photos.empty()) {
@@ -44,8 +50,11 @@ public:
         }
     }
 
-    Compared compare()
+    Result<Compared> compare()
     {
+        if (unread_) {
+            return *unread_;
+        }
         if (compared_.gone) {
             return std::move(compared_);
         }
@@ -128,6 +137,7 @@ private:
     std::array<PlantFacts, 2> facts_;
     std::array<PlantCard, 2> cards_;
     QString group_;
+    std::optional<Error> unread_;
     ComparisonModel::Compared compared_;
 };
 
@@ -184,6 +194,10 @@ void ComparisonModel::read()
             return Comparing(ground, ids, door, look).compare();
         },
         [this](Result<Compared> made) {
+            if (!made) {
+                fail(made.error().message);
+                return;
+            }
             if (made->gone) {
                 close();
                 return;

@@ -22,6 +22,7 @@ namespace fs = std::filesystem;
 
 struct HomeDataModel::Facts {
     journal::Holdings held;
+    std::optional<journal::LastBackup> last;
     std::string household;
     bool demonstration = false;
     std::optional<journal::FolderKind> kind;
@@ -32,6 +33,7 @@ namespace {
 
 constexpr int kUsualRemindDays = 30;
 constexpr int kMostRemindDays = 3650;
+constexpr std::uint64_t kManyEntries = 100; ///< Some weeks of an eager grower; our own.
 constexpr int kPulse = 100; ///< Milliseconds between two looks at how far work has come.
 
 fs::path to_path(const QString& words)
@@ -133,6 +135,15 @@ QString HomeDataModel::lastBackup() const
     if (!folder_) {
         return {};
     }
+    if (last_) {
+        const QString day = look_.words.long_date_with_year(last_->on);
+        const QString file = text(last_->file.string());
+        return last_->entries_since == 0   ? tr("Last backup: %1, %2. Nothing was entered since.").arg(day, file)
+               : last_->entries_since == 1 ? tr("Last backup: %1, %2. One entry since.").arg(day, file)
+                                           : tr("Last backup: %1, %2. %3 entries since.")
+                                                 .arg(day, file, look_.words.whole(static_cast<int>(last_->entries_since)));
+    }
+    // Made by a version that left no word in the folder, or the folder cannot be written.
     const QDate on = QDate::fromString(kept_->value(key("on")).toString(), Qt::ISODate);
     if (!on.isValid()) {
         return tr("No backup was made from this window yet.");
@@ -147,14 +158,16 @@ QString HomeDataModel::overdue() const
     if (!folder_ || remindDays() == 0) {
         return {};
     }
-    const QDate on = QDate::fromString(kept_->value(key("on")).toString(), Qt::ISODate);
+    const QDate on = last_ ? to_qdate(last_->on) : QDate::fromString(kept_->value(key("on")).toString(), Qt::ISODate);
     if (!on.isValid()) {
         // A household that was begun today has little to lose.
         return held_.events > 0 ? tr("No backup of this household was made from this window yet.") : QString{};
     }
     const auto days = on.daysTo(to_qdate(look_.today));
     if (days <= remindDays()) {
-        return {};
+        return last_ && last_->entries_since >= kManyEntries
+                   ? tr("%1 entries since the last backup.").arg(look_.words.whole(static_cast<int>(last_->entries_since)))
+                   : QString{};
     }
     constexpr int kWeek = 7;
     constexpr int kWeeks = 10 * kWeek;
@@ -213,6 +226,11 @@ void HomeDataModel::read()
                     return held.error();
                 }
                 facts.held = *held;
+                const auto last = journal::last_backup_of(*folder);
+                if (!last) {
+                    return last.error();
+                }
+                facts.last = *last;
                 facts.kind = journal::folder_kind(*folder);
             } else {
                 facts.held.spots = household->as_told.spots.size();
@@ -248,6 +266,7 @@ void HomeDataModel::read()
                 return;
             }
             held_ = made->held;
+            last_ = made->last;
             household_ = text(made->household);
             warning_.clear();
             if (made->kind == journal::FolderKind::Network) {
@@ -482,6 +501,7 @@ void HomeDataModel::backUp(const QString& file, bool replace)
         [this, target](const journal::BackupMade& made) {
             kept_->keep(key("on"), to_qdate(look_.today).toString(Qt::ISODate));
             kept_->keep(key("file"), target);
+            last_ = journal::LastBackup{look_.today, to_path(target), 0};
             QString words = tr("Wrote %1, %2: the journal and %3, read back and compared. Keep it where you would keep a key.")
                                 .arg(target, size(made.archive_bytes), photos(made.files == 0 ? 0 : made.files - 1));
             if (!made.missing.empty()) {

@@ -9,6 +9,7 @@
 #include "core/journal/household_backup.h"
 #include "core/journal/household_check.h"
 #include "core/journal/household_holdings.h"
+#include "core/journal/last_backup.h"
 
 #include <QTimer>
 #include <QUrl>
@@ -33,7 +34,7 @@ class HomeDataModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString folderWarning READ folderWarning NOTIFY dataChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* holdings READ holdings CONSTANT)
     Q_PROPERTY(QString lastBackup READ lastBackup NOTIFY backupChanged)
-    /// Where the last backup is long ago, a quiet line; else empty.
+    /// Where the last backup is long ago or much was entered since, a quiet line; else empty.
     Q_PROPERTY(QString overdue READ overdue NOTIFY backupChanged)
     /// After how many days that is said; 0: never.
     Q_PROPERTY(int remindDays READ remindDays WRITE setRemindDays NOTIFY backupChanged)
@@ -147,6 +148,7 @@ private:
     QString household_;
     QString progress_;
     journal::Holdings held_;
+    std::optional<journal::LastBackup> last_; ///< As the folder tells; nullopt where it does not.
     int running_ = Nothing;
     int about_ = Nothing;
     int asking_ = Nothing;

@@ -376,15 +376,15 @@ QString MeasureModel::value_words(double value) const
     return text(words::measured_value(measured_kind(), value, unit_system_of(plants_.look().words)));
 }
 
-const home::Measurement* MeasureModel::last_reading() const
+std::optional<home::Measurement> MeasureModel::last_reading() const
 {
     const auto ground = plants_.facts().ground;
-    const home::Measurement* last = nullptr;
+    std::optional<home::Measurement> last;
     if (ground && entry_) {
-        for (const auto& of : ground->book.measurements) {
-            if (of.plant == plants_.opened() && of.kind == measured_kind() && of.measured <= entry_->date() &&
-                of.photo != entry_->sha256 && (last == nullptr || of.measured >= last->measured)) {
-                last = &of;
+        for (const auto& of : ground->book.archive->readable_of(plants_.opened())->measurements) {
+            if (of.kind == measured_kind() && of.measured <= entry_->date() && of.photo != entry_->sha256 &&
+                (!last || of.measured >= last->measured)) {
+                last = of;
             }
         }
     }
@@ -402,7 +402,7 @@ void MeasureModel::tell_change(double value, std::optional<double> real)
         rows.push_back({name, shown, note,
                         note.isEmpty() ? tr("%1: %2").arg(name, shown) : tr("%1: %2, %3").arg(name, shown, note)});
     };
-    if (const auto* last = last_reading()) {
+    if (const auto last = last_reading()) {
         add(tr("Last reading, %1").arg(plants_.look().words.date_with_year(last->measured)), value_words(last->value()), {});
         const double change = value - last->value();
         const QString sign = change < 0.0 ? QStringLiteral("−") : QStringLiteral("+");

@@ -109,7 +109,7 @@ private:
     std::optional<Reading> running() const;
     std::vector<Reading> readings() const; ///< Those in mind and the one that is set.
     home::MeasurementKind measured_kind() const;
-    const home::Measurement* last_reading() const;
+    std::optional<home::Measurement> last_reading() const;
     double held(double value, int side) const;
     void changed();
     void tell();

@@ -62,11 +62,7 @@ void PhotosModel::gather()
     photos_.clear();
     std::vector<SheetRows::Row> others;
     if (ground && plant != 0) {
-        for (const auto& photo : ground->book.photos) {
-            if (std::ranges::find(photo.plants, plant) != photo.plants.end()) {
-                photos_.push_back(photo);
-            }
-        }
+        photos_ = ground->book.archive->readable_of(plant)->photos;
         for (const auto& of : ground->household.plants) {
             if (of.id != plant) {
                 others.push_back({of.id, text(of.name)});
@@ -112,7 +108,7 @@ bool PhotosModel::isPicture() const
         return false;
     }
     const auto chosen = ground->book.pictures.find(plant_);
-    return chosen != ground->book.pictures.end() && chosen->second == photoId();
+    return chosen != ground->book.pictures.end() && chosen->second.id == photoId();
 }
 
 void PhotosModel::setCurrent(int current)
@@ -284,11 +280,12 @@ void PhotosModel::tell_changes()
         const auto* before = &at(std::min(current_, other_));
         const auto* after = &at(std::max(current_, other_));
         const auto units = unit_system_of(plants_.look().words);
+        const auto records = ground->book.archive->readable_of(plant_);
         const auto reading = [&](home::MeasurementKind kind, const home::Photo& photo) {
             const home::Measurement* best = nullptr;
             int best_days = kNear + 1;
-            for (const auto& of : ground->book.measurements) {
-                if (of.plant != plant_ || of.kind != kind) {
+            for (const auto& of : records->measurements) {
+                if (of.kind != kind) {
                     continue;
                 }
                 const int days = of.photo == photo.sha256 ? -1 : std::abs(calendar::days_between(of.measured, photo.date()));

@@ -2,6 +2,7 @@
 
 #include "app/models/drawn_photos.h"
 #include "core/journal/household_store.h"
+#include "core/journal/leading_measures.h"
 #include "core/journal/photo_book.h"
 
 #include <algorithm>
@@ -85,26 +86,45 @@ Result<void> turn_in_folder(const std::filesystem::path& folder, const PlantEntr
     return turn(*store, measurements, direction, now);
 }
 
+std::shared_ptr<const PlantArchive> archive_in(const std::filesystem::path& folder)
+{
+    return std::make_shared<const PlantArchive>(
+        [folder](home::PlantId plant) -> Result<PlantRecords> {
+            auto store = journal::HouseholdStore::open(folder);
+            if (!store) {
+                return store.error();
+            }
+            auto measurements = store->measurements(plant);
+            if (!measurements) {
+                return measurements.error();
+            }
+            auto photos = journal::PhotoBook{*store}.photos(plant);
+            return photos ? Result<PlantRecords>{PlantRecords{std::move(*measurements), std::move(*photos)}} : photos.error();
+        },
+        [folder]() -> Result<std::vector<home::Measurement>> {
+            const auto store = journal::HouseholdStore::open(folder);
+            return store ? journal::leading_measurements(*store) : store.error();
+        });
+}
+
 Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::path& folder)
 {
     auto store = journal::HouseholdStore::open(folder);
     if (!store) {
         return store.error();
     }
-    auto measurements = store->measurements();
-    if (!measurements) {
-        return measurements.error();
+    const journal::PhotoBook photos{*store};
+    const auto chosen = photos.pictures();
+    if (!chosen) {
+        return chosen.error();
     }
-    const journal::PhotoBook book{*store};
-    auto photos = book.photos();
-    if (!photos) {
-        return photos.error();
+    std::map<home::PlantId, home::Photo> pictures;
+    for (const auto& [plant, id] : *chosen) {
+        if (auto photo = photos.photo(id)) { // Else another program has taken it out of the lists since.
+            pictures.emplace(plant, std::move(*photo));
+        }
     }
-    auto pictures = book.pictures();
-    if (!pictures) {
-        return pictures.error();
-    }
-    return PlantBook{std::move(facts), std::move(*measurements), std::move(*photos), std::move(*pictures)};
+    return PlantBook{std::move(facts), archive_in(folder), std::move(pictures)};
 }
 
 /// Measurements beside a household in memory, which keeps none.
@@ -204,7 +224,14 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
     const auto measured = std::make_shared<MeasuredInMemory>(std::move(measurements));
     PlantDoor door;
     door.load = [household, measured, drawn]() -> Result<PlantBook> {
-        return PlantBook{household->facts(), measured->all(), drawn->photos(), drawn->pictures()};
+        auto all = drawn->photos();
+        std::map<home::PlantId, home::Photo> pictures;
+        for (const auto& [plant, id] : drawn->pictures()) {
+            if (const auto photo = std::ranges::find(all, id, &home::Photo::id); photo != all.end()) {
+                pictures.emplace(plant, *photo);
+            }
+        }
+        return PlantBook{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
     };
     door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
         for (const auto& of : entries.measurements) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/plant_archive.h"
 #include "app/models/photo_door.h"
 #include "core/home/demonstration_photos.h"
 #include "core/home/measurement.h"
@@ -15,12 +16,11 @@
 
 namespace lathhouse::models {
 
-/// All that the page Plants reads.
+/// All that the page Plants reads at once, and where it reads what belongs to one plant.
 struct PlantBook {
     plan::HouseholdFacts facts;
-    std::vector<home::Measurement> measurements; ///< By date.
-    std::vector<home::Photo> photos;             ///< Oldest first.
-    std::map<home::PlantId, home::PhotoId> pictures = {}; ///< Photos that stand for plants.
+    std::shared_ptr<const PlantArchive> archive; ///< Never null.
+    std::map<home::PlantId, home::Photo> pictures = {}; ///< Photos that stand for plants.
 };
 
 /// What is written at once and taken back at once.

@@ -79,8 +79,8 @@ class FactMaker {
     Q_DECLARE_TR_FUNCTIONS(PlantFacts)
 
 public:
-    FactMaker(const PlantsGround& ground, const home::Plant& plant, const TodayLook& look)
-        : ground_(ground), facts_(ground.book.facts), household_(ground.household), plant_(plant),
+    FactMaker(const PlantsGround& ground, const PlantRecords& records, const home::Plant& plant, const TodayLook& look)
+        : ground_(ground), records_(records), facts_(ground.book.facts), household_(ground.household), plant_(plant),
           kind_(kind_of(plant)), look_(look), words_(look.words), units_(unit_system_of(look.words)),
           spots_(household_, facts_.climate, facts_.log),
           where_(plant, facts_.events, {}, look.today)
@@ -212,7 +212,7 @@ private:
 
     void tell_growth(std::optional<home::MeasurementKind> asked)
     {
-        shown_.measures = plan::measures_of(ground_.book.measurements, plant_.id);
+        shown_.measures = plan::measures_of(records_.measurements, plant_.id);
         if (shown_.measures.empty()) {
             return;
         }
@@ -222,7 +222,7 @@ private:
         for (const auto of : shown_.measures) {
             shown_.kinds.push_back({upper_first(text(words::measured(of))), of == measure});
         }
-        GrowthChartData chart{.growth = plan::growth_of(plant_, measure, ground_.book.measurements, facts_.events,
+        GrowthChartData chart{.growth = plan::growth_of(plant_, measure, records_.measurements, facts_.events,
                                                         where_, spots_, facts_.log),
                               .events = {},
                               .moves = {},
@@ -462,13 +462,11 @@ private:
                 lines.push_back({event.happened, upper_first(event_words(event, household_)), text(event.note)});
             }
         }
-        for (const auto& of : ground_.book.measurements) {
-            if (of.plant == plant_.id) {
-                lines.push_back({of.measured,
-                                 tr("%1 %2").arg(upper_first(text(words::measured(of.kind))),
-                                                 text(words::measured_value(of, units_))),
-                                 text(of.note)});
-            }
+        for (const auto& of : records_.measurements) {
+            lines.push_back({of.measured,
+                             tr("%1 %2").arg(upper_first(text(words::measured(of.kind))),
+                                             text(words::measured_value(of, units_))),
+                             text(of.note)});
         }
         std::ranges::stable_sort(lines, std::greater{}, &Line::date);
         for (const auto& line : lines) {
@@ -481,19 +479,14 @@ private:
 
     void tell_photos(int most, const PlantDoor& door)
     {
-        std::vector<const home::Photo*> photos;
-        for (const auto& photo : ground_.book.photos) {
-            if (std::ranges::find(photo.plants, plant_.id) != photo.plants.end()) {
-                photos.push_back(&photo);
-            }
-        }
+        const auto& photos = records_.photos;
         const std::size_t count = photos.size();
         if (count == 0) {
             return;
         }
         const std::size_t shown = std::min(count, static_cast<std::size_t>(std::max(most, 1)));
         for (std::size_t at = 0; at < shown; ++at) {
-            const auto& photo = *photos[shown == 1 ? count - 1 : at * (count - 1) / (shown - 1)];
+            const auto& photo = photos[shown == 1 ? count - 1 : at * (count - 1) / (shown - 1)];
             const auto file = door.thumbnail(photo);
             const bool newest = at + 1 == shown;
             const QString date = words_.date_with_year(photo.date());
@@ -504,12 +497,13 @@ private:
         }
         shown_.photos_head = count == 1 ? tr("1 photograph") : tr("%1 photographs").arg(count);
         if (shown < count) {
-            const int days = calendar::days_between(photos.front()->date(), photos.back()->date());
+            const int days = calendar::days_between(photos.front().date(), photos.back().date());
             shown_.photos_note = tr("%1 shown, spread over %2 months").arg(shown).arg(std::max(1, (days + 15) / 30));
         }
     }
 
     const PlantsGround& ground_;
+    const PlantRecords& records_;
     const plan::HouseholdFacts& facts_;
     const home::Household& household_;
     const home::Plant& plant_;
@@ -524,7 +518,7 @@ private:
 
 } // namespace
 
-PlantFacts plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
+Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
                        int photos_shown, const PlantDoor& door, const TodayLook& look)
 {
     const auto* plant = ground.household.plant(id);
@@ -534,7 +528,11 @@ PlantFacts plant_facts(const PlantsGround& ground, home::PlantId id, std::option
         none.gone = true;
         return none;
     }
-    return FactMaker(ground, *plant, look).make(measure, photos_shown, door);
+    const auto records = ground.book.archive->of(id);
+    if (!records) {
+        return records.error();
+    }
+    return FactMaker(ground, **records, *plant, look).make(measure, photos_shown, door);
 }
 
 } // namespace lathhouse::models

@@ -74,8 +74,8 @@ struct PlantFacts {
     bool gone = false; ///< It is not in the household (any more).
 };
 
-/// photos_shown: at most so many, spread over time. thumbnail: as PlantDoor.
-PlantFacts plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
+/// photos_shown: at most so many, spread over time. thumbnail: as PlantDoor. Errors: as PlantArchive::of.
+Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
                        int photos_shown, const PlantDoor& door, const TodayLook& look);
 
 } // namespace lathhouse::models

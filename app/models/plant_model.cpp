@@ -77,7 +77,11 @@ void PlantModel::read()
         [ground, id, measure = measure_, photos = photos_shown_, door = plants_.door(),
          look = plants_.look()]() -> Result<PlantFacts> { return plant_facts(*ground, id, measure, photos, door, look); },
         [this, number](Result<PlantFacts> made) {
-            if (number != asked_ || !made) {
+            if (number != asked_) {
+                return;
+            }
+            if (!made) {
+                fail(made.error().message);
                 return;
             }
             if (made->gone) {

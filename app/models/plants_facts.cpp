@@ -332,7 +332,8 @@ QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind)
                           : tr("%1 to animals, %2 to people").arg(pets, people);
 }
 
-std::shared_ptr<const PlantsGround> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today, PlantsDepth depth)
+Result<std::shared_ptr<const PlantsGround>> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today,
+                                                          PlantsDepth depth)
 {
     // It keeps its place from here on: what is worked out refers to it.
     const auto& read = *book;
@@ -348,31 +349,35 @@ std::shared_ptr<const PlantsGround> plants_ground(std::shared_ptr<const PlantBoo
     auto& ground = *made;
     const auto& facts = ground.book.facts;
     if (depth == PlantsDepth::Names) {
-        return made;
+        return std::shared_ptr<const PlantsGround>{made};
     }
     ground.nights = std::make_shared<const climate::NightModel>(facts.climate.nights());
     ground.parts = plan::round_parts(facts, *ground.nights, today, plan::kUsualRisk);
     ground.tasks = plan::round_of(ground.household, facts.events, *ground.parts, today);
+    const auto measurements = ground.book.archive->leading();
+    if (!measurements) {
+        return measurements.error();
+    }
     std::set<home::PlantId> measured;
-    for (const auto& of : ground.book.measurements) {
+    for (const auto& of : *measurements) {
         measured.insert(of.plant);
     }
     if (measured.empty()) {
-        return made;
+        return std::shared_ptr<const PlantsGround>{made};
     }
     const home::SpotClimate spots{ground.household, facts.climate, facts.log};
     for (const auto& plant : ground.household.plants) {
         if (!measured.contains(plant.id)) {
             continue;
         }
-        const auto measures = plan::measures_of(ground.book.measurements, plant.id);
-        const auto growth = plan::growth_of(plant, measures.front(), ground.book.measurements, facts.events,
+        const auto measures = plan::measures_of(*measurements, plant.id);
+        const auto growth = plan::growth_of(plant, measures.front(), *measurements, facts.events,
                                             plan::Whereabouts{plant, facts.events, {}, today}, spots, facts.log);
         if (growth.recovery) {
             ground.verdicts[plant.id] = growth.recovery->judgement.verdict;
         }
     }
-    return made;
+    return std::shared_ptr<const PlantsGround>{made};
 }
 
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look)

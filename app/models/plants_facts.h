@@ -70,8 +70,9 @@ struct PlantsFacts {
 };
 
 enum class PlantsDepth { Names, Plan };
-/// Works out. Names is quick; Plan takes the time of a year's plan.
-std::shared_ptr<const PlantsGround> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today, PlantsDepth depth);
+/// Works out. Names is quick; Plan takes the time of a year's plan. Errors: as PlantArchive::leading.
+Result<std::shared_ptr<const PlantsGround>> plants_ground(std::shared_ptr<const PlantBook> book, calendar::Date today,
+                                                          PlantsDepth depth);
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look);
 
 /// What a kind does to whom, short; empty where nothing is known.

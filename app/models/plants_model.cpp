@@ -98,11 +98,7 @@ void set_pictures(PlantsFacts& facts, const PlantDoor& door)
         if (chosen == book.pictures.end()) {
             continue;
         }
-        const auto photo = std::ranges::find(book.photos, chosen->second, &home::Photo::id);
-        if (photo == book.photos.end()) {
-            continue;
-        }
-        if (const auto file = door.thumbnail(*photo)) {
+        if (const auto file = door.thumbnail(chosen->second)) {
             card.picture = QUrl::fromLocalFile(QString::fromStdString(file->string())).toString();
         }
     }
@@ -123,7 +119,11 @@ void PlantsModel::read()
                 }
                 read = std::make_shared<const PlantBook>(std::move(*loaded));
             }
-            auto facts = plants_facts(plants_ground(std::move(read), look.today, depth), look);
+            auto ground = plants_ground(std::move(read), look.today, depth);
+            if (!ground) {
+                return ground.error();
+            }
+            auto facts = plants_facts(std::move(*ground), look);
             set_pictures(facts, door);
             return facts;
         };

@@ -74,11 +74,17 @@ Result<Document> plant_document(const models::PlantDoor& door, const models::Pla
                                 const models::TodayLook& look)
 {
     const auto ground = models::plants_ground(std::make_shared<const models::PlantBook>(book), look.today, models::PlantsDepth::Plan);
-    const auto facts = models::plant_facts(*ground, wish.plant, std::nullopt, kPhotosOfPlant, door, look);
-    if (facts.gone) {
+    if (!ground) {
+        return ground.error();
+    }
+    const auto facts = models::plant_facts(**ground, wish.plant, std::nullopt, kPhotosOfPlant, door, look);
+    if (!facts) {
+        return facts.error();
+    }
+    if (facts->gone) {
         return Error{ErrorCode::NotFound, "there is no plant " + std::to_string(wish.plant) + " in the household"};
     }
-    return Document{plant_sheet(facts, text(book.facts.as_told.name), look, wish.paper), facts.name};
+    return Document{plant_sheet(*facts, text(book.facts.as_told.name), look, wish.paper), facts->name};
 }
 
 Result<Document> seed_document(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)

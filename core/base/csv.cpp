@@ -17,6 +17,8 @@
 namespace lathhouse {
 namespace {
 
+constexpr std::size_t kLeastBlock = 128; ///< Bytes; the library's own.
+
 struct Collector {
     std::vector<std::string> fields;
     std::vector<std::vector<std::string>> rows;
@@ -87,6 +89,9 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name,
     }
     const std::unique_ptr<csv_parser, ParserCloser> parser{&storage};
     csv_set_delim(parser.get(), static_cast<unsigned char>(separator));
+    // Its buffer holds one field and grows by a block at a time, 128 bytes if not told: where a field has megabytes, each
+    // growth copies all of it anew. No field is longer than the text.
+    csv_set_blk_size(parser.get(), std::max<std::size_t>(text.size(), kLeastBlock));
     Collector collector;
     const auto parsed = csv_parse(parser.get(), text.data(), text.size(), on_field, on_row, &collector);
     if (parsed != text.size() || csv_fini(parser.get(), on_field, on_row, &collector) != 0) {

@@ -2,6 +2,7 @@
 
 #include "core/base/temporary_folder.h"
 #include "core/exchange/bag.h"
+#include "core/journal/last_backup.h"
 #include "core/journal/migrations.h"
 #include "core/journal/reading.h"
 
@@ -107,8 +108,12 @@ Result<BackupMade> back_up(const fs::path& folder, const fs::path& archive, Exis
     if (!photos) {
         return photos.error();
     }
+    std::int64_t last_entry = 0;
     try {
         SQLite::Database written{copy.string(), SQLite::OPEN_READONLY};
+        if (written.execAndGet("SELECT count(*) FROM sqlite_schema WHERE name = 'entries'").getInt() == 1) {
+            last_entry = written.execAndGet("SELECT coalesce(max(id), 0) FROM entries").getInt64();
+        }
         for (const auto& photo : listed_photos(written)) {
             if (!std::ranges::binary_search(*photos, photo.path)) {
                 made.missing.push_back(photo.path);
@@ -145,6 +150,7 @@ Result<BackupMade> back_up(const fs::path& folder, const fs::path& archive, Exis
     made.files = written->files;
     made.bytes = written->bytes;
     made.archive_bytes = written->archive_bytes;
+    remember_backup(database_file->parent_path(), today, target, last_entry);
     return made;
 }
 

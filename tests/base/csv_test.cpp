@@ -37,6 +37,16 @@ TEST(CsvTable, RefusesAnOpenQuote)
     EXPECT_EQ(CsvTable::parse("a,b\n1,\"2\n", "t.csv").error().code, ErrorCode::Malformed);
 }
 
+TEST(CsvTable, ReadsALineOfMegabytesWhole)
+{
+    const std::string head(3'000'000, 'a');
+    const auto table = CsvTable::parse(head + ",b\n" + head + ",2\n", "t.csv");
+    ASSERT_TRUE(table) << table.error().message;
+    EXPECT_EQ(table->column_names().front().size(), head.size());
+    EXPECT_EQ(table->at(0, 0), head);
+    EXPECT_EQ(table->at(0, 1), "2");
+}
+
 TEST(CsvTable, RefusesEmptyText)
 {
     EXPECT_EQ(CsvTable::parse("", "t.csv").error().message,

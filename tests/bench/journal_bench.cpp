@@ -1,14 +1,22 @@
 #include "core/home/demonstration.h"
 #include "core/home/measurement.h"
+#include "core/home/photo.h"
 #include "core/journal/household_store.h"
+#include "core/journal/leading_measures.h"
+#include "core/journal/photo_book.h"
 
 #include <benchmark/benchmark.h>
 
+#include <chrono>
+#include <cstdint>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <map>
+#include <memory>
 #include <string>
+#include <vector>
 
 namespace lathhouse {
 namespace {
@@ -30,10 +38,11 @@ double megabytes_in_use()
     return 0.0;
 }
 
-/// A household of sixty plants with ten years of events and 200,000 measurements, made once and removed at the end.
+/// A household of sixty plants with ten years of events, so many measurements, photos by the tenth of that (rows alone:
+/// their files are not there), made once and removed at the end.
 class LargeJournal {
 public:
-    LargeJournal()
+    explicit LargeJournal(int measurements = kMeasurements)
     {
         auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_bench_XXXXXX").string();
         root_ = mkdtemp(pattern.data());
@@ -42,7 +51,7 @@ public:
         auto store = journal::HouseholdStore::create(folder(), made.household, made.history).value();
         std::vector<home::Measurement> all;
         const auto kinds = home::every_measurement_kind();
-        for (int number = 0; number < kMeasurements; ++number) {
+        for (int number = 0; number < measurements; ++number) {
             const auto kind = kinds[static_cast<std::size_t>(number / kPlants) % kinds.size()];
             const bool share = home::unit_of(kind) == home::MeasurementUnit::Share;
             all.push_back({1 + number % kPlants,
@@ -53,6 +62,28 @@ public:
                            calendar::start_of_day_utc(kToday)});
         }
         if (!store.record(std::span<const home::Measurement>{all})) {
+            std::abort();
+        }
+        std::vector<home::Photo> photos;
+        for (int number = 0; number < measurements / 10; ++number) {
+            const auto taken = calendar::start_of_day_utc(kToday - calendar::Days{number % 3650});
+            std::string digest = std::to_string(number);
+            digest.insert(0, 64 - digest.size(), '0');
+            photos.push_back({.id = 0,
+                              .sha256 = digest,
+                              .extension = "jpg",
+                              .bytes = 1'400'000,
+                              .width = 4000,
+                              .height = 3000,
+                              .taken = std::chrono::local_seconds{taken.time_since_epoch()},
+                              .zone_offset = {},
+                              .taken_from = home::TakenFrom::Exif,
+                              .original_name = "IMG_" + std::to_string(number) + ".jpg",
+                              .position = {},
+                              .entered = taken,
+                              .plants = {1 + number % kPlants}});
+        }
+        if (!journal::PhotoBook{store}.keep(photos)) {
             std::abort();
         }
     }
@@ -67,10 +98,20 @@ private:
     std::filesystem::path root_;
 };
 
+/// A journal of so many entries, made when it is first asked for.
+const LargeJournal& journal_of(std::int64_t entries)
+{
+    static std::map<std::int64_t, std::unique_ptr<LargeJournal>> kept;
+    auto& one = kept[entries];
+    if (!one) {
+        one = std::make_unique<LargeJournal>(static_cast<int>(entries));
+    }
+    return *one;
+}
+
 const LargeJournal& large()
 {
-    static const LargeJournal journal;
-    return journal;
+    return journal_of(kMeasurements);
 }
 
 void opens(benchmark::State& state)
@@ -122,6 +163,57 @@ void all_measurements(benchmark::State& state)
     state.counters["memory_mb"] = megabytes_in_use();
 }
 BENCHMARK(all_measurements)->Unit(benchmark::kMillisecond);
+
+/// The first opening of a program, its look through the whole file included: what is known of a file is forgotten when it
+/// changes, as its time of writing does here.
+void opens_first(benchmark::State& state)
+{
+    const auto folder = journal_of(state.range(0)).folder();
+    auto written = std::filesystem::last_write_time(folder / "household.sqlite3");
+    for (auto _ : state) {
+        written += std::chrono::seconds{1};
+        std::filesystem::last_write_time(folder / "household.sqlite3", written);
+        benchmark::DoNotOptimize(journal::HouseholdStore::open(folder).value());
+    }
+    state.SetComplexityN(state.range(0));
+    state.counters["file_mb"] = journal_of(state.range(0)).file_megabytes();
+}
+
+/// What the window's page of a plant reads once the household is open: all that was measured and photographed of it.
+void plant_records(benchmark::State& state)
+{
+    const auto folder = journal_of(state.range(0)).folder();
+    int plant = 0;
+    for (auto _ : state) {
+        plant = plant % kPlants + 1;
+        auto store = journal::HouseholdStore::open(folder).value();
+        benchmark::DoNotOptimize(store.measurements(plant).value());
+        benchmark::DoNotOptimize(journal::PhotoBook{store}.photos(plant).value());
+    }
+    state.SetComplexityN(state.range(0));
+}
+
+/// What the verdicts of all plants rest on: a tenth or so of the measurements.
+void leading_measures(benchmark::State& state)
+{
+    const auto store = journal::HouseholdStore::open(journal_of(state.range(0)).folder()).value();
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(journal::leading_measurements(store).value());
+    }
+    state.SetComplexityN(state.range(0));
+}
+
+/// One, ten and a hundred thousand entries, and those of the bar; photos are a tenth more.
+void journal_sizes(benchmark::internal::Benchmark* bench)
+{
+    for (const int entries : {1'000, 10'000, 100'000, kMeasurements}) {
+        bench->Arg(entries);
+    }
+    bench->Unit(benchmark::kMillisecond)->Complexity();
+}
+BENCHMARK(opens_first)->Apply(journal_sizes);
+BENCHMARK(plant_records)->Apply(journal_sizes);
+BENCHMARK(leading_measures)->Apply(journal_sizes);
 
 void undo_and_redo(benchmark::State& state)
 {

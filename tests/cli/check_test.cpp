@@ -43,6 +43,30 @@ TEST_F(CheckCommand, ASoundHouseholdIsSaidToBe)
     EXPECT_EQ(check(true).json()["findings"].size(), 0U);
 }
 
+TEST_F(CheckCommand, TellsOfTheLastBackupAndWhatCameSince)
+{
+    EXPECT_THAT(check().out, HasSubstr("No backup of it is known"));
+    EXPECT_TRUE(check(true).json()["last_backup"].is_null());
+    const auto file = (folder_ / "one.zip").string();
+    ASSERT_EQ(run_command({"--on", "2027-01-10", "--home", home(), "backup", file}).status, 0);
+    EXPECT_THAT(check().out, HasSubstr("Last backup on 2027-01-10 to " + file + "; nothing was entered since."));
+    ASSERT_EQ(run_command({"--on", "2027-01-11", "--home", home(), "log", "event", "watered", "--plant", "1"}).status, 0);
+    EXPECT_THAT(check().out, HasSubstr("; 1 entry since."));
+    const auto backup = check(true).json()["last_backup"];
+    EXPECT_EQ(backup["on"], "2027-01-10");
+    EXPECT_EQ(backup["entries_since"], 1);
+    EXPECT_EQ(check(true).json()["folder"], "local");
+}
+
+TEST_F(CheckCommand, AMemoOfTheLastBackupThatIsDamagedIsNone)
+{
+    fs::create_directories(folder_ / "home/backups");
+    std::ofstream{folder_ / "home/backups/last-backup.json"} << "{\"on\": \"2027-02-30\", \"file\": \"x\", \"last_entry\": 1}";
+    const auto ran = check();
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_THAT(ran.out, HasSubstr("No backup of it is known"));
+}
+
 TEST_F(CheckCommand, SaysWhatToDoAboutEach)
 {
     const auto photos = folder_ / "home/photos/ab";

@@ -48,7 +48,7 @@ cp good/household.sqlite3 newer_home/ && printf '\0\0\177\377' | dd of=newer_hom
 # --- Tables, photos
 printf 'date,low\0,high\n2020-01-01,1,2\n' >zero_byte.csv
 printf '\377\376d\0a\0t\0e\0' >other_letters.csv
-head -c 300000 /dev/zero | tr '\0' 1 >one_line.csv
+head -c 3000000 /dev/zero | tr '\0' 1 >one_line.csv
 printf 'date,value\n2026-02-30,1\n' >no_day.csv
 printf 'date,value\n2026-02-01,1e999\n' >no_number.csv
 head -c 3000 "$photo" >torn.jpg
@@ -71,7 +71,7 @@ refused "a photo cut off" 2 "is cut off or damaged" photo torn.jpg
 refused "a device without end in place of a photo" 1 "is not a file" photo /dev/zero
 refused "a table with zero bytes" 2 'has no column "low"' --home good place import zero_byte.csv
 refused "a table in UTF-16" 2 'has no column "date"' --home good place import other_letters.csv
-refused "a table that is one line of 300 kB" 2 'has no column "date"' growth --series one_line.csv --event 2026-06-01
+refused "a table that is one line of 3 MB" 2 'has no column "date"' growth --series one_line.csv --event 2026-06-01
 refused "a 30 February in a table" 2 "the calendar has no day 30" growth --series no_day.csv --event 2026-06-01
 refused "1e999 in a table" 2 '"1e999" is no number' growth --series no_number.csv --event 2026-06-01
 refused "a latitude of 91 degrees" 2 "outside -90 to 90" frost --at 91,0

@@ -2,6 +2,8 @@
 
 #include "core/home/demonstration.h"
 #include "core/journal/household_store.h"
+#include "core/journal/leading_measures.h"
+#include "core/plan/plant_growth.h"
 #include "tests/journal/temporary_folder.h"
 #include "tests/journal/short_names.h"
 
@@ -62,6 +64,30 @@ TEST_F(Measurements, KeepEveryKind)
     }
     EXPECT_EQ(store.measurements(4)->size(), home::every_measurement_kind().size());
     EXPECT_TRUE(store.measurements(5)->empty());
+}
+
+TEST_F(Measurements, LeadWithTheKindThatAPlantHasMostOf)
+{
+    auto store = made();
+    const auto of = [](int plant, MeasurementKind kind, int days) {
+        return Measurement{plant, kind, kDate + calendar::Days{days}, {1.0}, home::usual_method(kind), now()};
+    };
+    for (const auto& one : {of(4, MeasurementKind::Height, 0), of(4, MeasurementKind::Leaves, 2), of(4, MeasurementKind::Leaves, 1),
+                            of(5, MeasurementKind::Width, 0), of(5, MeasurementKind::Height, 0)}) {
+        put(store, one);
+    }
+    const int undone = put(store, of(5, MeasurementKind::Width, 1));
+    ASSERT_TRUE(store.turn_measurement(undone, HouseholdStore::Direction::Undo, now()));
+    const auto leading = leading_measurements(store);
+    ASSERT_TRUE(leading) << leading.error().message;
+    ASSERT_EQ(leading->size(), 3u);
+    EXPECT_EQ((*leading)[0].measured, kDate + calendar::Days{1});
+    EXPECT_EQ((*leading)[1].kind, MeasurementKind::Leaves);
+    EXPECT_EQ((*leading)[2].kind, MeasurementKind::Height) << "as many of either, the first of the kinds leads";
+    const auto all = *store.measurements();
+    for (const auto& one : *leading) {
+        EXPECT_EQ(one.kind, plan::measures_of(all, one.plant).front());
+    }
 }
 
 TEST_F(Measurements, AreOrderedByWhenTheyWereTakenNotByTheClockOfTheirEntry)

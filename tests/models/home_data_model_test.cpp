@@ -8,6 +8,9 @@
 #include <QTemporaryDir>
 
 #include <fstream>
+#include <span>
+#include <utility>
+#include <vector>
 
 namespace lathhouse::models {
 namespace {
@@ -217,6 +220,29 @@ TEST_F(HomeDataModelTest, LongAgoIsSaidQuietlyAsOftenAsWanted)
     later.today = kShownToday + calendar::Days{4000};
     HomeDataModel never([]() -> Result<plan::HouseholdFacts> { return plain_facts(); }, home(), later, kept);
     EXPECT_EQ(never.overdue(), QString{});
+}
+
+TEST_F(HomeDataModelTest, TellsHowMuchWasEnteredSinceTheLastBackupWhoeverMadeIt)
+{
+    ASSERT_TRUE(journal::back_up(home(), path("by_command.zip"), journal::Existing::Refused, kShownToday));
+    const auto told = [this] {
+        HomeDataModel now([]() -> Result<plan::HouseholdFacts> { return plain_facts(); }, home(), british_look(), kept);
+        now.look();
+        wait_for(now);
+        return std::pair{now.lastBackup(), now.overdue()};
+    };
+    EXPECT_TRUE(told().first.endsWith("by_command.zip. Nothing was entered since.")) << told().first.toStdString();
+    EXPECT_EQ(told().second, QString{});
+    const home::Event one{plain_facts().as_told.plants[0].id, home::EventKind::Watered, {}, kShownToday, calendar::start_of_day_utc(kShownToday), ""};
+    {
+        auto store = *journal::HouseholdStore::open(home());
+        ASSERT_TRUE(store.record(std::span{&one, 1}));
+        EXPECT_TRUE(told().first.endsWith("One entry since."));
+        const std::vector<home::Event> many(120, one);
+        ASSERT_TRUE(store.record(std::span<const home::Event>{many}));
+    }
+    EXPECT_TRUE(told().first.endsWith("121 entries since."));
+    EXPECT_EQ(told().second, "121 entries since the last backup.");
 }
 
 TEST_F(HomeDataModelTest, ListsKeepTheRulesOfModels)

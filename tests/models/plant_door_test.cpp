@@ -26,6 +26,11 @@ home::Measurement height(home::PlantId plant, double centimetres)
             .entered = kEntered};
 }
 
+std::vector<home::Measurement> measured(const PlantDoor& door, home::PlantId plant)
+{
+    return (*door.load()->archive->of(plant))->measurements;
+}
+
 class PlantsInFolder : public testing::Test {
 protected:
     PlantsInFolder()
@@ -68,12 +73,13 @@ TEST_F(PlantsInFolder, MeasurementIsReadTakenBackAndBroughtBack)
 {
     const PlantEntries entries{{}, {height(first, 27.3)}};
     ASSERT_TRUE(door.record(entries));
-    ASSERT_EQ(door.load()->measurements.size(), 1U);
-    EXPECT_DOUBLE_EQ(door.load()->measurements.front().value(), 27.3);
+    ASSERT_EQ(measured(door, first).size(), 1U);
+    EXPECT_DOUBLE_EQ(measured(door, first).front().value(), 27.3);
+    EXPECT_TRUE(measured(door, second).empty());
     ASSERT_TRUE(door.take_back(entries, kEntered));
-    EXPECT_TRUE(door.load()->measurements.empty());
+    EXPECT_TRUE(measured(door, first).empty());
     ASSERT_TRUE(door.bring_back(entries, kEntered));
-    EXPECT_EQ(door.load()->measurements.size(), 1U);
+    EXPECT_EQ(measured(door, first).size(), 1U);
 }
 
 TEST_F(PlantsInFolder, NothingIsTakenBackWhereAnotherWroteSince)
@@ -130,12 +136,12 @@ TEST(PlantsInMemory, MeasurementsAreTakenBackWithTheirChange)
     const auto door = plants_in_memory(household, {height(plant, 20.0)});
     const PlantEntries entries{{}, {height(plant, 21.0)}};
     ASSERT_TRUE(door.record(entries));
-    EXPECT_EQ(door.load()->measurements.size(), 2U);
+    EXPECT_EQ(measured(door, plant).size(), 2U);
     ASSERT_TRUE(door.take_back(entries, kEntered));
-    ASSERT_EQ(door.load()->measurements.size(), 1U);
-    EXPECT_DOUBLE_EQ(door.load()->measurements.front().value(), 20.0);
+    ASSERT_EQ(measured(door, plant).size(), 1U);
+    EXPECT_DOUBLE_EQ(measured(door, plant).front().value(), 20.0);
     EXPECT_FALSE(door.record({{}, {height(plant, -1.0)}}));
-    EXPECT_EQ(door.load()->measurements.size(), 1U);
+    EXPECT_EQ(measured(door, plant).size(), 1U);
 }
 
 } // namespace

@@ -154,9 +154,10 @@ TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
     const auto load = door.load;
     door.load = [load, id]() {
         auto book = load();
+        auto records = **book->archive->of(id);
         for (int at = 0; at < 20; ++at) {
             const auto day = calendar::start_of_day_utc(kShownToday - calendar::Days{(20 - at) * 15});
-            book->photos.push_back({.id = at + 1,
+            records.photos.push_back({.id = at + 1,
                                     .sha256 = std::string(64, 'a'),
                                     .extension = "jpg",
                                     .bytes = 1,
@@ -170,6 +171,7 @@ TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
                                     .entered = day,
                                     .plants = {id}});
         }
+        book->archive = archive_of(records.measurements, records.photos);
         return book;
     };
     door.thumbnail = [](const home::Photo& photo) -> Result<std::filesystem::path> {
