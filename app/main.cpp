@@ -9,6 +9,7 @@
 #include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
+#include "app/models/settings_model.h"
 #include "app/models/window_language.h"
 #include "app/models/year_door.h"
 #include "app/print_command.h"
@@ -206,18 +207,26 @@ Result<bool> first_start_due(const cli::Globals& globals, const cli::WindowReque
            may_be_made(globals);
 }
 
-models::Units units_of(const cli::Globals& globals)
+bool units_asked(int argc, char** argv)
 {
-    return globals.units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric;
+    return std::any_of(argv, argv + argc, [](const char* word) { return std::string_view{word}.starts_with("--units"); });
+}
+
+/// What was asked for, else the region's; what was chosen in the window goes before the latter.
+models::Units units_of(const cli::Globals& globals, bool asked)
+{
+    return !asked                        ? models::usual_units(QLocale::system())
+           : globals.units.us_measures() ? models::Units::Us
+                                         : models::Units::Metric;
 }
 
 StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked,
-                      const Tongue& tongue)
+                      const Tongue& tongue, models::Units units)
 {
     StartOptions options{.door = {cli::towns, cli::shipped_climate},
                          .folder = globals.home,
                          .today = globals.today,
-                         .units = units_of(globals),
+                         .units = units,
                          .step = asked.step,
                          .self_test = request.self_test,
                          .picture = std::nullopt,
@@ -275,6 +284,7 @@ int main(int argc, char** argv)
             return report(due.error());
         }
         const auto language = language_asked(argc, argv);
+        const bool given_units = units_asked(argc, argv);
         std::optional<Desktop> desktop;
         std::optional<Tongue> tongue;
         const auto open_desktop = [&] {
@@ -286,7 +296,7 @@ int main(int argc, char** argv)
         bool example = false;
         if (*due) {
             open_desktop();
-            const auto answer = ask_first(globals, request, *asked, *tongue);
+            const auto answer = ask_first(globals, request, *asked, *tongue, units_of(globals, given_units));
             if (answer.choice == StartChoice::Left) {
                 return answer.status;
             }
@@ -300,7 +310,7 @@ int main(int argc, char** argv)
         if (!climate) {
             return report(climate.error());
         }
-        const models::ShownUnits units{units_of(globals)};
+        const models::ShownUnits units{units_of(globals, given_units)};
         auto doors = doors_of(globals, *to_show, *climate, units);
         open_desktop(); // What is read for the window is said in its language.
         auto shown = doors.year.load();
@@ -319,10 +329,7 @@ int main(int argc, char** argv)
                               .people = std::move(doors.people),
                               .record = std::move(doors.record),
                               .units = units,
-                              .units_given = std::any_of(argv, argv + argc,
-                                                         [](const char* word) {
-                                                             return std::string_view{word}.starts_with("--units");
-                                                         }),
+                              .units_given = given_units,
                               .language = language,
                               .untranslated = [&tongue] { return tongue->missing(); },
                               .milliseconds_of_desktop = *due ? 0 : desktop->milliseconds(),

@@ -26,7 +26,7 @@ Result<int> print_to_file(char** argv, const models::PlantDoor& door, const shee
     const QGuiApplication application(none, argv);
     const auto printed = sheet::print_sheet(
         door, wish, today,
-        models::YearWords(units == words::UnitSystem::UsCustomary ? models::Units::Us : models::Units::Metric));
+        models::YearWords(units.us_measures() ? models::Units::Us : models::Units::Metric));
     if (!printed) {
         return printed.error();
     }

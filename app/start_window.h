@@ -14,7 +14,7 @@ struct StartOptions {
     models::PlaceDoor door;
     std::filesystem::path folder; ///< Where the household will lie.
     calendar::Date today;
-    models::Units units = models::Units::Metric;
+    models::ShownUnits units = models::Units::Metric; ///< Where nothing was chosen in the window before.
     int step = 0;                       ///< Shown first.
     bool self_test = false;             ///< Goes through the steps, prints one JSON line, ends.
     std::optional<std::string> picture; ///< Saves what is shown as a PNG file, ends.

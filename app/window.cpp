@@ -1,6 +1,7 @@
 #include "app/window.h"
 
 #include "app/desktop.h"
+#include "app/desktop_notices.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -212,6 +213,32 @@ void watch_household(std::function<bool()> written_elsewhere, models::YearModel&
     timer->start(kEvery);
 }
 
+/// What the window's title says of a cold night is said once by the desktop as well, where that is wanted: then round
+/// and tonight are read whether or not anyone opens their page.
+void connect_notice(models::EveningNotice& notice, models::RoundModel& round, models::TonightModel& tonight)
+{
+    const auto know = [&notice, &round, &tonight] {
+        if (round.known() && tonight.known()) {
+            notice.know(round.coldTitle(), tonight.line());
+        }
+    };
+    QObject::connect(&round, &models::RoundModel::roundChanged, &notice, know);
+    QObject::connect(&tonight, &models::TonightModel::tonightChanged, &notice, know);
+    const auto read = [&notice, &round, &tonight] {
+        if (notice.wanted()) {
+            tonight.start();
+            round.start();
+        }
+    };
+    QObject::connect(&notice, &models::EveningNotice::wantedChanged, &notice, read);
+    constexpr int kOnceShown = 2000; // Milliseconds: the window comes first.
+    QTimer::singleShot(kOnceShown, &notice, read);
+    auto* timer = new QTimer(&notice);
+    constexpr int kEvery = 60'000;
+    QObject::connect(timer, &QTimer::timeout, &notice, &models::EveningNotice::remind);
+    timer->start(kEvery);
+}
+
 } // namespace
 
 const std::vector<std::string>& window_pages()
@@ -244,7 +271,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         options.keeps_settings && !options.self_test ? models::KeptSettings::usual_file() : QString{});
     auto asked = settings_of_surroundings();
     if (options.units_given) {
-        asked.units = static_cast<models::Units>(options.units);
+        asked.units = options.units.measures();
     }
     if (options.language) {
         asked.language = QString::fromStdString(*options.language);
@@ -281,6 +308,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     QObject::connect(&plants, &models::SheetModel::written, &people, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &people, &models::SheetModel::follow);
+    models::EveningNotice notice(kept, std::make_unique<DesktopNotices>(), models::to_qdate(look.today));
+    settings.join(&notice);
     models::MendModel mend(std::move(options.mend), look);
     if (options.plant != 0) {
         plants.openId(options.plant);
@@ -294,6 +323,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
     if (!ends_by_itself) {
         watch_household(std::move(options.written_elsewhere), year, round,
                         {&tonight, &plants, &seeds, &home, &changes, &mend});
+    }
+    if (!ends_by_itself) {
+        connect_notice(notice, round, tonight);
     }
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);

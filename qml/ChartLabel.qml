@@ -19,6 +19,7 @@ Column {
     Text {
         textFormat: Text.PlainText
         visible: root.words !== ""
+        horizontalAlignment: Text.AlignLeft
         text: root.words
         color: Theme.ink2
         font.family: Theme.textFamily

@@ -28,9 +28,18 @@ Column {
     }
     ChoiceChips {
         width: root.side
-        title: qsTr("Degrees and measures")
+        title: qsTr("Degrees")
+        part: "degrees"
+        choices: [qsTr("°C"), qsTr("°F")]
+        chosen: root.settings.degrees
+        standing: root.settings.unitsFixed
+        onChoose: index => root.settings.degrees = index
+    }
+    ChoiceChips {
+        width: root.side
+        title: qsTr("Lengths, volumes, weights")
         part: "units"
-        choices: [qsTr("°C, centimetres, litres, millilitres"), qsTr("°F, inches, US cups and gallons")]
+        choices: [qsTr("Centimetres, litres, millilitres"), qsTr("Inches, US cups and gallons")]
         chosen: root.settings.units
         note: root.settings.unitsExample
         standing: root.settings.unitsFixed
@@ -74,6 +83,25 @@ Column {
         chosen: root.settings.reducedMotion ? 1 : 0
         standing: root.settings.motionFixed
         onChoose: index => root.settings.reducedMotion = index === 1
+    }
+    ChoiceChips {
+        id: notices
+        visible: root.settings.notice !== null
+        width: root.side
+        title: qsTr("A word from the desktop")
+        part: "notice"
+        choices: [qsTr("None"), qsTr("Once in the evening, where a plant must come in")]
+        chosen: root.settings.notice !== null && root.settings.notice.wanted ? 1 : 0
+        note: qsTr("From 16:00 on, while the window is open, and never twice in an evening. It says what the window’s title says.")
+        standing: root.settings.notice !== null ? root.settings.notice.standing : ""
+        onChoose: index => root.settings.notice.wanted = index === 1
+        onVisibleChanged: notices.look()
+        Component.onCompleted: notices.look()
+
+        function look(): void {
+            if (notices.visible && root.settings.notice !== null)
+                root.settings.notice.look();
+        }
     }
     Column {
         width: root.side

@@ -214,6 +214,11 @@ FocusScope {
         }
         Words {
             x: columnHead.columns.shareX
+            width: columnHead.columns.nextX - x - Theme.px(6)
+            wrapMode: Text.NoWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.px(9)
+            horizontalAlignment: Text.AlignLeft
             text: root.narrow ? qsTr("Come up") : qsTr("Of 100, how many come up")
             quiet: true
             font.pixelSize: Theme.smallSize

@@ -91,6 +91,11 @@ FocusScope {
         visible: !root.low
         x: root.side
         y: 10
+        // Beside the words on risk, which other languages need more room for.
+        width: root.narrow ? implicitWidth : Math.min(implicitWidth, riskWords.x - x - Theme.px(12))
+        fontSizeMode: root.narrow ? Text.FixedSize : Text.HorizontalFit
+        minimumPixelSize: Theme.textSize
+        horizontalAlignment: Text.AlignLeft
         text: qsTr("The year from today")
         color: Theme.ink
         font.family: Theme.titleFamily
@@ -131,7 +136,8 @@ FocusScope {
         objectName: "riskSlider"
         x: Theme.px(root.narrow ? 142 : root.wide ? 470 : 430)
         y: Theme.px(root.narrow && !root.low ? 48 : 7)
-        width: root.narrow ? Math.min(Theme.px(440), root.width - x - root.side - (root.low ? tableButton.width : 0)) : Theme.px(300)
+        // In a low window it stands in one line with the buttons.
+        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Theme.px(300)
         stops: root.year.riskStops
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
@@ -140,7 +146,7 @@ FocusScope {
     SheetButton {
         id: printButton
         objectName: "yearPrintButton"
-        visible: !root.narrow || root.width - title.width > Theme.px(330)
+        visible: !root.narrow || (root.low ? tableButton.x - width - risk.x > Theme.px(280) : root.width - title.width > Theme.px(330))
         anchors.right: tableButton.left
         anchors.rightMargin: Theme.px(8)
         y: tableButton.y

@@ -41,7 +41,11 @@ Flickable {
         Text {
             textFormat: Text.PlainText
             objectName: "readoutTitle"
+            width: column.width
             height: Theme.px(32)
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.smallSize
+            horizontalAlignment: Text.AlignLeft
             verticalAlignment: Text.AlignVCenter
             text: root.year.cursorLong
             color: Theme.ink

@@ -43,7 +43,7 @@ YearPainter::YearPainter(const models::YearData& year, const models::YearWords& 
     if (year_.days.empty()) {
         return;
     }
-    const bool fahrenheit = words_.units() == models::Units::Us;
+    const bool fahrenheit = words_.fahrenheit();
     coldest_ = fahrenheit ? 34.0 : 1.0;
     warmest_ = fahrenheit ? 50.0 : 10.0;
     shortest_day_ = longest_day_ = year_.days.front().day_length_minutes;
@@ -189,7 +189,7 @@ void YearPainter::draw_month_row(QPainter& painter, const ChartInk& ink) const
 
 void YearPainter::draw_axis(QPainter& painter, const ChartInk& ink) const
 {
-    const bool fahrenheit = words_.units() == models::Units::Us;
+    const bool fahrenheit = words_.fahrenheit();
     const double pixels_per_degree = frame_.nights / (warmest_ - coldest_);
     int step = fahrenheit ? 18 : 10;
     if (!fahrenheit && pixels_per_degree * 10.0 > 60.0) {

@@ -6,10 +6,12 @@
 #include "app/cli/members.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/seed_options.h"
+#include "core/home/household_change.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
 #include "core/journal/household_store.h"
 
+#include <algorithm>
 #include <memory>
 
 namespace lathhouse::cli {
@@ -266,7 +268,11 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
     }
     std::string when = "always";
     if (options.from.empty()) {
-        if (const auto done = store->pin_always((*plant)->id, (*spot)->id); !done) {
+        auto kept = **plant;
+        kept.pinned_spot = (*spot)->id;
+        if (const auto done = store->change({.words = (*plant)->name + " stays at " + (*spot)->name + " always", .plants = {kept}},
+                                            globals.today, now());
+            !done) {
             return done.error();
         }
     } else {
@@ -287,10 +293,13 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
                                  ", and it cannot stand in two places; `lathhouse unpin` takes that back"};
             }
         }
-        if (const auto done = store->pin({(*plant)->id, (*spot)->id, *from, *to}, now()); !done) {
+        when = "from " + options.from + " to " + options.to;
+        if (const auto done = store->change({.words = (*plant)->name + " stays at " + (*spot)->name + " " + when,
+                                             .pins = {{(*plant)->id, (*spot)->id, *from, *to}}},
+                                            globals.today, now());
+            !done) {
             return done.error();
         }
-        when = "from " + options.from + " to " + options.to;
     }
     std::vector<std::string> warnings;
     if ((*plant)->hazardous && (*spot)->in_reach) {
@@ -315,12 +324,16 @@ Result<Answer> unpin(const Globals& globals, const std::string& name)
     if (!store) {
         return store.error();
     }
-    const auto count = store->take_back_pins((*plant)->id, now());
-    if (!count) {
-        return count.error();
+    const auto count = std::ranges::count((*home).pins, (*plant)->id, &home::Pin::plant) + ((*plant)->pinned_spot ? 1 : 0);
+    if (count > 0) {
+        if (const auto done = store->change({.words = (*plant)->name + " is pinned no longer", .unpinned = {(*plant)->id}},
+                                            globals.today, now());
+            !done) {
+            return done.error();
+        }
     }
-    return Answer{{{"taken_back", *count}},
-                  *count == 0 ? (*plant)->name + " was not pinned.\n"
+    return Answer{{{"taken_back", count}},
+                  count == 0 ? (*plant)->name + " was not pinned.\n"
                               : (*plant)->name + " goes where the plan puts it.\n",
                   {}};
 }

@@ -63,6 +63,9 @@ Result<home::Household> with_gone_plants(const journal::HouseholdStore& store)
 
 std::string sentence_of(const home::Event& event, const home::Household& household)
 {
+    if (event.detail("change") == "household") { // What was changed stands in its words.
+        return calendar::to_text(event.happened) + "  " + event.note;
+    }
     std::string text = calendar::to_text(event.happened) + "  " + std::string{home::to_string(event.kind)};
     if (event.plant) {
         text += ", " + name_of_plant(household, *event.plant);

@@ -68,7 +68,7 @@ Result<double> reading_of(const std::string& text, home::MeasurementKind kind, w
     };
     double factor = 1.0;
     if (unit == home::MeasurementUnit::Centimetres) {
-        const bool inches = takes("in") || (!takes("cm") && units == words::UnitSystem::UsCustomary);
+        const bool inches = takes("in") || (!takes("cm") && units.us_measures());
         factor = inches ? kCentimetresInAnInch : 1.0;
     } else if (unit == home::MeasurementUnit::Share && takes("%")) {
         factor = 0.01;

@@ -87,7 +87,7 @@ std::string text_of(const plan::Mix& mix, const MixOptions& options, const Asked
 {
     std::ostringstream text;
     text << "Into " << words::number(water.litres(), 2) << " L";
-    if (units == words::UnitSystem::UsCustomary) {
+    if (units.us_measures()) {
         text << " (" << plan::us_measure(water) << ")";
     }
     text << " of water: ";

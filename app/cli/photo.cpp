@@ -188,7 +188,7 @@ std::string percent_of(double share)
 
 std::string centimetres(Metres length, words::UnitSystem units)
 {
-    return units == words::UnitSystem::Metric ? words::number(100.0 * length.metres(), 1) + " cm"
+    return !units.us_measures() ? words::number(100.0 * length.metres(), 1) + " cm"
                                               : words::number(12.0 * length.feet(), 1) + " in";
 }
 

@@ -225,7 +225,7 @@ Result<Answer> show_forecasts(const Globals& globals)
         {"days ahead", "nights", "error", "score", "usual error", "season alone"}};
     const auto kelvins = [&](KelvinDelta value) {
         return words::number(
-            globals.units == words::UnitSystem::Metric ? value.kelvins() : value.fahrenheit_degrees(), 2);
+            !globals.units.fahrenheit() ? value.kelvins() : value.fahrenheit_degrees(), 2);
     };
     for (std::size_t at = 0; at < record.scores.size(); ++at) {
         const auto& group = record.errors.groups()[at];

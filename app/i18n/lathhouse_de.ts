@@ -1102,16 +1102,28 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
-        <source>Degrees and measures</source>
-        <translation>Grad und Maße</translation>
+        <source>Degrees</source>
+        <translation>Grad</translation>
     </message>
     <message>
-        <source>°C, centimetres, litres, millilitres</source>
-        <translation>°C, Zentimeter, Liter, Milliliter</translation>
+        <source>°C</source>
+        <translation>°C</translation>
     </message>
     <message>
-        <source>°F, inches, US cups and gallons</source>
-        <translation>°F, Zoll, US-Tassen und Gallonen</translation>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>Lengths, volumes, weights</source>
+        <translation>Längen, Volumen, Gewichte</translation>
+    </message>
+    <message>
+        <source>Centimetres, litres, millilitres</source>
+        <translation>Zentimeter, Liter, Milliliter</translation>
+    </message>
+    <message>
+        <source>Inches, US cups and gallons</source>
+        <translation>Zoll, US-Tassen und -Gallonen</translation>
     </message>
     <message>
         <source>Language</source>
@@ -1188,6 +1200,22 @@
     <message>
         <source>Nothing moves</source>
         <translation>Nichts bewegt sich</translation>
+    </message>
+    <message>
+        <source>A word from the desktop</source>
+        <translation>Ein Wort vom Schreibtisch</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keines</translation>
+    </message>
+    <message>
+        <source>Once in the evening, where a plant must come in</source>
+        <translation>Einmal am Abend, wenn eine Pflanze herein muss</translation>
+    </message>
+    <message>
+        <source>From 16:00 on, while the window is open, and never twice in an evening. It says what the window’s title says.</source>
+        <translation>Ab 16:00, solange das Fenster offen ist, und nie zweimal an einem Abend. Es sagt, was der Titel des Fensters sagt.</translation>
     </message>
     <message>
         <source>Dates, numbers, weeks</source>
@@ -4900,6 +4928,21 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::EveningNotice</name>
+    <message>
+        <source>Nothing comes of it here: no desktop is reached from this window.</source>
+        <translation>Hier wird nichts daraus: Von diesem Fenster aus ist kein Schreibtisch zu erreichen.</translation>
+    </message>
+    <message>
+        <source>Nothing comes of it here: the desktop has nothing that shows notices.</source>
+        <translation>Hier wird nichts daraus: Der Schreibtisch hat nichts, was Hinweise zeigt.</translation>
+    </message>
+    <message>
+        <source>The desktop did not show it (%1); it is tried again this evening.</source>
+        <translation>Der Schreibtisch hat es nicht gezeigt (%1); heute Abend wird es noch einmal versucht.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -6808,6 +6851,14 @@ liegen im Band</translation>
         <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
     </message>
     <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
+    </message>
+    <message>
+        <source>%1 goes where the plan puts it</source>
+        <translation>%1 geht, wohin der Plan sie stellt</translation>
+    </message>
+    <message>
         <source>%1 of day</source>
         <translation>%1 Tag</translation>
     </message>
@@ -6816,7 +6867,7 @@ liegen im Band</translation>
         <translation>%1 bis %2</translation>
     </message>
     <message>
-        <source>on the %1 %2</source>
+        <source>at %1 %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -6920,7 +6971,7 @@ liegen im Band</translation>
         <translation>9 von 10 Nächten</translation>
     </message>
     <message>
-        <source>On the %1</source>
+        <source>At %1</source>
         <translation>%1</translation>
     </message>
     <message>
@@ -7482,11 +7533,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>
-        <translation>%1 % in der Woche an Chancen</translation>
+        <translation>%1 % in der Woche an Chancen</translation>
     </message>
     <message>
         <source>%1 % a week</source>
-        <translation>%1 % in der Woche</translation>
+        <translation>%1 % in der Woche</translation>
     </message>
     <message>
         <source>open</source>

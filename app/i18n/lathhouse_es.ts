@@ -1102,16 +1102,28 @@
         <translation>Ajustes</translation>
     </message>
     <message>
-        <source>Degrees and measures</source>
-        <translation>Grados y medidas</translation>
+        <source>Degrees</source>
+        <translation>Grados</translation>
     </message>
     <message>
-        <source>°C, centimetres, litres, millilitres</source>
-        <translation>°C, centímetros, litros, mililitros</translation>
+        <source>°C</source>
+        <translation>°C</translation>
     </message>
     <message>
-        <source>°F, inches, US cups and gallons</source>
-        <translation>°F, pulgadas, tazas y galones de EE. UU.</translation>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>Lengths, volumes, weights</source>
+        <translation>Longitudes, volúmenes, pesos</translation>
+    </message>
+    <message>
+        <source>Centimetres, litres, millilitres</source>
+        <translation>Centímetros, litros, mililitros</translation>
+    </message>
+    <message>
+        <source>Inches, US cups and gallons</source>
+        <translation>Pulgadas, tazas y galones de EE. UU.</translation>
     </message>
     <message>
         <source>Language</source>
@@ -1188,6 +1200,22 @@
     <message>
         <source>Nothing moves</source>
         <translation>Nada se mueve</translation>
+    </message>
+    <message>
+        <source>A word from the desktop</source>
+        <translation>Un aviso del escritorio</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Once in the evening, where a plant must come in</source>
+        <translation>Una vez por la tarde, si una planta debe entrar</translation>
+    </message>
+    <message>
+        <source>From 16:00 on, while the window is open, and never twice in an evening. It says what the window’s title says.</source>
+        <translation>A partir de las 16:00, mientras la ventana está abierta, y nunca dos veces en una tarde. Dice lo que dice el título de la ventana.</translation>
     </message>
     <message>
         <source>Dates, numbers, weeks</source>
@@ -4900,6 +4928,21 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::EveningNotice</name>
+    <message>
+        <source>Nothing comes of it here: no desktop is reached from this window.</source>
+        <translation>Aquí no sirve: desde esta ventana no se llega a ningún escritorio.</translation>
+    </message>
+    <message>
+        <source>Nothing comes of it here: the desktop has nothing that shows notices.</source>
+        <translation>Aquí no sirve: el escritorio no tiene nada que muestre avisos.</translation>
+    </message>
+    <message>
+        <source>The desktop did not show it (%1); it is tried again this evening.</source>
+        <translation>El escritorio no lo mostró (%1); se intenta de nuevo esta tarde.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -6808,6 +6851,14 @@ están en la banda</translation>
         <translation>: %1 de una noche dañina antes, desde el %2</translation>
     </message>
     <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
+    </message>
+    <message>
+        <source>%1 goes where the plan puts it</source>
+        <translation>%1 va adonde la pone el plan</translation>
+    </message>
+    <message>
         <source>%1 of day</source>
         <translation>%1 de día</translation>
     </message>
@@ -6816,7 +6867,7 @@ están en la banda</translation>
         <translation>%1 a %2</translation>
     </message>
     <message>
-        <source>on the %1 %2</source>
+        <source>at %1 %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -6920,7 +6971,7 @@ están en la banda</translation>
         <translation>9 de cada 10 noches</translation>
     </message>
     <message>
-        <source>On the %1</source>
+        <source>At %1</source>
         <translation>En: %1</translation>
     </message>
     <message>
@@ -7482,11 +7533,11 @@ están en la banda</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>
-        <translation>%1 % por semana en razón de probabilidades</translation>
+        <translation>%1 % por semana en razón de probabilidades</translation>
     </message>
     <message>
         <source>%1 % a week</source>
-        <translation>%1 % por semana</translation>
+        <translation>%1 % por semana</translation>
     </message>
     <message>
         <source>open</source>

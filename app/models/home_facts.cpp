@@ -180,7 +180,7 @@ private:
 
     double shown_difference(KelvinDelta value) const
     {
-        return words_.units() == Units::Us ? value.fahrenheit_degrees() : value.kelvins();
+        return words_.fahrenheit() ? value.fahrenheit_degrees() : value.kelvins();
     }
 
     void add_offsets()

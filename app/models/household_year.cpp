@@ -1,6 +1,7 @@
 #include "app/models/household_year.h"
 
 #include "app/models/household_strip.h"
+#include "app/models/word_form.h"
 #include "app/words/credits.h"
 #include "app/words/phrase.h"
 #include "app/words/plan_words.h"
@@ -374,7 +375,7 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
         const auto plan = plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast, wishes);
         SolvedYear solved =
             solved_year(household, plan, plan::ladders_of(household, *spots, plan, today),
-                        units == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric);
+                        unit_system_of(units));
         add_feeds(solved, household,
                   plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = today}), today);
         if (wishes.accepted) {

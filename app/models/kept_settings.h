@@ -23,6 +23,8 @@ public:
     bool is(const QString& key) const { return settings_.value(key).toString() == QLatin1String("true"); }
     /// Whether it could be written; what was set holds for this window all the same.
     bool keep(const QString& key, const QVariant& value);
+    /// Reads what another window kept meanwhile.
+    void refresh() { settings_.sync(); }
     /// Empty where nothing is kept.
     QString file() const { return keeps_ ? settings_.fileName() : QString{}; }
 

@@ -122,7 +122,7 @@ private:
         }
         if (plant_.pot_kilograms > 0.0) {
             constexpr double kPoundsInAKilogram = 2.2046;
-            parts.append(units_ == words::UnitSystem::Metric
+            parts.append(!units_.us_measures()
                              ? tr("about %1 kg wet").arg(words_.decimal(plant_.pot_kilograms, 0))
                              : tr("about %1 lb wet").arg(words_.decimal(plant_.pot_kilograms * kPoundsInAKilogram, 0)));
         }
@@ -236,7 +236,7 @@ private:
             return;
         }
         const bool length = home::unit_of(measure) == home::MeasurementUnit::Centimetres;
-        const bool inches = length && units_ == words::UnitSystem::UsCustomary;
+        const bool inches = length && units_.us_measures();
         chart.factor = inches ? 1.0 / kCentimetresInAnInch : 1.0;
         chart.unit = length ? (inches ? tr("in") : tr("cm")) : QString{};
         chart.percent = home::unit_of(measure) == home::MeasurementUnit::Share;

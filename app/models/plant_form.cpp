@@ -83,7 +83,7 @@ std::optional<Celsius> PlantForm::temperature(const QString& typed) const
     if (!number) {
         return std::nullopt;
     }
-    const auto value = words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+    const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
     constexpr double kColdest = -60.0;
     constexpr double kWarmest = 60.0;
     return value.degrees() >= kColdest && value.degrees() <= kWarmest ? std::optional{value} : std::nullopt;

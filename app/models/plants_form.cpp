@@ -307,7 +307,7 @@ bool PlantsForm::addOwn()
         if (!number) {
             return std::nullopt;
         }
-        const auto value = words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+        const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
         return value.degrees() >= -60.0 && value.degrees() <= 40.0 ? std::optional{value} : std::nullopt;
     };
     const auto safe = temperature(own_safe_);

@@ -1,6 +1,7 @@
 #include "app/models/settings_model.h"
 
 #include "app/models/window_language.h"
+#include "app/models/word_form.h"
 
 #include "app/words/growing_words.h"
 #include "core/units/volume.h"
@@ -23,6 +24,11 @@ int place_of_theme(const QString& name)
 
 } // namespace
 
+Units usual_units(const QLocale& region)
+{
+    return region.measurementSystem() == QLocale::ImperialUSSystem ? Units::Us : Units::Metric;
+}
+
 SettingsModel::SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings asked, ShownUnits units, QLocale locale,
                              QObject* parent)
     : QObject(parent), kept_(std::move(kept)), asked_(std::move(asked)), units_(std::move(units)),
@@ -31,11 +37,17 @@ SettingsModel::SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings a
       text_percent_(kept_->number("text_percent", kSmallestText, kLargestText).value_or(kUsualText)),
       reduced_motion_(kept_->is("reduced_motion"))
 {
-    const QString kept_units = kept_->value("units").toString();
+    const QString measures = kept_->value("units").toString();
+    const QString degrees = kept_->value("degrees").toString();
     if (asked_.units) {
         units_.show(*asked_.units);
-    } else if (kept_units == QLatin1String("us") || kept_units == QLatin1String("metric")) {
-        units_.show(kept_units == QLatin1String("us") ? Units::Us : Units::Metric);
+        return;
+    }
+    if (measures == QLatin1String("us") || measures == QLatin1String("metric")) {
+        units_.show(measures == QLatin1String("us") ? Units::Us : Units::Metric);
+    }
+    if (degrees == QLatin1String("celsius") || degrees == QLatin1String("fahrenheit")) {
+        units_.show_degrees(degrees == QLatin1String("fahrenheit") ? Units::Us : Units::Metric);
     }
 }
 
@@ -104,8 +116,24 @@ void SettingsModel::setUnits(int units)
     if (units < 0 || units > 1 || units == this->units()) {
         return;
     }
-    units_.show(units == 1 ? Units::Us : Units::Metric);
-    keep("units", units == 1 ? QStringLiteral("us") : QStringLiteral("metric"));
+    units_.show_measures(units == 1 ? Units::Us : Units::Metric);
+    keep_units();
+}
+
+void SettingsModel::setDegrees(int degrees)
+{
+    if (degrees < 0 || degrees > 1 || degrees == this->degrees()) {
+        return;
+    }
+    units_.show_degrees(degrees == 1 ? Units::Us : Units::Metric);
+    keep_units();
+}
+
+void SettingsModel::keep_units()
+{
+    // Both, since the one that was not touched may have been the region's, and is now as good as chosen.
+    keep("units", units() == 1 ? QStringLiteral("us") : QStringLiteral("metric"));
+    keep("degrees", degrees() == 1 ? QStringLiteral("fahrenheit") : QStringLiteral("celsius"));
     emit unitsChanged();
 }
 
@@ -117,11 +145,11 @@ QString SettingsModel::unitsFixed() const
 
 QString SettingsModel::unitsExample() const
 {
-    const auto system = units_ == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+    const auto system = unit_system_of(units_);
     return tr("A night of %1, a pot of %2, a station %3 away, a plant of %4.")
         .arg(words_.temperature(Celsius::from_degrees(4.5)), text(words::volume(Litres::from_litres(3.0), system)),
              text(words::distance(Metres::from_kilometres(12.0), system)),
-             units_ == Units::Us ? tr("%1 in").arg(words_.decimal(45.0 / 2.54, 1)) : tr("%1 cm").arg(words_.decimal(45.0, 0)));
+             system.us_measures() ? tr("%1 in").arg(words_.decimal(45.0 / 2.54, 1)) : tr("%1 cm").arg(words_.decimal(45.0, 0)));
 }
 
 QString SettingsModel::dates() const

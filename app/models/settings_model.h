@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/evening_notice.h"
 #include "app/models/kept_settings.h"
 #include "app/models/shown_units.h"
 #include "app/models/year_words.h"
@@ -17,9 +18,12 @@ struct AskedSettings {
     std::optional<QString> theme;      ///< "light", "dark" or "contrast"; LATHHOUSE_THEME.
     std::optional<int> text_percent;   ///< LATHHOUSE_TEXT.
     std::optional<bool> reduced_motion; ///< LATHHOUSE_MOTION.
-    std::optional<Units> units;        ///< --units on the command line.
+    std::optional<Units> units;        ///< --units on the command line: degrees and measures.
     std::optional<QString> language = {};   ///< --language on the command line.
 };
+
+/// The units of a region, where nothing was chosen yet: by Qt's table, Fahrenheit and US measures in the United States.
+Units usual_units(const QLocale& region);
 
 /// How the window looks and in which units it speaks: chosen here, kept for the person, in force at once.
 class SettingsModel : public QObject {
@@ -36,7 +40,9 @@ class SettingsModel : public QObject {
     Q_PROPERTY(QString textFixed READ textFixed CONSTANT)
     Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged)
     Q_PROPERTY(QString motionFixed READ motionFixed CONSTANT)
-    /// 0 Celsius and metric measures, 1 Fahrenheit and US measures.
+    /// 0 Celsius, 1 Fahrenheit.
+    Q_PROPERTY(int degrees READ degrees WRITE setDegrees NOTIFY unitsChanged)
+    /// 0 metric measures, 1 US measures.
     Q_PROPERTY(int units READ units WRITE setUnits NOTIFY unitsChanged)
     Q_PROPERTY(QString unitsFixed READ unitsFixed CONSTANT)
     Q_PROPERTY(QString unitsExample READ unitsExample NOTIFY unitsChanged)
@@ -48,6 +54,8 @@ class SettingsModel : public QObject {
     /// That it is not in force yet; empty where it is.
     Q_PROPERTY(QString languageNote READ languageNote NOTIFY languageChanged)
     Q_PROPERTY(QString languageFixed READ languageFixed CONSTANT)
+    /// null where the window shows none.
+    Q_PROPERTY(lathhouse::models::EveningNotice* notice READ notice CONSTANT)
     /// What could not be kept; empty where all is.
     Q_PROPERTY(QString trouble READ trouble NOTIFY troubleChanged)
     /// Where it is kept.
@@ -72,7 +80,9 @@ public:
     bool reducedMotion() const { return asked_.reduced_motion.value_or(reduced_motion_); }
     void setReducedMotion(bool reduced);
     QString motionFixed() const;
-    int units() const { return units_ == Units::Us ? 1 : 0; }
+    int degrees() const { return units_.degrees() == Units::Us ? 1 : 0; }
+    void setDegrees(int degrees); ///< Ignored outside 0..1.
+    int units() const { return units_.measures() == Units::Us ? 1 : 0; }
     void setUnits(int units); ///< Ignored outside 0..1.
     QString unitsFixed() const;
     QString unitsExample() const;
@@ -82,6 +92,9 @@ public:
     void setLanguage(int language); ///< Ignored where there is none of that number.
     QString languageNote() const;
     QString languageFixed() const;
+    EveningNotice* notice() const { return notice_; }
+    /// Given before the settings are shown.
+    void join(EveningNotice* notice) { notice_ = notice; }
     QString trouble() const { return trouble_; }
     QString place() const { return kept_->file(); }
 
@@ -99,6 +112,7 @@ signals:
 
 private:
     void keep(const QString& key, const QVariant& value);
+    void keep_units();
 
     std::shared_ptr<KeptSettings> kept_;
     AskedSettings asked_;
@@ -111,6 +125,7 @@ private:
     int text_percent_ = kUsualText;
     bool reduced_motion_ = false;
     bool desktop_dark_ = false;
+    EveningNotice* notice_ = nullptr;
     QString trouble_;
 };
 

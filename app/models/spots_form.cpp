@@ -227,7 +227,7 @@ QString SpotsForm::trouble_of_room(const SpotDraft& of) const
         if (!number) {
             return tr("“%1” is not a number; write a night of the room as %2.").arg(typed.trimmed(), usualWinter());
         }
-        const auto value = words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+        const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
         constexpr double kColdest = -40.0;
         constexpr double kWarmest = 50.0;
         if (value.degrees() < kColdest || value.degrees() > kWarmest) {
@@ -343,7 +343,7 @@ home::SpotWish SpotsForm::wish(const SpotDraft& of) const
         if (!number) {
             return std::nullopt;
         }
-        return words_.units() == Units::Us ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
+        return words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
     };
     return {.name = of.name.trimmed().toStdString(),
             .kind = of.kind,

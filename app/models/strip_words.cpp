@@ -20,7 +20,7 @@ QString tr(const char* words)
 QString line_words(Celsius line, const YearWords& words)
 {
     const double shown = words.shown(line);
-    const int decimals = words.units() == Units::Us || std::abs(shown - std::round(shown)) < 0.05 ? 0 : 1;
+    const int decimals = words.fahrenheit() || std::abs(shown - std::round(shown)) < 0.05 ? 0 : 1;
     return words.decimal(shown, decimals) + QChar(0x202F) + words.unit();
 }
 

@@ -224,7 +224,7 @@ private:
             coldest = std::min({first ? line : coldest, line, words_.shown(ends.low)});
             warmest = std::max({first ? line : warmest, line, words_.shown(ends.high)});
         }
-        const double step = words_.units() == Units::Us ? 10.0 : 5.0;
+        const double step = words_.fahrenheit() ? 10.0 : 5.0;
         coldest = std::floor((coldest - 0.5) / step) * step;
         warmest = std::ceil((warmest + 0.5) / step) * step;
         const auto place = [&](Celsius value) { return (words_.shown(value) - coldest) / (warmest - coldest); };

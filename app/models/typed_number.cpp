@@ -23,7 +23,7 @@ QString tr(const char* words)
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
 {
     QString number = typed.trimmed();
-    bool fahrenheit = words.units() == Units::Us;
+    bool fahrenheit = words.fahrenheit();
     if (number.endsWith(QLatin1Char('C'), Qt::CaseInsensitive) || number.endsWith(QLatin1Char('F'), Qt::CaseInsensitive)) {
         fahrenheit = number.back().toUpper() == QLatin1Char('F');
         number.chop(1);

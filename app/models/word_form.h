@@ -17,9 +17,14 @@ inline QString upper_first(QString words)
 }
 
 /// The units that the window shows, as the words know them.
+inline words::UnitSystem unit_system_of(const ShownUnits& units)
+{
+    return {units.degrees() == Units::Us ? words::Degrees::Fahrenheit : words::Degrees::Celsius,
+            units.measures() == Units::Us ? words::Measures::UsCustomary : words::Measures::Metric};
+}
 inline words::UnitSystem unit_system_of(const YearWords& words)
 {
-    return words.units() == Units::Us ? words::UnitSystem::UsCustomary : words::UnitSystem::Metric;
+    return unit_system_of(words.shown_units());
 }
 
 } // namespace lathhouse::models

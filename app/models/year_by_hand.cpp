@@ -313,7 +313,10 @@ void YearModel::dropEdge()
         {plant, year_.spots[before.spot].id, date(first), date(edge_->day - 1)},
         {plant, year_.spots[after.spot].id, date(edge_->day), date(last)}};
     // It stays as it was dropped until the new plan is there.
-    write([pin = door_.pin, pins = std::move(pins), at = now()] { return pin(pins, at); });
+    const QString words = tr("%1 is carried from %2 to %3 on %4, by hand")
+                              .arg(text(year_.plants[edge_->plant].name), text(year_.spots[before.spot].name),
+                                   text(year_.spots[after.spot].name), words_.short_date(date(edge_->day)));
+    write([pin = door_.pin, pins = std::move(pins), words = words.toStdString(), at = now()] { return pin(pins, words, at); });
 }
 
 void YearModel::nudgeEdge(int days)
@@ -332,7 +335,8 @@ void YearModel::unpin(int row)
     }
     const YearPlant& plant = year_.plants[order_[static_cast<std::size_t>(row)]];
     if (!plant.pinned.empty()) {
-        write([unpin = door_.unpin, id = plant.id, at = now()] { return unpin(id, at); });
+        const QString words = tr("%1 goes where the plan puts it").arg(text(plant.name));
+        write([unpin = door_.unpin, id = plant.id, words = words.toStdString(), at = now()] { return unpin(id, words, at); });
     }
 }
 

@@ -181,10 +181,11 @@ struct YearDoor {
     std::function<Result<HouseholdYear>()> load;
     /// Those of lots with seeds left, by the day of sowing.
     std::function<Result<std::vector<YearSowing>>()> sowings;
-    /// Keeps a plant at spots on those nights; the first that cannot be written ends it.
-    std::function<Result<void>(const std::vector<home::Pin>&, calendar::Instant now)> pin;
+    /// Keeps a plant at spots on those nights; all of them or none.
+    /// words: what was done, for people, as an undo names it.
+    std::function<Result<void>(const std::vector<home::Pin>&, const std::string& words, calendar::Instant now)> pin;
     /// Takes every pin of a plant back.
-    std::function<Result<void>(home::PlantId, calendar::Instant now)> unpin;
+    std::function<Result<void>(home::PlantId, const std::string& words, calendar::Instant now)> unpin;
     std::function<Result<void>(const home::AcceptedPlan&)> accept;
 };
 

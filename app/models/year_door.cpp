@@ -2,9 +2,9 @@
 
 #include "app/models/household_year.h"
 #include "app/models/year_sowings.h"
+#include "core/home/household_change.h"
 #include "core/journal/household_store.h"
 
-#include <algorithm>
 #include <utility>
 
 namespace lathhouse::models {
@@ -20,25 +20,19 @@ YearDoor year_in_folder(std::filesystem::path folder, std::function<Result<plan:
         return load().transform(
             [today, units](const plan::HouseholdFacts& facts) { return household_year(facts, today, units); });
     };
-    door.pin = [folder](const std::vector<home::Pin>& pins, calendar::Instant now) -> Result<void> {
+    const auto enter = [folder, today](const home::HouseholdChange& change, calendar::Instant now) -> Result<void> {
         auto store = journal::HouseholdStore::open(folder);
         if (!store) {
             return store.error();
         }
-        for (const home::Pin& pin : pins) {
-            if (auto kept = store->pin(pin, now); !kept) {
-                return kept;
-            }
-        }
-        return {};
+        const auto made = store->change(change, today, now);
+        return made ? Result<void>{} : Result<void>{made.error()};
     };
-    door.unpin = [folder](home::PlantId plant, calendar::Instant now) -> Result<void> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
-        }
-        const auto count = store->take_back_pins(plant, now);
-        return count ? Result<void>{} : Result<void>{count.error()};
+    door.pin = [enter](const std::vector<home::Pin>& pins, const std::string& words, calendar::Instant now) {
+        return enter({.words = words, .pins = pins}, now);
+    };
+    door.unpin = [enter](home::PlantId plant, const std::string& words, calendar::Instant now) {
+        return enter({.words = words, .unpinned = {plant}}, now);
     };
     door.accept = [folder = std::move(folder)](const home::AcceptedPlan& plan) -> Result<void> {
         auto store = journal::HouseholdStore::open(folder);
@@ -56,22 +50,15 @@ YearDoor year_in_memory(std::shared_ptr<MemoryHousehold> household, calendar::Da
     door.sowings = [household, today]() -> Result<std::vector<YearSowing>> {
         return year_sowings(household->facts(), today);
     };
-    door.pin = [household](const std::vector<home::Pin>& pins, calendar::Instant) {
-        return household->change("pin", [&pins](plan::HouseholdFacts& facts) -> Result<void> {
-            facts.as_told.pins.insert(facts.as_told.pins.end(), pins.begin(), pins.end());
-            return {};
-        });
+    const auto enter = [household](const home::HouseholdChange& change) {
+        return household->change(change.words,
+                                 [&change](plan::HouseholdFacts& facts) { return home::make(change, facts.as_told); });
     };
-    door.unpin = [household](home::PlantId plant, calendar::Instant) {
-        return household->change("unpin", [plant](plan::HouseholdFacts& facts) -> Result<void> {
-            std::erase_if(facts.as_told.pins, [plant](const home::Pin& pin) { return pin.plant == plant; });
-            for (home::Plant& of : facts.as_told.plants) {
-                if (of.id == plant) {
-                    of.pinned_spot.reset();
-                }
-            }
-            return {};
-        });
+    door.pin = [enter](const std::vector<home::Pin>& pins, const std::string& words, calendar::Instant) {
+        return enter({.words = words, .pins = pins});
+    };
+    door.unpin = [enter](home::PlantId plant, const std::string& words, calendar::Instant) {
+        return enter({.words = words, .unpinned = {plant}});
     };
     door.accept = [household](const home::AcceptedPlan& plan) {
         return household->change("accept", [&plan](plan::HouseholdFacts& facts) -> Result<void> {

@@ -14,14 +14,6 @@ namespace {
 
 constexpr int kStops[] = {50, 20, 10, 5, 3};
 
-QString lower_first(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toLower();
-    }
-    return words;
-}
-
 Probability risk_at(int stop)
 {
     return Probability::clamped(1.0 / kStops[stop]);
@@ -149,8 +141,8 @@ QString YearModel::cursorShelteredAfter() const
     if (!year_.sheltered) {
         return {};
     }
-    return tr("on the %1 %2")
-        .arg(lower_first(text(year_.spots[year_.sheltered->spot].short_name)),
+    return tr("at %1 %2")
+        .arg(text(year_.spots[year_.sheltered->spot].short_name),
              YearWords::chance(year_.sheltered->frost_after[static_cast<std::size_t>(cursor_day_)]));
 }
 
@@ -380,10 +372,9 @@ void YearModel::fill_readout()
     lines.push_back({tr("Night low, middle"), words_.temperature(day.low_middle), true});
     lines.push_back({tr("9 nights in 10"),
                      tr("%1 to %2").arg(words_.bare(day.low_cold), words_.temperature(day.low_warm)), false});
-    QString sheltered_name;
     if (year_.sheltered) {
-        sheltered_name = lower_first(text(year_.spots[year_.sheltered->spot].name));
-        lines.push_back({tr("On the %1").arg(sheltered_name),
+        // The name as it was given: a noun is no noun of English in other languages.
+        lines.push_back({tr("At %1").arg(text(year_.spots[year_.sheltered->spot].name)),
                          words_.temperature(year_.sheltered->low_middle[place]), false});
     }
     if (year_.strip.kind != YearStrip::Kind::FrostNights) {

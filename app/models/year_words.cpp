@@ -116,7 +116,7 @@ QString YearWords::month(calendar::Date date) const
 
 double YearWords::shown(Celsius temperature) const
 {
-    return units_ == Units::Us ? temperature.fahrenheit() : temperature.degrees();
+    return fahrenheit() ? temperature.fahrenheit() : temperature.degrees();
 }
 
 QString YearWords::decimal(double number, int decimals) const
@@ -128,7 +128,7 @@ QString YearWords::decimal(double number, int decimals) const
 
 QString YearWords::bare(Celsius temperature) const
 {
-    return decimal(shown(temperature), units_ == Units::Us ? 0 : 1);
+    return decimal(shown(temperature), fahrenheit() ? 0 : 1);
 }
 QString YearWords::temperature(Celsius temperature) const
 {
@@ -137,13 +137,13 @@ QString YearWords::temperature(Celsius temperature) const
 QString YearWords::difference(KelvinDelta difference) const
 {
     const double shown_difference =
-        units_ == Units::Us ? difference.fahrenheit_degrees() : difference.kelvins();
+        fahrenheit() ? difference.fahrenheit_degrees() : difference.kelvins();
     const QString number = decimal(shown_difference, 1);
     return (shown_difference > 0.0 ? QStringLiteral("+") : QString{}) + number + kThinSpace + unit();
 }
 QString YearWords::unit() const
 {
-    return units_ == Units::Us ? QStringLiteral("°F") : QStringLiteral("°C");
+    return fahrenheit() ? QStringLiteral("°F") : QStringLiteral("°C");
 }
 QString YearWords::whole(int number) const
 {

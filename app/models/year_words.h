@@ -16,7 +16,10 @@ public:
     {
     }
 
-    Units units() const { return units_; }
+    /// Of lengths, volumes and weights.
+    Units units() const { return units_.measures(); }
+    bool fahrenheit() const { return units_.degrees() == Units::Us; }
+    const ShownUnits& shown_units() const { return units_; }
     /// "Sat 30 May"; by the locale also "Sat May 30".
     QString short_date(calendar::Date date) const;
     /// "30 May".

@@ -50,7 +50,7 @@ std::string reason(const plan::Withheld& withheld)
 
 std::string volume(Litres value, UnitSystem units)
 {
-    if (units == UnitSystem::UsCustomary) {
+    if (units.us_measures()) {
         return plan::us_measure(value);
     }
     return value.litres() < 1.0 ? phrase("%1 ml", number(value.millilitres(), 0))

@@ -24,7 +24,7 @@ std::string measured_value(home::MeasurementKind kind, double value, UnitSystem 
 {
     switch (home::unit_of(kind)) {
     case home::MeasurementUnit::Centimetres: {
-        const bool metric = units == UnitSystem::Metric;
+        const bool metric = !units.us_measures();
         const double shown = metric ? value : value / kCentimetresInAnInch;
         return number(shown, metric ? (shown < 10.0 ? 2 : 1) : 2) + (metric ? " cm" : " in");
     }

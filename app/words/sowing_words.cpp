@@ -209,7 +209,7 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
     std::string text;
     if (kind.depth_mm == 0.0) {
         text = phrase("On the surface, pressed in");
-    } else if (units == UnitSystem::UsCustomary) {
+    } else if (units.us_measures()) {
         text = phrase("About %1 in deep", number(kind.depth_mm / 25.4, 1));
     } else {
         text = phrase("%1 mm deep", number(kind.depth_mm, 0));
@@ -238,10 +238,10 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
         text += "; " + table_text(kind.before_sowing);
     }
     const auto whole = [&](Celsius value) {
-        return number(units == UnitSystem::UsCustomary ? value.fahrenheit() : value.degrees(), 0);
+        return number(units.fahrenheit() ? value.fahrenheit() : value.degrees(), 0);
     };
     const auto mix = phrase("mix at %1 to %2", whole(kind.germ_best_low), whole(kind.germ_best_high)) +
-                     (units == UnitSystem::UsCustomary ? " \u00b0F" : " \u00b0C");
+                     (units.fahrenheit() ? " \u00b0F" : " \u00b0C");
     const auto apart = kind.spacing_cm.high > kind.spacing_cm.low
                            ? phrase("%1 to %2 cm apart", number(kind.spacing_cm.low, 0), number(kind.spacing_cm.high, 0))
                            : phrase("%1 cm apart", number(kind.spacing_cm.low, 0));

@@ -28,12 +28,12 @@ std::string leaf_frost(plan::LeafFrost frost, const plan::NightAhead& ahead)
 std::string size(KelvinDelta difference, UnitSystem units)
 {
     return number(
-        std::abs(units == UnitSystem::Metric ? difference.kelvins() : difference.fahrenheit_degrees()), 1);
+        std::abs(!units.fahrenheit() ? difference.kelvins() : difference.fahrenheit_degrees()), 1);
 }
 
 const char* unit(UnitSystem units)
 {
-    return units == UnitSystem::Metric ? "\u202F°C" : "\u202F°F";
+    return !units.fahrenheit() ? "\u202F°C" : "\u202F°F";
 }
 
 std::string line_in_words(Celsius line, UnitSystem units)

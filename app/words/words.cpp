@@ -70,31 +70,31 @@ std::string chance(Probability chance)
 
 std::string temperature(Celsius value, UnitSystem units)
 {
-    return units == UnitSystem::Metric ? with_unit(value.degrees(), 1, "°C")
+    return !units.fahrenheit() ? with_unit(value.degrees(), 1, "°C")
                                        : with_unit(value.fahrenheit(), 0, "°F");
 }
 
 std::string temperature_difference(KelvinDelta value, UnitSystem units)
 {
-    const bool metric = units == UnitSystem::Metric;
+    const bool metric = !units.fahrenheit();
     const double shown = metric ? value.kelvins() : value.fahrenheit_degrees();
     return (shown >= 0.0 ? "+" : "") + with_unit(shown, 1, metric ? "°C" : "°F");
 }
 
 std::string distance(Metres value, UnitSystem units)
 {
-    return units == UnitSystem::Metric ? with_unit(value.kilometres(), 0, "km")
+    return !units.us_measures() ? with_unit(value.kilometres(), 0, "km")
                                        : with_unit(value.miles(), 0, phrase("miles").c_str());
 }
 
 std::string height(Metres value, UnitSystem units)
 {
-    return units == UnitSystem::Metric ? with_unit(value.metres(), 0, "m") : with_unit(value.feet(), 0, "ft");
+    return !units.us_measures() ? with_unit(value.metres(), 0, "m") : with_unit(value.feet(), 0, "ft");
 }
 
 std::string rain(Millimetres value, UnitSystem units)
 {
-    return units == UnitSystem::Metric ? with_unit(value.millimetres(), 0, "mm")
+    return !units.us_measures() ? with_unit(value.millimetres(), 0, "mm")
                                        : with_unit(value.inches(), 1, "in");
 }
 

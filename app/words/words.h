@@ -10,7 +10,27 @@
 
 namespace lathhouse::words {
 
-enum class UnitSystem { Metric, UsCustomary };
+enum class Degrees { Celsius, Fahrenheit };
+enum class Measures { Metric, UsCustomary };
+
+/// The units that are spoken in: degrees are chosen by themselves, all other measures together.
+class UnitSystem {
+public:
+    static const UnitSystem Metric;      ///< Celsius and metric measures.
+    static const UnitSystem UsCustomary; ///< Fahrenheit and US measures.
+
+    constexpr UnitSystem(Degrees degrees, Measures measures) : degrees_(degrees), measures_(measures) {}
+
+    constexpr bool fahrenheit() const { return degrees_ == Degrees::Fahrenheit; }
+    constexpr bool us_measures() const { return measures_ == Measures::UsCustomary; }
+    friend constexpr bool operator==(const UnitSystem&, const UnitSystem&) = default;
+
+private:
+    Degrees degrees_;
+    Measures measures_;
+};
+inline constexpr UnitSystem UnitSystem::Metric{Degrees::Celsius, Measures::Metric};
+inline constexpr UnitSystem UnitSystem::UsCustomary{Degrees::Fahrenheit, Measures::UsCustomary};
 
 /// A chance as growers say it: "1 in 10", from 0.6 "6 in 10", above 0.95 "almost sure", below 0.001
 /// "under 1 in 1000". Never "0 %" or "100 %". The steps are 2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 30, 50, 100,

@@ -85,6 +85,23 @@ Result<void> make(const HouseholdChange& change, Household& household)
         }
         made.spots.erase(there);
     }
+    for (const auto id : change.unpinned) {
+        const auto there = std::ranges::find(made.plants, id, &Plant::id);
+        if (there == made.plants.end()) {
+            return Error{ErrorCode::NotFound, "the plant is no longer there"};
+        }
+        there->pinned_spot.reset();
+        std::erase_if(made.pins, [id](const Pin& pin) { return pin.plant == id; });
+    }
+    for (const auto& pin : change.pins) {
+        if (made.plant(pin.plant) == nullptr || made.spot(pin.spot) == nullptr) {
+            return Error{ErrorCode::NotFound, "nothing was pinned; the plant and the spot must be of the household"};
+        }
+        if (pin.to < pin.from) {
+            return Error{ErrorCode::OutOfRange, "nothing was pinned; its last night lies before its first"};
+        }
+        made.pins.push_back(pin);
+    }
     household = std::move(made);
     return {};
 }

@@ -181,6 +181,12 @@ public:
                 return taken.error();
             }
         }
+        for (const auto plant : change_.unpinned) {
+            unpin(plant);
+        }
+        for (const auto& pin : change_.pins) {
+            set_pin(pin);
+        }
         // Entered last, so that it is what an undo meets first.
         const home::Event event{.plant = {},
                                 .kind = home::EventKind::Noted,
@@ -194,6 +200,10 @@ public:
         SQLite::Statement insert{database_, "INSERT INTO changed_rows (event_id, in_table, row_id, before, after) VALUES (?, ?, ?, ?, ?)"};
         for (const auto& row : rows_) {
             (Row{insert} << id << row.table << row.id << row.before << row.after).insert();
+        }
+        SQLite::Statement of_pin{database_, "INSERT INTO pin_changes (event_id, pin_id, holds) VALUES (?, ?, ?)"};
+        for (const auto& [pin, holds] : pins_) {
+            (Row{of_pin} << id << pin << int{holds}).insert();
         }
         return id;
     }
@@ -312,11 +322,39 @@ private:
         return {};
     }
 
+    void unpin(home::PlantId plant)
+    {
+        SQLite::Statement held{database_, "SELECT id FROM pins WHERE plant_id = ? AND taken_back_at IS NULL"};
+        held.bind(1, plant);
+        while (held.executeStep()) {
+            pins_.emplace_back(held.getColumn(0).getInt(), false);
+        }
+        SQLite::Statement dated{database_, "UPDATE pins SET taken_back_at = ? WHERE plant_id = ? AND taken_back_at IS NULL"};
+        (Row{dated} << calendar::to_text(now_) << plant).insert();
+        const auto& table = table_called("plants");
+        const auto before = row_of(database_, table, plant);
+        if (before.is_object() && !before["pinned_spot_id"].is_null()) {
+            SQLite::Statement always{database_, "UPDATE plants SET pinned_spot_id = NULL WHERE id = ?"};
+            (Row{always} << plant).insert();
+            keep(table, plant, before);
+        }
+    }
+
+    void set_pin(const home::Pin& pin)
+    {
+        SQLite::Statement insert{database_, "INSERT INTO pins (plant_id, spot_id, from_on, to_on, entered_at) VALUES (?, ?, ?, ?, ?)"};
+        (Row{insert} << pin.plant << pin.spot << calendar::to_text(pin.from) << calendar::to_text(pin.to)
+                     << calendar::to_text(now_))
+            .insert();
+        pins_.emplace_back(static_cast<int>(database_.getLastInsertRowid()), true);
+    }
+
     SQLite::Database& database_;
     const home::HouseholdChange& change_;
     calendar::Date since_;
     calendar::Instant now_;
     std::vector<Kept> rows_;
+    std::vector<std::pair<int, bool>> pins_; ///< Those that the change set (true) or took back.
 };
 
 } // namespace
@@ -364,6 +402,10 @@ Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change,
         }
         set_row(database, table_called(row.table), row.id, json);
     }
+    // A pin holds where what is now in force set it, or no longer takes it back.
+    SQLite::Statement pins{database, "UPDATE pins SET taken_back_at = iif(c.holds = ?1, ?2, NULL) FROM pin_changes c "
+                                     "WHERE c.event_id = ?3 AND c.pin_id = pins.id"};
+    (Row{pins} << int{undo} << calendar::to_text(now) << change).insert();
     for (const int move : moves) {
         SQLite::Statement of{database, "SELECT plant_id FROM events WHERE id = ?"};
         of.bind(1, move);

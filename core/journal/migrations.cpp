@@ -27,6 +27,7 @@ std::string_view migration_0010_measurements();
 std::string_view migration_0011_photos();
 std::string_view migration_0012_photo_entries();
 std::string_view migration_0013_household_changes();
+std::string_view migration_0014_pin_changes();
 
 namespace {
 
@@ -102,7 +103,7 @@ void thin_out(const std::filesystem::path& folder)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 13> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 14> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
@@ -114,8 +115,8 @@ std::span<const Migration> known_migrations()
                                                       {10, migration_0010_measurements()},
                                                       {11, migration_0011_photos()},
                                                       {12, migration_0012_photo_entries()},
-
-                                                      {13, migration_0013_household_changes()}}};
+                                                      {13, migration_0013_household_changes()},
+                                                      {14, migration_0014_pin_changes()}}};
     return migrations;
 }
 

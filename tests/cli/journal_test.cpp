@@ -72,6 +72,19 @@ TEST_F(Journal, PinsAPlantAndLetsItGo)
     EXPECT_EQ(twice.status, 2);
     EXPECT_NE(twice.err.find("cannot stand in two places"), std::string::npos) << twice.err;
     EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 1);
+    EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 0);
+}
+
+TEST_F(Journal, PinsAreUndoneInTheOrderOfEntry)
+{
+    ASSERT_EQ(ask({"pin", "Lemon", "1", "--from", "2026-12-01", "--to", "2027-01-31"}).status, 0);
+    ASSERT_EQ(ask({"pin", "Lemon", "1"}).status, 0);
+    EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 2);
+    const auto undone = ask({"log", "undo"});
+    ASSERT_EQ(undone.status, 0) << undone.err;
+    EXPECT_NE(undone.out.find("Lemon is pinned no longer"), std::string::npos) << undone.out;
+    ASSERT_EQ(ask({"log", "undo"}).status, 0);
+    EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 1) << "the one on those nights is left";
 }
 
 struct RefusedCase {

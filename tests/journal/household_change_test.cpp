@@ -103,6 +103,48 @@ TEST_F(StoredChange, APlantsOwnLinesAreKeptAndRestoredToTheBit)
     EXPECT_EQ(loaded().plants.front().lines.damage_begins, plant.lines.damage_begins);
 }
 
+TEST_F(StoredChange, PinsAreUndoneAndRedoneAsTheyWereSet)
+{
+    const home::Pin out{4, 3, kDate + calendar::Days{20}, kDate + calendar::Days{30}};
+    const home::Pin in{4, 1, kDate + calendar::Days{31}, kDate + calendar::Days{40}};
+    make({.words = "The first", .pins = {out}});
+    make({.words = "Both", .unpinned = {4}, .pins = {in, out}});
+    EXPECT_EQ(loaded().pins, (std::vector{in, out}));
+    store = HouseholdStore::open(folder_ / "home").value();
+    const auto undone = store.turn_last(kUndo, now()).value();
+    ASSERT_TRUE(undone);
+    EXPECT_EQ(std::get<home::Event>(*undone).note, "Both");
+    EXPECT_EQ(loaded().pins, std::vector{out});
+    ASSERT_TRUE(store.turn_last(kUndo, now()).value());
+    EXPECT_TRUE(loaded().pins.empty());
+    ASSERT_TRUE(store.turn_last(kRedo, now()).value());
+    EXPECT_EQ(loaded().pins, std::vector{out});
+    ASSERT_TRUE(store.turn_last(kRedo, now()).value());
+    EXPECT_EQ(loaded().pins, (std::vector{in, out}));
+}
+
+TEST_F(StoredChange, UndoOfAnUnpinPinsAgainForGood)
+{
+    auto plant = loaded().plants.front();
+    plant.pinned_spot = 2;
+    make({.words = "Always", .plants = {plant}});
+    make({.words = "No longer", .unpinned = {plant.id}});
+    EXPECT_FALSE(loaded().plants.front().pinned_spot);
+    ASSERT_TRUE(store.turn_back(kUndo, now()).value());
+    EXPECT_EQ(loaded().plants.front().pinned_spot, 2);
+}
+
+TEST_F(StoredChange, PinsOfWhatIsNotThereAreRefusedWhole)
+{
+    EXPECT_EQ(store.change({.words = "", .pins = {{4, 1, kDate, kDate}, {999, 1, kDate, kDate}}}, kDate, now()).error().code,
+              ErrorCode::NotFound);
+    EXPECT_EQ(store.change({.words = "", .pins = {{4, 1, kDate, kDate - calendar::Days{1}}}}, kDate, now()).error().code,
+              ErrorCode::OutOfRange);
+    EXPECT_EQ(store.change({.words = "", .unpinned = {999}}, kDate, now()).error().code, ErrorCode::NotFound);
+    EXPECT_TRUE(loaded().pins.empty());
+    EXPECT_TRUE(store.events()->empty());
+}
+
 TEST_F(StoredChange, ASpotIsChangedWithItsView)
 {
     const auto before = loaded().spots.front();

@@ -40,9 +40,13 @@ TEST_F(SettingsModelTest, WhatIsChosenIsInForceAtOnceAndAtTheNextStart)
         model.setTextPercent(150);
         model.setReducedMotion(true);
         model.setUnits(1);
-        EXPECT_EQ(units, Units::Us);
+        EXPECT_EQ(units.measures(), Units::Us);
+        EXPECT_EQ(units.degrees(), Units::Metric) << "each is a choice of its own";
+        EXPECT_TRUE(model.unitsExample().contains("°C")) << model.unitsExample().toStdString();
+        EXPECT_TRUE(model.unitsExample().contains(" in."));
+        model.setDegrees(1);
         EXPECT_EQ(theme.count(), 1);
-        EXPECT_EQ(said.count(), 1);
+        EXPECT_EQ(said.count(), 2);
         EXPECT_TRUE(model.trouble().isEmpty()) << model.trouble().toStdString();
         EXPECT_TRUE(model.unitsExample().contains("°F"));
     }
@@ -51,7 +55,8 @@ TEST_F(SettingsModelTest, WhatIsChosenIsInForceAtOnceAndAtTheNextStart)
     EXPECT_EQ(again.scheme(), "contrast");
     EXPECT_EQ(again.textPercent(), 150);
     EXPECT_TRUE(again.reducedMotion());
-    EXPECT_EQ(units, Units::Us);
+    EXPECT_EQ(units.measures(), Units::Us);
+    EXPECT_EQ(units.degrees(), Units::Us);
 }
 
 TEST_F(SettingsModelTest, SurroundingsGoBeforeAndThePageSaysSo)
@@ -92,15 +97,42 @@ TEST_F(SettingsModelTest, DesktopIsFollowedWhileItIsChosen)
     EXPECT_EQ(model.scheme(), "dark");
 }
 
+TEST_F(SettingsModelTest, UnitsOfTheRegionHoldUntilOthersAreChosen)
+{
+    EXPECT_EQ(usual_units(QLocale(QLocale::English, QLocale::UnitedStates)), Units::Us);
+    EXPECT_EQ(usual_units(kBritish), Units::Metric) << "degrees and metres of a British grower";
+    EXPECT_EQ(usual_units(QLocale(QLocale::German, QLocale::Austria)), Units::Metric);
+    {
+        const ShownUnits units{Units::Us};
+        SettingsModel model(kept(), {}, units, kBritish);
+        EXPECT_EQ(model.degrees(), 1);
+        EXPECT_EQ(model.units(), 1);
+        model.setDegrees(0);
+    }
+    const ShownUnits elsewhere;
+    const SettingsModel again(kept(), {}, elsewhere, kBritish);
+    EXPECT_EQ(again.degrees(), 0);
+    EXPECT_EQ(again.units(), 1) << "what was in force when one was chosen is kept with it";
+}
+
+TEST_F(SettingsModelTest, FileOfTheTimeOfOneChoiceSetsBoth)
+{
+    write("[General]\nunits=us\n");
+    const ShownUnits units;
+    const SettingsModel model(kept(), {}, units, kBritish);
+    EXPECT_EQ(model.degrees(), 1);
+    EXPECT_EQ(model.units(), 1);
+}
+
 TEST_F(SettingsModelTest, DamagedFileIsTakenAsNotThere)
 {
-    write("[General]\ntheme=purple\ntext_percent=9000\nreduced_motion=perhaps\nunits=cubits\n");
+    write("[General]\ntheme=purple\ntext_percent=9000\nreduced_motion=perhaps\nunits=cubits\ndegrees=kelvin\n");
     ShownUnits units;
     SettingsModel model(kept(), {}, units, kBritish);
     EXPECT_EQ(model.theme(), 0);
     EXPECT_EQ(model.textPercent(), 100);
     EXPECT_FALSE(model.reducedMotion());
-    EXPECT_EQ(units, Units::Metric);
+    EXPECT_EQ(units.measures(), Units::Metric);
     write("\x01\x02no settings at all\xff\n[[[");
     const SettingsModel other(kept(), {}, units, kBritish);
     EXPECT_EQ(other.textPercent(), 100);
@@ -156,6 +188,11 @@ TEST_F(SettingsModelTest, EveryTemperatureOfHomeChangesWithTheUnits)
     EXPECT_TRUE(said().contains("°C"));
     EXPECT_FALSE(said().contains("°F"));
     settings.setUnits(1);
+    wait_for(home);
+    EXPECT_TRUE(said().contains("°C"));
+    EXPECT_FALSE(said().contains("°F")) << said().toStdString();
+    EXPECT_FALSE(said().contains(" km")) << said().toStdString();
+    settings.setDegrees(1);
     wait_for(home);
     EXPECT_TRUE(said().contains("°F"));
     EXPECT_FALSE(said().contains("°C")) << said().toStdString();

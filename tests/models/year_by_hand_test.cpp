@@ -1,14 +1,18 @@
 #include "app/models/year_door.h"
 #include "app/models/year_model.h"
+#include "core/journal/household_store.h"
 #include "tests/window/demonstration_year.h"
 
 #include <QAbstractItemModelTester>
+#include <QCoreApplication>
+#include <QDir>
 #include <QSignalSpy>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace lathhouse::models {
 namespace {
@@ -115,6 +119,41 @@ TEST_F(YearByHand, AnEdgeThatIsDroppedIsWhereThePlantIsCarried)
     wait_for_plan(changed);
     EXPECT_TRUE(household->facts().as_told.pins.empty());
     EXPECT_EQ(row_going_out().second, first);
+}
+
+TEST_F(YearByHand, AnEdgeThatWasDroppedIsTakenBackAsOneWithWordsOfItsOwn)
+{
+    const auto folder = std::filesystem::path{QDir::tempPath().toStdString()} /
+                        ("lathhouse-pins-" + std::to_string(QCoreApplication::applicationPid()));
+    std::filesystem::remove_all(folder);
+    auto invented = facts_of_demonstration({.today = shown_today()});
+    ASSERT_TRUE(invented);
+    auto store = journal::HouseholdStore::create(folder, invented->as_told);
+    ASSERT_TRUE(store) << store.error().message;
+    const auto load = [facts = *invented, folder]() -> Result<plan::HouseholdFacts> {
+        auto now_known = facts;
+        auto kept = journal::HouseholdStore::open(folder);
+        now_known.as_told.pins = kept->load()->pins;
+        return now_known;
+    };
+    auto door = year_in_folder(folder, load, shown_today(), Units::Metric);
+    auto shown = door.load();
+    YearModel of_folder(std::move(shown->year), std::move(shown->solver),
+                        YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), nullptr, std::move(door));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }));
+    const auto [row, first] = row_going_out();
+    ASSERT_TRUE(of_folder.takeEdge(row, first, 0));
+    of_folder.moveEdge(first + 9);
+    QSignalSpy written(&of_folder, &YearModel::written);
+    of_folder.dropEdge();
+    ASSERT_TRUE(written.wait(20'000));
+    EXPECT_EQ(store->load()->pins.size(), 2U);
+    const auto undone = store->turn_last(journal::HouseholdStore::Direction::Undo, calendar::start_of_day_utc(shown_today()));
+    ASSERT_TRUE(undone && *undone);
+    EXPECT_NE(std::get<home::Event>(**undone).note.find("is carried from"), std::string::npos);
+    EXPECT_TRUE(store->load()->pins.empty()) << "both pins of one edge go at once";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }));
+    std::filesystem::remove_all(folder);
 }
 
 TEST_F(YearByHand, AnEdgeThatIsLeftChangesNothing)

@@ -50,12 +50,20 @@ Item {
         function test_unitsChangeWhatIsOpen() {
             const before = household.home.figures.at(0, "value");
             verify(before.includes("°C"));
+            mouseClick(named("degrees1"));
+            settle();
+            compare(household.home.settings.degrees, 1);
+            compare(household.home.settings.units, 0);
+            verify(household.home.figures.at(0, "value").includes("°F"));
+            compare(household.home.unit, "°F");
             mouseClick(named("units1"));
             settle();
             compare(household.home.settings.units, 1);
-            verify(household.home.figures.at(0, "value").includes("°F"));
             compare(household.home.unit, "°F");
-            const first = named("units0");
+            mouseClick(named("units0"));
+            settle();
+            compare(household.home.settings.degrees, 1);
+            const first = named("degrees0");
             first.forceActiveFocus();
             keyClick(Qt.Key_Space);
             settle();
