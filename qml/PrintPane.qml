@@ -41,6 +41,7 @@ Rectangle {
         fileMode: FileDialog.SaveFile
         defaultSuffix: "pdf"
         title: qsTr("Keep the sheet as")
+        acceptLabel: qsTr("Keep it")
         nameFilters: [qsTr("PDF (*.pdf)")]
         onAccepted: root.printer.print(root.page, root.plant, dialog.selectedFile)
     }

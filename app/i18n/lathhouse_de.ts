@@ -2891,6 +2891,10 @@
         <translation>Das Blatt speichern als</translation>
     </message>
     <message>
+        <source>Keep it</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>

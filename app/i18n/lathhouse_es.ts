@@ -2891,6 +2891,10 @@
         <translation>Guardar la hoja como</translation>
     </message>
     <message>
+        <source>Keep it</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>

@@ -73,7 +73,9 @@ bool SheetPrinter::hasSheet(const QString& page, int plant) const
 
 QUrl SheetPrinter::suggestedFolder() const
 {
-    return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    // Where nobody made a folder for documents the dialog would begin in some other place without a word.
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QUrl::fromLocalFile(QDir(documents).exists() ? documents : QDir::homePath());
 }
 
 QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) const
