@@ -23,6 +23,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <future>
 #include <iostream>
 #include <memory>
 
@@ -306,13 +307,15 @@ int main(int argc, char** argv)
         if (!to_show) {
             return report(to_show.error());
         }
-        const auto climate = cli::climate_of(to_show->household);
+        // Qt finds its screen and fonts while the tables are read, each about a tenth of a second.
+        auto reading = std::async(std::launch::async, [&] { return cli::climate_of(to_show->household); });
+        open_desktop(); // What is read for the window is said in its language.
+        const auto climate = reading.get();
         if (!climate) {
             return report(climate.error());
         }
         const models::ShownUnits units{units_of(globals, given_units)};
         auto doors = doors_of(globals, *to_show, *climate, units);
-        open_desktop(); // What is read for the window is said in its language.
         auto shown = doors.year.load();
         if (!shown) {
             return report(shown.error());
