@@ -247,6 +247,11 @@ protected:
         wait_for(*page_->measure());
     }
     MeasureModel& measure() { return *page_->measure(); }
+    /// Of the plant that is open.
+    std::vector<home::Measurement> measurements() const
+    {
+        return (*plants_->facts().ground->book.archive->of(plants_->opened()))->measurements;
+    }
     photo::DrawnPlaces places() const
     {
         return photo::drawn_places(drawn_.back().drawn, 640, 480, drawn_.back().reach_cm);
@@ -302,10 +307,10 @@ TEST_F(MeasuringInPhotos, RepeatsGiveMeanAndAreKeptWithTheirPhoto)
     measure().nudge(0.0, -4.0); // Point 2, four pixels higher.
     EXPECT_EQ(measure().rows()->at(0, "name").toString(), "Try 1");
     EXPECT_EQ(measure().rows()->at(2, "name").toString(), "Mean of 2");
-    const auto before = plants_->facts().ground->book.measurements.size();
+    const auto before = measurements().size();
     ASSERT_TRUE(measure().keep(""));
     settle();
-    const auto& all = plants_->facts().ground->book.measurements;
+    const auto all = measurements();
     ASSERT_EQ(all.size(), before + 1);
     const auto kept = std::ranges::find_if(all, [](const home::Measurement& of) { return of.photo.has_value(); });
     ASSERT_NE(kept, all.end());
@@ -315,7 +320,7 @@ TEST_F(MeasuringInPhotos, RepeatsGiveMeanAndAreKeptWithTheirPhoto)
     EXPECT_EQ(kept->measured, drawn_.back().taken);
     plants_->undo();
     settle();
-    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before);
+    EXPECT_EQ(measurements().size(), before);
 }
 
 TEST_F(MeasuringInPhotos, KeysMovePointsAndTakeThemBack)
@@ -350,10 +355,10 @@ TEST_F(MeasuringInPhotos, GreenShareOfAnOutlineIsKeptWithTheYellow)
     EXPECT_EQ(measure().corners(), static_cast<int>(places().crown.size()));
     EXPECT_TRUE(measure().canKeep());
     EXPECT_TRUE(measure().result().contains("green"));
-    const auto before = plants_->facts().ground->book.measurements.size();
+    const auto before = measurements().size();
     ASSERT_TRUE(measure().keep(""));
     settle();
-    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before + 2);
+    EXPECT_EQ(measurements().size(), before + 2);
 }
 
 TEST_F(MeasuringInPhotos, AValueCanBeTypedInstead)
@@ -361,10 +366,10 @@ TEST_F(MeasuringInPhotos, AValueCanBeTypedInstead)
     EXPECT_FALSE(measure().keep(""));
     EXPECT_FALSE(measure().error().isEmpty());
     EXPECT_FALSE(measure().keep("tall"));
-    const auto before = plants_->facts().ground->book.measurements.size();
+    const auto before = measurements().size();
     ASSERT_TRUE(measure().keep("27,3"));
     settle();
-    EXPECT_EQ(plants_->facts().ground->book.measurements.size(), before + 1);
+    EXPECT_EQ(measurements().size(), before + 1);
     EXPECT_TRUE(plants_->said().contains("27.3 cm")) << plants_->said().toStdString();
 }
 

@@ -180,8 +180,8 @@ TEST_F(PlantsModelTest, MeasurementNeedsANumberThatCanBe)
     EXPECT_TRUE(model.log(PlantsModel::Measured, " 27,3 cm ", 0, {}));
     wait_for(model);
     EXPECT_TRUE(model.error().isEmpty());
-    EXPECT_DOUBLE_EQ(model.facts().ground->book.measurements.back().value(), 27.3);
-    EXPECT_EQ(model.facts().ground->book.measurements.back().measured, kShownToday);
+    EXPECT_DOUBLE_EQ(model.facts().ground->book.archive->leading()->back().value(), 27.3);
+    EXPECT_EQ(model.facts().ground->book.archive->leading()->back().measured, kShownToday);
     model.mark(0);
     model.mark(1);
     EXPECT_FALSE(model.log(PlantsModel::Measured, "27", 0, {}));
@@ -268,7 +268,7 @@ TEST(PlantsModel, InchesAreKeptAsCentimetres)
     ASSERT_EQ(model.measures()->at(0, "unit").toString(), "in");
     ASSERT_TRUE(model.log(PlantsModel::Measured, "10", 0, {}));
     wait_for(model);
-    EXPECT_NEAR(model.facts().ground->book.measurements.back().value(), 25.4, 1e-9);
+    EXPECT_NEAR(model.facts().ground->book.archive->leading()->back().value(), 25.4, 1e-9);
 }
 
 } // namespace
