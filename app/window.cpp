@@ -17,6 +17,7 @@
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "app/sheet/sheet_printer.h"
+#include "app/spoken_items.h"
 #include "app/text_fit.h"
 
 #include <QElapsedTimer>
@@ -31,6 +32,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <array>
 #include <cstdio>
 #include <fstream>
 #include <iostream>
@@ -390,11 +392,18 @@ int run_window(int& argc, char** argv, WindowOptions options)
     int status = 0;
     QStringList pages{QString::fromStdString(options.page)};
     QStringList cut;
+    QStringList silent;
+    std::size_t form = 0;
     const auto look_at_texts = [&] {
         window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
         for (const QString& text : texts_that_do_not_fit(*window)) {
             if (!cut.contains(text)) {
                 cut.append(text);
+            }
+        }
+        for (const QString& item : items_that_say_nothing(*window)) {
+            if (!silent.contains(item)) {
+                silent.append(item);
             }
         }
     };
@@ -435,10 +444,15 @@ int run_window(int& argc, char** argv, WindowOptions options)
             for (const QString& text : cut) {
                 answer["cut"].push_back(text.toStdString());
             }
+            answer["forms"] = form;
+            answer["nameless"] = nlohmann::json::array();
+            for (const QString& item : silent) {
+                answer["nameless"].push_back(item.toStdString());
+            }
             answer["first_frame_ms"] = first_frame;
             answer["memory_mb"] = resident_megabytes();
             std::cout << answer.dump() << '\n';
-            status = messages().warnings.isEmpty() ? status : 1;
+            status = messages().warnings.isEmpty() && silent.isEmpty() ? status : 1;
         }
         QGuiApplication::exit(status);
     };
@@ -474,6 +488,20 @@ int run_window(int& argc, char** argv, WindowOptions options)
                     look_at_texts();
                     window->setProperty("page", QStringLiteral("plants"));
                     plants.openId(plants.facts().cards.front().id);
+                    return false;
+                }
+                // Last the forms by which the household is changed; each lies over the page.
+                const std::array<std::function<void()>, 6> forms{
+                    [&mend] { mend.addPlants(); },
+                    [&mend] { mend.addSpots(); },
+                    [&mend] { mend.editSpot(0); },
+                    [&mend] { mend.editPlace(); },
+                    [&mend, &plants] { mend.editPlant(plants.facts().cards.front().id); },
+                    [&mend] { mend.addLot(); }};
+                if (form < forms.size() && plants.count() > 0) {
+                    look_at_texts();
+                    mend.leave();
+                    forms[form++]();
                     return false;
                 }
             }

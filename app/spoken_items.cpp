@@ -1,0 +1,64 @@
+#include "app/spoken_items.h"
+
+#include <QAccessible>
+#include <QQuickItem>
+#include <QQuickWindow>
+
+#include <algorithm>
+#include <iterator>
+
+namespace lathhouse {
+
+namespace {
+
+constexpr QAccessible::Role kActing[] = {
+    QAccessible::Button,   QAccessible::CheckBox, QAccessible::RadioButton, QAccessible::Slider, QAccessible::SpinBox,
+    QAccessible::ComboBox, QAccessible::PageTab,  QAccessible::ListItem,    QAccessible::Link,   QAccessible::EditableText,
+    QAccessible::MenuItem, QAccessible::Row,      QAccessible::Chart,       QAccessible::Table};
+
+bool acts(QAccessible::Role role)
+{
+    return std::ranges::find(kActing, role) != std::end(kActing);
+}
+
+/// The item by its objectName, else by its class, with where it stands.
+QString named(const QQuickItem& item)
+{
+    QString name = item.objectName().isEmpty() ? QString::fromLatin1(item.metaObject()->className()) : item.objectName();
+    for (const QQuickItem* above = item.parentItem(); above != nullptr; above = above->parentItem()) {
+        if (!above->objectName().isEmpty()) {
+            return name + QStringLiteral(" in ") + above->objectName();
+        }
+    }
+    return name;
+}
+
+void add_items(QQuickItem& item, QStringList& silent)
+{
+    if (!item.isVisible()) {
+        return;
+    }
+    QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&item);
+    const QAccessible::Role role = spoken == nullptr ? QAccessible::NoRole : spoken->role();
+    const bool stops = item.isEnabled() && item.activeFocusOnTab();
+    if (stops && role == QAccessible::NoRole) {
+        silent.append(QStringLiteral("no role: ") + named(item));
+    } else if ((stops || acts(role)) && spoken->text(QAccessible::Name).trimmed().isEmpty()) {
+        silent.append(QStringLiteral("no name: ") + named(item));
+    }
+    for (QQuickItem* child : item.childItems()) {
+        add_items(*child, silent);
+    }
+}
+
+} // namespace
+
+QStringList items_that_say_nothing(QQuickWindow& window)
+{
+    QAccessible::setActive(true);
+    QStringList silent;
+    add_items(*window.contentItem(), silent);
+    return silent;
+}
+
+} // namespace lathhouse

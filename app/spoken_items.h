@@ -1,0 +1,14 @@
+#pragma once
+
+#include <QStringList>
+
+class QQuickWindow;
+
+namespace lathhouse {
+
+/// What a person without eyes cannot use, of all that stands in the window now: an item that the keyboard stops at, or
+/// that is pressed, ticked, moved or typed into, without a name or without a role. One line each: which, and what it
+/// lacks.
+QStringList items_that_say_nothing(QQuickWindow& window);
+
+} // namespace lathhouse
