@@ -33,6 +33,8 @@ constexpr qreal kHeading = 25.0;
 constexpr qreal kBeforeSowings = 6.0; ///< Feed ticks of the last plant end above the rule.
 constexpr qreal kLeastRow = 24.6;
 constexpr qreal kUsualRow = 26.0;
+constexpr qreal kTightRow = 18.5;    ///< A year on one sheet is worth closer rows and a lower chart of nights,
+constexpr qreal kTightNights = 124.0; ///< as long as both can be read.
 constexpr qreal kMostRow = 30.0;
 constexpr int kMostRows = 14;
 constexpr qreal kKeyLine = 19.0;
@@ -106,6 +108,15 @@ private:
         const qreal room = foot_top() - kChartTop - kMonthRow - kSky - kFrost - 18.0;
         const bool both = !facts_.sowings.empty() && !facts_.year.plants.empty();
         const qreal of_rows = room - nights_ - kHeading * (both ? 2.0 : 1.0) - (both ? kBeforeSowings : 0.0);
+        if (rows_.size() > kMostRows || kLeastRow * static_cast<qreal>(rows_.size()) > of_rows) {
+            const qreal tight = (of_rows + kNights - kTightNights) / static_cast<qreal>(rows_.size());
+            if (tight >= kTightRow) {
+                nights_ = kTightNights;
+                row_ = std::min(tight, kLeastRow);
+                sheets_.push_back(rows_);
+                return;
+            }
+        }
         const auto fit = static_cast<std::size_t>(
             std::clamp(static_cast<int>(of_rows / kLeastRow), 1, kMostRows));
         const std::size_t count = std::max<std::size_t>(1, (rows_.size() + fit - 1) / fit);
@@ -227,7 +238,7 @@ private:
         }
     }
 
-    qreal bar_height() const { return row_ >= 28.0 ? 16.0 : 15.0; }
+    qreal bar_height() const { return row_ >= 28.0 ? 16.0 : row_ >= kLeastRow ? 15.0 : 12.0; }
     qreal x_of(qreal day) const
     {
         return kPlotLeft + (right() - kPlotLeft) * day / static_cast<qreal>(facts_.year.days.size());

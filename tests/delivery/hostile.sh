@@ -57,7 +57,7 @@ mkfifo pipe
 before=$(listing)
 
 refused "a backup cut off" 2 "torn or was altered" restore half.zip new
-refused "a backup with a byte altered" 1 "does not unpack to what was packed" restore altered.zip new
+refused "a backup with a byte altered" 1 "altered or is torn, use another backup" restore altered.zip new
 refused "a backup whose paths leave the folder" 2 'in its path; nothing was unpacked' restore climbs.zip new
 refused "a text in place of a backup" 2 "this is no zip file" restore text new
 refused "an empty file in place of a backup" 2 "this is no zip file" restore empty new

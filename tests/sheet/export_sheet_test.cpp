@@ -55,7 +55,7 @@ TEST(YearSheet, NamesEveryPlantItsSourcesAndTheRisk)
 {
     const auto ran = usual().run("export sheet year " + usual().file("year.pdf"));
     ASSERT_EQ(ran.status, 0) << ran.err;
-    EXPECT_THAT(ran.out, StartsWith("Wrote 2 pages to "));
+    EXPECT_THAT(ran.out, StartsWith("Wrote 1 page to "));
     EXPECT_EQ(ran.err, "");
     const auto words = usual().words_of("year.pdf");
     for (const auto& plant : usual().json("list plants")["plants"]) {
@@ -66,7 +66,7 @@ TEST(YearSheet, NamesEveryPlantItsSourcesAndTheRisk)
     EXPECT_THAT(words, HasSubstr("stations,"));
     EXPECT_THAT(words, HasSubstr("chances, not promises"));
     EXPECT_THAT(words, HasSubstr("Where the numbers come from"));
-    EXPECT_THAT(words, EndsWith("Sheet 2 of 2"));
+    EXPECT_THAT(words, EndsWith("Sheet 1 of 1"));
 }
 
 TEST(YearSheet, HasTheSizeOfThePaperAskedFor)

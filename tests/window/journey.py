@@ -138,7 +138,7 @@ class Journey:
         self.page("Year")
         screen.key("ctrl+p")
         dialog = screen.find("dialog", "^Keep the sheet as$")
-        screen.click(screen.find("push button", "^(Open|Save|Keep)$", dialog))
+        screen.click(screen.find("push button", "^(Open|Save|Keep it)$", dialog))
         screen.find("status bar|statusbar", "[.]pdf")
         files = glob.glob(os.path.join(self.home, "**", "*.pdf"), recursive=True)
         assert len(files) == 1, files
