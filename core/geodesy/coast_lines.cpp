@@ -10,6 +10,7 @@
 #include <charconv>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace lathhouse::geodesy {
 namespace {
@@ -28,6 +29,11 @@ Vector on_sphere(Position position)
 double dot(const Vector& a, const Vector& b)
 {
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+double between(const Vector& a, const Vector& b)
+{
+    return std::hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }
 
 /// Where on the straight chord from `start` to `end` the point nearest to `from` lies, 0..1, and the square
@@ -158,6 +164,33 @@ void CoastLines::gather_segments()
             before = next;
         }
     }
+    gather_runs();
+}
+
+void CoastLines::gather_runs()
+{
+    constexpr std::size_t kSegmentsOfRun = 32;
+    for (std::size_t first = 0; first < segments_.size();) {
+        std::size_t end = first;
+        Vector sum{};
+        while (end < segments_.size() && end - first < kSegmentsOfRun &&
+               segments_[end].line == segments_[first].line) {
+            for (std::size_t i = 0; i < 3; ++i) {
+                sum[i] += segments_[end].start[i];
+            }
+            ++end;
+        }
+        Run run{sum, 0.0, first, end};
+        for (double& part : run.centre) {
+            part /= static_cast<double>(end - first);
+        }
+        for (std::size_t k = first; k < end; ++k) {
+            run.radius = std::max({run.radius, between(run.centre, segments_[k].start),
+                                   between(run.centre, segments_[k].end)});
+        }
+        runs_.push_back(run);
+        first = end;
+    }
 }
 
 Result<Metres> CoastLines::distance_to_coast(Position from) const
@@ -166,31 +199,48 @@ Result<Metres> CoastLines::distance_to_coast(Position from) const
         return Error{ErrorCode::NotFound, "there are no coast lines to measure to"};
     }
     const auto here = on_sphere(from);
+    // What is sure of a run before its segments are looked at: none is nearer than its ball.
+    constexpr double kRounding = 1e-12;
+    std::vector<double> nearest_of_run;
+    nearest_of_run.reserve(runs_.size());
     double least = 5.0; // No chord of the unit sphere is longer than 2.
-    std::vector<Foot> feet;
-    feet.reserve(segments_.size());
-    for (const auto& segment : segments_) {
-        feet.push_back(foot_on(segment.start, segment.end, here));
-        least = std::min(least, feet.back().squared);
+    for (const auto& run : runs_) {
+        const double centre = between(run.centre, here);
+        nearest_of_run.push_back(std::max(0.0, centre - run.radius - kRounding));
+        least = std::min(least, (centre + run.radius) * (centre + run.radius));
+    }
+    const auto far = [&](std::size_t run, double squared) {
+        return nearest_of_run[run] * nearest_of_run[run] > squared;
+    };
+    for (std::size_t run = 0; run < runs_.size(); ++run) {
+        for (std::size_t i = runs_[run].first; i < runs_[run].end && !far(run, least); ++i) {
+            least = std::min(least, foot_on(segments_[i].start, segments_[i].end, here).squared);
+        }
     }
     // The sphere is within 0.6 % of the ellipsoid; geodetic latitudes used as if they were geocentric keep
     // that. All feet within 2 % of the least are measured truly.
     const double limit = least * 1.04 + 1e-12;
-    auto nearest = Metres::from_kilometres(30000.0);
-    for (std::size_t i = 0; i < segments_.size(); ++i) {
-        if (feet[i].squared > limit) {
-            continue;
+    std::vector<std::pair<std::size_t, Foot>> feet;
+    for (std::size_t run = 0; run < runs_.size(); ++run) {
+        for (std::size_t i = runs_[run].first; i < runs_[run].end && !far(run, limit); ++i) {
+            const Foot foot = foot_on(segments_[i].start, segments_[i].end, here);
+            if (foot.squared <= limit) {
+                feet.emplace_back(i, foot);
+            }
         }
+    }
+    auto nearest = Metres::from_kilometres(30000.0);
+    for (const auto& [i, foot] : feet) {
         const auto& [start, end, line, point] = segments_[i];
         const Vector step{end[0] - start[0], end[1] - start[1], end[2] - start[2]};
         constexpr double kRoughRadius = 6.4e6; // Metres.
         const auto reach = Metres::from_metres(kRoughRadius * std::sqrt(dot(step, step)));
-        if (distance(from, point_on(start, end, feet[i].along)) > nearest + reach) {
+        if (distance(from, point_on(start, end, foot.along)) > nearest + reach) {
             continue;
         }
         // The foot on the ellipsoid lies a little beside that on the sphere: ternary search along the chord.
-        double low = std::max(0.0, feet[i].along - 0.1);
-        double high = std::min(1.0, feet[i].along + 0.1);
+        double low = std::max(0.0, foot.along - 0.1);
+        double high = std::min(1.0, foot.along + 0.1);
         for (int round = 0; round < 30; ++round) {
             const double third = (high - low) / 3.0;
             const auto first = distance(from, point_on(start, end, low + third));

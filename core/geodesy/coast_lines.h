@@ -5,6 +5,8 @@
 #include "core/units/position.h"
 
 #include <array>
+#include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <string>
 #include <string_view>
@@ -45,11 +47,19 @@ private:
         std::array<double, 3> start, end; ///< On the unit sphere.
         std::uint32_t line, point;
     };
+    /// Segments that follow each other, all of them within a ball: one far away is passed by as a whole.
+    struct Run {
+        std::array<double, 3> centre;
+        double radius;
+        std::size_t first, end;
+    };
     CoastLines() = default;
     void gather_segments();
+    void gather_runs();
 
     std::vector<CoastLine> lines_;
     std::vector<Segment> segments_;
+    std::vector<Run> runs_;
 };
 
 /// Coast lines made from land areas in TopoJSON (one object "land"), simplified by at most
