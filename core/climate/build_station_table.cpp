@@ -2,7 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/climate/daily_records.h"
-#include "core/climate/normals.h"
+#include "core/climate/normals_with_dates.h"
 #include "core/climate/rain_checks.h"
 #include "core/climate/station_checks.h"
 #include "core/climate/station_rows.h"
@@ -102,8 +102,10 @@ Result<BuiltTable> build_station_table(const TableSources& sources)
             std::string station;
             Result<RecordNormals> normals;
         };
+        const auto percents = station_row_percents();
         auto all = for_stations_of(*file, [&](const DailyRecord& record) {
-            return Named{record.station(), normals_of(record, sources.base, station_row_lines())};
+            return Named{record.station(), normals_with_dates(record, sources.base, station_row_lines(),
+                                                              {percents.begin(), percents.end()})};
         });
         if (!all) {
             return all.error();

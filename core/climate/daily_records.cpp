@@ -1,18 +1,18 @@
 #include "core/climate/daily_records.h"
 
-#include "core/base/parse.h"
 #include "core/calendar/month_length.h"
+#include "core/climate/daily_lines.h"
+#include "core/climate/fixed_width_line.h"
 
 #include <boost/interprocess/file_mapping.hpp>
 #include <boost/interprocess/mapped_region.hpp>
 
+#include <unistd.h>
+
 #include <algorithm>
 #include <atomic>
-#include <bit>
-#include <chrono>
-#include <cmath>
+#include <cerrno>
 #include <cstring>
-#include <fstream>
 #include <system_error>
 #include <thread>
 #include <unordered_set>
@@ -20,215 +20,52 @@
 namespace lathhouse::climate {
 namespace {
 
-constexpr int kFirstYear = 1700;
-constexpr int kLastYear = 2199;
-constexpr std::size_t kLineLength = 269; ///< Of the fixed-width form, without its line end.
-constexpr std::size_t kHeadLength = 21;
-constexpr std::size_t kFieldLength = 8;
-constexpr int kMissing = -9999;
-
-enum class Element { Low, High, Rain, Other };
-
-Element element_of(std::string_view name)
-{
-    if (name == "TMIN") {
-        return Element::Low;
-    }
-    if (name == "TMAX") {
-        return Element::High;
-    }
-    if (name == "PRCP") {
-        return Element::Rain;
-    }
-    return Element::Other;
-}
-
-std::array<DailyReading, 31>& readings_of(DailyMonth& month, Element element)
-{
-    return element == Element::Low ? month.low : element == Element::High ? month.high : month.rain;
-}
-
-/// The number of `count` decimal digits, or -1.
-constexpr int digits(const char* text, int count)
-{
-    int number = 0;
-    for (int i = 0; i < count; ++i) {
-        if (text[i] < '0' || text[i] > '9') {
-            return -1;
-        }
-        number = number * 10 + (text[i] - '0');
-    }
-    return number;
-}
-
-struct Head {
-    std::string_view station;
-    int year;
-    int month;
-    std::string_view element;
-};
-
-std::optional<Head> head_of(const char* line)
-{
-    const auto is_name_letter = [](char letter) {
-        return (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9') || letter == '_' ||
-               letter == '-' || (letter >= 'a' && letter <= 'z');
-    };
-    if (!std::all_of(line, line + 11, is_name_letter) || !std::all_of(line + 17, line + 21, is_name_letter)) {
-        return std::nullopt;
-    }
-    const Head head{{line, 11}, digits(line + 11, 4), digits(line + 15, 2), {line + 17, 4}};
-    if (head.year < kFirstYear || head.year > kLastYear || head.month < 1 || head.month > 12) {
-        return std::nullopt;
-    }
-    return head;
-}
-
-struct FieldValue {
-    int number;
-    bool well_formed;
-};
-
-/// A right-aligned whole number in the first five of eight characters, without branches: the letters are
-/// handled as bytes of one word, the first letter lowest. A blank XOR '0' is 0x10, a minus 0x1D, a digit
-/// 0..9; only the first two have bit 4 set.
-FieldValue field_value(std::uint64_t letters)
-{
-    constexpr std::uint64_t kFive = 0xFF'FFFF'FFFFULL;
-    const std::uint64_t x = (letters ^ 0x3030303030ULL) & kFive;
-    const std::uint64_t no_digit = ((x >> 4) & 0x0101010101ULL) * 0xFF;
-    const std::uint64_t d = x & ~no_digit;
-    // Of the letters before the digits all are blanks but the last, which may be a minus.
-    const std::uint64_t sign = (x & no_digit) ^ (0x1010101010ULL & no_digit);
-    const std::uint64_t place_of_sign = (no_digit + 1) >> 8;
-    const bool negative = sign != 0;
-    const bool well_formed = (no_digit & (no_digit + 1)) == 0 && no_digit != kFive &&
-                             (!negative || sign == 0x0D * place_of_sign) &&
-                             (((d + 0x0606060606ULL) | d) & 0xF0F0F0F0F0ULL) == 0;
-    // Eight digits at once: pairs, then fours, then all.
-    std::uint64_t y = d << 24;
-    y = y * 10 + (y >> 8);
-    y = (((y & 0x000000FF'000000FFULL) * 0x000F4240'00000064ULL) +
-         (((y >> 16) & 0x000000FF'000000FFULL) * 0x00002710'00000001ULL)) >>
-        32;
-    const int number = static_cast<int>(y & 0xFFFFFFFFULL);
-    return {negative ? -number : number, well_formed};
-}
-
-/// Fills the readings of a line. Returns whether all values are well formed and within the month.
-bool read_values(const char* line, int days, std::array<DailyReading, 31>& readings)
-{
-    static_assert(std::endian::native == std::endian::little);
-    bool good = true;
-    for (int day = 0; day < 31; ++day) {
-        const char* field = line + kHeadLength + static_cast<std::size_t>(day) * kFieldLength;
-        std::uint64_t letters = 0;
-        std::memcpy(&letters, field, kFieldLength);
-        const auto value = field_value(letters);
-        const bool missing = value.number == kMissing;
-        const auto reading = DailyReading::from_tenths(value.number);
-        const bool flagged = field[6] != ' '; // Flagged values are missing, however absurd they are.
-        good &= value.well_formed && (reading || flagged) && (day < days || missing);
-        readings[static_cast<std::size_t>(day)] = missing || flagged || !reading ? DailyReading{} : *reading;
-    }
-    return good;
-}
-
-/// What is wrong with a line that read_values refused.
-std::string fault_of_values(const char* line, int days)
-{
-    for (int day = 0; day < 31; ++day) {
-        const char* field = line + kHeadLength + static_cast<std::size_t>(day) * kFieldLength;
-        std::uint64_t letters = 0;
-        std::memcpy(&letters, field, kFieldLength);
-        const auto value = field_value(letters);
-        const std::string shown = "\"" + std::string{field, 5} + "\" on day " + std::to_string(day + 1);
-        if (!value.well_formed) {
-            return shown + " is no number";
-        }
-        if (!DailyReading::from_tenths(value.number) && field[6] == ' ') {
-            return shown + " is no possible value";
-        }
-        if (day >= days && value.number != kMissing) {
-            return shown + " belongs to a day that the month does not have";
-        }
-    }
-    return "the values are not of the form that GHCN-Daily has";
-}
-
-/// Fields of one row with the quotes of RFC 4180 taken off; false where a quote is left open. Quoted fields
-/// with doubled quotes inside are rare and kept as they stand.
-bool split_row(std::string_view line, std::vector<std::string_view>& fields)
-{
-    fields.clear();
-    for (;;) {
-        if (line.starts_with('"')) {
-            const auto close = line.find('"', 1);
-            if (close == std::string_view::npos) {
-                return false;
-            }
-            fields.push_back(line.substr(1, close - 1));
-            line.remove_prefix(close + 1);
-            if (line.empty()) {
-                return true;
-            }
-            if (line.front() != ',') {
-                return false;
-            }
-        } else {
-            const auto comma = line.find(',');
-            fields.push_back(line.substr(0, comma));
-            if (comma == std::string_view::npos) {
-                return true;
-            }
-            line.remove_prefix(comma);
-        }
-        line.remove_prefix(1);
-    }
-}
-
-/// The next line without its line end; moves `rest` behind it.
-std::string_view take_line(std::string_view& rest)
-{
-    const auto end = rest.find('\n');
-    auto line = rest.substr(0, end);
-    rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
-    if (line.ends_with('\r')) {
-        line.remove_suffix(1);
-    }
-    return line;
-}
-
-/// Gathers rows into records, one station after another.
-class StationGatherer {
+/// Part of a file, read block by block into memory that stays near the processor. To copy a block costs a fraction of
+/// what the first touch of each page of a mapping does.
+class BlockReader {
 public:
-    StationGatherer(std::vector<std::string>& stations, const DailyFile::OnStation& on_station)
-        : stations_(stations), on_station_(on_station)
+    /// Of an open file, from one byte to before another.
+    BlockReader(int handle, std::size_t begin, std::size_t end) : handle_(handle), begin_(begin), end_(end) {}
+
+    std::size_t at() const { return begin_; }
+    bool failed() const { return failed_; }
+    /// So many bytes from `at` on, at most `end`; fewer at the end and where reading fails. Valid until the next call.
+    std::string_view ahead(std::size_t count)
     {
-    }
-    DailyRecord& record_of(std::string_view station)
-    {
-        if (!begun_ || record_.station() != station) {
-            finish();
-            record_.restart(station);
-            stations_.emplace_back(station);
-            begun_ = true;
+        if (held_.size() < std::min(count, end_ - begin_)) {
+            fill();
         }
-        return record_;
+        return held_.substr(0, count);
     }
-    void finish()
+    void skip(std::size_t count)
     {
-        if (begun_) {
-            on_station_(record_);
-        }
-        begun_ = false;
+        begin_ += count;
+        held_.remove_prefix(std::min(count, held_.size()));
     }
 
 private:
-    std::vector<std::string>& stations_;
-    const DailyFile::OnStation& on_station_;
-    DailyRecord record_{""};
-    bool begun_ = false;
+    void fill()
+    {
+        std::memmove(block_.data(), held_.data(), held_.size());
+        std::size_t size = held_.size();
+        while (!failed_ && size < std::min(block_.size(), end_ - begin_)) {
+            const auto got = ::pread(handle_, block_.data() + size, std::min(block_.size(), end_ - begin_) - size,
+                                     static_cast<off_t>(begin_ + size));
+            if (got > 0) {
+                size += static_cast<std::size_t>(got);
+            } else {
+                failed_ = got == 0 || errno != EINTR;
+            }
+        }
+        held_ = {block_.data(), failed_ ? 0 : size};
+    }
+
+    int handle_;
+    std::size_t begin_;
+    std::size_t end_;
+    std::vector<char> block_ = std::vector<char>(128 * 1024);
+    std::string_view held_;
+    bool failed_ = false;
 };
 
 std::optional<std::string> repeated(std::span<const std::string> stations)
@@ -307,8 +144,8 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
     constexpr std::size_t kLongestHead = 16384;
     auto begin = file.text_.substr(0, kLongestHead);
     const auto line = take_line(begin);
-    if (line.size() >= kHeadLength && line.size() < kLongestHead &&
-        line.find(',') == std::string_view::npos && head_of(line.data())) {
+    if (line.size() >= fixed_width::kHeadLength && line.size() < kLongestHead &&
+        line.find(',') == std::string_view::npos && fixed_width::head_of(line.data())) {
         file.form_ = Form::FixedWidth;
         return file;
     }
@@ -381,23 +218,29 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
     // Months of a station that had a line, by element: a month given twice would silently lose one of both.
     std::array<std::vector<bool>, 3> seen;
     std::size_t stations_before = stations.size();
-    auto rest = piece;
-    while (!rest.empty()) {
-        const char* line = rest.data();
-        std::size_t length = kLineLength;
-        if (rest.size() > kLineLength && rest[kLineLength] == '\n') {
-            rest.remove_prefix(kLineLength + 1);
-        } else {
-            length = take_line(rest).size();
+    const auto end = static_cast<std::size_t>(piece.data() - text_.data()) + piece.size();
+    BlockReader blocks{mapping_->file.get_mapping_handle().handle, end - piece.size(), end};
+    for (auto ahead = blocks.ahead(fixed_width::kLength + 1); !ahead.empty();
+         ahead = blocks.ahead(fixed_width::kLength + 1)) {
+        const char* line = ahead.data();
+        const char* place = text_.data() + blocks.at();
+        if (ahead.size() > fixed_width::kLength && ahead[fixed_width::kLength] == '\n') {
+            blocks.skip(fixed_width::kLength + 1);
+        } else { // The last line without its end, one that ends as in DOS, or one of another form.
+            auto rest = text_.substr(blocks.at(), end - blocks.at());
+            line = rest.data();
+            const auto length = take_line(rest).size();
+            if (length != fixed_width::kLength) {
+                return bad_line(place, std::to_string(length) +
+                                           " characters where a line of GHCN-Daily has 269; the line is cut or "
+                                           "has another form");
+            }
+            blocks.skip(static_cast<std::size_t>(rest.data() - line));
         }
-        if (length != kLineLength) {
-            return bad_line(line, std::to_string(length) + " characters where a line of GHCN-Daily has 269; "
-                                                           "the line is cut or has another form");
-        }
-        const auto head = head_of(line);
+        const auto head = fixed_width::head_of(line);
         if (!head) {
-            return bad_line(line, "\"" + std::string{line, kHeadLength} +
-                                      "\" is no station, year, month and element");
+            return bad_line(place, "\"" + std::string{line, fixed_width::kHeadLength} +
+                                       "\" is no station, year, month and element");
         }
         const auto element = element_of(head->element);
         auto& record = gatherer.record_of(head->station);
@@ -407,164 +250,24 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
         if (stations.size() != stations_before) {
             stations_before = stations.size();
             for (auto& months : seen) {
-                months.assign(static_cast<std::size_t>((kLastYear - kFirstYear + 1) * 12), false);
+                months.assign(static_cast<std::size_t>((kLastYearOfRecords - kFirstYearOfRecords + 1) * 12), false);
             }
         }
         auto known = seen[static_cast<std::size_t>(element)]
-                         [static_cast<std::size_t>((head->year - kFirstYear) * 12 + head->month - 1)];
+                         [static_cast<std::size_t>((head->year - kFirstYearOfRecords) * 12 + head->month - 1)];
         if (known) {
-            return bad_line(line, std::string{head->element} + " of that month stands twice for station " +
-                                      std::string{head->station});
+            return bad_line(place, std::string{head->element} + " of that month stands twice for station " +
+                                       std::string{head->station});
         }
         known = true;
         const int days = calendar::days_in_month(head->year, head->month);
-        if (!read_values(line, days, readings_of(record.month_to_write(head->year, head->month), element))) {
-            return bad_line(line, fault_of_values(line, days));
+        auto& readings = readings_of(record.month_to_write(head->year, head->month), element);
+        if (!fixed_width::read_values(line, days, readings)) {
+            return bad_line(place, fixed_width::fault_of_values(line, days));
         }
     }
-    gatherer.finish();
-    return {};
-}
-
-Result<void> DailyFile::read_row_per_element(std::vector<std::string>& stations,
-                                             const OnStation& on_station) const
-{
-    StationGatherer gatherer{stations, on_station};
-    std::vector<std::string_view> fields;
-    auto rest = text_;
-    if (rest.starts_with("\xEF\xBB\xBF")) {
-        rest.remove_prefix(3);
-    }
-    bool first = true;
-    while (!rest.empty()) {
-        const char* at = rest.data();
-        const auto line = take_line(rest);
-        if (line.empty() && rest.empty()) {
-            break;
-        }
-        const bool whole = split_row(line, fields);
-        if (std::exchange(first, false) && whole && fields[0] == "ID") {
-            continue;
-        }
-        if (!whole || fields.size() < 4 || fields.size() > 8) {
-            return bad_line(at, "a row has station, day, element, value and up to four flags");
-        }
-        if (fields[0].empty() || fields[0].size() > 64) {
-            return bad_line(at, "the row names no station");
-        }
-        const int year = fields[1].size() == 8 ? digits(fields[1].data(), 4) : -1;
-        const int month = year >= 0 ? digits(fields[1].data() + 4, 2) : -1;
-        const int day = year >= 0 ? digits(fields[1].data() + 6, 2) : -1;
-        if (year < kFirstYear || year > kLastYear || month < 1 || month > 12 || day < 1 ||
-            day > calendar::days_in_month(year, month)) {
-            return bad_line(at, "\"" + std::string{fields[1]} + "\" is no day; write it as 19910131");
-        }
-        auto& record = gatherer.record_of(fields[0]);
-        const auto element = element_of(fields[2]);
-        if (element == Element::Other) {
-            continue;
-        }
-        const auto value = parse_integer(fields[3]);
-        const auto reading = value ? DailyReading::from_tenths(*value) : std::nullopt;
-        if (!reading) {
-            return bad_line(at, "\"" + std::string{fields[3]} + "\" is no value in tenths");
-        }
-        const bool flagged = fields.size() > 5 && !trimmed(fields[5]).empty();
-        auto& place =
-            readings_of(record.month_to_write(year, month), element)[static_cast<std::size_t>(day - 1)];
-        place = *value == kMissing || flagged ? DailyReading{} : *reading;
-    }
-    gatherer.finish();
-    return {};
-}
-
-Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
-                                         const OnStation& on_station) const
-{
-    auto body = text_;
-    if (body.starts_with("\xEF\xBB\xBF")) {
-        body.remove_prefix(3);
-    }
-    std::vector<std::string_view> names;
-    split_row(take_line(body), names);
-    const auto column = [&](std::string_view name) -> std::optional<std::size_t> {
-        const auto found = std::ranges::find(names, name);
-        if (found == names.end()) {
-            return std::nullopt;
-        }
-        return static_cast<std::size_t>(found - names.begin());
-    };
-    struct ElementColumns {
-        Element element;
-        std::optional<std::size_t> value;
-        std::optional<std::size_t> attributes;
-    };
-    const std::array<ElementColumns, 3> elements = {
-        ElementColumns{Element::Low, column("TMIN"), column("TMIN_ATTRIBUTES")},
-        ElementColumns{Element::High, column("TMAX"), column("TMAX_ATTRIBUTES")},
-        ElementColumns{Element::Rain, column("PRCP"), column("PRCP_ATTRIBUTES")}};
-    const std::size_t station_column = *column("STATION");
-    const std::size_t date_column = *column("DATE");
-
-    std::vector<std::string_view> fields;
-    bool whole_units = false;
-    for (auto rest = body; !rest.empty() && !whole_units;) {
-        if (!split_row(take_line(rest), fields) || fields.size() != names.size()) {
-            continue; // Reported below, with its line.
-        }
-        whole_units = std::ranges::any_of(elements, [&](const ElementColumns& columns) {
-            return columns.value && fields[*columns.value].find('.') != std::string_view::npos;
-        });
-    }
-
-    StationGatherer gatherer{stations, on_station};
-    while (!body.empty()) {
-        const char* at = body.data();
-        const auto line = take_line(body);
-        if (line.empty() && body.empty()) {
-            break;
-        }
-        if (!split_row(line, fields) || fields.size() != names.size()) {
-            return bad_line(at, "the row has not the " + std::to_string(names.size()) +
-                                    " fields that the head names");
-        }
-        const auto station = trimmed(fields[station_column]);
-        if (station.empty()) {
-            return bad_line(at, "the row names no station");
-        }
-        const auto date = trimmed(fields[date_column]);
-        const bool dashed = date.size() == 10 && date[4] == '-' && date[7] == '-';
-        const int year = dashed ? digits(date.data(), 4) : -1;
-        const int month = dashed ? digits(date.data() + 5, 2) : -1;
-        const int day = dashed ? digits(date.data() + 8, 2) : -1;
-        if (year < kFirstYear || year > kLastYear || month < 1 || month > 12 || day < 1 ||
-            day > calendar::days_in_month(year, month)) {
-            return bad_line(at, "\"" + std::string{date} + "\" is no day; write it as 1991-01-31");
-        }
-        auto& target = gatherer.record_of(station).month_to_write(year, month);
-        for (const auto& columns : elements) {
-            const auto text = columns.value ? trimmed(fields[*columns.value]) : std::string_view{};
-            if (text.empty()) {
-                continue;
-            }
-            const auto number = parse_number(text);
-            const double tenths = number ? std::round(*number * (whole_units ? 10.0 : 1.0)) : 0.0;
-            const auto reading = number && std::fabs(tenths) < 1e6
-                                     ? DailyReading::from_tenths(static_cast<int>(tenths))
-                                     : std::nullopt;
-            const bool missing = number && *number == kMissing;
-            if (!reading && !missing) {
-                return bad_line(at, "\"" + std::string{text} + "\" is no value");
-            }
-            if (columns.attributes) {
-                const auto flags = split(fields[*columns.attributes], ',');
-                if (flags.size() > 1 && !trimmed(flags[1]).empty()) {
-                    continue;
-                }
-            }
-            readings_of(target, columns.element)[static_cast<std::size_t>(day - 1)] =
-                missing ? DailyReading{} : *reading;
-        }
+    if (blocks.failed()) {
+        return Error{ErrorCode::Unreadable, name_ + " could not be read to its end; was it changed meanwhile?"};
     }
     gatherer.finish();
     return {};

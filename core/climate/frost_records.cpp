@@ -116,10 +116,9 @@ std::optional<calendar::DayOfYear> day_of(const std::vector<std::optional<int>>&
 }
 
 /// Date and sampling interval for one percent chance.
-void add_date(EndDates& ends, double percent, int element, Probability quantile,
+void add_date(EndDates& ends, double percent, int element, const RankInterval& ranks,
               const std::vector<std::optional<int>>& places, SeasonTurn turn)
 {
-    const auto ranks = interval_of_quantile(static_cast<int>(places.size()), quantile);
     ends.dates[percent] = day_of(places, element, turn);
     ends.intervals.insert_or_assign(percent, DateInterval{day_of(places, ranks.lower, turn),
                                                           day_of(places, ranks.upper, turn), ranks.coverage});
@@ -177,7 +176,15 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
     std::ranges::transform(means, mean_low.begin(), [](const auto& mean) { return *mean; });
     const bool seasonless = has_no_season(mean_low);
 
-    answer.thresholds.emplace();
+    // The same for every line, and dear: by percent asked, for `last` and `first`.
+    std::vector<std::pair<RankInterval, RankInterval>> ranks;
+    for (const double percent : question.percents) {
+        const auto chance = Probability::clamped(percent / 100.0);
+        ranks.emplace_back(interval_of_quantile(answer.counted_seasons, chance.complement()),
+                           interval_of_quantile(answer.counted_seasons, chance));
+    }
+
+    answer.thresholds.emplace().reserve(question.lines.size());
     for (const auto line : question.lines) {
         LineCount result;
         result.ends.reserve(n);
@@ -208,8 +215,8 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
         const auto lasts = sorted_places(result.ends, &SeasonEnds::last, std::less{});
         const auto firsts = sorted_places(result.ends, &SeasonEnds::first, gaps_last);
         const auto lengths = free_days(counted, result.ends);
-        for (const double percent : question.percents) {
-            const auto chance = Probability::clamped(percent / 100.0);
+        for (std::size_t k = 0; k < question.percents.size(); ++k) {
+            const double percent = question.percents[k];
             if (seasonless) {
                 dates.last.dates[percent] = std::nullopt;
                 dates.first.dates[percent] = std::nullopt;
@@ -217,9 +224,10 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
                 continue;
             }
             const int seasons_counted = answer.counted_seasons;
-            add_date(dates.last, percent, element_of_last(percent, seasons_counted), chance.complement(),
-                     lasts, turn);
-            add_date(dates.first, percent, element_of_first(percent, seasons_counted), chance, firsts, turn);
+            add_date(dates.last, percent, element_of_last(percent, seasons_counted), ranks[k].first, lasts,
+                     turn);
+            add_date(dates.first, percent, element_of_first(percent, seasons_counted), ranks[k].second, firsts,
+                     turn);
             // Lengths follow the rule of `last`: element N - floor(p N / 100).
             const int pairs = static_cast<int>(lengths.size());
             const int element = element_of_last(percent, pairs);

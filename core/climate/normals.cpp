@@ -4,11 +4,13 @@
 #include "core/calendar/month_length.h"
 #include "core/climate/cold_seasons.h"
 #include "core/climate/frost_records.h"
+#include "core/climate/normals_with_dates.h"
 
 #include <algorithm>
 #include <bitset>
 #include <chrono>
 #include <cmath>
+#include <utility>
 
 namespace lathhouse::climate {
 namespace {
@@ -27,6 +29,16 @@ struct Sums {
         ++count;
         sum += tenths;
         squares += static_cast<long long>(tenths) * tenths;
+    }
+    /// Without a branch for each day.
+    void add(const std::array<DailyReading, 31>& readings)
+    {
+        for (const DailyReading reading : readings) {
+            const int tenths = reading.known() ? reading.tenths() : 0;
+            count += reading.known() ? 1 : 0;
+            sum += tenths;
+            squares += static_cast<long long>(tenths) * tenths;
+        }
     }
     void add(const Sums& other)
     {
@@ -163,6 +175,12 @@ std::optional<Celsius> lowest_of_season(std::span<const ColdSeason> seasons)
 
 Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std::span<const Celsius> lines)
 {
+    return normals_with_dates(record, base, lines, standard_percents());
+}
+
+Result<RecordNormals> normals_with_dates(const DailyRecord& record, BasePeriod base, std::span<const Celsius> lines,
+                                         std::vector<double> percents)
+{
     const auto none = Celsius::from_degrees(0.0);
     const Monthly<Celsius> blank = {none, none, none, none, none, none, none, none, none, none, none, none};
     MonthlyFigures figures{.low = blank,
@@ -208,24 +226,20 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
             Sums doubled_means_here; // Low + high.
             Sums rain_here;
             int frosts_here = 0;
+            lows_here.add(readings->low);
+            highs_here.add(readings->high);
+            rain_here.add(readings->rain);
             for (std::size_t day = 0; day < 31; ++day) {
                 const auto a = readings->low[day];
                 const auto b = readings->high[day];
                 if (a.known()) {
-                    lows_here.add(a.tenths());
                     frosts_here += a.tenths() < 0 ? 1 : 0;
                     lowest = std::min(lowest, a.tenths());
                     const int at = std::clamp(a.tenths(), -2048, 2047) + 2048;
                     whole_fahrenheit += fahrenheit_tenths[static_cast<std::size_t>(at)] ? 1 : 0;
-                }
-                if (b.known()) {
-                    highs_here.add(b.tenths());
-                }
-                if (a.known() && b.known()) {
-                    doubled_means_here.add(a.tenths() + b.tenths());
-                }
-                if (readings->rain[day].known()) {
-                    rain_here.add(readings->rain[day].tenths());
+                    if (b.known()) {
+                        doubled_means_here.add(a.tenths() + b.tenths());
+                    }
                 }
             }
             lows += lows_here.count;
@@ -290,6 +304,7 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
     FrostQuestion question;
     question.base = base;
     question.lines.assign(lines.begin(), lines.end());
+    question.percents = std::move(percents);
     const auto turn = turn_of(record, base);
     const auto seasons = cold_seasons_of(record, base, turn);
     auto frost = frost_dates_of(record, question, turn, seasons);

@@ -135,6 +135,79 @@ TEST_F(DailyFileTest, EveryNumberOfFiveLettersIsRead)
     }
 }
 
+TEST_F(DailyFileTest, NumbersAtTheEdgesAreRead)
+{
+    const auto records = read(line(kStation, "199901", "TMIN",
+                                   {"-9998   ", "-1000   ", "10000   ", "32766   ", "00012   ", "-0012   ", "    0   "}));
+    ASSERT_TRUE(records) << records.error().message;
+    const auto& low = records->front().month(1999, 1)->low;
+    const std::array expected{-9998, -1000, 10000, 32766, 12, -12, 0};
+    for (std::size_t day = 0; day < expected.size(); ++day) {
+        EXPECT_EQ(low[day].tenths(), expected[day]);
+    }
+    EXPECT_FALSE(low[30].known());
+    EXPECT_FALSE(read(line(kStation, "199901", "TMIN", {"32767   "})));
+}
+
+TEST_F(DailyFileTest, EveryDayOfALineIsJudged)
+{
+    for (std::size_t bad = 0; bad < 31; ++bad) {
+        std::vector<std::string> fields(31, "   12   ");
+        fields[bad] = "   1x   ";
+        const auto records = read(line(kStation, "199901", "TMIN", fields));
+        ASSERT_FALSE(records);
+        EXPECT_THAT(records.error().message, HasSubstr("day " + std::to_string(bad + 1)));
+        fields[bad] = "  999 G ";
+        const auto flagged = read(line(kStation, "199901", "TMIN", fields));
+        ASSERT_TRUE(flagged);
+        for (std::size_t day = 0; day < 31; ++day) {
+            EXPECT_EQ(flagged->front().month(1999, 1)->low[day].known(), day != bad);
+        }
+    }
+}
+
+/// Lines of a hundred years, more than are read at once.
+std::string lines_of_a_century()
+{
+    std::string text;
+    for (int month = 0; month < 1200; ++month) {
+        char year_and_month[16];
+        std::snprintf(year_and_month, sizeof year_and_month, "%04d%02d", 1900 + month / 12, month % 12 + 1);
+        char field[16];
+        std::snprintf(field, sizeof field, "%5d   ", month - 600);
+        text += line(kStation, year_and_month, "TMIN", {field});
+    }
+    return text;
+}
+
+TEST_F(DailyFileTest, ManyLinesAreReadWhateverTheirEnds)
+{
+    const auto plain = lines_of_a_century();
+    std::string of_dos;
+    for (const char letter : plain) {
+        of_dos += letter == '\n' ? std::string{"\r\n"} : std::string(1, letter);
+    }
+    for (const auto& text : {plain, of_dos}) {
+        const auto records = read(text);
+        ASSERT_TRUE(records) << records.error().message;
+        for (int month = 0; month < 1200; ++month) {
+            ASSERT_EQ(records->front().month(1900 + month / 12, month % 12 + 1)->low[0].tenths(), month - 600);
+        }
+    }
+}
+
+TEST_F(DailyFileTest, FileCutWhileItIsOpenIsUnreadable)
+{
+    const auto path = write(lines_of_a_century());
+    const auto file = DailyFile::open(path);
+    ASSERT_TRUE(file);
+    std::filesystem::resize_file(path, 700 * 270 + 100);
+    const auto read = file->for_each_station([](const DailyRecord&) {});
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.error().code, ErrorCode::Unreadable);
+    EXPECT_THAT(read.error().message, HasSubstr("changed"));
+}
+
 TEST_F(DailyFileTest, DaysThatTheMonthLacksAreRefused)
 {
     const std::vector<std::string> fields(29, "    1   ");
