@@ -3067,6 +3067,14 @@
         <translation>Arbeiten</translation>
     </message>
     <message>
+        <source>Type tonight’s low</source>
+        <translation>Tiefstwert für heute Nacht eingeben</translation>
+    </message>
+    <message>
+        <source>Goes to the field for it; then tonight is in the round.</source>
+        <translation>Geht zum Feld dafür; dann steht heute Nacht im Rundgang.</translation>
+    </message>
+    <message>
         <source>Put off a day</source>
         <translation>Einen Tag später</translation>
     </message>
@@ -6372,20 +6380,20 @@ liegen im Band</translation>
         <translation>noch %1 min</translation>
     </message>
     <message>
-        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
-        <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, sagt man mit: lathhouse log event.</translation>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is logged under Plants (key 3).</source>
+        <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, trägt man unter Pflanzen ein (Taste 3).</translation>
     </message>
     <message>
         <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
         <translation>Noch steht keine Pflanze hier. Jede bekommt hier ihre Arbeiten in einer Reihenfolge, in der Schädlinge nicht mitreisen. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
     <message>
-        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
-        <translation>Dieser Haushalt ist erfunden: Was abgehakt wird, bleibt in diesem Fenster und ist mit ihm fort. Ein eigener Haushalt speichert es; ein Beispiel entsteht mit: lathhouse demo ORDNER.</translation>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; the first start makes one when the window is opened anew.</source>
+        <translation>Dieser Haushalt ist erfunden: Was abgehakt wird, bleibt in diesem Fenster und ist mit ihm fort. Ein eigener Haushalt speichert es; der erste Start legt einen an, wenn das Fenster neu geöffnet wird.</translation>
     </message>
     <message>
-        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
-        <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang; eine speichern mit: lathhouse tonight --low C.</translation>
+        <source>No forecast is kept, so tonight is not in the round.</source>
+        <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang.</translation>
     </message>
     <message>
         <source>Done: %1.</source>

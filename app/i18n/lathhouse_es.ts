@@ -3067,6 +3067,14 @@
         <translation>Tareas</translation>
     </message>
     <message>
+        <source>Type tonight’s low</source>
+        <translation>Escribir la mínima de esta noche</translation>
+    </message>
+    <message>
+        <source>Goes to the field for it; then tonight is in the round.</source>
+        <translation>Va al campo para ella; entonces esta noche está en la ronda.</translation>
+    </message>
+    <message>
         <source>Put off a day</source>
         <translation>Aplazar un día</translation>
     </message>
@@ -6372,20 +6380,20 @@ están en la banda</translation>
         <translation>quedan %1 min</translation>
     </message>
     <message>
-        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
-        <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se dice con: lathhouse log event.</translation>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is logged under Plants (key 3).</source>
+        <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se anota en Plantas (tecla 3).</translation>
     </message>
     <message>
         <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
         <translation>Aún no hay plantas aquí. Cada una tendrá aquí sus tareas, en un orden en que las plagas no viajan. Añadir la primera en Plantas.</translation>
     </message>
     <message>
-        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
-        <translation>Este hogar es inventado: lo que se marca queda en esta ventana y desaparece al cerrarla. Un hogar propio lo guarda; se hace un ejemplo con: lathhouse demo CARPETA.</translation>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; the first start makes one when the window is opened anew.</source>
+        <translation>Este hogar es inventado: lo que se marca queda en esta ventana y desaparece al cerrarla. Un hogar propio lo guarda; el primer inicio crea uno al abrir de nuevo la ventana.</translation>
     </message>
     <message>
-        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
-        <translation>No hay previsión guardada, así que esta noche no está en la ronda; guardar una con: lathhouse tonight --low C.</translation>
+        <source>No forecast is kept, so tonight is not in the round.</source>
+        <translation>No hay previsión guardada, así que esta noche no está en la ronda.</translation>
     </message>
     <message>
         <source>Done: %1.</source>
