@@ -2887,18 +2887,6 @@
         <translation>Das Blatt wird gezeichnet.</translation>
     </message>
     <message>
-        <source>Keep the sheet as</source>
-        <translation>Das Blatt speichern als</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -3507,6 +3495,21 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetKeeper</name>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Das Blatt speichern als</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>

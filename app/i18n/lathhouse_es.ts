@@ -2887,18 +2887,6 @@
         <translation>Se está dibujando la hoja.</translation>
     </message>
     <message>
-        <source>Keep the sheet as</source>
-        <translation>Guardar la hoja como</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Guardar</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Cerrar</translation>
     </message>
@@ -3507,6 +3495,21 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetKeeper</name>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Guardar la hoja como</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
