@@ -11,8 +11,8 @@
 <context>
     <name>ColdBand</name>
     <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
     </message>
     <message>
         <source>Tonight it may fall to %1 %2; %3.</source>
@@ -1545,8 +1545,8 @@
         <translation>Eine Zahl wie 14,0 schreiben; zwischen 1 mm und 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
-        <translation>Der Topfrand, ein Lineal oder die 10 cm der Karte, die `lathhouse export card` druckt.</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
+        <translation>Der Topfrand, ein Lineal oder die 10 cm der gedruckten Karte (auf der Befehlszeile: lathhouse export card).</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -6413,6 +6413,10 @@ liegen im Band</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
     </message>
     <message>
         <source>one plant</source>

@@ -11,8 +11,8 @@
 <context>
     <name>ColdBand</name>
     <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
     </message>
     <message>
         <source>Tonight it may fall to %1 %2; %3.</source>
@@ -1545,8 +1545,8 @@
         <translation>Escribir un número como 14,0; entre 1 mm y 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
-        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta que imprime `lathhouse export card`.</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
+        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta impresa (en la línea de órdenes: lathhouse export card).</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -6413,6 +6413,10 @@ están en la banda</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Omitido: %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
     </message>
     <message>
         <source>one plant</source>

@@ -477,6 +477,20 @@ int RoundModel::carriesLeft() const
     }));
 }
 
+QString RoundModel::carryNames() const
+{
+    constexpr qsizetype kNamed = 8; // More are read in the list below.
+    QStringList names;
+    for (const RoundRow& row : rows_) {
+        if (std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done) {
+            names.append(text(row.plant));
+        }
+    }
+    const qsizetype more = names.size() - kNamed;
+    const QString named = names.mid(0, kNamed).join(QStringLiteral(", "));
+    return more > 0 ? tr("%1 and %2 more").arg(named).arg(more) : named;
+}
+
 QString RoundModel::coldTitle() const
 {
     const char* numbers[] = {QT_TR_NOOP("one plant"),    QT_TR_NOOP("two plants"),   QT_TR_NOOP("three plants"),
