@@ -424,6 +424,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QStringList silent;
     std::size_t form = 0;
     bool compared = false;
+    int quiet = 0;
     const auto look_at_texts = [&] {
         const QImage shown = window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
         album.keep(name_of_view(window->property("page").toString(), mend, plants, plant, home), shown);
@@ -496,6 +497,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 first_frame < 0) {
                 return false;
             }
+            constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.
+            if (album.wanted() && ++quiet < kForPhotos) {
+                return false;
+            }
+            quiet = 0;
             if (options.self_test) {
                 for (const std::string& page : window_pages()) {
                     const QString next = QString::fromStdString(page);

@@ -310,7 +310,7 @@ FocusScope {
         delegate: RoundRow {
             width: list.width - 10
             round: root.round
-            narrow: root.narrow
+            narrow: root.narrow || width < Theme.px(640)
             chosen: index === root.round.currentRow
             focused: list.activeFocus && index === root.round.currentRow
         }

@@ -77,6 +77,7 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
     const auto date = [this](std::size_t day) { return words_.day_and_month(year_.days[day].date); };
     const qreal zero = low_y(Celsius::from_degrees(0.0));
     const qreal line = QFontMetricsF(ink.small).height();
+    bool brief = narrow;
     const auto label_of = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last, bool in_one_line) {
         ChartLabel label{.lines = {},
                          .font = ink.small,
@@ -85,16 +86,16 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
                          .part = last ? ChartLabel::Part::LastFrost : ChartLabel::Part::FirstFrost};
         if (half) {
             const QString words =
-                last ? (narrow ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
-                     : (narrow ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"));
+                last ? (brief ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
+                     : (brief ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"));
             label.lines.append(words.arg(date(*half)));
         }
         if (tenth) {
             const QString words = last ? (!half   ? tr("last frost: 1 year in 10 after %1")
-                                          : narrow ? tr("1 in 10 after %1")
+                                          : brief ? tr("1 in 10 after %1")
                                                    : tr("1 spring in 10 after %1"))
                                        : (!half   ? tr("first frost: 1 year in 10 by %1")
-                                          : narrow ? tr("1 in 10 by %1")
+                                          : brief ? tr("1 in 10 by %1")
                                                    : tr("1 autumn in 10 by %1"));
             label.lines.append(words.arg(date(*tenth)));
         }
@@ -106,6 +107,17 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
     };
     const qreal bottom = std::max(zero, frame_.frost_top());
     const auto middle_of = [this](std::size_t day) { return x(static_cast<qreal>(day) + 0.5); };
+    // Fewer words where the warm side has no room for more.
+    const auto has_room = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
+        if (!tenth) {
+            return true;
+        }
+        const qreal width = label_of(half, tenth, last, false).wish.size.width();
+        const qreal from = last ? middle_of(*tenth) + 25.0 : middle_of(*tenth) - 9.0 - width;
+        const bool in_sight = last ? from < room_of_labels().right() - 40.0 : from + width > room_of_labels().left() + 40.0;
+        return !in_sight || (from >= room_of_labels().left() && from + width <= room_of_labels().right());
+    };
+    brief = brief || !has_room(frost.last_half, frost.last_tenth, true) || !has_room(frost.first_half, frost.first_tenth, false);
     // Where summer stands in the middle both have their words in it: one below the other, each in one line where two
     // lines of both are too high and one has the width.
     bool in_one_line = false;
