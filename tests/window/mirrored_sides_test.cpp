@@ -23,6 +23,7 @@ protected:
                                      "Window { visible: true; width: 200; height: 100\n") + items + "}", {});
         window.reset(qobject_cast<QQuickWindow*>(component.create()));
         EXPECT_NE(window, nullptr) << component.errorString().toStdString();
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(window.get())); // Then what stands in it has its size.
         mirror_sides(*window);
         return window->findChild<QQuickItem*>("looked");
     }
@@ -85,7 +86,6 @@ TEST_F(MirroredSides, WhatComesLaterIsTurnedToo)
 TEST_F(MirroredSides, APressMeetsWhatIsSeenThere)
 {
     const auto* pad = open("MouseArea { objectName: \"looked\"; property int presses: 0; x: 10; y: 10; width: 30; height: 20; onClicked: presses++ }");
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
     QTest::mouseClick(window.get(), Qt::LeftButton, {}, QPoint(175, 20));
     QTest::mouseClick(window.get(), Qt::LeftButton, {}, QPoint(25, 20));
     EXPECT_EQ(pad->property("presses").toInt(), 1);

@@ -55,10 +55,24 @@ protected:
     QQuickWindow* window = nullptr;
 };
 
+/// What stands above every step.
+const std::string kHead = "Button: Look at the example household\n"
+                          "PageTab: Step 1, Place\n"
+                          "PageTab: Step 2, Spots\n"
+                          "PageTab: Step 3, Plants\n";
+
 TEST_F(StartSpoken, ThePlaceIsAskedInTheOrderOfReading)
 {
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), "");
+    EXPECT_EQ(stops(), kHead + "EditableText: Nearest town, or coordinates\n"
+                               "EditableText: Latitude, \u00b0 N\n"
+                               "EditableText: Longitude, \u00b0 E\n"
+                               "EditableText: Height above the sea, m\n"
+                               "EditableText: Time zone\n"
+                               "EditableText: What you call the place\n"
+                               "EditableText: Name of the household\n"
+                               "Button: Leave out for now\n"
+                               "Button: On to the spots");
 }
 
 TEST_F(StartSpoken, TheSpotsAreAskedInTheOrderOfReading)
@@ -67,7 +81,25 @@ TEST_F(StartSpoken, TheSpotsAreAskedInTheOrderOfReading)
     start->spots()->addReady(0);
     settle();
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), "");
+    EXPECT_EQ(stops(), kHead + "Button: South sill\nButton: East sill\nButton: West sill\nButton: North sill\n"
+                               "Button: Cool landing\nButton: Roofed balcony\nButton: Open step\n"
+                               "Button: Screened porch\nButton: Glasshouse\n"
+                               "Button: South sill: indoors, faces south, 5 pots.\n"
+                               "EditableText: What you call it\n"
+                               "RadioButton: Indoors\nRadioButton: Open\nRadioButton: Roofed\n"
+                               "RadioButton: Screened\nRadioButton: Glazed\n"
+                               "RadioButton: north\nRadioButton: north-east\nRadioButton: east\n"
+                               "RadioButton: south-east\nRadioButton: south\nRadioButton: south-west\n"
+                               "RadioButton: west\nRadioButton: north-west\n"
+                               "EditableText: Pots that fit\n"
+                               "EditableText: Winter nights, \u00b0" "C\n"
+                               "EditableText: Summer nights, \u00b0" "C\n"
+                               "Button: Measured at the window\n"
+                               "CheckBox: A child or an animal gets at the pots there\n"
+                               "CheckBox: Away from all other plants: fit for infested ones\n"
+                               "CheckBox: Wind tears at leaves and tips pots there\n"
+                               "Button: Take South sill off the list\n"
+                               "Button: Back\nButton: Leave out for now\nButton: On to the plants");
 }
 
 TEST_F(StartSpoken, ThePlantsAreAskedInTheOrderOfReading)
@@ -77,7 +109,13 @@ TEST_F(StartSpoken, ThePlantsAreAskedInTheOrderOfReading)
     start->plants()->pick(0);
     settle();
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), "");
+    EXPECT_EQ(stops(), kHead + "EditableText: Common or botanical name\n"
+                               "List: Kinds that answer to it\n"
+                               "Button: A kind of your own\n"
+                               "Button: Lemon, 1, at nowhere yet.\n"
+                               "Button: Take Lemon off the list\n"
+                               "Button: One more Lemon\n"
+                               "Button: Back\nButton: Leave out for now\nButton: Open the year");
 }
 
 } // namespace
