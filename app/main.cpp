@@ -37,13 +37,35 @@ struct Shown {
     std::vector<home::Event> history; ///< Of the demonstration; a folder's is read by the round itself.
     std::vector<home::Measurement> measurements; ///< Of the same.
     std::vector<home::DemonstrationPhoto> photos; ///< Of the same, drawn when they are looked at.
+    home::SeedBook seeds; ///< Of the same.
     bool from_folder;
 };
+
+/// Packets and trays as a journal would number them.
+home::SeedBook seeds_of(const home::Story& story)
+{
+    home::SeedBook seeds;
+    for (const auto& [lot, on] : story.lots) {
+        seeds.lots.push_back(lot);
+        seeds.lots.back().id = static_cast<home::LotId>(seeds.lots.size());
+    }
+    for (home::Tray tray : story.trays) {
+        tray.id = static_cast<home::TrayId>(seeds.trays.size()) + 1;
+        tray.lot += 1;
+        seeds.trays.push_back(std::move(tray));
+    }
+    for (home::TrayCount count : story.counts) {
+        count.tray += 1;
+        seeds.counts.push_back(count);
+    }
+    std::ranges::stable_sort(seeds.counts, {}, &home::TrayCount::tray);
+    return seeds;
+}
 
 /// The demonstration with what its grower wrote down of the plants that are still there.
 Shown with_story(const home::DemonstrationOptions& options, const home::Demonstration& shown, const home::Story& story)
 {
-    Shown all{shown.household, shown.history, {}, home::demonstration_photos(options, shown, story), false};
+    Shown all{shown.household, shown.history, {}, home::demonstration_photos(options, shown, story), seeds_of(story), false};
     for (const auto& event : story.events) {
         if (!event.plant || shown.household.plant(*event.plant) != nullptr) {
             all.history.push_back(event);
@@ -69,7 +91,7 @@ Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRe
     }
     return cli::household_of(globals, cli::WithoutHousehold::IsAnError)
         .transform([](const home::Household& own) {
-            return Shown{own, {}, {}, {}, true};
+            return Shown{own, {}, {}, {}, {}, true};
         });
 }
 
@@ -111,7 +133,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 watch_of(globals.home)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
-        .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate});
+        .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate, .seeds = shown.seeds});
     return {models::round_in_memory(household), models::door_to_memory(household),
             models::plants_in_memory(household, shown.measurements, shown.photos),
             models::people_in_memory(household),

@@ -1,6 +1,7 @@
 #include "app/spoken_items.h"
 
 #include <QAccessible>
+#include <QMetaEnum>
 #include <QQuickItem>
 #include <QQuickWindow>
 
@@ -59,6 +60,26 @@ QStringList items_that_say_nothing(QQuickWindow& window)
     QStringList silent;
     add_items(*window.contentItem(), silent);
     return silent;
+}
+
+QStringList stops_in_order(QQuickWindow& window)
+{
+    QAccessible::setActive(true);
+    QStringList stops;
+    QList<const QQuickItem*> met;
+    const auto roles = QMetaEnum::fromType<QAccessible::Role>();
+    for (QQuickItem* item = window.contentItem()->nextItemInFocusChain(true); item != nullptr && !met.contains(item);
+         item = item->nextItemInFocusChain(true)) {
+        met.append(item);
+        if (item == window.contentItem() || !item->activeFocusOnTab() || !item->isVisible() || !item->isEnabled()) {
+            continue;
+        }
+        QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
+        const QAccessible::Role role = spoken == nullptr ? QAccessible::NoRole : spoken->role();
+        stops.append(QStringLiteral("%1: %2").arg(QLatin1String(roles.valueToKey(role)),
+                                                  spoken == nullptr ? QString{} : spoken->text(QAccessible::Name)));
+    }
+    return stops;
 }
 
 } // namespace lathhouse

@@ -1,7 +1,11 @@
 #include "app/start_window.h"
 
+#include "app/album.h"
 #include "app/desktop.h"
+#include "app/mirrored_sides.h"
 #include "app/models/kept_settings.h"
+#include "app/spoken_items.h"
+#include "app/text_fit.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -31,15 +35,47 @@ bool save_picture(QQuickWindow& window, const std::string& file)
     return false;
 }
 
-void print_test(const QStringList& warnings, int steps)
+/// What a self-test finds on its way through the steps.
+struct Found {
+    QStringList warnings;
+    QStringList cut;      ///< Texts without room.
+    QStringList nameless; ///< Items without a name or role.
+};
+
+/// The start half typed, so that a test sees more than empty fields: what belongs to a step.
+void type_something(models::FirstStartModel& start)
 {
+    if (start.step() == 0) {
+        start.place()->setFind(QStringLiteral("48.2, 20.8"));
+    } else if (start.step() == 1) {
+        for (const int ready : {0, 1, 4}) {
+            start.spots()->addReady(ready);
+        }
+        start.spots()->setCurrent(1);
+    } else {
+        for (const char* name : {"Citrus limon", "Nerium oleander", "Ocimum basilicum"}) {
+            start.plants()->setFind(QString::fromLatin1(name));
+            start.plants()->pick(0);
+        }
+        start.plants()->setFind(QStringLiteral("lav"));
+    }
+}
+
+void print_test(const Found& found, int steps)
+{
+    const auto list = [](const QStringList& lines) {
+        auto all = nlohmann::json::array();
+        for (const QString& line : lines) {
+            all.push_back(line.toStdString());
+        }
+        return all;
+    };
     nlohmann::json answer;
+    answer["cut"] = list(found.cut);
+    answer["nameless"] = list(found.nameless);
     answer["pages"] = {"start"};
     answer["steps"] = steps;
-    answer["warnings"] = nlohmann::json::array();
-    for (const QString& warning : warnings) {
-        answer["warnings"].push_back(warning.toStdString());
-    }
+    answer["warnings"] = list(found.warnings);
     std::cout << answer.dump() << '\n';
 }
 
@@ -57,7 +93,10 @@ StartAnswer run_start_window(const StartOptions& options)
     if (options.fill) {
         options.fill(start);
     }
-    QStringList warnings;
+    Found found;
+    QStringList& warnings = found.warnings;
+    Album album = options.self_test ? Album::of_environment() : Album{};
+    const auto size = options.self_test || options.picture ? size_of_environment() : std::nullopt;
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&](const QList<QQmlError>& errors) {
@@ -71,14 +110,17 @@ StartAnswer run_start_window(const StartOptions& options)
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
                                  {QStringLiteral("reducedMotion"), settings.reducedMotion()},
-                                 {QStringLiteral("width"), options.width},
-                                 {QStringLiteral("height"), options.height}});
+                                 {QStringLiteral("width"), size ? size->width() : options.width},
+                                 {QStringLiteral("height"), size ? size->height() : options.height}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/StartWindow.qml")));
     auto* window =
         engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
     if (window == nullptr) {
         std::cerr << "lathhouse: the window could not be made; its parts are missing from this build\n";
         return {StartChoice::Left, 1};
+    }
+    if (QGuiApplication::layoutDirection() == Qt::RightToLeft) {
+        mirror_sides(*window);
     }
     const auto choose = [&answer](StartChoice choice) {
         answer.choice = choice;
@@ -87,6 +129,21 @@ StartAnswer run_start_window(const StartOptions& options)
     QObject::connect(&start, &models::FirstStartModel::made, window, [&choose] { choose(StartChoice::Made); });
     QObject::connect(&start, &models::FirstStartModel::exampleAsked, window, [&choose] { choose(StartChoice::Example); });
     QTimer wait;
+    int typed = -1; // The last step that was filled.
+    const auto look = [&](const char* state = "") {
+        const QImage shown = window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
+        album.keep(QStringLiteral("start-%1%2").arg(start.step() + 1).arg(QLatin1String(state)), shown);
+        for (const QString& text : texts_that_do_not_fit(*window)) {
+            if (!found.cut.contains(text)) {
+                found.cut.append(text);
+            }
+        }
+        for (const QString& item : items_that_say_nothing(*window)) {
+            if (!found.nameless.contains(item)) {
+                found.nameless.append(item);
+            }
+        }
+    };
     if (options.self_test || options.picture) {
         const auto finish = [&] {
             if (options.picture && !save_picture(*window, *options.picture)) {
@@ -98,8 +155,9 @@ StartAnswer run_start_window(const StartOptions& options)
                         warnings.append(QStringLiteral("not translated, ") + sentence);
                     }
                 }
-                print_test(warnings, start.step() + 1);
-                answer.status = warnings.isEmpty() ? answer.status : 1;
+                look();
+                print_test(found, start.step() + 1);
+                answer.status = warnings.isEmpty() && found.nameless.isEmpty() ? answer.status : 1;
             }
             QGuiApplication::exit(0);
         };
@@ -107,8 +165,14 @@ StartAnswer run_start_window(const StartOptions& options)
             if (start.working() || start.place()->working() || !start.place()->known()) {
                 return;
             }
+            if (options.self_test && typed < start.step()) {
+                look("-empty");
+                typed = start.step();
+                type_something(start);
+                return;
+            }
             if (options.self_test && start.step() + 1 < models::FirstStartModel::kSteps) {
-                window->grabWindow(); // What is open is drawn in whole before it is left.
+                look();
                 start.setStep(start.step() + 1);
                 return;
             }

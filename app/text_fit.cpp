@@ -18,8 +18,14 @@ bool fits(const QQuickItem& text, double window_width)
     if (text.property("truncated").toBool() || (!wraps && content > text.width() + kRounding)) {
         return false;
     }
-    const double left = text.mapToScene(QPointF(0.0, 0.0)).x();
-    const double right = text.mapToScene(QPointF(text.width(), 0.0)).x();
+    // The words themselves: in a window that is turned round their room may stand elsewhere.
+    const double words = std::min(content, text.width());
+    const int side = text.property("effectiveHorizontalAlignment").toInt();
+    const double begin = side == Qt::AlignRight     ? text.width() - words
+                         : side == Qt::AlignHCenter ? (text.width() - words) / 2.0
+                                                    : 0.0;
+    const double left = text.mapToScene(QPointF(begin, 0.0)).x();
+    const double right = text.mapToScene(QPointF(begin + words, 0.0)).x();
     return std::min(left, right) > -kRounding && std::max(left, right) < window_width + kRounding;
 }
 

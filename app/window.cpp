@@ -1,7 +1,9 @@
 #include "app/window.h"
 
+#include "app/album.h"
 #include "app/desktop.h"
 #include "app/desktop_notices.h"
+#include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -78,6 +80,25 @@ long resident_megabytes()
         return 0;
     }
     return resident * sysconf(_SC_PAGESIZE) / (1024 * 1024);
+}
+
+/// What is open, in a word for the name of its picture.
+QString name_of_view(const QString& page, const models::MendModel& mend, const models::PlantsModel& plants,
+                     models::PlantModel& plant, const models::HomeModel& home)
+{
+    static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
+                                                   "change-place", "change-plant", "add-lot"};
+    if (mend.form() != models::MendModel::None) {
+        return QLatin1String(kForms[static_cast<std::size_t>(mend.form())]);
+    }
+    if (page == QLatin1String("plants")) {
+        return plants.opened() != 0               ? QStringLiteral("plant")
+               : plant.comparison()->shown() ? QStringLiteral("compare")
+                                             : page;
+    }
+    return page == QLatin1String("home")
+               ? page + QLatin1Char('-') + QString::fromStdString(home_sections()[static_cast<std::size_t>(home.section())])
+               : page;
 }
 
 /// Tells when the desktop goes from light to dark or back.
@@ -261,6 +282,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QElapsedTimer since_start;
     since_start.start();
     const bool ends_by_itself = options.self_test || options.picture;
+    Album album = options.self_test ? Album::of_environment() : Album{};
+    if (const auto size = size_of_environment(); ends_by_itself && size) {
+        options.width = size->width();
+        options.height = size->height();
+    }
     if (options.self_test) {
         qInstallMessageHandler(keep_message);
     }
@@ -376,6 +402,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
         return 1;
     }
 
+    if (QGuiApplication::layoutDirection() == Qt::RightToLeft) {
+        mirror_sides(*window);
+    }
     QObject::connect(&settings, &models::SettingsModel::themeChanged, window,
                      [&] { window->setProperty("scheme", settings.scheme()); });
     QObject::connect(&settings, &models::SettingsModel::textChanged, window,
@@ -394,8 +423,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QStringList cut;
     QStringList silent;
     std::size_t form = 0;
+    bool compared = false;
+    int quiet = 0;
     const auto look_at_texts = [&] {
-        window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
+        const QImage shown = window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
+        album.keep(name_of_view(window->property("page").toString(), mend, plants, plant, home), shown);
         for (const QString& text : texts_that_do_not_fit(*window)) {
             if (!cut.contains(text)) {
                 cut.append(text);
@@ -461,10 +493,15 @@ int run_window(int& argc, char** argv, WindowOptions options)
         const auto when_planned = [&] {
             if (year.planning() || round.working() || tonight.working() || plants.working() || plant.working() ||
                 seeds.working() || home.working() || keeping.working() || record.working() || people.working() ||
-                changes.working() || mend.working() ||
+                changes.working() || mend.working() || plant.comparison()->working() ||
                 first_frame < 0) {
                 return false;
             }
+            constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.
+            if (album.wanted() && ++quiet < kForPhotos) {
+                return false;
+            }
+            quiet = 0;
             if (options.self_test) {
                 for (const std::string& page : window_pages()) {
                     const QString next = QString::fromStdString(page);
@@ -490,6 +527,16 @@ int run_window(int& argc, char** argv, WindowOptions options)
                     plants.openId(plants.facts().cards.front().id);
                     return false;
                 }
+                // Two plants beside each other.
+                if (!compared && plants.count() > 1) {
+                    look_at_texts();
+                    compared = true;
+                    plants.close();
+                    plants.mark(0);
+                    plants.mark(1);
+                    plant.comparison()->open();
+                    return false;
+                }
                 // Last the forms by which the household is changed; each lies over the page.
                 const std::array<std::function<void()>, 6> forms{
                     [&mend] { mend.addPlants(); },
@@ -501,6 +548,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                 if (form < forms.size() && plants.count() > 0) {
                     look_at_texts();
                     mend.leave();
+                    plant.comparison()->close();
                     forms[form++]();
                     return false;
                 }

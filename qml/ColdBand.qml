@@ -14,7 +14,7 @@ Rectangle {
     border.width: Theme.contrast ? 1 : 0
     border.color: Theme.caution
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: qsTr("%1. %2").arg(root.round.coldTitle).arg(numbers.text)
+    Accessible.name: qsTr("%1: %2. %3").arg(root.round.coldTitle).arg(root.round.carryNames).arg(numbers.text)
 
     Rectangle {
         width: 8
@@ -39,6 +39,12 @@ Rectangle {
             width: parent.width
             text: root.round.coldTitle
             font.pixelSize: Theme.px(Theme.fallbackFonts || root.narrow ? 26 : 34)
+        }
+        Words {
+            objectName: "carryNames"
+            width: parent.width
+            text: root.round.carryNames
+            strong: true
         }
         Words {
             id: numbers

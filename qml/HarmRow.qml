@@ -30,7 +30,7 @@ Item {
     SpotSwatch {
         id: swatch
         anchors.right: parent.right
-        anchors.rightMargin: Theme.px(74)
+        anchors.rightMargin: Math.max(Theme.px(74), number.width + 6)
         anchors.verticalCenter: parent.verticalCenter
         width: Theme.px(20)
         height: Theme.px(14)
@@ -40,6 +40,7 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        id: number
         textFormat: Text.PlainText
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter

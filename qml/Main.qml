@@ -239,8 +239,12 @@ Window {
         id: mendLoader
         anchors.fill: sheet
         anchors.margins: 1
-        Component.onCompleted: {
-            if (root.mend !== null)
+    }
+    // It is made when the first form is opened: what is not looked at costs nothing at the start.
+    Connections {
+        target: root.mend
+        function onFormChanged(): void {
+            if (root.mend.form !== MendModel.None && mendLoader.status === Loader.Null)
                 mendLoader.setSource("MendSheet.qml", { objectName: "mendSheet", mend: root.mend });
         }
     }

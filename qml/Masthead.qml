@@ -140,9 +140,16 @@ Item {
         text: root.year.demonstration
               ? qsTr("Invented, for showing · %1").arg(root.year.place)
               : qsTr("%1 · %2").arg(root.year.household).arg(root.year.place)
+        height: root.height - 8
+        verticalAlignment: Text.AlignVCenter
         color: Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.rowSize
+        // Two lines where one has no room.
+        wrapMode: Text.Wrap
+        maximumLineCount: 2
+        fontSizeMode: Text.Fit
+        minimumPixelSize: Theme.px(11)
         elide: Text.ElideRight
         Accessible.role: Accessible.StaticText
         Accessible.name: text

@@ -300,7 +300,7 @@ FocusScope {
                 }
                 Words {
                     width: parent.width
-                    text: root.measure.knownWrong ? qsTr("Write a number such as 14.0; between 1 mm and 10 m.") : qsTr("The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.")
+                    text: root.measure.knownWrong ? qsTr("Write a number such as 14.0; between 1 mm and 10 m.") : qsTr("The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).")
                     quiet: !root.measure.knownWrong
                     font.pixelSize: Theme.smallSize
                 }

@@ -19,6 +19,7 @@ FocusScope {
     Accessible.role: Accessible.Dialog
     Accessible.name: root.mend.title
 
+    Component.onCompleted: if (root.mend.form !== MendModel.None) root.opened()
     onFocusedChanged: if (root.visible) root.reveal(root.focused)
     Keys.onEscapePressed: root.mend.leave()
     // Numbers and letters are not for the window while this is open.
@@ -28,6 +29,16 @@ FocusScope {
         event.accepted = event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab;
     }
 
+    /// A form is there, or none any more.
+    function opened(): void {
+        body.contentY = 0;
+        if (root.mend.form === MendModel.None) {
+            root.closed();
+            return;
+        }
+        root.forceActiveFocus();
+        root.focusFirst();
+    }
     function focusFirst(): void {
         if (root.mend.form === MendModel.AddPlants)
             plants.focusFirst();
@@ -76,13 +87,7 @@ FocusScope {
     Connections {
         target: root.mend
         function onFormChanged(): void {
-            body.contentY = 0;
-            if (root.mend.form === MendModel.None) {
-                root.closed();
-                return;
-            }
-            root.forceActiveFocus();
-            root.focusFirst();
+            root.opened();
         }
         function onWrong(): void {
             root.focusTrouble();

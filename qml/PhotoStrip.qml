@@ -84,7 +84,7 @@ FocusScope {
                 required property bool newest
                 required property string sentence
                 width: root.photoWidth
-                height: root.photoHeight + Theme.px(22)
+                height: root.photoHeight + Theme.px(5) + caption.height
                 Accessible.role: Accessible.Button
                 Accessible.name: photo.sentence
                 Accessible.description: qsTr("Opens it; Left and Right walk the photographs")
@@ -115,12 +115,11 @@ FocusScope {
                     }
                 }
                 Words {
+                    id: caption
                     y: root.photoHeight + Theme.px(4)
                     width: parent.width
                     textFormat: Text.StyledText
                     text: photo.newest ? qsTr("<b>%1</b> %2").arg(photo.date).arg(photo.words) : qsTr("%1 %2").arg(photo.date).arg(photo.words)
-                    elide: Text.ElideRight
-                    wrapMode: Text.NoWrap
                     font.pixelSize: Theme.smallSize
                     Accessible.ignored: true
                 }

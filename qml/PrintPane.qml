@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Dialogs
 import Lathhouse.Models
 
 // Asks where the sheet of the page is to be kept, and says in place where it was or why not.
@@ -17,9 +16,13 @@ Rectangle {
     function ask(): void {
         if (!root.able)
             return;
-        dialog.currentFolder = root.printer.suggestedFolder();
-        dialog.selectedFile = root.printer.suggestedFile(root.page, root.plantName);
-        dialog.open();
+        keeper.source = "";
+        keeper.setSource("SheetKeeper.qml", {
+            printer: root.printer,
+            page: root.page,
+            plant: root.plant,
+            plantName: root.plantName
+        });
     }
 
     visible: root.words !== "" || trouble.words !== ""
@@ -36,14 +39,8 @@ Rectangle {
         enabled: root.able
         onActivated: root.ask()
     }
-    FileDialog {
-        id: dialog
-        fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
-        title: qsTr("Keep the sheet as")
-        acceptLabel: qsTr("Keep it")
-        nameFilters: [qsTr("PDF (*.pdf)")]
-        onAccepted: root.printer.print(root.page, root.plant, dialog.selectedFile)
+    Loader {
+        id: keeper
     }
     Item {
         id: content

@@ -27,6 +27,15 @@ FocusScope {
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
 
+    /// The field for tonight's low has the keys and is in sight.
+    function typeLow(): void {
+        if (root.narrow)
+            list.contentY = Math.min(below.y + below.lowAt - Theme.px(80), list.originY + list.contentHeight + list.bottomMargin - list.height);
+        else
+            beside.contentY = Math.max(0, Math.min(below.lowAt - Theme.px(80), beside.contentHeight - beside.height));
+        below.typeLow();
+    }
+
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
@@ -301,7 +310,7 @@ FocusScope {
         delegate: RoundRow {
             width: list.width - 10
             round: root.round
-            narrow: root.narrow
+            narrow: root.narrow || width < Theme.px(640)
             chosen: index === root.round.currentRow
             focused: list.activeFocus && index === root.round.currentRow
         }
@@ -326,6 +335,13 @@ FocusScope {
         height: visible ? implicitHeight : 0
         spacing: Theme.px(8)
 
+        SheetButton {
+            objectName: "typeLowButton"
+            visible: below.asksForLow
+            text: qsTr("Type tonight’s low")
+            reason: qsTr("Goes to the field for it; then tonight is in the round.")
+            onClicked: root.typeLow()
+        }
         SheetButton {
             objectName: "laterButton"
             focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.

@@ -11,6 +11,14 @@ Column {
     required property bool asTable
 
     signal tableAsked
+    /// Whether tonight's low can be typed here.
+    readonly property bool asksForLow: typed.visible
+    /// Where that field stands, from the top.
+    readonly property real lowAt: typed.y
+
+    function typeLow(): void {
+        typed.focusField();
+    }
 
     spacing: Theme.px(8)
 

@@ -8,6 +8,8 @@ FocusScope {
     required property YearModel year
     required property bool narrow
     required property bool wide
+    /// Time runs from left to right in every language, and the words beside it stand where they belong to it.
+    readonly property bool keepsSides: true
 
     readonly property real labelWidth: Theme.px(root.narrow ? 122 : root.wide ? 220 : 172)
     readonly property real monthRow: Theme.px(root.wide ? 24 : 20)

@@ -81,6 +81,8 @@ Flickable {
         Text {
             textFormat: Text.PlainText
             topPadding: 5
+            width: parent.width
+            wrapMode: Text.Wrap
             text: qsTr("Chance of a harmful night")
             color: Theme.ink
             font.family: Theme.textFamily
@@ -92,6 +94,8 @@ Flickable {
         Text {
             textFormat: Text.PlainText
             bottomPadding: 4
+            width: parent.width
+            wrapMode: Text.Wrap
             text: root.year.harmHeading
             color: Theme.ink2
             font.family: Theme.textFamily

@@ -77,10 +77,8 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
     const auto date = [this](std::size_t day) { return words_.day_and_month(year_.days[day].date); };
     const qreal zero = low_y(Celsius::from_degrees(0.0));
     const qreal line = QFontMetricsF(ink.small).height();
-    const auto add = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
-        if (!tenth && !half) {
-            return;
-        }
+    bool brief = narrow;
+    const auto label_of = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last, bool in_one_line) {
         ChartLabel label{.lines = {},
                          .font = ink.small,
                          .colour = ink.ink,
@@ -88,30 +86,67 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
                          .part = last ? ChartLabel::Part::LastFrost : ChartLabel::Part::FirstFrost};
         if (half) {
             const QString words =
-                last ? (narrow ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
-                     : (narrow ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"));
+                last ? (brief ? tr("last frost: half by %1,") : tr("last frost: half the springs by %1,"))
+                     : (brief ? tr("first frost: half by %1,") : tr("first frost: half the autumns by %1,"));
             label.lines.append(words.arg(date(*half)));
         }
         if (tenth) {
             const QString words = last ? (!half   ? tr("last frost: 1 year in 10 after %1")
-                                          : narrow ? tr("1 in 10 after %1")
+                                          : brief ? tr("1 in 10 after %1")
                                                    : tr("1 spring in 10 after %1"))
                                        : (!half   ? tr("first frost: 1 year in 10 by %1")
-                                          : narrow ? tr("1 in 10 by %1")
+                                          : brief ? tr("1 in 10 by %1")
                                                    : tr("1 autumn in 10 by %1"));
             label.lines.append(words.arg(date(*tenth)));
         }
+        if (in_one_line) {
+            label.lines = {label.lines.join(QLatin1Char(' '))};
+        }
         measure(label);
+        return label;
+    };
+    const qreal bottom = std::max(zero, frame_.frost_top());
+    const auto middle_of = [this](std::size_t day) { return x(static_cast<qreal>(day) + 0.5); };
+    // Fewer words where the warm side has no room for more.
+    const auto has_room = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
+        if (!tenth) {
+            return true;
+        }
+        const qreal width = label_of(half, tenth, last, false).wish.size.width();
+        const qreal from = last ? middle_of(*tenth) + 25.0 : middle_of(*tenth) - 9.0 - width;
+        const bool in_sight = last ? from < room_of_labels().right() - 40.0 : from + width > room_of_labels().left() + 40.0;
+        return !in_sight || (from >= room_of_labels().left() && from + width <= room_of_labels().right());
+    };
+    brief = brief || !has_room(frost.last_half, frost.last_tenth, true) || !has_room(frost.first_half, frost.first_tenth, false);
+    // Where summer stands in the middle both have their words in it: one below the other, each in one line where two
+    // lines of both are too high and one has the width.
+    bool in_one_line = false;
+    if (frost.last_half && frost.last_tenth && frost.first_half && frost.first_tenth && *frost.last_tenth < *frost.first_tenth) {
+        const qreal begins = middle_of(*frost.last_tenth) + 25.0;
+        const qreal ends = middle_of(*frost.first_tenth) - 9.0;
+        const auto width_of = [&](bool last, bool one) {
+            return last ? label_of(frost.last_half, frost.last_tenth, true, one).wish.size.width()
+                        : label_of(frost.first_half, frost.first_tenth, false, one).wish.size.width();
+        };
+        in_one_line = begins + width_of(true, false) > ends - width_of(false, false) &&
+                      zero + 7.0 + 5.2 * line > bottom && begins + width_of(true, true) <= room_of_labels().right() &&
+                      ends - width_of(false, true) >= room_of_labels().left();
+    }
+    const auto add = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
+        if (!tenth && !half) {
+            return;
+        }
+        ChartLabel label = label_of(half, tenth, last, in_one_line);
         const QSizeF size = label.wish.size;
-        const qreal tenth_x = x(static_cast<qreal>(tenth.value_or(half.value_or(0))) + 0.5);
-        const qreal half_x = x(static_cast<qreal>(half.value_or(tenth.value_or(0))) + 0.5);
+        const qreal tenth_x = middle_of(tenth.value_or(half.value_or(0)));
+        const qreal half_x = middle_of(half.value_or(tenth.value_or(0)));
         const qreal warm_side = last ? tenth_x + 25.0 : tenth_x - 9.0 - size.width();
         const qreal cold_side = last ? half_x - 9.0 - size.width() : half_x + 9.0;
         label.wish.room = room_of_labels();
-        label.wish.room.setBottom(std::max(zero, frame_.frost_top()));
+        label.wish.room.setBottom(bottom);
         // Below the frost line; last beside its date on the warm side, first one row lower, so that the two never
         // meet. Where that has no room, above the line under the nights of summer.
-        const qreal below = last ? zero + 7.0 + line : zero + 7.0 + 3.2 * line;
+        const qreal below = zero + 7.0 + (last ? 1.0 : in_one_line ? 2.1 : 3.2) * line;
         for (const qreal y : {below, zero + 4.0 + line}) {
             label.wish.homes.emplace_back(warm_side, y);
             label.wish.homes.emplace_back(cold_side, y);
@@ -230,11 +265,13 @@ void YearPainter::add_words(std::vector<ChartLabel>& labels, const ChartInk& ink
                                           left + width * 0.7, left + width * 0.3};
     if (narrow) {
         ChartLabel band = label_of(tr("9 nights in 10 within"), false);
+        band.wish.room.setBottom(frame_.frost_top()); // It names nothing of the strip below.
         along(band, &models::YearDay::low_cold, metrics.ascent() + 2.0, near_warmest);
     } else {
         ChartLabel warmer = label_of(tr("1 night in 20 is warmer"), false);
         along(warmer, &models::YearDay::low_warm, -5.0, near_warmest);
         ChartLabel colder = label_of(tr("1 night in 20 is colder"), false);
+        colder.wish.room.setBottom(frame_.frost_top());
         along(colder, &models::YearDay::low_cold, metrics.ascent() + 2.0, near_warmest);
     }
     // The strip's own words, where it is lowest; shorter ones where the long ones have no room.

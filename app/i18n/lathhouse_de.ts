@@ -11,8 +11,8 @@
 <context>
     <name>ColdBand</name>
     <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
     </message>
     <message>
         <source>Tonight it may fall to %1 %2; %3.</source>
@@ -1545,8 +1545,8 @@
         <translation>Eine Zahl wie 14,0 schreiben; zwischen 1 mm und 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
-        <translation>Der Topfrand, ein Lineal oder die 10 cm der Karte, die `lathhouse export card` druckt.</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
+        <translation>Der Topfrand, ein Lineal oder die 10 cm der gedruckten Karte (auf der Befehlszeile: lathhouse export card).</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -2887,18 +2887,6 @@
         <translation>Das Blatt wird gezeichnet.</translation>
     </message>
     <message>
-        <source>Keep the sheet as</source>
-        <translation>Das Blatt speichern als</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -3065,6 +3053,14 @@
     <message>
         <source>Tasks</source>
         <translation>Arbeiten</translation>
+    </message>
+    <message>
+        <source>Type tonight’s low</source>
+        <translation>Tiefstwert für heute Nacht eingeben</translation>
+    </message>
+    <message>
+        <source>Goes to the field for it; then tonight is in the round.</source>
+        <translation>Geht zum Feld dafür; dann steht heute Nacht im Rundgang.</translation>
     </message>
     <message>
         <source>Put off a day</source>
@@ -3499,6 +3495,21 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetKeeper</name>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Das Blatt speichern als</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -6372,20 +6383,20 @@ liegen im Band</translation>
         <translation>noch %1 min</translation>
     </message>
     <message>
-        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
-        <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, sagt man mit: lathhouse log event.</translation>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is logged under Plants (key 3).</source>
+        <translation>Heute ist nichts fällig. Das Jahr (Taste 2) zeigt, was als Nächstes kommt; was inzwischen gedüngt, gegossen oder gefunden wurde, trägt man unter Pflanzen ein (Taste 3).</translation>
     </message>
     <message>
         <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
         <translation>Noch steht keine Pflanze hier. Jede bekommt hier ihre Arbeiten in einer Reihenfolge, in der Schädlinge nicht mitreisen. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
     <message>
-        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
-        <translation>Dieser Haushalt ist erfunden: Was abgehakt wird, bleibt in diesem Fenster und ist mit ihm fort. Ein eigener Haushalt speichert es; ein Beispiel entsteht mit: lathhouse demo ORDNER.</translation>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; the first start makes one when the window is opened anew.</source>
+        <translation>Dieser Haushalt ist erfunden: Was abgehakt wird, bleibt in diesem Fenster und ist mit ihm fort. Ein eigener Haushalt speichert es; der erste Start legt einen an, wenn das Fenster neu geöffnet wird.</translation>
     </message>
     <message>
-        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
-        <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang; eine speichern mit: lathhouse tonight --low C.</translation>
+        <source>No forecast is kept, so tonight is not in the round.</source>
+        <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang.</translation>
     </message>
     <message>
         <source>Done: %1.</source>
@@ -6402,6 +6413,10 @@ liegen im Band</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
     </message>
     <message>
         <source>one plant</source>

@@ -11,8 +11,8 @@
 <context>
     <name>ColdBand</name>
     <message>
-        <source>%1. %2</source>
-        <translation>%1. %2</translation>
+        <source>%1: %2. %3</source>
+        <translation>%1: %2. %3</translation>
     </message>
     <message>
         <source>Tonight it may fall to %1 %2; %3.</source>
@@ -1545,8 +1545,8 @@
         <translation>Escribir un número como 14,0; entre 1 mm y 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the card that `lathhouse export card` prints.</source>
-        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta que imprime `lathhouse export card`.</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
+        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta impresa (en la línea de órdenes: lathhouse export card).</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -2887,18 +2887,6 @@
         <translation>Se está dibujando la hoja.</translation>
     </message>
     <message>
-        <source>Keep the sheet as</source>
-        <translation>Guardar la hoja como</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Guardar</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
         <source>Close</source>
         <translation>Cerrar</translation>
     </message>
@@ -3065,6 +3053,14 @@
     <message>
         <source>Tasks</source>
         <translation>Tareas</translation>
+    </message>
+    <message>
+        <source>Type tonight’s low</source>
+        <translation>Escribir la mínima de esta noche</translation>
+    </message>
+    <message>
+        <source>Goes to the field for it; then tonight is in the round.</source>
+        <translation>Va al campo para ella; entonces esta noche está en la ronda.</translation>
     </message>
     <message>
         <source>Put off a day</source>
@@ -3499,6 +3495,21 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetKeeper</name>
+    <message>
+        <source>Keep the sheet as</source>
+        <translation>Guardar la hoja como</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -6372,20 +6383,20 @@ están en la banda</translation>
         <translation>quedan %1 min</translation>
     </message>
     <message>
-        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is told with: lathhouse log event.</source>
-        <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se dice con: lathhouse log event.</translation>
+        <source>Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or found since is logged under Plants (key 3).</source>
+        <translation>Hoy no hay nada que hacer. El año (tecla 2) muestra lo que viene; lo abonado, regado o encontrado desde entonces se anota en Plantas (tecla 3).</translation>
     </message>
     <message>
         <source>No plant stands here yet. Each will have its tasks here in an order in which pests do not travel. Add the first under Plants.</source>
         <translation>Aún no hay plantas aquí. Cada una tendrá aquí sus tareas, en un orden en que las plagas no viajan. Añadir la primera en Plantas.</translation>
     </message>
     <message>
-        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; make an example with: lathhouse demo DIR.</source>
-        <translation>Este hogar es inventado: lo que se marca queda en esta ventana y desaparece al cerrarla. Un hogar propio lo guarda; se hace un ejemplo con: lathhouse demo CARPETA.</translation>
+        <source>This household is invented: what is ticked stays in this window and is gone when it closes. A household of your own keeps it; the first start makes one when the window is opened anew.</source>
+        <translation>Este hogar es inventado: lo que se marca queda en esta ventana y desaparece al cerrarla. Un hogar propio lo guarda; el primer inicio crea uno al abrir de nuevo la ventana.</translation>
     </message>
     <message>
-        <source>No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight --low C.</source>
-        <translation>No hay previsión guardada, así que esta noche no está en la ronda; guardar una con: lathhouse tonight --low C.</translation>
+        <source>No forecast is kept, so tonight is not in the round.</source>
+        <translation>No hay previsión guardada, así que esta noche no está en la ronda.</translation>
     </message>
     <message>
         <source>Done: %1.</source>
@@ -6402,6 +6413,10 @@ están en la banda</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Omitido: %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
     </message>
     <message>
         <source>one plant</source>

@@ -45,8 +45,8 @@ void put(std::vector<Record>& records, const Record& record, Same same, Before b
 Error something_else_came()
 {
     return {ErrorCode::NotFound,
-            "something else was written into the journal since, so nothing is taken back; "
-            "`lathhouse log undo` takes back what was written last"};
+            "something else was written into the journal since, so nothing is taken back; Undo above the pages takes back "
+            "what was written last"};
 }
 
 plan::HouseholdFacts MemoryHousehold::facts() const

@@ -1,6 +1,7 @@
 #include "app/models/plant_form.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/models/typed_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,16 +78,7 @@ void PlantForm::fill(const home::Plant& plant, const home::Household& household,
 
 std::optional<Celsius> PlantForm::temperature(const QString& typed) const
 {
-    QString bare = typed;
-    bare.remove(QChar(0xB0));
-    const auto number = typed_decimal(bare);
-    if (!number) {
-        return std::nullopt;
-    }
-    const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
-    constexpr double kColdest = -60.0;
-    constexpr double kWarmest = 60.0;
-    return value.degrees() >= kColdest && value.degrees() <= kWarmest ? std::optional{value} : std::nullopt;
+    return typed_plant_line(typed, words_);
 }
 
 QString PlantForm::nameTrouble() const

@@ -1,6 +1,6 @@
 #include "app/models/plants_form.h"
 
-#include "app/models/typed_decimal.h"
+#include "app/models/typed_number.h"
 #include "app/words/table_words.h"
 #include "core/geodesy/place_name.h"
 #include "core/home/new_plant.h"
@@ -300,16 +300,7 @@ bool PlantsForm::addOwn()
     if (name.isEmpty()) {
         return fail_own(0, tr("The kind needs a name."));
     }
-    const auto temperature = [this](const QString& typed) -> std::optional<Celsius> {
-        QString bare = typed;
-        bare.remove(QChar(0xB0));
-        const auto number = typed_decimal(bare);
-        if (!number) {
-            return std::nullopt;
-        }
-        const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
-        return value.degrees() >= -60.0 && value.degrees() <= 40.0 ? std::optional{value} : std::nullopt;
-    };
+    const auto temperature = [this](const QString& typed) { return typed_plant_line(typed, words_); };
     const auto safe = temperature(own_safe_);
     if (!safe) {
         return fail_own(1, tr("The safe night is missing: the lowest night that it stands without stress, such as %1.").arg(exampleSafe()));

@@ -611,7 +611,7 @@ void PlantsModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was logged on this page yet that could be taken back; `lathhouse log undo` takes back what the "
+        fail("nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the "
              "journal had before");
         return;
     }

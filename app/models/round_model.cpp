@@ -234,7 +234,7 @@ QString RoundModel::emptySentence() const
     }
     return has_plants_
                ? tr("Nothing is due today. The year (key 2) shows what comes next; what was fed, watered or "
-                    "found since is told with: lathhouse log event.")
+                    "found since is logged under Plants (key 3).")
                : tr("No plant stands here yet. Each will have its tasks here in an order in which pests do "
                     "not travel. Add the first under Plants.");
 }
@@ -248,12 +248,11 @@ QString RoundModel::note() const
     if (!source_.keeps) {
         sentences.append(
             tr("This household is invented: what is ticked stays in this window and is gone when it "
-               "closes. A household of your own keeps it; make an example with: lathhouse demo DIR."));
+               "closes. A household of your own keeps it; the first start makes one when the window is opened anew."));
     }
     if (!has_forecast_) {
         sentences.append(
-            tr("No forecast is kept, so tonight is not in the round; keep one with: lathhouse tonight "
-               "--low C."));
+            tr("No forecast is kept, so tonight is not in the round."));
     }
     return sentences.join(QLatin1Char(' '));
 }
@@ -478,6 +477,20 @@ int RoundModel::carriesLeft() const
     }));
 }
 
+QString RoundModel::carryNames() const
+{
+    constexpr qsizetype kNamed = 8; // More are read in the list below.
+    QStringList names;
+    for (const RoundRow& row : rows_) {
+        if (std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done) {
+            names.append(text(row.plant));
+        }
+    }
+    const qsizetype more = names.size() - kNamed;
+    const QString named = names.mid(0, kNamed).join(QStringLiteral(", "));
+    return more > 0 ? tr("%1 and %2 more").arg(named).arg(more) : named;
+}
+
 QString RoundModel::coldTitle() const
 {
     const char* numbers[] = {QT_TR_NOOP("one plant"),    QT_TR_NOOP("two plants"),   QT_TR_NOOP("three plants"),
@@ -495,9 +508,8 @@ void RoundModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was done in this window yet that could be taken back; `lathhouse log undo` takes back "
-             "what "
-             "the journal had before");
+        fail("nothing was done in this window yet that could be taken back; Undo above the pages takes back what the "
+             "journal had before");
         return;
     }
     const Written last = written_.back();

@@ -51,6 +51,8 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(int carriesLeft READ carriesLeft NOTIFY roundChanged)
     /// "Carry six plants in this evening"; empty where none is left.
     Q_PROPERTY(QString coldTitle READ coldTitle NOTIFY roundChanged)
+    /// Which plants those are, in walking order: "Weeping fig, Basil and 3 more"; empty where none must come in.
+    Q_PROPERTY(QString carryNames READ carryNames NOTIFY roundChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
@@ -98,6 +100,7 @@ public:
     bool canRedo() const { return !undone_.empty(); }
     int carriesLeft() const;
     QString coldTitle() const;
+    QString carryNames() const;
     QString error() const { return error_; }
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);

@@ -234,7 +234,7 @@ void SeedsModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was counted in this window yet that could be taken back; `lathhouse log undo` takes back what "
+        fail("nothing was counted in this window yet that could be taken back; Undo above the pages takes back what "
              "the journal had before");
         return;
     }

@@ -1,6 +1,7 @@
 #include "app/models/spots_form.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/models/typed_number.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -223,14 +224,13 @@ QString SpotsForm::trouble_of_room(const SpotDraft& of) const
         if (typed.trimmed().isEmpty()) {
             continue;
         }
-        const auto number = typed_decimal(typed);
-        if (!number) {
+        const auto value = typed_degrees(typed, words_);
+        if (!value) {
             return tr("“%1” is not a number; write a night of the room as %2.").arg(typed.trimmed(), usualWinter());
         }
-        const auto value = words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
         constexpr double kColdest = -40.0;
         constexpr double kWarmest = 50.0;
-        if (value.degrees() < kColdest || value.degrees() > kWarmest) {
+        if (value->degrees() < kColdest || value->degrees() > kWarmest) {
             return tr("No room has nights of %1 %2.").arg(typed.trimmed(), unit());
         }
     }
@@ -338,13 +338,6 @@ QString SpotsForm::light() const
 home::SpotWish SpotsForm::wish(const SpotDraft& of) const
 {
     constexpr double kStep = 45.0;
-    const auto temperature = [this](const QString& typed) -> std::optional<Celsius> {
-        const auto number = typed_decimal(typed);
-        if (!number) {
-            return std::nullopt;
-        }
-        return words_.fahrenheit() ? Celsius::from_fahrenheit(*number) : Celsius::from_degrees(*number);
-    };
     return {.name = of.name.trimmed().toStdString(),
             .kind = of.kind,
             .facing = of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kStep * of.facing)} : std::nullopt,
@@ -352,8 +345,8 @@ home::SpotWish SpotsForm::wish(const SpotDraft& of) const
             .in_reach = of.in_reach,
             .apart = of.apart,
             .windy = of.windy,
-            .winter = temperature(of.winter),
-            .summer = temperature(of.summer),
+            .winter = typed_degrees(of.winter, words_),
+            .summer = typed_degrees(of.summer, words_),
             .measured = measured(of)};
 }
 

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
 
 namespace lathhouse::models {
 
@@ -18,17 +19,31 @@ QString tr(const char* words)
     return QCoreApplication::translate("lathhouse::models", words);
 }
 
+/// The number without its unit, and which unit that is.
+struct Degrees {
+    QString number;
+    bool fahrenheit;
+
+    Degrees(const QString& typed, const YearWords& words) : number(typed.trimmed()), fahrenheit(words.fahrenheit())
+    {
+        if (number.endsWith(QLatin1Char('C'), Qt::CaseInsensitive) || number.endsWith(QLatin1Char('F'), Qt::CaseInsensitive)) {
+            fahrenheit = number.back().toUpper() == QLatin1Char('F');
+            number.chop(1);
+        }
+        number.remove(QChar(0xB0)).remove(QChar(0x202F));
+    }
+    Celsius celsius(double degrees) const
+    {
+        return fahrenheit ? Celsius::from_fahrenheit(degrees) : Celsius::from_degrees(degrees);
+    }
+};
+
 } // namespace
 
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
 {
-    QString number = typed.trimmed();
-    bool fahrenheit = words.fahrenheit();
-    if (number.endsWith(QLatin1Char('C'), Qt::CaseInsensitive) || number.endsWith(QLatin1Char('F'), Qt::CaseInsensitive)) {
-        fahrenheit = number.back().toUpper() == QLatin1Char('F');
-        number.chop(1);
-    }
-    number.remove(QChar(0xB0)).remove(QChar(0x202F));
+    const Degrees read(typed, words);
+    const auto& [number, fahrenheit] = read;
     if (number.trimmed().isEmpty()) {
         return {std::nullopt, tr("A number is missing: the lowest temperature, such as %1.")
                                   .arg(words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};
@@ -38,7 +53,7 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
         return {std::nullopt, tr("“%1” is not a number; write it as %2.")
                                   .arg(typed.trimmed(), words.decimal(fahrenheit ? 43.0 : 6.2, fahrenheit ? 0 : 1))};
     }
-    const auto value = fahrenheit ? Celsius::from_fahrenheit(*degrees) : Celsius::from_degrees(*degrees);
+    const auto value = read.celsius(*degrees);
     if (!(value >= home::kColdestLogged)) {
         return {std::nullopt, tr("%1 is colder than any night ever measured.").arg(words.temperature(value))};
     }
@@ -48,6 +63,20 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
                                   .arg(words.temperature(value), words.decimal(tenth, 1))};
     }
     return {value, {}};
+}
+
+std::optional<Celsius> typed_degrees(const QString& typed, const YearWords& words)
+{
+    const Degrees read(typed, words);
+    const auto degrees = typed_decimal(read.number);
+    return degrees ? std::optional{read.celsius(*degrees)} : std::nullopt;
+}
+
+std::optional<Celsius> typed_plant_line(const QString& typed, const YearWords& words)
+{
+    constexpr double kFurthest = 60.0;
+    const auto value = typed_degrees(typed, words);
+    return value && std::abs(value->degrees()) <= kFurthest ? value : std::nullopt;
 }
 
 } // namespace lathhouse::models

@@ -16,4 +16,11 @@ struct TypedTemperature {
 /// the shown one. Nothing is taken that no night ever had.
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words);
 
+/// Any temperature, written in the same ways; nullopt where it is no number.
+std::optional<Celsius> typed_degrees(const QString& typed, const YearWords& words);
+
+/// A temperature that a plant bears or not, written in the same ways; nullopt where it is no number, or lies outside -60
+/// to 60 °C, where no plant in a pot is kept.
+std::optional<Celsius> typed_plant_line(const QString& typed, const YearWords& words);
+
 } // namespace lathhouse::models

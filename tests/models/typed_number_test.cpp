@@ -53,5 +53,23 @@ INSTANTIATE_TEST_SUITE_P(Forms, TypedTemperatures,
                                          Typed{"NotFinite", "nan", Units::Metric, {}, "is not a number"}),
                          [](const auto& row) { return std::string{row.param.name}; });
 
+TEST(TypedPlantLine, IsReadAsATemperatureOfANightIs)
+{
+    const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_NEAR(typed_plant_line("\u22122,5 \u00b0C", words)->degrees(), -2.5, 1e-9);
+    EXPECT_NEAR(typed_plant_line("41 F", words)->degrees(), 5.0, 1e-9);
+    EXPECT_NEAR(typed_plant_line("55", words)->degrees(), 55.0, 1e-9);
+}
+
+TEST(TypedPlantLine, EndsWhereNoPlantInAPotIsKept)
+{
+    const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_FALSE(typed_plant_line("61", words));
+    EXPECT_FALSE(typed_plant_line("-60.1", words));
+    EXPECT_FALSE(typed_plant_line("", words));
+    EXPECT_FALSE(typed_plant_line("cold", words));
+    EXPECT_NEAR(typed_degrees("99", words)->degrees(), 99.0, 1e-9);
+}
+
 } // namespace
 } // namespace lathhouse::models

@@ -235,6 +235,15 @@ Item {
             verify(household.tonight.why.includes("clear and calm"));
         }
 
+        function test_aButtonBesideTheTasksGoesToTheFieldForTonight() {
+            const button = named("typeLowButton");
+            verify(button.visible);
+            mouseClick(button);
+            verify(findChild(named("forecastLine"), "lowField").activeFocus);
+            open("cold");
+            verify(!button.visible);
+        }
+
         function test_coldNightIsTheTitleAndGoesWithTheLastPlant() {
             open("cold");
             const carries = household.round.carriesLeft;
@@ -244,6 +253,9 @@ Item {
             const title = named("coldTitle") as Text;
             verify(title.text.startsWith("Carry "));
             verify(title.text.endsWith(" plants in this evening"));
+            const names = named("carryNames") as Text;
+            verify(names.visible);
+            compare(names.text.split(", ").length, carries);
             compare(household.tonight.plants.count >= carries, true);
             compare(household.tonight.plants.at(0, "carry"), true);
             mouseClick(named("allInButton"));
@@ -255,6 +267,7 @@ Item {
             compare(household.round.carriesLeft, 1);
             verify(band.visible);
             verify(title.text === "Carry one plant in this evening");
+            compare(names.text.split(", ").length, 1);
         }
 
         function test_tenNightsStandAsChartAndAsTable() {

@@ -1,0 +1,104 @@
+#include "app/mirrored_sides.h"
+
+#include <QMatrix4x4>
+#include <QQuickItem>
+#include <QQuickPaintedItem>
+#include <QQuickWindow>
+
+namespace lathhouse {
+
+namespace {
+
+/// Where the axis of the mirror lies in an item.
+qreal axis_of_middle(const QQuickItem& item)
+{
+    return item.width() / 2.0;
+}
+
+/// A text is turned about its own words, so that they stay at the end of its room that they have been set to.
+qreal axis_of_words(const QQuickItem& text)
+{
+    const double content = text.property("contentWidth").toDouble();
+    if (content >= text.width()) {
+        return axis_of_middle(text);
+    }
+    const bool reads_leftwards = text.property("text").toString().isRightToLeft();
+    const int side = text.property("effectiveHorizontalAlignment").toInt();
+    if (side == Qt::AlignLeft) {
+        return content / 2.0;
+    }
+    return side == Qt::AlignRight && !reads_leftwards ? text.width() - content / 2.0 : axis_of_middle(text);
+}
+
+class Mirror : public QQuickTransform {
+public:
+    using Axis = qreal (*)(const QQuickItem&);
+
+    /// Belongs to the item.
+    Mirror(QQuickItem& item, Axis axis) : QQuickTransform(&item), item_(item), axis_(axis)
+    {
+        appendToItem(&item);
+        connect(&item, SIGNAL(widthChanged()), this, SLOT(update()));
+        if (axis == &axis_of_words) {
+            // The class of a text is not public; its signals are.
+            connect(&item, SIGNAL(contentSizeChanged()), this, SLOT(update()));
+            connect(&item, SIGNAL(effectiveHorizontalAlignmentChanged()), this, SLOT(update()));
+            connect(&item, SIGNAL(textChanged(QString)), this, SLOT(update()));
+        }
+    }
+
+    void applyTo(QMatrix4x4* matrix) const override
+    {
+        const auto axis = static_cast<float>(axis_(item_));
+        matrix->translate(axis, 0.0F);
+        matrix->scale(-1.0F, 1.0F, 1.0F);
+        matrix->translate(-axis, 0.0F);
+    }
+
+private:
+    QQuickItem& item_;
+    Axis axis_;
+};
+
+/// A property that an item gets once it was turned.
+constexpr char kSeen[] = "lathhouse_side_seen";
+
+void turn_back(QQuickItem& item);
+
+void turn_children_back(QQuickItem& item)
+{
+    for (QQuickItem* child : item.childItems()) {
+        turn_back(*child);
+    }
+}
+
+void turn_back(QQuickItem& item)
+{
+    if (item.property(kSeen).toBool()) { // It only went to another parent.
+        return;
+    }
+    item.setProperty(kSeen, true);
+    if (item.inherits("QQuickText")) {
+        new Mirror(item, axis_of_words);
+        return;
+    }
+    if (item.inherits("QQuickTextInput") || item.inherits("QQuickTextEdit") || item.inherits("QQuickImageBase") ||
+        qobject_cast<QQuickPaintedItem*>(&item) != nullptr || item.property("keepsSides").toBool()) {
+        new Mirror(item, axis_of_middle);
+        return;
+    }
+    QObject::connect(&item, &QQuickItem::childrenChanged, &item, [&item] { turn_children_back(item); });
+    turn_children_back(item);
+}
+
+} // namespace
+
+void mirror_sides(QQuickWindow& window)
+{
+    QQuickItem& all = *window.contentItem();
+    new Mirror(all, axis_of_middle);
+    QObject::connect(&all, &QQuickItem::childrenChanged, &all, [&all] { turn_children_back(all); });
+    turn_children_back(all);
+}
+
+} // namespace lathhouse
