@@ -4,6 +4,8 @@
 # tests/run.sh --fuzz [SECONDS] gives every reader inputs that nobody would write instead, a minute in all.
 # tests/run.sh --faults [KILLS [SECONDS]] counts what a household outlives: kills, full disks, damage, fuzz, valgrind.
 # tests/run.sh --core builds the core and its tests alone, where Qt may not be looked for; the whole build goes on from it.
+# tests/run.sh --coverage says which lines of the core its own tests run, by room, and why the others do not.
+# tests/run.sh --threads watches the models and what runs beside them with the thread sanitizer.
 # Built with the sanitizers (preset asan); LATHHOUSE_PRESET=dev builds as one does at work, asan-pointers with every check.
 set -u
 source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -12,6 +14,12 @@ cache=${XDG_CACHE_HOME:-${HOME:-/tmp}/.cache}/lathhouse
 preset=${LATHHOUSE_PRESET:-asan}
 if [ "${1:-}" = --faults ]; then
     preset=${LATHHOUSE_PRESET:-dev} # Valgrind and the sanitizers do not go together.
+fi
+if [ "${1:-}" = --coverage ]; then
+    preset=coverage
+fi
+if [ "${1:-}" = --threads ]; then
+    preset=tsan
 fi
 build=$cache/$preset-$(printf %s "$source_folder" | cksum | cut -d ' ' -f 1)
 
@@ -29,6 +37,17 @@ fi
 if [ "${1:-}" = --faults ]; then
     cmake --build "$build" --target fuzz journal_test lathhouse >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
     exec tests/faults.sh "$build" "$source_folder" "${@:2}"
+fi
+if [ "${1:-}" = --coverage ]; then
+    cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+    find "$build" -name '*.gcda' -delete # Counts are of this run alone.
+    ctest --test-dir "$build" -j "$(nproc)" --output-on-failure >&2 || { echo "lathhouse: tests failed" >&2; exit 1; }
+    exec tests/coverage.py "$build" "$source_folder"
+fi
+if [ "${1:-}" = --threads ]; then
+    cmake --build "$build" --target models_test >&2 ||
+        { echo "lathhouse: the build failed" >&2; exit 1; }
+    exec tests/threads.sh "$build"
 fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 if [ "${1:-}" = --core ]; then

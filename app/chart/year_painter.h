@@ -45,8 +45,6 @@ public:
     qreal low_y(Celsius low) const;
     qreal share_y(qreal share) const; ///< Within the strip.
     qreal strip_y(std::size_t day) const;
-    /// Days (places) on which a month begins, the first day shown excepted.
-    const std::vector<std::size_t>& month_starts() const { return month_starts_; }
 
     /// All bands without their words; `narrow` shortens the words that stay.
     void draw_ground(QPainter& painter, const ChartInk& ink, bool narrow) const;
@@ -78,7 +76,7 @@ private:
     const models::YearData& year_;
     const models::YearWords& words_;
     YearFrame frame_;
-    std::vector<std::size_t> month_starts_;
+    std::vector<std::size_t> month_starts_; ///< Days (places) on which a month begins, the first day shown excepted.
     double coldest_ = 0.0; ///< Ends of the temperature scale in the shown unit.
     double warmest_ = 1.0;
     int shortest_day_ = 0; ///< Minutes.

@@ -1,6 +1,7 @@
 #include "core/base/csv.h"
 
 #include "core/base/parse.h"
+#include "core/base/readable_file.h"
 
 #include <csv.h>
 
@@ -187,13 +188,8 @@ std::string csv_field(std::string_view text)
 
 Result<std::string> read_text_file(const std::filesystem::path& file)
 {
-    std::error_code failure;
-    const auto status = std::filesystem::status(file, failure);
-    if (!std::filesystem::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file " + file.string()};
-    }
-    if (std::filesystem::is_directory(status)) {
-        return Error{ErrorCode::Unreadable, file.string() + " is a folder; name a file in it"};
+    if (const auto there = must_be_a_file(file); !there) {
+        return there.error();
     }
     std::ifstream input{file, std::ios::binary};
     std::ostringstream content;

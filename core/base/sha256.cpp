@@ -1,12 +1,13 @@
 #include "core/base/sha256.h"
 
+#include "core/base/readable_file.h"
+
 #include <openssl/evp.h>
 
 #include <array>
 #include <cassert>
 #include <cstdio>
 #include <cstdlib>
-#include <system_error>
 #include <vector>
 
 namespace lathhouse {
@@ -78,13 +79,8 @@ std::string sha256_of(std::span<const std::uint8_t> bytes)
 
 Result<std::string> sha256_of_file(const std::filesystem::path& file)
 {
-    std::error_code failure;
-    const auto status = std::filesystem::status(file, failure);
-    if (!std::filesystem::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file " + file.string()};
-    }
-    if (std::filesystem::is_directory(status)) {
-        return Error{ErrorCode::Unreadable, file.string() + " is a folder; name a file in it"};
+    if (const auto there = must_be_a_file(file); !there) {
+        return there.error();
     }
     const std::unique_ptr<std::FILE, int (*)(std::FILE*)> input{std::fopen(file.c_str(), "rb"), &std::fclose};
     if (!input) {

@@ -112,7 +112,6 @@ public:
 
     Form form() const { return form_; }
     const std::string& name() const { return name_; }
-    std::size_t size_bytes() const { return text_.size(); }
 
     /// Calls back for each station in the file's order; the record is lent for the call.
     /// Errors: Malformed with file and line. Stations before the bad line have been reported by then.
@@ -152,7 +151,8 @@ auto for_stations_of(const DailyFile& file, Compute compute)
 {
     using Value = std::invoke_result_t<Compute, const DailyRecord&>;
     constexpr int kThreads = 2;
-    const auto pieces = file.pieces(kThreads * 8);
+    constexpr std::size_t kPiecesEach = 8;
+    const auto pieces = file.pieces(kThreads * kPiecesEach);
     std::vector<std::vector<Value>> parts(pieces.size());
     const auto read =
         file.for_each_station_of(pieces, kThreads, [&](std::size_t piece, const DailyRecord& record) {

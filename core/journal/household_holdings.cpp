@@ -1,6 +1,5 @@
 #include "core/journal/household_holdings.h"
 
-#include "core/journal/migrations.h"
 #include "core/journal/reading.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -28,37 +27,28 @@ std::uint64_t one_number(SQLite::Database& database, const std::string& from, co
 
 Result<Holdings> holdings_of(const std::filesystem::path& folder)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
-    }
-    if (const auto header = check_header(*file, known_migrations().back().version); !header) {
-        return header.error();
-    }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
-    }
-    Holdings holdings;
-    try {
-        SQLite::Transaction one_moment{*database};
-        holdings.spots = one_number(*database, "spots", "count(*)");
-        const auto all = one_number(*database, "plants", "count(*)");
-        const auto gone = one_number(*database, "gone_plants", "count(DISTINCT plant_id)");
-        holdings.plants = all > gone ? all - gone : 0;
-        holdings.events = one_number(*database, "events_that_count", "count(*)");
-        holdings.measurements = one_number(*database, "measurements_that_count", "count(*)");
-        holdings.readings = one_number(*database, "readings_that_count", "count(*)");
-        holdings.photos = one_number(*database, "photos_that_count", "count(*)");
+    auto holdings = read_household(folder, [](SQLite::Database& database) {
+        Holdings counted;
+        SQLite::Transaction one_moment{database};
+        counted.spots = one_number(database, "spots", "count(*)");
+        const auto all = one_number(database, "plants", "count(*)");
+        const auto gone = one_number(database, "gone_plants", "count(DISTINCT plant_id)");
+        counted.plants = all > gone ? all - gone : 0;
+        counted.events = one_number(database, "events_that_count", "count(*)");
+        counted.measurements = one_number(database, "measurements_that_count", "count(*)");
+        counted.readings = one_number(database, "readings_that_count", "count(*)");
+        counted.photos = one_number(database, "photos_that_count", "count(*)");
         // Files of photos that were taken out of the lists stay in the folder and in every backup.
-        holdings.photo_bytes = one_number(*database, "photos", "coalesce(sum(size_bytes), 0)");
-        holdings.placed_photos = one_number(*database, "photos", "count(latitude_degrees)");
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
+        counted.photo_bytes = one_number(database, "photos", "coalesce(sum(size_bytes), 0)");
+        counted.placed_photos = one_number(database, "photos", "count(latitude_degrees)");
+        return counted;
+    });
+    if (!holdings) {
+        return holdings;
     }
     std::error_code failure;
-    const auto bytes = std::filesystem::file_size(*file, failure);
-    holdings.database_bytes = failure ? 0 : bytes;
+    const auto bytes = std::filesystem::file_size(folder / kDatabaseName, failure);
+    holdings->database_bytes = failure ? 0 : bytes;
     return holdings;
 }
 

@@ -22,25 +22,15 @@ std::filesystem::path memo_of(const std::filesystem::path& folder)
 /// What was entered after that entry; 0 in a schema that has no order of entry yet.
 Result<std::uint64_t> entries_after(const std::filesystem::path& folder, std::int64_t entry)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
-    }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
-    }
-    try {
-        if (database->execAndGet("SELECT count(*) FROM sqlite_schema WHERE name = 'entries'").getInt() == 0) {
+    return read_household(folder, [entry](SQLite::Database& database) {
+        if (database.execAndGet("SELECT count(*) FROM sqlite_schema WHERE name = 'entries'").getInt() == 0) {
             return std::uint64_t{0};
         }
-        SQLite::Statement row{*database, "SELECT count(*) FROM entries WHERE id > ?"};
+        SQLite::Statement row{database, "SELECT count(*) FROM entries WHERE id > ?"};
         row.bind(1, entry);
         row.executeStep();
         return static_cast<std::uint64_t>(std::max<std::int64_t>(0, row.getColumn(0).getInt64()));
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
-    }
+    });
 }
 
 } // namespace
@@ -76,11 +66,6 @@ Result<std::optional<LastBackup>> last_backup_of(const std::filesystem::path& fo
         return since.error();
     }
     return std::optional{LastBackup{*on, json["file"].get<std::string>(), *since}};
-}
-
-Result<std::uint64_t> entries_of(const std::filesystem::path& folder)
-{
-    return entries_after(folder, 0);
 }
 
 } // namespace lathhouse::journal

@@ -28,7 +28,4 @@ void remember_backup(const std::filesystem::path& folder, calendar::Date on, con
 /// Errors: as open_to_read.
 Result<std::optional<LastBackup>> last_backup_of(const std::filesystem::path& folder);
 
-/// Entries in all, for a household of which no backup is known. Errors: as open_to_read.
-Result<std::uint64_t> entries_of(const std::filesystem::path& folder);
-
 } // namespace lathhouse::journal

@@ -69,6 +69,7 @@ public:
         report_.cancelled = cancel_.load() && report_.files.size() < files_.size();
         std::ranges::sort(order_, {}, &std::pair<std::size_t, std::size_t>::first);
         std::vector<ImportedFile> sorted;
+        sorted.reserve(order_.size());
         for (const auto& [index, place] : order_) {
             sorted.push_back(std::move(report_.files[place]));
         }

@@ -2,8 +2,11 @@
 
 #include "core/journal/database.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <filesystem>
 #include <string>
+#include <type_traits>
 #include <vector>
 
 // Looking at a household without changing it; of use inside core/journal only.
@@ -18,6 +21,26 @@ Result<std::filesystem::path> database_of(const std::filesystem::path& folder);
 /// Opens to read alone, takes no step of the schema, and works in a folder that is read-only too.
 /// Errors: as check_header and error_of.
 Result<SQLite::Database> open_to_read(const std::filesystem::path& file);
+
+/// Opens the household's database to read and gives what `work` makes of it; what SQLiteCpp throws in there ends here.
+/// Errors: as database_of, open_to_read and error_of.
+template <class Work>
+Result<std::invoke_result_t<Work, SQLite::Database&>> read_household(const std::filesystem::path& folder, Work work)
+{
+    const auto file = database_of(folder);
+    if (!file) {
+        return file.error();
+    }
+    auto database = open_to_read(*file);
+    if (!database) {
+        return database.error();
+    }
+    try {
+        return work(*database);
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, *file);
+    }
+}
 
 /// A photo as the database knows it.
 struct ListedPhoto {

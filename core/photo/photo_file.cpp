@@ -90,16 +90,6 @@ std::string_view extension_of(PhotoFormat format)
     return "";
 }
 
-std::optional<PhotoFormat> format_of_extension(std::string_view extension)
-{
-    for (const auto format : {PhotoFormat::Jpeg, PhotoFormat::Png, PhotoFormat::WebP, PhotoFormat::Heic}) {
-        if (extension_of(format) == extension) {
-            return format;
-        }
-    }
-    return std::nullopt;
-}
-
 std::optional<PhotoFormat> format_of(ByteView file)
 {
     using namespace std::string_view_literals;

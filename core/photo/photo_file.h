@@ -14,7 +14,6 @@ namespace lathhouse::photo {
 enum class PhotoFormat { Jpeg, Png, WebP, Heic };
 /// "jpg", "png", "webp", "heic": the ending under which a photo is kept.
 std::string_view extension_of(PhotoFormat format);
-std::optional<PhotoFormat> format_of_extension(std::string_view extension);
 /// By the file's first bytes, whatever its name says. nullopt for anything else.
 std::optional<PhotoFormat> format_of(ByteView file);
 
