@@ -31,7 +31,7 @@ QList<QRgb> colours_of(const QImage& picture)
     };
     QList<QRgb> colours;
     // What is left of the room is filled with nearer ones.
-    for (int apart = 24; apart >= 1 && colours.size() < kColours; apart /= 2) {
+    for (int apart = 10; apart >= 1 && colours.size() < kColours; apart /= 2) {
         for (const auto& [colour, count] : ranked) {
             if (colours.size() == kColours) {
                 break;
@@ -47,7 +47,7 @@ QList<QRgb> colours_of(const QImage& picture)
 bool save(const QImage& picture, const QString& file)
 {
     const QImage full = picture.convertToFormat(QImage::Format_RGB32);
-    const QImage small = full.convertToFormat(QImage::Format_Indexed8, colours_of(full), Qt::ThresholdDither | Qt::AvoidDither);
+    const QImage small = full.convertToFormat(QImage::Format_Indexed8, colours_of(full), Qt::DiffuseDither);
     if (small.save(file, "PNG", 0)) {
         return true;
     }
