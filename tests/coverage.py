@@ -71,11 +71,13 @@ def main():
         room = rooms[path.split("/")[1]]
         room[0] += 1
         for number, times in sorted(lines.items()):
+            line = text[number - 1].strip()
+            if not line.strip("{}();, "):
+                continue # Brackets alone: what is counted there is the way out when something is thrown.
             room[1] += 1
             if times > 0:
                 room[2] += 1
                 continue
-            line = text[number - 1].strip()
             where = f"{path}:{number}: {line}"
             why = next((why for file, words, why in reasons if file.fullmatch(path) and words.search(line)), None)
             (missed[why] if why else without).append(where)

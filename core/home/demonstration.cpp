@@ -1,6 +1,7 @@
 #include "core/home/demonstration.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/home/demonstration_spots.h"
 #include "core/home/draws.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
@@ -92,13 +93,6 @@ Spot outdoor_spot(SpotId id, std::string name, std::string short_name, SpotKind 
             .in_reach = false,
             .walking_order = id};
 }
-
-constexpr SpotId kSunSill = 1;
-constexpr SpotId kEastSill = 2;
-constexpr SpotId kLanding = 3;
-constexpr SpotId kRoom = 4;
-constexpr SpotId kBalcony = 5;
-constexpr SpotId kRail = 6;
 
 /// Windows and roofs of the flat, from its third floor: low houses opposite, the stair's tall window toward
 /// the morning sun and the equator, the living room's on the side that has little sun.

@@ -1,6 +1,7 @@
 #include "core/home/demonstration_story.h"
 
 #include "core/calendar/day_of_year.h"
+#include "core/home/demonstration_spots.h"
 #include "core/home/draws.h"
 #include "core/home/new_plant.h"
 #include "core/plants/seed_kind.h"
@@ -26,8 +27,6 @@ constexpr PlantId kJade = 6;
 constexpr PlantId kGeranium = 8;
 constexpr PlantId kSnakePlant = 11;
 constexpr PlantId kBougainvillea = 13;
-constexpr SpotId kRoom = 4;
-constexpr SpotId kRail = 6;
 
 /// What is measured of a plant. All figures are invented.
 struct Series {

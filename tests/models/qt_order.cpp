@@ -37,19 +37,45 @@ public:
     }
 
 private:
-    static void act(int asked, QSlotObjectBase* base, QObject* receiver, void** arguments, bool*)
+    // Its own members are read before the order is known, so that one is not watched.
+    __attribute__((no_sanitize("thread"))) static void act(int asked, QSlotObjectBase* base, QObject* receiver, void** arguments, bool*)
     {
         auto* const self = static_cast<OrderedCall*>(base);
-        __tsan_acquire(self->inner_);
+        auto* const inner = self->inner_;
+        __tsan_acquire(inner);
         if (asked == Call) {
-            self->inner_->call(receiver, arguments);
+            inner->call(receiver, arguments);
         } else if (asked == Destroy) {
-            self->inner_->destroyIfLastRef();
+            inner->destroyIfLastRef();
             delete self;
         }
     }
 
     QtPrivate::QSlotObjectBase* inner_;
+};
+
+/// Runs a job of a pool in order behind what was done before it was started, and behind the job before it.
+class OrderedJob {
+public:
+    OrderedJob(QThreadPool* pool, std::function<void()> job) : pool_(pool), job_(std::move(job)) {}
+
+    // As above.
+    __attribute__((no_sanitize("thread"))) void operator()()
+    {
+        __tsan_acquire(pool_);
+        run();
+    }
+
+private:
+    __attribute__((noinline)) void run()
+    {
+        job_();
+        job_ = {}; // What it holds is given back in the thread, as Qt does, before whoever waits goes on.
+        __tsan_release(pool_);
+    }
+
+    QThreadPool* pool_;
+    std::function<void()> job_;
 };
 
 } // namespace
@@ -61,16 +87,10 @@ bool invoked_in_order(QObject* of, QtPrivate::QSlotObjectBase* what, Qt::Connect
 
 void started_in_order(QThreadPool* pool, std::function<void()> job, int priority)
 {
+    // Made before the release, so that what is written in making it is seen as well.
+    std::function<void()> ordered = OrderedJob{pool, std::move(job)};
     __tsan_release(pool);
-    started_by_qt(
-        pool,
-        [pool, job = std::move(job)]() mutable {
-            __tsan_acquire(pool);
-            job();
-            job = {}; // What it holds is given back in the thread, as Qt does, before whoever waits goes on.
-            __tsan_release(pool);
-        },
-        priority);
+    started_by_qt(pool, std::move(ordered), priority);
 }
 
 bool awaited_in_order(QThreadPool* pool, int milliseconds)
