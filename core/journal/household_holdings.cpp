@@ -28,36 +28,30 @@ std::uint64_t one_number(SQLite::Database& database, const std::string& from, co
 
 Result<Holdings> holdings_of(const std::filesystem::path& folder)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
+    auto household = open_folder_to_read(folder);
+    if (!household) {
+        return household.error();
     }
-    if (const auto header = check_header(*file, known_migrations().back().version); !header) {
-        return header.error();
-    }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
-    }
+    auto& [file, database] = *household;
     Holdings holdings;
     try {
-        SQLite::Transaction one_moment{*database};
-        holdings.spots = one_number(*database, "spots", "count(*)");
-        const auto all = one_number(*database, "plants", "count(*)");
-        const auto gone = one_number(*database, "gone_plants", "count(DISTINCT plant_id)");
+        SQLite::Transaction one_moment{database};
+        holdings.spots = one_number(database, "spots", "count(*)");
+        const auto all = one_number(database, "plants", "count(*)");
+        const auto gone = one_number(database, "gone_plants", "count(DISTINCT plant_id)");
         holdings.plants = all > gone ? all - gone : 0;
-        holdings.events = one_number(*database, "events_that_count", "count(*)");
-        holdings.measurements = one_number(*database, "measurements_that_count", "count(*)");
-        holdings.readings = one_number(*database, "readings_that_count", "count(*)");
-        holdings.photos = one_number(*database, "photos_that_count", "count(*)");
+        holdings.events = one_number(database, "events_that_count", "count(*)");
+        holdings.measurements = one_number(database, "measurements_that_count", "count(*)");
+        holdings.readings = one_number(database, "readings_that_count", "count(*)");
+        holdings.photos = one_number(database, "photos_that_count", "count(*)");
         // Files of photos that were taken out of the lists stay in the folder and in every backup.
-        holdings.photo_bytes = one_number(*database, "photos", "coalesce(sum(size_bytes), 0)");
-        holdings.placed_photos = one_number(*database, "photos", "count(latitude_degrees)");
+        holdings.photo_bytes = one_number(database, "photos", "coalesce(sum(size_bytes), 0)");
+        holdings.placed_photos = one_number(database, "photos", "count(latitude_degrees)");
     } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
+        return error_of(thrown, file);
     }
     std::error_code failure;
-    const auto bytes = std::filesystem::file_size(*file, failure);
+    const auto bytes = std::filesystem::file_size(file, failure);
     holdings.database_bytes = failure ? 0 : bytes;
     return holdings;
 }

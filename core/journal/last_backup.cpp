@@ -22,24 +22,21 @@ std::filesystem::path memo_of(const std::filesystem::path& folder)
 /// What was entered after that entry; 0 in a schema that has no order of entry yet.
 Result<std::uint64_t> entries_after(const std::filesystem::path& folder, std::int64_t entry)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
+    auto household = open_folder_to_read(folder);
+    if (!household) {
+        return household.error();
     }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
-    }
+    auto& [file, database] = *household;
     try {
-        if (database->execAndGet("SELECT count(*) FROM sqlite_schema WHERE name = 'entries'").getInt() == 0) {
+        if (database.execAndGet("SELECT count(*) FROM sqlite_schema WHERE name = 'entries'").getInt() == 0) {
             return std::uint64_t{0};
         }
-        SQLite::Statement row{*database, "SELECT count(*) FROM entries WHERE id > ?"};
+        SQLite::Statement row{database, "SELECT count(*) FROM entries WHERE id > ?"};
         row.bind(1, entry);
         row.executeStep();
         return static_cast<std::uint64_t>(std::max<std::int64_t>(0, row.getColumn(0).getInt64()));
     } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
+        return error_of(thrown, file);
     }
 }
 

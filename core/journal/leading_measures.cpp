@@ -18,16 +18,13 @@ using CountedMeasures = std::map<home::PlantId, std::map<home::MeasurementKind, 
 /// How many measurements that count each plant has of each kind.
 Result<CountedMeasures> counted_measures(const std::filesystem::path& folder)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
+    auto household = open_folder_to_read(folder);
+    if (!household) {
+        return household.error();
     }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
-    }
+    auto& [file, database] = *household;
     try {
-        SQLite::Statement rows{*database, "SELECT plant_id, kind, count(*) FROM measurements_that_count GROUP BY plant_id, kind"};
+        SQLite::Statement rows{database, "SELECT plant_id, kind, count(*) FROM measurements_that_count GROUP BY plant_id, kind"};
         CountedMeasures counts;
         while (rows.executeStep()) {
             if (const auto kind = home::measurement_kind_of(rows.getColumn(1).getString())) {
@@ -36,7 +33,7 @@ Result<CountedMeasures> counted_measures(const std::filesystem::path& folder)
         }
         return counts;
     } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
+        return error_of(thrown, file);
     }
 }
 

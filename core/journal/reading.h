@@ -19,6 +19,14 @@ Result<std::filesystem::path> database_of(const std::filesystem::path& folder);
 /// Errors: as check_header and error_of.
 Result<SQLite::Database> open_to_read(const std::filesystem::path& file);
 
+/// A household's database while it is looked at.
+struct ReadDatabase {
+    std::filesystem::path file;
+    SQLite::Database database;
+};
+/// Both of the above. Errors: as they.
+Result<ReadDatabase> open_folder_to_read(const std::filesystem::path& folder);
+
 /// A photo as the database knows it.
 struct ListedPhoto {
     std::string sha256;
