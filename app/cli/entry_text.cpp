@@ -87,6 +87,9 @@ std::string sentence_of(const home::Measurement& measurement, const home::Househ
     if (!measurement.by.empty()) {
         text += ", by " + measurement.by;
     }
+    if (!measurement.mix.empty()) {
+        text += ", in " + measurement.mix;
+    }
     return measurement.note.empty() ? text : text + " (" + measurement.note + ")";
 }
 

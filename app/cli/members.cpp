@@ -3,6 +3,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/open_household.h"
 #include "app/cli/subcommand.h"
 #include "core/home/member.h"
 #include "core/journal/household_store.h"
@@ -12,6 +13,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lathhouse::cli {
@@ -78,6 +80,30 @@ Result<std::vector<home::SpotId>> spots_reached(const home::Household& home, con
     return ids;
 }
 
+/// What every command of members reads.
+struct MembersRead {
+    journal::HouseholdStore store;
+    home::Household home;
+    std::vector<home::Event> events;
+};
+/// Errors: as store_of and HouseholdStore::load.
+Result<MembersRead> read_members(const Globals& globals)
+{
+    auto store = store_of(globals);
+    if (!store) {
+        return store.error();
+    }
+    auto home = store->load();
+    if (!home) {
+        return home.error();
+    }
+    auto events = store->events();
+    if (!events) {
+        return events.error();
+    }
+    return MembersRead{std::move(*store), std::move(*home), std::move(*events)};
+}
+
 /// Writes what is said of a member and tells it.
 Result<Answer> say_of_member(journal::HouseholdStore& store, const home::Household& home, const home::Member& member,
                              const Globals& globals)
@@ -96,26 +122,19 @@ Result<Answer> say_of_member(journal::HouseholdStore& store, const home::Househo
 
 Result<Answer> add_member(const Globals& globals, const MemberOptions& options)
 {
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
+    auto read = read_members(globals);
+    if (!read) {
+        return read.error();
     }
-    const auto home = store->load();
-    if (!home) {
-        return home.error();
-    }
-    const auto reaches = spots_reached(*home, options.reaches);
+    auto& [store, home, events] = *read;
+    const auto reaches = spots_reached(home, options.reaches);
     if (!reaches) {
         return reaches.error();
     }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    const home::Member member{home::next_member_id(*events),
+    const home::Member member{home::next_member_id(events),
                               home::member_kind_of(options.kind).value_or(home::MemberKind::OtherAnimal),
                               options.name.value_or(""), *reaches};
-    return say_of_member(*store, *home, member, globals);
+    return say_of_member(store, home, member, globals);
 }
 
 Result<Answer> change_member(const Globals& globals, const MemberOptions& options)
@@ -124,19 +143,12 @@ Result<Answer> change_member(const Globals& globals, const MemberOptions& option
     if (asked == 0 || (options.gone && asked > 1) || (options.nowhere && !options.reaches.empty())) {
         return Error{ErrorCode::WrongUsage, "say what is other now: --name, --reaches SPOT or --nowhere; or --gone alone"};
     }
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
+    auto read = read_members(globals);
+    if (!read) {
+        return read.error();
     }
-    const auto home = store->load();
-    if (!home) {
-        return home.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    const auto members = home::members_of(*events);
+    auto& [store, home, events] = *read;
+    const auto members = home::members_of(events);
     const auto known = std::ranges::find(members, options.id, &home::Member::id);
     if (known == members.end()) {
         return Error{ErrorCode::NotFound,
@@ -145,7 +157,7 @@ Result<Answer> change_member(const Globals& globals, const MemberOptions& option
     auto member = *known;
     if (options.gone) {
         const auto event = home::event_of_parting(member, globals.today, now(), member_in_words(member) + ": off the list");
-        if (const auto written = store->record(std::span{&event, 1}); !written) {
+        if (const auto written = store.record(std::span{&event, 1}); !written) {
             return written.error();
         }
         auto json = json_of_member(member);
@@ -154,34 +166,27 @@ Result<Answer> change_member(const Globals& globals, const MemberOptions& option
     }
     member.name = options.name.value_or(member.name);
     if (options.nowhere || !options.reaches.empty()) {
-        const auto reaches = spots_reached(*home, options.reaches);
+        const auto reaches = spots_reached(home, options.reaches);
         if (!reaches) {
             return reaches.error();
         }
         member.reaches = *reaches;
     }
-    return say_of_member(*store, *home, member, globals);
+    return say_of_member(store, home, member, globals);
 }
 
 Result<Answer> list_members(const Globals& globals)
 {
-    const auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
+    const auto read = read_members(globals);
+    if (!read) {
+        return read.error();
     }
-    const auto home = store->load();
-    if (!home) {
-        return home.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
+    const auto& [store, home, events] = *read;
     Json rows = Json::array();
     std::vector<std::vector<std::string>> cells{{"id", "kind", "name", "reaches"}};
-    for (const auto& member : home::members_of(*events)) {
+    for (const auto& member : home::members_of(events)) {
         rows.push_back(json_of_member(member));
-        cells.push_back({std::to_string(member.id), kind_in_words(member.kind), member.name, reach_in_words(member, *home)});
+        cells.push_back({std::to_string(member.id), kind_in_words(member.kind), member.name, reach_in_words(member, home)});
     }
     return Answer{{{"members", rows}},
                   cells.size() == 1 ? "no child or animal is named; add one with: lathhouse add member Mia --kind child --reaches SPOT\n"

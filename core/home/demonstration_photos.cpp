@@ -15,6 +15,9 @@ using calendar::Date;
 using calendar::Days;
 using photo::DrawnForm;
 
+constexpr PlantId kRepotted = 12;     ///< The peace lily.
+constexpr double kRimBefore = 15.5; ///< Centimetres, of its pot before it was repotted.
+
 /// How a plant of the household that was thought out is drawn. All figures are invented.
 struct Portrait {
     PlantId plant;
@@ -103,6 +106,7 @@ public:
                 }
             }
         }
+        before_and_after_repotting();
         sort();
         return std::move(photos_);
     }
@@ -135,6 +139,27 @@ public:
     }
 
 private:
+    /// The plant that was repotted, before and after: taken last, so that all others stay what they are without them.
+    void before_and_after_repotting()
+    {
+        const auto repotted = last_repotting(options_.today);
+        const auto portrait = std::ranges::find(kPortraits, kRepotted, &Portrait::plant);
+        for (const int day : {-150, -80, -20, -3, 10, 24, 45, 80, 120, 160, 210}) {
+            if (repotted && portrait != kPortraits.end()) {
+                take(*portrait, *repotted + Days{day}, std::nullopt, false);
+            }
+        }
+    }
+    std::optional<Date> last_repotting(Date until) const
+    {
+        std::optional<Date> found;
+        for (const auto& event : made_.history) {
+            if (event.plant == kRepotted && event.kind == EventKind::Repotted && event.happened <= until) {
+                found = event.happened;
+            }
+        }
+        return found;
+    }
     std::optional<Date> drift_on(PlantId plant) const
     {
         for (const auto& event : story_.events) {
@@ -154,6 +179,11 @@ private:
         }
         const auto* found = spot ? made_.household.spot(*spot) : nullptr;
         return found != nullptr && is_outdoors(found->kind);
+    }
+    bool in_its_small_pot(PlantId plant, Date date) const
+    {
+        const auto repotted = plant == kRepotted ? last_repotting(options_.today) : std::nullopt;
+        return repotted && date < *repotted;
     }
     static std::string file_name(const std::string& plant)
     {
@@ -191,7 +221,7 @@ private:
                      .cupped_share = 0.0,
                      .height_cm = course(portrait.plant, MeasurementKind::Height).on(date).value_or(portrait.height_cm),
                      .leaf_cm = portrait.leaf_cm,
-                     .rim_cm = portrait.rim_cm,
+                     .rim_cm = in_its_small_pot(portrait.plant, date) ? kRimBefore : portrait.rim_cm,
                      .frame_cm = portrait.frame_cm,
                      .outdoors = outdoors_on(portrait.plant, date),
                      .shift_cm = 0.4 * (number % 5 - 2),

@@ -26,6 +26,7 @@ constexpr PlantId kLemon = 3;
 constexpr PlantId kJade = 6;
 constexpr PlantId kGeranium = 8;
 constexpr PlantId kSnakePlant = 11;
+constexpr PlantId kPeaceLily = 12;
 constexpr PlantId kBougainvillea = 13;
 
 /// What is measured of a plant. All figures are invented.
@@ -36,7 +37,12 @@ struct Series {
     double weekly_rate; ///< Growth in a week of high summer, as a share.
     double noise;       ///< Share by which single readings differ.
     bool weekly;        ///< While it grows; else once a month.
+    double in_winter = 0.04; ///< What is left of that growth in the depth of the cold season.
 };
+
+/// Young, and in a room that is warm all year.
+constexpr std::array<Series, 2> kOfThePeaceLily{{{kPeaceLily, MeasurementKind::Height, 15.0, 0.016, 0.010, true, 0.5},
+                                                {kPeaceLily, MeasurementKind::Width, 21.0, 0.015, 0.011, true, 0.5}}};
 
 constexpr std::array<Series, 17> kSeries{{{1, MeasurementKind::Height, 118.0, 0.004, 0.006, false},
                                           {2, MeasurementKind::Height, 96.0, 0.018, 0.010, false},
@@ -52,7 +58,7 @@ constexpr std::array<Series, 17> kSeries{{{1, MeasurementKind::Height, 118.0, 0.
                                           {9, MeasurementKind::Leaves, 48.0, 0.016, 0.0, true},
                                           {10, MeasurementKind::LongestLeaf, 17.5, 0.003, 0.008, false},
                                           {10, MeasurementKind::Leaves, 6.0, 0.005, 0.0, false},
-                                          {12, MeasurementKind::Leaves, 26.0, 0.008, 0.0, false},
+                                          {kPeaceLily, MeasurementKind::Leaves, 26.0, 0.008, 0.0, false, 0.5},
                                           {kBougainvillea, MeasurementKind::Height, 72.0, 0.014, 0.012, true},
                                           {14, MeasurementKind::Height, 39.0, 0.010, 0.012, false}}};
 
@@ -90,6 +96,7 @@ public:
                 measure(series);
             }
             yellowing();
+            peace_lily();
         }
         std::ranges::stable_sort(story_.events, {}, &Event::happened);
         std::ranges::stable_sort(story_.measurements, {}, &Measurement::measured);
@@ -180,6 +187,20 @@ private:
         add(kJade, EventKind::Released, *found + Days{141}, "clean for more than a generation");
     }
 
+    /// How it took being repotted. Its figures are drawn apart, so that the others stay what they are without it.
+    void peace_lily()
+    {
+        draws_ = Draws{options_.seed + 15'485'863U};
+        for (const auto& series : kOfThePeaceLily) {
+            measure(series);
+        }
+        const auto repotted = last_repotting(options_.today);
+        if (repotted && *repotted + Days{60} <= options_.today) {
+            add(kPeaceLily, EventKind::Noted, *repotted + Days{9}, "hangs a little; kept out of the sun, watered sparingly");
+            add(kPeaceLily, EventKind::Noted, *repotted + Days{38}, "the first new leaf since it was repotted");
+        }
+    }
+
     void division()
     {
         const auto divided = latest(5, 9, 60);
@@ -256,11 +277,11 @@ private:
     // --- Measuring ------------------------------------------------------------------------------------------
 
     /// How fast things grow on a date against high summer: little in the cold season, all of it in June and July.
-    double season(Date date) const
+    double season(Date date, double in_winter) const
     {
         const int day = calendar::ordinal_of_year(date) + (options_.hemisphere == Hemisphere::North ? 0 : 182);
         const double wave = 0.5 - 0.5 * std::cos(2.0 * std::numbers::pi * (day + 10) / 365.25);
-        return 0.04 + 0.96 * wave * wave;
+        return in_winter + (1.0 - in_winter) * wave * wave;
     }
     /// Growth of a plant that the drift hit, in its usual growth: backward for four weeks, then back within five.
     double after_drift(PlantId plant, MeasurementKind kind, Date date) const
@@ -273,6 +294,27 @@ private:
             return kind == MeasurementKind::Leaves ? -4.5 : 0.0;
         }
         return std::min(1.1, 1.1 * (days - 28) / 35.0);
+    }
+    std::optional<Date> last_repotting(Date until) const
+    {
+        std::optional<Date> found;
+        for (const auto& event : made_.history) {
+            if (event.plant == kPeaceLily && event.kind == EventKind::Repotted && event.happened <= until) {
+                found = event.happened;
+            }
+        }
+        return found;
+    }
+    /// Growth of the peace lily in its usual growth: none for three weeks and a half after it was repotted, back within
+    /// three more.
+    double after_repotting(PlantId plant, Date date) const
+    {
+        const auto repotted = plant == kPeaceLily ? last_repotting(date) : std::nullopt;
+        if (!repotted || date == *repotted) {
+            return 1.0;
+        }
+        const int days = calendar::days_between(*repotted, date);
+        return days <= 24 ? 0.0 : std::min(1.05, 1.05 * (days - 24) / 21.0);
     }
     /// Of about normal spread 1, within 3.5.
     double scatter()
@@ -290,12 +332,13 @@ private:
         double size = series.start;
         Date next = begin_ + Days{3 + draws_.below(5)};
         for (Date date = begin_; date <= last; date += Days{1}) {
-            size *= std::exp(series.weekly_rate / 7.0 * season(date) * after_drift(series.plant, series.kind, date));
+            const double grows_now = season(date, series.in_winter);
+            size *= std::exp(series.weekly_rate / 7.0 * grows_now * after_drift(series.plant, series.kind, date) *
+                             after_repotting(series.plant, date));
             if (date != next) {
                 continue;
             }
-            const bool grows = season(date) > 0.2;
-            next += Days{series.weekly && grows ? 7 : 28 + draws_.below(5)};
+            next += Days{series.weekly && grows_now > 0.2 ? 7 : 28 + draws_.below(5)};
             read(series, date, size);
         }
     }

@@ -4,6 +4,7 @@
 #include "core/journal/migrations.h"
 #include "core/journal/own_record_rows.h"
 #include "core/journal/plant_rows.h"
+#include "core/journal/sound_memo.h"
 
 #include <cerrno>
 #include <cstdint>
@@ -322,8 +323,11 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     }
     const auto state = SoundFiles::state_of(file);
     if (!state || !sound_files().knows(file, *state)) {
-        if (const auto sound = quick_check(*database, file); !sound) {
-            return sound.error();
+        if (!was_found_sound(file)) {
+            if (const auto sound = quick_check(*database, file); !sound) {
+                return sound.error();
+            }
+            remember_sound(file);
         }
         if (state) {
             sound_files().add(file, *state);

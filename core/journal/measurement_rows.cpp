@@ -1,5 +1,6 @@
 #include "core/home/measurement.h"
 #include "core/journal/household_store_inside.h"
+#include "core/journal/row_reading.h"
 
 #include <nlohmann/json.hpp>
 
@@ -41,7 +42,8 @@ Result<std::vector<double>> read_repeats(const std::string& text)
     return repeats;
 }
 
-/// The measurement of the statement's present row. Errors: Damaged.
+} // namespace
+
 Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::filesystem::path& file)
 {
     const auto kind = home::measurement_kind_of(rows.getColumn(2).getString());
@@ -76,14 +78,12 @@ Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::fil
     return measurement;
 }
 
-const std::string kMeasurementColumns = "SELECT id, plant_id, kind, measured_on, measured_time, time_zone, repeats, method, "
-                                 "measured_by, pot_litres, mix, photo_sha256, note, entered_at ";
-
-} // namespace
+const char* const kMeasurementColumns = "SELECT id, plant_id, kind, measured_on, measured_time, time_zone, repeats, method, "
+                                        "measured_by, pot_litres, mix, photo_sha256, note, entered_at ";
 
 Result<home::Measurement> measurement_of(SQLite::Database& database, const std::filesystem::path& file, int id)
 {
-    SQLite::Statement row{database, kMeasurementColumns + "FROM measurements WHERE id = ?"};
+    SQLite::Statement row{database, std::string{kMeasurementColumns} + "FROM measurements WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
         return Error{ErrorCode::Damaged, file.string() + " is damaged (measurement " + std::to_string(id) +
@@ -96,7 +96,7 @@ Result<std::vector<home::Measurement>> HouseholdStore::measurements(std::optiona
                                                                     std::optional<home::MeasurementKind> kind) const
 {
     // The plant stands in the text of the query, so that its index is used.
-    std::string query = kMeasurementColumns + "FROM measurements_that_count ";
+    std::string query = std::string{kMeasurementColumns} + "FROM measurements_that_count ";
     if (plant) {
         query += kind ? "WHERE plant_id = ?1 AND kind = ?2 " : "WHERE plant_id = ?1 ";
     } else if (kind) {

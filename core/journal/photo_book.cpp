@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/journal/household_store_inside.h"
+#include "core/journal/row_reading.h"
 #include "core/photo/exif.h"
 #include "core/photo/thumbnail.h"
 
@@ -14,46 +15,9 @@ namespace {
 /// Stands for no offset while a row is bound: GCC 12 sees an optional as uninitialised there.
 constexpr int kNoOffset = 9999;
 
-constexpr const char* kPhotoColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
-                                 "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
-                                 "longitude_degrees, entered_at FROM photos_that_count ";
-
 std::filesystem::path below(const std::filesystem::path& folder, const std::string& sha256, const std::string& ending)
 {
     return folder / sha256.substr(0, 2) / (sha256 + "." + ending);
-}
-
-Result<home::Photo> photo_in(SQLite::Statement& row, const std::filesystem::path& file)
-{
-    const auto taken = photo::parse_local_time(row.getColumn(6).getString());
-    const auto from = home::taken_from_of(row.getColumn(8).getString());
-    const auto entered = read_instant(row.getColumn(12).getString());
-    if (!taken || !from || !entered) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (photo " + row.getColumn(0).getString() +
-                                             " cannot be read); restore a backup"};
-    }
-    std::optional<Position> position;
-    if (!row.getColumn(10).isNull()) {
-        const auto latitude = Latitude::from_degrees(row.getColumn(10).getDouble());
-        const auto longitude = Longitude::from_degrees(row.getColumn(11).getDouble());
-        if (latitude && longitude) {
-            position = Position{*latitude, *longitude};
-        }
-    }
-    const auto offset = row.getColumn(7);
-    return home::Photo{.id = row.getColumn(0).getInt(),
-                       .sha256 = row.getColumn(1).getString(),
-                       .extension = row.getColumn(2).getString(),
-                       .bytes = row.getColumn(3).getInt64(),
-                       .width = row.getColumn(4).getInt(),
-                       .height = row.getColumn(5).getInt(),
-                       .taken = *taken,
-                       .zone_offset = offset.isNull() ? std::nullopt
-                                                      : std::optional{std::chrono::minutes{offset.getInt()}},
-                       .taken_from = *from,
-                       .original_name = row.getColumn(9).getString(),
-                       .position = position,
-                       .entered = *entered};
 }
 
 /// Whatever bytes a file's name has, the table holds text.
@@ -111,6 +75,43 @@ Result<void> append_row(SQLite::Database& database, const std::filesystem::path&
 }
 
 } // namespace
+
+const char* const kPhotoColumns = "SELECT id, sha256, extension, size_bytes, width_px, height_px, taken_at, "
+                                  "zone_offset_minutes, taken_from, original_name, latitude_degrees, "
+                                  "longitude_degrees, entered_at FROM photos_that_count ";
+
+Result<home::Photo> photo_in(SQLite::Statement& row, const std::filesystem::path& file)
+{
+    const auto taken = photo::parse_local_time(row.getColumn(6).getString());
+    const auto from = home::taken_from_of(row.getColumn(8).getString());
+    const auto entered = read_instant(row.getColumn(12).getString());
+    if (!taken || !from || !entered) {
+        return Error{ErrorCode::Damaged, file.string() + " is damaged (photo " + row.getColumn(0).getString() +
+                                             " cannot be read); restore a backup"};
+    }
+    std::optional<Position> position;
+    if (!row.getColumn(10).isNull()) {
+        const auto latitude = Latitude::from_degrees(row.getColumn(10).getDouble());
+        const auto longitude = Longitude::from_degrees(row.getColumn(11).getDouble());
+        if (latitude && longitude) {
+            position = Position{*latitude, *longitude};
+        }
+    }
+    const auto offset = row.getColumn(7);
+    return home::Photo{.id = row.getColumn(0).getInt(),
+                       .sha256 = row.getColumn(1).getString(),
+                       .extension = row.getColumn(2).getString(),
+                       .bytes = row.getColumn(3).getInt64(),
+                       .width = row.getColumn(4).getInt(),
+                       .height = row.getColumn(5).getInt(),
+                       .taken = *taken,
+                       .zone_offset = offset.isNull() ? std::nullopt
+                                                      : std::optional{std::chrono::minutes{offset.getInt()}},
+                       .taken_from = *from,
+                       .original_name = row.getColumn(9).getString(),
+                       .position = position,
+                       .entered = *entered};
+}
 
 Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> plant) const
 {

@@ -90,6 +90,19 @@ Result<SQLite::Database> open_to_read(const fs::path& file)
     }
 }
 
+Result<ReadDatabase> open_folder_to_read(const fs::path& folder)
+{
+    auto file = database_of(folder);
+    if (!file) {
+        return file.error();
+    }
+    auto database = open_to_read(*file);
+    if (!database) {
+        return database.error();
+    }
+    return ReadDatabase{std::move(*file), std::move(*database)};
+}
+
 bool has_photos_table(SQLite::Database& database)
 {
     return database

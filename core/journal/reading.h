@@ -22,23 +22,27 @@ Result<std::filesystem::path> database_of(const std::filesystem::path& folder);
 /// Errors: as check_header and error_of.
 Result<SQLite::Database> open_to_read(const std::filesystem::path& file);
 
+/// A household's database while it is looked at.
+struct ReadDatabase {
+    std::filesystem::path file;
+    SQLite::Database database;
+};
+/// Both of the above. Errors: as they.
+Result<ReadDatabase> open_folder_to_read(const std::filesystem::path& folder);
+
 /// Opens the household's database to read and gives what `work` makes of it; what SQLiteCpp throws in there ends here.
-/// Errors: as database_of, open_to_read and error_of.
+/// Errors: as open_folder_to_read and error_of.
 template <class Work>
 Result<std::invoke_result_t<Work, SQLite::Database&>> read_household(const std::filesystem::path& folder, Work work)
 {
-    const auto file = database_of(folder);
-    if (!file) {
-        return file.error();
-    }
-    auto database = open_to_read(*file);
-    if (!database) {
-        return database.error();
+    auto household = open_folder_to_read(folder);
+    if (!household) {
+        return household.error();
     }
     try {
-        return work(*database);
+        return work(household->database);
     } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, *file);
+        return error_of(thrown, household->file);
     }
 }
 

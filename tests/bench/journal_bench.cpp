@@ -4,6 +4,7 @@
 #include "core/journal/household_store.h"
 #include "core/journal/leading_measures.h"
 #include "core/journal/photo_book.h"
+#include "core/journal/plant_page.h"
 
 #include <benchmark/benchmark.h>
 
@@ -179,8 +180,21 @@ void opens_first(benchmark::State& state)
     state.counters["file_mb"] = journal_of(state.range(0)).file_megabytes();
 }
 
-/// What the window's page of a plant reads once the household is open: all that was measured and photographed of it.
+/// What the window's page of a plant reads once the household is open: the measure that it shows, the newest of what
+/// happened, the photos of its strip.
 void plant_records(benchmark::State& state)
+{
+    const auto folder = journal_of(state.range(0)).folder();
+    int plant = 0;
+    for (auto _ : state) {
+        plant = plant % kPlants + 1;
+        benchmark::DoNotOptimize(journal::read_plant_page(folder, plant, {}).value());
+    }
+    state.SetComplexityN(state.range(0));
+}
+
+/// All of one plant, as its printed sheet and two photos beside each other ask for it.
+void whole_plant(benchmark::State& state)
 {
     const auto folder = journal_of(state.range(0)).folder();
     int plant = 0;
@@ -213,6 +227,7 @@ void journal_sizes(benchmark::internal::Benchmark* bench)
 }
 BENCHMARK(opens_first)->Apply(journal_sizes);
 BENCHMARK(plant_records)->Apply(journal_sizes);
+BENCHMARK(whole_plant)->Apply(journal_sizes);
 BENCHMARK(leading_measures)->Apply(journal_sizes);
 
 void undo_and_redo(benchmark::State& state)

@@ -49,6 +49,8 @@ TEST_F(MeasurementCommands, KeepEveryRepeat)
     const auto listed = ask({"list", "measurements", "--plant", "Rosemary", "--kind", "width", "--json"}).json();
     ASSERT_EQ(listed["measurements"].size(), 1U);
     EXPECT_EQ(listed["measurements"][0], one);
+    const auto shown = ask({"show", "plant", "Rosemary"});
+    EXPECT_NE(shown.out.find(", by Ada, in gritty"), std::string::npos) << shown.out;
 }
 
 TEST_F(MeasurementCommands, TakeInchesAndPercent)

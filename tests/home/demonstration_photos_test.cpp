@@ -78,6 +78,26 @@ TEST_F(PhotographedDrift, ShowsTheShareOfYellowThatTheStoryTells)
     }
 }
 
+TEST(PhotographedRepotting, ShowsTheSmallPotBeforeAndTheLargeOneAfter)
+{
+    const auto made = demonstration(kPhotographed).value();
+    const auto repotted = std::ranges::find_if(made.history, [](const Event& event) {
+        return event.plant == 12 && event.kind == EventKind::Repotted && event.happened.year() == 2026;
+    });
+    ASSERT_NE(repotted, made.history.end());
+    std::vector<DemonstrationPhoto> before;
+    std::vector<DemonstrationPhoto> after;
+    for (const auto& photo : photographed()) {
+        if (photo.plant == 12) {
+            (photo.taken < repotted->happened ? before : after).push_back(photo);
+        }
+    }
+    ASSERT_GE(before.size(), 4U);
+    ASSERT_GE(after.size(), 5U);
+    EXPECT_LT(before.back().drawn.rim_cm, after.front().drawn.rim_cm);
+    EXPECT_GT(after.back().drawn.height_cm, 1.1 * before.back().drawn.height_cm);
+}
+
 TEST_F(PhotographedDrift, IsTrueToItsRuler)
 {
     for (const auto& [day, photo] : by_day_) {

@@ -188,6 +188,30 @@ TEST_P(StoryOfTwoYears, HasEnoughReadingsAroundTheDriftForAVerdict)
     EXPECT_GE(count(day, day + calendar::Days{140}), 12);
 }
 
+TEST_P(StoryOfTwoYears, ShowsThePeaceLilyStandingStillAndGrowingOnAfterItWasRepotted)
+{
+    const DemonstrationOptions options{.today = kDayOfStory + calendar::Days{150}, .hemisphere = GetParam()};
+    const auto made = demonstration(options).value();
+    const auto story = tell_story(options, made);
+    std::optional<calendar::Date> repotted; // The latest that has half a year after it.
+    for (const auto& event : made.history) {
+        if (event.plant == 12 && event.kind == EventKind::Repotted && event.happened + calendar::Days{180} <= options.today) {
+            repotted = event.happened;
+        }
+    }
+    ASSERT_TRUE(repotted);
+    for (const auto kind : {MeasurementKind::Height, MeasurementKind::Width}) {
+        const auto size = [&](int from, int to) {
+            return mean_of(story, 12, kind, *repotted + calendar::Days{from}, *repotted + calendar::Days{to});
+        };
+        // Means over two weeks, of three readings each: right to about half a percent.
+        EXPECT_GT(size(-14, 0), 1.03 * size(-70, -56));
+        EXPECT_LT(size(11, 24), 1.022 * size(-7, 7));
+        EXPECT_GT(size(91, 104), 1.028 * size(73, 87)) << "in as many days it usually grows by four in a hundred";
+        EXPECT_GT(size(165, 178), 1.15 * size(11, 24));
+    }
+}
+
 TEST_P(StoryOfTwoYears, HasEveryKindOfHappening)
 {
     const auto story = told();
