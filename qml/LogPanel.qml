@@ -68,7 +68,7 @@ FocusScope {
 
             Repeater {
                 id: chips
-                model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered")]
+                model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away")]
 
                 Chip {
                     required property string modelData

@@ -389,7 +389,7 @@ FocusScope {
         visible: root.anyShown
         text: root.plants.markedCount > 0
               ? (root.plants.markedCount === 1 ? qsTr("1 plant marked. Escape takes the mark off.") : qsTr("%1 plants marked. Escape takes the marks off.").arg(root.plants.markedCount))
-              : root.plants.note !== "" ? root.plants.note : qsTr("Enter opens a plant, Space marks it, Control and L logs, M moves.")
+              : root.plants.note !== "" ? root.plants.note : qsTr("Enter opens a plant, Space marks it, Control and L logs, M moves.") + (root.plants.gone === "" ? "" : " " + root.plants.gone)
         quiet: true
         font.pixelSize: Theme.smallSize
     }

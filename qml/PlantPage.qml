@@ -73,7 +73,6 @@ FocusScope {
     }
 
     function sideBySide(): void {
-        root.plant.album.current = strip.empty ? -1 : root.plant.album.count - 1;
         root.plant.album.openTwo();
     }
     function choosePhotos(): void {

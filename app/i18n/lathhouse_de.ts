@@ -1362,6 +1362,22 @@
         <translation>Geblüht</translation>
     </message>
     <message>
+        <source>Repotted</source>
+        <translation>Umgetopft</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Geschnitten</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Eingegangen</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Weggegeben</translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation>Was abgelesen wurde</translation>
     </message>
@@ -6204,6 +6220,14 @@ liegen im Band</translation>
         <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
     </message>
     <message>
+        <source>1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.</source>
+        <translation>1 Pflanze ist nicht mehr da und behält ihre Vergangenheit: `lathhouse list plants --gone` nennt sie.</translation>
+    </message>
+    <message>
+        <source>%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.</source>
+        <translation>%1 Pflanzen sind nicht mehr da und behalten ihre Vergangenheit: `lathhouse list plants --gone` nennt sie.</translation>
+    </message>
+    <message>
         <source>All %1</source>
         <translation>Alle %1</translation>
     </message>
@@ -6274,6 +6298,22 @@ liegen im Band</translation>
     <message>
         <source>%1: in flower today.</source>
         <translation>%1: blüht heute.</translation>
+    </message>
+    <message>
+        <source>%1: repotted today.</source>
+        <translation>%1: heute umgetopft.</translation>
+    </message>
+    <message>
+        <source>%1: pruned today.</source>
+        <translation>%1: heute geschnitten.</translation>
+    </message>
+    <message>
+        <source>%1: died today. Off the lists, with all of the past kept; Undo brings it back.</source>
+        <translation>%1: heute eingegangen. Von den Listen genommen, die Vergangenheit bleibt ganz erhalten; Rückgängig bringt sie zurück.</translation>
+    </message>
+    <message>
+        <source>%1: given away today. Off the lists, with all of the past kept; Undo brings it back.</source>
+        <translation>%1: heute weggegeben. Von den Listen genommen, die Vergangenheit bleibt ganz erhalten; Rückgängig bringt sie zurück.</translation>
     </message>
     <message>
         <source>Write the note first.</source>

@@ -1362,6 +1362,22 @@
         <translation>Florida</translation>
     </message>
     <message>
+        <source>Repotted</source>
+        <translation>Trasplantada</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Podada</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Murió</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Regalada</translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation>Lo que se leyó</translation>
     </message>
@@ -6204,6 +6220,14 @@ están en la banda</translation>
         <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
     </message>
     <message>
+        <source>1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.</source>
+        <translation>1 planta ya no está y conserva su pasado: `lathhouse list plants --gone` la nombra.</translation>
+    </message>
+    <message>
+        <source>%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.</source>
+        <translation>%1 plantas ya no están y conservan su pasado: `lathhouse list plants --gone` las nombra.</translation>
+    </message>
+    <message>
         <source>All %1</source>
         <translation>Todas %1</translation>
     </message>
@@ -6274,6 +6298,22 @@ están en la banda</translation>
     <message>
         <source>%1: in flower today.</source>
         <translation>%1: en flor hoy.</translation>
+    </message>
+    <message>
+        <source>%1: repotted today.</source>
+        <translation>%1: trasplantada hoy.</translation>
+    </message>
+    <message>
+        <source>%1: pruned today.</source>
+        <translation>%1: podada hoy.</translation>
+    </message>
+    <message>
+        <source>%1: died today. Off the lists, with all of the past kept; Undo brings it back.</source>
+        <translation>%1: murió hoy. Fuera de las listas, con todo el pasado conservado; Deshacer la devuelve.</translation>
+    </message>
+    <message>
+        <source>%1: given away today. Off the lists, with all of the past kept; Undo brings it back.</source>
+        <translation>%1: regalada hoy. Fuera de las listas, con todo el pasado conservado; Deshacer la devuelve.</translation>
     </message>
     <message>
         <source>Write the note first.</source>

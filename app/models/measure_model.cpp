@@ -381,8 +381,9 @@ std::optional<home::Measurement> MeasureModel::last_reading() const
     const auto ground = plants_.facts().ground;
     std::optional<home::Measurement> last;
     if (ground && entry_) {
-        for (const auto& of : ground->book.archive->readable_of(plants_.opened())->measurements) {
-            if (of.kind == measured_kind() && of.measured <= entry_->date() && of.photo != entry_->sha256 &&
+        const auto series = ground->book.archive->measurements(plants_.opened(), measured_kind());
+        for (const auto& of : *series) {
+            if (of.measured <= entry_->date() && of.photo != entry_->sha256 &&
                 (!last || of.measured >= last->measured)) {
                 last = of;
             }

@@ -37,9 +37,9 @@ PhotosModel::PhotosModel(PlantsModel& plants, QObject* parent)
 {
     connect(&plants_, &PlantsModel::openedChanged, this, [this] {
         set_view(Closed);
-        gather();
+        leave();
     });
-    connect(&plants_, &PlantsModel::groundChanged, this, &PhotosModel::gather);
+    connect(&plants_, &PlantsModel::groundChanged, this, [this] { view_ == Closed ? leave() : gather(); });
 }
 
 PhotosModel::~PhotosModel()
@@ -53,8 +53,26 @@ void PhotosModel::read()
     gather();
 }
 
+/// All photos of a plant of ten years are many, and a page shows six of them.
+void PhotosModel::leave()
+{
+    gathered_ = false;
+    photos_.clear();
+    current_ = -1;
+    other_ = -1;
+    emit currentChanged();
+}
+
+void PhotosModel::gather_once()
+{
+    if (!gathered_) {
+        gather();
+    }
+}
+
 void PhotosModel::gather()
 {
+    gathered_ = true;
     const auto ground = plants_.facts().ground;
     const int plant = plants_.opened();
     const int looked_at = plant == plant_ && photo() != nullptr ? photo()->id : 0;
@@ -62,7 +80,7 @@ void PhotosModel::gather()
     photos_.clear();
     std::vector<SheetRows::Row> others;
     if (ground && plant != 0) {
-        photos_ = ground->book.archive->readable_of(plant)->photos;
+        photos_ = *ground->book.archive->photos(plant);
         for (const auto& of : ground->household.plants) {
             if (of.id != plant) {
                 others.push_back({of.id, text(of.name)});
@@ -140,6 +158,7 @@ void PhotosModel::set_view(View view)
 void PhotosModel::open(int photo)
 {
     clear_error();
+    gather_once();
     const auto there = std::ranges::find(photos_, photo, &home::Photo::id);
     if (there != photos_.end()) {
         current_ = static_cast<int>(there - photos_.begin());
@@ -153,6 +172,10 @@ void PhotosModel::open(int photo)
 void PhotosModel::openTwo()
 {
     clear_error();
+    gather_once();
+    if (view_ == Closed) {
+        current_ = count() - 1;
+    }
     if (count() < 2) {
         fail_with(tr("Two photographs of the plant are needed to lay them side by side."));
         return;
@@ -167,6 +190,7 @@ void PhotosModel::openTwo()
 void PhotosModel::openMeasuring()
 {
     clear_error();
+    gather_once();
     if (current_ >= 0) {
         set_view(Measuring);
     }
@@ -280,11 +304,11 @@ void PhotosModel::tell_changes()
         const auto* before = &at(std::min(current_, other_));
         const auto* after = &at(std::max(current_, other_));
         const auto units = unit_system_of(plants_.look().words);
-        const auto records = ground->book.archive->readable_of(plant_);
+        const auto measured = ground->book.archive->measurements(plant_);
         const auto reading = [&](home::MeasurementKind kind, const home::Photo& photo) {
             const home::Measurement* best = nullptr;
             int best_days = kNear + 1;
-            for (const auto& of : records->measurements) {
+            for (const auto& of : *measured) {
                 if (of.kind != kind) {
                     continue;
                 }

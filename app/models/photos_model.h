@@ -67,6 +67,7 @@ public:
     const home::Photo* photo() const { return current_ < 0 ? nullptr : &at(current_); }
 
     Q_INVOKABLE void open(int photo); ///< By its number; 0: the one that is looked at.
+    /// The one that is looked at, or from the plant's page the newest, beside the oldest or the one chosen before.
     Q_INVOKABLE void openTwo();
     Q_INVOKABLE void openMeasuring();
     Q_INVOKABLE void close();
@@ -86,7 +87,9 @@ protected:
 private:
     const home::Photo& at(int place) const { return photos_[static_cast<std::size_t>(place)]; }
     QString date_of(int place) const;
+    void leave(); ///< Forgets them until they are looked at.
     void gather();
+    void gather_once();
     void show();
     void load(int place, bool beside);
     void tell_changes();
@@ -96,6 +99,7 @@ private:
     PlantsModel& plants_;
     View view_ = Closed;
     std::vector<home::Photo> photos_; ///< Of the plant, the oldest first.
+    bool gathered_ = false;
     home::PlantId plant_ = 0;
     int current_ = -1;
     int other_ = -1;

@@ -88,23 +88,23 @@ Result<void> turn_in_folder(const std::filesystem::path& folder, const PlantEntr
 
 std::shared_ptr<const PlantArchive> archive_in(const std::filesystem::path& folder)
 {
-    return std::make_shared<const PlantArchive>(
-        [folder](home::PlantId plant) -> Result<PlantRecords> {
-            auto store = journal::HouseholdStore::open(folder);
-            if (!store) {
-                return store.error();
-            }
-            auto measurements = store->measurements(plant);
-            if (!measurements) {
-                return measurements.error();
-            }
-            auto photos = journal::PhotoBook{*store}.photos(plant);
-            return photos ? Result<PlantRecords>{PlantRecords{std::move(*measurements), std::move(*photos)}} : photos.error();
+    const auto open = [folder] { return journal::HouseholdStore::open(folder); };
+    return std::make_shared<const PlantArchive>(PlantArchive::Source{
+        .page = [folder](home::PlantId plant, const journal::PlantAsked& asked) {
+            return journal::read_plant_page(folder, plant, asked);
         },
-        [folder]() -> Result<std::vector<home::Measurement>> {
-            const auto store = journal::HouseholdStore::open(folder);
+        .measurements = [open](home::PlantId plant, PlantArchive::Kind kind) -> Result<PlantArchive::Measurements> {
+            const auto store = open();
+            return store ? store->measurements(plant, kind) : store.error();
+        },
+        .photos = [open](home::PlantId plant) -> Result<PlantArchive::Photos> {
+            auto store = open();
+            return store ? journal::PhotoBook{*store}.photos(plant) : store.error();
+        },
+        .leading = [open]() -> Result<PlantArchive::Measurements> {
+            const auto store = open();
             return store ? journal::leading_measurements(*store) : store.error();
-        });
+        }});
 }
 
 Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::path& folder)
@@ -124,7 +124,13 @@ Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::pat
             pictures.emplace(plant, std::move(*photo));
         }
     }
-    return PlantBook{std::move(facts), archive_in(folder), std::move(pictures)};
+    const auto gone = store->gone_plants();
+    if (!gone) {
+        return gone.error();
+    }
+    const auto was_there = [](const home::GonePlant& of) { return of.how != home::GoneHow::Undone; };
+    return PlantBook{std::move(facts), archive_in(folder), std::move(pictures),
+                     static_cast<std::size_t>(std::ranges::count_if(*gone, was_there))};
 }
 
 /// Measurements beside a household in memory, which keeps none.
@@ -231,7 +237,11 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
                 pictures.emplace(plant, *photo);
             }
         }
-        return PlantBook{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
+        PlantBook book{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
+        book.gone = static_cast<std::size_t>(std::ranges::count_if(book.facts.events, [](const home::Event& event) {
+            return event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway;
+        }));
+        return book;
     };
     door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
         for (const auto& of : entries.measurements) {
@@ -250,6 +260,10 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
                     plant->spot = event.spot;
                 }
                 facts.events.push_back(event);
+                if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
+                    std::erase_if(facts.as_told.pins, [&](const home::Pin& pin) { return pin.plant == event.plant; });
+                    facts.as_told.plants.erase(plant);
+                }
             }
             return {};
         });

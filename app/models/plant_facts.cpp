@@ -14,6 +14,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace lathhouse::models {
 
@@ -79,7 +81,7 @@ class FactMaker {
     Q_DECLARE_TR_FUNCTIONS(PlantFacts)
 
 public:
-    FactMaker(const PlantsGround& ground, const PlantRecords& records, const home::Plant& plant, const TodayLook& look)
+    FactMaker(const PlantsGround& ground, const journal::PlantPage& records, const home::Plant& plant, const TodayLook& look)
         : ground_(ground), records_(records), facts_(ground.book.facts), household_(ground.household), plant_(plant),
           kind_(kind_of(plant)), look_(look), words_(look.words), units_(unit_system_of(look.words)),
           spots_(household_, facts_.climate, facts_.log),
@@ -90,16 +92,16 @@ public:
         shown_.botanical = text(plant.kind);
     }
 
-    PlantFacts make(std::optional<home::MeasurementKind> measure, int photos_shown, const PlantDoor& door)
+    PlantFacts make(const journal::PlantAsked& asked, const PlantDoor& door)
     {
         tell_since();
         tell_chips();
-        tell_growth(measure);
+        tell_growth(asked.kind);
         tell_needs();
         tell_hazards();
         tell_sources();
-        tell_history();
-        tell_photos(photos_shown, door);
+        tell_history(asked.newest);
+        tell_photos(door);
         return std::move(shown_);
     }
 
@@ -212,17 +214,18 @@ private:
 
     void tell_growth(std::optional<home::MeasurementKind> asked)
     {
-        shown_.measures = plan::measures_of(records_.measurements, plant_.id);
-        if (shown_.measures.empty()) {
+        for (const auto& of : records_.kinds) {
+            shown_.measures.push_back(of.kind);
+        }
+        const auto shown = journal::shown_kind(records_.kinds, asked);
+        if (!shown) {
             return;
         }
-        const auto measure = asked && std::ranges::find(shown_.measures, *asked) != shown_.measures.end()
-                                 ? *asked
-                                 : shown_.measures.front();
+        const auto measure = *shown;
         for (const auto of : shown_.measures) {
             shown_.kinds.push_back({upper_first(text(words::measured(of))), of == measure});
         }
-        GrowthChartData chart{.growth = plan::growth_of(plant_, measure, records_.measurements, facts_.events,
+        GrowthChartData chart{.growth = plan::growth_of(plant_, measure, records_.series, facts_.events,
                                                         where_, spots_, facts_.log),
                               .events = {},
                               .moves = {},
@@ -449,46 +452,52 @@ private:
         }
     }
 
-    void tell_history()
+    /// The newest so many of what happened; what was entered later on a day stands above.
+    void tell_history(std::size_t most)
     {
         struct Line {
             calendar::Date date;
-            QString what;
-            QString note;
+            std::chrono::minutes time; ///< Of the day; noon where none was said.
+            const home::Event* event;
+            const home::Measurement* measurement;
         };
         std::vector<Line> lines;
         for (const auto& event : facts_.events) {
             if (event.plant == plant_.id && !is_task_mark(event.kind)) {
-                lines.push_back({event.happened, upper_first(event_words(event, household_)), text(event.note)});
+                lines.push_back({event.happened, std::chrono::hours{12}, &event, nullptr});
             }
         }
-        for (const auto& of : records_.measurements) {
-            lines.push_back({of.measured,
-                             tr("%1 %2").arg(upper_first(text(words::measured(of.kind))),
-                                             text(words::measured_value(of, units_))),
-                             text(of.note)});
+        shown_.history_count = lines.size();
+        for (const auto& of : records_.kinds) {
+            shown_.history_count += static_cast<std::size_t>(of.count);
         }
-        std::ranges::stable_sort(lines, std::greater{}, &Line::date);
+        for (auto of = records_.newest.rbegin(); of != records_.newest.rend(); ++of) {
+            lines.push_back({of->measured, of->time.value_or(std::chrono::hours{12}), nullptr, &*of});
+        }
+        std::ranges::reverse(lines);
+        std::ranges::stable_sort(lines, std::greater{}, [](const Line& of) { return std::pair{of.date, of.time}; });
+        lines.erase(std::next(lines.begin(), static_cast<std::ptrdiff_t>(std::min(most, lines.size()))), lines.end());
         for (const auto& line : lines) {
             const QString date = words_.date_with_year(line.date);
-            shown_.history.push_back({date, line.what, line.note,
-                                      line.note.isEmpty() ? tr("%1: %2.").arg(date, line.what)
-                                                          : tr("%1: %2. %3").arg(date, line.what, line.note)});
+            const QString what = line.event != nullptr
+                                     ? upper_first(event_words(*line.event, household_))
+                                     : tr("%1 %2").arg(upper_first(text(words::measured(line.measurement->kind))),
+                                                       text(words::measured_value(*line.measurement, units_)));
+            const QString note = text(line.event != nullptr ? line.event->note : line.measurement->note);
+            shown_.history.push_back({date, what, note,
+                                      note.isEmpty() ? tr("%1: %2.").arg(date, what) : tr("%1: %2. %3").arg(date, what, note)});
         }
     }
 
-    void tell_photos(int most, const PlantDoor& door)
+    void tell_photos(const PlantDoor& door)
     {
-        const auto& photos = records_.photos;
-        const std::size_t count = photos.size();
-        if (count == 0) {
+        const auto& [count, oldest, photos] = records_.photos;
+        if (photos.empty() || !oldest) {
             return;
         }
-        const std::size_t shown = std::min(count, static_cast<std::size_t>(std::max(most, 1)));
-        for (std::size_t at = 0; at < shown; ++at) {
-            const auto& photo = photos[shown == 1 ? count - 1 : at * (count - 1) / (shown - 1)];
+        for (const auto& photo : photos) {
             const auto file = door.thumbnail(photo);
-            const bool newest = at + 1 == shown;
+            const bool newest = &photo == &photos.back();
             const QString date = words_.date_with_year(photo.date());
             const QString word = !file ? tr("file missing") : newest ? tr("newest") : QString{};
             shown_.photos.push_back(
@@ -496,14 +505,15 @@ private:
                  word.isEmpty() ? tr("Photograph of %1").arg(date) : tr("Photograph of %1, %2").arg(date, word), photo.id});
         }
         shown_.photos_head = count == 1 ? tr("1 photograph") : tr("%1 photographs").arg(count);
-        if (shown < count) {
-            const int days = calendar::days_between(photos.front().date(), photos.back().date());
-            shown_.photos_note = tr("%1 shown, spread over %2 months").arg(shown).arg(std::max(1, (days + 15) / 30));
+        if (photos.size() < count) {
+            const int days = calendar::days_between(*oldest, photos.back().date());
+            shown_.photos_note =
+                tr("%1 shown, spread over %2 months").arg(photos.size()).arg(std::max(1, (days + 15) / 30));
         }
     }
 
     const PlantsGround& ground_;
-    const PlantRecords& records_;
+    const journal::PlantPage& records_;
     const plan::HouseholdFacts& facts_;
     const home::Household& household_;
     const home::Plant& plant_;
@@ -518,8 +528,8 @@ private:
 
 } // namespace
 
-Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
-                       int photos_shown, const PlantDoor& door, const TodayLook& look)
+Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, const journal::PlantAsked& asked, const PlantDoor& door,
+                               const TodayLook& look)
 {
     const auto* plant = ground.household.plant(id);
     if (plant == nullptr) {
@@ -528,11 +538,11 @@ Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, std
         none.gone = true;
         return none;
     }
-    const auto records = ground.book.archive->of(id);
+    const auto records = ground.book.archive->page(id, asked);
     if (!records) {
         return records.error();
     }
-    return FactMaker(ground, **records, *plant, look).make(measure, photos_shown, door);
+    return FactMaker(ground, *records, *plant, look).make(asked, door);
 }
 
 } // namespace lathhouse::models

@@ -70,12 +70,13 @@ struct PlantFacts {
     std::vector<SheetRows::Row> hazards; ///< strong, rest, rust.
     QStringList notes;                   ///< Sources and what they rest on.
     std::vector<SheetRows::Row> readings; ///< date, value, change, by, sentence.
-    std::vector<SheetRows::Row> history;  ///< date, what, note, sentence; newest first.
+    std::vector<SheetRows::Row> history;  ///< date, what, note, sentence; the newest of it, newest first.
+    std::size_t history_count = 0;        ///< Of all that happened.
     bool gone = false; ///< It is not in the household (any more).
 };
 
-/// photos_shown: at most so many, spread over time. thumbnail: as PlantDoor. Errors: as PlantArchive::of.
-Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, std::optional<home::MeasurementKind> measure,
-                       int photos_shown, const PlantDoor& door, const TodayLook& look);
+/// asked: the measure, how much of what happened, how many photos (spread over time). Errors: as PlantArchive::page.
+Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, const journal::PlantAsked& asked, const PlantDoor& door,
+                               const TodayLook& look);
 
 } // namespace lathhouse::models

@@ -46,23 +46,16 @@ void PlantModel::setPhotosShown(int photos)
     }
 }
 
-void PlantModel::tell_history()
-{
-    const auto& all = facts_.history;
-    const auto shown = static_cast<std::ptrdiff_t>(std::min(history_shown_, all.size()));
-    history_.show({all.begin(), all.begin() + shown});
-}
-
 void PlantModel::showMoreHistory()
 {
     history_shown_ += kMoreHistory;
-    tell_history();
+    reload();
 }
 
 void PlantModel::showNewestHistory()
 {
     history_shown_ = kNewestHistory;
-    tell_history();
+    reload();
 }
 
 void PlantModel::read()
@@ -73,9 +66,11 @@ void PlantModel::read()
         return;
     }
     const int number = ++asked_;
+    const journal::PlantAsked asked{.kind = measure_, .newest = history_shown_, .photos = static_cast<std::size_t>(photos_shown_)};
     work<PlantFacts>(
-        [ground, id, measure = measure_, photos = photos_shown_, door = plants_.door(),
-         look = plants_.look()]() -> Result<PlantFacts> { return plant_facts(*ground, id, measure, photos, door, look); },
+        [ground, id, asked, door = plants_.door(), look = plants_.look()]() -> Result<PlantFacts> {
+            return plant_facts(*ground, id, asked, door, look);
+        },
         [this, number](Result<PlantFacts> made) {
             if (number != asked_) {
                 return;
@@ -94,7 +89,7 @@ void PlantModel::read()
             kinds_.show(facts_.kinds);
             hazards_.show(facts_.hazards);
             readings_.show(facts_.readings);
-            tell_history();
+            history_.show(facts_.history);
             set_known();
             emit plantChanged();
         });

@@ -93,7 +93,7 @@ public:
     QStringList notes() const { return facts_.notes; }
     SheetRows* readings() { return &readings_; }
     SheetRows* history() { return &history_; }
-    int historyCount() const { return static_cast<int>(facts_.history.size()); }
+    int historyCount() const { return static_cast<int>(facts_.history_count); }
     PhotosModel* album() { return &album_; }
     MeasureModel* measure() { return &measure_in_photo_; }
     PhotoImportModel* coming() { return &coming_; }
@@ -120,8 +120,6 @@ protected:
     void read() override;
 
 private:
-    void tell_history();
-
     PlantsModel& plants_;
     PlantFacts facts_;
     std::optional<home::MeasurementKind> measure_;

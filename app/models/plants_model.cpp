@@ -87,6 +87,14 @@ QString PlantsModel::note() const
                        : tr("This household is invented: what is logged stays in this window and is gone when it closes.");
 }
 
+QString PlantsModel::gone() const
+{
+    const auto count = facts_.ground ? facts_.ground->book.gone : 0;
+    return count == 0   ? QString{}
+           : count == 1 ? tr("1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.")
+                        : tr("%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.").arg(count);
+}
+
 namespace {
 
 /// Small pictures of the photos that stand for plants; one that cannot be read leaves the drawing in its place.
@@ -513,6 +521,22 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         event.kind = home::EventKind::Flowered;
         done = tr("%1: in flower today.");
         break;
+    case Repotted:
+        event.kind = home::EventKind::Repotted;
+        done = tr("%1: repotted today.");
+        break;
+    case Pruned:
+        event.kind = home::EventKind::Pruned;
+        done = tr("%1: pruned today.");
+        break;
+    case Died:
+        event.kind = home::EventKind::Died;
+        done = tr("%1: died today. Off the lists, with all of the past kept; Undo brings it back.");
+        break;
+    case GivenAway:
+        event.kind = home::EventKind::GivenAway;
+        done = tr("%1: given away today. Off the lists, with all of the past kept; Undo brings it back.");
+        break;
     case Noted:
         if (written_note.empty()) {
             fail_with(tr("Write the note first."));
@@ -528,7 +552,12 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         event.plant = id;
         entries.events.push_back(event);
     }
-    return write(std::move(entries), done.arg(whom));
+    const bool kept = write(std::move(entries), done.arg(whom));
+    if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
+        clearMarks();
+        close();
+    }
+    return kept;
 }
 
 bool PlantsModel::moveTo(int spot)

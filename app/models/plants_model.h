@@ -47,11 +47,14 @@ class PlantsModel : public lathhouse::models::SheetModel {
     /// Id of the plant whose page is open; 0: none.
     Q_PROPERTY(int opened READ opened NOTIFY openedChanged)
     Q_PROPERTY(QString note READ note NOTIFY plantsChanged)
+    /// How many plants are no longer there; empty where all are.
+    Q_PROPERTY(QString gone READ gone NOTIFY plantsChanged)
 
 public:
     enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering };
     Q_ENUM(Filter)
-    enum What { Watered, Fed, Measured, Noted, NewGrowth, Flowered };
+    /// A plant that died or was given away is off every list; its past is kept.
+    enum What { Watered, Fed, Measured, Noted, NewGrowth, Flowered, Repotted, Pruned, Died, GivenAway };
     Q_ENUM(What)
 
     PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
@@ -84,6 +87,7 @@ public:
     std::vector<home::PlantId> marked() const { return {marked_.begin(), marked_.end()}; }
     int opened() const { return opened_; }
     QString note() const;
+    QString gone() const;
 
     /// Id of the plant at that place among those shown; 0 where there is none.
     Q_INVOKABLE int shownId(int shown) const;

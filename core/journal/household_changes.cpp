@@ -50,60 +50,6 @@ Result<home::PlantId> HouseholdStore::add(home::Plant plant, calendar::Date sinc
     }
 }
 
-Result<void> HouseholdStore::pin(const home::Pin& pin, calendar::Instant now)
-{
-    try {
-        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        SQLite::Statement insert{
-            inside_->database,
-            "INSERT INTO pins (plant_id, spot_id, from_on, to_on, entered_at) VALUES (?, ?, ?, ?, ?)"};
-        (Row{insert} << pin.plant << pin.spot << calendar::to_text(pin.from) << calendar::to_text(pin.to)
-                     << calendar::to_text(now))
-            .insert();
-        transaction.commit();
-        return {};
-    } catch (const SQLite::Exception& thrown) {
-        return breaks_a_rule(thrown)
-                   ? Error{ErrorCode::NotFound,
-                           "nothing was pinned; the plant and the spot must be of the household"}
-                   : error_of(thrown, inside_->file);
-    }
-}
-
-Result<void> HouseholdStore::pin_always(home::PlantId plant, std::optional<home::SpotId> spot)
-{
-    try {
-        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        SQLite::Statement update{inside_->database, "UPDATE plants SET pinned_spot_id = ? WHERE id = ?"};
-        (Row{update} << spot << plant).insert();
-        transaction.commit();
-        return {};
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, inside_->file);
-    }
-}
-
-Result<int> HouseholdStore::take_back_pins(home::PlantId plant, calendar::Instant now)
-{
-    try {
-        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        SQLite::Statement dated{
-            inside_->database,
-            "UPDATE pins SET taken_back_at = ? WHERE plant_id = ? AND taken_back_at IS NULL"};
-        (Row{dated} << calendar::to_text(now) << plant).insert();
-        int count = dated.getChanges();
-        SQLite::Statement always{
-            inside_->database,
-            "UPDATE plants SET pinned_spot_id = NULL WHERE id = ? AND pinned_spot_id IS NOT NULL"};
-        (Row{always} << plant).insert();
-        count += always.getChanges();
-        transaction.commit();
-        return count;
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, inside_->file);
-    }
-}
-
 Result<void> HouseholdStore::accept(const home::AcceptedPlan& plan)
 {
     try {

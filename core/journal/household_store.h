@@ -88,12 +88,6 @@ public:
     /// where nothing tells of it. Errors: as home::make; OutOfRange also for a name of a plant that is gone; Locked,
     /// Unwritable.
     Result<home::EventId> change(const home::HouseholdChange& change, calendar::Date since, calendar::Instant now);
-    /// Keeps a plant at a spot on those nights. Errors: NotFound, Locked, Unwritable.
-    Result<void> pin(const home::Pin& pin, calendar::Instant now);
-    /// Keeps a plant at a spot always, or no longer. Errors: Locked, Unwritable.
-    Result<void> pin_always(home::PlantId plant, std::optional<home::SpotId> spot);
-    /// Takes back every pin of a plant; their number. Errors: Locked, Unwritable.
-    Result<int> take_back_pins(home::PlantId plant, calendar::Instant now);
     /// Keeps a plan as the accepted one; those before it stay in the file. Errors: Locked, Unwritable.
     Result<void> accept(const home::AcceptedPlan& plan);
     /// The plan that was accepted last; nullopt where none was. Errors: Damaged, Locked.

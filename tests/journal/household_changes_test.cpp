@@ -58,19 +58,6 @@ TEST_F(HouseholdChanges, AddASpot)
     EXPECT_TRUE(store().load()->spot(*id)->windy);
 }
 
-TEST_F(HouseholdChanges, PinsHoldUntilTheyAreTakenBack)
-{
-    const home::Pin pin{4, 2, kChanged, kChanged + calendar::Days{30}};
-    ASSERT_TRUE(store().pin(pin, now()));
-    ASSERT_TRUE(store().pin_always(4, 1));
-    EXPECT_EQ(store().load()->pins, std::vector<home::Pin>{pin});
-    EXPECT_EQ(store().load()->plant(4)->pinned_spot, 1);
-    EXPECT_EQ(store().take_back_pins(4, now()).value(), 2);
-    EXPECT_TRUE(store().load()->pins.empty());
-    EXPECT_FALSE(store().load()->plant(4)->pinned_spot);
-    EXPECT_EQ(store().pin({999, 2, kChanged, kChanged}, now()).error().code, ErrorCode::NotFound);
-}
-
 TEST_F(HouseholdChanges, TheLatestAcceptedPlanIsGivenBack)
 {
     EXPECT_FALSE(store().accepted_plan().value());

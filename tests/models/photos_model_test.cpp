@@ -250,7 +250,7 @@ protected:
     /// Of the plant that is open.
     std::vector<home::Measurement> measurements() const
     {
-        return (*plants_->facts().ground->book.archive->of(plants_->opened()))->measurements;
+        return *plants_->facts().ground->book.archive->measurements(plants_->opened());
     }
     photo::DrawnPlaces places() const
     {

@@ -28,7 +28,7 @@ home::Measurement height(home::PlantId plant, double centimetres)
 
 std::vector<home::Measurement> measured(const PlantDoor& door, home::PlantId plant)
 {
-    return (*door.load()->archive->of(plant))->measurements;
+    return *door.load()->archive->measurements(plant);
 }
 
 class PlantsInFolder : public testing::Test {
@@ -67,6 +67,20 @@ TEST_F(PlantsInFolder, WhatIsLoggedForTwoIsTakenBackForBoth)
     EXPECT_EQ(events(), before);
     ASSERT_TRUE(door.bring_back(entries, kEntered));
     EXPECT_EQ(events(), before + 2);
+}
+
+TEST_F(PlantsInFolder, WhatDiedOrWasGivenAwayIsCountedAmongTheGone)
+{
+    EXPECT_EQ(door.load()->gone, 0U);
+    const PlantEntries entries{{{first, home::EventKind::Died, {}, kShownToday, kEntered, ""},
+                                {second, home::EventKind::GivenAway, {}, kShownToday, kEntered, ""}},
+                               {}};
+    ASSERT_TRUE(door.record(entries));
+    EXPECT_EQ(door.load()->gone, 2U);
+    EXPECT_EQ(store().load()->plant(first), nullptr);
+    ASSERT_TRUE(door.take_back(entries, kEntered));
+    EXPECT_EQ(door.load()->gone, 0U);
+    EXPECT_NE(store().load()->plant(first), nullptr);
 }
 
 TEST_F(PlantsInFolder, MeasurementIsReadTakenBackAndBroughtBack)

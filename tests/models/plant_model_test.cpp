@@ -135,8 +135,10 @@ TEST_F(PlantModelTest, OfALongHistoryTheNewestIsShownAndMoreWhenAsked)
     ASSERT_GT(all, 8);
     EXPECT_EQ(model.history()->rowCount(), 8);
     model.showMoreHistory();
+    wait_for(model);
     EXPECT_EQ(model.history()->rowCount(), std::min(all, 58));
     model.showNewestHistory();
+    wait_for(model);
     EXPECT_EQ(model.history()->rowCount(), 8);
 }
 
@@ -154,10 +156,10 @@ TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
     const auto load = door.load;
     door.load = [load, id]() {
         auto book = load();
-        auto records = **book->archive->of(id);
+        auto photos = *book->archive->photos(id);
         for (int at = 0; at < 20; ++at) {
             const auto day = calendar::start_of_day_utc(kShownToday - calendar::Days{(20 - at) * 15});
-            records.photos.push_back({.id = at + 1,
+            photos.push_back({.id = at + 1,
                                     .sha256 = std::string(64, 'a'),
                                     .extension = "jpg",
                                     .bytes = 1,
@@ -171,7 +173,7 @@ TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
                                     .entered = day,
                                     .plants = {id}});
         }
-        book->archive = archive_of(records.measurements, records.photos);
+        book->archive = archive_of(*book->archive->measurements(id), photos);
         return book;
     };
     door.thumbnail = [](const home::Photo& photo) -> Result<std::filesystem::path> {

@@ -169,6 +169,28 @@ TEST_F(PlantsModelTest, WateringSeveralIsOneEntryToTakeBack)
     EXPECT_EQ(model.markedCount(), 2) << "marks stay";
 }
 
+TEST_F(PlantsModelTest, APlantThatDiedIsOffTheShelvesUntilItIsTakenBack)
+{
+    const auto all = household->facts().as_told.plants.size();
+    const int id = model.shownId(0);
+    model.openId(id);
+    ASSERT_TRUE(model.log(PlantsModel::Died, {}, 0, "rotten at the base"));
+    EXPECT_EQ(model.opened(), 0) << "its page is closed";
+    wait_for(model);
+    EXPECT_TRUE(model.said().contains("died today")) << model.said().toStdString();
+    EXPECT_EQ(household->facts().as_told.plants.size(), all - 1);
+    EXPECT_EQ(model.count(), static_cast<int>(all) - 1);
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(model.count(), static_cast<int>(all));
+    model.openId(id);
+    EXPECT_EQ(model.opened(), id);
+    ASSERT_TRUE(model.log(PlantsModel::Repotted, {}, 0, {}));
+    wait_for(model);
+    EXPECT_EQ(model.opened(), id);
+    EXPECT_EQ(household->facts().events.back().kind, home::EventKind::Repotted);
+}
+
 TEST_F(PlantsModelTest, MeasurementNeedsANumberThatCanBe)
 {
     model.setCurrent(0);
