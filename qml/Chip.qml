@@ -19,8 +19,6 @@ T.Button {
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.RadioButton
-    // Qt 6.4 makes it a plain button once a screen reader comes.
-    Accessible.onRoleChanged: if (Accessible.role !== Accessible.RadioButton) Accessible.role = Accessible.RadioButton
     Accessible.name: root.text
     Accessible.description: root.reason
     Accessible.checkable: true

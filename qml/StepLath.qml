@@ -15,8 +15,6 @@ T.AbstractButton {
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.PageTab
-    // Qt 6.4 makes it a plain button once a screen reader comes.
-    Accessible.onRoleChanged: if (Accessible.role !== Accessible.PageTab) Accessible.role = Accessible.PageTab
     Accessible.name: qsTr("Step %1, %2").arg(root.number).arg(root.text)
     Accessible.description: root.words
     Accessible.selected: root.open

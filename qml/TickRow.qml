@@ -12,8 +12,6 @@ T.AbstractButton {
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.CheckBox
-    // Qt 6.4 makes it a plain button once a screen reader comes.
-    Accessible.onRoleChanged: if (Accessible.role !== Accessible.CheckBox) Accessible.role = Accessible.CheckBox
     Accessible.name: root.text
     Accessible.description: root.reason
     Accessible.checkable: true

@@ -115,7 +115,8 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
         const qreal width = label_of(half, tenth, last, false).wish.size.width();
         const qreal from = last ? middle_of(*tenth) + 25.0 : middle_of(*tenth) - 9.0 - width;
         const bool in_sight = last ? from < room_of_labels().right() - 40.0 : from + width > room_of_labels().left() + 40.0;
-        return !in_sight || (from >= room_of_labels().left() && from + width <= room_of_labels().right());
+        constexpr qreal kBesideToday = 16.0; // The cursor stands there, and words keep clear of it.
+        return !in_sight || (from >= room_of_labels().left() + kBesideToday && from + width <= room_of_labels().right());
     };
     brief = brief || !has_room(frost.last_half, frost.last_tenth, true) || !has_room(frost.first_half, frost.first_tenth, false);
     // Where summer stands in the middle both have their words in it: one below the other, each in one line where two
