@@ -3,6 +3,8 @@
 # Arguments are handed to ctest, for example: tests/run.sh -R night
 # tests/run.sh --fuzz [SECONDS] gives every reader inputs that nobody would write instead, a minute in all.
 # tests/run.sh --faults [KILLS [SECONDS]] counts what a household outlives: kills, full disks, damage, fuzz, valgrind.
+# tests/run.sh --bench [--quick] [--json FILE] [--keep] [--only ROOM...] measures instead, every row beside a reference:
+# tests/bench/bench.py says more. What has grown by over a fifth against the ratios kept is listed and fails nothing.
 # tests/run.sh --core builds the core and its tests alone, where Qt may not be looked for; the whole build goes on from it.
 # tests/run.sh --coverage says which lines of the core its own tests run, by room, and why the others do not.
 # tests/run.sh --threads watches the models and what runs beside them with the thread sanitizer.
@@ -12,8 +14,8 @@ source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 . "$source_folder/app/install-packages.sh"
 cache=${XDG_CACHE_HOME:-${HOME:-/tmp}/.cache}/lathhouse
 preset=${LATHHOUSE_PRESET:-asan}
-if [ "${1:-}" = --faults ]; then
-    preset=${LATHHOUSE_PRESET:-dev} # Valgrind and the sanitizers do not go together.
+if [ "${1:-}" = --faults ] || [ "${1:-}" = --bench ]; then
+    preset=${LATHHOUSE_PRESET:-dev} # Neither valgrind nor times go with the sanitizers.
 fi
 if [ "${1:-}" = --coverage ]; then
     preset=coverage
@@ -29,7 +31,12 @@ without_qt=OFF
 if [ "${1:-}" = --core ]; then
     without_qt=ON
 fi
-cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=$without_qt >&2 || exit 1
+benches=OFF
+if [ "${1:-}" = --bench ]; then
+    benches=ON
+fi
+cmake --preset "$preset" -B "$build" -DLATHHOUSE_UNITY=ON -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=$without_qt \
+    -DLATHHOUSE_BUILD_BENCH=$benches >&2 || exit 1
 if [ "${1:-}" = --fuzz ]; then
     cmake --build "$build" --target fuzz >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
     cd "$build" && exec tests/fuzz/fuzz --seconds "${2:-60}" --seed "${LATHHOUSE_FUZZ_SEED:-$(date +%j)}"
@@ -48,6 +55,10 @@ if [ "${1:-}" = --threads ]; then
     cmake --build "$build" --target models_test >&2 ||
         { echo "lathhouse: the build failed" >&2; exit 1; }
     exec tests/threads.sh "$build"
+fi
+if [ "${1:-}" = --bench ]; then
+    cmake --build "$build" --target benches >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+    exec tests/bench/bench.py "$build" "${@:2}"
 fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
 if [ "${1:-}" = --core ]; then

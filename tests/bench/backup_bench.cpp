@@ -1,13 +1,13 @@
 // Times a backup, a restore and a check of a household with photos beside cp -r, zip -0 and sha256sum on the same files, in
-// one run: backup_bench [FILES [MEGABYTES-EACH]] (default 1000 files of 1 MB, of random bytes as photos are nearly).
+// turn: backup_bench [--files N] [--megabytes EACH] [Google Benchmark's own] (default 300 files of 1 MB, of random bytes as
+// photos are nearly).
 #include "core/base/sha256.h"
 #include "core/home/demonstration.h"
 #include "core/journal/household_backup.h"
 #include "core/journal/household_check.h"
 #include "core/journal/household_store.h"
+#include "tests/bench/recorded_times.h"
 
-#include <chrono>
-#include <cstdio>
 #include <cstdlib>
 #include <fstream>
 #include <random>
@@ -15,23 +15,18 @@
 namespace fs = std::filesystem;
 using namespace lathhouse;
 
-namespace {
-
-template <class Work>
-void timed(const char* what, double megabytes, Work work)
-{
-    const auto begin = std::chrono::steady_clock::now();
-    const bool done = work();
-    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-    std::printf("%-28s %7.2f s %8.0f MB/s%s\n", what, seconds, megabytes / seconds, done ? "" : "  FAILED");
-}
-
-} // namespace
-
 int main(int argc, char** argv)
 {
-    const int files = argc > 1 ? std::atoi(argv[1]) : 1000;
-    const double each = argc > 2 ? std::atof(argv[2]) : 1.0;
+    int files = 300;
+    double each = 1.0;
+    for (int i = 1; i + 1 < argc; ++i) {
+        const std::string option = argv[i];
+        if (option == "--files") {
+            files = std::atoi(argv[i + 1]);
+        } else if (option == "--megabytes") {
+            each = std::atof(argv[i + 1]);
+        }
+    }
     auto pattern = (fs::temp_directory_path() / "lathhouse_bench_XXXXXX").string();
     if (mkdtemp(pattern.data()) == nullptr) {
         return 1;
@@ -54,23 +49,24 @@ int main(int argc, char** argv)
         fs::create_directories(below);
         std::ofstream{below / (digest + ".jpg"), std::ios::binary} << content;
     }
-    const double megabytes = files * each;
     const auto shell = [&](const std::string& command) {
-        return [command = "cd " + folder.string() + " && " + command] { return std::system(command.c_str()) == 0; };
+        return [command = "cd '" + folder.string() + "' && " + command] { return std::system(command.c_str()) == 0; };
     };
+    RecordedTimes taken;
     for (int round = 0; round < 3; ++round) {
-        timed("cp -r", megabytes, shell("rm -rf copy && cp -r home copy && sync copy"));
-        timed("zip -0", megabytes, shell("rm -f plain.zip && zip -q -0 -r plain.zip home && sync plain.zip"));
-        timed("sha256sum", megabytes, shell("find home/photos -type f | xargs sha256sum > /dev/null"));
-        timed("backup, read back", megabytes, [&] {
+        taken.time("cp", shell("rm -rf copy && cp -r home copy && sync copy"));
+        taken.time("zip", shell("rm -f plain.zip && zip -q -0 -r plain.zip home && sync plain.zip"));
+        taken.time("sha256sum", shell("find home/photos -type f | xargs sha256sum > /dev/null"));
+        taken.time("backup", [&] {
             return journal::back_up(folder / "home", folder / "plants.zip", journal::Existing::Replaced, today).has_value();
         });
-        timed("restore, compared", megabytes, [&] {
+        taken.time("restore", [&] {
             fs::remove_all(folder / "new");
             return journal::restore(folder / "plants.zip", folder / "new").has_value();
         });
-        timed("check", megabytes, [&] { return journal::check_household(folder / "new").has_value(); });
+        taken.time("check", [&] { return journal::check_household(folder / "new").has_value(); });
     }
+    taken.tell("backup", "megabytes", files * each);
     fs::remove_all(folder);
-    return 0;
+    return taken.tell_all(argc, argv);
 }

@@ -1,5 +1,7 @@
 #include "core/growth/recovery.h"
 
+#include "tests/bench/yardstick.h"
+
 #include <benchmark/benchmark.h>
 
 #include <cmath>
@@ -29,6 +31,7 @@ void judge_series(benchmark::State& state)
 }
 BENCHMARK(judge_series)->Args({20, 100})->Args({100, 100})->Args({1000, 100})->Args({1000, 20})->Args({1000, 0})
     ->Unit(benchmark::kMillisecond);
+BENCHMARK(yardstick)->Unit(benchmark::kMillisecond);
 
 } // namespace
 } // namespace lathhouse::growth

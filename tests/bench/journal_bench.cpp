@@ -6,6 +6,10 @@
 #include "core/journal/photo_book.h"
 #include "core/journal/plant_page.h"
 
+#include "tests/bench/yardstick.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <benchmark/benchmark.h>
 
 #include <chrono>
@@ -225,6 +229,38 @@ void journal_sizes(benchmark::internal::Benchmark* bench)
     }
     bench->Unit(benchmark::kMillisecond)->Complexity();
 }
+/// The same look through the file by SQLite alone, for comparison.
+void sqlite_looks_through(benchmark::State& state)
+{
+    const auto file = journal_of(state.range(0)).folder() / "household.sqlite3";
+    for (auto _ : state) {
+        SQLite::Database database{file.string()};
+        benchmark::DoNotOptimize(database.execAndGet("PRAGMA quick_check(1)").getString());
+    }
+    state.SetComplexityN(state.range(0));
+}
+
+/// The measurements of one plant read by SQLite alone, column by column, and kept nowhere.
+void sqlite_reads_plant(benchmark::State& state)
+{
+    const auto file = journal_of(state.range(0)).folder() / "household.sqlite3";
+    int plant = 0;
+    for (auto _ : state) {
+        plant = plant % kPlants + 1;
+        SQLite::Database database{file.string()};
+        SQLite::Statement rows{database, "SELECT * FROM measurements WHERE plant_id = ? ORDER BY measured_on, id"};
+        rows.bind(1, plant);
+        while (rows.executeStep()) {
+            for (int column = 0; column < rows.getColumnCount(); ++column) {
+                benchmark::DoNotOptimize(rows.getColumn(column).getBytes());
+            }
+        }
+    }
+    state.SetComplexityN(state.range(0));
+}
+BENCHMARK(sqlite_looks_through)->Apply(journal_sizes);
+BENCHMARK(sqlite_reads_plant)->Apply(journal_sizes);
+BENCHMARK(yardstick)->Unit(benchmark::kMillisecond);
 BENCHMARK(opens_first)->Apply(journal_sizes);
 BENCHMARK(plant_records)->Apply(journal_sizes);
 BENCHMARK(whole_plant)->Apply(journal_sizes);

@@ -3,6 +3,7 @@
 #include "core/home/demonstration.h"
 #include "core/plan/household_moves.h"
 #include "core/plan/move_problem.h"
+#include "tests/bench/yardstick.h"
 
 #include <benchmark/benchmark.h>
 
@@ -71,6 +72,7 @@ BENCHMARK_CAPTURE(whole_plan, fast, Effort::Fast)->Apply(small_and_usual);
 BENCHMARK_CAPTURE(solution, fast, Effort::Fast)->Apply(small_and_usual);
 BENCHMARK_CAPTURE(solution, full, Effort::Full)->Apply(small_and_usual);
 BENCHMARK_CAPTURE(whole_plan, fast_large, Effort::Fast)->Apply(large);
+BENCHMARK(yardstick)->Unit(benchmark::kMillisecond);
 
 } // namespace
 } // namespace lathhouse::plan

@@ -1,4 +1,5 @@
-// Times of core/photo and of an import, printed; they judge nothing. Run by hand: photo_bench [PHOTOS].
+// Green cover, and an import of photos beside its parts (decoding at reduced size, hashing, writing) measured separately on
+// two cores: photo_bench [--photos N] [Google Benchmark's own].
 
 #include "core/home/demonstration.h"
 #include "core/journal/durable_file.h"
@@ -6,10 +7,15 @@
 #include "core/photo/greenness.h"
 #include "core/base/sha256.h"
 #include "core/photo/thumbnail.h"
+#include "tests/bench/recorded_times.h"
 #include "tests/photo/sample_photos.h"
 
-#include <chrono>
-#include <cstdio>
+#ifdef LATHHOUSE_BENCH_OPENCV
+#include <opencv2/core.hpp>
+#include <opencv2/imgproc.hpp>
+#endif
+
+#include <atomic>
 #include <functional>
 #include <string>
 #include <thread>
@@ -46,11 +52,30 @@ double on_two_cores(const std::vector<fs::path>& files, const std::function<void
     });
 }
 
+#ifdef LATHHOUSE_BENCH_OPENCV
+/// Excess green and Otsu's threshold by OpenCV on the same pixels, on one core; the share of green.
+double green_share_of_opencv(const photo::Picture& picture)
+{
+    cv::setNumThreads(1);
+    const cv::Mat pixels(picture.height, picture.width, CV_8UC3, const_cast<std::uint8_t*>(picture.at(0, 0)));
+    cv::Mat excess;
+    cv::transform(pixels, excess, cv::Mat(cv::Matx13f(-1.0F, 2.0F, -1.0F))); // Cut to 0..255 as it is stored.
+    cv::Mat parted;
+    cv::threshold(excess, parted, 0.0, 255.0, cv::THRESH_BINARY | cv::THRESH_OTSU);
+    return static_cast<double>(cv::countNonZero(parted)) / static_cast<double>(picture.pixels());
+}
+#endif
+
 } // namespace
 
 int main(int argc, char** argv)
 {
-    const std::size_t count = argc > 1 ? std::stoul(argv[1]) : 200;
+    std::size_t count = 60;
+    for (int i = 1; i + 1 < argc; ++i) {
+        if (std::string{argv[i]} == "--photos") {
+            count = std::stoul(argv[i + 1]);
+        }
+    }
     std::string pattern = (fs::temp_directory_path() / "photo_bench_XXXXXX").string();
     if (mkdtemp(pattern.data()) == nullptr) {
         return 1;
@@ -59,12 +84,22 @@ int main(int argc, char** argv)
 
     const auto large = photo::drawn_plant(4000, 3000);
     const auto frame = photo::Region::frame(4000, 3000);
-    std::vector<double> times;
+    RecordedTimes taken;
+    photo::GreenCover cover{};
+    auto copy = large;
     for (int i = 0; i < 9; ++i) {
-        times.push_back(seconds_of([&] { (void)photo::green_cover(large, frame); }));
+        taken.add("green_cover", seconds_of([&] { cover = photo::green_cover(large, frame); }));
+        taken.add("pixels_copied", seconds_of([&] {
+                      std::ranges::copy(large.rgb, copy.rgb.begin());
+                      benchmark::DoNotOptimize(copy.rgb.data());
+                  }));
+#ifdef LATHHOUSE_BENCH_OPENCV
+        double share = 0.0;
+        taken.add("green_cover_of_opencv", seconds_of([&] { share = green_share_of_opencv(large); }));
+        taken.tell("green_cover_of_opencv", "green_share", share);
+#endif
     }
-    std::ranges::sort(times);
-    std::printf("green cover of 12 megapixels: median %.1f ms, most %.1f ms\n", 1000 * times[4], 1000 * times.back());
+    taken.tell("green_cover", "green_share", cover.share());
 
     std::vector<fs::path> files;
     fs::create_directories(folder / "in");
@@ -78,37 +113,42 @@ int main(int argc, char** argv)
         photo::write_bytes(files[i],
                            photo::jpeg_with(photo::drawn_plant(4000, 3000, static_cast<unsigned>(i % 20) + 1), exif));
     });
-    std::printf("%zu photos of 4000 x 3000, %.1f MB each\n", count,
-                static_cast<double>(fs::file_size(files.front())) / 1e6);
     sync();
 
     std::vector<photo::Bytes> held(files.size());
     std::vector<std::string> digests(files.size());
     on_two_cores(files, [&](std::size_t i) { held[i] = photo::read_bytes(files[i]).value(); }); // Warm.
-    const double decode = on_two_cores(files, [&](std::size_t i) { (void)photo::read_photo(held[i], "x", photo::kThumbnailSide); });
-    const double hash = on_two_cores(files, [&](std::size_t i) { digests[i] = sha256_of(held[i]); });
-    const double write = on_two_cores(files, [&](std::size_t i) {
-        (void)journal::write_durably(folder / "out" / digests[i].substr(0, 2) / digests[i], held[i]);
-    });
-    held.clear();
-    held.shrink_to_fit();
-    fs::remove_all(folder / "out");
-    sync();
-
     const auto made = home::demonstration({.today = calendar::Date{2026, 11, 25}}).value();
-    auto store = journal::HouseholdStore::create(folder / "home", made.household, {}).value();
     const std::atomic<bool> cancel = false;
     const journal::ImportWishes wishes{
         .plants = {}, .taken = {}, .time_zone = "UTC", .entered = calendar::start_of_day_utc(calendar::Date{2026, 11, 25}), .workers = 2};
     std::size_t added = 0;
-    const double import = seconds_of([&] {
-        added = journal::import_photos(store, files, wishes, {}, cancel).count(journal::ImportOutcome::Added);
-    });
-    const double again = seconds_of([&] { (void)journal::import_photos(store, files, wishes, {}, cancel); });
-    const double parts = decode + hash + write;
-    std::printf("two cores: decode (reduced) %.2f s, hash %.2f s, write %.2f s: together %.2f s\n", decode, hash, write, parts);
-    std::printf("import of %zu: %.2f s, %.0f %% of that speed; again, all known: %.2f s\n", added, import,
-                100.0 * parts / import, again);
+    for (int round = 0; round < 3; ++round) {
+        const double before_parts = processor_seconds(RUSAGE_SELF);
+        const double decode =
+            on_two_cores(files, [&](std::size_t i) { (void)photo::read_photo(held[i], "x", photo::kThumbnailSide); });
+        const double hash = on_two_cores(files, [&](std::size_t i) { digests[i] = sha256_of(held[i]); });
+        const double write = on_two_cores(files, [&](std::size_t i) {
+            (void)journal::write_durably(folder / "out" / digests[i].substr(0, 2) / digests[i], held[i]);
+        });
+        taken.add("import_parts_processor", processor_seconds(RUSAGE_SELF) - before_parts);
+        fs::remove_all(folder / "out");
+        auto store = journal::HouseholdStore::create(folder / "home", made.household, {}).value();
+        sync();
+        const double before_import = processor_seconds(RUSAGE_SELF);
+        taken.add("import", seconds_of([&] {
+                      added = journal::import_photos(store, files, wishes, {}, cancel).count(journal::ImportOutcome::Added);
+                  }));
+        taken.add("import_processor", processor_seconds(RUSAGE_SELF) - before_import);
+        taken.add("import_again", seconds_of([&] { (void)journal::import_photos(store, files, wishes, {}, cancel); }));
+        fs::remove_all(folder / "home");
+        taken.add("photos_decoded_reduced", decode);
+        taken.add("photos_hashed", hash);
+        taken.add("photos_written", write);
+        taken.add("import_parts_together", decode + hash + write);
+    }
+    taken.tell("import", "photos", static_cast<double>(added));
+    taken.tell("import", "megabytes_each", static_cast<double>(fs::file_size(files.front())) / 1e6);
     fs::remove_all(folder);
-    return 0;
+    return taken.tell_all(argc, argv);
 }

@@ -3,6 +3,7 @@
 #include "core/climate/place_climate.h"
 #include "core/climate/station_table.h"
 #include "core/home/demonstration.h"
+#include "tests/bench/recorded_times.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -14,7 +15,6 @@
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <fstream>
 #include <functional>
 #include <string>
 #include <vector>
@@ -35,27 +35,18 @@ double milliseconds(const QElapsedTimer& since)
     return static_cast<double>(since.nsecsElapsed()) / 1e6;
 }
 
-std::string load()
+/// All that was measured, by what it was.
+RecordedTimes& taken()
 {
-    std::ifstream file("/proc/loadavg");
-    std::string one = "?";
-    file >> one;
-    return one;
+    static RecordedTimes all;
+    return all;
 }
 
-void print(const char* what, std::vector<double> times, const char* bar)
+void keep(const char* what, const std::vector<double>& times)
 {
-    if (times.empty()) {
-        std::printf("%-38s nothing measured\n", what);
-        return;
+    for (const double time : times) {
+        taken().add(what, time / 1000.0);
     }
-    std::sort(times.begin(), times.end());
-    const auto at = [&](double share) {
-        return times[std::min(times.size() - 1, static_cast<std::size_t>(share * static_cast<double>(times.size())))];
-    };
-    std::printf("%-38s %5zu %8.1f %8.1f %8.1f   %-4s %s\n", what, times.size(), at(0.5), at(0.95), times.back(), bar,
-                load().c_str());
-    std::fflush(stdout);
 }
 
 /// From a change to the frame that shows it, without the wait for the frame's turn.
@@ -105,7 +96,7 @@ void scroll(FrameClock& clock, QQuickItem* list, double step, const char* what)
             times.push_back(time);
         }
     }
-    print(what, times, "16");
+    keep(what, times);
 }
 
 int measure(int plants)
@@ -148,13 +139,13 @@ int measure(int plants)
     since.start();
     model.start();
     wait_for([&] { return model.known(); }, "the plants");
-    print("plants on their shelves", {milliseconds(since)}, "");
+    keep("plants_on_their_shelves", {milliseconds(since)});
     FrameClock clock(&view);
     QTest::qWait(200);
     auto* shelves = view.rootObject()->findChild<QQuickItem*>(QStringLiteral("shelves"));
     auto* rows = view.rootObject()->findChild<QQuickItem*>(QStringLiteral("plantTable"));
-    scroll(clock, shelves, 40.0, "frame of a scroll of the shelves");
-    scroll(clock, shelves, 400.0, "the same, ten times as fast");
+    scroll(clock, shelves, 40.0, "scroll_of_shelves");
+    scroll(clock, shelves, 400.0, "fast_scroll_of_shelves");
     std::vector<double> steps;
     for (int at = 0; at < 200; ++at) {
         const double time = clock.frame_after([&] { model.setCurrent(at); });
@@ -162,36 +153,47 @@ int measure(int plants)
             steps.push_back(time);
         }
     }
-    print("frame of a step with an arrow", steps, "16");
+    keep("arrow_step", steps);
     model.setByTable(true);
     QTest::qWait(200);
-    scroll(clock, rows, 40.0, "frame of a scroll of the table");
-    scroll(clock, rows, 400.0, "the same, ten times as fast");
+    scroll(clock, rows, 40.0, "scroll_of_table");
+    scroll(clock, rows, 400.0, "fast_scroll_of_table");
     std::vector<double> sorts;
     for (int column = 0; column < 5; ++column) {
         sorts.push_back(clock.frame_after([&] { model.sortBy(column); }));
     }
-    print("frame of a sort", sorts, "100");
+    keep("sort", sorts);
     std::vector<double> finds;
     for (const char* word : {"l", "le", "lem", "lemo", ""}) {
         finds.push_back(clock.frame_after([&] { model.setFind(QString::fromLatin1(word)); }));
     }
-    print("frame of a letter found", finds, "100");
+    keep("letter_found", finds);
     wait_for([&] { return !model.working(); }, "the plan");
-    print("plan with the state words", {milliseconds(since)}, "");
+    keep("plan_with_state_words", {milliseconds(since)});
     return 0;
+}
+
+int tell_all(int argc, char** argv)
+{
+    return taken().tell_all(argc, argv);
 }
 
 } // namespace
 } // namespace lathhouse
 
-/// Times of the page Plants, drawn by software into memory: plants_bench [NUMBER]. Judges nothing.
+/// Times of the page Plants, drawn by software into memory: plants_bench [--plants N] [Google Benchmark's own]. Judges
+/// nothing.
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     QGuiApplication application(argc, argv);
-    const int plants = argc > 1 ? std::clamp(std::atoi(argv[1]), 1, 5000) : 5000;
-    std::printf("%d plants; milliseconds: times, middle, 95th, most, bar, load\n", plants);
-    return lathhouse::measure(plants);
+    int plants = 5000;
+    for (int i = 1; i + 1 < argc; ++i) {
+        if (std::string{argv[i]} == "--plants") {
+            plants = std::clamp(std::atoi(argv[i + 1]), 1, 5000);
+        }
+    }
+    const int failed = lathhouse::measure(plants);
+    return failed != 0 ? failed : lathhouse::tell_all(argc, argv);
 }

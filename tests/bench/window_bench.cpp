@@ -6,6 +6,7 @@
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
+#include "tests/bench/recorded_times.h"
 #include "tests/window/demonstration_year.h"
 
 #include <QElapsedTimer>
@@ -18,7 +19,6 @@
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <fstream>
 #include <functional>
 #include <memory>
 #include <string>
@@ -41,31 +41,18 @@ double milliseconds(const QElapsedTimer& since)
     return static_cast<double>(since.nsecsElapsed()) / 1e6;
 }
 
-/// Processes at work on the machine in the last minute; what was measured stands beside it.
-std::string load()
+/// All that was measured, by household and what.
+RecordedTimes& taken()
 {
-    std::ifstream file("/proc/loadavg");
-    std::string one = "?";
-    file >> one;
-    return one;
+    static RecordedTimes all;
+    return all;
 }
 
-double at_share(std::vector<double> times, double share)
+void keep(const char* household, const char* what, const std::vector<double>& times)
 {
-    std::sort(times.begin(), times.end());
-    return times[std::min(times.size() - 1, static_cast<std::size_t>(share * static_cast<double>(times.size())))];
-}
-
-void print(const char* household, const char* what, const std::vector<double>& times, const char* bar)
-{
-    if (times.empty()) {
-        std::printf("%-14s %-34s nothing measured\n", household, what);
-        return;
+    for (const double time : times) {
+        taken().add(std::string{what} + "/" + household, time / 1000.0);
     }
-    std::printf("%-14s %-34s %5zu %8.1f %8.1f %8.1f   %-8s %s\n", household, what, times.size(),
-                at_share(times, 0.5), at_share(times, 0.95), *std::max_element(times.begin(), times.end()), bar,
-                load().c_str());
-    std::fflush(stdout);
 }
 
 /// The time that drawing takes: from the window's request for a frame to the frame.
@@ -176,11 +163,11 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
     QObject::connect(opened.window, &QQuickWindow::frameSwapped, opened.window, [&drawn] { drawn = true; });
     wait_for([&drawn] { return drawn; }, "the first frame");
     opened.first_frame = milliseconds(since);
-    print(name, "data of the year", {data}, "");
-    print(name, "first frame, data included", {opened.first_frame}, "300/1000");
+    keep(name, "data_of_the_year", {data});
+    keep(name, "first_frame", {opened.first_frame});
     opened.window->disconnect();
     wait_for([&opened] { return !opened.model->planning(); }, "the first plan");
-    print(name, "first plan", {milliseconds(since) - opened.first_frame}, "");
+    keep(name, "first_plan", {milliseconds(since) - opened.first_frame});
     return opened;
 }
 
@@ -231,11 +218,11 @@ void measure(const home::DemonstrationOptions& options, const char* name)
         }
         settled.push_back(last);
     }
-    print(name, "slider to dates on screen", dates, "50");
-    print(name, "slider to plan, known by then", known, "200");
-    print(name, "slider to plan, solved on the way", solved, "200");
-    print(name, "slider to bars at rest", settled, "");
-    print(name, "between frames while bars move", moving, "");
+    keep(name, "slider_to_dates", dates);
+    keep(name, "slider_to_known_plan", known);
+    keep(name, "slider_to_solved_plan", solved);
+    keep(name, "slider_to_bars_at_rest", settled);
+    keep(name, "between_moving_frames", moving);
 
     std::vector<double> steps;
     for (int day = 1; day < model.dayCount(); ++day) {
@@ -244,7 +231,7 @@ void measure(const home::DemonstrationOptions& options, const char* name)
             steps.push_back(time);
         }
     }
-    print(name, "frame of a cursor step", steps, "16");
+    keep(name, "cursor_step", steps);
 
     auto* list = opened.window->findChild<QQuickItem*>(QStringLiteral("plantRows"));
     std::vector<double> scrolls;
@@ -261,23 +248,20 @@ void measure(const home::DemonstrationOptions& options, const char* name)
             scrolls.push_back(time);
         }
     }
-    print(name, "frame of a scroll of the rows", scrolls, "16");
+    keep(name, "scroll_of_rows", scrolls);
 }
 
 } // namespace
 } // namespace lathhouse
 
-/// Times of the window, drawn by software into memory, as a table. Judges nothing: the machine may be busy.
+/// Times of the window, drawn by software into memory. Judges nothing: the machine may be busy.
 int main(int argc, char** argv)
 {
     using namespace lathhouse;
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     QGuiApplication application(argc, argv);
-    std::printf("milliseconds; the bar is the project's own; load: processes in the last minute\n");
-    std::printf("%-14s %-34s %5s %8s %8s %8s   %-8s %s\n", "household", "what", "times", "middle", "95th", "most",
-                "bar", "load");
     measure({.today = models::shown_today()}, "demonstration");
-    measure({.today = models::shown_today(), .plants = 60, .spots = 20}, "60 plants");
-    return 0;
+    measure({.today = models::shown_today(), .plants = 60, .spots = 20}, "60_plants");
+    return taken().tell_all(argc, argv);
 }
