@@ -70,6 +70,8 @@ def main():
         text = (source / path).read_text(encoding="utf-8").splitlines()
         room = rooms[path.split("/")[1]]
         room[0] += 1
+        if max(lines, default=0) > len(text):
+            sys.exit(f"coverage: {path} is not what was built; build again")
         for number, times in sorted(lines.items()):
             line = text[number - 1].strip()
             if not line.strip("{}();, "):
