@@ -3,11 +3,10 @@
 # `tsan`. Called by tests/run.sh --threads. Last line: N passed, N failed, N races.
 set -u
 build=$1 && shift
-source_folder=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 said=$(mktemp) && trap 'rm -f "$said"' EXIT
 # What Qt's library itself reads and writes is not ours to watch; how it hands over to our code tests/models/qt_order.cpp
 # tells. The sanitizer needs memory where it expects it, which `setarch -R` sees to.
-export TSAN_OPTIONS="ignore_noninstrumented_modules=1:second_deadlock_stack=1:history_size=4:suppressions=$source_folder/tests/tsan.supp${TSAN_OPTIONS:+:$TSAN_OPTIONS}"
+export TSAN_OPTIONS="ignore_noninstrumented_modules=1:second_deadlock_stack=1:history_size=4${TSAN_OPTIONS:+:$TSAN_OPTIONS}"
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software LC_ALL=C.UTF-8
 setarch -R "$build/tests/models/models_test" "$@" >"$said" 2>&1
 status=$?
