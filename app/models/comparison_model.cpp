@@ -31,7 +31,7 @@ public:
             return;
         }
         for (std::size_t side = 0; side < 2; ++side) {
-            auto facts = plant_facts(*shared, ids[side], {}, 1, door, look);
+            auto facts = plant_facts(*shared, ids[side], {.newest = 0, .photos = 1}, door, look);
             if (!facts) {
                 unread_ = facts.error();
                 return;

@@ -16,7 +16,8 @@ namespace {
 
 using models::text;
 
-constexpr int kPhotosOfPlant = 6;
+constexpr std::size_t kPhotosOfPlant = 6;
+constexpr std::size_t kWholePast = 1'000'000; // Paper has no button for more of it.
 
 QString tr(const char* words)
 {
@@ -77,7 +78,7 @@ Result<Document> plant_document(const models::PlantDoor& door, const models::Pla
     if (!ground) {
         return ground.error();
     }
-    const auto facts = models::plant_facts(**ground, wish.plant, std::nullopt, kPhotosOfPlant, door, look);
+    const auto facts = models::plant_facts(**ground, wish.plant, {.newest = kWholePast, .photos = kPhotosOfPlant}, door, look);
     if (!facts) {
         return facts.error();
     }
