@@ -553,7 +553,7 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         entries.events.push_back(event);
     }
     const bool kept = write(std::move(entries), done.arg(whom));
-    if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
+    if (kept && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway)) {
         clearMarks();
         close();
     }
