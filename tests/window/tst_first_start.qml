@@ -33,7 +33,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.width = Qt.binding(() => root.width);
             household.renew();
             made.clear();

@@ -25,7 +25,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.narrow = false;
             open("cold");
         }

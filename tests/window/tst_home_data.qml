@@ -27,7 +27,7 @@ Item {
         readonly property HomeDataModel keeping: household.home !== null ? household.home.keeping : null
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.narrow = false;
             open("folder");
         }

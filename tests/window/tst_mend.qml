@@ -29,7 +29,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             household.renew();
             closed.clear();
         }

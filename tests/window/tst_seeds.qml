@@ -24,7 +24,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.narrow = false;
             page.opened = false;
             open("seeds");

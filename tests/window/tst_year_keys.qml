@@ -27,7 +27,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             compare(household.error, "");
             household.renew();
             page.asTable = false;

@@ -31,7 +31,7 @@ Item {
         when: windowShown
 
         function init() {
-            failOnWarning(/.?/);
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             compare(household.error, "");
             Theme.reducedMotion = false;
             household.renew();
