@@ -248,13 +248,16 @@ FocusScope {
             width: sheet.width - 12
         }
     }
+    // A rule beside what the keys scroll; a ring round the whole page would frame everything on it.
     Rectangle {
-        anchors.fill: sheet
-        anchors.margins: -6
+        anchors.right: sheet.left
+        anchors.rightMargin: 5
+        anchors.top: sheet.top
+        anchors.bottom: sheet.bottom
         visible: sheet.activeFocus
-        color: "transparent"
-        border.width: 2
-        border.color: Theme.focus
+        width: 3
+        radius: 1
+        color: Theme.focus
     }
     Connections {
         target: root.home

@@ -251,8 +251,15 @@ void YearPainter::add_words(std::vector<ChartLabel>& labels, const ChartInk& ink
     const qreal width = frame_.width();
     const qreal on_the_line = metrics.ascent() / 2.0 - 1.0;
     ChartLabel middle = label_of(tr("middle night low"), true);
-    along(middle, &models::YearDay::low_middle, on_the_line,
-          {slope(0.82), slope(0.7), slope(0.9), left + width * 0.8, left + width * 0.2, left + width * 0.5});
+    std::vector<qreal> beside_the_middle{slope(0.82), slope(0.7), slope(0.9), slope(0.6), slope(0.5),
+                                         left + width * 0.8, left + width * 0.2, left + width * 0.5};
+    // The frost line does not strike it through where another place is free.
+    const qreal zero = low_y(Celsius::from_degrees(0.0));
+    std::ranges::stable_partition(beside_the_middle, [&](qreal at) {
+        const qreal base = low_y(year_.days[day_at(at)].low_middle) + on_the_line;
+        return !draws_frost_line() || base + metrics.descent() < zero || base - metrics.ascent() > zero;
+    });
+    along(middle, &models::YearDay::low_middle, on_the_line, beside_the_middle);
     if (draws_frost_line()) {
         ChartLabel line = label_of(tr("frost line"), true);
         const qreal y = low_y(Celsius::from_degrees(0.0)) - 5.0;
