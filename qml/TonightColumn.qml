@@ -16,6 +16,13 @@ Column {
     /// Where that field stands, from the top.
     readonly property real lowAt: typed.y
 
+    /// Whether it was a file that was taken last, and not a number: what is wrong is told beside it.
+    property bool fileAsked: false
+
+    function takeFile(): void {
+        root.fileAsked = true;
+        root.tonight.keepForecastFile(file.text);
+    }
     function typeLow(): void {
         typed.focusField();
     }
@@ -120,15 +127,57 @@ Column {
         width: root.width
         title: qsTr("Forecast low tonight")
         unit: root.tonight.unit
-        trouble: root.tonight.error
+        trouble: root.fileAsked ? "" : root.tonight.error
         reason: qsTr("Keeps it as tonight’s forecast, so that its errors here are learned")
         onMended: root.tonight.forgive()
         onKept: (low, sky) => {
+            root.fileAsked = false;
             if (root.tonight.keepForecast(low, sky))
                 typed.empty();
             else
                 typed.focusField();
         }
+    }
+    PathField {
+        id: file
+        objectName: "forecastFile"
+        visible: root.tonight.known && root.tonight.hasSpot && root.tonight.missing !== ""
+        width: root.width
+        label: qsTr("File with ten nights")
+        kind: PathField.Open
+        filters: [qsTr("Forecasts (*.csv *.json *.txt)"), qsTr("All files (*)")]
+        part: "forecastFile"
+        onEdited: root.tonight.forgive()
+        wrong: root.fileAsked && root.tonight.error !== ""
+        onAccepted: root.takeFile()
+        onPicked: address => {
+            file.text = root.tonight.pathOf(address);
+            root.takeFile();
+        }
+    }
+    Flow {
+        visible: file.visible
+        width: root.width
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "forecastFileTake"
+            text: qsTr("Take it")
+            reason: qsTr("Keeps its nights as the forecast")
+            onClicked: root.takeFile()
+        }
+        Words {
+            width: Math.max(Theme.px(180), Math.min(root.width, root.width - Theme.px(110)))
+            text: qsTr("A table with a line a night: date (the morning after), low_c or low_f; sky, wind and dew_point_c where they are known.")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+    }
+    Trouble {
+        objectName: "forecastFileTrouble"
+        visible: file.visible && file.wrong
+        width: root.width
+        words: root.tonight.error
     }
     Words {
         objectName: "tonightSaid"

@@ -3782,6 +3782,30 @@
         <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
     </message>
     <message>
+        <source>File with ten nights</source>
+        <translation>Datei mit zehn Nächten</translation>
+    </message>
+    <message>
+        <source>Forecasts (*.csv *.json *.txt)</source>
+        <translation>Vorhersagen (*.csv *.json *.txt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Keeps its nights as the forecast</source>
+        <translation>Speichert ihre Nächte als Vorhersage</translation>
+    </message>
+    <message>
+        <source>A table with a line a night: date (the morning after), low_c or low_f; sky, wind and dew_point_c where they are known.</source>
+        <translation>Eine Tabelle mit einer Zeile je Nacht: date (der Morgen danach), low_c oder low_f; sky, wind und dew_point_c, wo sie bekannt sind.</translation>
+    </message>
+    <message>
         <source>Night to</source>
         <translation>Nacht auf</translation>
     </message>
@@ -3837,16 +3861,16 @@
         <translation>in der Nacht auf %1</translation>
     </message>
     <message>
-        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take in ten nights at once: lathhouse log forecast FILE.</source>
-        <translation>Es ist keine Vorhersage gespeichert, diese Nächte sind also, was die Jahreszeit gewöhnlich bringt, und zum Hereintragen wird nichts gesagt. Das Tief heute Nacht unten eintippen oder zehn Nächte auf einmal aufnehmen: lathhouse log forecast DATEI.</translation>
+        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take a file with ten nights.</source>
+        <translation>Es ist keine Vorhersage gespeichert, diese Nächte sind also, was die Jahreszeit gewöhnlich bringt, und zum Hereintragen wird nichts gesagt. Das Tief heute Nacht unten eintippen oder eine Datei mit zehn Nächten aufnehmen.</translation>
     </message>
     <message>
         <source>The forecast has no low for tonight. Type it below.</source>
         <translation>Die Vorhersage hat kein Tief für heute Nacht. Unten eintippen.</translation>
     </message>
     <message>
-        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with: lathhouse log forecast FILE.</source>
-        <translation>Vorhersage für %1 von zehn Nächten; die blasseren sind, was die Jahreszeit gewöhnlich bringt. Mehr kommen herein mit: lathhouse log forecast DATEI.</translation>
+        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with a file.</source>
+        <translation>Vorhersage für %1 von zehn Nächten; die blasseren sind, was die Jahreszeit gewöhnlich bringt. Mehr kommen mit einer Datei herein.</translation>
     </message>
     <message>
         <source>forecast</source>
@@ -6877,6 +6901,18 @@ liegen im Band</translation>
     <message>
         <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
         <translation>Gespeichert: eine Vorhersage von %1 für heute Nacht. Von hier aus wird sie nicht zurückgenommen; eine später getippte Zahl gilt stattdessen.</translation>
+    </message>
+    <message>
+        <source>Say which file has the forecast.</source>
+        <translation>Sagen, in welcher Datei die Vorhersage steht.</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of 1 night. One read later today counts instead.</source>
+        <translation>Gespeichert: eine Vorhersage für 1 Nacht. Eine, die heute später gelesen wird, zählt statt ihrer.</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of %1 nights. One read later today counts instead.</source>
+        <translation>Gespeichert: eine Vorhersage für %1 Nächte. Eine, die heute später gelesen wird, zählt statt ihrer.</translation>
     </message>
 </context>
 <context>

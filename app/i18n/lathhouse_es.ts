@@ -3782,6 +3782,30 @@
         <translation>La guarda como previsión de esta noche, para aprender aquí sus errores</translation>
     </message>
     <message>
+        <source>File with ten nights</source>
+        <translation>Archivo con diez noches</translation>
+    </message>
+    <message>
+        <source>Forecasts (*.csv *.json *.txt)</source>
+        <translation>Previsiones (*.csv *.json *.txt)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Incorporar</translation>
+    </message>
+    <message>
+        <source>Keeps its nights as the forecast</source>
+        <translation>Guarda sus noches como previsión</translation>
+    </message>
+    <message>
+        <source>A table with a line a night: date (the morning after), low_c or low_f; sky, wind and dew_point_c where they are known.</source>
+        <translation>Una tabla con una línea por noche: date (la mañana siguiente), low_c o low_f; sky, wind y dew_point_c donde se conozcan.</translation>
+    </message>
+    <message>
         <source>Night to</source>
         <translation>Noche al</translation>
     </message>
@@ -3837,16 +3861,16 @@
         <translation>en la noche al %1</translation>
     </message>
     <message>
-        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take in ten nights at once: lathhouse log forecast FILE.</source>
-        <translation>No hay previsión guardada, así que estas noches son lo que suele traer la estación y no se dice nada de entrar plantas. Escribir abajo la mínima de esta noche, o incorporar diez noches de una vez: lathhouse log forecast ARCHIVO.</translation>
+        <source>No forecast is kept, so these nights are what the season usually brings and nothing is said about carrying in. Type tonight’s low below, or take a file with ten nights.</source>
+        <translation>No hay previsión guardada, así que estas noches son lo que suele traer la estación y no se dice nada de entrar plantas. Escribir abajo la mínima de esta noche, o incorporar un archivo con diez noches.</translation>
     </message>
     <message>
         <source>The forecast has no low for tonight. Type it below.</source>
         <translation>La previsión no tiene mínima para esta noche. Escribirla abajo.</translation>
     </message>
     <message>
-        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with: lathhouse log forecast FILE.</source>
-        <translation>Previsión para %1 de diez noches; las más pálidas son lo que suele traer la estación. Entran más con: lathhouse log forecast ARCHIVO.</translation>
+        <source>Forecast for %1 of ten nights; the paler ones are what the season usually brings. More come in with a file.</source>
+        <translation>Previsión para %1 de diez noches; las más pálidas son lo que suele traer la estación. Entran más con un archivo.</translation>
     </message>
     <message>
         <source>forecast</source>
@@ -6877,6 +6901,18 @@ están en la banda</translation>
     <message>
         <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
         <translation>Guardado: una previsión de %1 para esta noche. No se deshace desde aquí; un número escrito más tarde cuenta en su lugar.</translation>
+    </message>
+    <message>
+        <source>Say which file has the forecast.</source>
+        <translation>Decir qué archivo tiene la previsión.</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of 1 night. One read later today counts instead.</source>
+        <translation>Guardada: una previsión de 1 noche. Una leída más tarde hoy cuenta en su lugar.</translation>
+    </message>
+    <message>
+        <source>Kept: a forecast of %1 nights. One read later today counts instead.</source>
+        <translation>Guardada: una previsión de %1 noches. Una leída más tarde hoy cuenta en su lugar.</translation>
     </message>
 </context>
 <context>

@@ -1,4 +1,5 @@
 #include "app/models/home_data_model.h"
+#include "app/models/typed_path.h"
 
 #include "app/words/credits.h"
 #include "app/words/finding_words.h"
@@ -35,24 +36,6 @@ constexpr int kUsualRemindDays = 30;
 constexpr int kMostRemindDays = 3650;
 constexpr std::uint64_t kManyEntries = 100; ///< Some weeks of an eager grower; our own.
 constexpr int kPulse = 100; ///< Milliseconds between two looks at how far work has come.
-
-fs::path to_path(const QString& words)
-{
-    return fs::path{words.toStdString()};
-}
-
-/// What a person typed as a path: from the own folder where it is no whole one.
-QString whole_path(QString typed)
-{
-    typed = typed.trimmed();
-    if (typed.startsWith(QLatin1String("file://"))) {
-        typed = QUrl(typed).toLocalFile();
-    }
-    if (typed == QLatin1String("~") || typed.startsWith(QLatin1String("~/"))) {
-        typed.replace(0, 1, QDir::homePath());
-    }
-    return typed.isEmpty() ? typed : QDir::cleanPath(QDir(QDir::homePath()).absoluteFilePath(typed));
-}
 
 /// A name that every file system takes.
 QString file_name(const QString& words)

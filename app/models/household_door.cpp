@@ -25,13 +25,6 @@ bool tells(const home::Event& event, const home::TrayCount& count)
            event.detail("emerged") == std::to_string(count.emerged);
 }
 
-template <class Record>
-Result<void> record_in(const std::filesystem::path& folder, const Record& record)
-{
-    auto store = journal::HouseholdStore::open(folder);
-    return store ? store->record(std::span<const Record>{&record, 1}) : Result<void>{store.error()};
-}
-
 /// Puts a record of a night in its place by `before`, instead of one that it replaces.
 template <class Record, class Same, class Before>
 void put(std::vector<Record>& records, const Record& record, Same same, Before before)
@@ -115,8 +108,14 @@ bool MemoryHousehold::bring_back_last()
 HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
 {
     return {.load = std::move(load),
-            .log = [folder](const home::Reading& reading) { return record_in(folder, reading); },
-            .keep_forecast = [folder](const home::KeptForecast& forecast) { return record_in(folder, forecast); },
+            .log = [folder](const home::Reading& reading) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                return store ? store->record(std::span<const home::Reading>{&reading, 1}) : Result<void>{store.error()};
+            },
+            .keep_forecasts = [folder](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                return store ? store->record(std::span<const home::KeptForecast>{forecasts}) : Result<void>{store.error()};
+            },
             .count = [folder](const home::TrayCount& count, calendar::Date today,
                               calendar::Instant entered) -> Result<void> {
                 auto store = journal::HouseholdStore::open(folder);
@@ -153,16 +152,18 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
                         return {};
                     });
                 },
-            .keep_forecast =
-                [household](const home::KeptForecast& forecast) {
+            .keep_forecasts =
+                [household](const std::vector<home::KeptForecast>& forecasts) {
                     return household->change("forecast", [&](plan::HouseholdFacts& facts) -> Result<void> {
-                        put(facts.log.forecasts, forecast,
-                            [&](const home::KeptForecast& other) {
-                                return other.night == forecast.night && other.issued == forecast.issued;
-                            },
-                            [](const auto& a, const auto& b) {
-                                return std::tie(a.night, a.issued) < std::tie(b.night, b.issued);
-                            });
+                        for (const auto& forecast : forecasts) {
+                            put(facts.log.forecasts, forecast,
+                                [&](const home::KeptForecast& other) {
+                                    return other.night == forecast.night && other.issued == forecast.issued;
+                                },
+                                [](const auto& a, const auto& b) {
+                                    return std::tie(a.night, a.issued) < std::tie(b.night, b.issued);
+                                });
+                        }
                         return {};
                     });
                 },
@@ -196,7 +197,7 @@ HouseholdDoor no_door(Error why)
 {
     return {.load = [why]() -> Result<plan::HouseholdFacts> { return why; },
             .log = [why](const home::Reading&) -> Result<void> { return why; },
-            .keep_forecast = [why](const home::KeptForecast&) -> Result<void> { return why; },
+            .keep_forecasts = [why](const std::vector<home::KeptForecast>&) -> Result<void> { return why; },
             .count = [why](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
             .take_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
             .bring_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },

@@ -45,7 +45,8 @@ private:
 struct HouseholdDoor {
     std::function<Result<plan::HouseholdFacts>()> load;
     std::function<Result<void>(const home::Reading&)> log;
-    std::function<Result<void>(const home::KeptForecast&)> keep_forecast;
+    /// All of them or none.
+    std::function<Result<void>(const std::vector<home::KeptForecast>&)> keep_forecasts;
     std::function<Result<void>(const home::TrayCount&, calendar::Date today, calendar::Instant entered)> count;
     /// Takes a count back that was written last, or writes one again that was taken back last. Errors:
     /// NotFound where something else was written since.

@@ -118,13 +118,13 @@ private:
         const auto known = std::ranges::count_if(ahead_, [](const auto& night) { return night.forecast.has_value(); });
         if (known == 0) {
             shown_.missing = tr("No forecast is kept, so these nights are what the season usually brings and "
-                                "nothing is said about carrying in. Type tonight’s low below, or take in ten nights "
-                                "at once: lathhouse log forecast FILE.");
+                                "nothing is said about carrying in. Type tonight’s low below, or take a file with "
+                                "ten nights.");
         } else if (!shown_.has_forecast) {
             shown_.missing = tr("The forecast has no low for tonight. Type it below.");
         } else if (known < plan::kNightsAhead) {
             shown_.missing = tr("Forecast for %1 of ten nights; the paler ones are what the season usually brings. "
-                                "More come in with: lathhouse log forecast FILE.")
+                                "More come in with a file.")
                                  .arg(known);
         }
     }

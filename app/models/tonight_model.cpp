@@ -1,9 +1,14 @@
 #include "app/models/tonight_model.h"
 
 #include "app/models/typed_number.h"
+#include "app/models/typed_path.h"
 #include "app/words/phrase.h"
+#include "core/base/csv.h"
+#include "core/home/night_log_file.h"
 
+#include <algorithm>
 #include <chrono>
+#include <utility>
 
 namespace lathhouse::models {
 
@@ -73,23 +78,64 @@ bool TonightModel::keepForecast(const QString& low, int sky)
     }
     const home::KeptForecast forecast{look_.today, look_.today + calendar::Days{1}, *typed.value,
                                       weather_of_chip(sky), std::nullopt, now()};
-    work<bool>(
-        [keep = door_.keep_forecast, forecast]() -> Result<bool> {
-            const auto kept = keep(forecast);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
+    keep([forecast] { return Result<std::vector<home::KeptForecast>>{std::vector{forecast}}; },
+         [this, forecast](std::size_t) {
+             return tr("Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later "
+                       "today counts instead.")
+                 .arg(look_.words.temperature(forecast.low));
+         });
+    return true;
+}
+
+bool TonightModel::keepForecastFile(const QString& path)
+{
+    clear_error();
+    const QString file = whole_path(path);
+    if (file.isEmpty()) {
+        fail_with(tr("Say which file has the forecast."));
+        return false;
+    }
+    keep(
+        [file = to_path(file), today = look_.today]() -> Result<std::vector<home::KeptForecast>> {
+            const auto text = read_text_file(file);
+            if (!text) {
+                return text.error();
+            }
+            auto forecasts = NamedRows::parse(*text, file.filename().string(), home::kForecastColumns, {})
+                                 .and_then([&](const NamedRows& rows) { return home::forecast_from(rows, today, now()); });
+            if (forecasts && std::ranges::any_of(*forecasts, [&](const auto& of) { return of.issued > today; })) {
+                return Error{ErrorCode::OutOfRange, file.filename().string() + " has a forecast that was made after today"};
+            }
+            return forecasts;
         },
-        [this, forecast](const Result<bool>& kept) {
-            if (!kept) {
-                fail(words::phrase("the forecast could not be kept: %1", kept.error().message));
+        [this](std::size_t count) {
+            return count == 1 ? tr("Kept: a forecast of 1 night. One read later today counts instead.")
+                              : tr("Kept: a forecast of %1 nights. One read later today counts instead.").arg(count);
+        });
+    return true;
+}
+
+void TonightModel::keep(std::function<Result<std::vector<home::KeptForecast>>()> forecasts,
+                        std::function<QString(std::size_t)> kept)
+{
+    work<std::size_t>(
+        [keep = door_.keep_forecasts, forecasts = std::move(forecasts)]() -> Result<std::size_t> {
+            const auto read = forecasts();
+            if (!read) {
+                return read.error();
+            }
+            const auto done = keep(*read);
+            return done ? Result<std::size_t>{read->size()} : Result<std::size_t>{done.error()};
+        },
+        [this, kept = std::move(kept)](const Result<std::size_t>& count) {
+            if (!count) {
+                fail(words::phrase("the forecast could not be kept: %1", count.error().message));
                 return;
             }
-            say(tr("Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later "
-                   "today counts instead.")
-                    .arg(look_.words.temperature(forecast.low)));
+            say(kept(*count));
             emit written();
             read();
         });
-    return true;
 }
 
 } // namespace lathhouse::models

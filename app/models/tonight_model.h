@@ -4,6 +4,11 @@
 #include "app/models/sheet_model.h"
 #include "app/models/tonight_facts.h"
 
+#include <QUrl>
+
+#include <functional>
+#include <vector>
+
 namespace lathhouse::models {
 
 /// The right side of Round: tonight, the ten nights, the week. (Its base is named in full for the type description of the
@@ -59,6 +64,10 @@ public:
     /// Keeps what was typed as tonight's forecast low. sky: 0 not said, 1 clear and calm, 2 cloud or wind.
     /// Whether it could be read as a temperature; else `error` says why.
     Q_INVOKABLE bool keepForecast(const QString& low, int sky);
+    /// Keeps the nights of a file, in the forms of home::forecast_from; rows that say no day were made today. Whether there
+    /// is a file to read; what is wrong with it `error` says when it was read.
+    Q_INVOKABLE bool keepForecastFile(const QString& path);
+    Q_INVOKABLE static QString pathOf(const QUrl& address) { return address.toLocalFile(); }
 
 signals:
     void tonightChanged();
@@ -67,6 +76,9 @@ protected:
     void read() override;
 
 private:
+    /// forecasts: what is to be kept. kept: what is said then, of how many.
+    void keep(std::function<Result<std::vector<home::KeptForecast>>()> forecasts, std::function<QString(std::size_t)> kept);
+
     HouseholdDoor door_;
     TodayLook look_;
     TonightFacts facts_;

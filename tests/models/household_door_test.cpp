@@ -50,8 +50,8 @@ TEST_F(DoorToFolder, ReadingAndForecastAreInTheJournal)
 {
     const auto spot = plain_facts().as_told.spots.back().id;
     ASSERT_TRUE(door.log({spot, kShownToday, Celsius::from_degrees(4.5), {}, {}, {}, kNoted, {}}));
-    ASSERT_TRUE(door.keep_forecast(
-        {kShownToday, kShownToday + calendar::Days{1}, Celsius::from_degrees(2.0), {}, {}, kNoted}));
+    ASSERT_TRUE(door.keep_forecasts(
+        {{kShownToday, kShownToday + calendar::Days{1}, Celsius::from_degrees(2.0), {}, {}, kNoted}}));
     const auto log = *store().night_log();
     ASSERT_EQ(log.readings.size(), 1U);
     EXPECT_EQ(log.readings.front().low, Celsius::from_degrees(4.5));

@@ -2,7 +2,10 @@
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
+#include <QFile>
 #include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QUrl>
 
 #include <algorithm>
 
@@ -118,7 +121,7 @@ TEST(TonightModel, WithoutAForecastNothingIsSaidAboutCarrying)
     wait_for(model);
     EXPECT_FALSE(model.hasForecast());
     EXPECT_EQ(model.carryHead(), "No forecast for tonight.");
-    EXPECT_TRUE(model.missing().contains("lathhouse log forecast"));
+    EXPECT_TRUE(model.missing().contains("take a file with ten nights"));
     for (const auto& night : model.ten().nights) {
         EXPECT_FALSE(night.forecast);
     }
@@ -144,10 +147,45 @@ TEST(TonightModel, TypedForecastIsKeptAndReadBack)
     EXPECT_TRUE(model.missing().startsWith("Forecast for 1 of ten nights"));
 }
 
+TEST(TonightModel, FileOfTenNightsIsKeptOrRefusedWhole)
+{
+    TonightModel model(door_of(plain_facts()), british_look());
+    model.start();
+    wait_for(model);
+    QTemporaryDir folder;
+    const auto file = [&](const char* name, const QByteArray& content) {
+        QFile written(folder.filePath(name));
+        EXPECT_TRUE(written.open(QIODevice::WriteOnly));
+        written.write(content);
+        return written.fileName();
+    };
+    const auto refused = [&](const QString& path, const char* words) {
+        EXPECT_TRUE(model.keepForecastFile(path));
+        wait_for(model);
+        EXPECT_TRUE(model.error().contains(words)) << model.error().toStdString();
+        EXPECT_FALSE(model.hasForecast());
+    };
+    EXPECT_FALSE(model.keepForecastFile("  "));
+    refused(folder.filePath("none.csv"), "none.csv");
+    refused(file("torn.csv", "date,low_c\n2026-05-17,4\n2026-05-18,cold\n"), "torn.csv, line 3");
+    refused(file("later.csv", "date,low_c,issued\n2026-05-19,4,2026-05-18\n"), "made after today");
+    QByteArray ten = "date,low_c,sky,wind\n";
+    for (int night = 17; night <= 26; ++night) {
+        ten += QByteArrayLiteral("2026-05-") + QByteArray::number(night) + ",4.5,clear,calm\n";
+    }
+    EXPECT_TRUE(model.keepForecastFile(QUrl::fromLocalFile(file("ten.csv", ten)).toString()));
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    EXPECT_TRUE(model.said().contains("10 nights"));
+    EXPECT_TRUE(model.hasForecast());
+    EXPECT_TRUE(model.missing().isEmpty());
+    EXPECT_TRUE(std::ranges::all_of(model.ten().nights, [](const auto& night) { return night.forecast; }));
+}
+
 TEST(TonightModel, ForecastThatCannotBeKeptIsASentence)
 {
     auto door = door_of(plain_facts());
-    door.keep_forecast = [](const home::KeptForecast&) -> Result<void> {
+    door.keep_forecasts = [](const std::vector<home::KeptForecast>&) -> Result<void> {
         return Error{ErrorCode::Locked, "another program holds the household"};
     };
     TonightModel model(door, british_look());

@@ -209,7 +209,10 @@ Item {
         }
 
         function test_withoutForecastTonightSaysHowToGiveOne() {
-            verify((named("missing") as Text).text.includes("lathhouse log forecast"));
+            verify((named("missing") as Text).text.includes("a file with ten nights"));
+            verify(named("forecastFile").visible);
+            (named("forecastFileTake") as SheetButton).clicked();
+            verify(household.tonight.error.includes("which file"));
             verify((named("carryWords") as Text).Accessible.name.startsWith("No forecast for tonight."));
             compare(findChild(page, "carryWords").plain("<b>Fig</b> & Lime"), "&lt;b>Fig&lt;/b> &amp; Lime");
             verify(!named("coldBand").visible);
