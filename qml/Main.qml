@@ -185,6 +185,7 @@ Window {
         file: "PlantsPage.qml"
         given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
+        onCardAsked: printing.askCard()
         visible: root.page === "plants"
         anchors.fill: sheet
         anchors.margins: 1

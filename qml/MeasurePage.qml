@@ -12,6 +12,8 @@ FocusScope {
     required property bool narrow
     required property real side
     readonly property MeasureModel measure: root.plant.measure
+    /// The card that is photographed beside the plant is wanted on paper.
+    signal cardAsked
     /// The steps stand below the photograph.
     readonly property bool stacked: root.narrow || root.width < Theme.px(860)
     readonly property bool green: root.measure.mode === MeasureModel.Green
@@ -300,9 +302,15 @@ FocusScope {
                 }
                 Words {
                     width: parent.width
-                    text: root.measure.knownWrong ? qsTr("Write a number such as 14.0; between 1 mm and 10 m.") : qsTr("The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).")
+                    text: root.measure.knownWrong ? qsTr("Write a number such as 14.0; between 1 mm and 10 m.") : qsTr("The pot’s rim, a ruler, or the 10 cm of the printed card.")
                     quiet: !root.measure.knownWrong
                     font.pixelSize: Theme.smallSize
+                }
+                SheetButton {
+                    objectName: "cardButton"
+                    text: qsTr("A card to print")
+                    reason: qsTr("A ruler of 10 cm and a grey patch, to stand beside the plant; print it at 100 %")
+                    onClicked: root.cardAsked()
                 }
                 Heading {
                     width: parent.width

@@ -9,6 +9,7 @@ Loader {
     required property var given
     readonly property var page: root.item
     signal printAsked
+    signal cardAsked
 
     /// Hands the keys to the page.
     function open(): void {
@@ -23,6 +24,9 @@ Loader {
         ignoreUnknownSignals: true
         function onPrintAsked(): void {
             root.printAsked();
+        }
+        function onCardAsked(): void {
+            root.cardAsked();
         }
     }
 }

@@ -19,6 +19,7 @@ FocusScope {
     readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
     signal printAsked
+    signal cardAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
@@ -175,6 +176,7 @@ FocusScope {
         plant: root.plant
         narrow: root.narrow
         side: root.side
+        onCardAsked: root.cardAsked()
     }
     UndoBar {
         id: undoBar

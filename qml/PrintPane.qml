@@ -14,12 +14,19 @@ Rectangle {
     readonly property string words: root.printer === null ? "" : root.printer.working ? (root.printer.late ? qsTr("The sheet is being drawn.") : "") : root.printer.said
 
     function ask(): void {
-        if (!root.able)
-            return;
+        if (root.able)
+            root.keep(root.page);
+    }
+    /// The card that is photographed beside a plant.
+    function askCard(): void {
+        if (root.printer !== null)
+            root.keep("card");
+    }
+    function keep(what: string): void {
         keeper.source = "";
         keeper.setSource("SheetKeeper.qml", {
             printer: root.printer,
-            page: root.page,
+            page: what,
             plant: root.plant,
             plantName: root.plantName
         });

@@ -11,6 +11,8 @@ Item {
     required property int plant
     required property string plantName
 
+    readonly property bool drawing: root.page === "card"
+
     Component.onCompleted: {
         dialog.currentFolder = root.printer.suggestedFolder();
         dialog.selectedFile = root.printer.suggestedFile(root.page, root.plantName);
@@ -20,10 +22,10 @@ Item {
     FileDialog {
         id: dialog
         fileMode: FileDialog.SaveFile
-        defaultSuffix: "pdf"
-        title: qsTr("Keep the sheet as")
+        defaultSuffix: root.drawing ? "svg" : "pdf"
+        title: root.drawing ? qsTr("Keep the card as") : qsTr("Keep the sheet as")
         acceptLabel: qsTr("Keep it")
-        nameFilters: [qsTr("PDF (*.pdf)")]
+        nameFilters: root.drawing ? [qsTr("Drawings (*.svg)")] : [qsTr("PDF (*.pdf)")]
         onAccepted: root.printer.print(root.page, root.plant, dialog.selectedFile)
     }
 }

@@ -1561,8 +1561,16 @@
         <translation>Eine Zahl wie 14,0 schreiben; zwischen 1 mm und 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
-        <translation>Der Topfrand, ein Lineal oder die 10 cm der gedruckten Karte (auf der Befehlszeile: lathhouse export card).</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card.</source>
+        <translation>Der Rand des Topfs, ein Lineal oder die 10 cm der gedruckten Karte.</translation>
+    </message>
+    <message>
+        <source>A card to print</source>
+        <translation>Eine Karte zum Drucken</translation>
+    </message>
+    <message>
+        <source>A ruler of 10 cm and a grey patch, to stand beside the plant; print it at 100 %</source>
+        <translation>Ein Lineal von 10 cm und ein graues Feld, neben die Pflanze zu stellen; mit 100 % drucken</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -3516,12 +3524,20 @@
 <context>
     <name>SheetKeeper</name>
     <message>
+        <source>Keep the card as</source>
+        <translation>Die Karte speichern als</translation>
+    </message>
+    <message>
         <source>Keep the sheet as</source>
         <translation>Das Blatt speichern als</translation>
     </message>
     <message>
         <source>Keep it</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>

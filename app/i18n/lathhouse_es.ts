@@ -1561,8 +1561,16 @@
         <translation>Escribir un número como 14,0; entre 1 mm y 10 m.</translation>
     </message>
     <message>
-        <source>The pot’s rim, a ruler, or the 10 cm of the printed card (on the command line: lathhouse export card).</source>
-        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta impresa (en la línea de órdenes: lathhouse export card).</translation>
+        <source>The pot’s rim, a ruler, or the 10 cm of the printed card.</source>
+        <translation>El borde de la maceta, una regla o los 10 cm de la tarjeta impresa.</translation>
+    </message>
+    <message>
+        <source>A card to print</source>
+        <translation>Una tarjeta para imprimir</translation>
+    </message>
+    <message>
+        <source>A ruler of 10 cm and a grey patch, to stand beside the plant; print it at 100 %</source>
+        <translation>Una regla de 10 cm y un campo gris, para poner junto a la planta; imprimir al 100 %</translation>
     </message>
     <message>
         <source>2. The plant</source>
@@ -3516,12 +3524,20 @@
 <context>
     <name>SheetKeeper</name>
     <message>
+        <source>Keep the card as</source>
+        <translation>Guardar la tarjeta como</translation>
+    </message>
+    <message>
         <source>Keep the sheet as</source>
         <translation>Guardar la hoja como</translation>
     </message>
     <message>
         <source>Keep it</source>
         <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dibujos (*.svg)</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>

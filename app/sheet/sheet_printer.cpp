@@ -2,6 +2,7 @@
 
 #include "app/sheet/print_sheet.h"
 #include "core/base/csv.h"
+#include "core/photo/scale_card.h"
 
 #include <QDir>
 #include <QLocale>
@@ -50,6 +51,11 @@ std::optional<SheetKind> kind_of(const QString& page)
     return page == QLatin1String("seeds") ? std::optional{SheetKind::Seeds} : std::nullopt;
 }
 
+bool is_card(const QString& page)
+{
+    return page == QLatin1String("card");
+}
+
 } // namespace
 
 SheetPrinter::SheetPrinter(models::PlantDoor door, calendar::Date today, models::YearWords words, QObject* parent)
@@ -68,7 +74,7 @@ void SheetPrinter::setYear(models::YearModel* year)
 bool SheetPrinter::hasSheet(const QString& page, int plant) const
 {
     const auto kind = kind_of(page);
-    return kind && (*kind != SheetKind::Plant || plant != 0);
+    return is_card(page) || (kind && (*kind != SheetKind::Plant || plant != 0));
 }
 
 QUrl SheetPrinter::suggestedFolder() const
@@ -81,6 +87,9 @@ QUrl SheetPrinter::suggestedFolder() const
 QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) const
 {
     const QString folder = suggestedFolder().toLocalFile();
+    if (is_card(page)) {
+        return QUrl::fromLocalFile(QDir(folder).filePath(QStringLiteral("scale-card.svg")));
+    }
     const QString name = page == QLatin1String("plants") ? plain_name(plant) : page;
     return QUrl::fromLocalFile(QDir(folder).filePath(
         QStringLiteral("%1-%2.pdf").arg(name, QString::fromStdString(calendar::to_text(today_)))));
@@ -97,8 +106,16 @@ void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
         return;
     }
     QString name = file.toLocalFile();
-    if (!name.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive)) {
-        name += QLatin1String(".pdf");
+    const QString ending = is_card(page) ? QStringLiteral(".svg") : QStringLiteral(".pdf");
+    if (!name.endsWith(ending, Qt::CaseInsensitive)) {
+        name += ending;
+    }
+    if (is_card(page)) {
+        write(name, [](const std::filesystem::path& to) -> Result<int> {
+            const auto written = write_file_whole(to, photo::scale_card_svg());
+            return written ? Result<int>{1} : Result<int>{written.error()};
+        });
+        return;
     }
     SheetWish wish;
     wish.kind = *kind;
@@ -107,17 +124,22 @@ void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
     if (year_ != nullptr) {
         wish.risk = year_->risk();
     }
+    write(name, [door = door_, wish, today = today_, words = words_](const std::filesystem::path& to) -> Result<int> {
+        const auto printed = print_sheet(door, wish, today, words);
+        if (!printed) {
+            return printed.error();
+        }
+        const auto written = write_file_whole(to, printed->pdf);
+        return written ? Result<int>{printed->pages} : Result<int>{written.error()};
+    });
+}
+
+void SheetPrinter::write(const QString& name, std::function<Result<int>(const std::filesystem::path&)> make)
+{
     clear_error();
     say({});
     work<int>(
-        [door = door_, wish, today = today_, words = words_, name]() -> Result<int> {
-            const auto printed = print_sheet(door, wish, today, words);
-            if (!printed) {
-                return printed.error();
-            }
-            const auto written = write_file_whole(std::filesystem::path{name.toStdU16String()}, printed->pdf);
-            return written ? Result<int>{printed->pages} : Result<int>{written.error()};
-        },
+        [make = std::move(make), name] { return make(std::filesystem::path{name.toStdU16String()}); },
         [this, name](Result<int> pages) {
             if (!pages) {
                 fail(pages.error().message);

@@ -10,6 +10,9 @@
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include <filesystem>
+#include <functional>
+
 namespace lathhouse::sheet {
 
 /// Prints sheets for the window (its base is named in full for the type description), each in the thread of the model; `said` is where the last one was kept, `error` why
@@ -28,13 +31,13 @@ public:
     void setYear(models::YearModel* year);
 
     /// A name for the file of a page's sheet in a folder of the user's: page "year", "round", "plants" or "seeds"; a
-    /// plant's own name comes in.
+    /// plant's own name comes in. "card" is the scale card, a drawing (SVG).
     Q_INVOKABLE QUrl suggestedFile(const QString& page, const QString& plant) const;
     /// Of the same.
     Q_INVOKABLE QUrl suggestedFolder() const;
     /// Whether that page has a sheet: all but Home, and Plants where one plant is open.
     Q_INVOKABLE bool hasSheet(const QString& page, int plant) const;
-    /// Prints and writes; a name without ".pdf" gets it.
+    /// Prints and writes; a name without ".pdf" gets it, and the card's ".svg".
     Q_INVOKABLE void print(const QString& page, int plant, const QUrl& file);
     /// Takes the last word away.
     Q_INVOKABLE void dismiss();
@@ -46,6 +49,8 @@ protected:
     void read() override {}
 
 private:
+    void write(const QString& name, std::function<Result<int>(const std::filesystem::path&)> make);
+
     models::PlantDoor door_;
     calendar::Date today_;
     models::YearWords words_;

@@ -1,6 +1,7 @@
 #include "app/sheet/sheet_printer.h"
 
 #include "app/cli/household_facts.h"
+#include "core/photo/scale_card.h"
 #include "tests/sheet/printed.h"
 
 #include <gmock/gmock.h>
@@ -51,6 +52,16 @@ protected:
     std::unique_ptr<SheetPrinter> printer_;
 };
 std::unique_ptr<QGuiApplication> Printing::application_;
+
+TEST_F(Printing, KeepsTheScaleCardAsADrawing)
+{
+    EXPECT_TRUE(printer_->hasSheet("card", 0));
+    EXPECT_TRUE(printer_->suggestedFile("card", "").toLocalFile().endsWith("scale-card.svg"));
+    print("card", 0, usual().file("card"));
+    EXPECT_EQ(printer_->error(), "");
+    EXPECT_THAT(printer_->said().toStdString(), HasSubstr("card.svg"));
+    EXPECT_EQ(content_of(usual().file("card.svg")), photo::scale_card_svg());
+}
 
 TEST_F(Printing, KeepsTheSheetAndSaysWhere)
 {
