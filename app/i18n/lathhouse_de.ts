@@ -6260,12 +6260,12 @@ liegen im Band</translation>
         <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
     </message>
     <message>
-        <source>1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.</source>
-        <translation>1 Pflanze ist nicht mehr da und behält ihre Vergangenheit: `lathhouse list plants --gone` nennt sie.</translation>
+        <source>Gone, with all of their past kept: %1.</source>
+        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1.</translation>
     </message>
     <message>
-        <source>%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.</source>
-        <translation>%1 Pflanzen sind nicht mehr da und behalten ihre Vergangenheit: `lathhouse list plants --gone` nennt sie.</translation>
+        <source>Gone, with all of their past kept: %1 and %2 more.</source>
+        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1 und %2 weitere.</translation>
     </message>
     <message>
         <source>All %1</source>

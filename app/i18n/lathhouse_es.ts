@@ -6260,12 +6260,12 @@ están en la banda</translation>
         <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
     </message>
     <message>
-        <source>1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.</source>
-        <translation>1 planta ya no está y conserva su pasado: `lathhouse list plants --gone` la nombra.</translation>
+        <source>Gone, with all of their past kept: %1.</source>
+        <translation>Ya no están, con todo su pasado guardado: %1.</translation>
     </message>
     <message>
-        <source>%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.</source>
-        <translation>%1 plantas ya no están y conservan su pasado: `lathhouse list plants --gone` las nombra.</translation>
+        <source>Gone, with all of their past kept: %1 and %2 more.</source>
+        <translation>Ya no están, con todo su pasado guardado: %1 y %2 más.</translation>
     </message>
     <message>
         <source>All %1</source>

@@ -128,9 +128,13 @@ Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::pat
     if (!gone) {
         return gone.error();
     }
-    const auto was_there = [](const home::GonePlant& of) { return of.how != home::GoneHow::Undone; };
-    return PlantBook{std::move(facts), archive_in(folder), std::move(pictures),
-                     static_cast<std::size_t>(std::ranges::count_if(*gone, was_there))};
+    PlantBook book{std::move(facts), archive_in(folder), std::move(pictures)};
+    for (const auto& of : *gone) {
+        if (of.how != home::GoneHow::Undone) {
+            book.gone.push_back(of.plant.name);
+        }
+    }
+    return book;
 }
 
 /// Measurements beside a household in memory, which keeps none.
@@ -238,9 +242,11 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
             }
         }
         PlantBook book{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
-        book.gone = static_cast<std::size_t>(std::ranges::count_if(book.facts.events, [](const home::Event& event) {
-            return event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway;
-        }));
+        for (const auto& event : book.facts.events) {
+            if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
+                book.gone.emplace_back(event.detail("name"));
+            }
+        }
         return book;
     };
     door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
@@ -261,6 +267,7 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
                 }
                 facts.events.push_back(event);
                 if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
+                    facts.events.back().details["name"] = plant->name; // Nothing else in memory remembers it.
                     std::erase_if(facts.as_told.pins, [&](const home::Pin& pin) { return pin.plant == event.plant; });
                     facts.as_told.plants.erase(plant);
                 }

@@ -21,7 +21,7 @@ struct PlantBook {
     plan::HouseholdFacts facts;
     std::shared_ptr<const PlantArchive> archive; ///< Never null.
     std::map<home::PlantId, home::Photo> pictures = {}; ///< Photos that stand for plants.
-    std::size_t gone = 0; ///< Plants that died, were given away or taken off the list.
+    std::vector<std::string> gone = {}; ///< Names of plants that died, were given away or taken off the list.
 };
 
 /// What is written at once and taken back at once.

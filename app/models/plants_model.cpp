@@ -89,10 +89,18 @@ QString PlantsModel::note() const
 
 QString PlantsModel::gone() const
 {
-    const auto count = facts_.ground ? facts_.ground->book.gone : 0;
-    return count == 0   ? QString{}
-           : count == 1 ? tr("1 plant is gone and keeps its past: `lathhouse list plants --gone` names it.")
-                        : tr("%1 plants are gone and keep their past: `lathhouse list plants --gone` names them.").arg(count);
+    if (!facts_.ground || facts_.ground->book.gone.empty()) {
+        return {};
+    }
+    constexpr std::size_t kNamed = 5; // The line is one under the shelves.
+    const auto& gone = facts_.ground->book.gone;
+    QStringList names;
+    for (std::size_t at = 0; at < std::min(kNamed, gone.size()); ++at) {
+        names.append(text(gone[at]));
+    }
+    const QString named = names.join(QStringLiteral(", "));
+    return gone.size() <= kNamed ? tr("Gone, with all of their past kept: %1.").arg(named)
+                                 : tr("Gone, with all of their past kept: %1 and %2 more.").arg(named, QString::number(gone.size() - kNamed));
 }
 
 namespace {

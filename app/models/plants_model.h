@@ -47,7 +47,7 @@ class PlantsModel : public lathhouse::models::SheetModel {
     /// Id of the plant whose page is open; 0: none.
     Q_PROPERTY(int opened READ opened NOTIFY openedChanged)
     Q_PROPERTY(QString note READ note NOTIFY plantsChanged)
-    /// How many plants are no longer there; empty where all are.
+    /// Which plants are no longer there; empty where all are.
     Q_PROPERTY(QString gone READ gone NOTIFY plantsChanged)
 
 public:

@@ -71,15 +71,15 @@ TEST_F(PlantsInFolder, WhatIsLoggedForTwoIsTakenBackForBoth)
 
 TEST_F(PlantsInFolder, WhatDiedOrWasGivenAwayIsCountedAmongTheGone)
 {
-    EXPECT_EQ(door.load()->gone, 0U);
+    EXPECT_TRUE(door.load()->gone.empty());
     const PlantEntries entries{{{first, home::EventKind::Died, {}, kShownToday, kEntered, ""},
                                 {second, home::EventKind::GivenAway, {}, kShownToday, kEntered, ""}},
                                {}};
     ASSERT_TRUE(door.record(entries));
-    EXPECT_EQ(door.load()->gone, 2U);
+    EXPECT_EQ(door.load()->gone.size(), 2U);
     EXPECT_EQ(store().load()->plant(first), nullptr);
     ASSERT_TRUE(door.take_back(entries, kEntered));
-    EXPECT_EQ(door.load()->gone, 0U);
+    EXPECT_TRUE(door.load()->gone.empty());
     EXPECT_NE(store().load()->plant(first), nullptr);
 }
 

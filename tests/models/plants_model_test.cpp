@@ -174,12 +174,15 @@ TEST_F(PlantsModelTest, APlantThatDiedIsOffTheShelvesUntilItIsTakenBack)
     const auto all = household->facts().as_told.plants.size();
     const int id = model.shownId(0);
     model.openId(id);
+    EXPECT_EQ(model.gone(), "");
+    const QString name = QString::fromStdString(household->facts().as_told.plant(id)->name);
     ASSERT_TRUE(model.log(PlantsModel::Died, {}, 0, "rotten at the base"));
     EXPECT_EQ(model.opened(), 0) << "its page is closed";
     wait_for(model);
     EXPECT_TRUE(model.said().contains("died today")) << model.said().toStdString();
     EXPECT_EQ(household->facts().as_told.plants.size(), all - 1);
     EXPECT_EQ(model.count(), static_cast<int>(all) - 1);
+    EXPECT_EQ(model.gone(), QStringLiteral("Gone, with all of their past kept: %1.").arg(name));
     model.undo();
     wait_for(model);
     EXPECT_EQ(model.count(), static_cast<int>(all));
