@@ -5749,6 +5749,10 @@ liegen im Band</translation>
         <translation>Die Änderung speichern</translation>
     </message>
     <message>
+        <source>The plant is no longer there.</source>
+        <translation>Die Pflanze ist nicht mehr da.</translation>
+    </message>
+    <message>
         <source>Changed %1</source>
         <translation>Geändert: %1</translation>
     </message>
@@ -6384,8 +6388,16 @@ liegen im Band</translation>
         <translation> Er fasst %1.</translation>
     </message>
     <message>
+        <source>Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>Auf dieser Seite wurde noch nichts eingetragen, das sich zurücknehmen ließe; Rückgängig über den Seiten nimmt zurück, was vorher im Tagebuch stand.</translation>
+    </message>
+    <message>
         <source>Taken back: %1</source>
         <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last on this page that could be done again.</source>
+        <translation>Auf dieser Seite wurde zuletzt nichts zurückgenommen, das sich wiederholen ließe.</translation>
     </message>
     <message>
         <source>Done again: %1</source>
@@ -6483,12 +6495,28 @@ liegen im Band</translation>
         <translation>Erledigt: %1.</translation>
     </message>
     <message>
+        <source>That is done already; Undo takes it back.</source>
+        <translation>Das ist schon erledigt; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
         <source>Put off to %1: %2.</source>
         <translation>Verschoben auf %1: %2.</translation>
     </message>
     <message>
         <source> It can wait until %1 at most.</source>
         <translation> Es kann höchstens bis %1 warten.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht auslassen: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
+        <source>Say why it is left out, so that the journal knows.</source>
+        <translation>Sagen, warum es ausgelassen wird, damit das Tagebuch es weiß.</translation>
     </message>
     <message>
         <source>Left out: %1.</source>
@@ -6543,8 +6571,16 @@ liegen im Band</translation>
         <translation>%1 Pflanzen</translation>
     </message>
     <message>
+        <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>In diesem Fenster wurde noch nichts getan, das sich zurücknehmen ließe; Rückgängig über den Seiten nimmt zurück, was vorher im Tagebuch stand.</translation>
+    </message>
+    <message>
         <source>Taken back: %1.</source>
         <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last in this window that could be done again.</source>
+        <translation>In diesem Fenster wurde zuletzt nichts zurückgenommen, das sich wiederholen ließe.</translation>
     </message>
     <message>
         <source>Done again: %1.</source>
@@ -6578,8 +6614,16 @@ liegen im Band</translation>
         <translation>Gezählt: %1.</translation>
     </message>
     <message>
+        <source>Nothing was counted in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>In diesem Fenster wurde noch nichts gezählt, das sich zurücknehmen ließe; Rückgängig über den Seiten nimmt zurück, was vorher im Tagebuch stand.</translation>
+    </message>
+    <message>
         <source>Taken back: %1.</source>
         <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last in this window that could be done again.</source>
+        <translation>In diesem Fenster wurde zuletzt nichts zurückgenommen, das sich wiederholen ließe.</translation>
     </message>
     <message>
         <source>Counted again: %1.</source>

@@ -5749,6 +5749,10 @@ están en la banda</translation>
         <translation>Guardar el cambio</translation>
     </message>
     <message>
+        <source>The plant is no longer there.</source>
+        <translation>La planta ya no está.</translation>
+    </message>
+    <message>
         <source>Changed %1</source>
         <translation>Cambiado: %1</translation>
     </message>
@@ -6384,8 +6388,16 @@ están en la banda</translation>
         <translation> Caben %1.</translation>
     </message>
     <message>
+        <source>Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>En esta página no se ha anotado aún nada que se pueda deshacer; Deshacer, encima de las páginas, deshace lo que el diario tenía antes.</translation>
+    </message>
+    <message>
         <source>Taken back: %1</source>
         <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last on this page that could be done again.</source>
+        <translation>En esta página no se ha deshecho al final nada que se pueda rehacer.</translation>
     </message>
     <message>
         <source>Done again: %1</source>
@@ -6483,12 +6495,28 @@ están en la banda</translation>
         <translation>Hecho: %1.</translation>
     </message>
     <message>
+        <source>That is done already; Undo takes it back.</source>
+        <translation>Eso ya está hecho; Deshacer lo anula.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
         <source>Put off to %1: %2.</source>
         <translation>Aplazado al %1: %2.</translation>
     </message>
     <message>
         <source> It can wait until %1 at most.</source>
         <translation> Puede esperar hasta el %1 como máximo.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede omitir: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
+        <source>Say why it is left out, so that the journal knows.</source>
+        <translation>Decir por qué se omite, para que el diario lo sepa.</translation>
     </message>
     <message>
         <source>Left out: %1.</source>
@@ -6543,8 +6571,16 @@ están en la banda</translation>
         <translation>%1 plantas</translation>
     </message>
     <message>
+        <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>En esta ventana no se ha hecho aún nada que se pueda deshacer; Deshacer, encima de las páginas, deshace lo que el diario tenía antes.</translation>
+    </message>
+    <message>
         <source>Taken back: %1.</source>
         <translation>Deshecho: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last in this window that could be done again.</source>
+        <translation>En esta ventana no se ha deshecho al final nada que se pueda rehacer.</translation>
     </message>
     <message>
         <source>Done again: %1.</source>
@@ -6578,8 +6614,16 @@ están en la banda</translation>
         <translation>Contado: %1.</translation>
     </message>
     <message>
+        <source>Nothing was counted in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
+        <translation>En esta ventana no se ha contado aún nada que se pueda deshacer; Deshacer, encima de las páginas, deshace lo que el diario tenía antes.</translation>
+    </message>
+    <message>
         <source>Taken back: %1.</source>
         <translation>Deshecho: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was taken back last in this window that could be done again.</source>
+        <translation>En esta ventana no se ha deshecho al final nada que se pueda rehacer.</translation>
     </message>
     <message>
         <source>Counted again: %1.</source>

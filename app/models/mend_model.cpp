@@ -154,7 +154,7 @@ void MendModel::show(Form form, int which, plan::HouseholdFacts facts, const std
     } else if (form == EditPlant) {
         const auto* plant = home.plant(which);
         if (plant == nullptr) {
-            fail("the plant is no longer there");
+            fail_with(tr("The plant is no longer there."));
             return;
         }
         plant_.fill(*plant, home, gone);

@@ -648,8 +648,7 @@ void PlantsModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the "
-             "journal had before");
+        fail_with(tr("Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
     const auto last = written_.back();
@@ -684,7 +683,7 @@ void PlantsModel::redo()
 {
     clear_error();
     if (undone_.empty()) {
-        fail("nothing was taken back last on this page that could be done again");
+        fail_with(tr("Nothing was taken back last on this page that could be done again."));
         return;
     }
     const auto last = undone_.back();

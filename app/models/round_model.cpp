@@ -401,13 +401,25 @@ void RoundModel::tick(int row)
     mark(at(row).task.key, true);
 }
 
+bool RoundModel::is_open(int row)
+{
+    if (!is_row(row)) {
+        return false;
+    }
+    if (at(row).done) {
+        fail_with(tr("That is done already; Undo takes it back."));
+        return false;
+    }
+    return true;
+}
+
 void RoundModel::postpone(int row, int days)
 {
-    if (!is_row(row) || at(row).done) {
+    if (!is_open(row)) {
         return;
     }
     if (at(row).is_hygiene()) {
-        fail("washing cannot be put off: it stands between the classes so that pests do not travel");
+        fail_with(tr("Washing cannot be put off: it stands between the classes so that pests do not travel."));
         return;
     }
     if (days < 1 || days > kLongestPostponement) {
@@ -433,15 +445,15 @@ void RoundModel::postpone(int row, int days)
 
 void RoundModel::skip(int row, const QString& reason)
 {
-    if (!is_row(row) || at(row).done) {
+    if (!is_open(row)) {
         return;
     }
     if (at(row).is_hygiene()) {
-        fail("washing cannot be left out: it stands between the classes so that pests do not travel");
+        fail_with(tr("Washing cannot be left out: it stands between the classes so that pests do not travel."));
         return;
     }
     if (reason.trimmed().isEmpty()) {
-        fail("say why it is left out, so that the journal knows");
+        fail_with(tr("Say why it is left out, so that the journal knows."));
         return;
     }
     const auto& task = at(row).task;
@@ -508,8 +520,7 @@ void RoundModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was done in this window yet that could be taken back; Undo above the pages takes back what the "
-             "journal had before");
+        fail_with(tr("Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
     const Written last = written_.back();
@@ -539,7 +550,7 @@ void RoundModel::redo()
 {
     clear_error();
     if (undone_.empty()) {
-        fail("nothing was taken back last in this window that could be done again");
+        fail_with(tr("Nothing was taken back last in this window that could be done again."));
         return;
     }
     const Written last = undone_.back();
@@ -584,7 +595,12 @@ void RoundModel::say(QString words)
 
 void RoundModel::fail(const std::string& message)
 {
-    error_ = upper_first(text(message)) + QLatin1Char('.');
+    fail_with(upper_first(text(message)) + QLatin1Char('.'));
+}
+
+void RoundModel::fail_with(QString sentence)
+{
+    error_ = std::move(sentence);
     emit errorChanged();
 }
 

@@ -156,7 +156,10 @@ private:
     void write(int row, home::Event event, QString said, bool ticks);
     void show(Round round);
     void say(QString words);
+    /// Whether the task can be put off or left out; else `error` says why not.
+    bool is_open(int row);
     void fail(const std::string& message);
+    void fail_with(QString sentence);
     void clear_error();
     void mark(const std::string& key, bool done);
 

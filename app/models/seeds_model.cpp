@@ -234,8 +234,7 @@ void SeedsModel::undo()
 {
     clear_error();
     if (written_.empty()) {
-        fail("nothing was counted in this window yet that could be taken back; Undo above the pages takes back what "
-             "the journal had before");
+        fail_with(tr("Nothing was counted in this window yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
     const auto last = written_.back();
@@ -270,7 +269,7 @@ void SeedsModel::redo()
 {
     clear_error();
     if (undone_.empty()) {
-        fail("nothing was taken back last in this window that could be done again");
+        fail_with(tr("Nothing was taken back last in this window that could be done again."));
         return;
     }
     const auto last = undone_.back();

@@ -180,6 +180,10 @@ TEST_F(RoundModelTest, RefusesWithASentence)
     wait_for(model);
     EXPECT_EQ(model.rowCount(), before);
     EXPECT_FALSE(model.canUndo());
+    model.tick(0);
+    model.postpone(0, 1);
+    EXPECT_TRUE(model.error().startsWith("That is done already"));
+    wait_for(model);
 }
 
 TEST_F(RoundModelTest, InventedHouseholdSaysThatNothingIsKept)
