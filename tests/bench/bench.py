@@ -31,6 +31,7 @@ ROOMS = [
     ("journal", [], ["--benchmark_filter=/(1000|10000)$|yardstick", "--benchmark_min_time=0.1"]),
     ("photo", [], ["--photos", "8"]),
     ("backup", [], ["--files", "40"]),
+    ("start", [], None),
     ("window", [], None),
     ("plants", [], None),
 ]
@@ -58,10 +59,11 @@ ROWS = [
     ("journal: first opening, 100,000 entries", "journal", "opens_first/100000", "sqlite_looks_through/100000", "SQLite's look", ""),
     ("journal: first opening, 200,000 entries", "journal", "opens_first/200000", "sqlite_looks_through/200000", "SQLite's look", "300 ms"),
     ("journal: opened again, 200,000 entries", "journal", "opens", "yardstick", "yardstick", "300 ms"),
-    ("journal: all of a plant, 1,000 entries", "journal", "plant_records/1000", "sqlite_reads_plant/1000", "SQLite's reading", ""),
-    ("journal: all of a plant, 10,000 entries", "journal", "plant_records/10000", "sqlite_reads_plant/10000", "SQLite's reading", ""),
-    ("journal: all of a plant, 100,000 entries", "journal", "plant_records/100000", "sqlite_reads_plant/100000", "SQLite's reading", ""),
-    ("journal: all of a plant, 200,000 entries", "journal", "plant_records/200000", "sqlite_reads_plant/200000", "SQLite's reading", ""),
+    ("journal: page of a plant, 1,000 entries", "journal", "plant_page/1000", "sqlite_reads_plant/1000", "SQLite's reading", ""),
+    ("journal: page of a plant, 10,000 entries", "journal", "plant_page/10000", "sqlite_reads_plant/10000", "SQLite's reading", ""),
+    ("journal: page of a plant, 100,000 entries", "journal", "plant_page/100000", "sqlite_reads_plant/100000", "SQLite's reading", ""),
+    ("journal: page of a plant, 200,000 entries", "journal", "plant_page/200000", "sqlite_reads_plant/200000", "SQLite's reading", "10 ms"),
+    ("journal: all of a plant, 200,000 entries", "journal", "whole_plant/200000", "sqlite_reads_plant/200000", "SQLite's reading", ""),
     ("photo import", "photo", "import", "import_parts_together", "its parts", "1.25 x"),
     ("photo import, processor time", "photo", "import_processor", "import_parts_processor", "its parts'", ""),
     ("green cover, 12 megapixels", "photo", "green_cover", "green_cover_of_opencv", "OpenCV, one core", "50 ms"),
@@ -70,8 +72,11 @@ ROWS = [
     ("backup with digests, read back", "backup", "backup", "cp", "cp and sync", ""),
     ("restore, compared", "backup", "restore", "cp", "cp and sync", ""),
     ("check of a household", "backup", "check", "sha256sum", "sha256sum", ""),
-    ("window: first frame", "window", "first_frame/demonstration", "yardstick", "yardstick", "300 ms"),
-    ("window: first frame, 60 plants", "window", "first_frame/60_plants", "yardstick", "yardstick", "1 s"),
+    ("command line: starts and tells its version", "start", "says_version", "yardstick", "yardstick", ""),
+    ("command line: list of the demonstration's plants", "start", "list_plants/demonstration", "yardstick", "yardstick", ""),
+    ("command line: plants among 200,000 measurements", "start", "list_plants/large", "yardstick", "yardstick", ""),
+    ("window: first frame, demonstration", "start", "first_frame/demonstration", "yardstick", "yardstick", "300 ms"),
+    ("window: first frame, 200,000 measurements", "start", "first_frame/large", "yardstick", "yardstick", "1 s"),
     ("window: slider to dates", "window", "slider_to_dates/60_plants", "yardstick", "yardstick", "50 ms"),
     ("window: slider to plan solved", "window", "slider_to_solved_plan/60_plants", "yardstick", "yardstick", "200 ms"),
     ("window: step of the cursor", "window", "cursor_step/60_plants", "yardstick", "yardstick", "16 ms"),
@@ -86,7 +91,8 @@ ROWS = [
 GROWTH = [
     ("year plan, by plants", "moves", r"whole_plan/fast(?:_large)?/plants:(\d+)/spots:\d+/seed:1\b"),
     ("journal: first opening, by entries", "journal", r"opens_first/(\d+)"),
-    ("journal: all of a plant, by entries", "journal", r"plant_records/(\d+)"),
+    ("journal: page of a plant, by entries", "journal", r"plant_page/(\d+)"),
+    ("journal: all of a plant, by entries", "journal", r"whole_plant/(\d+)"),
     ("journal: what verdicts rest on, by entries", "journal", r"leading_measures/(\d+)"),
 ]
 
@@ -196,6 +202,9 @@ def main():
         if len(points) >= 3:
             grown.append({"what": what, "points": points, "exponent": exponent(points), "at_its_end": exponent(points[-2:])})
             print("%-48s n^%.2f, at its end n^%.2f  %s" % (what, grown[-1]["exponent"], grown[-1]["at_its_end"], ", ".join("%d: %s" % (n, shown(t)) for n, t in points)))
+    for name, one in measured.get("start", {}).items():
+        if "memory_mb" in one:
+            print("memory of the window with all pages open, %s: %.0f MB (bar 250 MB)" % (name.split("/")[1], one["memory_mb"]))
     if left_out:
         print("left out: " + ", ".join(left_out))
     for line in worse:

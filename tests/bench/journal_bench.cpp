@@ -1,11 +1,9 @@
-#include "core/home/demonstration.h"
-#include "core/home/measurement.h"
-#include "core/home/photo.h"
 #include "core/journal/household_store.h"
 #include "core/journal/leading_measures.h"
 #include "core/journal/photo_book.h"
 #include "core/journal/plant_page.h"
 
+#include "tests/bench/large_household.h"
 #include "tests/bench/yardstick.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -26,7 +24,7 @@
 namespace lathhouse {
 namespace {
 
-constexpr int kPlants = 60;
+constexpr int kPlants = LargeHousehold::kPlants;
 constexpr int kMeasurements = 200'000;
 const calendar::Date kToday{2026, 11, 25};
 
@@ -43,78 +41,18 @@ double megabytes_in_use()
     return 0.0;
 }
 
-/// A household of sixty plants with ten years of events, so many measurements, photos by the tenth of that (rows alone:
-/// their files are not there), made once and removed at the end.
-class LargeJournal {
-public:
-    explicit LargeJournal(int measurements = kMeasurements)
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_bench_XXXXXX").string();
-        root_ = mkdtemp(pattern.data());
-        const auto made =
-            home::demonstration({.today = kToday, .plants = kPlants, .spots = 20, .years = 10}).value();
-        auto store = journal::HouseholdStore::create(folder(), made.household, made.history).value();
-        std::vector<home::Measurement> all;
-        const auto kinds = home::every_measurement_kind();
-        for (int number = 0; number < measurements; ++number) {
-            const auto kind = kinds[static_cast<std::size_t>(number / kPlants) % kinds.size()];
-            const bool share = home::unit_of(kind) == home::MeasurementUnit::Share;
-            all.push_back({1 + number % kPlants,
-                           kind,
-                           kToday - calendar::Days{number % 3650},
-                           {share ? 0.3 : 20.0 + number % 30, share ? 0.31 : 21.0},
-                           home::usual_method(kind),
-                           calendar::start_of_day_utc(kToday)});
-        }
-        if (!store.record(std::span<const home::Measurement>{all})) {
-            std::abort();
-        }
-        std::vector<home::Photo> photos;
-        for (int number = 0; number < measurements / 10; ++number) {
-            const auto taken = calendar::start_of_day_utc(kToday - calendar::Days{number % 3650});
-            std::string digest = std::to_string(number);
-            digest.insert(0, 64 - digest.size(), '0');
-            photos.push_back({.id = 0,
-                              .sha256 = digest,
-                              .extension = "jpg",
-                              .bytes = 1'400'000,
-                              .width = 4000,
-                              .height = 3000,
-                              .taken = std::chrono::local_seconds{taken.time_since_epoch()},
-                              .zone_offset = {},
-                              .taken_from = home::TakenFrom::Exif,
-                              .original_name = "IMG_" + std::to_string(number) + ".jpg",
-                              .position = {},
-                              .entered = taken,
-                              .plants = {1 + number % kPlants}});
-        }
-        if (!journal::PhotoBook{store}.keep(photos)) {
-            std::abort();
-        }
-    }
-    ~LargeJournal() { std::filesystem::remove_all(root_); }
-    std::filesystem::path folder() const { return root_ / "home"; }
-    double file_megabytes() const
-    {
-        return static_cast<double>(std::filesystem::file_size(folder() / "household.sqlite3")) / 1048576.0;
-    }
-
-private:
-    std::filesystem::path root_;
-};
-
 /// A journal of so many entries, made when it is first asked for.
-const LargeJournal& journal_of(std::int64_t entries)
+const LargeHousehold& journal_of(std::int64_t entries)
 {
-    static std::map<std::int64_t, std::unique_ptr<LargeJournal>> kept;
+    static std::map<std::int64_t, std::unique_ptr<LargeHousehold>> kept;
     auto& one = kept[entries];
     if (!one) {
-        one = std::make_unique<LargeJournal>(static_cast<int>(entries));
+        one = std::make_unique<LargeHousehold>(static_cast<int>(entries), kToday);
     }
     return *one;
 }
 
-const LargeJournal& large()
+const LargeHousehold& large()
 {
     return journal_of(kMeasurements);
 }
@@ -129,23 +67,6 @@ void opens(benchmark::State& state)
     state.counters["memory_mb"] = megabytes_in_use();
 }
 BENCHMARK(opens)->Unit(benchmark::kMillisecond);
-
-/// What a plant's page asks: events, measurements, stays, gone plants, descent.
-void plant_page(benchmark::State& state)
-{
-    const auto store = journal::HouseholdStore::open(large().folder()).value();
-    int plant = 0;
-    for (auto _ : state) {
-        plant = plant % kPlants + 1;
-        benchmark::DoNotOptimize(store.events(plant).value());
-        benchmark::DoNotOptimize(store.measurements(plant).value());
-        benchmark::DoNotOptimize(store.stays(plant).value());
-        benchmark::DoNotOptimize(store.gone_plants().value());
-        benchmark::DoNotOptimize(store.descents().value());
-    }
-    state.counters["memory_mb"] = megabytes_in_use();
-}
-BENCHMARK(plant_page)->Unit(benchmark::kMillisecond);
 
 /// One series of one plant, as a chart asks for it.
 void one_series(benchmark::State& state)
@@ -186,7 +107,7 @@ void opens_first(benchmark::State& state)
 
 /// What the window's page of a plant reads once the household is open: the measure that it shows, the newest of what
 /// happened, the photos of its strip.
-void plant_records(benchmark::State& state)
+void plant_page(benchmark::State& state)
 {
     const auto folder = journal_of(state.range(0)).folder();
     int plant = 0;
@@ -262,7 +183,7 @@ BENCHMARK(sqlite_looks_through)->Apply(journal_sizes);
 BENCHMARK(sqlite_reads_plant)->Apply(journal_sizes);
 BENCHMARK(yardstick)->Unit(benchmark::kMillisecond);
 BENCHMARK(opens_first)->Apply(journal_sizes);
-BENCHMARK(plant_records)->Apply(journal_sizes);
+BENCHMARK(plant_page)->Apply(journal_sizes);
 BENCHMARK(whole_plant)->Apply(journal_sizes);
 BENCHMARK(leading_measures)->Apply(journal_sizes);
 
