@@ -1,4 +1,6 @@
 #include "core/photo/photo_file.h"
+
+#include "core/photo/encode.h"
 #include "core/photo/resize.h"
 #include "core/photo/thumbnail.h"
 #include "tests/journal/temporary_folder.h"
@@ -160,6 +162,23 @@ TEST_F(PhotoOnDisk, IsReadOnlyWhereItIsAFileOfSize)
     write_bytes(folder_ / "large.jpg", Bytes(100));
     EXPECT_EQ(read_bytes(folder_ / "large.jpg", {.file_bytes = 99}).error().code, ErrorCode::OutOfRange);
     EXPECT_EQ(read_bytes(folder_ / "large.jpg", {.file_bytes = 100})->size(), 100U);
+}
+
+TEST_F(PhotoOnDisk, IsWrittenInTheFormThatItsNameSays)
+{
+    const auto drawn = drawn_plant(64, 48);
+    for (const char* name : {"a.jpg", "b.JPEG", "c.png"}) {
+        ASSERT_TRUE(write_picture(folder_ / name, drawn)) << name;
+        const auto read = read_photo(read_bytes(folder_ / name).value(), name);
+        ASSERT_TRUE(read) << read.error().message;
+        EXPECT_LT(mean_difference(read->picture, drawn), 6.0) << name;
+    }
+    EXPECT_EQ(read_photo(read_bytes(folder_ / "c.png").value(), "c.png")->picture.rgb, drawn.rgb);
+    const auto other = write_picture(folder_ / "d.bmp", drawn);
+    ASSERT_FALSE(other);
+    EXPECT_EQ(other.error().code, ErrorCode::WrongUsage);
+    EXPECT_FALSE(std::filesystem::exists(folder_ / "d.bmp"));
+    EXPECT_EQ(write_picture(folder_ / "none/e.png", drawn).error().code, ErrorCode::Unwritable);
 }
 
 TEST(Thumbnail, IsSmallUprightAndSaysNothingOfThePlace)
