@@ -1,5 +1,6 @@
 #include "core/home/seedling.h"
 
+#include "core/home/lineage.h"
 #include "core/home/seed_lot.h"
 #include "core/plants/plant_kind.h"
 
@@ -58,6 +59,15 @@ TEST(Seedlings, OfUnknownPlantsDieBelowTheirOwnLineHardyOnesFartherBelow)
             << kind.name();
     }
     EXPECT_GT(unknown, 0);
+}
+
+TEST(GoneWords, AreEachTheirOwn)
+{
+    std::set<std::string_view> words;
+    for (const auto how : {GoneHow::Died, GoneHow::GivenAway, GoneHow::Removed, GoneHow::Undone}) {
+        words.insert(to_string(how));
+    }
+    EXPECT_EQ(words, (std::set<std::string_view>{"died", "given_away", "removed", "undone"}));
 }
 
 TEST(LotStateWords, AreEachTheirOwn)

@@ -300,6 +300,39 @@ TEST_F(Tables, ADamagedPageCostsItsRowsAlone)
     EXPECT_EQ(database.execAndGet("SELECT count(*) FROM events WHERE note LIKE 'note 2999.%'").getInt(), 1);
 }
 
+TEST_F(Tables, ATableWithoutNumbersIsSavedFromBothEnds)
+{
+    int page = 0;
+    {
+        auto database = open(home());
+        SQLite::Transaction transaction{database};
+        database.exec("INSERT OR REPLACE INTO own_record VALUES (1, 'Station', '', 'days.csv', 48.3, 20.7, 160, '2025-06-01')");
+        database.exec("DELETE FROM own_record_days");
+        database.exec("WITH RECURSIVE days(day) AS (VALUES ('1990-01-01') UNION ALL SELECT date(day, '+1 day') FROM days WHERE "
+                      "day < '2009-12-31') INSERT INTO own_record_days SELECT day, 10, 20, NULL FROM days");
+        transaction.commit();
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+        page = static_cast<int>(text_of(home() / "household.sqlite3").find("2000-01-01") / 4096);
+    }
+    {
+        std::fstream file{home() / "household.sqlite3", std::ios::in | std::ios::out | std::ios::binary};
+        file.seekp(4096L * page);
+        file << std::string(4096, '\x55');
+    }
+    const auto saved = export_csv(home(), out(), Unreadable::IsPassedOver);
+    ASSERT_TRUE(saved) << saved.error().message;
+    ASSERT_EQ(saved->lost.size(), 1U);
+    EXPECT_EQ(saved->lost[0].table, "own_record_days");
+    EXPECT_LT(saved->lost[0].from, "2000-01-01");
+    EXPECT_GT(saved->lost[0].to, "2000-01-01");
+    const auto read = import_csv(out(), folder_ / "new", Broken::IsLeftOut);
+    ASSERT_TRUE(read) << read.error().message;
+    auto database = open(folder_ / "new");
+    EXPECT_GT(database.execAndGet("SELECT count(*) FROM own_record_days").getInt(), 6800); // Of 7,305.
+    EXPECT_EQ(database.execAndGet("SELECT min(happened_on) FROM own_record_days").getString(), "1990-01-01");
+    EXPECT_EQ(database.execAndGet("SELECT max(happened_on) FROM own_record_days").getString(), "2009-12-31");
+}
+
 TEST_F(Tables, SavesWhatItCanOfWhateverPageIsDamaged)
 {
     {

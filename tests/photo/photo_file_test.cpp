@@ -1,6 +1,8 @@
 #include "core/photo/photo_file.h"
 
+#include "core/photo/drawn_plant.h"
 #include "core/photo/encode.h"
+#include "core/photo/greenness.h"
 #include "core/photo/resize.h"
 #include "core/photo/thumbnail.h"
 #include "tests/journal/temporary_folder.h"
@@ -191,6 +193,27 @@ TEST(Thumbnail, IsSmallUprightAndSaysNothingOfThePlace)
     EXPECT_GT(read.picture.height, read.picture.width);
     EXPECT_LE(read.picture.height, kThumbnailSide);
     EXPECT_FALSE(read.facts.exif.position);
+}
+
+TEST(DrawnPlants, OfEveryFormAreGreenInTheirOutlineAndReachTheirHeight)
+{
+    for (const auto form : {DrawnForm::Tree, DrawnForm::Bush, DrawnForm::Blades, DrawnForm::Arching}) {
+        DrawnPlant plant;
+        plant.form = form;
+        plant.height_cm = 45.0;
+        plant.leaves = 60;
+        const auto picture = lathhouse::photo::drawn_plant(plant, 320, 240);
+        EXPECT_EQ(picture.rgb, lathhouse::photo::drawn_plant(plant, 320, 240).rgb); // The same plant, to the bit.
+        const auto places = drawn_places(plant, 320, 240, plant.height_cm);
+        const auto region = Region::outline(places.crown, 320, 240);
+        ASSERT_TRUE(region) << static_cast<int>(form);
+        EXPECT_GT(green_cover(picture, *region).share(), 0.02) << static_cast<int>(form);
+        const double per_cm = (places.ruler_bottom.y - places.ruler_top.y) / kDrawnRulerCm;
+        EXPECT_NEAR((places.rim.y - places.top.y) / per_cm, plant.height_cm, 1.5) << static_cast<int>(form);
+        plant.yellow_share = 0.9;
+        const auto yellow = lathhouse::photo::drawn_plant(plant, 320, 240);
+        EXPECT_LT(green_cover(yellow, *region).share(), green_cover(picture, *region).share()) << static_cast<int>(form);
+    }
 }
 
 TEST(Resized, KeepsTheMean)

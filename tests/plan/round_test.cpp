@@ -121,6 +121,27 @@ TEST_F(Round, ATickedCarryIsAMove)
     EXPECT_EQ(event.plant, 1);
 }
 
+TEST_F(Round, SeedsAreAmongItInTheirSeason)
+{
+    facts_.climate = climate_of(6.5, 10.0);
+    facts_.seeds.lots = {{1, "Balcony tomato", "Solanum lycopersicum", {}, 90.0, 60, {}}};
+    int rounds = 0;
+    for (int month = 1; month <= 12; ++month) {
+        const Date date{2027, static_cast<unsigned short>(month), 20};
+        const auto tasks = of<SowingTask>(round_of(
+            facts_.as_told, facts_.events, round_parts(facts_, nights_, date, Probability::literal(0.1)), date));
+        for (const auto& task : tasks) {
+            EXPECT_TRUE(task.key.starts_with("seeds")) << task.key;
+            EXPECT_FALSE(task.plant);
+            EXPECT_LE(task.due, date);
+            EXPECT_GE(task.latest, date);
+        }
+        rounds += tasks.empty() ? 0 : 1;
+    }
+    EXPECT_GT(rounds, 0);
+    EXPECT_LT(rounds, 12);
+}
+
 TEST_F(Round, ATickSaysWhatWasDone)
 {
     const auto now = calendar::start_of_day_utc(kToday);

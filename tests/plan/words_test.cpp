@@ -40,6 +40,7 @@ TEST(Words, OfEachValueAreItsOwn)
               (Words{"no_setback", "recovered", "recovering", "holding", "declining", "too_early"}));
     EXPECT_EQ(words_up_to(growth::TooEarlyWhy::Undecided),
               (Words{"", "few_before", "few_after", "clock_stands", "not_growing", "awaits_support", "undecided"}));
+    EXPECT_EQ(words_up_to(SprayCheck::Place).size(), 25U);
     EXPECT_EQ(words_up_to(ColdOutcome::DeathLikely).size(), 7U);
     EXPECT_EQ(words_up_to(ColdDoubt::CourseAssumed).size(), 7U);
     EXPECT_EQ(words_up_to(DamageAct::Look).size(), 7U);
