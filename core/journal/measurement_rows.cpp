@@ -18,9 +18,13 @@ std::string clock_text(std::chrono::minutes time)
     return text.data();
 }
 
-/// `hh:mm`, as the table's CHECK has made sure of.
-std::chrono::minutes clock_of(const std::string& text)
+/// `hh:mm`; nullopt for anything else, which the table's CHECK lets in nowhere but in a damaged file.
+std::optional<std::chrono::minutes> clock_of(const std::string& text)
 {
+    const auto digit = [&](std::size_t place) { return text[place] >= '0' && text[place] <= '9'; };
+    if (text.size() != 5 || text[2] != ':' || !digit(0) || !digit(1) || !digit(3) || !digit(4)) {
+        return std::nullopt;
+    }
     return std::chrono::hours{(text[0] - '0') * 10 + (text[1] - '0')} +
            std::chrono::minutes{(text[3] - '0') * 10 + (text[4] - '0')};
 }
@@ -51,7 +55,9 @@ Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::fil
     auto repeats = read_repeats(rows.getColumn(6).getString());
     const auto method = home::measurement_method_of(rows.getColumn(7).getString());
     const auto entered = read_instant(rows.getColumn(13).getString());
-    if (!kind || !measured || !repeats || !method || !entered) {
+    const bool has_time = !rows.getColumn(4).isNull();
+    const auto time = has_time ? clock_of(rows.getColumn(4).getString()) : std::nullopt;
+    if (!kind || !measured || !repeats || !method || !entered || has_time != time.has_value()) {
         return Error{ErrorCode::Damaged, file.string() + " is damaged (a measurement of " +
                                              rows.getColumn(3).getString() + " cannot be read); restore a backup"};
     }
@@ -66,9 +72,7 @@ Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::fil
                                   .mix = rows.getColumn(10).getString(),
                                   .note = rows.getColumn(12).getString(),
                                   .id = rows.getColumn(0).getInt()};
-    if (!rows.getColumn(4).isNull()) {
-        measurement.time = clock_of(rows.getColumn(4).getString());
-    }
+    measurement.time = time;
     if (!rows.getColumn(9).isNull()) {
         measurement.pot = Litres::from_litres(rows.getColumn(9).getDouble());
     }

@@ -2,6 +2,9 @@
 
 #include "core/home/night_log_file.h"
 
+#include <algorithm>
+#include <string_view>
+
 namespace lathhouse::journal {
 namespace {
 
@@ -61,6 +64,14 @@ Result<home::Reading> reading_of(SQLite::Database& database, const std::filesyst
 
 Result<calendar::Instant> read_instant(const std::string& text)
 {
+    // Rows of a damaged file need not keep to the rules of their table.
+    constexpr std::string_view kForm = "0000-00-00T00:00:00Z";
+    const auto as_the_form = [](char letter, char form) {
+        return form == '0' ? letter >= '0' && letter <= '9' : letter == form;
+    };
+    if (!std::ranges::equal(text, kForm, as_the_form)) {
+        return Error{ErrorCode::Malformed, "no moment: " + text.substr(0, 40)};
+    }
     const auto date = calendar::parse_date(std::string_view{text}.substr(0, 10));
     if (!date) {
         return date.error();

@@ -1,6 +1,7 @@
 #include "core/journal/own_record_rows.h"
 
 #include "core/calendar/month_length.h"
+#include "core/climate/daily_lines.h"
 
 #include <chrono>
 
@@ -92,8 +93,17 @@ Result<std::shared_ptr<const climate::OwnRecord>> load_own_record(SQLite::Databa
                                      "high_celsius_tenths, rain_millimetre_tenths FROM own_record_days "
                                      "ORDER BY happened_on"};
     while (rows.executeStep()) {
-        auto& month = days.month_to_write(rows.getColumn(0).getInt(), rows.getColumn(1).getInt());
-        const auto day = static_cast<std::size_t>(rows.getColumn(2).getInt() - 1);
+        const int year = rows.getColumn(0).getInt();
+        const int number = rows.getColumn(1).getInt();
+        const int of_month = rows.getColumn(2).getInt();
+        // A record has a place for every month between its first and its last: a damaged date must not make millions.
+        if (year < climate::kFirstYearOfRecords || year > climate::kLastYearOfRecords || number < 1 || number > 12 || of_month < 1 ||
+            of_month > calendar::days_in_month(year, number)) {
+            return Error{ErrorCode::Damaged,
+                         database.getFilename() + " is damaged (a day of its own record has no date); restore a backup"};
+        }
+        auto& month = days.month_to_write(year, number);
+        const auto day = static_cast<std::size_t>(of_month - 1);
         month.low[day] = day_reading_in(rows.getColumn(3));
         month.high[day] = day_reading_in(rows.getColumn(4));
         month.rain[day] = day_reading_in(rows.getColumn(5));

@@ -2,6 +2,7 @@
 #include "core/climate/leave_one_out.h"
 #include "core/climate/leave_out_dates.h"
 #include "core/climate/low_trend.h"
+#include "core/climate/neighbour_dates.h"
 #include "core/climate/rain_checks.h"
 #include "core/climate/station_rows.h"
 #include "tests/climate/sample_figures.h"
@@ -298,6 +299,30 @@ TEST(ShippedStations, NoRainIsAtFault)
     for (const auto& fault : rain_faults(shipped())) {
         ADD_FAILURE() << shipped()[fault.station].id << ": " << fault.reason;
     }
+}
+
+TEST(DateResiduals, BetweenTwoLinesOfTheRowLieOnAStraightLine)
+{
+    int compared = 0;
+    for (const auto& station : shipped()) {
+        if (station.dates.size() < 2 || compared == 20) {
+            continue;
+        }
+        const auto low = station.dates[0].threshold;
+        const auto high = station.dates[1].threshold;
+        const auto at_low = date_residuals(station, low);
+        const auto at_high = date_residuals(station, high);
+        const auto between = date_residuals(station, low + (high - low) * 0.25);
+        for (const auto& [percent, days] : between.last) {
+            EXPECT_NEAR(days, 0.75 * at_low.last.at(percent) + 0.25 * at_high.last.at(percent), 1e-6) << station.id;
+            ++compared;
+        }
+        EXPECT_EQ(between.nights_per_year.has_value(), at_low.nights_per_year && at_high.nights_per_year) << station.id;
+        // Beyond the row's ends nothing was counted.
+        EXPECT_TRUE(date_residuals(station, low - KelvinDelta::from_kelvins(5.0)).last.empty()) << station.id;
+        EXPECT_TRUE(date_residuals(station, station.dates.back().threshold + KelvinDelta::from_kelvins(5.0)).last.empty());
+    }
+    EXPECT_GT(compared, 0);
 }
 
 } // namespace

@@ -328,6 +328,29 @@ TEST_F(DailyFileTest, ReadsARowForEachDayInTenths)
     EXPECT_FALSE(january->high[1].known());
 }
 
+TEST_F(DailyFileTest, BadRowsOfATableAreNamedWithTheirLine)
+{
+    const std::string good = "STATION,DATE,TMAX,TMIN\nA,1999-01-01,10,-1\n";
+    struct Case {
+        const char* row;
+        const char* says;
+    };
+    for (const auto& [row, says] : {Case{"A,1999-01-02,10\n", "has not the 4 fields"}, Case{"A,\"1999-01-02,10,1\n", "line 3"},
+                                    Case{" ,1999-01-02,10,1\n", "names no station"}, Case{"A,1999-02-30,10,1\n", "is no day"},
+                                    Case{"A,2.1.1999,10,1\n", "is no day"}, Case{"A,1999-01-02,warm,1\n", "\"warm\" is no value"},
+                                    Case{"A,1999-01-02,10,99999999\n", "is no value"}}) {
+        const auto records = read(good + row);
+        ASSERT_FALSE(records) << row;
+        EXPECT_EQ(records.error().code, ErrorCode::Malformed);
+        EXPECT_THAT(records.error().message, HasSubstr(says));
+        EXPECT_THAT(records.error().message, HasSubstr("line 3"));
+    }
+    const auto without = read("STATION,DATE,TMAX\nA,1999-01-01,10\n");
+    ASSERT_FALSE(without);
+    EXPECT_THAT(without.error().message, HasSubstr("TMIN"));
+    EXPECT_FALSE(read(good + "A,1999-01-02,10,-9999\n")->front().month(1999, 1)->low[1].known());
+}
+
 TEST_F(DailyFileTest, DecimalPointMeansWholeDegrees)
 {
     const auto records = read("STATION,DATE,TMAX,TMIN,PRCP\nA,1999-01-01,10,-1.2,0.5\nA,1999-01-02,11,3,\n");

@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/calendar/day_of_year.h"
+#include "tests/climate/sample_record.h"
 
 #include <gtest/gtest.h>
 
@@ -192,6 +193,28 @@ TEST(FrostRecords, ElementRuleTakesNoDateBetweenTwo)
     EXPECT_EQ(text(line.last.dates.at(10)), "03-09");
     EXPECT_EQ(text(line.last.dates.at(90)), "03-01");
     EXPECT_NEAR(line.nights_per_year, 2.0, 0.01);
+}
+
+TEST(FrostRecords, ARareDateComesFromAModelOfTheRecordAndStandsBesideTheCounted)
+{
+    const auto record = sample_record(1991, 2010);
+    FrostQuestion question;
+    question.base = {1991, 2010};
+    question.lines = {Celsius::from_degrees(0.0), Celsius::from_degrees(-60.0)};
+    question.percents = {1.0, 10.0, 50.0}; // One in a hundred is rarer than nineteen seasons can tell.
+    auto answer = frost_dates_of(record, question);
+    ASSERT_TRUE(answer.thresholds);
+    const auto counted = answer.thresholds->front();
+    add_rare_dates(answer, record, question);
+    const auto& line = answer.thresholds->front();
+    EXPECT_EQ(line.last.dates, counted.last.dates); // What was counted stays what was counted.
+    ASSERT_TRUE(line.last.model_dates.at(1.0));
+    ASSERT_TRUE(line.first.model_dates.at(1.0));
+    EXPECT_FALSE(line.last.model_dates.contains(10.0));
+    // Later in spring than one year in ten, and earlier in autumn.
+    EXPECT_GT(line.last.model_dates.at(1.0)->index(), line.last.dates.at(10.0)->index());
+    EXPECT_LT(line.first.model_dates.at(1.0)->index(), line.first.dates.at(10.0)->index());
+    EXPECT_TRUE(answer.thresholds->back().last.model_dates.empty() || !answer.thresholds->back().last.model_dates.at(1.0));
 }
 
 TEST(FrostRecords, SeasonsWithoutSuchNightsAreKept)

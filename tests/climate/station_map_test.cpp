@@ -1,9 +1,14 @@
 #include "core/climate/station_map.h"
 
-#include "tests/climate/sample_figures.h"
+#include "core/geodesy/town_rows.h"
+#include "core/geodesy/town_table.h"
 #include "tests/climate/position_at.h"
+#include "tests/climate/sample_figures.h"
 
 #include <gtest/gtest.h>
+
+#include <cmath>
+#include <filesystem>
 
 namespace lathhouse::climate {
 namespace {
@@ -55,6 +60,28 @@ TEST_F(StationMapOfThree, CountsThoseBeyondASmallMap)
     EXPECT_EQ(map->stations.size() + map->stations_beyond, place_.stations.size());
     EXPECT_EQ(map->stations.size(), 1U);
 }
+TEST_F(StationMapOfThree, NamesAFewLargeTownsApartFromEachOther)
+{
+    const auto towns = geodesy::TownTable::unpack(
+                           geodesy::pack_towns(geodesy::read_town_rows(std::filesystem::path{LATHHOUSE_SOURCE} / "climate-data").value()),
+                           "towns")
+                           .value();
+    const auto radius = Metres::from_kilometres(300.0);
+    const auto map = station_map(place_, coast_, &towns, radius);
+    ASSERT_TRUE(map);
+    ASSERT_GT(map->towns.size(), 2U);
+    for (std::size_t a = 0; a < map->towns.size(); ++a) {
+        EXPECT_LT(map->towns[a].at.from_middle(), radius);
+        EXPECT_GT(map->towns[a].at.from_middle().metres(), 0.1 * radius.metres()); // Nothing is written over the place.
+        for (std::size_t b = a + 1; b < map->towns.size(); ++b) {
+            EXPECT_GE(map->towns[a].town->population, map->towns[b].town->population);
+            EXPECT_GT(std::hypot(map->towns[a].at.east.metres() - map->towns[b].at.east.metres(),
+                                 map->towns[a].at.north.metres() - map->towns[b].at.north.metres()),
+                      0.1 * radius.metres());
+        }
+    }
+}
+
 TEST_F(StationMapOfThree, RefusesARadiusThatIsNone)
 {
     for (const double kilometres : {0.0, -5.0, 20000.0, std::numeric_limits<double>::quiet_NaN()}) {

@@ -7,9 +7,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
+
+#include <sys/resource.h>
 
 namespace lathhouse::exchange {
 namespace {
@@ -51,9 +54,10 @@ protected:
     {
         std::string manifest;
         std::vector<SampleEntry> entries{{"bag/bagit.txt", "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"}};
-        for (const auto& [name, content, mode] : payload) {
-            manifest += sha256_of(content) + "  data/" + name + "\n";
-            entries.push_back({"bag/data/" + name, content, mode});
+        for (const auto& entry : payload) {
+            manifest += sha256_of(entry.content) + "  data/" + entry.name + "\n";
+            entries.push_back(entry);
+            entries.back().name = "bag/data/" + entry.name;
         }
         entries.push_back({"bag/manifest-sha256.txt", manifest});
         return entries;
@@ -215,6 +219,123 @@ TEST_F(Bags, OddThingsAreTold)
     auto second = Bag::open(zip_of(entries));
     ASSERT_TRUE(second) << second.error().message;
     EXPECT_THAT(second->oddities(), testing::ElementsAre(HasSubstr("advert.txt")));
+}
+
+TEST_F(Bags, WhatIsPackedInAnotherWayIsRefused)
+{
+    auto entries = bag_entries({{"a", "x"}});
+    entries[1].method = 12; // bzip2
+    EXPECT_THAT(refusal(entries), HasSubstr("packed in a way that is not read here"));
+    entries[1].method = 8;
+    entries[1].flags = 0x0801;
+    EXPECT_THAT(refusal(entries), HasSubstr("is encrypted"));
+}
+
+TEST_F(Bags, AFolderOfItsOwnIsNoFileAndMayNotBeOneToo)
+{
+    auto entries = bag_entries({{"a", "x"}});
+    entries.push_back({"bag/data/photos/", "", 0040755});
+    EXPECT_EQ(refusal(entries), "taken");
+    entries.push_back({"bag/data/a/", "", 0040755});
+    EXPECT_THAT(refusal(entries), HasSubstr("as a file and a folder"));
+}
+
+TEST_F(Bags, EntriesThatUnpackToAnotherLengthAreDamaged)
+{
+    for (const int said : {1, 3, 90}) {
+        auto entries = bag_entries({{"a", "xy"}});
+        entries[1].said_bytes = said;
+        const auto says = refusal(entries);
+        EXPECT_NE(says, "taken") << said;
+        EXPECT_THAT(says, HasSubstr("sample.zip")) << said;
+    }
+}
+
+TEST_F(Bags, TagFilesMustBeUtf8AndWithinTheirLength)
+{
+    auto entries = bag_entries({{"a", "x"}});
+    entries[0].content = "BagIt-Version: 1.0\nTag-File-Character-Encoding: ISO-8859-1\n";
+    EXPECT_THAT(refusal(entries), HasSubstr("not in UTF-8"));
+    entries[0].content = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n" + std::string(300'000, '#');
+    EXPECT_THAT(refusal(entries), HasSubstr("has over"));
+    entries = bag_entries({{"a", "x"}});
+    entries.push_back({"bag/bag-info.txt", std::string(11'000'000, '#')});
+    EXPECT_THAT(refusal(entries), HasSubstr("has over 10000000 bytes"));
+}
+
+TEST_F(Bags, TheListOfListsIsHeldTo)
+{
+    const auto with_list = [&](const std::string& list) {
+        auto entries = bag_entries({{"a", "x"}});
+        entries.push_back({"bag/tagmanifest-sha256.txt", list});
+        return refusal(entries);
+    };
+    const auto declared = bag_entries({{"a", "x"}})[0].content;
+    EXPECT_EQ(with_list(sha256_of(declared) + "  bagit.txt\n"), "taken");
+    EXPECT_THAT(with_list(sha256_of("other") + "  bagit.txt\n"), HasSubstr("is not what the backup's list says"));
+    EXPECT_THAT(with_list(sha256_of(declared) + "  gone.txt\n"), HasSubstr("it lists \"gone.txt\" and does not have it"));
+    EXPECT_THAT(with_list("no digest\n"), HasSubstr("tagmanifest-sha256.txt whose line 1 has no digest"));
+}
+
+TEST_F(Bags, AManifestThatCannotBeReadIsRefused)
+{
+    auto entries = bag_entries({{"a", "x"}});
+    entries.back().content = sha256_of("x") + "  data/../../a\n";
+    EXPECT_THAT(refusal(entries), HasSubstr("whose line 1"));
+}
+
+TEST_F(Bags, AFileInTheWayIsNotWrittenOver)
+{
+    auto bag = Bag::open(small_bag());
+    ASSERT_TRUE(bag);
+    const auto out = folder_ / "out";
+    file("out/letter.txt", "mine");
+    const auto all = [](const BagEntry&) { return true; };
+    const auto refused = bag->unpack(&out, all, {});
+    EXPECT_EQ(refused.error().code, ErrorCode::Unwritable);
+    EXPECT_THAT(refused.error().message, HasSubstr("letter.txt could not be unpacked"));
+    EXPECT_EQ(content_of(out / "letter.txt"), "mine");
+    fs::remove(out / "letter.txt");
+    file("out/photos", "a file where a folder is needed");
+    EXPECT_THAT(bag->unpack(&out, all, {}).error().message, HasSubstr("photos cannot be made"));
+    fs::remove_all(out);
+    fs::create_directory(out);
+    const auto stopped = bag->unpack(&out, all, [](std::uint64_t, std::uint64_t) { return GoOn::No; });
+    EXPECT_THAT(stopped.error().message, HasSubstr("stopped"));
+}
+
+TEST_F(Bags, AFullDiskIsSaid)
+{
+    auto bag = Bag::open(small_bag());
+    ASSERT_TRUE(bag);
+    const auto out = folder_ / "out";
+    fs::create_directory(out);
+    const std::vector<BagFile> files{{"p", file("in/p", std::string(100'000, 'p'))}};
+    // A limit on the size of files stands for the full disk; the system refuses the write in the same way.
+    std::signal(SIGXFSZ, SIG_IGN);
+    rlimit before{};
+    ASSERT_EQ(getrlimit(RLIMIT_FSIZE, &before), 0);
+    rlimit small = before;
+    small.rlim_cur = 16 * 1024;
+    ASSERT_EQ(setrlimit(RLIMIT_FSIZE, &small), 0);
+    const auto unpacked = bag->unpack(&out, [](const BagEntry&) { return true; }, {});
+    const auto written = write_bag(folder_ / "b.zip", files, {}, calendar::make_date(2027, 3, 1).value(), {});
+    ASSERT_EQ(setrlimit(RLIMIT_FSIZE, &before), 0);
+    ASSERT_FALSE(unpacked);
+    EXPECT_EQ(unpacked.error().code, ErrorCode::Unwritable);
+    EXPECT_THAT(unpacked.error().message, HasSubstr("make room"));
+    ASSERT_FALSE(written);
+    EXPECT_EQ(written.error().code, ErrorCode::Unwritable);
+    EXPECT_THAT(written.error().message, HasSubstr("make room"));
+    EXPECT_FALSE(fs::exists(folder_ / "b.zip"));
+}
+
+TEST_F(Bags, WhereNothingMayBeWrittenItIsSaid)
+{
+    const std::vector<BagFile> files{{"p", file("in/p", "p")}};
+    const auto written = write_bag(folder_ / "none/b.zip", files, {}, calendar::make_date(2027, 3, 1).value(), {});
+    ASSERT_FALSE(written);
+    EXPECT_EQ(written.error().code, ErrorCode::Unwritable) << written.error().message;
 }
 
 } // namespace

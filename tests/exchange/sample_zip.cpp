@@ -43,13 +43,13 @@ void write_sample_zip(const std::filesystem::path& archive, const std::vector<Sa
 {
     std::string body;
     std::string directory;
-    for (const auto& [name, content, mode] : entries) {
+    for (const auto& [name, content, mode, method, flags, said_bytes] : entries) {
         const auto packed = squeezed(content);
         const auto sum = static_cast<std::uint32_t>(
             crc32(0, reinterpret_cast<const Bytef*>(content.data()), static_cast<uInt>(content.size())));
-        const std::string common = number(20, 2) + number(0x0800, 2) + number(8, 2) + number(0, 2) + number(0x21, 2) +
+        const std::string common = number(20, 2) + number(flags, 2) + number(method, 2) + number(0, 2) + number(0x21, 2) +
                                    number(sum, 4) + number(static_cast<std::uint32_t>(packed.size()), 4) +
-                                   number(static_cast<std::uint32_t>(content.size()), 4) +
+                                   number(said_bytes < 0 ? static_cast<std::uint32_t>(content.size()) : static_cast<std::uint32_t>(said_bytes), 4) +
                                    number(static_cast<std::uint32_t>(name.size()), 2) + number(0, 2);
         directory += "PK\x01\x02" + number(0x0314, 2) + common + number(0, 2) + number(0, 2) + number(0, 2) +
                      number(mode << 16U, 4) + number(static_cast<std::uint32_t>(body.size()), 4) + name;

@@ -67,6 +67,49 @@ TEST(HouseholdChange, ASpotWithAPlantStays)
     EXPECT_EQ(household.spots.size(), count - 1);
 }
 
+TEST(HouseholdChange, NothingGoesWithoutANameOrAZone)
+{
+    auto household = flat_in_march();
+    const auto before = household.spots.size();
+    auto spot = household.spots.front();
+    spot.name = "  ";
+    EXPECT_EQ(make({.words = "Changed", .spots = {spot}}, household).error().message, "a spot needs a name");
+    auto plant = household.plants.front();
+    plant.id = 0;
+    plant.name = "";
+    EXPECT_EQ(make({.words = "Added", .plants = {plant}}, household).error().message, "a plant needs a name");
+    auto place = household.place;
+    place.time_zone = " ";
+    EXPECT_EQ(make({.words = "Moved house", .place = place}, household).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(household.spots.size(), before);
+    place.time_zone = "Europe/Riga";
+    ASSERT_TRUE(make({.words = "Moved house", .name = "New flat", .place = place}, household));
+    EXPECT_EQ(household.place.time_zone, "Europe/Riga");
+    EXPECT_EQ(household.name, "New flat");
+}
+
+TEST(HouseholdChange, APinIsOfTheHouseholdAndEndsAfterItBegins)
+{
+    auto household = flat_in_march();
+    const auto plant = household.plants.front().id;
+    const auto spot = household.spots.back().id;
+    const calendar::Date day{2026, 3, 20};
+    EXPECT_EQ(make({.words = "Pinned", .pins = {{.plant = 999, .spot = spot, .from = day, .to = day}}}, household).error().code,
+              ErrorCode::NotFound);
+    EXPECT_EQ(make({.words = "Pinned", .pins = {{.plant = plant, .spot = 999, .from = day, .to = day}}}, household).error().code,
+              ErrorCode::NotFound);
+    EXPECT_EQ(make({.words = "Pinned", .pins = {{.plant = plant, .spot = spot, .from = day, .to = day - calendar::Days{1}}}}, household)
+                  .error()
+                  .code,
+              ErrorCode::OutOfRange);
+    EXPECT_TRUE(household.pins.empty());
+    ASSERT_TRUE(make({.words = "Pinned", .pins = {{.plant = plant, .spot = spot, .from = day, .to = day}}}, household));
+    EXPECT_EQ(household.pins.size(), 1U);
+    EXPECT_EQ(make({.words = "Unpinned", .unpinned = {999}}, household).error().code, ErrorCode::NotFound);
+    ASSERT_TRUE(make({.words = "Unpinned", .unpinned = {plant}}, household));
+    EXPECT_TRUE(household.pins.empty());
+}
+
 TEST(HouseholdChange, WhatIsNoLongerThereIsSaid)
 {
     auto household = flat_in_march();

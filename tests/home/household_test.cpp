@@ -46,6 +46,26 @@ TEST(Household, FindsSpotsAndPlantsById)
     EXPECT_EQ(made.plant(0), nullptr);
 }
 
+TEST(Household, FindsSpotsAndPlantsByIdOrName)
+{
+    const auto made = demonstration({.today = calendar::Date{2026, 11, 25}}).value().household;
+    const auto& plant = made.plants.back();
+    EXPECT_EQ(made.plant_called(std::to_string(plant.id)), &plant);
+    EXPECT_EQ(made.plant_called(" " + plant.name + " "), &plant);
+    EXPECT_EQ(made.spot_called("3"), made.spot(3));
+    EXPECT_EQ(made.spot_called("COOL LANDING"), made.spot(3));
+    EXPECT_EQ(made.plant_called("999"), nullptr);
+    EXPECT_EQ(made.spot_called(""), nullptr);
+}
+
+TEST(PotShadeWords, ReadBackAsTheSame)
+{
+    for (const auto shade : {PotShade::Unknown, PotShade::Light, PotShade::Dark}) {
+        EXPECT_EQ(pot_shade_of(to_string(shade)), shade);
+    }
+    EXPECT_FALSE(pot_shade_of("grey"));
+}
+
 TEST(PriorOffset, IsUnknownEverywhereOutdoors)
 {
     for (const auto kind : kSpotKinds) {

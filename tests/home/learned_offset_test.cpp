@@ -1,6 +1,7 @@
 #include "core/home/learned_offset.h"
 
 #include "core/climate/student.h"
+#include "core/home/demonstration.h"
 #include "core/home/shelter.h"
 #include "tests/climate/sample_figures.h"
 
@@ -230,6 +231,29 @@ TEST(OffsetEvidence, TakesTheBestReferenceThatIsThere)
     EXPECT_LT(both.reference_error, forecast.reference_error);
     EXPECT_LT(both.difference, station.difference);
     EXPECT_TRUE(offset_evidence(6, log_of(2.0, 1.0), inland()).empty());
+}
+
+TEST(OffsetEvidence, TeachesTheSpotsThatWereReadAloneAndIndoorsNothing)
+{
+    auto household = demonstration({.today = night(0)}).value().household;
+    auto spot = household.spots.front();
+    household.spots.clear();
+    spot.offset = prior_offset(SpotKind::Roofed);
+    for (const auto& [id, kind] : {std::pair{5, SpotKind::Roofed}, std::pair{6, SpotKind::Roofed}, std::pair{7, SpotKind::Indoors}}) {
+        spot.id = id;
+        spot.kind = kind;
+        household.spots.push_back(spot);
+    }
+    auto log = log_of(2.0, 1.0);
+    auto indoors = log.readings.front();
+    indoors.spot = 7;
+    log.readings.push_back(indoors);
+    const auto learned = with_learned_offsets(household, log, inland());
+    EXPECT_EQ(learned.spot(5)->offset.mean, offset_of(*household.spot(5), log, inland()).usual.mean);
+    EXPECT_LT(learned.spot(5)->offset.spread, household.spot(5)->offset.spread);
+    EXPECT_EQ(learned.spot(6)->offset.mean, household.spot(6)->offset.mean);
+    EXPECT_EQ(learned.spot(7)->offset.mean, household.spot(7)->offset.mean);
+    EXPECT_EQ(offset_of(*household.spot(6), log, inland()).nights, 0);
 }
 
 TEST(OffsetEvidence, TheLastForecastOfANightCounts)

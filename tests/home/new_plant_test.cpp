@@ -43,6 +43,15 @@ TEST(MakePlant, MovesTheOtherLinesOutOfTheWay)
     EXPECT_EQ(plant->lines.lethal, kind("Fuchsia").lines.lethal);
 }
 
+TEST(MakePlant, ALethalLineAboveTheOthersLiftsThem)
+{
+    const auto plant = make_plant(1, kind("Fuchsia"), {.lethal = degrees(9.0)});
+    ASSERT_TRUE(plant);
+    EXPECT_EQ(plant->lines.lethal, degrees(9.0));
+    EXPECT_EQ(plant->lines.damage_begins, degrees(9.0));
+    EXPECT_EQ(plant->lines.safe_night, degrees(9.0));
+}
+
 TEST(MakePlant, RefusesLinesThatContradict)
 {
     const auto plant =

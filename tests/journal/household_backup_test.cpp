@@ -1,7 +1,9 @@
 #include "core/journal/household_backup.h"
 
 #include "core/base/sha256.h"
+#include "core/exchange/bag.h"
 #include "core/home/demonstration.h"
+#include "core/journal/database.h"
 #include "core/journal/household_check.h"
 #include "core/journal/household_store.h"
 #include "tests/journal/temporary_folder.h"
@@ -275,6 +277,68 @@ TEST_F(Backups, OfANewerVersionIsRefusedWithAWord)
     }
     EXPECT_EQ(back_up(home(), archive(), Existing::Refused, kToday).error().code, ErrorCode::TooNew);
     EXPECT_TRUE(names().empty());
+}
+
+TEST_F(Backups, WhatHoldsNoHouseholdIsRefusedByTheBackupsName)
+{
+    // Bags as the standard has them, of content that is no household's.
+    const auto refused = [&](const std::string& path, const fs::path& file) {
+        const auto kept = folder_ / "other.zip";
+        EXPECT_TRUE(exchange::write_bag(kept, std::vector<exchange::BagFile>{{path, file}}, {}, kToday, {}));
+        const auto restored = restore(kept, folder_ / "new");
+        EXPECT_FALSE(restored);
+        EXPECT_FALSE(fs::exists(folder_ / "new"));
+        EXPECT_THAT(restored.error().message, HasSubstr("other.zip"));
+        return restored.error();
+    };
+    std::ofstream{folder_ / "letter"} << std::string(2000, 'x');
+    EXPECT_THAT(refused("letter.txt", folder_ / "letter").message, HasSubstr("no data/household.sqlite3"));
+    EXPECT_EQ(refused("household.sqlite3", folder_ / "letter").code, ErrorCode::NotAHousehold);
+    const auto with = [&](const char* sql) {
+        fs::remove(folder_ / "database");
+        SQLite::Database database{(folder_ / "database").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        database.exec(sql);
+        return folder_ / "database";
+    };
+    EXPECT_EQ(refused("household.sqlite3", with("CREATE TABLE a (b)")).code, ErrorCode::NotAHousehold);
+    const auto ours = "PRAGMA application_id = " + std::to_string(kApplicationId) + "; CREATE TABLE a (b);";
+    EXPECT_THAT(refused("household.sqlite3", with((ours + "PRAGMA user_version = 900").c_str())).message, HasSubstr("newer version"));
+    {
+        SQLite::Database database{(home() / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+    auto torn = content_of(home() / "household.sqlite3");
+    torn.replace(4096 * 3, 4096, 4096, '\x55');
+    std::ofstream{folder_ / "torn", std::ios::binary} << torn;
+    EXPECT_THAT(refused("household.sqlite3", folder_ / "torn").message, HasSubstr("use another backup"));
+}
+
+TEST_F(Backups, FilesOfOthersInItAreLeftOutAndNamed)
+{
+    {
+        SQLite::Database database{(home() / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+    std::ofstream{folder_ / "letter"} << "x";
+    const auto kept = folder_ / "other.zip";
+    const std::vector<exchange::BagFile> files{{"household.sqlite3", home() / "household.sqlite3"}, {"letter.txt", folder_ / "letter"}};
+    ASSERT_TRUE(exchange::write_bag(kept, files, {}, kToday, {}));
+    const auto restored = restore(kept, folder_ / "new");
+    ASSERT_TRUE(restored) << restored.error().message;
+    EXPECT_EQ(restored->left_out, std::vector<std::string>{"letter.txt"});
+    EXPECT_FALSE(fs::exists(folder_ / "new/letter.txt"));
+    EXPECT_EQ(dump(folder_ / "new"), dump(home()));
+}
+
+TEST_F(Backups, ADatabaseThatIsHeldIsWaitedForAndThenNamed)
+{
+    SQLite::Database other{(home() / "household.sqlite3").string(), SQLite::OPEN_READWRITE};
+    other.exec("PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE; UPDATE household SET name = 'Held'");
+    const auto made = back_up(home(), archive(), Existing::Refused, kToday);
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().code, ErrorCode::Locked) << made.error().message;
+    EXPECT_TRUE(names().empty());
+    other.exec("ROLLBACK");
 }
 
 TEST_F(Backups, LinksAreLeftOutAndMissingPhotosAreTold)

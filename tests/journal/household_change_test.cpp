@@ -58,6 +58,20 @@ TEST_F(StoredChange, PlantsAreAddedAndTakenBackAsOneAcrossARestart)
     EXPECT_EQ(loaded().plants.size(), before + 1);
 }
 
+TEST_F(StoredChange, ANameOfAPlantThatIsGoneIsStillTaken)
+{
+    const auto gone = loaded().plants.back();
+    const home::Event died{gone.id, home::EventKind::Died, {}, kDate, now(), ""};
+    ASSERT_TRUE(store.record(std::span{&died, 1}));
+    const auto before = store.events()->size();
+    const auto made = store.change({.words = "Added", .plants = {new_plant(gone.name, std::nullopt)}}, kDate, now());
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().code, ErrorCode::OutOfRange);
+    EXPECT_NE(made.error().message.find("those of plants that are gone"), std::string::npos) << made.error().message;
+    EXPECT_EQ(store.events()->size(), before);
+    EXPECT_EQ(loaded().plant_called(gone.name), nullptr);
+}
+
 TEST_F(StoredChange, WhatWasTakenBackIsBroughtBack)
 {
     make({.words = "Added", .plants = {new_plant("First", 2)}});

@@ -40,6 +40,10 @@ TEST_F(HouseholdChanges, AddAPlantWithItsComing)
 
 TEST_F(HouseholdChanges, RefuseANameThatIsTaken)
 {
+    const auto spot = store().add(invented_.household.spots.front());
+    ASSERT_FALSE(spot);
+    EXPECT_EQ(spot.error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(store().load()->spots.size(), invented_.household.spots.size());
     const auto id = store().add(invented_.household.plants.front(), kChanged, now());
     ASSERT_FALSE(id);
     EXPECT_EQ(id.error().code, ErrorCode::OutOfRange);

@@ -198,6 +198,70 @@ TEST_F(Tables, WhatIsNoExportIsRefused)
     EXPECT_FALSE(fs::exists(folder_ / "new"));
 }
 
+TEST_F(Tables, AnAboutThatSaysNothingIsRefused)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    for (const char* about : {"", "name\nschema\n", "value\n9\n", "name,value\nversion,9\n", "name,value\nschema,nine\n",
+                              "name,value\nschema,1.5\n"}) {
+        std::ofstream{out() / "about.csv", std::ios::trunc} << about;
+        const auto read = import_csv(out(), folder_ / "new");
+        ASSERT_FALSE(read) << about;
+        EXPECT_EQ(read.error().code, ErrorCode::Malformed) << read.error().message;
+        EXPECT_FALSE(fs::exists(folder_ / "new"));
+    }
+}
+
+TEST_F(Tables, ColumnsAreThoseOfTheTable)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    const auto jugs = text_of(out() / "jugs.csv");
+    replace_in(out() / "jugs.csv", "\r\n", ",colour\r\n");
+    EXPECT_THAT(import_csv(out(), folder_ / "new").error().message, HasSubstr("\"colour\" that is not known"));
+    std::ofstream{out() / "jugs.csv", std::ios::binary} << jugs;
+    replace_in(out() / "jugs.csv", "\r\n", ",name\r\n");
+    EXPECT_THAT(import_csv(out(), folder_ / "new").error().message, HasSubstr("jugs.csv"));
+    EXPECT_FALSE(fs::exists(folder_ / "new"));
+}
+
+TEST_F(Tables, PhotosAreComparedWithTheirNamesAndMissedWhereTheyAreNot)
+{
+    const auto digest = sha256_of("photo");
+    const auto path = fs::path{"photos"} / digest.substr(0, 2) / (digest + ".jpg");
+    const auto lost = sha256_of("lost");
+    fs::create_directories((home() / path).parent_path());
+    std::ofstream{home() / path} << "photo";
+    open(home()).exec("INSERT INTO photos (sha256, extension, size_bytes, width_px, height_px, taken_at, taken_from, "
+                      "original_name, entered_at) VALUES ('" + lost +
+                      "', 'jpg', 1, 1, 1, '2027-01-01T12:00:00', 'given', 'x', '2027-01-01T00:00:00Z')");
+    const auto stop = [](std::uint64_t, std::uint64_t) { return GoOn::No; };
+    EXPECT_THAT(export_csv(home(), out(), Unreadable::EndsIt, stop).error().message, HasSubstr("stopped"));
+    EXPECT_FALSE(fs::exists(out()));
+    ASSERT_TRUE(export_csv(home(), out()));
+    EXPECT_THAT(import_csv(out(), folder_ / "new", Broken::EndsIt, stop).error().message, HasSubstr("stopped"));
+    std::ofstream{out() / "letter.txt"} << "mine";
+    const auto read = import_csv(out(), folder_ / "whole");
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(read->missing_photos, std::vector<std::string>{"photos/" + lost.substr(0, 2) + "/" + lost + ".jpg"});
+    EXPECT_EQ(read->unknown, std::vector<std::string>{"letter.txt"});
+    std::ofstream{out() / path, std::ios::trunc} << "altered";
+    const auto altered = import_csv(out(), folder_ / "new");
+    ASSERT_FALSE(altered);
+    EXPECT_EQ(altered.error().code, ErrorCode::Damaged);
+    EXPECT_THAT(altered.error().message, HasSubstr(digest));
+    EXPECT_FALSE(fs::exists(folder_ / "new"));
+}
+
+TEST_F(Tables, WhatGivesNoHouseholdIsRefused)
+{
+    ASSERT_TRUE(export_csv(home(), out()));
+    const auto household = text_of(out() / "household.csv");
+    std::ofstream{out() / "household.csv", std::ios::binary | std::ios::trunc} << household.substr(0, household.find('\n') + 1);
+    const auto read = import_csv(out(), folder_ / "new");
+    ASSERT_FALSE(read);
+    EXPECT_THAT(read.error().message, HasSubstr("household.csv needs one row"));
+    EXPECT_FALSE(fs::exists(folder_ / "new"));
+}
+
 TEST_F(Tables, ADamagedPageCostsItsRowsAlone)
 {
     std::vector<std::string> notes;
@@ -234,6 +298,39 @@ TEST_F(Tables, ADamagedPageCostsItsRowsAlone)
     const int kept = database.execAndGet("SELECT count(*) FROM events").getInt();
     EXPECT_EQ(static_cast<std::uint64_t>(rows - kept), saved->lost[0].at_most);
     EXPECT_EQ(database.execAndGet("SELECT count(*) FROM events WHERE note LIKE 'note 2999.%'").getInt(), 1);
+}
+
+TEST_F(Tables, ATableWithoutNumbersIsSavedFromBothEnds)
+{
+    int page = 0;
+    {
+        auto database = open(home());
+        SQLite::Transaction transaction{database};
+        database.exec("INSERT OR REPLACE INTO own_record VALUES (1, 'Station', '', 'days.csv', 48.3, 20.7, 160, '2025-06-01')");
+        database.exec("DELETE FROM own_record_days");
+        database.exec("WITH RECURSIVE days(day) AS (VALUES ('1990-01-01') UNION ALL SELECT date(day, '+1 day') FROM days WHERE "
+                      "day < '2009-12-31') INSERT INTO own_record_days SELECT day, 10, 20, NULL FROM days");
+        transaction.commit();
+        database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+        page = static_cast<int>(text_of(home() / "household.sqlite3").find("2000-01-01") / 4096);
+    }
+    {
+        std::fstream file{home() / "household.sqlite3", std::ios::in | std::ios::out | std::ios::binary};
+        file.seekp(4096L * page);
+        file << std::string(4096, '\x55');
+    }
+    const auto saved = export_csv(home(), out(), Unreadable::IsPassedOver);
+    ASSERT_TRUE(saved) << saved.error().message;
+    ASSERT_EQ(saved->lost.size(), 1U);
+    EXPECT_EQ(saved->lost[0].table, "own_record_days");
+    EXPECT_LT(saved->lost[0].from, "2000-01-01");
+    EXPECT_GT(saved->lost[0].to, "2000-01-01");
+    const auto read = import_csv(out(), folder_ / "new", Broken::IsLeftOut);
+    ASSERT_TRUE(read) << read.error().message;
+    auto database = open(folder_ / "new");
+    EXPECT_GT(database.execAndGet("SELECT count(*) FROM own_record_days").getInt(), 6800); // Of 7,305.
+    EXPECT_EQ(database.execAndGet("SELECT min(happened_on) FROM own_record_days").getString(), "1990-01-01");
+    EXPECT_EQ(database.execAndGet("SELECT max(happened_on) FROM own_record_days").getString(), "2009-12-31");
 }
 
 TEST_F(Tables, SavesWhatItCanOfWhateverPageIsDamaged)

@@ -4,6 +4,7 @@
 #include "core/home/demonstration.h"
 #include "core/journal/database.h"
 #include "core/journal/migrations.h"
+#include "tests/journal/as_nobody.h"
 #include "tests/journal/temporary_folder.h"
 
 #include <csignal>
@@ -352,12 +353,13 @@ TEST_F(HouseholdStoreTest, SaysThatAnotherProgramIsWriting)
 
 TEST_F(HouseholdStoreTest, SaysThatAFolderIsReadOnly)
 {
-    if (geteuid() == 0) {
-        GTEST_SKIP() << "needs a user other than root, whom rights do not bind";
-    }
     make();
-    fs::permissions(home(), fs::perms::owner_read | fs::perms::owner_exec);
-    const auto error = refusal();
+    fs::permissions(folder_, fs::perms{0755});
+    fs::permissions(home(), fs::perms{0555});
+    const auto error = [this] {
+        const AsNobody nobody;
+        return refusal();
+    }();
     fs::permissions(home(), fs::perms::owner_all);
     expect_sentence(error, ErrorCode::Unwritable,
                     home().string() + " is read-only; copy the household to a folder where you may write");

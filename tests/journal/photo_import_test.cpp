@@ -295,5 +295,51 @@ TEST_F(PhotoImport, ExportedPhotosDoNotSayWhereTheyWereTaken)
     }
 }
 
+TEST_F(PhotoImport, ExportGoesOnAfterAPhotoThatIsGoneAndStopsWhereItIsTold)
+{
+    write("a.jpg", jpeg(1));
+    write("b.jpg", jpeg(2));
+    import(wishes());
+    const auto photos = book_.photos().value();
+    ASSERT_EQ(photos.size(), 2U);
+    fs::remove(book_.file_of(photos[0]));
+    std::size_t told = 0;
+    const auto report = export_photos(book_, household_, photos, folder_ / "out", PhotoPosition::Stays,
+                                      [&](std::size_t done, std::size_t) { told = done; }, cancel_);
+    ASSERT_TRUE(report) << report.error().message;
+    EXPECT_EQ(report->files.size(), 1U);
+    ASSERT_EQ(report->refused.size(), 1U);
+    EXPECT_NE(report->refused.front().find(photos[0].sha256), std::string::npos);
+    EXPECT_EQ(told, 2U);
+    write("file", {});
+    EXPECT_EQ(export_photos(book_, household_, photos, inbox() / "file", PhotoPosition::Stays, {}, cancel_).error().code,
+              ErrorCode::Unwritable);
+    fs::create_directories(folder_ / "taken" / report->files.front().filename()); // A folder has its name.
+    EXPECT_FALSE(export_photos(book_, household_, photos, folder_ / "taken", PhotoPosition::Stays, {}, cancel_));
+    cancel_ = true;
+    const auto stopped = export_photos(book_, household_, photos, folder_ / "none", PhotoPosition::Stays, {}, cancel_);
+    ASSERT_TRUE(stopped);
+    EXPECT_TRUE(stopped->cancelled);
+    EXPECT_TRUE(stopped->files.empty());
+}
+
+TEST_F(PhotoImport, WithAPlantThatIsNotThereAddsNothing)
+{
+    write("a.jpg", jpeg(1));
+    auto with = wishes();
+    with.plants = [](const fs::path&) { return std::vector{9999}; };
+    const auto report = import(with);
+    ASSERT_TRUE(report.stopped);
+    EXPECT_EQ(report.stopped->code, ErrorCode::NotFound);
+    EXPECT_TRUE(book_.photos()->empty());
+}
+
+TEST_F(PhotoImport, AnyBytesMayNameAFile)
+{
+    write("caf\xE9 \xC3\xA9 \xE2\x82.jpg", jpeg(1)); // Latin-1, UTF-8, and half a sign.
+    EXPECT_EQ(import(wishes()).count(ImportOutcome::Added), 1U);
+    EXPECT_EQ(book_.photos()->front().original_name, "caf? \xC3\xA9 ??.jpg");
+}
+
 } // namespace
 } // namespace lathhouse::journal

@@ -1,11 +1,15 @@
 #include "core/home/demonstration.h"
+#include "core/home/lineage.h"
 #include "core/home/seed_lot.h"
+#include "core/home/seedling.h"
 #include "core/journal/database.h"
 #include "core/journal/household_store.h"
 #include "core/journal/migrations.h"
 #include "tests/journal/temporary_folder.h"
 
 #include <gmock/gmock.h>
+
+#include <algorithm>
 
 namespace lathhouse::journal {
 namespace {
@@ -98,6 +102,42 @@ TEST_F(SeedRows, RefuseWhatCannotBeAndWriteNothing)
     EXPECT_FALSE(store.add_lot(none, today(), now()));
     EXPECT_EQ(store.events().value().size(), before);
     EXPECT_EQ(store.seeds().value().lots.size(), 1U);
+}
+
+TEST_F(SeedRows, SeedlingsBecomePlantsOfTheHousehold)
+{
+    auto store = make();
+    const int lot = store.add_lot(packet(), today(), now()).value();
+    const int tray = store.record(home::Tray{0, lot, Date{2027, 4, 1}, 20, 1, {}, {}}, today(), now()).value();
+    ASSERT_TRUE(store.record(home::TrayCount{tray, Date{2027, 4, 12}, 3, true}, today(), now()));
+    const auto& tomato = *plants::SeedReference::built_in().find("Tomato").value();
+    std::vector<home::Plant> young{home::make_seedling(tomato, "Tomato one"), home::make_seedling(tomato, "Tomato two")};
+    young[0].spot = 1;
+    const auto ids = store.pot_up(tray, young, today(), now());
+    ASSERT_TRUE(ids) << ids.error().message;
+    ASSERT_EQ(ids->size(), 2U);
+    const auto household = store.load().value();
+    EXPECT_EQ(household.plant(ids->at(0))->name, "Tomato one");
+    EXPECT_EQ(household.plant(ids->at(0))->spot, 1);
+    EXPECT_FALSE(household.plant(ids->at(1))->spot);
+    EXPECT_EQ(store.seeds()->potted_from(tray), 2U);
+    EXPECT_EQ(store.events(ids->at(0))->size(), 2U); // Moved and repotted.
+    EXPECT_EQ(store.events(ids->at(1))->size(), 1U);
+    const auto descents = store.descents().value();
+    EXPECT_EQ(std::ranges::count(descents, std::optional<int>{tray}, &home::Descent::tray), 2);
+
+    const auto refused = [&](int of_tray, std::vector<home::Plant> plants, Date on) {
+        const auto potted = store.pot_up(of_tray, plants, on, now());
+        return potted ? std::string{"taken"} : potted.error().message;
+    };
+    const auto third = home::make_seedling(tomato, "Tomato three");
+    EXPECT_THAT(refused(99, {third}, today()), HasSubstr("no such tray"));
+    EXPECT_THAT(refused(tray, {}, today()), HasSubstr("has 1 seedlings left to pot, not 0"));
+    EXPECT_THAT(refused(tray, {third, third}, today()), HasSubstr("left to pot, not 2"));
+    EXPECT_THAT(refused(tray, {third}, Date{2027, 3, 31}), HasSubstr("before their sowing"));
+    EXPECT_THAT(refused(tray, {home::make_seedling(tomato, "Tomato one")}, today()), HasSubstr("name is taken"));
+    EXPECT_EQ(store.seeds()->potted_from(tray), 2U);
+    EXPECT_EQ(refused(tray, {third}, today()), "taken");
 }
 
 TEST_F(SeedRows, AreMadeInAFileOfTheSixthSchema)

@@ -1,4 +1,8 @@
 #include "core/photo/photo_file.h"
+
+#include "core/photo/drawn_plant.h"
+#include "core/photo/encode.h"
+#include "core/photo/greenness.h"
 #include "core/photo/resize.h"
 #include "core/photo/thumbnail.h"
 #include "tests/journal/temporary_folder.h"
@@ -162,6 +166,23 @@ TEST_F(PhotoOnDisk, IsReadOnlyWhereItIsAFileOfSize)
     EXPECT_EQ(read_bytes(folder_ / "large.jpg", {.file_bytes = 100})->size(), 100U);
 }
 
+TEST_F(PhotoOnDisk, IsWrittenInTheFormThatItsNameSays)
+{
+    const auto drawn = drawn_plant(64, 48);
+    for (const char* name : {"a.jpg", "b.JPEG", "c.png"}) {
+        ASSERT_TRUE(write_picture(folder_ / name, drawn)) << name;
+        const auto read = read_photo(read_bytes(folder_ / name).value(), name);
+        ASSERT_TRUE(read) << read.error().message;
+        EXPECT_LT(mean_difference(read->picture, drawn), 6.0) << name;
+    }
+    EXPECT_EQ(read_photo(read_bytes(folder_ / "c.png").value(), "c.png")->picture.rgb, drawn.rgb);
+    const auto other = write_picture(folder_ / "d.bmp", drawn);
+    ASSERT_FALSE(other);
+    EXPECT_EQ(other.error().code, ErrorCode::WrongUsage);
+    EXPECT_FALSE(std::filesystem::exists(folder_ / "d.bmp"));
+    EXPECT_EQ(write_picture(folder_ / "none/e.png", drawn).error().code, ErrorCode::Unwritable);
+}
+
 TEST(Thumbnail, IsSmallUprightAndSaysNothingOfThePlace)
 {
     auto exif = sample_exif();
@@ -172,6 +193,27 @@ TEST(Thumbnail, IsSmallUprightAndSaysNothingOfThePlace)
     EXPECT_GT(read.picture.height, read.picture.width);
     EXPECT_LE(read.picture.height, kThumbnailSide);
     EXPECT_FALSE(read.facts.exif.position);
+}
+
+TEST(DrawnPlants, OfEveryFormAreGreenInTheirOutlineAndReachTheirHeight)
+{
+    for (const auto form : {DrawnForm::Tree, DrawnForm::Bush, DrawnForm::Blades, DrawnForm::Arching}) {
+        DrawnPlant plant;
+        plant.form = form;
+        plant.height_cm = 45.0;
+        plant.leaves = 60;
+        const auto picture = lathhouse::photo::drawn_plant(plant, 320, 240);
+        EXPECT_EQ(picture.rgb, lathhouse::photo::drawn_plant(plant, 320, 240).rgb); // The same plant, to the bit.
+        const auto places = drawn_places(plant, 320, 240, plant.height_cm);
+        const auto region = Region::outline(places.crown, 320, 240);
+        ASSERT_TRUE(region) << static_cast<int>(form);
+        EXPECT_GT(green_cover(picture, *region).share(), 0.02) << static_cast<int>(form);
+        const double per_cm = (places.ruler_bottom.y - places.ruler_top.y) / kDrawnRulerCm;
+        EXPECT_NEAR((places.rim.y - places.top.y) / per_cm, plant.height_cm, 1.5) << static_cast<int>(form);
+        plant.yellow_share = 0.9;
+        const auto yellow = lathhouse::photo::drawn_plant(plant, 320, 240);
+        EXPECT_LT(green_cover(yellow, *region).share(), green_cover(picture, *region).share()) << static_cast<int>(form);
+    }
 }
 
 TEST(Resized, KeepsTheMean)

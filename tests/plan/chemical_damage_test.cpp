@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/home/demonstration.h"
+#include "core/home/new_plant.h"
 #include "core/plan/care_lines.h"
 #include "core/plants/plant_kind.h"
 
@@ -244,6 +245,27 @@ TEST(DamageCourse, ReadsAnEventAndLeavesOutWhatItCannotRead)
     EXPECT_NE(std::ranges::find(courses.front().cases, "food"), courses.front().cases.end());
     EXPECT_FALSE(due_on(courses, kDay + Days{7}).empty());
     EXPECT_TRUE(due_on(courses, kDay + Days{6}).empty());
+}
+
+TEST(DamageCourse, WhatIsGrownForFoodCountsAsFoodUnlessItIsSaidNotTo)
+{
+    const auto case_with = [](const char* kind, std::map<std::string, std::string> details) {
+        home::Event event{1, home::EventKind::ChemicalDamage, {}, kDay, calendar::start_of_day_utc(kDay), "", std::move(details)};
+        home::OwnFigures own;
+        auto household = home::Household{"", false, {"", {Latitude::literal(48.0), Longitude::literal(20.0)}, {}, "UTC"}, {}, {}};
+        household.plants.push_back(home::make_plant(1, **plants::PlantReference::built_in().find(kind), own).value());
+        const std::vector<home::Event> grew{{1, home::EventKind::NewGrowth, {}, kDay + Days{40}, calendar::start_of_day_utc(kDay), ""},
+                                            {1, home::EventKind::NewGrowth, {}, kDay + Days{30}, calendar::start_of_day_utc(kDay), ""},
+                                            {1, home::EventKind::NewGrowth, {}, kDay - Days{3}, calendar::start_of_day_utc(kDay), ""}};
+        return case_of(event, household, grew);
+    };
+    for (const char* kind : {"Tomato", "Basil", "Citrus limon"}) {
+        EXPECT_EQ(case_with(kind, {}).edible, true) << kind;
+        EXPECT_EQ(case_with(kind, {{"edible", "no"}}).edible, false) << kind;
+    }
+    EXPECT_FALSE(case_with("Weeping fig", {}).edible);
+    EXPECT_EQ(case_with("Weeping fig", {{"edible", "yes"}}).edible, true);
+    EXPECT_EQ(case_with("Tomato", {}).new_growth, kDay + Days{30}); // The first since then.
 }
 
 TEST(CareLines, ShowOnlyTheCasesThatAreSo)

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace lathhouse::plan {
 namespace {
 
@@ -16,6 +18,19 @@ TEST(FeedMix, AgreesWithThePublishedTable)
     const auto fifteen = feed_mix(*read_feed_label("15-15-15"), 200.0, tank, FeedForm::Powder, std::nullopt);
     EXPECT_NEAR(*twenty->grams / 28.3495, 13.5, 0.25);
     EXPECT_NEAR(*fifteen->grams / 28.3495, 18.0, 0.25);
+}
+
+TEST(FeedMix, RefusesStrengthsAndDensitiesThatNoFeedHas)
+{
+    const auto label = *read_feed_label("20-20-20");
+    for (const double ppm : {0.0, -5.0, 2000.1, std::nan("")}) {
+        const auto mix = feed_mix(label, ppm, Litres::from_litres(1.0), FeedForm::Powder, std::nullopt);
+        ASSERT_FALSE(mix) << ppm;
+        EXPECT_EQ(mix.error().code, ErrorCode::OutOfRange);
+    }
+    for (const double density : {0.0, 0.19, 3.01}) {
+        EXPECT_FALSE(feed_mix(label, 100.0, Litres::from_litres(1.0), FeedForm::Powder, density)) << density;
+    }
 }
 
 TEST(FeedMix, TurnsTheLabelsOxidesIntoElements)

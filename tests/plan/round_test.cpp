@@ -121,6 +121,53 @@ TEST_F(Round, ATickedCarryIsAMove)
     EXPECT_EQ(event.plant, 1);
 }
 
+TEST_F(Round, SeedsAreAmongItInTheirSeason)
+{
+    facts_.climate = climate_of(6.5, 10.0);
+    facts_.seeds.lots = {{1, "Balcony tomato", "Solanum lycopersicum", {}, 90.0, 60, {}}};
+    int rounds = 0;
+    for (int month = 1; month <= 12; ++month) {
+        const Date date{2027, static_cast<unsigned short>(month), 20};
+        const auto tasks = of<SowingTask>(round_of(
+            facts_.as_told, facts_.events, round_parts(facts_, nights_, date, Probability::literal(0.1)), date));
+        for (const auto& task : tasks) {
+            EXPECT_TRUE(task.key.starts_with("seeds")) << task.key;
+            EXPECT_FALSE(task.plant);
+            EXPECT_LE(task.due, date);
+            EXPECT_GE(task.latest, date);
+        }
+        rounds += tasks.empty() ? 0 : 1;
+    }
+    EXPECT_GT(rounds, 0);
+    EXPECT_LT(rounds, 12);
+}
+
+TEST_F(Round, ATickSaysWhatWasDone)
+{
+    const auto now = calendar::start_of_day_utc(kToday);
+    const auto tick = [&](TaskMatter matter) {
+        return done_event({std::move(matter), PestState::Clean, 1, 2, kToday, kToday, 5, "key"}, kToday, now);
+    };
+    const auto fed = tick(FeedingDue{1, FeedingTask::Feed, kToday, kToday, 2, 100.0, {}});
+    EXPECT_EQ(fed.kind, EventKind::Fed);
+    EXPECT_EQ(fed.details.at("ppm"), "100");
+    EXPECT_EQ(fed.details.at("task"), "key");
+    EXPECT_EQ(tick(FeedingDue{1, FeedingTask::Leach, kToday, kToday, 10, {}, Litres::from_litres(2.0)}).kind, EventKind::Leached);
+    const auto step = [&](CourseAct act) { return tick(CourseStep{kToday, kToday, 1, act, nullptr, PestState::Infested, 5}).kind; };
+    EXPECT_EQ(step(CourseAct::Treat), EventKind::Treated);
+    EXPECT_EQ(step(CourseAct::SetApart), EventKind::Isolated);
+    EXPECT_EQ(step(CourseAct::Inspect), EventKind::Inspected);
+    EXPECT_EQ(step(CourseAct::LastInspection), EventKind::Inspected);
+    const auto moved = tick(PlainMove{3});
+    EXPECT_EQ(moved.kind, EventKind::Moved);
+    EXPECT_EQ(moved.spot, 3);
+    const auto ladder = [&](LadderItemKind kind) { return tick(LadderStep{{kind, kToday, kToday, 0, Shade::None}, 3}); };
+    EXPECT_EQ(ladder(LadderItemKind::FirstNightOut).spot, 3);
+    EXPECT_EQ(ladder(LadderItemKind::Inspect).kind, EventKind::Inspected);
+    EXPECT_EQ(ladder(LadderItemKind::OutByDay).kind, EventKind::TaskDone);
+    EXPECT_EQ(tick(Hygiene::AtTheEnd).kind, EventKind::TaskDone);
+}
+
 TEST_F(Round, ACarryInOfTonightComesFromTheKeptForecast)
 {
     facts_.log.forecasts.push_back({kToday, kToday + Days{1}, Celsius::from_degrees(-1.0), {}, {},

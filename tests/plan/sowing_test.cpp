@@ -31,6 +31,9 @@ TEST(Sowing, GoesThroughItsDatesInOrder)
         EXPECT_LT(season.emerge_indoors->dates.to, season.plant_out->from) << crop;
         EXPECT_EQ(*season.hardening_from, season.plant_out->from - Days{kHardeningDays}) << crop;
         EXPECT_LT(season.plant_out->from, season.ready->from) << crop;
+        EXPECT_EQ(season.first_out(), season.sow_outdoors ? std::min(season.sow_outdoors->from, season.plant_out->from)
+                                                          : season.plant_out->from)
+            << crop;
         EXPECT_LE(season.ready->from, season.ready->to) << crop;
         EXPECT_LE(season.sow_indoors->from, *season.last_useful) << crop;
     }

@@ -107,6 +107,23 @@ TEST(SowingTasks, AskToCountPotUpHardenAndPlantOutInTurn)
     EXPECT_TRUE(has(due(potted, season.plant_out->from + Days{1}), SowingTaskKind::PlantOut));
 }
 
+TEST(SowingTasks, OfAHouseholdAreThoseOfItsLotsByName)
+{
+    const auto season = *plan_on(Date{2027, 1, 10}).season;
+    auto of = book();
+    of.lots.push_back({2, "Unknown", "Planta exemplaris", {}, {}, 10, {}});
+    const auto place = place_of(kInland);
+    const auto date = season.sow_indoors->from;
+    const auto tasks = sowing_due(date, of, place, SowingWishes{}.risk);
+    ASSERT_FALSE(tasks.empty());
+    for (const auto& task : tasks) {
+        EXPECT_EQ(task.lot, 1);
+        EXPECT_EQ(task.name, "Balcony");
+    }
+    EXPECT_EQ(has(tasks, SowingTaskKind::SowIndoors), has(due(of, date), SowingTaskKind::SowIndoors));
+    EXPECT_TRUE(sowing_due(date, {}, place, SowingWishes{}.risk).empty());
+}
+
 TEST(SowingTasks, AnEmptyLotIsNotSown)
 {
     const auto season = *plan_on(Date{2027, 1, 10}).season;
