@@ -9,8 +9,6 @@
 
 namespace lathhouse::cli {
 
-/// The household's store. Errors: NotFound with what to do where there is none, as HouseholdStore::open.
-Result<journal::HouseholdStore> store_in(const Globals& globals);
 /// A household with its gone plants among the others, for looking back and for what is entered late.
 Result<home::Household> with_gone_plants(const journal::HouseholdStore& store);
 

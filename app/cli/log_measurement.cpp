@@ -4,6 +4,7 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/open_household.h"
 #include "app/cli/subcommand.h"
 #include "app/words/measurement_words.h"
 #include "core/base/parse.h"
@@ -151,7 +152,7 @@ std::vector<std::string> doubts(const home::Measurement& measurement, std::span<
 
 Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions& options)
 {
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -240,7 +241,7 @@ struct ListOptions {
 
 Result<Answer> list_measurements(const Globals& globals, const ListOptions& options)
 {
-    const auto store = store_in(globals);
+    const auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -297,7 +298,7 @@ struct DivideOptions {
 
 Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
 {
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
