@@ -16,9 +16,6 @@
 namespace lathhouse::cli {
 namespace {
 
-// Under this share of explained variance a picture has no two groups to part (an even spread has 0.75 at best).
-constexpr double kPoorSeparation = 0.7;
-
 struct PhotoOptions {
     std::string file;
     std::string outline;
@@ -287,7 +284,7 @@ Result<Answer> photo_answer(const Globals& globals, const PhotoOptions& options)
     if (measured->photo.facts.exif.damaged) {
         answer.warnings.push_back(options.file + ": part of its EXIF is damaged and was left out");
     }
-    if (!(measured->green.separation >= kPoorSeparation)) {
+    if (!(measured->green.separation >= photo::kPoorSeparation)) {
         answer.warnings.push_back("green and the rest hardly part in this picture, so its green share means little; "
                                   "take the plant before a plain background, or draw an outline with some of it");
     }

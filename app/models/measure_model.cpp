@@ -1,7 +1,7 @@
 #include "app/models/measure_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/word_form.h"
-#include "app/models/tonight_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
 #include "core/photo/greenness.h"
@@ -23,7 +23,6 @@ constexpr double kHand = 2.0;
 constexpr double kNineInTen = 1.645;  ///< Of the normal distribution.
 constexpr double kRepeatability = 2.77; ///< As photo::PhotoLength::real_change.
 constexpr double kCentimetresOfAnInch = 2.54;
-constexpr double kPoorSeparation = 0.7; ///< As the command line: below it green and the rest hardly part.
 
 std::optional<double> number_typed(const QString& typed)
 {
@@ -36,14 +35,6 @@ struct SeenGreen {
     std::optional<double> yellow;
 };
 
-QString initial_upper(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
-}
-
 } // namespace
 
 MeasureModel::MeasureModel(PlantsModel& plants, PhotosModel& photos, QObject* parent)
@@ -51,7 +42,7 @@ MeasureModel::MeasureModel(PlantsModel& plants, PhotosModel& photos, QObject* pa
 {
     std::vector<SheetRows::Row> rows;
     for (const auto kind : kLengths) {
-        rows.push_back({initial_upper(text(words::measured(kind)))});
+        rows.push_back({upper_first(text(words::measured(kind)))});
     }
     kinds_.show(std::move(rows));
     connect(&photos_, &PhotosModel::viewChanged, this, [this] {
@@ -433,7 +424,7 @@ void MeasureModel::tell_length()
     }
     const auto measured = photo::length_of(lengths, scales);
     if (!measured) {
-        advice_ = initial_upper(text(measured.error().message)) + QLatin1Char('.');
+        advice_ = upper_first(text(measured.error().message)) + QLatin1Char('.');
         return;
     }
     value_ = measured->mean.metres() * 100.0;
@@ -491,7 +482,7 @@ void MeasureModel::tell_green()
             }
             rows_.show({});
             if (!seen) {
-                advice_ = initial_upper(text(seen.error().message)) + QLatin1Char('.');
+                advice_ = upper_first(text(seen.error().message)) + QLatin1Char('.');
             } else {
                 value_ = seen->green;
                 yellow_ = seen->yellow;
@@ -502,7 +493,7 @@ void MeasureModel::tell_green()
                                                                             unit_system_of(plants_.look().words))))
                                       : tr("of the outline");
                 tell_change(*value_, {});
-                advice_ = seen->separation >= kPoorSeparation
+                advice_ = seen->separation >= photo::kPoorSeparation
                               ? tr("The same outline, light and place of the camera each time make it comparable.")
                               : tr("Green and the rest hardly part here, so this share means little. A plain ground behind the "
                                    "plant helps.");

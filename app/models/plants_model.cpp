@@ -1,7 +1,7 @@
 #include "app/models/plants_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/word_form.h"
-#include "app/models/tonight_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
 #include "app/words/phrase.h"

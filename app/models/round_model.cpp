@@ -1,7 +1,7 @@
 #include "app/models/round_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/word_form.h"
-#include "app/models/tonight_model.h"
 #include "app/words/phrase.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"

@@ -1,6 +1,6 @@
 #include "app/models/seeds_model.h"
 
-#include "app/models/tonight_model.h"
+#include "app/models/clock.h"
 #include "app/words/phrase.h"
 
 #include <algorithm>

@@ -218,7 +218,6 @@ private:
     void keep(SolvedYear solved, int stop, int said);
     void take(SolvedYear solved);
     void look_ahead();
-    static std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
     void replace(HouseholdYear loaded, SolvedYear solved, int stop);
     void set_error(QString sentence);
     void read_sowings();
