@@ -272,12 +272,9 @@ void HomePeopleModel::remove(int row)
 void HomePeopleModel::write(home::Event event, QString words)
 {
     clear_error();
-    work<bool>(
-        [record = door_.record, event]() -> Result<bool> {
-            const auto kept = record(event);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, event, words = std::move(words)](const Result<bool>& kept) {
+    work<void>(
+        [record = door_.record, event] { return record(event); },
+        [this, event, words = std::move(words)](const Result<void>& kept) {
             if (!kept) {
                 fail(kept.error().message);
                 read();
@@ -309,12 +306,9 @@ void HomePeopleModel::turn(std::vector<Done>& from, std::vector<Done>& to, bool 
     }
     clear_error();
     const Done of = from.back();
-    work<bool>(
-        [act = back ? door_.take_back : door_.bring_back, event = of.event]() -> Result<bool> {
-            const auto turned = act(event, now());
-            return turned ? Result<bool>{true} : Result<bool>{turned.error()};
-        },
-        [this, of, &from, &to, back](const Result<bool>& turned) {
+    work<void>(
+        [act = back ? door_.take_back : door_.bring_back, event = of.event] { return act(event, now()); },
+        [this, of, &from, &to, back](const Result<void>& turned) {
             if (!turned) {
                 from.clear();
                 emit undoChanged();

@@ -164,13 +164,6 @@ void PlantsModel::read()
     });
 }
 
-void PlantsModel::read_if_last()
-{
-    if (jobs() == 1) { // The one that ends now.
-        read();
-    }
-}
-
 void PlantsModel::take(PlantsFacts facts)
 {
     measures_.show(measure_rows(look_.words)); // The units may be others by now.
@@ -610,8 +603,7 @@ bool PlantsModel::keep(PlantEntries entries, QString words)
 void PlantsModel::keep_imported(home::PhotoChange added, QString words)
 {
     if (!added.photos.empty()) {
-        written_.push_back({{.events = {}, .measurements = {}, .photos = std::move(added)}, words});
-        undone_.clear();
+        here_.add({{.events = {}, .measurements = {}, .photos = std::move(added)}, words});
     }
     say(std::move(words));
     emit written();
@@ -620,91 +612,58 @@ void PlantsModel::keep_imported(home::PhotoChange added, QString words)
 
 bool PlantsModel::write(PlantEntries entries, QString said)
 {
-    written_.push_back({entries, said});
-    undone_.clear();
+    here_.add({entries, said});
     say(std::move(said));
-    work<bool>(
-        [record = door_.record, entries]() -> Result<bool> {
-            const auto kept = record(entries);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, entries](const Result<bool>& kept) {
-            if (kept) {
-                emit written();
-            } else {
-                std::erase_if(written_, [&](const Written& of) {
-                    return of.entries.events == entries.events && of.entries.measurements == entries.measurements &&
-                           of.entries.photos == entries.photos;
-                });
-                say({});
-                fail(words::phrase("this was not kept: %1", kept.error().message));
-            }
-            read_if_last();
-        });
+    write_and_read([record = door_.record, entries] { return record(entries); },
+                   [this, entries](const Error& error) {
+                       here_.drop_written([&](const Written& of) {
+                           return of.entries.events == entries.events && of.entries.measurements == entries.measurements &&
+                                  of.entries.photos == entries.photos;
+                       });
+                       say({});
+                       fail(words::phrase("this was not kept: %1", error.message));
+                   });
     return true;
 }
 
 void PlantsModel::undo()
 {
     clear_error();
-    if (written_.empty()) {
+    const auto last = here_.undo();
+    if (!last) {
         fail_with(tr("Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
-    const auto last = written_.back();
-    written_.pop_back();
-    undone_.push_back(last);
-    say(tr("Taken back: %1").arg(last.words));
-    work<bool>(
-        [back = door_.take_back, last, at = now()]() -> Result<bool> {
-            const auto done = back(last.entries, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                undone_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
+    say(tr("Taken back: %1").arg(last->words));
+    write_and_read([back = door_.take_back, last = *last, at = now()] { return back(last.entries, at); },
+                   [this](const Error& error) {
+                       here_.forget_undone();
+                       say({});
+                       fail(error.message);
+                   });
 }
 
 void PlantsModel::forget()
 {
-    written_.clear();
-    undone_.clear();
+    here_.forget();
     say({});
 }
 
 void PlantsModel::redo()
 {
     clear_error();
-    if (undone_.empty()) {
+    const auto last = here_.redo();
+    if (!last) {
         fail_with(tr("Nothing was taken back last on this page that could be done again."));
         return;
     }
-    const auto last = undone_.back();
-    undone_.pop_back();
-    written_.push_back(last);
-    say(tr("Done again: %1").arg(last.words));
-    work<bool>(
-        [again = door_.bring_back, last, at = now()]() -> Result<bool> {
-            const auto done = again(last.entries, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                written_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
+    say(tr("Done again: %1").arg(last->words));
+    write_and_read([again = door_.bring_back, last = *last, at = now()] { return again(last.entries, at); },
+                   [this](const Error& error) {
+                       here_.forget_written();
+                       say({});
+                       fail(error.message);
+                   });
 }
 
 } // namespace lathhouse::models

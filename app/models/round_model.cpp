@@ -376,15 +376,14 @@ void RoundModel::write(int row, home::Event event, QString said, bool ticks)
 {
     clear_error();
     const std::string key = at(row).task.key;
-    written_.push_back({key, plain_words(at(row)), ticks});
-    undone_.clear();
+    here_.add({key, plain_words(at(row)), ticks});
     say(std::move(said));
     run([record = source_.record, event = std::move(event)] { return record(event); },
         [this, key](const Result<void>& written) {
             if (written) {
                 return;
             }
-            std::erase_if(written_, [&](const Written& of) { return of.key == key; });
+            here_.drop_written([&](const Written& of) { return of.key == key; });
             mark(key, false);
             say({});
             fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
@@ -519,21 +518,19 @@ QString RoundModel::coldTitle() const
 void RoundModel::undo()
 {
     clear_error();
-    if (written_.empty()) {
+    const auto last = here_.undo();
+    if (!last) {
         fail_with(tr("Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
-    const Written last = written_.back();
-    written_.pop_back();
-    undone_.push_back(last);
-    say(tr("Taken back: %1.").arg(last.words));
-    run([take_back = source_.take_back, key = last.key, at = now()] { return take_back(key, at); },
-        [this, last](const Result<void>& undone) {
+    say(tr("Taken back: %1.").arg(last->words));
+    run([take_back = source_.take_back, key = last->key, at = now()] { return take_back(key, at); },
+        [this, last = *last](const Result<void>& undone) {
             if (undone) {
                 mark(last.key, false);
                 return;
             }
-            std::erase_if(undone_, [&](const Written& of) { return of.key == last.key; });
+            here_.drop_undone([&](const Written& of) { return of.key == last.key; });
             say({});
             fail(undone.error().message);
         });
@@ -541,31 +538,28 @@ void RoundModel::undo()
 
 void RoundModel::forget()
 {
-    written_.clear();
-    undone_.clear();
+    here_.forget();
     say({});
 }
 
 void RoundModel::redo()
 {
     clear_error();
-    if (undone_.empty()) {
+    const auto last = here_.redo();
+    if (!last) {
         fail_with(tr("Nothing was taken back last in this window that could be done again."));
         return;
     }
-    const Written last = undone_.back();
-    undone_.pop_back();
-    written_.push_back(last);
-    say(tr("Done again: %1.").arg(last.words));
-    run([bring_back = source_.bring_back, key = last.key, at = now()] { return bring_back(key, at); },
-        [this, last](const Result<void>& redone) {
+    say(tr("Done again: %1.").arg(last->words));
+    run([bring_back = source_.bring_back, key = last->key, at = now()] { return bring_back(key, at); },
+        [this, last = *last](const Result<void>& redone) {
             if (redone) {
                 if (last.ticks) {
                     mark(last.key, true);
                 }
                 return;
             }
-            std::erase_if(written_, [&](const Written& of) { return of.key == last.key; });
+            here_.drop_written([&](const Written& of) { return of.key == last.key; });
             say({});
             fail(redone.error().message);
         });
