@@ -1,6 +1,7 @@
 #include "app/models/plants_model.h"
 
 #include "app/models/clock.h"
+#include "app/models/gone_in_memory.h"
 #include "app/models/word_form.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
@@ -554,7 +555,7 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         entries.events.push_back(event);
     }
     const bool kept = write(std::move(entries), done.arg(whom));
-    if (kept && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway)) {
+    if (kept && ends_plant(event.kind)) {
         clearMarks();
         close();
     }
