@@ -7,6 +7,7 @@
 #include "app/cli/open_household.h"
 #include "app/cli/subcommand.h"
 #include "app/words/measurement_words.h"
+#include "app/words/us_units.h"
 #include "core/base/parse.h"
 #include "core/calendar/time_zone.h"
 
@@ -16,7 +17,6 @@
 namespace lathhouse::cli {
 namespace {
 
-constexpr double kCentimetresInAnInch = 2.54;
 /// A length that is so many times the last one, or so small a part of it, is likely in the wrong unit.
 constexpr double kUnlikelyChange = 2.0;
 
@@ -70,7 +70,7 @@ Result<double> reading_of(const std::string& text, home::MeasurementKind kind, w
     double factor = 1.0;
     if (unit == home::MeasurementUnit::Centimetres) {
         const bool inches = takes("in") || (!takes("cm") && units.us_measures());
-        factor = inches ? kCentimetresInAnInch : 1.0;
+        factor = inches ? words::kCentimetresInAnInch : 1.0;
     } else if (unit == home::MeasurementUnit::Share && takes("%")) {
         factor = 0.01;
     }

@@ -3,6 +3,7 @@
 #include "app/models/word_form.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/place_words.h"
+#include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/calendar/time_zone.h"
 #include "core/geodesy/nearest_towns.h"
@@ -18,7 +19,7 @@ namespace lathhouse::models {
 namespace {
 
 constexpr std::size_t kTownsShown = 6;
-constexpr double kFeetPerMetre = 1.0 / 0.3048;
+constexpr double kFeetPerMetre = 1.0 / words::kMetresInAFoot;
 constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
 constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
 constexpr double kHighestTyped = 9000.0;

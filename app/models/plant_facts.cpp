@@ -6,6 +6,7 @@
 #include "app/words/kind_words.h"
 #include "app/words/measurement_words.h"
 #include "app/words/table_words.h"
+#include "app/words/us_units.h"
 #include "core/base/parse.h"
 #include "core/home/spot_climate.h"
 
@@ -20,8 +21,6 @@
 namespace lathhouse::models {
 
 namespace {
-
-constexpr double kCentimetresInAnInch = 2.54;
 
 QString tr(const char* words)
 {
@@ -240,7 +239,7 @@ private:
         }
         const bool length = home::unit_of(measure) == home::MeasurementUnit::Centimetres;
         const bool inches = length && units_.us_measures();
-        chart.factor = inches ? 1.0 / kCentimetresInAnInch : 1.0;
+        chart.factor = inches ? 1.0 / words::kCentimetresInAnInch : 1.0;
         chart.unit = length ? (inches ? tr("in") : tr("cm")) : QString{};
         chart.percent = home::unit_of(measure) == home::MeasurementUnit::Share;
         chart.logarithmic = length && std::ranges::all_of(growth.readings, [](const auto& of) { return of.value > 0.0; });
