@@ -6,28 +6,31 @@
 
 namespace lathhouse::models {
 
-QString file_name(const QString& words)
+QString file_name(const QString& words, const QString& otherwise)
 {
-    QString name;
-    for (const QChar letter : words) {
-        name += letter.isLetterOrNumber() ? letter.toLower() : QLatin1Char('-');
+    QString plain;
+    for (const QChar letter : words.toLower()) {
+        if (letter.isLetterOrNumber()) {
+            plain += letter;
+        } else if (!plain.isEmpty() && !plain.endsWith(QLatin1Char('-'))) {
+            plain += QLatin1Char('-');
+        }
     }
-    while (name.contains(QLatin1String("--"))) {
-        name.replace(QLatin1String("--"), QLatin1String("-"));
+    while (plain.endsWith(QLatin1Char('-'))) {
+        plain.chop(1);
     }
-    while (name.endsWith(QLatin1Char('-'))) {
-        name.chop(1);
-    }
-    return name.isEmpty() ? QStringLiteral("household") : name;
+    return plain.isEmpty() ? otherwise : plain;
+}
+
+QString documents_folder()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return folder.isEmpty() || !QFileInfo(folder).isDir() ? QDir::homePath() : folder;
 }
 
 QString free_place(const QString& name, const QString& extension)
 {
-    QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    if (folder.isEmpty() || !QFileInfo(folder).isDir()) {
-        folder = QDir::homePath();
-    }
-    const QString whole = folder + QLatin1Char('/') + name;
+    const QString whole = documents_folder() + QLatin1Char('/') + name;
     QString free = whole + extension;
     for (int number = 2; QFileInfo::exists(free) && number < 1000; ++number) {
         free = whole + QLatin1Char('-') + QString::number(number) + extension;

@@ -4,11 +4,15 @@
 
 namespace lathhouse::models {
 
-/// A name that every file system takes, of words in any language.
-QString file_name(const QString& words);
+/// A file's name of words in any language: letters and digits in lower case with a dash for all between; `otherwise` where
+/// nothing is left. Every file system takes it, and no program takes it for an option.
+QString file_name(const QString& words, const QString& otherwise);
 
-/// A path in the folder for documents, or in the home folder where there is none, that is not taken yet: a number comes
-/// behind the name where it must. extension: with its point; may be empty.
+/// The folder for documents, or the home folder where nobody made one.
+QString documents_folder();
+
+/// A path in that folder that is not taken yet: a number comes behind the name where it must. extension: with its point;
+/// may be empty.
 QString free_place(const QString& name, const QString& extension);
 
 } // namespace lathhouse::models

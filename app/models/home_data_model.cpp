@@ -132,13 +132,13 @@ void HomeDataModel::setRemindDays(int days)
 
 QString HomeDataModel::usualBackup() const
 {
-    return free_place(file_name(household_) + QLatin1Char('-') + to_qdate(look_.today).toString(Qt::ISODate),
+    return free_place(file_name(household_, QStringLiteral("household")) + QLatin1Char('-') + to_qdate(look_.today).toString(Qt::ISODate),
                       QStringLiteral(".zip"));
 }
 
 QString HomeDataModel::usualTables() const
 {
-    return free_place(tr("%1-tables").arg(file_name(household_)) + QLatin1Char('-') +
+    return free_place(tr("%1-tables").arg(file_name(household_, QStringLiteral("household"))) + QLatin1Char('-') +
                           to_qdate(look_.today).toString(Qt::ISODate),
                       {});
 }
