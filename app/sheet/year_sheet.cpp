@@ -1,5 +1,6 @@
 #include "app/sheet/year_sheet.h"
 
+#include "app/chart/plant_bars.h"
 #include "app/chart/print_ink.h"
 #include "app/chart/year_painter.h"
 #include "app/models/strip_words.h"
