@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/chart/chart_ink.h"
-#include "app/models/year_data.h"
+#include "app/models/risk_dates.h"
 
 #include <QPolygonF>
 #include <QRectF>

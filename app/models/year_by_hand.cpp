@@ -106,8 +106,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     if (stop != risk_stop_) { // The slider was moved meanwhile.
         solve();
     } else {
-        constexpr int kIdle = 400;
-        idle_->start(kIdle);
+        look_ahead_when_idle();
     }
 }
 

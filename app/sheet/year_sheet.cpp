@@ -3,6 +3,7 @@
 #include "app/chart/plant_bars.h"
 #include "app/chart/print_ink.h"
 #include "app/chart/year_painter.h"
+#include "app/models/risk_dates.h"
 #include "app/models/strip_words.h"
 #include "app/models/year_note.h"
 #include "app/sheet/print_marks.h"
