@@ -58,7 +58,7 @@ void MeasureModel::read()
     entry_ = *photo;
     tries_.clear();
     outline_.clear();
-    startOver();
+    start_over();
     const int number = ++asked_;
     work<ReadPhoto>(
         [photo = *photo, file = plants_.door().photos.file]() -> Result<ReadPhoto> {
@@ -292,7 +292,7 @@ void MeasureModel::tryAgain()
     changed();
 }
 
-void MeasureModel::startOver()
+void MeasureModel::start_over()
 {
     clear_error();
     tries_.clear();
