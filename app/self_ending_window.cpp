@@ -201,12 +201,12 @@ void SelfEndingWindow::finish()
     }
     if (options_.self_test) {
         look_at_texts();
-        answer();
+        print_answer();
     }
     QGuiApplication::exit(status_);
 }
 
-void SelfEndingWindow::answer()
+void SelfEndingWindow::print_answer()
 {
     nlohmann::json answer;
     const std::lock_guard lock(messages().guard);

@@ -66,7 +66,7 @@ private:
     bool opens_next();
     bool is_done();
     void finish();
-    void answer();
+    void print_answer();
 
     QQuickWindow& window_;
     const WindowOptions& options_;

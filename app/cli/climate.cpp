@@ -5,7 +5,6 @@
 #include "core/climate/degree_days.h"
 #include "core/climate/figures.h"
 #include "core/climate/ground.h"
-#include "core/climate/own_record.h"
 #include "core/climate/place_nights.h"
 #include "core/climate/seasons.h"
 #include "core/climate/thermal_season.h"

@@ -2,7 +2,6 @@
 
 #include "app/cli/commands.h"
 #include "core/home/entry.h"
-#include "core/home/lineage.h"
 #include "core/journal/household_store.h"
 
 #include <string>

@@ -5,7 +5,6 @@
 #include "app/cli/jugs.h"
 #include "app/cli/members.h"
 #include "app/cli/open_household.h"
-#include "app/cli/entry_text.h"
 #include "app/cli/kinds.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/log_measurement.h"

@@ -4,7 +4,6 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/open_household.h"
-#include "core/base/parse.h"
 #include "core/home/history.h"
 #include "core/journal/household_store.h"
 

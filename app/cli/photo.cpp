@@ -1,13 +1,15 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
-#include "app/cli/photo_options.h"
+#include "app/words/photo_words.h"
+#include "app/words/place_words.h"
 #include "core/base/parse.h"
 #include "core/base/sha256.h"
 #include "core/home/measurement.h"
 #include "core/journal/household_store.h"
 #include "core/photo/greenness.h"
 #include "core/photo/leaf_colour.h"
+#include "core/photo/photo_file.h"
 #include "core/photo/photo_length.h"
 
 #include <cmath>

@@ -1,5 +1,4 @@
 #include "app/cli/forecast_options.h"
-#include "app/cli/household_options.h"
 #include "app/cli/list.h"
 #include "app/cli/open_household.h"
 #include "app/cli/seed_options.h"

@@ -1,7 +1,6 @@
 #include "app/models/mend_door.h"
 
 #include "app/models/gone_in_memory.h"
-#include "core/base/parse.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>

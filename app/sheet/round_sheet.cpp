@@ -3,7 +3,6 @@
 #include "app/chart/print_ink.h"
 #include "app/models/household_year.h"
 #include "app/models/word_form.h"
-#include "app/models/plants_facts.h"
 #include "app/sheet/flow.h"
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
