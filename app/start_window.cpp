@@ -4,12 +4,10 @@
 #include "app/desktop.h"
 #include "app/mirrored_sides.h"
 #include "app/models/kept_settings.h"
-#include "app/spoken_items.h"
-#include "app/text_fit.h"
+#include "app/window_look.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
-#include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQmlError>
 #include <QQuickWindow>
@@ -23,24 +21,6 @@
 namespace lathhouse {
 
 namespace {
-
-bool save_picture(QQuickWindow& window, const std::string& file)
-{
-    const QImage shown = window.grabWindow();
-    if (!shown.isNull() && shown.save(QString::fromStdString(file), "PNG")) {
-        return true;
-    }
-    std::cerr << "lathhouse: the picture could not be written to " << file
-              << "; check that its folder exists and can be written\n";
-    return false;
-}
-
-/// What a self-test finds on its way through the steps.
-struct Found {
-    QStringList warnings;
-    QStringList cut;      ///< Texts without room.
-    QStringList nameless; ///< Items without a name or role.
-};
 
 /// The start half typed, so that a test sees more than empty fields: what belongs to a step.
 void type_something(models::FirstStartModel& start)
@@ -61,21 +41,14 @@ void type_something(models::FirstStartModel& start)
     }
 }
 
-void print_test(const Found& found, int steps)
+void print_test(const WindowLook& look, const QStringList& warnings, int steps)
 {
-    const auto list = [](const QStringList& lines) {
-        auto all = nlohmann::json::array();
-        for (const QString& line : lines) {
-            all.push_back(line.toStdString());
-        }
-        return all;
-    };
     nlohmann::json answer;
-    answer["cut"] = list(found.cut);
-    answer["nameless"] = list(found.nameless);
+    answer["cut"] = json_lines(look.cut);
+    answer["nameless"] = json_lines(look.nameless);
     answer["pages"] = {"start"};
     answer["steps"] = steps;
-    answer["warnings"] = list(found.warnings);
+    answer["warnings"] = json_lines(warnings);
     std::cout << answer.dump() << '\n';
 }
 
@@ -93,9 +66,8 @@ StartAnswer run_start_window(const StartOptions& options)
     if (options.fill) {
         options.fill(start);
     }
-    Found found;
-    QStringList& warnings = found.warnings;
-    Album album = options.self_test ? Album::of_environment() : Album{};
+    QStringList warnings;
+    WindowLook seen{options.self_test ? Album::of_environment() : Album{}, {}, {}};
     const auto size = options.self_test || options.picture ? size_of_environment() : std::nullopt;
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
@@ -131,18 +103,7 @@ StartAnswer run_start_window(const StartOptions& options)
     QTimer wait;
     int typed = -1; // The last step that was filled.
     const auto look = [&](const char* state = "") {
-        const QImage shown = window->grabWindow(); // What is open is drawn in whole before it is looked at, and left.
-        album.keep(QStringLiteral("start-%1%2").arg(start.step() + 1).arg(QLatin1String(state)), shown);
-        for (const QString& text : texts_that_do_not_fit(*window)) {
-            if (!found.cut.contains(text)) {
-                found.cut.append(text);
-            }
-        }
-        for (const QString& item : items_that_say_nothing(*window)) {
-            if (!found.nameless.contains(item)) {
-                found.nameless.append(item);
-            }
-        }
+        seen.look(*window, QStringLiteral("start-%1%2").arg(start.step() + 1).arg(QLatin1String(state)));
     };
     if (options.self_test || options.picture) {
         const auto finish = [&] {
@@ -156,8 +117,8 @@ StartAnswer run_start_window(const StartOptions& options)
                     }
                 }
                 look();
-                print_test(found, start.step() + 1);
-                answer.status = warnings.isEmpty() && found.nameless.isEmpty() ? answer.status : 1;
+                print_test(seen, warnings, start.step() + 1);
+                answer.status = warnings.isEmpty() && seen.nameless.isEmpty() ? answer.status : 1;
             }
             QGuiApplication::exit(0);
         };

@@ -155,7 +155,6 @@ FocusScope {
         }
     }
     Rectangle {
-        id: failure
         objectName: "homeFailure"
         visible: root.home.error !== "" && !root.home.known && root.ownShown
         x: root.side

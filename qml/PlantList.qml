@@ -25,7 +25,6 @@ Item {
     }
 
     Text {
-        id: heading
         textFormat: Text.PlainText
         y: 0
         text: qsTr("Plants")

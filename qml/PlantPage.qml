@@ -243,7 +243,6 @@ FocusScope {
                 coming: root.plant.coming
             }
             Item {
-                id: middle
                 width: parent.width
                 height: root.narrow ? verdict.height + Theme.px(20) + mainColumn.height : Math.max(mainColumn.height, verdict.height)
 

@@ -76,7 +76,6 @@ Item {
             onClicked: root.round.currentRow = root.index
         }
         TickBox {
-            id: box
             objectName: "tickBox"
             x: Theme.px(12)
             y: Theme.px(root.isHygiene ? 12 : 9)

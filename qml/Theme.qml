@@ -73,8 +73,6 @@ QtObject {
 
     readonly property int gap: 4
     readonly property int gap2: 8
-    readonly property int gap3: 12
-    readonly property int gap4: 16
     readonly property int sheetRadius: 3
     readonly property int controlRadius: 4
 

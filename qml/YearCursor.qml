@@ -26,7 +26,6 @@ Item {
         antialiasing: true
     }
     Rectangle {
-        id: tab
         x: Math.max(0, Math.min(root.width - width, Math.round(root.at - width / 2)))
         y: root.chartTop - root.tabHeight
         width: Math.ceil(date.implicitWidth) + 10

@@ -190,7 +190,6 @@ FocusScope {
         height: root.height - y - root.footHeight - 12
     }
     Trouble {
-        id: trouble
         objectName: "yearTrouble"
         visible: root.year.error !== ""
         x: chart.x

@@ -1,6 +1,8 @@
 #include "app/chart/plant_items.h"
 
 #include "app/chart/growth_painter.h"
+#include "app/chart/night_ruler.h"
+#include "app/chart/verdict_marks.h"
 
 namespace lathhouse::chart {
 

@@ -4,8 +4,10 @@
 #include "app/cli/household_options.h"
 #include "app/cli/jugs.h"
 #include "app/cli/members.h"
+#include "app/cli/open_household.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/seed_options.h"
+#include "app/cli/subcommand.h"
 #include "core/home/household_change.h"
 #include "core/home/new_plant.h"
 #include "core/home/shelter.h"
@@ -50,7 +52,7 @@ Result<Answer> add_plant(const Globals& globals, const PlantOptions& options)
     }
     home::OwnFigures own;
     own.name = options.name.empty() ? (*kind)->common_names.front() : options.name;
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -181,18 +183,10 @@ Result<Answer> add_spot(const Globals& globals, const SpotOptions& options)
                   "Added " + spot.name + " as spot " + std::to_string(*id) + ".\n", std::move(warnings)};
 }
 
-CLI::App& add_thing(CLI::App& group, const char* name, const char* description, const char* example)
-{
-    CLI::App& command = *group.add_subcommand(name, description);
-    command.footer(std::string{"Example:\n  "} + example);
-    command.fallthrough();
-    return command;
-}
-
 void declare_plant(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<PlantOptions>();
-    CLI::App& command = add_thing(group, "plant", "A plant of a kind that the program knows",
+    CLI::App& command = add_subcommand(group, "plant", "A plant of a kind that the program knows",
                                   "lathhouse add plant \"Citrus limon\" --spot 3 --litres 12");
     command.add_option("kind", options->kind, "Botanical or common name")->required()->type_name("KIND");
     command.add_option("--name", options->name, "Your own name for it (default: the common name)");
@@ -212,7 +206,7 @@ void declare_plant(Commands& commands, CLI::App& group)
 void declare_spot(Commands& commands, CLI::App& group)
 {
     auto options = std::make_shared<SpotOptions>();
-    CLI::App& command = add_thing(
+    CLI::App& command = add_subcommand(
         group, "spot", "A place where pots can stand",
         "lathhouse add spot \"East sill\" --kind indoors --capacity 4 --light-summer 8 --light-winter 2");
     command.add_option("name", options->name, "What you call it")->required()->type_name("NAME");

@@ -1,10 +1,10 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/place_climate_options.h"
 #include "app/words/season_words.h"
+#include "app/words/us_units.h"
 #include "core/climate/degree_days.h"
 #include "core/climate/figures.h"
 #include "core/climate/ground.h"
-#include "core/climate/own_record.h"
 #include "core/climate/place_nights.h"
 #include "core/climate/seasons.h"
 #include "core/climate/thermal_season.h"
@@ -258,7 +258,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
         words::number(heat, 0) + " a year. Degree days above " + words::temperature(kDegreeDayBase, units) +
         ": " + words::number(degree_days, 0) + " a year (in °C)" +
         (figures.rain ? ". Rain: " + words::rain(*figures.rain, units) + " a year" : std::string{}) + ".\n\n";
-    const auto width = units.us_measures() ? words::number(options.pot_centimetres / 2.54, 0) + " in"
+    const auto width = units.us_measures() ? words::number(options.pot_centimetres / words::kCentimetresInAnInch, 0) + " in"
                                            : words::number(options.pot_centimetres, 0) + " cm";
     text += ground_text(figures, width, units) + "\n" + sources_in_words(*place, units);
     return Answer{{{"stations", stations},

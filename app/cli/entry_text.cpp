@@ -1,6 +1,5 @@
 #include "app/cli/entry_text.h"
 
-#include "app/cli/household_options.h"
 #include "app/words/measurement_words.h"
 
 #include <array>
@@ -34,16 +33,6 @@ std::string name_of_plant(const home::Household& household, home::PlantId id)
 }
 
 } // namespace
-
-Result<journal::HouseholdStore> store_in(const Globals& globals)
-{
-    if (!has_household(globals) && !globals.home_given) {
-        return Error{ErrorCode::NotFound,
-                     "there is no household in " + globals.home.string() +
-                         " yet; name one with --home, or make an example with: lathhouse demo DIR"};
-    }
-    return journal::HouseholdStore::open(globals.home);
-}
 
 Result<home::Household> with_gone_plants(const journal::HouseholdStore& store)
 {

@@ -2,15 +2,12 @@
 
 #include "app/cli/commands.h"
 #include "core/home/entry.h"
-#include "core/home/lineage.h"
 #include "core/journal/household_store.h"
 
 #include <string>
 
 namespace lathhouse::cli {
 
-/// The household's store. Errors: NotFound with what to do where there is none, as HouseholdStore::open.
-Result<journal::HouseholdStore> store_in(const Globals& globals);
 /// A household with its gone plants among the others, for looking back and for what is entered late.
 Result<home::Household> with_gone_plants(const journal::HouseholdStore& store);
 

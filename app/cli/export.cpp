@@ -1,5 +1,4 @@
 #include "app/cli/all_commands.h"
-#include "app/cli/forecast_options.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"

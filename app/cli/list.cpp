@@ -4,7 +4,7 @@
 #include "app/cli/seed_options.h"
 #include "app/cli/jugs.h"
 #include "app/cli/members.h"
-#include "app/cli/entry_text.h"
+#include "app/cli/open_household.h"
 #include "app/cli/kinds.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/log_measurement.h"
@@ -96,7 +96,7 @@ void add_lister(Commands& commands, CLI::App& group, const std::string& name, co
 
 Result<Answer> list_gone(const Globals& globals)
 {
-    const auto store = store_in(globals);
+    const auto store = store_of(globals);
     if (!store) {
         return store.error();
     }

@@ -3,7 +3,7 @@
 #include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
-#include "core/base/parse.h"
+#include "app/cli/open_household.h"
 #include "core/home/history.h"
 #include "core/journal/household_store.h"
 
@@ -72,7 +72,7 @@ Result<void> is_complete(const home::Event& event)
 
 Result<Answer> log_event(const Globals& globals, const EventOptions& options)
 {
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -134,7 +134,7 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
 Result<Answer> turn_back(const Globals& globals, journal::HouseholdStore::Direction direction)
 {
     const bool undo = direction == journal::HouseholdStore::Direction::Undo;
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -164,7 +164,7 @@ struct HistoryOptions {
 
 Result<Answer> history(const Globals& globals, const HistoryOptions& options)
 {
-    const auto store = store_in(globals);
+    const auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -250,7 +250,7 @@ void add_log_event(Commands& commands, CLI::App& group)
 Result<std::optional<std::string>> turn_last_entry(const Globals& globals, bool undo)
 {
     using Direction = journal::HouseholdStore::Direction;
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }

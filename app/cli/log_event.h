@@ -11,7 +11,7 @@ namespace lathhouse::cli {
 void add_log_event(Commands& commands, CLI::App& group);
 
 /// Takes back what was entered last, or lets it count again: in words; nullopt where there is nothing. Errors: as
-/// store_in and HouseholdStore::turn_last.
+/// store_of and HouseholdStore::turn_last.
 Result<std::optional<std::string>> turn_last_entry(const Globals& globals, bool undo);
 
 } // namespace lathhouse::cli

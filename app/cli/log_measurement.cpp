@@ -4,8 +4,10 @@
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
+#include "app/cli/open_household.h"
 #include "app/cli/subcommand.h"
 #include "app/words/measurement_words.h"
+#include "app/words/us_units.h"
 #include "core/base/parse.h"
 #include "core/calendar/time_zone.h"
 
@@ -15,7 +17,6 @@
 namespace lathhouse::cli {
 namespace {
 
-constexpr double kCentimetresInAnInch = 2.54;
 /// A length that is so many times the last one, or so small a part of it, is likely in the wrong unit.
 constexpr double kUnlikelyChange = 2.0;
 
@@ -69,7 +70,7 @@ Result<double> reading_of(const std::string& text, home::MeasurementKind kind, w
     double factor = 1.0;
     if (unit == home::MeasurementUnit::Centimetres) {
         const bool inches = takes("in") || (!takes("cm") && units.us_measures());
-        factor = inches ? kCentimetresInAnInch : 1.0;
+        factor = inches ? words::kCentimetresInAnInch : 1.0;
     } else if (unit == home::MeasurementUnit::Share && takes("%")) {
         factor = 0.01;
     }
@@ -151,7 +152,7 @@ std::vector<std::string> doubts(const home::Measurement& measurement, std::span<
 
 Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions& options)
 {
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -240,7 +241,7 @@ struct ListOptions {
 
 Result<Answer> list_measurements(const Globals& globals, const ListOptions& options)
 {
-    const auto store = store_in(globals);
+    const auto store = store_of(globals);
     if (!store) {
         return store.error();
     }
@@ -297,7 +298,7 @@ struct DivideOptions {
 
 Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
 {
-    auto store = store_in(globals);
+    auto store = store_of(globals);
     if (!store) {
         return store.error();
     }

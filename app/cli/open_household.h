@@ -5,7 +5,8 @@
 
 namespace lathhouse::cli {
 
-/// The household's folder, opened for reading or writing. Errors: as household_with_log where there is none.
+/// The household's folder, opened for reading or writing. Errors: NotFound with what to do where there
+/// is none; as HouseholdStore::open.
 inline Result<journal::HouseholdStore> store_of(const Globals& globals)
 {
     if (!has_household(globals) && !globals.home_given) {

@@ -1,13 +1,15 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
-#include "app/cli/photo_options.h"
+#include "app/words/photo_words.h"
+#include "app/words/place_words.h"
 #include "core/base/parse.h"
 #include "core/base/sha256.h"
 #include "core/home/measurement.h"
 #include "core/journal/household_store.h"
 #include "core/photo/greenness.h"
 #include "core/photo/leaf_colour.h"
+#include "core/photo/photo_file.h"
 #include "core/photo/photo_length.h"
 
 #include <cmath>
@@ -15,9 +17,6 @@
 
 namespace lathhouse::cli {
 namespace {
-
-// Under this share of explained variance a picture has no two groups to part (an even spread has 0.75 at best).
-constexpr double kPoorSeparation = 0.7;
 
 struct PhotoOptions {
     std::string file;
@@ -287,7 +286,7 @@ Result<Answer> photo_answer(const Globals& globals, const PhotoOptions& options)
     if (measured->photo.facts.exif.damaged) {
         answer.warnings.push_back(options.file + ": part of its EXIF is damaged and was left out");
     }
-    if (!(measured->green.separation >= kPoorSeparation)) {
+    if (!(measured->green.separation >= photo::kPoorSeparation)) {
         answer.warnings.push_back("green and the rest hardly part in this picture, so its green share means little; "
                                   "take the plant before a plain background, or draw an outline with some of it");
     }

@@ -1,3 +1,4 @@
+#include "app/cli/counted.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
@@ -31,11 +32,6 @@ std::string names_of(const home::Household& household, const std::vector<home::P
         names += (names.empty() ? "" : ", ") + (plant != nullptr ? plant->name : "plant " + std::to_string(id) + " (gone)");
     }
     return names;
-}
-
-std::string counted(std::size_t count, const char* one, const char* many)
-{
-    return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
 /// How the plants of a file are found. Errors: as plant_called, NotFound where no photo has a plant yet.

@@ -1,11 +1,9 @@
 #include "app/cli/all_commands.h"
-#include "app/cli/household_options.h"
 #include "app/cli/open_household.h"
 #include "app/cli/place_report.h"
 #include "core/base/parse.h"
 #include "core/climate/own_record.h"
 #include "core/climate/record_check.h"
-#include "core/geodesy/read_position.h"
 #include "core/journal/household_store.h"
 
 #include <memory>

@@ -1,5 +1,6 @@
 #include "app/cli/place_report.h"
 
+#include "app/cli/counted.h"
 #include "app/cli/household_options.h"
 #include "app/cli/place_climate_options.h"
 #include "app/words/season_words.h"
@@ -59,11 +60,6 @@ const char* key_of(climate::Verdict verdict)
     return "";
 }
 
-std::string counted(int count, const char* one, const char* many)
-{
-    return std::to_string(count) + " " + (count == 1 ? one : many);
-}
-
 Json json_of(climate::DailyReading reading)
 {
     return reading.known() ? json_number(reading.tenths() / 10.0) : Json(nullptr);
@@ -98,7 +94,7 @@ std::string doubts_in_words(const std::vector<climate::Doubt>& doubts)
             }
         }
         if (days > 0) {
-            text += "Doubtful: " + counted(days, "day ", "days ") + words_of(kind) + ": " + when + ".\n";
+            text += "Doubtful: " + counted(static_cast<std::size_t>(days), "day ", "days ") + words_of(kind) + ": " + when + ".\n";
         }
     }
     return text.empty() ? "No doubtful values.\n" : text;
@@ -110,7 +106,7 @@ std::string gaps_in_words(const climate::RecordSummary& summary)
         return "No gap of five days or more.\n";
     }
     const auto& longest = std::ranges::max(summary.gaps, {}, &climate::Gap::days);
-    std::string text = counted(static_cast<int>(summary.gaps.size()), "gap", "gaps") +
+    std::string text = counted(summary.gaps.size(), "gap", "gaps") +
                        " of five days or more, the longest " + calendar::to_text(longest.from) + " to " +
                        calendar::to_text(longest.to) + " (" + std::to_string(longest.days()) + " days).\n";
     if (!summary.years_without.empty()) {
@@ -258,7 +254,7 @@ Result<RecordReport> report_of(const home::Household& household, words::UnitSyst
                 std::to_string(summary->days) + " (" + words::number(summary->completeness().percent(), 0) +
                 " %), " + calendar::to_text(summary->first) + " to " + calendar::to_text(summary->last) +
                 "; " + std::to_string(summary->counted_seasons) + " of " +
-                counted(summary->seasons, "cold season", "cold seasons") + " complete enough to count.\n" +
+                counted(static_cast<std::size_t>(summary->seasons), "cold season", "cold seasons") + " complete enough to count.\n" +
                 gaps_in_words(*summary);
     }
     Json doubts = Json::array();

@@ -19,6 +19,10 @@ struct LotKnown {
 /// Errors: as household_with_log where there is no household; NotFound for an unknown lot.
 Result<LotKnown> lot_known(const Globals& globals, const std::string& id_or_name);
 
+/// The same of a lot of a book. Errors: as SeedReference::find, for a crop that the reference no longer knows.
+Result<LotKnown> lot_known(home::SeedBook book, const home::SeedLot& lot, calendar::Date today);
+
+Json lot_json(const LotKnown& lot);
 /// "62 % (label 80 %, 9 of 18 counted; 90 % sure of 45 to 76 %)".
 std::string rate_in_words(const LotKnown& lot);
 /// What is wrong with the lot, whole sentences; empty where nothing is. needed: seeds for what was asked.

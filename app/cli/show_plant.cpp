@@ -1,6 +1,7 @@
 #include "app/cli/entry_text.h"
 #include "app/cli/household_options.h"
 #include "app/cli/log_measurement.h"
+#include "app/cli/open_household.h"
 #include "app/words/measurement_words.h"
 #include "core/home/seed_lot.h"
 
@@ -30,7 +31,7 @@ struct PlantPast {
 
 Result<PlantPast> past_of(const Globals& globals, const std::string& name)
 {
-    const auto store = store_in(globals);
+    const auto store = store_of(globals);
     if (!store) {
         return store.error();
     }

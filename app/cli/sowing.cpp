@@ -34,11 +34,6 @@ Json span_json(const std::optional<plan::DateSpan>& span)
     return span ? Json{{"from", calendar::to_text(span->from)}, {"to", calendar::to_text(span->to)}} : Json(nullptr);
 }
 
-Json date_json(const std::optional<calendar::Date>& date)
-{
-    return date ? Json(calendar::to_text(*date)) : Json(nullptr);
-}
-
 std::optional<calendar::Date> start_of(const std::optional<plan::DateSpan>& span)
 {
     return span ? std::optional{span->from} : std::nullopt;
@@ -84,9 +79,9 @@ Json ways_json(const plan::NoDate& none)
         ways.push_back({{"way", words::to_string(way.kind)},
                         {"extra_weeks_indoors", way.extra_weeks},
                         {"risk", json_number(way.risk.fraction())},
-                        {"sow_indoors", date_json(start_of(season.sow_indoors))},
+                        {"sow_indoors", json_date(start_of(season.sow_indoors))},
                         {"sow_outdoors", span_json(season.sow_outdoors)},
-                        {"plant_out", date_json(start_of(season.plant_out))},
+                        {"plant_out", json_date(start_of(season.plant_out))},
                         {"ready", span_json(season.ready ? season.ready : season.ready_outdoors)}});
     }
     return ways;
@@ -114,16 +109,16 @@ Json json_of(const plan::SowingPlan& plan, const std::vector<std::string>& notes
     const auto figure = [&](double value) { return has ? json_number(value) : Json(nullptr); };
     return {{"crop", kind.name()},
             {"botanical_name", kind.botanical_name},
-            {"sow_indoors", date_json(start_of(season.sow_indoors))},
+            {"sow_indoors", json_date(start_of(season.sow_indoors))},
             {"sow_outdoors", span_json(season.sow_outdoors)},
-            {"plant_out", date_json(start_of(season.plant_out))},
+            {"plant_out", json_date(start_of(season.plant_out))},
             {"emerge", span_json(dates_of(emerge))},
             {"ready", span_json(season.ready ? season.ready : season.ready_outdoors)},
-            {"last_useful", date_json(season.last_useful)},
+            {"last_useful", json_date(season.last_useful)},
             {"seeds", plan.seeds ? Json(*plan.seeds) : Json(nullptr)},
             {"sow_indoors_until",
              season.sow_indoors ? Json(calendar::to_text(season.sow_indoors->to)) : Json(nullptr)},
-            {"hardening_from", date_json(season.hardening_from)},
+            {"hardening_from", json_date(season.hardening_from)},
             {"plant_out_until", season.plant_out ? Json(calendar::to_text(season.plant_out->to)) : Json(nullptr)},
             {"emerge_outdoors", span_json(dates_of(season.emerge_outdoors))},
             {"emerge_at_c", emerge ? json_number(emerge->mix.degrees()) : Json(nullptr)},

@@ -1515,35 +1515,7 @@
     </message>
 </context>
 <context>
-    <name>MeasurePage</name>
-    <message>
-        <source>Measure in a photograph</source>
-        <translation>Im Foto messen</translation>
-    </message>
-    <message>
-        <source>Measure in a photo</source>
-        <translation>Im Foto messen</translation>
-    </message>
-    <message>
-        <source>Photograph with marks, %1</source>
-        <translation>Foto mit Marken, %1</translation>
-    </message>
-    <message>
-        <source>%1, 4 times</source>
-        <translation>%1, 4-fach</translation>
-    </message>
-    <message>
-        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
-        <translation>Klicken setzt einen Punkt, Ziehen berichtigt ihn. Pfeiltasten rücken den gewählten Punkt um einen Bildpunkt, mit Umschalt um zehn. Tab geht zum nächsten. Rücktaste nimmt einen Punkt zurück.</translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
-        <source>Green share</source>
-        <translation>Grünanteil</translation>
-    </message>
+    <name>MeasureLength</name>
     <message>
         <source>1. Something of known size</source>
         <translation>1. Etwas von bekannter Größe</translation>
@@ -1591,6 +1563,29 @@
     <message>
         <source>Chooses the point; the arrow keys in the photograph move it.</source>
         <translation>Wählt den Punkt; die Pfeiltasten im Foto bewegen ihn.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePage</name>
+    <message>
+        <source>Measure in a photograph</source>
+        <translation>Im Foto messen</translation>
+    </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Im Foto messen</translation>
+    </message>
+    <message>
+        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
+        <translation>Klicken setzt einen Punkt, Ziehen berichtigt ihn. Pfeiltasten rücken den gewählten Punkt um einen Bildpunkt, mit Umschalt um zehn. Tab geht zum nächsten. Rücktaste nimmt einen Punkt zurück.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Green share</source>
+        <translation>Grünanteil</translation>
     </message>
     <message>
         <source>An outline round the leaves</source>
@@ -1647,6 +1642,17 @@
     <message>
         <source>Escape</source>
         <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePicture</name>
+    <message>
+        <source>Photograph with marks, %1</source>
+        <translation>Foto mit Marken, %1</translation>
+    </message>
+    <message>
+        <source>%1, 4 times</source>
+        <translation>%1, 4-fach</translation>
     </message>
 </context>
 <context>

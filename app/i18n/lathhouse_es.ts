@@ -1515,35 +1515,7 @@
     </message>
 </context>
 <context>
-    <name>MeasurePage</name>
-    <message>
-        <source>Measure in a photograph</source>
-        <translation>Medir en una fotografía</translation>
-    </message>
-    <message>
-        <source>Measure in a photo</source>
-        <translation>Medir en una foto</translation>
-    </message>
-    <message>
-        <source>Photograph with marks, %1</source>
-        <translation>Fotografía con marcas, %1</translation>
-    </message>
-    <message>
-        <source>%1, 4 times</source>
-        <translation>%1, 4 aumentos</translation>
-    </message>
-    <message>
-        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
-        <translation>Pulsar pone un punto, arrastrar lo corrige. Las flechas mueven el punto elegido un píxel, con Mayúsculas diez. Tab pasa al siguiente. Retroceso quita un punto.</translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation>Longitud</translation>
-    </message>
-    <message>
-        <source>Green share</source>
-        <translation>Parte verde</translation>
-    </message>
+    <name>MeasureLength</name>
     <message>
         <source>1. Something of known size</source>
         <translation>1. Algo de tamaño conocido</translation>
@@ -1591,6 +1563,29 @@
     <message>
         <source>Chooses the point; the arrow keys in the photograph move it.</source>
         <translation>Elige el punto; las flechas en la fotografía lo mueven.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePage</name>
+    <message>
+        <source>Measure in a photograph</source>
+        <translation>Medir en una fotografía</translation>
+    </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Medir en una foto</translation>
+    </message>
+    <message>
+        <source>Press to set a point, drag to correct it. Arrow keys move the chosen point by one pixel, with Shift by ten. Tab goes to the next. Backspace takes a point back.</source>
+        <translation>Pulsar pone un punto, arrastrar lo corrige. Las flechas mueven el punto elegido un píxel, con Mayúsculas diez. Tab pasa al siguiente. Retroceso quita un punto.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Green share</source>
+        <translation>Parte verde</translation>
     </message>
     <message>
         <source>An outline round the leaves</source>
@@ -1647,6 +1642,17 @@
     <message>
         <source>Escape</source>
         <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePicture</name>
+    <message>
+        <source>Photograph with marks, %1</source>
+        <translation>Fotografía con marcas, %1</translation>
+    </message>
+    <message>
+        <source>%1, 4 times</source>
+        <translation>%1, 4 aumentos</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include "app/words/phrase.h"
 #include "app/words/place_words.h"
 #include "app/words/season_words.h"
+#include "app/words/tonight_words.h"
 #include "core/climate/figures.h"
 #include "core/climate/place_nights.h"
 #include "core/home/learned_offset.h"
@@ -21,8 +22,6 @@
 namespace lathhouse::models {
 
 namespace {
-
-constexpr double kNinetyFifth = 1.6448536; // Of the standard normal distribution.
 
 class Home {
     Q_DECLARE_TR_FUNCTIONS(HomeFacts)
@@ -206,9 +205,8 @@ private:
                             .kinds = {},
                             .rows = {}};
         const auto step_of = [&](climate::NightOffset offset) {
-            return OffsetCourse::Step{shown_difference(offset.mean),
-                                      shown_difference(offset.mean - kNinetyFifth * offset.spread),
-                                      shown_difference(offset.mean + kNinetyFifth * offset.spread)};
+            const auto [low, high] = words::nine_in_ten(offset);
+            return OffsetCourse::Step{shown_difference(offset.mean), shown_difference(low), shown_difference(high)};
         };
         home::LearnedOffset known = home::learn_offset(spot.offset, {});
         course.steps.push_back(step_of(known.usual));

@@ -1,5 +1,6 @@
 #include "app/models/home_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_number.h"
 #include "app/words/phrase.h"
@@ -186,12 +187,9 @@ bool HomeModel::logNight(const QString& low, int sky)
         return false;
     }
     const home::Reading reading{offset()->spot, look_.today, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
-    work<bool>(
-        [log = door_.log, reading]() -> Result<bool> {
-            const auto kept = log(reading);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, reading, spot = offset()->name](const Result<bool>& kept) {
+    work<void>(
+        [log = door_.log, reading] { return log(reading); },
+        [this, reading, spot = offset()->name](const Result<void>& kept) {
             if (!kept) {
                 fail(words::phrase("the night could not be kept: %1", kept.error().message));
                 return;

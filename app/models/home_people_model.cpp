@@ -1,7 +1,8 @@
 #include "app/models/home_people_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/plants_facts.h"
-#include "app/models/tonight_model.h"
+#include "app/models/word_form.h"
 #include "app/words/table_words.h"
 #include "core/plan/cautions.h"
 
@@ -25,14 +26,6 @@ QString listed(const QStringList& words)
         return words.join(QString{});
     }
     return HomePeopleModel::tr("%1 and %2").arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.back());
-}
-
-QString first_upper(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
 }
 
 bool is_person(home::MemberKind kind)
@@ -107,7 +100,7 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
             }
         }
         const QString kind = kindWord(static_cast<int>(member.kind));
-        const QString name = first_upper(named(member));
+        const QString name = upper_first(named(member));
         people.member_rows.push_back({name, kind, QVariant{flags},
                                       names.isEmpty() ? tr("%1, %2: reaches no spot").arg(name, kind)
                                                       : tr("%1, %2: reaches %3").arg(name, kind, listed(names))});
@@ -138,12 +131,12 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
         if (who.isEmpty() && !by_hand) {
             continue;
         }
-        const QString hazard = first_upper(hazard_in_short(plant, kind));
+        const QString hazard = upper_first(hazard_in_short(plant, kind));
         QString rest;
         QStringList cautions;
         if (kind != nullptr) {
             if (!kind->hazards.empty()) {
-                rest = first_upper(text(words::table_text(kind->hazards))) + QLatin1Char('.');
+                rest = upper_first(text(words::table_text(kind->hazards))) + QLatin1Char('.');
             }
             for (const auto* caution : plan::cautions_for_plant(*kind)) {
                 cautions.append(text(words::table_text(caution->text)));
@@ -200,7 +193,7 @@ const home::Member* HomePeopleModel::member(int row) const
 
 QString HomePeopleModel::called(const home::Member& member) const
 {
-    return first_upper(named(member));
+    return upper_first(named(member));
 }
 
 std::string HomePeopleModel::note_of(const home::Member& member) const
@@ -279,12 +272,9 @@ void HomePeopleModel::remove(int row)
 void HomePeopleModel::write(home::Event event, QString words)
 {
     clear_error();
-    work<bool>(
-        [record = door_.record, event]() -> Result<bool> {
-            const auto kept = record(event);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, event, words = std::move(words)](const Result<bool>& kept) {
+    work<void>(
+        [record = door_.record, event] { return record(event); },
+        [this, event, words = std::move(words)](const Result<void>& kept) {
             if (!kept) {
                 fail(kept.error().message);
                 read();
@@ -316,12 +306,9 @@ void HomePeopleModel::turn(std::vector<Done>& from, std::vector<Done>& to, bool 
     }
     clear_error();
     const Done of = from.back();
-    work<bool>(
-        [act = back ? door_.take_back : door_.bring_back, event = of.event]() -> Result<bool> {
-            const auto turned = act(event, now());
-            return turned ? Result<bool>{true} : Result<bool>{turned.error()};
-        },
-        [this, of, &from, &to, back](const Result<bool>& turned) {
+    work<void>(
+        [act = back ? door_.take_back : door_.bring_back, event = of.event] { return act(event, now()); },
+        [this, of, &from, &to, back](const Result<void>& turned) {
             if (!turned) {
                 from.clear();
                 emit undoChanged();

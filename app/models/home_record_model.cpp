@@ -2,6 +2,7 @@
 
 #include "app/models/typed_decimal.h"
 #include "app/words/phrase.h"
+#include "app/words/us_units.h"
 #include "core/climate/record_check.h"
 #include "core/journal/household_store.h"
 
@@ -11,7 +12,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kFoot = 0.3048;
 constexpr double kLowestPlace = -500.0;
 constexpr double kHighestPlace = 9000.0;
 
@@ -140,7 +140,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
     std::optional<Metres> elevation;
     if (!height.trimmed().isEmpty()) {
         const auto typed = typed_decimal(height);
-        const double metres = typed ? *typed * (look_.words.units() == Units::Us ? kFoot : 1.0) : 0.0;
+        const double metres = typed ? *typed * (look_.words.units() == Units::Us ? words::kMetresInAFoot : 1.0) : 0.0;
         if (!typed || !(metres >= kLowestPlace && metres <= kHighestPlace)) {
             fail_with(tr("“%1” is no height of a place; write it as %2.")
                           .arg(height.trimmed(), look_.words.units() == Units::Us ? tr("460") : tr("140")));

@@ -88,7 +88,6 @@ public:
     Q_INVOKABLE void takeBack();
     /// Keeps the reading in mind and takes the marks away for another.
     Q_INVOKABLE void tryAgain();
-    Q_INVOKABLE void startOver();
     /// Writes what was measured, or a value that was typed instead; false where that is none.
     Q_INVOKABLE bool keep(const QString& typed);
 
@@ -110,6 +109,7 @@ private:
     std::vector<Reading> readings() const; ///< Those in mind and the one that is set.
     home::MeasurementKind measured_kind() const;
     std::optional<home::Measurement> last_reading() const;
+    void start_over();
     double held(double value, int side) const;
     void changed();
     void tell();

@@ -1,6 +1,6 @@
 #include "app/models/mend_model.h"
 
-#include "app/models/tonight_model.h"
+#include "app/models/clock.h"
 
 #include <algorithm>
 
@@ -355,11 +355,8 @@ void MendModel::keep_lot()
         emit wrong();
         return;
     }
-    work<bool>([add = door_.add_lot, lot = *lot, today = look_.today]() -> Result<bool> {
-        const auto added = add(lot, today, now());
-        return added ? Result<bool>{true} : Result<bool>{added.error()};
-    },
-               [this, name = lot->name](const Result<bool>& added) {
+    work<void>([add = door_.add_lot, lot = *lot, today = look_.today] { return add(lot, today, now()); },
+               [this, name = lot->name](const Result<void>& added) {
                    if (!added) {
                        fail(added.error().message);
                        return;
@@ -371,11 +368,8 @@ void MendModel::keep_lot()
 
 void MendModel::write(home::HouseholdChange change)
 {
-    work<bool>([make = door_.change, change, today = look_.today]() -> Result<bool> {
-        const auto made = make(change, today, now());
-        return made ? Result<bool>{true} : Result<bool>{made.error()};
-    },
-               [this, words = change.words](const Result<bool>& made) {
+    work<void>([make = door_.change, change, today = look_.today] { return make(change, today, now()); },
+               [this, words = change.words](const Result<void>& made) {
                    if (!made) {
                        fail(made.error().message);
                        return;

@@ -1,6 +1,6 @@
 #include "app/models/photo_import_model.h"
 
-#include "app/models/tonight_model.h"
+#include "app/models/clock.h"
 
 #include <algorithm>
 

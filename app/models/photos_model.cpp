@@ -1,7 +1,7 @@
 #include "app/models/photos_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/word_form.h"
-#include "app/models/tonight_model.h"
 #include "app/words/measurement_words.h"
 #include "app/words/photo_words.h"
 #include "app/words/place_words.h"
@@ -20,14 +20,6 @@ struct LookedAt {
     QImage image;
     QString camera;
 };
-
-QString upper_initial(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
-}
 
 } // namespace
 
@@ -328,7 +320,7 @@ void PhotosModel::tell_changes()
             }
             const double change = last->value() - first->value();
             const QString sign = change < 0.0 ? QStringLiteral("−") : QStringLiteral("+");
-            const QString name = upper_initial(text(words::measured(kind)));
+            const QString name = upper_first(text(words::measured(kind)));
             const QString from = text(words::measured_value(kind, first->value(), units));
             const QString to = text(words::measured_value(kind, last->value(), units));
             const QString by = sign + text(words::measured_value(kind, std::abs(change), units));

@@ -20,7 +20,6 @@ class PhotosModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY currentChanged)
     /// The same of the one beside it.
     Q_PROPERTY(int other READ other WRITE setOther NOTIFY currentChanged)
-    Q_PROPERTY(int photoId READ photoId NOTIFY currentChanged)
     Q_PROPERTY(QString place READ place NOTIFY currentChanged)
     Q_PROPERTY(QString date READ date NOTIFY currentChanged)
     Q_PROPERTY(QString otherDate READ otherDate NOTIFY currentChanged)

@@ -1,14 +1,13 @@
 #include "app/models/place_form.h"
 
-#include "app/models/word_form.h"
 #include "app/models/typed_decimal.h"
+#include "app/models/typed_position.h"
+#include "app/models/word_form.h"
 #include "app/words/place_words.h"
+#include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/calendar/time_zone.h"
 #include "core/geodesy/nearest_towns.h"
-#include "core/geodesy/read_position.h"
-
-#include <QRegularExpression>
 
 #include <algorithm>
 #include <cmath>
@@ -18,64 +17,10 @@ namespace lathhouse::models {
 namespace {
 
 constexpr std::size_t kTownsShown = 6;
-constexpr double kFeetPerMetre = 1.0 / 0.3048;
+constexpr double kFeetPerMetre = 1.0 / words::kMetresInAFoot;
 constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
 constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
 constexpr double kHighestTyped = 9000.0;
-
-enum class Side { Latitude, Longitude };
-
-/// "48,2 16,4": decimal commas with a blank or a semicolon between the two.
-QString with_points(const QString& text)
-{
-    static const QRegularExpression kCommas(QStringLiteral(R"(^\s*([-−+]?\d+),(\d+)\s*°?\s*[;\s]\s*([-−+]?\d+),(\d+)\s*°?\s*$)"));
-    const auto match = kCommas.match(text);
-    if (!match.hasMatch()) {
-        return text;
-    }
-    return match.captured(1) + QLatin1Char('.') + match.captured(2) + QStringLiteral(", ") + match.captured(3) +
-           QLatin1Char('.') + match.captured(4);
-}
-
-/// Both coordinates in one text.
-Result<Position> both_in(const QString& text)
-{
-    QString plain = with_points(text).trimmed();
-    plain.replace(QChar(0x2212), QLatin1Char('-'));
-    return geodesy::read_position(plain.toStdString());
-}
-
-/// One coordinate: a decimal number with point or comma, with or without its letter, or degrees, minutes and seconds.
-std::optional<double> one_of(const QString& typed, Side side)
-{
-    QString rest = typed.trimmed().toUpper();
-    rest.replace(QChar(0x2212), QLatin1Char('-'));
-    if (rest.isEmpty()) {
-        return std::nullopt;
-    }
-    const QString letters = side == Side::Latitude ? QStringLiteral("NS") : QStringLiteral("EW");
-    QChar letter;
-    if (letters.contains(rest.back())) {
-        letter = rest.back();
-        rest.chop(1);
-    } else if (letters.contains(rest.front())) {
-        letter = rest.front();
-        rest.remove(0, 1);
-    }
-    QString bare = rest;
-    bare.remove(QChar(0xB0));
-    std::optional<double> degrees = typed_decimal(bare);
-    if (!degrees) {
-        const QString whole = side == Side::Latitude ? rest + QStringLiteral(" N 0 E") : QStringLiteral("0 N ") + rest + QStringLiteral(" E");
-        if (const auto position = geodesy::read_position(whole.toStdString())) {
-            degrees = side == Side::Latitude ? position->latitude.degrees() : position->longitude.degrees();
-        }
-    }
-    if (degrees && (letter == QLatin1Char('S') || letter == QLatin1Char('W'))) {
-        degrees = -*degrees;
-    }
-    return degrees;
-}
 
 TownChoice choice_of(const geodesy::Town& town)
 {
@@ -171,7 +116,7 @@ void PlaceForm::setFind(const QString& find)
     find_trouble_.clear();
     const bool has_digit = std::ranges::any_of(find, [](QChar letter) { return letter.isDigit(); });
     if (has_digit) {
-        const auto position = both_in(find);
+        const auto position = typed_position(find);
         if (position) {
             ++*searched_; // What is still being looked for is not wanted now.
             choices_.clear();
@@ -284,8 +229,8 @@ void PlaceForm::setLatitude(const QString& latitude)
     if (latitude == latitude_) {
         return;
     }
-    if (!one_of(latitude, Side::Latitude)) {
-        if (const auto both = both_in(latitude)) {
+    if (!typed_coordinate(latitude, Side::Latitude)) {
+        if (const auto both = typed_position(latitude)) {
             place_at(*both);
             return;
         }
@@ -299,8 +244,8 @@ void PlaceForm::setLongitude(const QString& longitude)
     if (longitude == longitude_) {
         return;
     }
-    if (!one_of(longitude, Side::Longitude)) {
-        if (const auto both = both_in(longitude)) {
+    if (!typed_coordinate(longitude, Side::Longitude)) {
+        if (const auto both = typed_position(longitude)) {
             place_at(*both);
             return;
         }
@@ -313,8 +258,8 @@ void PlaceForm::reread_position()
 {
     position_trouble_.clear();
     position_.reset();
-    const auto north = one_of(latitude_, Side::Latitude);
-    const auto east = one_of(longitude_, Side::Longitude);
+    const auto north = typed_coordinate(latitude_, Side::Latitude);
+    const auto east = typed_coordinate(longitude_, Side::Longitude);
     if (!latitude_.trimmed().isEmpty() && !north) {
         position_trouble_ = tr("“%1” is no latitude; write it as 48.2 or 48°12′N.").arg(latitude_.trimmed());
     } else if (!longitude_.trimmed().isEmpty() && !east) {

@@ -1,6 +1,7 @@
 #include "app/models/plant_door.h"
 
 #include "app/models/drawn_photos.h"
+#include "app/models/gone_in_memory.h"
 #include "core/journal/household_store.h"
 #include "core/journal/leading_measures.h"
 #include "core/journal/photo_book.h"
@@ -242,11 +243,7 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
             }
         }
         PlantBook book{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
-        for (const auto& event : book.facts.events) {
-            if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
-                book.gone.emplace_back(event.detail("name"));
-            }
-        }
+        book.gone = gone_in_memory(book.facts);
         return book;
     };
     door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
@@ -257,19 +254,8 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
         }
         const auto done = household->change(name_of(entries), [&](plan::HouseholdFacts& facts) -> Result<void> {
             for (const auto& event : entries.events) {
-                const auto plant = std::ranges::find_if(
-                    facts.as_told.plants, [&](const home::Plant& of) { return of.id == event.plant; });
-                if (plant == facts.as_told.plants.end()) {
-                    return Error{ErrorCode::NotFound, "the plant is not there any more"};
-                }
-                if (event.kind == home::EventKind::Moved) {
-                    plant->spot = event.spot;
-                }
-                facts.events.push_back(event);
-                if (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway) {
-                    facts.events.back().details["name"] = plant->name; // Nothing else in memory remembers it.
-                    std::erase_if(facts.as_told.pins, [&](const home::Pin& pin) { return pin.plant == event.plant; });
-                    facts.as_told.plants.erase(plant);
+                if (const auto happened = happen_in_memory(facts, event); !happened) {
+                    return happened;
                 }
             }
             return {};

@@ -1,8 +1,9 @@
 #include "app/models/plant_facts.h"
 
+#include "app/models/event_words.h"
+#include "app/models/growth_facts.h"
 #include "app/models/word_form.h"
 #include "app/words/growing_words.h"
-#include "app/words/growth_verdict_words.h"
 #include "app/words/kind_words.h"
 #include "app/words/measurement_words.h"
 #include "app/words/table_words.h"
@@ -20,56 +21,6 @@
 namespace lathhouse::models {
 
 namespace {
-
-constexpr double kCentimetresInAnInch = 2.54;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
-
-/// "pest found": what happened, for people.
-QString event_words(const home::Event& event, const home::Household& household)
-{
-    using home::EventKind;
-    const auto* spot = event.spot ? household.spot(*event.spot) : nullptr;
-    switch (event.kind) {
-    case EventKind::Moved:
-        return spot != nullptr ? tr("moved to %1").arg(text(spot->name)) : tr("moved");
-    case EventKind::PestFound:
-        return tr("%1 found").arg(event.detail("pest").empty() ? tr("pests")
-                                                               : text(words::table_text(std::string{event.detail("pest")})));
-    case EventKind::Inspected:
-        return event.detail("found").empty() || event.detail("found") == "nothing"
-                   ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")
-                   : tr("looked over, found %1").arg(text(std::string{event.detail("found")}));
-    case EventKind::ChemicalDamage:
-        return event.detail("product").empty() ? tr("spray damage")
-                                               : tr("damage by %1").arg(text(std::string{event.detail("product")}));
-    case EventKind::Fed:
-        return event.detail("ppm").empty()
-                   ? tr("fed")
-                   : tr("fed, %1 ppm nitrogen").arg(text(std::string{event.detail("ppm")}));
-    case EventKind::ColdNight:
-        return tr("cold night");
-    case EventKind::NewGrowth:
-        return tr("new growth");
-    case EventKind::Isolated:
-        return tr("set apart");
-    case EventKind::Released:
-        return tr("back among the others");
-    case EventKind::Noted:
-        return tr("note");
-    case EventKind::Treated:
-        return event.detail("with").empty() ? tr("treated")
-                                            : tr("treated with %1").arg(text(std::string{event.detail("with")}));
-    default: {
-        std::string kind{home::to_string(event.kind)};
-        std::ranges::replace(kind, '_', ' ');
-        return text(words::table_text(kind));
-    }
-    }
-}
 
 bool is_task_mark(home::EventKind kind)
 {
@@ -96,7 +47,7 @@ public:
     {
         tell_since();
         tell_chips();
-        tell_growth(asked.kind);
+        tell_growth(shown_, {records_, facts_, household_, plant_, where_, spots_, look_}, asked.kind);
         tell_needs();
         tell_hazards();
         tell_sources();
@@ -203,186 +154,6 @@ private:
             return tr("no feed until released and growing");
         default:
             return tr("no feed for now");
-        }
-    }
-
-    /// A value of the measure in words, with its unit.
-    QString value_words(home::MeasurementKind measure, double value) const
-    {
-        return text(words::measured_value(measure, value, units_));
-    }
-
-    void tell_growth(std::optional<home::MeasurementKind> asked)
-    {
-        for (const auto& of : records_.kinds) {
-            shown_.measures.push_back(of.kind);
-        }
-        const auto shown = journal::shown_kind(records_.kinds, asked);
-        if (!shown) {
-            return;
-        }
-        const auto measure = *shown;
-        for (const auto of : shown_.measures) {
-            shown_.kinds.push_back({upper_first(text(words::measured(of))), of == measure});
-        }
-        GrowthChartData chart{.growth = plan::growth_of(plant_, measure, records_.series, facts_.events,
-                                                        where_, spots_, facts_.log),
-                              .events = {},
-                              .moves = {},
-                              .next_reading = {},
-                              .unit = {},
-                              .factor = 1.0,
-                              .logarithmic = false,
-                              .percent = false};
-        const auto& growth = chart.growth;
-        if (growth.readings.empty()) {
-            return;
-        }
-        const bool length = home::unit_of(measure) == home::MeasurementUnit::Centimetres;
-        const bool inches = length && units_.us_measures();
-        chart.factor = inches ? 1.0 / kCentimetresInAnInch : 1.0;
-        chart.unit = length ? (inches ? tr("in") : tr("cm")) : QString{};
-        chart.percent = home::unit_of(measure) == home::MeasurementUnit::Share;
-        chart.logarithmic = length && std::ranges::all_of(growth.readings, [](const auto& of) { return of.value > 0.0; });
-        tell_marks(chart);
-        if (growth.recovery && growth.recovery->next_reading && *growth.recovery->next_reading > look_.today) {
-            chart.next_reading = growth.recovery->next_reading;
-        }
-        shown_.chart_title = upper_first(text(words::measured(measure)));
-        shown_.chart_note = chart.logarithmic ? tr("each step up the paper is the same share of growth") : QString{};
-        if (growth.standard_error && chart.logarithmic) {
-            shown_.chart_note += tr("; bar: error of one reading%1")
-                                     .arg(growth.error_by_repeats ? tr(", by its repeats") : QString{});
-        }
-        const auto& first = growth.readings.front();
-        const auto& last = growth.readings.back();
-        shown_.chart_spoken = tr("%1 from %2 on %3 to %4 on %5, %6 readings.")
-                                  .arg(shown_.chart_title, value_words(measure, first.value),
-                                       words_.date_with_year(first.date), value_words(measure, last.value),
-                                       words_.date_with_year(last.date))
-                                  .arg(growth.readings.size());
-        tell_readings(chart, measure);
-        tell_verdict(chart, measure);
-        shown_.chart = std::move(chart);
-    }
-
-    void tell_marks(GrowthChartData& chart) const
-    {
-        const auto from = chart.growth.readings.front().date;
-        for (const auto& event : facts_.events) {
-            if (event.happened < from || event.happened > look_.today || !where_.concerns(event)) {
-                continue;
-            }
-            switch (event.kind) {
-            case home::EventKind::ColdNight:
-            case home::EventKind::ChemicalDamage:
-            case home::EventKind::PestFound:
-            case home::EventKind::Repotted:
-            case home::EventKind::Pruned:
-            case home::EventKind::Divided:
-                chart.events.push_back({event.happened, event_words(event, household_)});
-                break;
-            case home::EventKind::Moved:
-                if (event.plant == plant_.id) {
-                    chart.moves.push_back({event.happened, move_words(event)});
-                }
-                break;
-            default:
-                break;
-            }
-        }
-    }
-
-    QString move_words(const home::Event& event) const
-    {
-        const auto* to = event.spot ? household_.spot(*event.spot) : nullptr;
-        const auto before = where_.on(event.happened - calendar::Days{1});
-        const auto* from = before ? household_.spot(*before) : nullptr;
-        if (to == nullptr) {
-            return tr("moved");
-        }
-        const bool out = home::is_outdoors(to->kind);
-        const bool was_out = from != nullptr && home::is_outdoors(from->kind);
-        if (from != nullptr && out != was_out) {
-            return out ? tr("went out") : tr("came in");
-        }
-        return text(to->short_name.empty() ? to->name : to->short_name);
-    }
-
-    void tell_readings(const GrowthChartData& chart, home::MeasurementKind measure)
-    {
-        const auto& readings = chart.growth.readings;
-        for (std::size_t at = readings.size(); at > 0; --at) {
-            const auto& of = readings[at - 1];
-            QString change;
-            if (at > 1) {
-                const double by = of.value - readings[at - 2].value;
-                change = (by > 0.0 ? QStringLiteral("+") : QString{}) + value_words(measure, by);
-                if (by < 0.0) {
-                    change = QString(QChar(0x2212)) + value_words(measure, -by);
-                }
-            }
-            const QString repeats = of.repeats > 1 ? tr("mean of %1").arg(of.repeats) : QString{};
-            const QString date = words_.date_with_year(of.date);
-            const QString value = value_words(measure, of.value);
-            shown_.readings.push_back({date, value, change, repeats,
-                                       change.isEmpty() ? tr("%1: %2.").arg(date, value)
-                                                        : tr("%1: %2, %3 since the one before.").arg(date, value, change)});
-        }
-    }
-
-    void tell_verdict(const GrowthChartData& chart, home::MeasurementKind measure)
-    {
-        const auto kind = plan::series_kind_of(measure);
-        const auto& growth = chart.growth;
-        if (!kind || !growth.recovery) {
-            shown_.next_head = tr("Nothing to judge.");
-            shown_.next_rest = tr("No move, cold night, spray or other event lies between these readings.");
-            return;
-        }
-        const auto& recovery = *growth.recovery;
-        const auto clock = growth.by_plant_clock ? words::ClockKind::Plant : words::ClockKind::Calendar;
-        shown_.verdict = static_cast<int>(recovery.judgement.verdict);
-        shown_.share = recovery.share_regained.value_or(shown_.share);
-        shown_.share_low = recovery.share_low.value_or(shown_.share_low);
-        shown_.share_high = recovery.share_high.value_or(shown_.share_high);
-        static const char* const kWords[] = {QT_TR_NOOP("No setback"), QT_TR_NOOP("Recovered"), QT_TR_NOOP("Recovering"),
-                                             QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
-        shown_.verdict_word = tr(kWords[shown_.verdict]);
-        if (growth.event) {
-            const auto judged = std::ranges::find(chart.events, growth.event->date, &GrowthChartData::Mark::date);
-            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(words::table_text(growth.event->what));
-            shown_.verdict_after = tr("after %1, %2").arg(what, words_.date_with_year(growth.event->date));
-        }
-        const QString all = text(words::growth_verdict(*kind, recovery, clock));
-        QStringList lines = all.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
-        // The last of them are told apart from the rest: the readings it rests on, and the date.
-        const auto counted = std::ranges::find_if(lines, [&recovery](const QString& line) { return line == text(words::growth_readings(recovery)); });
-        lines.erase(counted, lines.end());
-        shown_.verdict_note = tr("From %1 readings before and %2 after it.")
-                                  .arg(recovery.readings_before)
-                                  .arg(recovery.readings_after);
-        // The verdict stands above as a title: "Recovering: it grows again" goes on with "It grows again".
-        const qsizetype colon = lines.isEmpty() ? -1 : lines.first().indexOf(QLatin1String(": "));
-        if (colon > 0) {
-            lines.first() = upper_first(lines.first().mid(colon + 2));
-        }
-        shown_.verdict_words = lines.join(QLatin1Char(' '));
-        if (recovery.next_reading) {
-            shown_.next_head = *recovery.next_reading <= look_.today
-                                   ? tr("Measure again now.")
-                                   : tr("Measure again on %1.").arg(words_.short_date(*recovery.next_reading));
-            shown_.next_rest = tr("That reading could settle it, at the earliest.");
-        } else if (recovery.judgement.verdict == growth::Verdict::TooEarly && recovery.rate_after) {
-            shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");
-        }
-        for (const auto& caution : words::growth_cautions(*kind, recovery)) {
-            // What names an option of the command line is of no use here.
-            shown_.verdict_note += QLatin1Char(' ') + text(caution).remove(QLatin1String(" (--spared)"));
-        }
-        if (!growth.window.also.empty()) {
-            shown_.verdict_note += tr(" Other things happened too close to tell apart; the verdict is on the plant after "
-                                      "all of them.");
         }
     }
 

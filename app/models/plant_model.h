@@ -34,8 +34,6 @@ class PlantModel : public lathhouse::models::SheetModel {
     /// Place of the verdict in growth::Verdict; -1 without one.
     Q_PROPERTY(int verdict READ verdict NOTIFY plantChanged)
     Q_PROPERTY(double share READ share NOTIFY plantChanged)
-    Q_PROPERTY(double shareLow READ shareLow NOTIFY plantChanged)
-    Q_PROPERTY(double shareHigh READ shareHigh NOTIFY plantChanged)
     Q_PROPERTY(QString verdictWord READ verdictWord NOTIFY plantChanged)
     Q_PROPERTY(QString verdictAfter READ verdictAfter NOTIFY plantChanged)
     Q_PROPERTY(QString verdictWords READ verdictWords NOTIFY plantChanged)
@@ -79,8 +77,6 @@ public:
     QString chartSpoken() const { return facts_.chart_spoken; }
     int verdict() const { return facts_.verdict; }
     double share() const { return facts_.share; }
-    double shareLow() const { return facts_.share_low; }
-    double shareHigh() const { return facts_.share_high; }
     QString verdictWord() const { return facts_.verdict_word; }
     QString verdictAfter() const { return facts_.verdict_after; }
     QString verdictWords() const { return facts_.verdict_words; }

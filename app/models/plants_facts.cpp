@@ -1,7 +1,6 @@
 #include "app/models/plants_facts.h"
 
 #include "app/words/table_words.h"
-#include "app/words/words.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/plant_growth.h"
 

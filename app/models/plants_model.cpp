@@ -1,10 +1,8 @@
 #include "app/models/plants_model.h"
 
+#include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
-#include "app/models/tonight_model.h"
-#include "app/models/typed_decimal.h"
 #include "app/words/measurement_words.h"
-#include "app/words/phrase.h"
 
 #include <QUrl>
 
@@ -17,26 +15,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kMostColumns = 24;
-constexpr double kCentimetresInAnInch = 2.54;
-constexpr double kMostPpm = 2000.0;
-
-/// What one measures in a window; in the order of the list.
-const std::vector<home::MeasurementKind>& measured_kinds()
-{
-    static const auto kKinds = home::every_measurement_kind();
-    return kKinds;
-}
-
-bool in_inches(home::MeasurementKind kind, const YearWords& words)
-{
-    return words.units() == Units::Us && home::unit_of(kind) == home::MeasurementUnit::Centimetres;
-}
-
-/// Takes a decimal point or comma, and a unit behind the number.
-std::optional<double> typed_number(const QString& typed)
-{
-    return typed_decimal(typed, {"cm", "in", "%", "ppm"});
-}
 
 QString unit_words(home::MeasurementKind kind, const YearWords& words)
 {
@@ -54,7 +32,7 @@ QString unit_words(home::MeasurementKind kind, const YearWords& words)
 std::vector<SheetRows::Row> measure_rows(const YearWords& words)
 {
     std::vector<SheetRows::Row> rows;
-    for (const auto kind : measured_kinds()) {
+    for (const auto kind : home::every_measurement_kind()) {
         rows.push_back({upper_first(text(words::measured(kind))), unit_words(kind, words)});
     }
     return rows;
@@ -162,13 +140,6 @@ void PlantsModel::read()
             work<PlantsFacts>(made(PlantsDepth::Plan, facts_.ground->kept), done);
         }
     });
-}
-
-void PlantsModel::read_if_last()
-{
-    if (jobs() == 1) { // The one that ends now.
-        read();
-    }
 }
 
 void PlantsModel::take(PlantsFacts facts)
@@ -424,287 +395,6 @@ void PlantsModel::close_missing(int id)
 {
     close();
     fail_with(tr("There is no plant with the number %1 (any more).").arg(id));
-}
-
-std::vector<home::PlantId> PlantsModel::targets() const
-{
-    if (opened_ != 0) {
-        return {opened_};
-    }
-    if (!marked_.empty()) {
-        return {marked_.begin(), marked_.end()};
-    }
-    if (current_ >= 0 && current_ < shownCount()) {
-        return {shown().card(current_).id};
-    }
-    return {};
-}
-
-QString PlantsModel::target_words(const std::vector<home::PlantId>& plants) const
-{
-    if (plants.empty()) {
-        return {};
-    }
-    const auto* only = plants.size() == 1 ? card_of(plants.front()) : nullptr;
-    return only != nullptr ? only->name : tr("%1 plants").arg(plants.size());
-}
-
-QString PlantsModel::target() const
-{
-    return target_words(targets());
-}
-
-bool PlantsModel::log(int what, const QString& number, int measure, const QString& note)
-{
-    clear_error();
-    const auto plants = targets();
-    if (plants.empty()) {
-        fail_with(tr("Choose a plant first: arrow keys, or a click."));
-        return false;
-    }
-    const QString whom = target_words(plants);
-    const std::string written_note = note.trimmed().toStdString();
-    PlantEntries entries;
-    if (what == Measured) {
-        if (plants.size() > 1) {
-            fail_with(tr("One plant is measured at a time; take the marks off with Escape."));
-            return false;
-        }
-        if (measure < 0 || measure >= static_cast<int>(measured_kinds().size())) {
-            fail_with(tr("Choose what was measured."));
-            return false;
-        }
-        const auto kind = measured_kinds()[static_cast<std::size_t>(measure)];
-        const auto value = typed_number(number);
-        if (!value) {
-            fail_with(tr("“%1” is no number. Write it such as 27.3.").arg(number.trimmed()));
-            return false;
-        }
-        const double kept = home::unit_of(kind) == home::MeasurementUnit::Share ? *value / 100.0
-                            : in_inches(kind, look_.words)                     ? *value * kCentimetresInAnInch
-                                                                              : *value;
-        home::Measurement made{.plant = plants.front(),
-                               .kind = kind,
-                               .measured = look_.today,
-                               .repeats = {kept},
-                               .method = home::usual_method(kind),
-                               .entered = now()};
-        made.note = written_note;
-        if (const auto* plant = facts_.ground->household.plant(plants.front())) {
-            made.pot = plant->pot_volume;
-        }
-        if (const auto sound = home::check(made); !sound) {
-            fail(sound.error().message);
-            return false;
-        }
-        const QString said = text(words::measured_value(kind, kept, unit_system_of(look_.words)));
-        entries.measurements.push_back(std::move(made));
-        return write(std::move(entries), tr("%1: %2 %3 today.").arg(whom, text(words::measured(kind)), said));
-    }
-    home::Event event{.plant = {}, .kind = home::EventKind::Noted, .spot = {}, .happened = look_.today,
-                      .entered = now(), .note = written_note};
-    QString done;
-    switch (what) {
-    case Watered:
-        event.kind = home::EventKind::Watered;
-        done = tr("%1: watered today.");
-        break;
-    case Fed:
-        event.kind = home::EventKind::Fed;
-        done = tr("%1: fed today.");
-        if (!number.trimmed().isEmpty()) {
-            const auto ppm = typed_number(number);
-            if (!ppm || *ppm < 0.0 || *ppm > kMostPpm) {
-                fail_with(tr("Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know."));
-                return false;
-            }
-            event.details["ppm"] = QString::number(*ppm).toStdString();
-        }
-        break;
-    case NewGrowth:
-        event.kind = home::EventKind::NewGrowth;
-        done = tr("%1: new growth seen today.");
-        break;
-    case Flowered:
-        event.kind = home::EventKind::Flowered;
-        done = tr("%1: in flower today.");
-        break;
-    case Repotted:
-        event.kind = home::EventKind::Repotted;
-        done = tr("%1: repotted today.");
-        break;
-    case Pruned:
-        event.kind = home::EventKind::Pruned;
-        done = tr("%1: pruned today.");
-        break;
-    case Died:
-        event.kind = home::EventKind::Died;
-        done = tr("%1: died today. Off the lists, with all of the past kept; Undo brings it back.");
-        break;
-    case GivenAway:
-        event.kind = home::EventKind::GivenAway;
-        done = tr("%1: given away today. Off the lists, with all of the past kept; Undo brings it back.");
-        break;
-    case Noted:
-        if (written_note.empty()) {
-            fail_with(tr("Write the note first."));
-            return false;
-        }
-        done = tr("%1: noted.");
-        break;
-    default:
-        fail_with(tr("Choose what happened."));
-        return false;
-    }
-    for (const auto id : plants) {
-        event.plant = id;
-        entries.events.push_back(event);
-    }
-    const bool kept = write(std::move(entries), done.arg(whom));
-    if (kept && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway)) {
-        clearMarks();
-        close();
-    }
-    return kept;
-}
-
-bool PlantsModel::moveTo(int spot)
-{
-    clear_error();
-    const auto plants = targets();
-    if (plants.empty()) {
-        fail_with(tr("Choose a plant first: arrow keys, or a click."));
-        return false;
-    }
-    if (spot < 0 || spot >= spots_.rowCount()) {
-        fail_with(tr("There is no spot of that number."));
-        return false;
-    }
-    const auto& shelf = facts_.shelves[static_cast<std::size_t>(spot)];
-    PlantEntries entries;
-    for (const auto id : plants) {
-        const auto* plant = facts_.ground->household.plant(id);
-        if (plant != nullptr && plant->spot != shelf.spot) {
-            entries.events.push_back({id, home::EventKind::Moved, shelf.spot, look_.today, now(), ""});
-        }
-    }
-    const QString whom = target_words(plants);
-    if (entries.events.empty()) {
-        fail_with(tr("%1 stands at %2 already.").arg(whom, shelf.name));
-        return false;
-    }
-    QString said = tr("%1 moved to %2 today.").arg(whom, shelf.name);
-    const auto standing = std::ranges::count_if(facts_.cards, [&](const PlantCard& card) { return card.shelf == spot; });
-    if (standing + static_cast<int>(entries.events.size()) > shelf.capacity) {
-        said += tr(" It has %1 places.").arg(shelf.capacity);
-    }
-    return write(std::move(entries), std::move(said));
-}
-
-bool PlantsModel::keep(PlantEntries entries, QString words)
-{
-    clear_error();
-    return write(std::move(entries), std::move(words));
-}
-
-void PlantsModel::keep_imported(home::PhotoChange added, QString words)
-{
-    if (!added.photos.empty()) {
-        written_.push_back({{.events = {}, .measurements = {}, .photos = std::move(added)}, words});
-        undone_.clear();
-    }
-    say(std::move(words));
-    emit written();
-    read();
-}
-
-bool PlantsModel::write(PlantEntries entries, QString said)
-{
-    written_.push_back({entries, said});
-    undone_.clear();
-    say(std::move(said));
-    work<bool>(
-        [record = door_.record, entries]() -> Result<bool> {
-            const auto kept = record(entries);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, entries](const Result<bool>& kept) {
-            if (kept) {
-                emit written();
-            } else {
-                std::erase_if(written_, [&](const Written& of) {
-                    return of.entries.events == entries.events && of.entries.measurements == entries.measurements &&
-                           of.entries.photos == entries.photos;
-                });
-                say({});
-                fail(words::phrase("this was not kept: %1", kept.error().message));
-            }
-            read_if_last();
-        });
-    return true;
-}
-
-void PlantsModel::undo()
-{
-    clear_error();
-    if (written_.empty()) {
-        fail_with(tr("Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before."));
-        return;
-    }
-    const auto last = written_.back();
-    written_.pop_back();
-    undone_.push_back(last);
-    say(tr("Taken back: %1").arg(last.words));
-    work<bool>(
-        [back = door_.take_back, last, at = now()]() -> Result<bool> {
-            const auto done = back(last.entries, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                undone_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
-}
-
-void PlantsModel::forget()
-{
-    written_.clear();
-    undone_.clear();
-    say({});
-}
-
-void PlantsModel::redo()
-{
-    clear_error();
-    if (undone_.empty()) {
-        fail_with(tr("Nothing was taken back last on this page that could be done again."));
-        return;
-    }
-    const auto last = undone_.back();
-    undone_.pop_back();
-    written_.push_back(last);
-    say(tr("Done again: %1").arg(last.words));
-    work<bool>(
-        [again = door_.bring_back, last, at = now()]() -> Result<bool> {
-            const auto done = again(last.entries, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                written_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
 }
 
 } // namespace lathhouse::models

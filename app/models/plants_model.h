@@ -4,6 +4,7 @@
 #include "app/models/plant_lists.h"
 #include "app/models/sheet_model.h"
 #include "app/models/sheet_rows.h"
+#include "app/models/written_here.h"
 
 #include <optional>
 #include <set>
@@ -79,8 +80,8 @@ public:
     void setCurrent(int current); ///< Held within those shown.
     int markedCount() const { return static_cast<int>(marked_.size()); }
     QString target() const;
-    bool canUndo() const { return !written_.empty(); }
-    bool canRedo() const { return !undone_.empty(); }
+    bool canUndo() const { return here_.can_undo(); }
+    bool canRedo() const { return here_.can_redo(); }
     SheetRows* spots() { return &spots_; }
     SheetRows* measures() { return &measures_; }
     /// Plants that are marked, in the order of their entry.
@@ -149,7 +150,6 @@ private:
     std::vector<home::PlantId> targets() const;
     QString target_words(const std::vector<home::PlantId>& plants) const;
     bool write(PlantEntries entries, QString said);
-    void read_if_last();
 
     PlantDoor door_;
     TodayLook look_;
@@ -165,8 +165,7 @@ private:
     int columns_ = 6;
     int current_ = -1;
     int opened_ = 0;
-    std::vector<Written> written_;
-    std::vector<Written> undone_;
+    WrittenHere<Written> here_;
     SheetRows filters_;
     PlantShelves shelves_;
     PlantTable table_;

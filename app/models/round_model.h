@@ -2,6 +2,7 @@
 
 #include "app/models/round_rows.h"
 #include "app/models/round_source.h"
+#include "app/models/written_here.h"
 #include "app/models/year_words.h"
 
 #include <QAbstractListModel>
@@ -96,8 +97,8 @@ public:
     bool working() const { return jobs_ > 0; }
     bool known() const { return known_; }
     QString said() const { return said_; }
-    bool canUndo() const { return !written_.empty(); }
-    bool canRedo() const { return !undone_.empty(); }
+    bool canUndo() const { return here_.can_undo(); }
+    bool canRedo() const { return here_.can_redo(); }
     int carriesLeft() const;
     QString coldTitle() const;
     QString carryNames() const;
@@ -167,8 +168,7 @@ private:
     RoundLook look_;
     std::vector<RoundRow> rows_;
     std::set<std::string> done_;
-    std::vector<Written> written_;
-    std::vector<Written> undone_; ///< In the order in which they were taken back.
+    WrittenHere<Written> here_;
     QString said_;
     QString error_;
     bool started_ = false;

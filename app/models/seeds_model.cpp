@@ -1,6 +1,6 @@
 #include "app/models/seeds_model.h"
 
-#include "app/models/tonight_model.h"
+#include "app/models/clock.h"
 #include "app/words/phrase.h"
 
 #include <algorithm>
@@ -154,13 +154,6 @@ void SeedsModel::read()
         });
 }
 
-void SeedsModel::read_if_last()
-{
-    if (jobs() == 1) { // The one that ends now.
-        read();
-    }
-}
-
 QString SeedsModel::count_words(const home::TrayCount& count) const
 {
     const QString words = tr("%1 up in tray %2").arg(count.emerged).arg(count.tray);
@@ -205,92 +198,56 @@ void SeedsModel::write(const home::TrayCount& count, int tray_row)
     row[2] = count.emerged;
     row[5] = count.last;
     trays_.show(facts_.sheet->trays);
-    written_.push_back(count);
-    undone_.clear();
+    here_.add(count);
     say(tr("Counted: %1.").arg(count_words(count)));
-    work<bool>(
-        [keep = door_.count, count, today = look_.today, at = now()]() -> Result<bool> {
-            const auto kept = keep(count, today, at);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, count](const Result<bool>& kept) {
-            if (kept) {
-                emit written();
-            } else {
-                const auto there = std::ranges::find_if(written_, [&](const home::TrayCount& of) {
-                    return of.tray == count.tray && of.emerged == count.emerged && of.last == count.last;
-                });
-                if (there != written_.end()) {
-                    written_.erase(there);
-                }
-                say({});
-                fail(words::phrase("the count was not kept: %1", kept.error().message));
-            }
-            read_if_last();
-        });
+    write_and_read([keep = door_.count, count, today = look_.today, at = now()] { return keep(count, today, at); },
+                   [this, count](const Error& error) {
+                       here_.drop_written([&](const home::TrayCount& of) {
+                           return of.tray == count.tray && of.emerged == count.emerged && of.last == count.last;
+                       });
+                       say({});
+                       fail(words::phrase("the count was not kept: %1", error.message));
+                   });
 }
 
 void SeedsModel::undo()
 {
     clear_error();
-    if (written_.empty()) {
+    const auto last = here_.undo();
+    if (!last) {
         fail_with(tr("Nothing was counted in this window yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
-    const auto last = written_.back();
-    written_.pop_back();
-    undone_.push_back(last);
-    say(tr("Taken back: %1.").arg(count_words(last)));
-    work<bool>(
-        [back = door_.take_back, last, at = now()]() -> Result<bool> {
-            const auto done = back(last, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                undone_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
+    say(tr("Taken back: %1.").arg(count_words(*last)));
+    write_and_read([back = door_.take_back, last = *last, at = now()] { return back(last, at); },
+                   [this](const Error& error) {
+                       here_.forget_undone();
+                       say({});
+                       fail(error.message);
+                   });
 }
 
 void SeedsModel::forget()
 {
-    written_.clear();
-    undone_.clear();
+    here_.forget();
     say({});
 }
 
 void SeedsModel::redo()
 {
     clear_error();
-    if (undone_.empty()) {
+    const auto last = here_.redo();
+    if (!last) {
         fail_with(tr("Nothing was taken back last in this window that could be done again."));
         return;
     }
-    const auto last = undone_.back();
-    undone_.pop_back();
-    written_.push_back(last);
-    say(tr("Counted again: %1.").arg(count_words(last)));
-    work<bool>(
-        [again = door_.bring_back, last, at = now()]() -> Result<bool> {
-            const auto done = again(last, at);
-            return done ? Result<bool>{true} : Result<bool>{done.error()};
-        },
-        [this](const Result<bool>& done) {
-            if (done) {
-                emit written();
-            } else {
-                written_.clear();
-                say({});
-                fail(done.error().message);
-            }
-            read_if_last();
-        });
+    say(tr("Counted again: %1.").arg(count_words(*last)));
+    write_and_read([again = door_.bring_back, last = *last, at = now()] { return again(last, at); },
+                   [this](const Error& error) {
+                       here_.forget_written();
+                       say({});
+                       fail(error.message);
+                   });
 }
 
 } // namespace lathhouse::models

@@ -3,6 +3,7 @@
 #include "app/models/household_door.h"
 #include "app/models/seed_facts.h"
 #include "app/models/sheet_model.h"
+#include "app/models/written_here.h"
 
 #include <map>
 
@@ -57,8 +58,8 @@ public:
     void setPlants(int plants); ///< Held within 1 and kMostPlants.
     SheetRows* dates() { return &dates_; }
     SheetRows* trays() { return &trays_; }
-    bool canUndo() const { return !written_.empty(); }
-    bool canRedo() const { return !undone_.empty(); }
+    bool canUndo() const { return here_.can_undo(); }
+    bool canRedo() const { return here_.can_redo(); }
     bool keeps() const { return door_.keeps; }
 
     const SowingSheet* sheet() const { return facts_.sheet ? &*facts_.sheet : nullptr; }
@@ -88,14 +89,12 @@ private:
     void show_sheet();
     void choose();
     void write(const home::TrayCount& count, int tray_row);
-    void read_if_last();
     QString count_words(const home::TrayCount& count) const;
 
     HouseholdDoor door_;
     TodayLook look_;
     SeedFacts facts_;
-    std::vector<home::TrayCount> written_;
-    std::vector<home::TrayCount> undone_;
+    WrittenHere<home::TrayCount> here_;
     int choices_ = 0; ///< Sheets asked for; only the last one is shown.
     SheetRows lots_;
     SheetRows dates_;

@@ -4,6 +4,7 @@
 #include "app/models/word_form.h"
 
 #include "app/words/growing_words.h"
+#include "app/words/us_units.h"
 #include "core/units/volume.h"
 
 #include <QDate>
@@ -149,7 +150,7 @@ QString SettingsModel::unitsExample() const
     return tr("A night of %1, a pot of %2, a station %3 away, a plant of %4.")
         .arg(words_.temperature(Celsius::from_degrees(4.5)), text(words::volume(Litres::from_litres(3.0), system)),
              text(words::distance(Metres::from_kilometres(12.0), system)),
-             system.us_measures() ? tr("%1 in").arg(words_.decimal(45.0 / 2.54, 1)) : tr("%1 cm").arg(words_.decimal(45.0, 0)));
+             system.us_measures() ? tr("%1 in").arg(words_.decimal(45.0 / words::kCentimetresInAnInch, 1)) : tr("%1 cm").arg(words_.decimal(45.0, 0)));
 }
 
 QString SettingsModel::dates() const

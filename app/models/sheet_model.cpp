@@ -67,6 +67,20 @@ void SheetModel::set_known()
     }
 }
 
+void SheetModel::write_and_read(std::function<Result<void>()> job, std::function<void(const Error&)> otherwise)
+{
+    work<void>(std::move(job), [this, otherwise = std::move(otherwise)](const Result<void>& done) {
+        if (done) {
+            emit written();
+        } else {
+            otherwise(done.error());
+        }
+        if (jobs_ == 1) { // The one that ends now.
+            read();
+        }
+    });
+}
+
 void SheetModel::say(QString words)
 {
     said_ = std::move(words);

@@ -74,6 +74,9 @@ protected:
                 Qt::QueuedConnection);
         });
     }
+    /// `job` writes in the thread; then everything is read again, unless more waits. `otherwise` is told first why it
+    /// could not be written.
+    void write_and_read(std::function<Result<void>()> job, std::function<void(const Error&)> otherwise);
     void say(QString words);
     void fail(const std::string& message);
     void fail_with(QString sentence);

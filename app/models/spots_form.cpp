@@ -1,5 +1,6 @@
 #include "app/models/spots_form.h"
 
+#include "app/models/ready_spots.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
 #include "core/base/parse.h"
@@ -12,35 +13,7 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr int kFacings = 8;
-constexpr int kNorth = 0;
-constexpr int kEast = 2;
-constexpr int kSouth = 4;
-constexpr int kWest = 6;
-constexpr int kNowhere = -1;
-
-struct Ready {
-    const char* name;
-    const char* reason;
-    home::SpotKind kind;
-    int facing;
-    int pots;
-};
-
-/// What most homes have. The numbers of pots are a start for the grower to correct (common practice, no source).
-constexpr std::array<Ready, 9> kReady{
-    {{QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "South sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces south"), home::SpotKind::Indoors, kSouth, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "East sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces east"), home::SpotKind::Indoors, kEast, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "West sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces west"), home::SpotKind::Indoors, kWest, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "North sill"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A window that faces north"), home::SpotKind::Indoors, kNorth, 5},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Cool landing"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "A stairwell or unheated room with a window; say its winter nights"), home::SpotKind::Indoors, kSouth, 6},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Roofed balcony"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors under a roof: a balcony, a porch"), home::SpotKind::Roofed, kSouth, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Open step"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors under the open sky: a step, a rail, a bed before the house"), home::SpotKind::Open, kNowhere, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Screened porch"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Outdoors behind mesh"), home::SpotKind::Screened, kSouth, 8},
-     {QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Glasshouse"), QT_TRANSLATE_NOOP("lathhouse::models::SpotsForm", "Under glass, not heated"), home::SpotKind::Glazed, kNowhere, 12}}};
-constexpr std::size_t kCoolLanding = 4;
-/// Night lows of an unheated stairwell in winter (common practice, no source).
-constexpr Celsius kCoolInWinter = Celsius::from_degrees(10.0);
+constexpr double kDegreesAFacing = 45.0;
 
 QString kind_words(home::SpotKind kind)
 {
@@ -59,6 +32,12 @@ QString kind_words(home::SpotKind kind)
     return {};
 }
 
+/// The way it faces, where that counts.
+std::optional<Angle> side_of(const SpotDraft& of)
+{
+    return of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kDegreesAFacing * of.facing)} : std::nullopt;
+}
+
 QString facing_spoken(int facing)
 {
     const std::array<QString, kFacings> words{SpotsForm::tr("north"), SpotsForm::tr("north-east"), SpotsForm::tr("east"), SpotsForm::tr("south-east"),
@@ -73,7 +52,7 @@ SpotsForm::SpotsForm(YearWords words, QObject* parent)
       spots_({"words", "detail", "trouble", "sentence"}), kinds_({"text", "reason"}), facings_({"text", "spoken"})
 {
     std::vector<SheetRows::Row> ready;
-    for (const auto& one : kReady) {
+    for (const auto& one : kReadySpots) {
         ready.push_back({tr(one.name), tr(one.reason)});
     }
     ready_.show(std::move(ready));
@@ -198,7 +177,7 @@ QString SpotsForm::trouble_of_name(const SpotDraft& of) const
 {
     const QString name = of.name.trimmed();
     if (name.isEmpty()) {
-        return tr("A spot needs a name, such as %1.").arg(tr(kReady.front().name));
+        return tr("A spot needs a name, such as %1.").arg(tr(kReadySpots.front().name));
     }
     const auto same = [&](const QString& other) { return other.trimmed().compare(name, Qt::CaseInsensitive) == 0; };
     const bool twice = std::ranges::any_of(drafts_, [&](const SpotDraft& other) { return other.number != of.number && same(other.name); }) ||
@@ -262,10 +241,8 @@ bool SpotsForm::hasOpening() const
 
 std::optional<sky::SpotFigures> SpotsForm::measured(const SpotDraft& of) const
 {
-    constexpr double kStep = 45.0;
     const bool as_it_was = of.base && of.kind == of.base_kind && of.facing == of.base_facing;
-    const auto facing = of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kStep * of.facing)} : std::nullopt;
-    auto figures = as_it_was ? *of.base : home::usual_view(of.kind, facing);
+        auto figures = as_it_was ? *of.base : home::usual_view(of.kind, side_of(of));
     bool any = as_it_was;
     const auto read = [&](const QString& typed, Metres& figure) {
         // A figure that was not touched keeps what the rounding on screen does not show.
@@ -303,6 +280,16 @@ QString SpotsForm::trouble_of_figures(const SpotDraft& of) const
     return {};
 }
 
+QString SpotsForm::first_trouble_of(const SpotDraft& of) const
+{
+    for (const QString& trouble : {trouble_of_name(of), trouble_of_pots(of), trouble_of_room(of), trouble_of_figures(of)}) {
+        if (!trouble.isEmpty()) {
+            return trouble;
+        }
+    }
+    return {};
+}
+
 QString SpotsForm::figuresTrouble() const
 {
     return draft() != nullptr ? trouble_of_figures(*draft()) : QString{};
@@ -323,8 +310,7 @@ QString SpotsForm::roomTrouble() const
 
 QString SpotsForm::light() const
 {
-    if (draft() == nullptr || !year_ || !trouble_of_pots(*draft()).isEmpty() || !trouble_of_name(*draft()).isEmpty() ||
-        !trouble_of_room(*draft()).isEmpty() || !trouble_of_figures(*draft()).isEmpty()) {
+    if (draft() == nullptr || !year_ || !first_trouble_of(*draft()).isEmpty()) {
         return {};
     }
     const auto spot = home::make_spot(1, 1, wish(*draft()), *year_);
@@ -337,10 +323,9 @@ QString SpotsForm::light() const
 
 home::SpotWish SpotsForm::wish(const SpotDraft& of) const
 {
-    constexpr double kStep = 45.0;
     return {.name = of.name.trimmed().toStdString(),
             .kind = of.kind,
-            .facing = of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kStep * of.facing)} : std::nullopt,
+            .facing = side_of(of),
             .capacity = parse_integer(of.pots.toStdString()).value_or(0),
             .in_reach = of.in_reach,
             .apart = of.apart,
@@ -374,16 +359,7 @@ void SpotsForm::show()
 {
     std::vector<SheetRows::Row> rows;
     for (const auto& of : drafts_) {
-        QString trouble = trouble_of_name(of);
-        if (trouble.isEmpty()) {
-            trouble = trouble_of_pots(of);
-        }
-        if (trouble.isEmpty()) {
-            trouble = trouble_of_room(of);
-        }
-        if (trouble.isEmpty()) {
-            trouble = trouble_of_figures(of);
-        }
+        const QString trouble = first_trouble_of(of);
         rows.push_back({of.name, words_of(of), trouble, tr("%1: %2. %3").arg(of.name, words_of(of), trouble).trimmed()});
     }
     spots_.show(std::move(rows));
@@ -404,10 +380,10 @@ QString SpotsForm::free_name(const QString& wished) const
 
 void SpotsForm::addReady(int row)
 {
-    if (row < 0 || row >= static_cast<int>(kReady.size())) {
+    if (row < 0 || row >= static_cast<int>(kReadySpots.size())) {
         return;
     }
-    const auto& chosen = kReady[static_cast<std::size_t>(row)];
+    const auto& chosen = kReadySpots[static_cast<std::size_t>(row)];
     SpotDraft added{.number = next_number_++,
                     .name = free_name(tr(chosen.name)),
                     .kind = chosen.kind,
@@ -469,11 +445,10 @@ Result<bool> SpotsForm::check()
 
 void SpotsForm::fill(const home::Spot& spot)
 {
-    constexpr double kStep = 45.0;
     const auto temperature = [this](const std::optional<Celsius>& of) { return of ? words_.bare(*of) : QString{}; };
     int facing = kNowhere;
     if (spot.view && (spot.view->figures().shelter == sky::Shelter::Opening || spot.view->figures().behind.degrees() > 0.0)) {
-        facing = static_cast<int>(std::lround(spot.view->figures().facing.degrees() / kStep)) % kFacings;
+        facing = static_cast<int>(std::lround(spot.view->figures().facing.degrees() / kDegreesAFacing)) % kFacings;
         facing = facing < 0 ? facing + kFacings : facing;
     }
     drafts_ = {SpotDraft{.number = next_number_++,

@@ -161,6 +161,7 @@ private:
     QString trouble_of_pots(const SpotDraft& draft) const;
     QString trouble_of_room(const SpotDraft& draft) const;
     QString trouble_of_figures(const SpotDraft& draft) const;
+    QString first_trouble_of(const SpotDraft& draft) const;
     /// The view that the figures make of the usual one; nullopt where nothing was measured.
     std::optional<sky::SpotFigures> measured(const SpotDraft& draft) const;
     QString length(Metres value) const;

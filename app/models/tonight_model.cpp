@@ -1,5 +1,6 @@
 #include "app/models/tonight_model.h"
 
+#include "app/models/clock.h"
 #include "app/models/typed_number.h"
 #include "app/models/typed_path.h"
 #include "app/words/phrase.h"
@@ -22,11 +23,6 @@ climate::NightWeather weather_of_chip(int sky)
     default:
         return {};
     }
-}
-
-calendar::Instant now()
-{
-    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
 }
 
 TonightModel::TonightModel(HouseholdDoor door, TodayLook look, QObject* parent)

@@ -89,6 +89,5 @@ private:
 
 /// The weather that a chip stands for: 0 not said, 1 clear and calm, 2 cloud or wind.
 climate::NightWeather weather_of_chip(int sky);
-calendar::Instant now();
 
 } // namespace lathhouse::models

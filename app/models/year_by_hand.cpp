@@ -1,5 +1,5 @@
 // What the page Year reads again, and what a hand decides on it.
-#include "app/models/tonight_model.h"
+#include "app/models/clock.h"
 #include "app/models/year_model.h"
 
 #include <QTimer>
@@ -106,8 +106,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     if (stop != risk_stop_) { // The slider was moved meanwhile.
         solve();
     } else {
-        constexpr int kIdle = 400;
-        idle_->start(kIdle);
+        look_ahead_when_idle();
     }
 }
 

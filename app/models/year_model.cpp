@@ -1,5 +1,6 @@
 #include "app/models/year_model.h"
 
+#include "app/models/risk_stops.h"
 #include "app/models/year_note.h"
 
 #include <QTimer>
@@ -10,24 +11,13 @@
 
 namespace lathhouse::models {
 
-namespace {
-
-constexpr int kStops[] = {50, 20, 10, 5, 3};
-
-Probability risk_at(int stop)
-{
-    return Probability::clamped(1.0 / kStops[stop]);
-}
-
-} // namespace
-
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
       nights_(this), readout_(this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), drop_(new QTimer(this))
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
-    known_.resize(std::size(kStops));
+    known_.resize(std::size(kRiskStops));
     pool_.setMaxThreadCount(1);
     reading_pool_.setMaxThreadCount(1);
     constexpr int kPauseOfKeys = 900;
@@ -180,7 +170,7 @@ QString YearModel::hardeningWords() const
 QStringList YearModel::riskStops() const
 {
     QStringList stops;
-    for (const int stop : kStops) {
+    for (const int stop : kRiskStops) {
         stops.append(tr("1 in %1").arg(stop));
     }
     return stops;
@@ -188,7 +178,7 @@ QStringList YearModel::riskStops() const
 
 void YearModel::setRiskStop(int stop)
 {
-    if (stop < 0 || stop >= static_cast<int>(std::size(kStops)) || stop == risk_stop_) {
+    if (stop < 0 || stop >= static_cast<int>(std::size(kRiskStops)) || stop == risk_stop_) {
         return;
     }
     risk_stop_ = stop;
@@ -251,6 +241,7 @@ QString YearModel::footnote() const
 {
     return year_note(year_, solved_, words_);
 }
+
 QString YearModel::credits() const
 {
     QStringList sentences;
@@ -414,108 +405,6 @@ void YearModel::say_again()
     emit cursorChanged();
     emit countsChanged();
     solve();
-}
-
-void YearModel::solve()
-{
-    pool_.clear(); // What is being solved goes on, what waits is not wanted any more.
-    if (const auto& known = known_[static_cast<std::size_t>(risk_stop_)]) {
-        take(*known);
-        return;
-    }
-    if (!planning_) {
-        planning_ = true;
-        emit planningChanged();
-    }
-    start_solving(risk_stop_);
-}
-
-void YearModel::start_solving(int stop)
-{
-    pool_.start([this, stop, solver = solver_, accepted = risk_at(stop), generation = generation_, said = said_again_] {
-        SolvedYear solved = solver(accepted);
-        QMetaObject::invokeMethod(
-            this,
-            [this, stop, generation, said, result = std::move(solved)]() mutable {
-                if (generation == generation_) {
-                    keep(std::move(result), stop, said);
-                }
-            },
-            Qt::QueuedConnection);
-    });
-}
-
-void YearModel::keep(SolvedYear solved, int stop, int said)
-{
-    if (said != said_again_) {
-        return;
-    }
-    auto& known = known_[static_cast<std::size_t>(stop)];
-    known = std::move(solved);
-    if (planning_ && stop == risk_stop_) {
-        take(*known);
-    } else if (!planning_) {
-        look_ahead();
-    }
-}
-
-void YearModel::look_ahead()
-{
-    std::optional<int> nearest;
-    for (int stop = 0; stop < static_cast<int>(known_.size()); ++stop) {
-        if (!known_[static_cast<std::size_t>(stop)] &&
-            (!nearest || std::abs(stop - risk_stop_) < std::abs(*nearest - risk_stop_))) {
-            nearest = stop;
-        }
-    }
-    if (nearest && !planning_) {
-        start_solving(*nearest);
-    }
-}
-
-std::vector<std::size_t> YearModel::order_of_going_out(const YearData& year, const SolvedYear& solved)
-{
-    std::vector<std::size_t> order(year.plants.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    const auto going_out = [&](std::size_t plant) {
-        const auto& stays = solved.stays[plant];
-        const auto out = std::find_if(stays.begin(), stays.end(), [&year](const YearStay& stay) {
-            return year.spots[stay.spot].outdoors;
-        });
-        return out == stays.end() ? static_cast<int>(year.days.size()) : out->first;
-    };
-    std::stable_sort(order.begin(), order.end(),
-                     [&going_out](std::size_t a, std::size_t b) { return going_out(a) < going_out(b); });
-    return order;
-}
-
-void YearModel::take(SolvedYear solved)
-{
-    const bool first_plan = solved_.stays.empty();
-    if (first_plan) {
-        plants_.begin_order();
-    }
-    solved_ = std::move(solved);
-    if (first_plan) {
-        order_ = order_of_going_out(year_, solved_);
-        plants_.end_order();
-    } else {
-        plants_.dates_moved();
-    }
-    if (planning_) {
-        planning_ = false;
-        emit planningChanged();
-    }
-    emit planChanged();
-    emit datesChanged();
-    emit countsChanged();
-    emit riskSpokenChanged();
-    if (first_plan) {
-        read_sowings();
-    }
-    // Not before the plan is drawn, and not where the slider is still moving.
-    constexpr int kIdle = 400;
-    idle_->start(kIdle);
 }
 
 } // namespace lathhouse::models

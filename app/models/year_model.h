@@ -3,6 +3,7 @@
 #include "app/models/night_table.h"
 #include "app/models/plant_rows.h"
 #include "app/models/readout_rows.h"
+#include "app/models/risk_dates.h"
 #include "app/models/sheet_rows.h"
 #include "app/models/strip_words.h"
 #include "app/models/year_data.h"
@@ -218,7 +219,7 @@ private:
     void keep(SolvedYear solved, int stop, int said);
     void take(SolvedYear solved);
     void look_ahead();
-    static std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
+    void look_ahead_when_idle();
     void replace(HouseholdYear loaded, SolvedYear solved, int stop);
     void set_error(QString sentence);
     void read_sowings();

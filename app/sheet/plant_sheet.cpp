@@ -1,7 +1,9 @@
 #include "app/sheet/plant_sheet.h"
 
 #include "app/chart/growth_painter.h"
+#include "app/chart/night_ruler.h"
 #include "app/chart/print_ink.h"
+#include "app/chart/verdict_marks.h"
 #include "app/sheet/flow.h"
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"

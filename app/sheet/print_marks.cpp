@@ -1,6 +1,6 @@
 #include "app/sheet/print_marks.h"
 
-#include "app/chart/year_painter.h"
+#include "app/chart/plant_bars.h"
 
 #include <QPainter>
 #include <QPainterPath>

@@ -3,7 +3,6 @@
 #include "app/chart/print_ink.h"
 #include "app/models/household_year.h"
 #include "app/models/word_form.h"
-#include "app/models/plants_facts.h"
 #include "app/sheet/flow.h"
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
@@ -21,18 +20,11 @@ namespace lathhouse::sheet {
 namespace {
 
 using models::text;
+using models::upper_first;
 
 QString tr(const char* words)
 {
     return sheet_words(words);
-}
-
-QString with_capital(QString words)
-{
-    if (!words.isEmpty()) {
-        words[0] = words[0].toUpper();
-    }
-    return words;
 }
 
 // Columns from the left margin, in the unit of page_size.
@@ -105,7 +97,7 @@ private:
     void add_class(plan::PestState state)
     {
         const int laths = static_cast<int>(state) + 1;
-        const QString name = with_capital(text(words::round_class(state)));
+        const QString name = upper_first(text(words::round_class(state)));
         flow_.add_heading(30.0, [laths, name, ink = ink_](QPainter& painter, QPointF at) {
             draw_laths(painter, laths, {at.x() + 1.0, at.y() + 24.0});
             write_line(painter, title_font(17), ink.ink, {at.x() + kPlantAt, at.y() + 23.0}, name);
@@ -125,7 +117,7 @@ private:
     {
         const QFont font = strong_font(13);
         const qreal width = flow_width_ - kPlantAt - 12.0;
-        const QString words = with_capital(line.what) + (line.why.isEmpty() ? QString{} : tr(": %1").arg(line.why));
+        const QString words = upper_first(line.what) + (line.why.isEmpty() ? QString{} : tr(": %1").arg(line.why));
         const qreal height = text_height(font, words, width) + 2.0 * kPad;
         flow_.add_space(6.0);
         flow_.add(height, [font, width, words, height, ink = ink_, wide = flow_width_](QPainter& painter, QPointF at) {
@@ -161,8 +153,8 @@ private:
         const QFont small = text_font(12);
         const qreal task_width = flow_width_ - kTaskAt - kWaitWidth - kGap;
         const qreal caution_width = flow_width_ - kTaskAt - 18.0;
-        const QString what = with_capital(line.what);
-        const QString why = with_capital(line.why);
+        const QString what = upper_first(line.what);
+        const QString why = upper_first(line.why);
         std::vector<Caution> cautions;
         QStringList again;
         for (const auto& caution : line.cautions) {

@@ -1,35 +1,18 @@
 #include "app/sheet/sheet_printer.h"
 
+#include "app/models/free_place.h"
 #include "app/sheet/print_sheet.h"
 #include "core/base/csv.h"
 #include "core/photo/scale_card.h"
 
 #include <QDir>
 #include <QLocale>
-#include <QStandardPaths>
 
 #include <filesystem>
 
 namespace lathhouse::sheet {
 
 namespace {
-
-/// What a file may be called everywhere: letters and figures, the rest as dashes.
-QString plain_name(const QString& name)
-{
-    QString plain;
-    for (const QChar letter : name.toLower()) {
-        if (letter.isLetterOrNumber()) {
-            plain += letter;
-        } else if (!plain.isEmpty() && !plain.endsWith(QLatin1Char('-'))) {
-            plain += QLatin1Char('-');
-        }
-    }
-    while (plain.endsWith(QLatin1Char('-'))) {
-        plain.chop(1);
-    }
-    return plain.isEmpty() ? QStringLiteral("plant") : plain;
-}
 
 /// Letter where it is the custom, else A4.
 Paper usual_paper()
@@ -80,8 +63,7 @@ bool SheetPrinter::hasSheet(const QString& page, int plant) const
 QUrl SheetPrinter::suggestedFolder() const
 {
     // Where nobody made a folder for documents the dialog would begin in some other place without a word.
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(QDir(documents).exists() ? documents : QDir::homePath());
+    return QUrl::fromLocalFile(models::documents_folder());
 }
 
 QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) const
@@ -90,7 +72,7 @@ QUrl SheetPrinter::suggestedFile(const QString& page, const QString& plant) cons
     if (is_card(page)) {
         return QUrl::fromLocalFile(QDir(folder).filePath(QStringLiteral("scale-card.svg")));
     }
-    const QString name = page == QLatin1String("plants") ? plain_name(plant) : page;
+    const QString name = page == QLatin1String("plants") ? models::file_name(plant, QStringLiteral("plant")) : page;
     return QUrl::fromLocalFile(QDir(folder).filePath(
         QStringLiteral("%1-%2.pdf").arg(name, QString::fromStdString(calendar::to_text(today_)))));
 }

@@ -1,7 +1,9 @@
 #include "app/sheet/year_sheet.h"
 
+#include "app/chart/plant_bars.h"
 #include "app/chart/print_ink.h"
 #include "app/chart/year_painter.h"
+#include "app/models/risk_dates.h"
 #include "app/models/strip_words.h"
 #include "app/models/year_note.h"
 #include "app/sheet/print_marks.h"

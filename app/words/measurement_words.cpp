@@ -2,16 +2,12 @@
 
 #include "app/words/phrase.h"
 #include "app/words/table_words.h"
+#include "app/words/us_units.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lathhouse::words {
-namespace {
-
-constexpr double kCentimetresInAnInch = 2.54;
-
-} // namespace
 
 std::string measured(home::MeasurementKind kind)
 {

@@ -3,7 +3,6 @@
 #include "app/words/phrase.h"
 #include "app/words/table_words.h"
 #include "app/words/growing_words.h"
-#include "core/base/parse.h"
 
 #include <cmath>
 

@@ -18,6 +18,8 @@ int otsu_threshold(const Histogram& histogram);
 /// Share of the variance that this parting explains, 0 to 1: small where there are no two groups to part. NaN where
 /// all are one value. Source: the same, equation 16.
 double separation(const Histogram& histogram, int threshold);
+/// Under this separation a picture has no two groups to part (an even spread has 0.75 at best).
+inline constexpr double kPoorSeparation = 0.7;
 
 struct GreenCover {
     std::size_t green; ///< Pixels whose excess green lies above the threshold.

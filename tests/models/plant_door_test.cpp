@@ -1,3 +1,4 @@
+#include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "core/journal/household_store.h"
 #include "tests/models/page_fixtures.h"
@@ -141,6 +142,18 @@ TEST(PlantsInMemory, FollowTheHouseholdOfTheOtherPages)
     EXPECT_EQ(household->facts().as_told.plant(plant)->spot, plain_facts().as_told.plant(plant)->spot);
     ASSERT_TRUE(door.bring_back(move, kEntered));
     EXPECT_EQ(household->facts().as_told.plant(plant)->spot, spot);
+}
+
+TEST(PlantsInMemory, NameOfOneThatDiedIsTakenAsInAFolder)
+{
+    const auto household = std::make_shared<MemoryHousehold>(plain_facts());
+    const auto door = plants_in_memory(household, {});
+    const auto mend = mend_in_memory(household, {});
+    EXPECT_TRUE(mend.gone_names()->empty());
+    const auto plant = plain_facts().as_told.plants[0];
+    ASSERT_TRUE(door.record({{{plant.id, home::EventKind::Died, {}, kShownToday, kEntered, ""}}, {}}));
+    EXPECT_EQ(*mend.gone_names(), std::vector{plant.name});
+    EXPECT_EQ(door.load()->gone, std::vector{plant.name});
 }
 
 TEST(PlantsInMemory, MeasurementsAreTakenBackWithTheirChange)

@@ -1,3 +1,4 @@
+#include "app/models/typed_measure.h"
 #include "app/models/typed_number.h"
 
 #include <gtest/gtest.h>
@@ -52,6 +53,20 @@ INSTANTIATE_TEST_SUITE_P(Forms, TypedTemperatures,
                                          Typed{"TooCold", "-120", Units::Metric, {}, "colder than any night"},
                                          Typed{"NotFinite", "nan", Units::Metric, {}, "is not a number"}),
                          [](const auto& row) { return std::string{row.param.name}; });
+
+TEST(TypedMeasure, IsInTheShownUnitOrInTheOneBehindIt)
+{
+    const YearWords metric(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const YearWords us(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
+    EXPECT_NEAR(*typed_measure("27,3", home::MeasurementKind::Height, metric), 27.3, 1e-9);
+    EXPECT_NEAR(*typed_measure("10 in", home::MeasurementKind::Height, metric), 25.4, 1e-9);
+    EXPECT_NEAR(*typed_measure("10", home::MeasurementKind::Height, us), 25.4, 1e-9);
+    EXPECT_NEAR(*typed_measure("30 cm", home::MeasurementKind::Height, us), 30.0, 1e-9);
+    EXPECT_NEAR(*typed_measure("42 %", home::MeasurementKind::GreenCover, us), 0.42, 1e-9);
+    EXPECT_NEAR(*typed_measure("7", home::MeasurementKind::Leaves, us), 7.0, 1e-9);
+    EXPECT_FALSE(typed_measure("27 ppm", home::MeasurementKind::Height, metric));
+    EXPECT_FALSE(typed_measure("", home::MeasurementKind::Height, metric));
+}
 
 TEST(TypedPlantLine, IsReadAsATemperatureOfANightIs)
 {

@@ -1,5 +1,7 @@
 #include "tests/models/year_filler.h"
 
+#include "app/models/risk_dates.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>

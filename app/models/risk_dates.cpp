@@ -1,4 +1,4 @@
-#include "app/models/year_data.h"
+#include "app/models/risk_dates.h"
 
 #include <algorithm>
 #include <numeric>

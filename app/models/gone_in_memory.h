@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/plan/round_parts.h"
+
+#include <string>
+#include <vector>
+
+namespace lathhouse::models {
+
+/// Whether a plant is off every list after it.
+bool ends_plant(home::EventKind kind);
+
+/// Writes an event of a plant into a household without a folder. One that ends the plant takes it off the list and keeps
+/// its name with the event, since nothing else in memory remembers it. Errors: NotFound where the plant is not there.
+Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& event);
+
+/// Names of those that died or were given away, in the order in which they went.
+std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts);
+
+} // namespace lathhouse::models

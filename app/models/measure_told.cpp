@@ -1,0 +1,246 @@
+// What the marks in a photo say: the length or the green share, how well it is known, and keeping it.
+#include "app/models/clock.h"
+#include "app/models/measure_model.h"
+#include "app/models/typed_measure.h"
+#include "app/models/word_form.h"
+#include "app/words/measurement_words.h"
+#include "core/photo/greenness.h"
+#include "core/photo/leaf_colour.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lathhouse::models {
+
+namespace {
+
+using home::MeasurementKind;
+
+/// How truly a mark is set by hand, one standard error in pixels of the picture. Common practice, no source.
+constexpr double kHand = 2.0;
+constexpr double kNineInTen = 1.645;  ///< Of the normal distribution.
+constexpr double kRepeatability = 2.77; ///< As photo::PhotoLength::real_change.
+
+struct SeenGreen {
+    double green;
+    double separation;
+    std::optional<double> yellow;
+};
+
+} // namespace
+
+void MeasureModel::tell()
+{
+    value_.reset();
+    yellow_.reset();
+    result_.clear();
+    range_.clear();
+    advice_.clear();
+    can_keep_ = false;
+    if (mode_ == Length) {
+        tell_length();
+    } else {
+        tell_green();
+    }
+    emit resultChanged();
+}
+
+QString MeasureModel::value_words(double value) const
+{
+    return text(words::measured_value(measured_kind(), value, unit_system_of(plants_.look().words)));
+}
+
+std::optional<home::Measurement> MeasureModel::last_reading() const
+{
+    const auto ground = plants_.facts().ground;
+    std::optional<home::Measurement> last;
+    if (ground && entry_) {
+        const auto series = ground->book.archive->measurements(plants_.opened(), measured_kind());
+        for (const auto& of : *series) {
+            if (of.measured <= entry_->date() && of.photo != entry_->sha256 &&
+                (!last || of.measured >= last->measured)) {
+                last = of;
+            }
+        }
+    }
+    return last;
+}
+
+void MeasureModel::tell_change(double value, std::optional<double> real)
+{
+    std::vector<SheetRows::Row> rows;
+    for (int row = 0; row < rows_.count(); ++row) {
+        rows.push_back({rows_.at(row, QStringLiteral("name")), rows_.at(row, QStringLiteral("value")),
+                        rows_.at(row, QStringLiteral("note")), rows_.at(row, QStringLiteral("sentence"))});
+    }
+    const auto add = [&rows](const QString& name, const QString& shown, const QString& note) {
+        rows.push_back({name, shown, note,
+                        note.isEmpty() ? tr("%1: %2").arg(name, shown) : tr("%1: %2, %3").arg(name, shown, note)});
+    };
+    if (const auto last = last_reading()) {
+        add(tr("Last reading, %1").arg(plants_.look().words.date_with_year(last->measured)), value_words(last->value()), {});
+        const double change = value - last->value();
+        const QString sign = change < 0.0 ? QStringLiteral("−") : QStringLiteral("+");
+        const bool is_real = real && std::abs(change) > *real;
+        add(tr("Change"), sign + value_words(std::abs(change)),
+            !real     ? QString{}
+            : is_real ? tr("real: above %1").arg(value_words(*real))
+                      : tr("real above %1").arg(value_words(*real)));
+    }
+    rows_.show(std::move(rows));
+}
+
+void MeasureModel::tell_length()
+{
+    rows_.show({});
+    const auto metres = known_metres();
+    const auto all = readings();
+    if (!metres || all.empty()) {
+        advice_ = tr("Set A and B on something of known size, then 1 and 2 on the plant.");
+        return;
+    }
+    std::vector<photo::Stretch> lengths;
+    std::vector<photo::Scale> scales;
+    for (const auto& reading : all) {
+        lengths.push_back(reading.length);
+        scales.push_back({reading.scale, Metres::from_metres(*metres)});
+    }
+    const auto measured = photo::length_of(lengths, scales);
+    if (!measured) {
+        advice_ = upper_first(text(measured.error().message)) + QLatin1Char('.');
+        return;
+    }
+    value_ = measured->mean.metres() * 100.0;
+    can_keep_ = true;
+    // Two marks each on the length and on the scale; relative errors add as squares.
+    const auto& last = all.back();
+    const double relative = kHand * std::sqrt(2.0) *
+                            std::hypot(1.0 / std::max(1.0, last.length.pixels()), 1.0 / std::max(1.0, last.scale.pixels()));
+    const double by_hand = *value_ * relative;
+    const auto repeats = static_cast<double>(all.size());
+    const double one = measured->one_reading ? std::max(by_hand, measured->one_reading->metres() * 100.0) : by_hand;
+    const double error = one / std::sqrt(repeats);
+    result_ = value_words(*value_);
+    range_ = tr("as the camera sees it; 9 in 10: %1 to %2")
+                 .arg(value_words(std::max(0.0, *value_ - kNineInTen * error)), value_words(*value_ + kNineInTen * error));
+    std::vector<SheetRows::Row> rows;
+    if (all.size() > 1) {
+        for (std::size_t at = 0; at < all.size(); ++at) {
+            const QString shown = value_words(measured->readings[at].metres() * 100.0);
+            const QString name = tr("Try %1").arg(at + 1);
+            rows.push_back({name, shown, QString{}, tr("%1: %2").arg(name, shown)});
+        }
+        const QString name = tr("Mean of %1").arg(all.size());
+        const QString error_words = tr("± %1").arg(value_words(error));
+        rows.push_back({name, result_, error_words, tr("%1: %2, %3").arg(name, result_, error_words)});
+    }
+    rows_.show(std::move(rows));
+    tell_change(*value_, kRepeatability * one);
+    advice_ = all.size() == 1
+                  ? tr("A second try shows how far the marks can be trusted: set all four points again. The error here is that "
+                       "of marks set to within two pixels.")
+                  : tr("Another try would bring the error to %1.").arg(value_words(one / std::sqrt(repeats + 1.0)));
+}
+
+void MeasureModel::tell_green()
+{
+    rows_.show({});
+    if (!photo_ || corners() < 3) {
+        advice_ = tr("Set corners round the leaves, three at least; keep clear of pot and soil.");
+        return;
+    }
+    const int number = ++green_asked_;
+    work<SeenGreen>(
+        [picture = photo_->picture, outline = outline_]() -> Result<SeenGreen> {
+            const auto region = photo::Region::outline(outline, picture->width, picture->height);
+            if (!region) {
+                return region.error();
+            }
+            const auto cover = photo::green_cover(*picture, *region);
+            return SeenGreen{cover.share(), cover.separation, photo::leaf_colours(*picture, *region).yellow_of_leaf()};
+        },
+        [this, number](const Result<SeenGreen>& seen) {
+            if (number != green_asked_ || mode_ != Green || corners() < 3) {
+                return;
+            }
+            rows_.show({});
+            if (!seen) {
+                advice_ = upper_first(text(seen.error().message)) + QLatin1Char('.');
+            } else {
+                value_ = seen->green;
+                yellow_ = seen->yellow;
+                can_keep_ = true;
+                result_ = tr("%1 green").arg(value_words(seen->green));
+                range_ = seen->yellow ? tr("of the outline; of the leaves %1 yellow or brown")
+                                            .arg(text(words::measured_value(MeasurementKind::YellowShare, *seen->yellow,
+                                                                            unit_system_of(plants_.look().words))))
+                                      : tr("of the outline");
+                tell_change(*value_, {});
+                advice_ = seen->separation >= photo::kPoorSeparation
+                              ? tr("The same outline, light and place of the camera each time make it comparable.")
+                              : tr("Green and the rest hardly part here, so this share means little. A plain ground behind the "
+                                   "plant helps.");
+            }
+            emit resultChanged();
+        });
+}
+
+bool MeasureModel::keep(const QString& typed)
+{
+    clear_error();
+    if (!entry_) {
+        return false;
+    }
+    const auto kind = measured_kind();
+    std::vector<double> repeats;
+    if (!typed.trimmed().isEmpty()) {
+        const auto value = typed_measure(typed, kind, plants_.look().words);
+        if (!value) {
+            fail_with(tr("“%1” is no number. Write it such as 27.3.").arg(typed.trimmed()));
+            return false;
+        }
+        repeats.push_back(*value);
+    } else if (mode_ == Length && value_) {
+        const double metres = *known_metres();
+        for (const auto& reading : readings()) {
+            repeats.push_back(100.0 * metres * reading.length.pixels() / reading.scale.pixels());
+        }
+    } else if (value_) {
+        repeats.push_back(*value_);
+    } else {
+        fail_with(mode_ == Green ? tr("Draw the outline first, or type the share.")
+                                 : tr("Set the four points first, or type the length."));
+        return false;
+    }
+    home::Measurement made{.plant = plants_.opened(),
+                           .kind = kind,
+                           .measured = entry_->date(),
+                           .repeats = std::move(repeats),
+                           .method = home::MeasurementMethod::Photo,
+                           .entered = now(),
+                           .photo = entry_->sha256};
+    if (const auto ground = plants_.facts().ground) {
+        if (const auto* plant = ground->household.plant(made.plant)) {
+            made.pot = plant->pot_volume;
+        }
+    }
+    PlantEntries entries;
+    entries.measurements.push_back(made);
+    if (mode_ == Green && typed.trimmed().isEmpty() && yellow_) {
+        made.kind = MeasurementKind::YellowShare;
+        made.repeats = {*yellow_};
+        entries.measurements.push_back(made);
+    }
+    for (const auto& of : entries.measurements) {
+        if (const auto sound = home::check(of); !sound) {
+            fail(sound.error().message);
+            return false;
+        }
+    }
+    const QString said = tr("%1: %2 %3 in the photograph of %4.")
+                             .arg(plants_.target(), text(words::measured(kind)), value_words(entries.measurements.front().value()),
+                                  plants_.look().words.date_with_year(entry_->date()));
+    return plants_.keep(std::move(entries), said);
+}
+
+} // namespace lathhouse::models

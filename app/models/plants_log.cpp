@@ -1,0 +1,266 @@
+// What is logged on the page Plants: for which plants, what happened, and taking it back.
+#include "app/models/clock.h"
+#include "app/models/gone_in_memory.h"
+#include "app/models/plants_model.h"
+#include "app/models/typed_decimal.h"
+#include "app/models/typed_measure.h"
+#include "app/models/word_form.h"
+#include "app/words/measurement_words.h"
+#include "app/words/phrase.h"
+
+#include <algorithm>
+
+namespace lathhouse::models {
+
+namespace {
+
+constexpr double kMostPpm = 2000.0;
+
+} // namespace
+
+std::vector<home::PlantId> PlantsModel::targets() const
+{
+    if (opened_ != 0) {
+        return {opened_};
+    }
+    if (!marked_.empty()) {
+        return {marked_.begin(), marked_.end()};
+    }
+    if (current_ >= 0 && current_ < shownCount()) {
+        return {shown().card(current_).id};
+    }
+    return {};
+}
+
+QString PlantsModel::target_words(const std::vector<home::PlantId>& plants) const
+{
+    if (plants.empty()) {
+        return {};
+    }
+    const auto* only = plants.size() == 1 ? card_of(plants.front()) : nullptr;
+    return only != nullptr ? only->name : tr("%1 plants").arg(plants.size());
+}
+
+QString PlantsModel::target() const
+{
+    return target_words(targets());
+}
+
+bool PlantsModel::log(int what, const QString& number, int measure, const QString& note)
+{
+    clear_error();
+    const auto plants = targets();
+    if (plants.empty()) {
+        fail_with(tr("Choose a plant first: arrow keys, or a click."));
+        return false;
+    }
+    const QString whom = target_words(plants);
+    const std::string written_note = note.trimmed().toStdString();
+    PlantEntries entries;
+    if (what == Measured) {
+        if (plants.size() > 1) {
+            fail_with(tr("One plant is measured at a time; take the marks off with Escape."));
+            return false;
+        }
+        const auto kinds = home::every_measurement_kind();
+        if (measure < 0 || measure >= static_cast<int>(kinds.size())) {
+            fail_with(tr("Choose what was measured."));
+            return false;
+        }
+        const auto kind = kinds[static_cast<std::size_t>(measure)];
+        const auto kept = typed_measure(number, kind, look_.words);
+        if (!kept) {
+            fail_with(tr("“%1” is no number. Write it such as 27.3.").arg(number.trimmed()));
+            return false;
+        }
+        home::Measurement made{.plant = plants.front(),
+                               .kind = kind,
+                               .measured = look_.today,
+                               .repeats = {*kept},
+                               .method = home::usual_method(kind),
+                               .entered = now()};
+        made.note = written_note;
+        if (const auto* plant = facts_.ground->household.plant(plants.front())) {
+            made.pot = plant->pot_volume;
+        }
+        if (const auto sound = home::check(made); !sound) {
+            fail(sound.error().message);
+            return false;
+        }
+        const QString said = text(words::measured_value(kind, *kept, unit_system_of(look_.words)));
+        entries.measurements.push_back(std::move(made));
+        return write(std::move(entries), tr("%1: %2 %3 today.").arg(whom, text(words::measured(kind)), said));
+    }
+    home::Event event{.plant = {}, .kind = home::EventKind::Noted, .spot = {}, .happened = look_.today,
+                      .entered = now(), .note = written_note};
+    QString done;
+    switch (what) {
+    case Watered:
+        event.kind = home::EventKind::Watered;
+        done = tr("%1: watered today.");
+        break;
+    case Fed:
+        event.kind = home::EventKind::Fed;
+        done = tr("%1: fed today.");
+        if (!number.trimmed().isEmpty()) {
+            const auto ppm = typed_decimal(number, {"ppm"});
+            if (!ppm || *ppm < 0.0 || *ppm > kMostPpm) {
+                fail_with(tr("Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know."));
+                return false;
+            }
+            event.details["ppm"] = QString::number(*ppm).toStdString();
+        }
+        break;
+    case NewGrowth:
+        event.kind = home::EventKind::NewGrowth;
+        done = tr("%1: new growth seen today.");
+        break;
+    case Flowered:
+        event.kind = home::EventKind::Flowered;
+        done = tr("%1: in flower today.");
+        break;
+    case Repotted:
+        event.kind = home::EventKind::Repotted;
+        done = tr("%1: repotted today.");
+        break;
+    case Pruned:
+        event.kind = home::EventKind::Pruned;
+        done = tr("%1: pruned today.");
+        break;
+    case Died:
+        event.kind = home::EventKind::Died;
+        done = tr("%1: died today. Off the lists, with all of the past kept; Undo brings it back.");
+        break;
+    case GivenAway:
+        event.kind = home::EventKind::GivenAway;
+        done = tr("%1: given away today. Off the lists, with all of the past kept; Undo brings it back.");
+        break;
+    case Noted:
+        if (written_note.empty()) {
+            fail_with(tr("Write the note first."));
+            return false;
+        }
+        done = tr("%1: noted.");
+        break;
+    default:
+        fail_with(tr("Choose what happened."));
+        return false;
+    }
+    for (const auto id : plants) {
+        event.plant = id;
+        entries.events.push_back(event);
+    }
+    const bool kept = write(std::move(entries), done.arg(whom));
+    if (kept && ends_plant(event.kind)) {
+        clearMarks();
+        close();
+    }
+    return kept;
+}
+
+bool PlantsModel::moveTo(int spot)
+{
+    clear_error();
+    const auto plants = targets();
+    if (plants.empty()) {
+        fail_with(tr("Choose a plant first: arrow keys, or a click."));
+        return false;
+    }
+    if (spot < 0 || spot >= spots_.rowCount()) {
+        fail_with(tr("There is no spot of that number."));
+        return false;
+    }
+    const auto& shelf = facts_.shelves[static_cast<std::size_t>(spot)];
+    PlantEntries entries;
+    for (const auto id : plants) {
+        const auto* plant = facts_.ground->household.plant(id);
+        if (plant != nullptr && plant->spot != shelf.spot) {
+            entries.events.push_back({id, home::EventKind::Moved, shelf.spot, look_.today, now(), ""});
+        }
+    }
+    const QString whom = target_words(plants);
+    if (entries.events.empty()) {
+        fail_with(tr("%1 stands at %2 already.").arg(whom, shelf.name));
+        return false;
+    }
+    QString said = tr("%1 moved to %2 today.").arg(whom, shelf.name);
+    const auto standing = std::ranges::count_if(facts_.cards, [&](const PlantCard& card) { return card.shelf == spot; });
+    if (standing + static_cast<int>(entries.events.size()) > shelf.capacity) {
+        said += tr(" It has %1 places.").arg(shelf.capacity);
+    }
+    return write(std::move(entries), std::move(said));
+}
+
+bool PlantsModel::keep(PlantEntries entries, QString words)
+{
+    clear_error();
+    return write(std::move(entries), std::move(words));
+}
+
+void PlantsModel::keep_imported(home::PhotoChange added, QString words)
+{
+    if (!added.photos.empty()) {
+        here_.add({{.events = {}, .measurements = {}, .photos = std::move(added)}, words});
+    }
+    say(std::move(words));
+    emit written();
+    read();
+}
+
+bool PlantsModel::write(PlantEntries entries, QString said)
+{
+    here_.add({entries, said});
+    say(std::move(said));
+    write_and_read([record = door_.record, entries] { return record(entries); },
+                   [this, entries](const Error& error) {
+                       here_.drop_written([&](const Written& of) {
+                           return of.entries.events == entries.events && of.entries.measurements == entries.measurements &&
+                                  of.entries.photos == entries.photos;
+                       });
+                       say({});
+                       fail(words::phrase("this was not kept: %1", error.message));
+                   });
+    return true;
+}
+
+void PlantsModel::undo()
+{
+    clear_error();
+    const auto last = here_.undo();
+    if (!last) {
+        fail_with(tr("Nothing was logged on this page yet that could be taken back; Undo above the pages takes back what the journal had before."));
+        return;
+    }
+    say(tr("Taken back: %1").arg(last->words));
+    write_and_read([back = door_.take_back, last = *last, at = now()] { return back(last.entries, at); },
+                   [this](const Error& error) {
+                       here_.forget_undone();
+                       say({});
+                       fail(error.message);
+                   });
+}
+
+void PlantsModel::forget()
+{
+    here_.forget();
+    say({});
+}
+
+void PlantsModel::redo()
+{
+    clear_error();
+    const auto last = here_.redo();
+    if (!last) {
+        fail_with(tr("Nothing was taken back last on this page that could be done again."));
+        return;
+    }
+    say(tr("Done again: %1").arg(last->words));
+    write_and_read([again = door_.bring_back, last = *last, at = now()] { return again(last.entries, at); },
+                   [this](const Error& error) {
+                       here_.forget_written();
+                       say({});
+                       fail(error.message);
+                   });
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,236 @@
+#include "app/self_ending_window.h"
+
+#include "app/models/changes_model.h"
+#include "app/models/home_data_model.h"
+#include "app/models/home_model.h"
+#include "app/models/home_people_model.h"
+#include "app/models/home_record_model.h"
+#include "app/models/mend_model.h"
+#include "app/models/plant_model.h"
+#include "app/models/plants_model.h"
+#include "app/models/round_model.h"
+#include "app/models/seeds_model.h"
+#include "app/models/tonight_model.h"
+#include "app/models/year_model.h"
+
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QTimer>
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <fstream>
+#include <functional>
+#include <iostream>
+#include <mutex>
+#include <string>
+
+#include <unistd.h>
+
+namespace lathhouse {
+
+namespace {
+
+/// Messages of Qt while the window is tested. Qt calls the handler without a place for our data.
+struct Messages {
+    std::mutex guard;
+    QStringList warnings;
+};
+
+Messages& messages()
+{
+    static Messages kept;
+    return kept;
+}
+
+void keep_message(QtMsgType type, const QMessageLogContext&, const QString& message)
+{
+    if (type == QtDebugMsg || type == QtInfoMsg) {
+        return;
+    }
+    const std::lock_guard lock(messages().guard);
+    messages().warnings.append(message);
+}
+
+/// Megabytes of memory held now; 0 where the system does not tell.
+long resident_megabytes()
+{
+    std::ifstream statm("/proc/self/statm");
+    long total = 0;
+    long resident = 0;
+    if (!(statm >> total >> resident)) {
+        return 0;
+    }
+    return resident * sysconf(_SC_PAGESIZE) / (1024 * 1024);
+}
+
+/// What is open, in a word for the name of its picture.
+QString name_of_view(const QString& page, const models::MendModel& mend, const models::PlantsModel& plants,
+                     models::PlantModel& plant, const models::HomeModel& home)
+{
+    static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
+                                                   "change-place", "change-plant", "add-lot"};
+    if (mend.form() != models::MendModel::None) {
+        return QLatin1String(kForms[static_cast<std::size_t>(mend.form())]);
+    }
+    if (page == QLatin1String("plants")) {
+        return plants.opened() != 0               ? QStringLiteral("plant")
+               : plant.comparison()->shown() ? QStringLiteral("compare")
+                                             : page;
+    }
+    return page == QLatin1String("home")
+               ? page + QLatin1Char('-') + QString::fromStdString(home_sections()[static_cast<std::size_t>(home.section())])
+               : page;
+}
+
+} // namespace
+
+KeptMessages::KeptMessages()
+{
+    qInstallMessageHandler(keep_message);
+}
+
+KeptMessages::~KeptMessages()
+{
+    qInstallMessageHandler(nullptr);
+}
+
+SelfEndingWindow::SelfEndingWindow(QQuickWindow& window, const WindowOptions& options, WindowModels models,
+                                   const qint64& first_frame)
+    : window_(window), options_(options), models_(models), first_frame_(first_frame),
+      seen_{options.self_test ? Album::of_environment() : Album{}, {}, {}}, pages_{QString::fromStdString(options.page)}
+{
+    auto* wait = new QTimer(&window_);
+    QObject::connect(wait, &QTimer::timeout, &window_, [this, wait] {
+        if (is_done()) {
+            wait->stop();
+            QTimer::singleShot(50, &window_, [this] { finish(); });
+        }
+    });
+    wait->start(10);
+    QTimer::singleShot(60'000, &window_, [] { QGuiApplication::exit(1); });
+}
+
+bool SelfEndingWindow::is_working() const
+{
+    const auto& of = models_;
+    return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
+           of.seeds.working() || of.home.working() || of.keeping.working() || of.record.working() || of.people.working() ||
+           of.changes.working() || of.mend.working() || of.plant.comparison()->working();
+}
+
+void SelfEndingWindow::look_at_texts()
+{
+    seen_.look(window_, name_of_view(window_.property("page").toString(), models_.mend, models_.plants, models_.plant,
+                                     models_.home));
+}
+
+bool SelfEndingWindow::opens_next()
+{
+    auto& plants = models_.plants;
+    for (const std::string& page : window_pages()) {
+        const QString next = QString::fromStdString(page);
+        if (!pages_.contains(next)) {
+            look_at_texts();
+            window_.setProperty("page", next);
+            pages_.append(next);
+            return true;
+        }
+    }
+    if (pages_.contains(QStringLiteral("home")) && window_.property("page").toString() == QLatin1String("home")) {
+        const int section = models_.home.section();
+        look_at_texts();
+        models_.home.step(1);
+        if (models_.home.section() != section) {
+            return true;
+        }
+    }
+    // The page of a plant is one of its own; the first is as good as another.
+    if (plants.opened() == 0 && plants.count() > 0) {
+        look_at_texts();
+        window_.setProperty("page", QStringLiteral("plants"));
+        plants.openId(plants.facts().cards.front().id);
+        return true;
+    }
+    // Two plants beside each other.
+    if (!compared_ && plants.count() > 1) {
+        look_at_texts();
+        compared_ = true;
+        plants.close();
+        plants.mark(0);
+        plants.mark(1);
+        models_.plant.comparison()->open();
+        return true;
+    }
+    // Last the forms by which the household is changed; each lies over the page.
+    const std::array<std::function<void()>, 6> forms{
+        [this] { models_.mend.addPlants(); },
+        [this] { models_.mend.addSpots(); },
+        [this] { models_.mend.editSpot(0); },
+        [this] { models_.mend.editPlace(); },
+        [this] { models_.mend.editPlant(models_.plants.facts().cards.front().id); },
+        [this] { models_.mend.addLot(); }};
+    if (form_ < forms.size() && plants.count() > 0) {
+        look_at_texts();
+        models_.mend.leave();
+        models_.plant.comparison()->close();
+        forms[form_++]();
+        return true;
+    }
+    return false;
+}
+
+bool SelfEndingWindow::is_done()
+{
+    if (is_working() || first_frame_ < 0) {
+        return false;
+    }
+    constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.
+    if (seen_.album.wanted() && ++quiet_ < kForPhotos) {
+        return false;
+    }
+    quiet_ = 0;
+    return !options_.self_test || !opens_next();
+}
+
+void SelfEndingWindow::finish()
+{
+    if (options_.picture && !save_picture(window_, *options_.picture)) {
+        status_ = 1;
+    }
+    if (options_.self_test) {
+        look_at_texts();
+        print_answer();
+    }
+    QGuiApplication::exit(status_);
+}
+
+void SelfEndingWindow::print_answer()
+{
+    nlohmann::json answer;
+    const std::lock_guard lock(messages().guard);
+    answer["pages"] = json_lines(pages_);
+    // A page that cannot be read is a fault as well.
+    const auto& of = models_;
+    for (const QString& error : {of.year.error(), of.round.error(), of.tonight.error(), of.plants.error(), of.plant.error(), of.seeds.error(), of.home.error(), of.keeping.error(), of.record.error(), of.people.error()}) {
+        if (!error.isEmpty()) {
+            messages().warnings.append(error);
+        }
+    }
+    if (options_.untranslated) {
+        for (const QString& sentence : options_.untranslated()) {
+            messages().warnings.append(QStringLiteral("not translated, ") + sentence);
+        }
+    }
+    answer["warnings"] = json_lines(messages().warnings);
+    answer["cut"] = json_lines(seen_.cut);
+    answer["forms"] = form_;
+    answer["nameless"] = json_lines(seen_.nameless);
+    answer["first_frame_ms"] = first_frame_;
+    answer["memory_mb"] = resident_megabytes();
+    std::cout << answer.dump() << '\n';
+    status_ = messages().warnings.isEmpty() && seen_.nameless.isEmpty() ? status_ : 1;
+}
+
+} // namespace lathhouse

@@ -1,0 +1,9 @@
+#pragma once
+
+namespace lathhouse::words {
+
+// Exact by the international yard of 1959.
+inline constexpr double kCentimetresInAnInch = 2.54;
+inline constexpr double kMetresInAFoot = 0.3048;
+
+} // namespace lathhouse::words
