@@ -1,5 +1,6 @@
 #include "core/growth/comparison.h"
 
+#include "core/base/in_doubles.h"
 #include "core/growth/trend.h"
 
 #include <cmath>
@@ -33,7 +34,7 @@ Moments moments(std::span<const double> values)
 
 MeanDifference with_limits(double difference, double variance, double freedom, double level)
 {
-    const boost::math::students_t student{freedom};
+    const boost::math::students_t_distribution<double, InDoubles> student{freedom};
     const double error = std::sqrt(variance);
     const double t = difference / error;
     const double reach = boost::math::quantile(student, (1.0 + level) / 2.0) * error;

@@ -1,5 +1,7 @@
 #include "core/growth/recovery.h"
 
+#include "core/base/in_doubles.h"
+
 #include <algorithm>
 #include <array>
 #include <bit>
@@ -86,7 +88,7 @@ bool slows(SeriesKind kind, std::span<const ClockReading> readings)
     }
     const auto fit = student_fit(rows, std::array<Prior, 3>{}, usual_spread(kind));
     const double t = fit.parameters[2] / std::sqrt(fit.covariance[2][2]);
-    return boost::math::cdf(boost::math::students_t{fit.freedom}, t) <= kSlowingSeen;
+    return boost::math::cdf(boost::math::students_t_distribution<double, InDoubles>{fit.freedom}, t) <= kSlowingSeen;
 }
 
 /// Clock times of dates of one series.

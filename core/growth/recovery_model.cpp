@@ -1,5 +1,6 @@
 #include "core/growth/recovery_model.h"
 
+#include "core/base/in_doubles.h"
 #include "core/growth/median.h"
 
 #include <algorithm>
@@ -31,7 +32,7 @@ constexpr double kSearched = 20.0;
 
 double student_below(double t, double freedom)
 {
-    return boost::math::cdf(boost::math::students_t{freedom}, t);
+    return boost::math::cdf(boost::math::students_t_distribution<double, InDoubles>{freedom}, t);
 }
 
 /// Median of the slopes between any two rows; nullopt where no two have a gap. Of very many rows every k-th
@@ -318,7 +319,7 @@ RecoveryModel::Expected RecoveryModel::expected_at(double weeks, double interval
     });
     const double freedom = mean([](const Model& model) { return model.fit.freedom; });
     const double reach =
-        boost::math::quantile(boost::math::students_t{freedom}, 0.5 + interval_level / 2.0) * std::sqrt(variance);
+        boost::math::quantile(boost::math::students_t_distribution<double, InDoubles>{freedom}, 0.5 + interval_level / 2.0) * std::sqrt(variance);
     return {middle, middle - reach, middle + reach};
 }
 

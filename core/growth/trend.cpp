@@ -1,5 +1,6 @@
 #include "core/growth/trend.h"
 
+#include "core/base/in_doubles.h"
 #include "core/growth/median.h"
 
 #include <algorithm>
@@ -55,7 +56,7 @@ Result<TheilSen> theil_sen(std::span<const Point> points, double level)
     const auto count = static_cast<double>(points.size());
     const double variance =
         (count * (count - 1.0) * (2.0 * count + 5.0) - tie_term(equal_x) - tie_term(equal_y)) / 18.0;
-    const double z = boost::math::quantile(boost::math::normal{}, (1.0 + level) / 2.0);
+    const double z = boost::math::quantile(boost::math::normal_distribution<double, InDoubles>{}, (1.0 + level) / 2.0);
     const auto pairs = static_cast<double>(slopes.size());
     const double reach = z * std::sqrt(std::max(variance, 0.0));
     const auto last = static_cast<std::ptrdiff_t>(slopes.size()) - 1;
@@ -85,7 +86,7 @@ Result<MannKendall> mann_kendall(std::span<const double> values)
     const double variance = (count * (count - 1.0) * (2.0 * count + 5.0) - tie_term(equal)) / 18.0;
     const double toward = score > 0 ? score - 1.0 : score < 0 ? score + 1.0 : 0.0;
     const double z = variance > 0.0 ? toward / std::sqrt(variance) : 0.0;
-    return MannKendall{score, variance, z, 2.0 * boost::math::cdf(boost::math::normal{}, -std::abs(z))};
+    return MannKendall{score, variance, z, 2.0 * boost::math::cdf(boost::math::normal_distribution<double, InDoubles>{}, -std::abs(z))};
 }
 
 } // namespace lathhouse::growth

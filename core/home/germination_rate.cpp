@@ -1,5 +1,7 @@
 #include "core/home/germination_rate.h"
 
+#include "core/base/in_doubles.h"
+
 #include <boost/math/special_functions/beta.hpp>
 
 #include <algorithm>
@@ -61,8 +63,8 @@ GerminationRate GerminationRate::after(int sown, int emerged) const
 RateInterval GerminationRate::interval(Probability level) const
 {
     const double tail = level.complement().fraction() / 2.0;
-    return {Probability::clamped(boost::math::ibeta_inv(came_, failed_, tail)),
-            Probability::clamped(boost::math::ibeta_inv(came_, failed_, 1.0 - tail))};
+    return {Probability::clamped(boost::math::ibeta_inv(came_, failed_, tail, InDoubles{})),
+            Probability::clamped(boost::math::ibeta_inv(came_, failed_, 1.0 - tail, InDoubles{}))};
 }
 
 Probability GerminationRate::chance_of(int plants, int seeds) const
@@ -101,7 +103,7 @@ Probability chance_of(int plants, int seeds, Probability each)
     }
     // P(X >= k) = I_p(k, n - k + 1): DLMF 8.17.5.
     return Probability::clamped(
-        boost::math::ibeta(static_cast<double>(plants), seeds - plants + 1.0, each.fraction()));
+        boost::math::ibeta(static_cast<double>(plants), seeds - plants + 1.0, each.fraction(), InDoubles{}));
 }
 
 std::optional<int> seeds_needed(int plants, Probability each, Probability sure)
