@@ -6,6 +6,7 @@
 #include "app/models/kept_settings.h"
 #include "app/spoken_items.h"
 #include "app/text_fit.h"
+#include "app/told_items.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -97,6 +98,7 @@ StartAnswer run_start_window(const StartOptions& options)
     QStringList& warnings = found.warnings;
     Album album = options.self_test ? Album::of_environment() : Album{};
     const auto size = options.self_test || options.picture ? size_of_environment() : std::nullopt;
+    tell_spoken_roles();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&](const QList<QQmlError>& errors) {

@@ -15,10 +15,17 @@ Item {
             folder.open();
         } else {
             file.nameFilters = root.asker.filters;
+            // Qt's own dialog tells no name that was typed where none stood.
+            if (root.saves && root.asker.text !== "")
+                file.selectedFile = "file://" + encodeURI(root.asker.text);
             file.open();
         }
     }
 
+    Loader {
+        active: root.saves
+        sourceComponent: DialogReturn {}
+    }
     FileDialog {
         id: file
         title: root.asker.label

@@ -76,6 +76,8 @@ FocusScope {
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Photograph with marks, %1").arg(root.measure.chosenWords)
         Accessible.description: foot.text
+        /// Also where all else is mirrored.
+        readonly property bool keepsSides: true
         readonly property real imageScale: pane.place.width > 0 ? pane.place.width / root.measure.imageWidth : 1
 
         function toPhoto(x: real, y: real): point {
@@ -483,7 +485,7 @@ FocusScope {
                 }
             }
             Words {
-                visible: !root.green
+                visible: !root.green && root.measure.result === "" // Then what keeps it is in sight.
                 width: parent.width
                 text: qsTr("Keep what is known and what is measured at the same distance from the camera: at one metre, each 10 cm that the plant stands nearer makes it come out about 10 % too long.")
                 quiet: true

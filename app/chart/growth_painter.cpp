@@ -125,7 +125,7 @@ private:
             return;
         }
         const double room = std::max(high - low, chart_.percent ? 4.0 : 2.0) * 0.12;
-        const Axis axis(std::max(0.0, low - room), high + room, 6);
+        const Axis axis(std::max(0.0, low - room), high + room, 6, chart_.counts ? 1.0 : 0.0);
         bottom_ = axis.bottom();
         top_ = axis.top();
         for (double tick = axis.bottom(); tick <= axis.top() + 1e-9; tick += axis.step()) {
@@ -517,7 +517,10 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         painter.drawPolygon(QPolygonF{{here, base + 1.0}, {here + 5.0, base + 9.0}, {here - 5.0, base + 9.0}});
         painter.setPen(QPen(ink.cold, 1.4));
         painter.drawLine(QPointF(here, bar.top()), QPointF(here, bar.bottom()));
-        const QString figure = tr("its spot tonight, about %1").arg(words.temperature(*needs.here));
+        QString figure = tr("its spot tonight, about %1").arg(words.temperature(*needs.here));
+        if (metrics.horizontalAdvance(figure) + 9.0 > std::max(room.right() - here, here - room.left())) {
+            figure = tr("tonight about %1").arg(words.temperature(*needs.here)); // Else it would lie over its mark.
+        }
         const qreal width = metrics.horizontalAdvance(figure);
         const qreal left = here + 9.0 + width <= room.right() ? here + 9.0 : here - 9.0 - width;
         painter.setFont(ink.small);
