@@ -31,7 +31,9 @@ Item {
         title: root.asker.label
         fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
         acceptLabel: root.saves ? qsTr("Take this name") : qsTr("Open")
-        onAccepted: root.asker.picked(file.selectedFile)
+        // Qt's own dialog may tell no name; what stood in the field is better than nothing.
+        onAccepted: if (String(file.selectedFile) !== "")
+            root.asker.picked(file.selectedFile)
     }
     FolderDialog {
         id: folder
