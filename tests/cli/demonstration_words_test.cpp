@@ -86,7 +86,7 @@ TEST(DemonstrationWords, EverythingThatItsGrowerWroteIsKnownInEveryLanguage)
     }
     texts.erase("");
     for (const auto& text : texts) {
-        EXPECT_EQ(foreign_texts(text).size(), 2U) << text;
+        EXPECT_GE(foreign_texts(text).size(), 2U) << text; // A semicolon parts names of a kind.
     }
 }
 
