@@ -3,6 +3,7 @@
 #include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/cli/log_event.h"
+#include "app/cli/round_calendar.h"
 #include "app/cli/shipped_climate.h"
 #include "app/desktop.h"
 #include "app/i18n/tongue.h"
@@ -15,6 +16,7 @@
 #include "app/print_command.h"
 #include "app/start_window.h"
 #include "app/window.h"
+#include "app/words/demonstration_words.h"
 #include "core/base/parse.h"
 #include "core/home/demonstration.h"
 #include "core/home/demonstration_photos.h"
@@ -325,7 +327,7 @@ int main(int argc, char** argv)
             }
             example = answer.choice == StartChoice::Example;
         }
-        const auto to_show = household_to_show(globals, request, example);
+        auto to_show = household_to_show(globals, request, example);
         if (!to_show) {
             return report(to_show.error());
         }
@@ -336,8 +338,19 @@ int main(int argc, char** argv)
         if (!climate) {
             return report(climate.error());
         }
+        if (!to_show->from_folder) {
+            words::name_for_reader(to_show->household);
+            words::name_for_reader(to_show->history);
+            words::name_for_reader(to_show->seeds);
+        }
         const models::ShownUnits units{units_of(globals, given_units)};
         auto doors = doors_of(globals, *to_show, *climate, units);
+        const models::CalendarDoor write_calendar = [load = doors.others.load, today = globals.today](
+                                                        const std::filesystem::path& file, words::UnitSystem measures) -> Result<std::size_t> {
+            constexpr int kDays = 365;
+            const auto facts = load();
+            return facts ? cli::write_round_calendar(*facts, today, kDays, {}, measures, file) : Result<std::size_t>{facts.error()};
+        };
         auto shown = doors.year.load();
         if (!shown) {
             return report(shown.error());
@@ -351,6 +364,7 @@ int main(int argc, char** argv)
                               .mend = std::move(doors.mend),
                               .turn = std::move(doors.turn),
                               .written_elsewhere = std::move(doors.written_elsewhere),
+                              .calendar = write_calendar,
                               .people = std::move(doors.people),
                               .record = std::move(doors.record),
                               .units = units,

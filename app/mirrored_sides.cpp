@@ -1,5 +1,9 @@
 #include "app/mirrored_sides.h"
 
+#include "app/told_items.h"
+
+#include <QCoreApplication>
+#include <QKeyEvent>
 #include <QMatrix4x4>
 #include <QQuickItem>
 #include <QQuickPaintedItem>
@@ -60,6 +64,39 @@ private:
     Axis axis_;
 };
 
+/// Has the arrow keys of a window go where they point.
+class PointingKeys : public QObject {
+public:
+    /// Belongs to the window.
+    explicit PointingKeys(QQuickWindow& window) : QObject(&window), window_(window) { window.installEventFilter(this); }
+
+    bool eventFilter(QObject*, QEvent* event) override
+    {
+        const auto type = event->type();
+        if (turning_ || (type != QEvent::KeyPress && type != QEvent::KeyRelease)) {
+            return false;
+        }
+        const auto& key = static_cast<const QKeyEvent&>(*event);
+        const QQuickItem* focus = window_.activeFocusItem();
+        if ((key.key() != Qt::Key_Left && key.key() != Qt::Key_Right) || focus == nullptr ||
+            focus->mapToScene({1.0, 0.0}).x() > focus->mapToScene({0.0, 0.0}).x()) {
+            return false;
+        }
+        QKeyEvent turned(type, key.key() == Qt::Key_Left ? Qt::Key_Right : Qt::Key_Left, key.modifiers(), key.text(),
+                         key.isAutoRepeat(), static_cast<quint16>(key.count()));
+        turned.setTimestamp(key.timestamp());
+        turning_ = true;
+        QCoreApplication::sendEvent(&window_, &turned);
+        turning_ = false;
+        event->setAccepted(turned.isAccepted());
+        return true;
+    }
+
+private:
+    QQuickWindow& window_;
+    bool turning_ = false;
+};
+
 /// A property that an item gets once it was turned.
 constexpr char kSeen[] = "lathhouse_side_seen";
 
@@ -96,6 +133,8 @@ void turn_back(QQuickItem& item)
 void mirror_sides(QQuickWindow& window)
 {
     QQuickItem& all = *window.contentItem();
+    new PointingKeys(window);
+    tell_mirrored_boxes(window);
     new Mirror(all, axis_of_middle);
     QObject::connect(&all, &QQuickItem::childrenChanged, &all, [&all] { turn_children_back(all); });
     turn_children_back(all);

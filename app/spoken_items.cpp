@@ -34,6 +34,16 @@ QString named(const QQuickItem& item)
     return name;
 }
 
+/// What it says of itself beside its name.
+QString state_words(const QAccessibleInterface& spoken)
+{
+    const QAccessible::State state = spoken.state();
+    const QAccessible::Role role = spoken.role();
+    const bool ticks = role == QAccessible::CheckBox || role == QAccessible::RadioButton;
+    return (ticks && !state.checkable ? QStringLiteral(", not checkable") : QString{}) +
+           (state.checked ? QStringLiteral(", checked") : QString{}) + (state.selected ? QStringLiteral(", selected") : QString{});
+}
+
 void add_items(QQuickItem& item, QStringList& silent)
 {
     if (!item.isVisible()) {
@@ -76,8 +86,9 @@ QStringList stops_in_order(QQuickWindow& window)
         }
         QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(item);
         const QAccessible::Role role = spoken == nullptr ? QAccessible::NoRole : spoken->role();
-        stops.append(QStringLiteral("%1: %2").arg(QLatin1String(roles.valueToKey(role)),
-                                                  spoken == nullptr ? QString{} : spoken->text(QAccessible::Name)));
+        stops.append(QStringLiteral("%1: %2%3").arg(QLatin1String(roles.valueToKey(role)),
+                                                    spoken == nullptr ? QString{} : spoken->text(QAccessible::Name),
+                                                    spoken == nullptr ? QString{} : state_words(*spoken)));
     }
     return stops;
 }

@@ -12,7 +12,8 @@ namespace lathhouse {
 QStringList items_that_say_nothing(QQuickWindow& window);
 
 /// What the keyboard stops at, in the order of the Tab key from the first on: "Button: On to the spots" with the role as
-/// the accessibility tree names it. Empty where nothing in the window takes the keys.
+/// the accessibility tree names it; behind it ", checked" and ", selected" where that is so, ", not checkable" for a box or
+/// one of several that says it could not be. Empty where nothing in the window takes the keys.
 QStringList stops_in_order(QQuickWindow& window);
 
 } // namespace lathhouse

@@ -4,6 +4,7 @@
 #include "app/desktop.h"
 #include "app/mirrored_sides.h"
 #include "app/models/kept_settings.h"
+#include "app/told_items.h"
 #include "app/window_look.h"
 
 #include <QElapsedTimer>
@@ -69,6 +70,7 @@ StartAnswer run_start_window(const StartOptions& options)
     QStringList warnings;
     WindowLook seen{options.self_test ? Album::of_environment() : Album{}, {}, {}};
     const auto size = options.self_test || options.picture ? size_of_environment() : std::nullopt;
+    tell_spoken_roles();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&](const QList<QQmlError>& errors) {

@@ -21,6 +21,7 @@
 #include "app/page_links.h"
 #include "app/self_ending_window.h"
 #include "app/sheet/sheet_printer.h"
+#include "app/told_items.h"
 
 #include <QElapsedTimer>
 #include <QEvent>
@@ -124,11 +125,14 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::HomeRecordModel record(std::move(options.record), look);
     const bool has_people = static_cast<bool>(options.people.load);
     models::HomePeopleModel people(std::move(options.people), look);
+    const bool has_calendar = static_cast<bool>(options.calendar);
+    models::CalendarModel calendar(std::move(options.calendar), look);
     models::HomeModel home(options.door, look);
     home.join({.keeping = &keeping,
                .record = has_record ? &record : nullptr,
                .people = has_people ? &people : nullptr,
-               .settings = &settings});
+               .settings = &settings,
+               .calendar = has_calendar ? &calendar : nullptr});
     home.setSection(options.home_section);
     // A record changes the climate, and who reaches a spot the plan: all that rests on them is read anew, as after any
     // change of Home's.
@@ -172,6 +176,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
             page->follow();
         }
     });
+    tell_spoken_roles();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {

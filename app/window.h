@@ -2,6 +2,7 @@
 
 #include "app/models/changes_model.h"
 #include "app/models/home_record_model.h"
+#include "app/models/calendar_model.h"
 #include "app/models/household_door.h"
 #include "app/models/mend_door.h"
 #include "app/models/people_door.h"
@@ -32,6 +33,7 @@ struct WindowOptions {
     models::TurnLast turn;      ///< Undo and redo of the whole window.
     /// Whether anyone wrote into the household since it was asked last; asked every two seconds. May be empty.
     std::function<bool()> written_elsewhere;
+    models::CalendarDoor calendar = {}; ///< Writes the tasks of the year; empty: none can be written.
     models::PeopleDoor people = {}; ///< Children and animals; without a `load` that section is not there.
     models::RecordDoor record = {}; ///< The household's own record; without a `load` that section is not there.
     models::ShownUnits units = models::Units::Metric; ///< Shared with what solves the year.

@@ -1,31 +1,19 @@
 import QtQuick
-import QtQuick.Templates as T
 import Lathhouse.Models
 
 // One of several to choose from; the chosen one is bold, on the ground of what is chosen, with the border of acts.
-T.Button {
+SpokenButton {
     id: root
 
     /// Hand of a spot; negative: none.
     property int spotColour: -1
-    property string reason: ""
-    property bool on: false
     /// Where the words begin; negative: in the middle, or beside the swatch.
     property real textX: -1
     readonly property real textWidth: widest.width
 
     implicitWidth: Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0)
     implicitHeight: Theme.px(28)
-    focusPolicy: Qt.StrongFocus
-    hoverEnabled: true
-    Accessible.role: Accessible.RadioButton
-    Accessible.name: root.text
-    Accessible.description: root.reason
-    Accessible.checkable: true
-    Accessible.checked: root.on
-    Accessible.onPressAction: root.clicked()
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
+    spokenRole: Accessible.RadioButton
 
     // The chip keeps its width when it is chosen.
     TextMetrics {

@@ -15,16 +15,25 @@ Item {
             folder.open();
         } else {
             file.nameFilters = root.asker.filters;
+            // Qt's own dialog tells no name that was typed where none stood.
+            if (root.saves && root.asker.text !== "")
+                file.selectedFile = "file://" + encodeURI(root.asker.text);
             file.open();
         }
     }
 
+    Loader {
+        active: root.saves
+        sourceComponent: DialogReturn {}
+    }
     FileDialog {
         id: file
         title: root.asker.label
         fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
         acceptLabel: root.saves ? qsTr("Take this name") : qsTr("Open")
-        onAccepted: root.asker.picked(file.selectedFile)
+        // Qt's own dialog may tell no name; what stood in the field is better than nothing.
+        onAccepted: if (String(file.selectedFile) !== "")
+            root.asker.picked(file.selectedFile)
     }
     FolderDialog {
         id: folder

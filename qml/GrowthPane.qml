@@ -148,13 +148,15 @@ Column {
         }
         Chip {
             objectName: "twinChip"
+            spokenRole: Accessible.CheckBox
             text: qsTr("As a table")
             reason: qsTr("Key T")
             on: root.asTable
             onClicked: root.asTable = !root.asTable
         }
         Words {
-            visible: !root.asTable && root.plant.verdict >= 0
+            objectName: "bandWords"
+            visible: !root.asTable && root.plant.hasBand
             height: Theme.px(28)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Green band: where the fit lies, 9 in 10.")

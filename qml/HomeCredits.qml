@@ -48,6 +48,7 @@ Column {
     }
     Chip {
         objectName: "sourcesChip"
+        spokenRole: Accessible.CheckBox
         text: root.all ? qsTr("Fewer") : qsTr("All %1 publications").arg(root.keeping.sources.count)
         on: root.all
         onClicked: root.all = !root.all

@@ -8,6 +8,10 @@ Item {
     id: root
 
     required property HomeDataModel keeping
+    /// Writes the tasks of the year; null where that cannot be.
+    property CalendarModel calendar: null
+    /// Photographs on their way in; null where none can be taken.
+    property PhotoImportModel coming: null
     required property bool narrow
     readonly property real leftWidth: root.narrow ? root.width : Math.round(root.width * 0.4)
     readonly property real rightX: root.narrow ? 0 : root.leftWidth + Theme.px(36)
@@ -257,6 +261,18 @@ Item {
             keeping: root.keeping
             act: HomeDataModel.Tables
             onAnswered: tablesTo.focusField()
+        }
+        HomeCalendar {
+            visible: root.calendar !== null
+            width: parent.width
+            topPadding: Theme.px(10)
+            calendar: root.calendar
+        }
+        HomeWatch {
+            visible: root.keeping.keeps && root.coming !== null
+            width: parent.width
+            topPadding: Theme.px(10)
+            coming: root.coming
         }
     }
     Rectangle {

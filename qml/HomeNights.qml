@@ -130,6 +130,7 @@ Column {
     }
     Chip {
         objectName: "nightTableChip"
+        spokenRole: Accessible.CheckBox
         visible: root.home.outdoors.count > 0
         text: qsTr("As a table")
         reason: qsTr("Key T")

@@ -12,6 +12,8 @@ FocusScope {
     required property HomeModel home
     /// Changes of the household itself; null where it cannot be changed.
     property MendModel mend: null
+    /// Photographs on their way in; null where none can be taken.
+    property PhotoImportModel coming: null
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
     /// In the order of HomeModel.Section.
@@ -81,7 +83,7 @@ FocusScope {
             more.setSource("HomePeople.qml", { objectName: "homePeople", people: root.home.people, narrow: narrow });
             root.home.people.start();
         } else if (root.home.section === HomeModel.Data) {
-            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, narrow: narrow });
+            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, calendar: root.home.calendar, coming: root.coming, narrow: narrow });
             root.home.keeping.look();
         } else if (root.home.section === HomeModel.Settings) {
             more.setSource("HomeSettings.qml", { objectName: "homeSettings", settings: root.home.settings });
@@ -131,6 +133,7 @@ FocusScope {
                 required property string modelData
                 required property int index
                 objectName: "section" + index
+                spokenRole: Accessible.PageTab
                 visible: root.home.has(index)
                 height: Theme.px(32)
                 text: modelData

@@ -60,7 +60,7 @@ Column {
                 spotColour: chip.hand
                 on: root.reaches[chip.index] === true
                 reason: chip.on ? qsTr("Within reach of %1").arg(root.name) : qsTr("Out of reach of %1").arg(root.name)
-                Accessible.role: Accessible.CheckBox
+                spokenRole: Accessible.CheckBox
                 onClicked: root.reached(chip.index, !chip.on)
             }
         }

@@ -75,6 +75,7 @@ Item {
 
             Chip {
                 objectName: "mapTableChip"
+                spokenRole: Accessible.CheckBox
                 height: Theme.px(32)
                 text: qsTr("As a table")
                 reason: qsTr("Key T")

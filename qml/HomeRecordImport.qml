@@ -78,6 +78,7 @@ Column {
     }
     Chip {
         objectName: "recordMore"
+        spokenRole: Accessible.CheckBox
         text: qsTr("Names of columns, station, height")
         on: root.more
         onClicked: root.more = !root.more

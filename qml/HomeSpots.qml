@@ -94,6 +94,7 @@ Column {
     }
     Chip {
         objectName: "lightTableChip"
+        spokenRole: Accessible.CheckBox
         visible: root.home.spots.count > 0
         text: qsTr("As a table")
         reason: qsTr("Key T")

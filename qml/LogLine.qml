@@ -52,6 +52,7 @@ Item {
         }
         Chip {
             objectName: "calmChip"
+            spokenRole: Accessible.CheckBox
             height: Theme.px(32)
             text: qsTr("clear, calm")
             reason: qsTr("The sky was clear and the air still")
@@ -60,6 +61,7 @@ Item {
         }
         Chip {
             objectName: "cloudChip"
+            spokenRole: Accessible.CheckBox
             height: Theme.px(32)
             text: qsTr("cloud or wind")
             on: root.clouded

@@ -41,8 +41,17 @@ Window {
     Component.onCompleted: {
         root.complete = true;
         root.openPage();
+        root.requestActivate(); // After the first start the keys would stay with its window.
     }
-    onPageChanged: if (root.complete) root.openPage()
+    onPageChanged: if (root.complete) {
+        // What was just done was done on another page.
+        root.changes.leave();
+        if (root.mend !== null)
+            root.mend.hush();
+        if (root.printer !== null && !root.printer.working)
+            root.printer.dismiss();
+        root.openPage();
+    }
 
     /// Hands the focus to the chosen page; what it shows is read when it is first asked for.
     function openPage(): void {
@@ -204,7 +213,7 @@ Window {
     PageLoader {
         id: homePage
         file: "HomePage.qml"
-        given: ({ objectName: "homePage", home: root.home, mend: root.mend, narrow: Qt.binding(() => root.narrow) })
+        given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
         visible: root.page === "home"
         anchors.fill: sheet
         anchors.margins: 1

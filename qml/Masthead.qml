@@ -20,6 +20,8 @@ Item {
     readonly property real tabsX: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
     readonly property real tabWidth: root.narrow ? Math.min(Theme.px(76), Math.floor((root.width - root.tabsX - 12) / root.pages.length)) : Theme.px(root.wide ? 104 : 92)
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
+    /// Household and place would else take two lines between the tabs and the acts.
+    readonly property bool shortDate: root.narrow || homeWidth.advanceWidth > root.width - root.tabsEnd - longDate.advanceWidth - undoButton.width - findButton.width - Theme.px(34) - 58
     readonly property real tabsEnd: root.tabsX + root.pages.length * root.tabWidth
 
     signal chosen(page: string)
@@ -126,6 +128,18 @@ Item {
             }
         }
     }
+    TextMetrics {
+        id: homeWidth
+        text: home.text
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.rowSize
+    }
+    TextMetrics {
+        id: longDate
+        text: root.year.todayLong
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
+    }
     Text {
         id: home
         textFormat: Text.PlainText
@@ -162,7 +176,7 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
         visible: x > root.tabsEnd + 8
-        text: root.narrow ? root.year.todayShort : root.year.todayLong
+        text: root.shortDate ? root.year.todayShort : root.year.todayLong
         color: Theme.ink
         font.family: Theme.textFamily
         font.pixelSize: Theme.textSize

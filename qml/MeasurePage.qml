@@ -204,7 +204,7 @@ FocusScope {
                 }
             }
             Words {
-                visible: !root.green
+                visible: !root.green && root.measure.result === "" // Then what keeps it is in sight.
                 width: parent.width
                 text: qsTr("Keep what is known and what is measured at the same distance from the camera: at one metre, each 10 cm that the plant stands nearer makes it come out about 10 % too long.")
                 quiet: true

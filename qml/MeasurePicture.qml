@@ -10,6 +10,8 @@ Rectangle {
     required property MeasureModel measure
     /// How marks are set, to be read aloud.
     required property string hint
+    /// Also where all else is mirrored.
+    readonly property bool keepsSides: true
     readonly property real imageScale: pane.place.width > 0 ? pane.place.width / root.measure.imageWidth : 1
 
     color: Theme.well

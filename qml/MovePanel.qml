@@ -72,6 +72,7 @@ FocusScope {
                     required property int number
                     required property int index
                     objectName: "spotChip" + number
+                    spokenRole: Accessible.Button
                     text: qsTr("%1  %2").arg(number).arg(name)
                     spotColour: hand
                     onClicked: root.move(index)

@@ -23,6 +23,8 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
+    onVisibleChanged: if (!root.visible)
+        undoBar.passed = true
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -80,7 +82,11 @@ FocusScope {
     Connections {
         target: root.plants
         function onOpenedChanged(): void {
+            undoBar.passed = true;
             root.back();
+        }
+        function onSaidChanged(): void {
+            undoBar.passed = false;
         }
     }
     Timer { // The page that is wanted is shown first.

@@ -26,6 +26,15 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
+    onVisibleChanged: if (!root.visible)
+        undoBar.passed = true
+
+    Connections {
+        target: root.round
+        function onSaidChanged(): void {
+            undoBar.passed = false;
+        }
+    }
 
     /// The field for tonight's low has the keys and is in sight.
     function typeLow(): void {
@@ -388,7 +397,9 @@ FocusScope {
     Rectangle {
         id: undoBar
         objectName: "undoBar"
-        visible: root.round.said !== ""
+        /// One has gone to another page since.
+        property bool passed: false
+        visible: root.round.said !== "" && !undoBar.passed
         x: root.side
         y: root.height - height - 4
         width: root.taskWidth - 2 * root.side

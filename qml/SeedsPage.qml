@@ -23,6 +23,15 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Seeds")
+    onVisibleChanged: if (!root.visible)
+        undoBar.passed = true
+
+    Connections {
+        target: root.seeds
+        function onSaidChanged(): void {
+            undoBar.passed = false;
+        }
+    }
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -286,7 +295,9 @@ FocusScope {
     Rectangle {
         id: undoBar
         objectName: "seedsUndoBar"
-        visible: root.seeds.said !== ""
+        /// One has gone to another page since.
+        property bool passed: false
+        visible: root.seeds.said !== "" && !undoBar.passed
         x: root.side
         y: root.height - height - 4
         width: root.listWidth

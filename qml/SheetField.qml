@@ -27,6 +27,9 @@ T.TextField {
         const leaves = event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab || event.key === Qt.Key_Escape || event.key === Qt.Key_F5;
         event.accepted = !leaves && (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) === 0;
     }
+    // A field that is gone would go on taking the keys of pages for letters of its own.
+    onVisibleChanged: if (!root.visible)
+        root.focus = false
     Accessible.role: Accessible.EditableText
     Accessible.name: root.unit === "" ? root.label : qsTr("%1, %2").arg(root.label).arg(root.unit)
 

@@ -19,6 +19,7 @@ Item {
         dialog.open();
     }
 
+    DialogReturn {}
     FileDialog {
         id: dialog
         fileMode: FileDialog.SaveFile

@@ -11,6 +11,13 @@ Column {
 
     spacing: Theme.px(8)
 
+    function sow(): void {
+        if (root.seeds.sow(sown.text))
+            sown.clear();
+        else
+            sown.forceActiveFocus();
+    }
+
     Flow {
         width: parent.width
         spacing: Theme.px(10)
@@ -141,9 +148,31 @@ Column {
         }
     }
     Heading {
-        visible: root.seeds.trays.count > 0
+        visible: root.seeds.currentRow >= 0
         topPadding: Theme.px(6)
         text: qsTr("Trays")
+    }
+    Flow {
+        visible: root.seeds.currentRow >= 0
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetField {
+            id: sown
+            objectName: "sownField"
+            width: Theme.px(150)
+            label: qsTr("Seeds that went into a tray")
+            placeholderText: qsTr("Seeds")
+            inputMethodHints: Qt.ImhDigitsOnly
+            onTextEdited: root.seeds.forgive()
+            onAccepted: root.sow()
+        }
+        SheetButton {
+            objectName: "sownButton"
+            text: qsTr("Sown today")
+            reason: qsTr("A tray of this lot, to be counted from now on")
+            onClicked: root.sow()
+        }
     }
     Column {
         objectName: "trays"

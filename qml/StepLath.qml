@@ -1,10 +1,9 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Templates as T
 
 // A step of the first start: five laths, full in the step that is open, with its number and what it has so far.
-T.AbstractButton {
+SpokenButton {
     id: root
 
     required property int number
@@ -12,15 +11,10 @@ T.AbstractButton {
     required property bool open
 
     implicitHeight: Math.max(Theme.px(50), column.height)
-    focusPolicy: Qt.StrongFocus
-    hoverEnabled: true
-    Accessible.role: Accessible.PageTab
+    on: root.open
+    reason: root.words
+    spokenRole: Accessible.PageTab
     Accessible.name: qsTr("Step %1, %2").arg(root.number).arg(root.text)
-    Accessible.description: root.words
-    Accessible.selected: root.open
-    Accessible.onPressAction: root.clicked()
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
 
     background: Item {
         FocusRing {

@@ -1,24 +1,11 @@
 import QtQuick
-import QtQuick.Templates as T
 
 // Yes or no, with its words.
-T.AbstractButton {
+SpokenButton {
     id: root
 
-    property bool on: false
-    property string reason: ""
-
     implicitHeight: Math.max(Theme.px(28), words.height + Theme.px(6))
-    focusPolicy: Qt.StrongFocus
-    hoverEnabled: true
-    Accessible.role: Accessible.CheckBox
-    Accessible.name: root.text
-    Accessible.description: root.reason
-    Accessible.checkable: true
-    Accessible.checked: root.on
-    Accessible.onPressAction: root.clicked()
-    Keys.onReturnPressed: root.clicked()
-    Keys.onEnterPressed: root.clicked()
+    spokenRole: Accessible.CheckBox
 
     background: Rectangle {
         color: root.hovered ? Theme.well : "transparent"

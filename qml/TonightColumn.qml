@@ -244,6 +244,7 @@ Column {
         }
         Chip {
             objectName: "tableChip"
+            spokenRole: Accessible.CheckBox
             text: qsTr("As a table")
             reason: qsTr("Key T")
             on: root.asTable

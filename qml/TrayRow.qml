@@ -80,6 +80,7 @@ Item {
         }
         Chip {
             objectName: "lastChip"
+            spokenRole: Accessible.CheckBox
             height: Theme.px(32)
             text: qsTr("no more to come")
             reason: qsTr("The counting is over; only then does the tray change the lot’s share")

@@ -7,11 +7,13 @@ Rectangle {
     required property string said
     required property bool canUndo
     required property bool canRedo
+    /// One has gone on since, to another plant or page: it speaks of what was just done.
+    property bool passed: false
 
     signal undo
     signal redo
 
-    visible: root.said !== ""
+    visible: root.said !== "" && !root.passed
     implicitHeight: visible ? Math.max(saidText.height, undoButton.height) + Theme.px(12) : 0
     radius: Theme.controlRadius
     color: Theme.ink

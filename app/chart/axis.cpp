@@ -25,9 +25,9 @@ double round_step(double span, int steps)
 
 } // namespace
 
-Axis::Axis(double least, double most, int steps)
+Axis::Axis(double least, double most, int steps, double finest)
 {
-    step_ = round_step(most - least, steps);
+    step_ = std::max(round_step(most - least, steps), finest);
     bottom_ = std::floor(least / step_ + 1e-9) * step_;
     top_ = std::ceil(most / step_ - 1e-9) * step_;
     if (top_ <= bottom_) {

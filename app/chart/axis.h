@@ -12,8 +12,8 @@ namespace lathhouse::chart {
 /// A straight scale from the bottom to the top of a plot, with ticks at round numbers.
 class Axis {
 public:
-    /// steps: at most about so many ticks.
-    Axis(double least, double most, int steps);
+    /// steps: at most about so many ticks, and none closer to the next than `finest`: 1 for what is counted.
+    Axis(double least, double most, int steps, double finest = 0.0);
 
     double bottom() const { return bottom_; }
     double top() const { return top_; }

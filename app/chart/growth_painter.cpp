@@ -119,7 +119,7 @@ private:
             return;
         }
         const double room = std::max(high - low, chart_.percent ? 4.0 : 2.0) * 0.12;
-        const Axis axis(std::max(0.0, low - room), high + room, 6);
+        const Axis axis(std::max(0.0, low - room), high + room, 6, chart_.counts ? 1.0 : 0.0);
         bottom_ = axis.bottom();
         top_ = axis.top();
         for (double tick = axis.bottom(); tick <= axis.top() + 1e-9; tick += axis.step()) {

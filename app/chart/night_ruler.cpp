@@ -93,7 +93,10 @@ void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::Nigh
         painter.drawPolygon(QPolygonF{{here, base + 1.0}, {here + 5.0, base + 9.0}, {here - 5.0, base + 9.0}});
         painter.setPen(QPen(ink.cold, 1.4));
         painter.drawLine(QPointF(here, bar.top()), QPointF(here, bar.bottom()));
-        const QString figure = tr("its spot tonight, about %1").arg(words.temperature(*needs.here));
+        QString figure = tr("its spot tonight, about %1").arg(words.temperature(*needs.here));
+        if (metrics.horizontalAdvance(figure) + 9.0 > std::max(room.right() - here, here - room.left())) {
+            figure = tr("tonight about %1").arg(words.temperature(*needs.here)); // Else it would lie over its mark.
+        }
         const qreal width = metrics.horizontalAdvance(figure);
         const qreal left = here + 9.0 + width <= room.right() ? here + 9.0 : here - 9.0 - width;
         painter.setFont(ink.small);

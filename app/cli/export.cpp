@@ -22,16 +22,12 @@ Result<Answer> export_calendar(const Globals& globals, const CalendarOptions& op
     if (!facts) {
         return facts.error();
     }
-    const auto nights = facts->climate.nights();
-    const auto parts = plan::round_parts(*facts, nights, globals.today, plan::kUsualRisk);
-    const auto events = round_calendar(*facts, parts, options.days, globals.units);
-    const auto file = exchange::icalendar(
-        {facts->as_told.name + " (plants)", calendar::start_of_day_utc(globals.today), options.alarm}, events);
-    if (const auto written = write_file_whole(options.file, file); !written) {
-        return written.error();
+    const auto events = write_round_calendar(*facts, globals.today, options.days, options.alarm, globals.units, options.file);
+    if (!events) {
+        return events.error();
     }
-    return Answer{{{"file", options.file}, {"events", events.size()}},
-                  "Wrote " + std::to_string(events.size()) + " days and spells to " + options.file +
+    return Answer{{{"file", options.file}, {"events", *events}},
+                  "Wrote " + std::to_string(*events) + " days and spells to " + options.file +
                       ". It names your plants and spots; your place's coordinates are not in it. Export again "
                       "whenever the plan changes: the same matters keep their names, so that they are moved, not "
                       "doubled. Looks at the water are not in it.\n",

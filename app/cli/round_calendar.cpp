@@ -1,6 +1,8 @@
 #include "app/cli/round_calendar.h"
 
+#include "app/words/calendar_words.h"
 #include "app/words/round_words.h"
+#include "core/base/csv.h"
 
 #include <map>
 
@@ -66,7 +68,7 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
             for (const auto& caution : words::task_cautions(task, household)) {
                 details += caution + "\n";
             }
-            details += "A date of the plan, which is a chance and not a promise.";
+            details += words::caution_in_calendar();
             if (is_day_out(task)) {
                 hardening[*task.plant] = events.size();
             }
@@ -74,12 +76,27 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
                 {exchange::calendar_uid(household.name + "\n" + household.place.name,
                                         matter + "/" + std::to_string(count)),
                  date, date,
-                 who + (is_day_out(task) ? std::string{"hardening, out by day"}
+                 who + (is_day_out(task) ? words::hardening_in_calendar()
                                          : words::task(task, household, units)),
                  details, category_of(task.matter)});
         }
     }
     return events;
+}
+
+Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, int days,
+                                         std::optional<int> alarm, words::UnitSystem units,
+                                         const std::filesystem::path& file)
+{
+    const auto nights = facts.climate.nights();
+    const auto parts = plan::round_parts(facts, nights, today, plan::kUsualRisk);
+    const auto events = round_calendar(facts, parts, days, units);
+    const auto text = exchange::icalendar(
+        {facts.as_told.name + " (plants)", calendar::start_of_day_utc(today), alarm}, events);
+    if (const auto written = write_file_whole(file, text); !written) {
+        return written.error();
+    }
+    return events.size();
 }
 
 } // namespace lathhouse::cli

@@ -4,6 +4,8 @@
 #include "core/exchange/icalendar.h"
 #include "core/plan/round_parts.h"
 
+#include <filesystem>
+#include <optional>
 #include <vector>
 
 namespace lathhouse::cli {
@@ -15,5 +17,11 @@ namespace lathhouse::cli {
 std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& facts,
                                                     const plan::RoundParts& parts, int days,
                                                     words::UnitSystem units);
+
+/// Writes them into a file, which replaces one that is there; how many there are. alarm: hours before midnight of the
+/// day. Errors: as write_file_whole.
+Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, int days,
+                                         std::optional<int> alarm, words::UnitSystem units,
+                                         const std::filesystem::path& file);
 
 } // namespace lathhouse::cli

@@ -360,6 +360,33 @@
     </message>
 </context>
 <context>
+    <name>HomeCalendar</name>
+    <message>
+        <source>The tasks in your own calendar</source>
+        <translation>Die Aufgaben im eigenen Kalender</translation>
+    </message>
+    <message>
+        <source>Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
+        <translation>Tragen, Düngen, Behandlungen und Aussaaten des Jahres in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin: Jeder wartet auf den vorigen.</translation>
+    </message>
+    <message>
+        <source>The calendar file to write</source>
+        <translation>Die Kalenderdatei, die geschrieben wird</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>Write the calendar</source>
+        <translation>Den Kalender schreiben</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+</context>
+<context>
     <name>HomeCheck</name>
     <message>
         <source>Look through the folder</source>
@@ -1295,6 +1322,37 @@
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeWatch</name>
+    <message>
+        <source>A folder that is watched</source>
+        <translation>Ein Ordner, der beobachtet wird</translation>
+    </message>
+    <message>
+        <source>What a phone copies there comes in by itself as long as this window is open. A photograph goes to the plant with whose name its own begins, or after which its folder is called; the files stay where they are.</source>
+        <translation>Was ein Telefon dorthin kopiert, kommt von selbst herein, solange dieses Fenster offen ist. Ein Foto geht an die Pflanze, mit deren Namen sein eigener beginnt oder nach der sein Ordner heißt; die Dateien bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <source>The folder of photographs</source>
+        <translation>Der Ordner mit den Fotos</translation>
+    </message>
+    <message>
+        <source>Watch it</source>
+        <translation>Beobachten</translation>
+    </message>
+    <message>
+        <source>%1 is watched. %2</source>
+        <translation>%1 wird beobachtet. %2</translation>
+    </message>
+    <message>
+        <source>Watch it no longer</source>
+        <translation>Nicht mehr beobachten</translation>
+    </message>
+    <message>
+        <source>What came in stays.</source>
+        <translation>Was hereingekommen ist, bleibt.</translation>
     </message>
 </context>
 <context>
@@ -3630,6 +3688,22 @@
         <translation>Schalen</translation>
     </message>
     <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Samen, die in eine Schale kamen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Heute gesät</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Eine Schale dieser Partie, die von jetzt an gezählt wird</translation>
+    </message>
+    <message>
         <source>Trays of this lot</source>
         <translation>Schalen dieser Partie</translation>
     </message>
@@ -4491,6 +4565,10 @@ liegen im Band</translation>
         <translation>ihr Platz heute Nacht, etwa %1</translation>
     </message>
     <message>
+        <source>tonight about %1</source>
+        <translation>heute Nacht etwa %1</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>nichts</translation>
     </message>
@@ -4975,6 +5053,25 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CalendarModel</name>
+    <message>
+        <source>plants</source>
+        <translation>pflanzen</translation>
+    </message>
+    <message>
+        <source>Say which file the calendar is to be.</source>
+        <translation>Sagen, welche Datei der Kalender werden soll.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it where it is an older calendar of yours; else take another name.</source>
+        <translation>%1 ist schon da. Ersetzen, wenn es ein älterer eigener Kalender ist; sonst einen anderen Namen nehmen.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
+        <translation>%1 Tage und Zeiten nach %2 geschrieben. Pflanzen und Plätze stehen darin mit Namen; wo das Zuhause liegt, steht nirgends. Neu schreiben, wenn sich der Plan ändert: Gleiches behält seinen Namen und wird verschoben, nicht verdoppelt.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::ChangesModel</name>
     <message>
         <source>Nothing is left to take back.</source>
@@ -5088,6 +5185,10 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeDataModel</name>
+    <message>
+        <source>under %1 MB</source>
+        <translation>unter %1 MB</translation>
+    </message>
     <message>
         <source>%1 MB</source>
         <translation>%1 MB</translation>
@@ -5864,6 +5965,38 @@ liegen im Band</translation>
         <source> Stopped; what came in stays.</source>
         <translation> Angehalten; was hereinkam, bleibt.</translation>
     </message>
+    <message>
+        <source>Say which folder is to be watched.</source>
+        <translation>Sagen, welcher Ordner beobachtet werden soll.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder of this computer.</source>
+        <translation>%1 ist kein Ordner dieses Rechners.</translation>
+    </message>
+    <message>
+        <source>Nothing new has come yet.</source>
+        <translation>Noch ist nichts Neues gekommen.</translation>
+    </message>
+    <message>
+        <source>it names no plant; begin its name with a plant’s, or put it into a folder called after one</source>
+        <translation>es nennt keine Pflanze; seinen Namen mit dem einer Pflanze beginnen oder es in einen Ordner legen, der nach einer heißt</translation>
+    </message>
+    <message>
+        <source>1 photograph has come in.</source>
+        <translation>1 Foto ist hereingekommen.</translation>
+    </message>
+    <message>
+        <source>%1 photographs have come in.</source>
+        <translation>%1 Fotos sind hereingekommen.</translation>
+    </message>
+    <message>
+        <source>1 photograph came in from the folder that is watched.</source>
+        <translation>1 Foto kam aus dem beobachteten Ordner herein.</translation>
+    </message>
+    <message>
+        <source>%1 photographs came in from the folder that is watched.</source>
+        <translation>%1 Fotos kamen aus dem beobachteten Ordner herein.</translation>
+    </message>
 </context>
 <context>
     <name>lathhouse::models::PhotosModel</name>
@@ -6614,6 +6747,22 @@ liegen im Band</translation>
     <message>
         <source>Only %1 seeds were sown in this tray.</source>
         <translation>In diese Schale wurden nur %1 Körner gesät.</translation>
+    </message>
+    <message>
+        <source>Write how many seeds went into the tray, such as 12.</source>
+        <translation>Schreiben, wie viele Samen in die Schale kamen, etwa 12.</translation>
+    </message>
+    <message>
+        <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
+        <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+    </message>
+    <message>
+        <source>%1: 1 seed was sown today. Undo above the pages takes it back.</source>
+        <translation>%1: Heute wurde 1 Samen gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>%1: %2 seeds were sown today. Undo above the pages takes it back.</source>
+        <translation>%1: Heute wurden %2 Samen gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
     <message>
         <source>Counted: %1.</source>
@@ -7391,6 +7540,14 @@ liegen im Band</translation>
     <message>
         <source>a spot that is gone</source>
         <translation>ein Platz, den es nicht mehr gibt</translation>
+    </message>
+    <message>
+        <source>hardening, out by day</source>
+        <translation>Abhärten, tagsüber draußen</translation>
+    </message>
+    <message>
+        <source>A date of the plan, which is a chance and not a promise.</source>
+        <translation>Ein Datum des Plans: eine Wahrscheinlichkeit, kein Versprechen.</translation>
     </message>
     <message>
         <source>set it apart from the others; wash hands and tools after it</source>

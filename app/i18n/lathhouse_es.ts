@@ -360,6 +360,33 @@
     </message>
 </context>
 <context>
+    <name>HomeCalendar</name>
+    <message>
+        <source>The tasks in your own calendar</source>
+        <translation>Las tareas en el calendario propio</translation>
+    </message>
+    <message>
+        <source>Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
+        <translation>Traslados, abonados, tratamientos y siembras del año en un archivo que leen los calendarios. Las miradas al riego no están: cada una espera a la anterior.</translation>
+    </message>
+    <message>
+        <source>The calendar file to write</source>
+        <translation>El archivo de calendario que se escribe</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation>Calendarios (*.ics)</translation>
+    </message>
+    <message>
+        <source>Write the calendar</source>
+        <translation>Escribir el calendario</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Sustituirlo</translation>
+    </message>
+</context>
+<context>
     <name>HomeCheck</name>
     <message>
         <source>Look through the folder</source>
@@ -1295,6 +1322,37 @@
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>HomeWatch</name>
+    <message>
+        <source>A folder that is watched</source>
+        <translation>Una carpeta vigilada</translation>
+    </message>
+    <message>
+        <source>What a phone copies there comes in by itself as long as this window is open. A photograph goes to the plant with whose name its own begins, or after which its folder is called; the files stay where they are.</source>
+        <translation>Lo que un teléfono copia allí entra por sí solo mientras esta ventana esté abierta. Una fotografía va a la planta con cuyo nombre empieza el suyo o cuyo nombre lleva su carpeta; los archivos se quedan donde están.</translation>
+    </message>
+    <message>
+        <source>The folder of photographs</source>
+        <translation>La carpeta de las fotografías</translation>
+    </message>
+    <message>
+        <source>Watch it</source>
+        <translation>Vigilarla</translation>
+    </message>
+    <message>
+        <source>%1 is watched. %2</source>
+        <translation>Se vigila %1. %2</translation>
+    </message>
+    <message>
+        <source>Watch it no longer</source>
+        <translation>Dejar de vigilarla</translation>
+    </message>
+    <message>
+        <source>What came in stays.</source>
+        <translation>Lo que ya entró se queda.</translation>
     </message>
 </context>
 <context>
@@ -3630,6 +3688,22 @@
         <translation>Bandejas</translation>
     </message>
     <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Semillas que fueron a una bandeja</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Sembradas hoy</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
+    </message>
+    <message>
         <source>Trays of this lot</source>
         <translation>Bandejas de este lote</translation>
     </message>
@@ -4491,6 +4565,10 @@ están en la banda</translation>
         <translation>su sitio esta noche, unos %1</translation>
     </message>
     <message>
+        <source>tonight about %1</source>
+        <translation>esta noche, unos %1</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>nada</translation>
     </message>
@@ -4975,6 +5053,25 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CalendarModel</name>
+    <message>
+        <source>plants</source>
+        <translation>plantas</translation>
+    </message>
+    <message>
+        <source>Say which file the calendar is to be.</source>
+        <translation>Decir qué archivo será el calendario.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it where it is an older calendar of yours; else take another name.</source>
+        <translation>%1 ya existe. Sustituirlo si es un calendario propio más antiguo; si no, tomar otro nombre.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
+        <translation>Se escribieron %1 días y periodos en %2. Nombra las plantas y los sitios; no dice en ninguna parte dónde está el hogar. Escribirlo de nuevo cuando cambie el plan: lo mismo conserva su nombre, así que se mueve y no se duplica.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::ChangesModel</name>
     <message>
         <source>Nothing is left to take back.</source>
@@ -5088,6 +5185,10 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeDataModel</name>
+    <message>
+        <source>under %1 MB</source>
+        <translation>menos de %1 MB</translation>
+    </message>
     <message>
         <source>%1 MB</source>
         <translation>%1 MB</translation>
@@ -5864,6 +5965,38 @@ están en la banda</translation>
         <source> Stopped; what came in stays.</source>
         <translation> Detenido; lo que entró se queda.</translation>
     </message>
+    <message>
+        <source>Say which folder is to be watched.</source>
+        <translation>Decir qué carpeta se debe vigilar.</translation>
+    </message>
+    <message>
+        <source>%1 is no folder of this computer.</source>
+        <translation>%1 no es una carpeta de este equipo.</translation>
+    </message>
+    <message>
+        <source>Nothing new has come yet.</source>
+        <translation>Aún no ha llegado nada nuevo.</translation>
+    </message>
+    <message>
+        <source>it names no plant; begin its name with a plant’s, or put it into a folder called after one</source>
+        <translation>no nombra ninguna planta; empezar su nombre con el de una planta o ponerla en una carpeta que lleve el de una</translation>
+    </message>
+    <message>
+        <source>1 photograph has come in.</source>
+        <translation>Ha entrado 1 fotografía.</translation>
+    </message>
+    <message>
+        <source>%1 photographs have come in.</source>
+        <translation>Han entrado %1 fotografías.</translation>
+    </message>
+    <message>
+        <source>1 photograph came in from the folder that is watched.</source>
+        <translation>Entró 1 fotografía de la carpeta vigilada.</translation>
+    </message>
+    <message>
+        <source>%1 photographs came in from the folder that is watched.</source>
+        <translation>Entraron %1 fotografías de la carpeta vigilada.</translation>
+    </message>
 </context>
 <context>
     <name>lathhouse::models::PhotosModel</name>
@@ -6614,6 +6747,22 @@ están en la banda</translation>
     <message>
         <source>Only %1 seeds were sown in this tray.</source>
         <translation>En esta bandeja solo se sembraron %1 semillas.</translation>
+    </message>
+    <message>
+        <source>Write how many seeds went into the tray, such as 12.</source>
+        <translation>Escribir cuántas semillas fueron a la bandeja, como 12.</translation>
+    </message>
+    <message>
+        <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
+        <translation>De este lote quedan %1 semillas. Sembrar menos o añadir el sobre del que vinieron.</translation>
+    </message>
+    <message>
+        <source>%1: 1 seed was sown today. Undo above the pages takes it back.</source>
+        <translation>%1: hoy se sembró 1 semilla. Deshacer, encima de las páginas, lo deshace.</translation>
+    </message>
+    <message>
+        <source>%1: %2 seeds were sown today. Undo above the pages takes it back.</source>
+        <translation>%1: hoy se sembraron %2 semillas. Deshacer, encima de las páginas, lo deshace.</translation>
     </message>
     <message>
         <source>Counted: %1.</source>
@@ -7391,6 +7540,14 @@ están en la banda</translation>
     <message>
         <source>a spot that is gone</source>
         <translation>un sitio que ya no existe</translation>
+    </message>
+    <message>
+        <source>hardening, out by day</source>
+        <translation>aclimatación, fuera de día</translation>
+    </message>
+    <message>
+        <source>A date of the plan, which is a chance and not a promise.</source>
+        <translation>Una fecha del plan, que es una probabilidad y no una promesa.</translation>
     </message>
     <message>
         <source>set it apart from the others; wash hands and tools after it</source>

@@ -58,6 +58,7 @@ public:
         chart.factor = inches ? 1.0 / words::kCentimetresInAnInch : 1.0;
         chart.unit = length ? (inches ? tr("in") : tr("cm")) : QString{};
         chart.percent = home::unit_of(measure) == home::MeasurementUnit::Share;
+        chart.counts = home::unit_of(measure) == home::MeasurementUnit::Count;
         chart.logarithmic = length && std::ranges::all_of(growth.readings, [](const auto& of) { return of.value > 0.0; });
         tell_marks(chart);
         if (growth.recovery && growth.recovery->next_reading && *growth.recovery->next_reading > look_.today) {

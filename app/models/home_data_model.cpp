@@ -55,6 +55,9 @@ QString HomeDataModel::folder() const
 QString HomeDataModel::size(std::uint64_t bytes) const
 {
     const auto megabytes = static_cast<double>(bytes) / 1e6;
+    if (megabytes < 0.05) {
+        return tr("under %1 MB").arg(look_.words.decimal(0.1, 1));
+    }
     return megabytes < 1000.0 ? tr("%1 MB").arg(look_.words.decimal(megabytes, megabytes < 10.0 ? 1 : 0))
                               : tr("%1 GB").arg(look_.words.decimal(megabytes / 1000.0, 1));
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/calendar_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_facts.h"
 #include "app/models/home_people_model.h"
@@ -16,6 +17,7 @@ struct HomeSections {
     HomeRecordModel* record = nullptr;
     HomePeopleModel* people = nullptr;
     SettingsModel* settings = nullptr;
+    CalendarModel* calendar = nullptr; ///< A part of the section Data.
 };
 
 /// The page Home: the place, its spots' light, and their thermometers. (Its base is named in full for the type
@@ -30,6 +32,7 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::HomeRecordModel* record READ record CONSTANT)
     Q_PROPERTY(lathhouse::models::HomePeopleModel* people READ people CONSTANT)
     Q_PROPERTY(lathhouse::models::SettingsModel* settings READ settings CONSTANT)
+    Q_PROPERTY(lathhouse::models::CalendarModel* calendar READ calendar CONSTANT)
     Q_PROPERTY(QString place READ place NOTIFY homeChanged)
     Q_PROPERTY(QString position READ position NOTIFY homeChanged)
     Q_PROPERTY(QString mapNote READ mapNote NOTIFY homeChanged)
@@ -73,6 +76,7 @@ public:
     HomeRecordModel* record() const { return sections_.record; }
     HomePeopleModel* people() const { return sections_.people; }
     SettingsModel* settings() const { return sections_.settings; }
+    CalendarModel* calendar() const { return sections_.calendar; }
     QString place() const { return facts_.place; }
     QString position() const { return facts_.position; }
     QString mapNote() const { return facts_.map_note; }

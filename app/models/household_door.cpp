@@ -125,6 +125,14 @@ HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<
                 const auto id = store->record(count, today, entered);
                 return id ? Result<void>{} : Result<void>{id.error()};
             },
+            .sow = [folder](const home::Tray& tray, calendar::Date today, calendar::Instant entered) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                if (!store) {
+                    return store.error();
+                }
+                const auto id = store->record(tray, today, entered);
+                return id ? Result<void>{} : Result<void>{id.error()};
+            },
             .take_back = [folder](const home::TrayCount& count,
                                   calendar::Instant now) {
                 return take_back_event(folder, [&count](const home::Event& last) { return tells(last, count); }, now);
@@ -186,6 +194,21 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
                         return {};
                     });
                 },
+            .sow =
+                [household](const home::Tray& tray, calendar::Date today, calendar::Instant) {
+                    return household->change("sowing", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        if (const auto sound = home::check(tray, facts.seeds, today); !sound) {
+                            return sound.error();
+                        }
+                        auto& trays = facts.seeds.trays;
+                        trays.push_back(tray);
+                        trays.back().id = 1;
+                        for (const auto& other : std::span{trays}.first(trays.size() - 1)) {
+                            trays.back().id = std::max(trays.back().id, other.id + 1);
+                        }
+                        return {};
+                    });
+                },
             .take_back = [household](const home::TrayCount& count,
                                      calendar::Instant) { return household->take_back(name_of(count)); },
             .bring_back = [household](const home::TrayCount& count,
@@ -199,6 +222,7 @@ HouseholdDoor no_door(Error why)
             .log = [why](const home::Reading&) -> Result<void> { return why; },
             .keep_forecasts = [why](const std::vector<home::KeptForecast>&) -> Result<void> { return why; },
             .count = [why](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
+            .sow = [why](const home::Tray&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
             .take_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
             .bring_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
             .keeps = false};

@@ -48,6 +48,8 @@ struct HouseholdDoor {
     /// All of them or none.
     std::function<Result<void>(const std::vector<home::KeptForecast>&)> keep_forecasts;
     std::function<Result<void>(const home::TrayCount&, calendar::Date today, calendar::Instant entered)> count;
+    /// A tray that was sown today or before; its number is given to it. Taken back as whatever came last (TurnLast).
+    std::function<Result<void>(const home::Tray&, calendar::Date today, calendar::Instant entered)> sow;
     /// Takes a count back that was written last, or writes one again that was taken back last. Errors:
     /// NotFound where something else was written since.
     std::function<Result<void>(const home::TrayCount&, calendar::Instant now)> take_back;

@@ -26,7 +26,28 @@ std::vector<std::filesystem::path> all_files(const std::vector<std::filesystem::
     return files;
 }
 
+/// One processor stays for the window.
+unsigned workers()
+{
+    return std::max(2U, std::thread::hardware_concurrency()) - 1;
+}
+
 } // namespace
+
+std::optional<home::PlantId> plant_named_by(const std::filesystem::path& file, std::span<const home::Plant> plants)
+{
+    const auto begins_with_digit = [](const std::string& name) {
+        return name.empty() || (name.front() >= '0' && name.front() <= '9');
+    };
+    if (!begins_with_digit(file.stem().string())) {
+        if (const auto plant = journal::plant_by_name("{plant}*", file, plants)) {
+            return plant;
+        }
+    }
+    const auto folder = file.parent_path().filename();
+    // Whole: what begins as a plant's name does is nobody's folder yet.
+    return begins_with_digit(folder.string()) ? std::nullopt : journal::plant_by_name("{plant}", folder, plants);
+}
 
 PhotoDoor photos_in_folder(std::filesystem::path folder)
 {
@@ -49,15 +70,45 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         if (!household) {
             return household.error();
         }
-        // One processor stays for the window.
-        const unsigned processors = std::max(2U, std::thread::hardware_concurrency());
         const journal::ImportWishes wishes{.plants = [plant](const std::filesystem::path&) { return std::vector{plant}; },
                                            .taken = {},
                                            .time_zone = household->place.time_zone,
                                            .entered = entered,
-                                           .workers = processors - 1};
+                                           .workers = workers()};
         const auto files = all_files(chosen);
         return journal::import_photos(*store, files, wishes, progress, stop);
+    };
+    door.import_named = [folder](const std::vector<std::filesystem::path>& found, calendar::Instant entered,
+                                 const journal::ImportProgress& progress,
+                                 const std::atomic<bool>& stop) -> Result<journal::ImportReport> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        const auto household = store->load();
+        if (!household) {
+            return household.error();
+        }
+        std::vector<std::filesystem::path> files;
+        std::vector<journal::ImportedFile> nameless;
+        for (const auto& file : found) {
+            if (plant_named_by(file, household->plants)) {
+                files.push_back(file);
+            } else {
+                nameless.push_back({.file = file, .outcome = journal::ImportOutcome::Refused, .photo = {}, .trouble = kNamesNoPlant});
+            }
+        }
+        const journal::ImportWishes wishes{.plants = [&household](const std::filesystem::path& file) {
+                                               const auto plant = plant_named_by(file, household->plants);
+                                               return plant ? std::vector{*plant} : std::vector<home::PlantId>{};
+                                           },
+                                           .taken = {},
+                                           .time_zone = household->place.time_zone,
+                                           .entered = entered,
+                                           .workers = workers()};
+        auto report = journal::import_photos(*store, files, wishes, progress, stop);
+        report.files.insert(report.files.end(), nameless.begin(), nameless.end());
+        return report;
     };
     return door;
 }
@@ -67,7 +118,9 @@ PhotoDoor no_photos(Error why)
     return {.file = [why](const home::Photo&) -> Result<std::filesystem::path> { return why; },
             .import = [why](const std::vector<std::filesystem::path>&, home::PlantId, calendar::Instant,
                             const journal::ImportProgress&,
-                            const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; }};
+                            const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
+            .import_named = [why](const std::vector<std::filesystem::path>&, calendar::Instant, const journal::ImportProgress&,
+                                  const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; }};
 }
 
 Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change)

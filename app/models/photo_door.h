@@ -6,6 +6,8 @@
 #include <atomic>
 #include <filesystem>
 #include <functional>
+#include <optional>
+#include <span>
 #include <vector>
 
 namespace lathhouse::models {
@@ -20,12 +22,24 @@ struct PhotoDoor {
                                                 calendar::Instant entered, const journal::ImportProgress&,
                                                 const std::atomic<bool>& stop)>
         import;
+    /// Takes files in, each for the plant that its name begins with, else for the one that its folder is called after; a
+    /// file that names neither is left where it is and refused. Errors: as opening the household.
+    std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, calendar::Instant entered,
+                                                const journal::ImportProgress&, const std::atomic<bool>& stop)>
+        import_named;
 };
 
 /// Photos of the household in a folder.
 PhotoDoor photos_in_folder(std::filesystem::path folder);
 /// None can be read or brought in; everything gives that error.
 PhotoDoor no_photos(Error why);
+
+/// Why import_named refuses a file that names no plant; said in the window's language by whoever shows it.
+inline constexpr const char* kNamesNoPlant = "names no plant";
+
+/// The plant that a photo's file names: at the beginning of its name ("Lemon in May.jpg"), else by the folder in which it
+/// lies. Numbers name none: cameras number their photos.
+std::optional<home::PlantId> plant_named_by(const std::filesystem::path& file, std::span<const home::Plant> plants);
 
 /// Does what is said to photos of an open household. Errors: as PhotoBook; WrongUsage for Added, which an import does.
 Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change);

@@ -1,14 +1,22 @@
 #include "app/models/photo_import_model.h"
 
 #include "app/models/clock.h"
+#include "app/models/typed_path.h"
+
+#include <QFileInfo>
 
 #include <algorithm>
+#include <utility>
 
 namespace lathhouse::models {
 
 PhotoImportModel::PhotoImportModel(PlantsModel& plants, QObject* parent)
     : SheetModel(parent), plants_(plants), refused_({"name", "reason"})
 {
+    constexpr int kEvery = 2000; // Milliseconds; a file is taken once two looks found it the same.
+    pause_.setInterval(kEvery);
+    pause_.setSingleShot(true);
+    connect(&pause_, &QTimer::timeout, this, &PhotoImportModel::look);
 }
 
 PhotoImportModel::~PhotoImportModel()
@@ -52,20 +60,9 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
     words_ = tr("The photographs are being counted.");
     refused_.show({});
     emit progressChanged();
-    const auto progress = [this](std::size_t done, std::size_t total) {
-        QMetaObject::invokeMethod(
-            this,
-            [this, done, total] {
-                done_ = static_cast<int>(done);
-                total_ = static_cast<int>(total);
-                words_ = tr("%1 of %2 photographs").arg(done_).arg(total_);
-                emit progressChanged();
-            },
-            Qt::QueuedConnection);
-    };
     work<journal::ImportReport>(
-        [import = plants_.door().photos.import, files, plant, progress, stop = stop_,
-         entered = now()]() -> Result<journal::ImportReport> { return import(files, plant, entered, progress, *stop); },
+        [import = plants_.door().photos.import, files, plant, told = progress(), stop = stop_,
+         entered = now()]() -> Result<journal::ImportReport> { return import(files, plant, entered, told, *stop); },
         [this, plant](Result<journal::ImportReport> report) {
             running_ = false;
             if (report) {
@@ -79,7 +76,22 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
     return true;
 }
 
-void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
+void PhotoImportModel::count(std::size_t done, std::size_t total)
+{
+    done_ = static_cast<int>(done);
+    total_ = static_cast<int>(total);
+    words_ = tr("%1 of %2 photographs").arg(done_).arg(total_);
+    emit progressChanged();
+}
+
+journal::ImportProgress PhotoImportModel::progress()
+{
+    return [this](std::size_t done, std::size_t total) {
+        QMetaObject::invokeMethod(this, [this, done, total] { count(done, total); }, Qt::QueuedConnection);
+    };
+}
+
+home::PhotoChange PhotoImportModel::added_of(const journal::ImportReport& report) const
 {
     home::PhotoChange added{.kind = home::PhotoChangeKind::Added,
                             .photos = {},
@@ -87,19 +99,27 @@ void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
                             .name = {},
                             .taken = plants_.look().today,
                             .entered = {}};
-    std::vector<SheetRows::Row> refused;
-    int known = 0;
     for (const auto& file : report.files) {
         if (file.outcome == journal::ImportOutcome::Added) {
             added.photos.push_back(file.photo->id);
         }
+    }
+    // The order of entry, which is that of their numbers.
+    std::ranges::sort(added.photos);
+    return added;
+}
+
+void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
+{
+    auto added = added_of(report);
+    std::vector<SheetRows::Row> refused;
+    int known = 0;
+    for (const auto& file : report.files) {
         known += file.outcome == journal::ImportOutcome::Known ? 1 : 0;
         if (!file.trouble.empty()) {
             refused.push_back({text(file.file.filename().string()), text(file.trouble)});
         }
     }
-    // The order of entry, which is that of their numbers.
-    std::ranges::sort(added.photos);
     const auto came = static_cast<int>(added.photos.size());
     const auto* of = plants_.facts().ground ? plants_.facts().ground->household.plant(plant) : nullptr;
     const QString whom = of != nullptr ? text(of->name) : tr("the plant");
@@ -123,6 +143,118 @@ void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
     words_ = said;
     refused_.show(std::move(refused));
     plants_.keep_imported(std::move(added), said);
+}
+
+bool PhotoImportModel::watch(const QString& folder)
+{
+    clear_error();
+    const QString path = whole_path(folder);
+    if (path.isEmpty() || !QFileInfo(path).isDir()) {
+        fail_with(path.isEmpty() ? tr("Say which folder is to be watched.")
+                                 : tr("%1 is no folder of this computer.").arg(path));
+        return false;
+    }
+    watched_ = path;
+    came_ = 0;
+    watch_words_ = tr("Nothing new has come yet.");
+    folder_ = std::make_shared<journal::FolderWatch>(to_path(path));
+    emit watchedChanged();
+    look();
+    return true;
+}
+
+void PhotoImportModel::unwatch()
+{
+    pause_.stop();
+    folder_.reset();
+    found_.clear();
+    watched_.clear();
+    if (taking_) {
+        *stop_ = true; // What is begun is finished.
+    }
+    emit watchedChanged();
+}
+
+void PhotoImportModel::look()
+{
+    if (!folder_) {
+        return;
+    }
+    work<std::vector<std::filesystem::path>>(
+        [folder = folder_] { return folder->settled(); },
+        [this, folder = folder_](Result<std::vector<std::filesystem::path>> files) {
+            if (folder != folder_) { // Another is watched since, or none.
+                return;
+            }
+            if (!files) {
+                unwatch();
+                fail(files.error().message);
+                return;
+            }
+            found_.insert(found_.end(), files->begin(), files->end());
+            if (found_.empty() || running_) { // Photographs that were chosen come in first.
+                pause_.start();
+            } else {
+                take_found();
+            }
+        });
+}
+
+void PhotoImportModel::take_found()
+{
+    *stop_ = false;
+    running_ = true;
+    taking_ = true;
+    refused_.show({});
+    count(0, found_.size());
+    work<journal::ImportReport>(
+        [import = plants_.door().photos.import_named, files = std::exchange(found_, {}), told = progress(), stop = stop_,
+         entered = now()] { return import(files, entered, told, *stop); },
+        [this](Result<journal::ImportReport> report) {
+            running_ = false;
+            taking_ = false;
+            words_.clear();
+            if (report) {
+                tell_found(*report);
+                if (report->cancelled) { // Who stops what comes in wants no more of it.
+                    unwatch();
+                }
+            } else {
+                unwatch();
+                fail(report.error().message);
+            }
+            emit progressChanged();
+            if (folder_) {
+                pause_.start();
+            }
+        });
+}
+
+void PhotoImportModel::tell_found(const journal::ImportReport& report)
+{
+    auto added = added_of(report);
+    std::vector<SheetRows::Row> refused;
+    for (const auto& file : report.files) {
+        if (!file.trouble.empty()) {
+            const bool nameless = file.outcome == journal::ImportOutcome::Refused && file.trouble == kNamesNoPlant;
+            refused.push_back({text(file.file.filename().string()),
+                               nameless ? tr("it names no plant; begin its name with a plant’s, or put it into a folder called after one")
+                                        : text(file.trouble)});
+        }
+    }
+    const auto came = added.photos.size();
+    came_ += came;
+    watch_words_ = came_ == 1 ? tr("1 photograph has come in.")
+                              : tr("%1 photographs have come in.").arg(static_cast<int>(came_));
+    emit watchedChanged();
+    if (report.stopped) {
+        fail(report.stopped->message);
+    }
+    refused_.show(std::move(refused));
+    if (came > 0) {
+        plants_.keep_imported(std::move(added), came == 1 ? tr("1 photograph came in from the folder that is watched.")
+                                                          : tr("%1 photographs came in from the folder that is watched.").arg(static_cast<int>(came)));
+    }
 }
 
 void PhotoImportModel::stop()

@@ -2,6 +2,7 @@
 
 #include "app/models/plants_model.h"
 
+#include <QTimer>
 #include <QUrl>
 
 #include <atomic>
@@ -22,6 +23,10 @@ class PhotoImportModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString words READ words NOTIFY progressChanged)
     /// Files that were not taken or not whole; roles: name, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* refused READ refused CONSTANT)
+    /// The folder that is watched, as long as it is; else empty.
+    Q_PROPERTY(QString watched READ watched NOTIFY watchedChanged)
+    /// What came of watching so far.
+    Q_PROPERTY(QString watchWords READ watchWords NOTIFY watchedChanged)
 
 public:
     explicit PhotoImportModel(PlantsModel& plants, QObject* parent = nullptr);
@@ -32,11 +37,19 @@ public:
     int total() const { return total_; }
     QString words() const { return words_; }
     SheetRows* refused() { return &refused_; }
+    QString watched() const { return watched_; }
+    QString watchWords() const { return watch_words_; }
 
     /// Files and folders for the plant of that id; false where something is on its way already or nothing was given.
     Q_INVOKABLE bool add(const QList<QUrl>& chosen, int plant);
     /// The same for the plant at that place among those shown on the page.
     Q_INVOKABLE bool addToShown(const QList<QUrl>& chosen, int shown);
+    /// Goes on looking into a folder and below it, and takes what is new there in, each photo for the plant that it names
+    /// (PhotoDoor::import_named); false where there is no such folder. As long as the window is open, or until `unwatch`.
+    Q_INVOKABLE bool watch(const QString& folder);
+    Q_INVOKABLE void unwatch();
+    /// How often it looks; for tests.
+    void set_pause(int milliseconds) { pause_.setInterval(milliseconds); }
     /// Ends after what is begun.
     Q_INVOKABLE void stop();
     /// Takes the words of the last import away.
@@ -44,12 +57,20 @@ public:
 
 signals:
     void progressChanged();
+    void watchedChanged();
 
 protected:
     void read() override {}
 
 private:
     void tell(const journal::ImportReport& report, int plant);
+    /// A look into the watched folder.
+    void look();
+    void take_found();
+    void tell_found(const journal::ImportReport& report);
+    home::PhotoChange added_of(const journal::ImportReport& report) const;
+    void count(std::size_t done, std::size_t total);
+    journal::ImportProgress progress();
 
     PlantsModel& plants_;
     std::shared_ptr<std::atomic<bool>> stop_ = std::make_shared<std::atomic<bool>>(false);
@@ -58,6 +79,13 @@ private:
     int total_ = 0;
     QString words_;
     SheetRows refused_;
+    QString watched_;
+    QString watch_words_;
+    bool taking_ = false; ///< What comes in is from the watched folder.
+    std::size_t came_ = 0; ///< Since the watch began.
+    std::shared_ptr<journal::FolderWatch> folder_;
+    std::vector<std::filesystem::path> found_; ///< That wait to come in.
+    QTimer pause_;
 };
 
 } // namespace lathhouse::models

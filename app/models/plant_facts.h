@@ -26,6 +26,7 @@ struct GrowthChartData {
     double factor; ///< From the kept unit to the shown one.
     bool logarithmic;
     bool percent; ///< Shares are shown in parts of a hundred.
+    bool counts = false; ///< Nothing lies between one and two of them.
 };
 
 /// The nights of a plant and of its spot on one ruler.

@@ -28,6 +28,8 @@ class PlantModel : public lathhouse::models::SheetModel {
     /// Roles: words, shown.
     Q_PROPERTY(lathhouse::models::SheetRows* kinds READ kinds CONSTANT)
     Q_PROPERTY(bool hasChart READ hasChart NOTIFY plantChanged)
+    /// Whether a fit with its band lies in the chart.
+    Q_PROPERTY(bool hasBand READ hasBand NOTIFY plantChanged)
     Q_PROPERTY(QString chartTitle READ chartTitle NOTIFY plantChanged)
     Q_PROPERTY(QString chartNote READ chartNote NOTIFY plantChanged)
     Q_PROPERTY(QString chartSpoken READ chartSpoken NOTIFY plantChanged)
@@ -72,6 +74,7 @@ public:
     QString photosNote() const { return facts_.photos_note; }
     SheetRows* kinds() { return &kinds_; }
     bool hasChart() const { return facts_.chart.has_value(); }
+    bool hasBand() const { return facts_.chart && facts_.chart->growth.course.size() >= 2; }
     QString chartTitle() const { return facts_.chart_title; }
     QString chartNote() const { return facts_.chart_note; }
     QString chartSpoken() const { return facts_.chart_spoken; }

@@ -2,6 +2,7 @@
 
 #include "app/models/clock.h"
 #include "app/words/phrase.h"
+#include "core/base/parse.h"
 
 #include <algorithm>
 
@@ -186,6 +187,43 @@ void SeedsModel::setLast(int tray_row, bool last)
         next.last = last;
         write(next, tray_row);
     }
+}
+
+bool SeedsModel::sow(const QString& seeds)
+{
+    clear_error();
+    if (!facts_.ground || !facts_.choice.lot) {
+        return false;
+    }
+    const auto number = parse_integer(seeds.trimmed().toStdString());
+    if (!number || *number < 1) {
+        fail_with(tr("Write how many seeds went into the tray, such as 12."));
+        return false;
+    }
+    const auto left = facts_.ground->facts.seeds.seeds_left(*facts_.choice.lot);
+    if (left && *number > *left) {
+        fail_with(tr("Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.").arg(*left));
+        return false;
+    }
+    const home::Tray tray{.id = 0, .lot = *facts_.choice.lot, .sown = look_.today, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
+    work<bool>(
+        [sow = door_.sow, tray, today = look_.today, at = now()]() -> Result<bool> {
+            const auto kept = sow(tray, today, at);
+            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
+        },
+        [this, name = name(), seeds = *number](const Result<bool>& kept) {
+            if (kept) {
+                written_.clear(); // What was counted before is no longer what came last.
+                undone_.clear();
+                say(seeds == 1 ? tr("%1: 1 seed was sown today. Undo above the pages takes it back.").arg(name)
+                               : tr("%1: %2 seeds were sown today. Undo above the pages takes it back.").arg(name).arg(seeds));
+                emit written();
+            } else {
+                fail(words::phrase("this was not kept: %1", kept.error().message));
+            }
+            read_if_last();
+        });
+    return true;
 }
 
 void SeedsModel::write(const home::TrayCount& count, int tray_row)

@@ -71,6 +71,8 @@ public:
     Q_INVOKABLE void count(int tray_row, int more);
     /// No more are waited for in a tray, or they are again.
     Q_INVOKABLE void setLast(int tray_row, bool last);
+    /// So many seeds of the chosen lot went into a tray today; false where that is no number or none of it can be.
+    Q_INVOKABLE bool sow(const QString& seeds);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     /// Leaves what was written to the undo of the whole window.

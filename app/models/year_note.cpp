@@ -41,7 +41,8 @@ QString year_note(const YearData& year, const SolvedYear& solved, const YearWord
     sentences.append(tr("All dates are chances, not promises."));
     for (const auto* warnings : {&year.warnings, &solved.warnings}) {
         for (const std::string& warning : *warnings) {
-            sentences.append(text(warning));
+            const QString said = text(warning);
+            sentences.append(said.endsWith(QLatin1Char('.')) ? said : said + QLatin1Char('.'));
         }
     }
     return sentences.join(QLatin1Char(' '));

@@ -93,6 +93,35 @@ protected:
     std::unique_ptr<PlantModel> page_;
 };
 
+TEST_F(PhotosOfAPlant, ComeInFromAWatchedFolderForThePlantThatTheyName)
+{
+    const auto name = plain_facts().as_told.plants[0].name;
+    auto& coming = *page_->coming();
+    EXPECT_FALSE(coming.watch(QString::fromStdString((root_ / "nowhere").string())));
+    EXPECT_FALSE(coming.error().isEmpty());
+    coming.set_pause(20);
+    write(name + " in May.jpg", 1);
+    write("1_camera.jpg", 2); // The number of a camera is no plant's.
+    ASSERT_TRUE(coming.watch(QString::fromStdString(inbox().string())));
+    EXPECT_TRUE(coming.error().isEmpty());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept() == 1U && coming.refused()->rowCount() == 1; }, 30'000));
+    EXPECT_EQ(coming.refused()->at(0, "name").toString(), "1_camera.jpg");
+    fs::create_directories(inbox() / name);
+    write(name + "/2.jpg", 3);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept() == 2U && !coming.running(); }, 30'000));
+    EXPECT_TRUE(coming.watchWords().startsWith("2 photographs")) << coming.watchWords().toStdString();
+    coming.unwatch();
+    settle();
+    EXPECT_TRUE(coming.watched().isEmpty());
+    EXPECT_EQ(page_->photos()->rowCount(), 2);
+    plants_->undo();
+    settle();
+    EXPECT_EQ(page_->photos()->rowCount(), 1);
+    write(name + " later.jpg", 4);
+    QTest::qWait(200);
+    EXPECT_EQ(kept(), 2U) << "it is watched no longer";
+}
+
 TEST_F(PhotosOfAPlant, ComeInWithTheRefusedNamedAndCanBeTakenBack)
 {
     const auto sound = write("a.jpg", 1);

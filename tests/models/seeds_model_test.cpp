@@ -120,6 +120,27 @@ TEST_F(SeedsModelTest, ClicksInARowAllCount)
     wait_for(model);
 }
 
+TEST_F(SeedsModelTest, WhatWasSownTodayIsATrayThatIsCounted)
+{
+    choose("Zinnia");
+    const int trays = model.trays()->rowCount();
+    EXPECT_FALSE(model.sow("a few"));
+    EXPECT_TRUE(model.error().contains("how many seeds")) << model.error().toStdString();
+    EXPECT_FALSE(model.sow("1000000"));
+    EXPECT_TRUE(model.error().contains("are left")) << model.error().toStdString();
+    ASSERT_TRUE(model.sow(" 12 "));
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty());
+    EXPECT_TRUE(model.said().startsWith("Zinnia: 12 seeds were sown today.")) << model.said().toStdString();
+    EXPECT_FALSE(model.canUndo());
+    ASSERT_EQ(model.trays()->rowCount(), trays + 1);
+    EXPECT_EQ(model.trays()->at(trays, "seeds").toInt(), 12);
+    model.count(trays, 3);
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(trays, "emerged").toInt(), 3);
+    EXPECT_TRUE(model.canUndo());
+}
+
 TEST_F(SeedsModelTest, CountsOutsideTheTrayAreRefused)
 {
     choose("Zinnia");

@@ -129,7 +129,7 @@ class Journey:
         screen.click(screen.find("page tab", "^Home"))
         self.page("Home")
         screen.find("chart", "^Map of the stations round home")
-        screen.click(screen.find("push button", "^Spots$"))
+        screen.click(screen.find("page tab", "^Spots$"))
         screen.find("panel", "^Spots$")
 
     def printed_sheet(self):

@@ -1,5 +1,6 @@
 #include "app/models/first_start_model.h"
 #include "app/spoken_items.h"
+#include "app/told_items.h"
 #include "core/climate/station_table.h"
 
 #include <QQmlApplicationEngine>
@@ -12,8 +13,8 @@
 namespace lathhouse {
 namespace {
 
-/// The first start as a person without eyes meets it: what the Tab key stops at, in which order, under which name. Steps,
-/// chips and boxes say in QML that they are more than buttons; Qt 6.4's templates say "Button" for them all the same.
+/// The first start as a person without eyes meets it: what the Tab key stops at, in which order, under which name, and
+/// which of it is chosen.
 class StartSpoken : public testing::Test {
 protected:
     void SetUp() override
@@ -30,6 +31,7 @@ protected:
             std::filesystem::path{folder.path().toStdString()} / "household",
             models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
             calendar::Date{2026, 3, 14});
+        tell_spoken_roles();
         engine.addImportPath("qrc:/qt/qml");
         engine.setInitialProperties({{"start", QVariant::fromValue(start.get())}, {"scheme", "light"}});
         engine.load(QUrl("qrc:/qt/qml/Lathhouse/Ui/StartWindow.qml"));
@@ -56,16 +58,21 @@ protected:
     QQuickWindow* window = nullptr;
 };
 
-/// What stands above every step.
-const std::string kHead = "Button: Look at the example household\n"
-                          "Button: Step 1, Place\n"
-                          "Button: Step 2, Spots\n"
-                          "Button: Step 3, Plants\n";
+/// What stands above every step, of which one is open.
+std::string head(int step)
+{
+    std::string text = "Button: Look at the example household\n";
+    const char* names[] = {"PageTab: Step 1, Place", "PageTab: Step 2, Spots", "PageTab: Step 3, Plants"};
+    for (int at = 0; at < 3; ++at) {
+        text += std::string{names[at]} + (at == step ? ", selected\n" : "\n");
+    }
+    return text;
+}
 
 TEST_F(StartSpoken, ThePlaceIsAskedInTheOrderOfReading)
 {
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), kHead + "EditableText: Nearest town, or coordinates\n"
+    EXPECT_EQ(stops(), head(0) + "EditableText: Nearest town, or coordinates\n"
                                "EditableText: Latitude, \u00b0 N\n"
                                "EditableText: Longitude, \u00b0 E\n"
                                "EditableText: Height above the sea, m\n"
@@ -82,23 +89,23 @@ TEST_F(StartSpoken, TheSpotsAreAskedInTheOrderOfReading)
     start->spots()->addReady(0);
     settle();
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), kHead + "Button: South sill\nButton: East sill\nButton: West sill\nButton: North sill\n"
+    EXPECT_EQ(stops(), head(1) + "Button: South sill\nButton: East sill\nButton: West sill\nButton: North sill\n"
                                "Button: Cool landing\nButton: Roofed balcony\nButton: Open step\n"
                                "Button: Screened porch\nButton: Glasshouse\n"
                                "Button: South sill: indoors, faces south, 5 pots.\n"
                                "EditableText: What you call it\n"
-                               "Button: Indoors\nButton: Open\nButton: Roofed\n"
-                               "Button: Screened\nButton: Glazed\n"
-                               "Button: north\nButton: north-east\nButton: east\n"
-                               "Button: south-east\nButton: south\nButton: south-west\n"
-                               "Button: west\nButton: north-west\n"
+                               "RadioButton: Indoors, checked\nRadioButton: Open\nRadioButton: Roofed\n"
+                               "RadioButton: Screened\nRadioButton: Glazed\n"
+                               "RadioButton: north\nRadioButton: north-east\nRadioButton: east\n"
+                               "RadioButton: south-east\nRadioButton: south, checked\nRadioButton: south-west\n"
+                               "RadioButton: west\nRadioButton: north-west\n"
                                "EditableText: Pots that fit\n"
                                "EditableText: Winter nights, \u00b0" "C\n"
                                "EditableText: Summer nights, \u00b0" "C\n"
                                "Button: Measured at the window\n"
-                               "Button: A child or an animal gets at the pots there\n"
-                               "Button: Away from all other plants: fit for infested ones\n"
-                               "Button: Wind tears at leaves and tips pots there\n"
+                               "CheckBox: A child or an animal gets at the pots there\n"
+                               "CheckBox: Away from all other plants: fit for infested ones\n"
+                               "CheckBox: Wind tears at leaves and tips pots there\n"
                                "Button: Take South sill off the list\n"
                                "Button: Back\nButton: Leave out for now\nButton: On to the plants");
 }
@@ -110,7 +117,7 @@ TEST_F(StartSpoken, ThePlantsAreAskedInTheOrderOfReading)
     start->plants()->pick(0);
     settle();
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
-    EXPECT_EQ(stops(), kHead + "EditableText: Common or botanical name\n"
+    EXPECT_EQ(stops(), head(2) + "EditableText: Common or botanical name\n"
                                "List: Kinds that answer to it\n"
                                "Button: A kind of your own\n"
                                "Button: Lemon, 1, at nowhere yet.\n"

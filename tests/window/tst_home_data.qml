@@ -17,6 +17,7 @@ Item {
         id: page
         anchors.fill: parent
         home: household.home
+        coming: household.plant !== null ? household.plant.coming : null
         narrow: false
         focus: true
     }
@@ -107,6 +108,36 @@ Item {
             settle();
             compare(keeping.error, "");
             verify(!named("replaceButton").visible);
+        }
+
+        function test_returnInTheDialogAcceptsIt() {
+            const choose = reach("backupChoose");
+            mouseClick(choose);
+            let field = null;
+            tryVerify(() => {
+                field = findChild(choose.Window.contentItem, "fileNameTextField");
+                return field !== null && field.visible;
+            });
+            field.forceActiveFocus();
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "third.zip")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            tryVerify(() => !field.visible);
+        }
+
+        function test_aFolderIsWatchedUntilItIsNoLonger() {
+            fill("watchField", household.folder + "/nowhere");
+            keyClick(Qt.Key_Return);
+            verify((named("watchField") as SheetField).wrong);
+            verify(household.plant.coming.error.includes("nowhere"));
+            fill("watchField", household.folder);
+            press("watchButton");
+            compare(household.plant.coming.error, "");
+            verify((named("watchWords") as Text).text.startsWith(household.folder + " is watched."));
+            press("unwatchButton");
+            compare(household.plant.coming.watched, "");
+            verify(named("watchButton").visible);
         }
 
         function test_looksThroughTheFolder() {

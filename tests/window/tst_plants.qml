@@ -143,6 +143,35 @@ Item {
             compare(household.plants.markedCount, 0);
         }
 
+        function test_whatWasDoneToOnePlantIsNotSaidOverAnother() {
+            const bar = named("plantsUndoBar");
+            household.plants.openId(3);
+            settle();
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            mouseClick(named("logChip" + PlantsModel.Watered));
+            mouseClick(named("keepButton"));
+            settle();
+            verify(bar.visible);
+            household.plants.openId(4);
+            settle();
+            verify(!bar.visible);
+            verify(household.plants.canUndo);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            verify(bar.visible);
+            household.plants.close();
+            verify(!bar.visible);
+        }
+
+        function test_theBandIsExplainedWhereOneLies() {
+            household.plants.openId(3);
+            settle();
+            compare(named("bandWords").visible, household.plant.hasBand);
+            household.plants.openId(1);
+            settle();
+            compare(named("bandWords").visible, household.plant.hasBand);
+        }
+
         function test_measuringTakesANumberAndSaysWhatIsNone() {
             keyClick(Qt.Key_L, Qt.ControlModifier);
             mouseClick(named("logChip" + PlantsModel.Measured));

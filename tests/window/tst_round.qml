@@ -243,6 +243,15 @@ Item {
             verify(button.visible);
             mouseClick(button);
             verify(findChild(named("forecastLine"), "lowField").activeFocus);
+            for (const letter of "6,2")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.tonight, "working", false, 30000);
+            // The field is gone, and with it its claim on digits and arrows.
+            verify(!findChild(named("forecastLine"), "lowField").activeFocus);
+            const row = household.round.currentRow;
+            keyClick(Qt.Key_Down);
+            compare(household.round.currentRow, row + 1);
             open("cold");
             verify(!button.visible);
         }

@@ -57,6 +57,24 @@ Item {
             compare(household.seeds.name, name);
         }
 
+        function test_whatIsSownTodayBecomesATray() {
+            choose("Zinnia");
+            const trays = household.seeds.trays.count;
+            mouseClick(named("sownField"));
+            keyClick("x");
+            keyClick(Qt.Key_Return);
+            verify(household.seeds.error.includes("how many seeds"));
+            verify(named("sownField").activeFocus);
+            keyClick(Qt.Key_Backspace);
+            compare(household.seeds.error, "");
+            keyClick("9");
+            mouseClick(named("sownButton"));
+            settle();
+            compare(household.seeds.trays.count, trays + 1);
+            compare((named("sownField") as SheetField).text, "");
+            verify((named("seedsSaid") as Text).text.includes("9 seeds were sown today"));
+        }
+
         function test_whatIsWaitedForComesFirstAndArrowsChoose() {
             compare(household.seeds.lots.count, 4);
             compare(household.seeds.lots.at(0, "name"), "Zinnia");

@@ -1,3 +1,4 @@
+#include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
@@ -6,6 +7,7 @@
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
+#include "app/told_items.h"
 #include "tests/models/year_filler.h"
 #include "tests/window/demonstration_round.h"
 
@@ -66,6 +68,7 @@ protected:
         seeds = std::make_unique<models::SeedsModel>(door, look);
         home = std::make_unique<models::HomeModel>(door, look);
         changes = std::make_unique<models::ChangesModel>(models::turn_in_memory(household));
+        tell_spoken_roles();
         engine = std::make_unique<QQmlApplicationEngine>();
         engine->addImportPath("qrc:/qt/qml");
         engine->setInitialProperties({{"year", QVariant::fromValue(model.get())},
@@ -203,6 +206,83 @@ TEST_F(YearWindow, EverythingThatActsHasAName)
         return nameless.isEmpty() && item("tableRows") != nullptr && item("tableRows")->isVisible();
     });
     EXPECT_TRUE(named) << nameless.join(' ').toStdString();
+}
+
+/// What a screen reader is told of an item; the role is Client where Qt has nothing to say.
+QAccessibleInterface* told_of(QQuickItem* item)
+{
+    return QAccessible::queryAccessibleInterface(item);
+}
+
+TEST_F(YearWindow, WhatIsPressedSaysWhetherItIsTickedChosenOrMoved)
+{
+    QAccessible::setActive(true);
+    EXPECT_EQ(told_of(item("riskSlider"))->role(), QAccessible::Slider);
+    ASSERT_NE(told_of(item("riskSlider"))->valueInterface(), nullptr);
+    EXPECT_EQ(told_of(item("riskSlider"))->valueInterface()->currentValue().toInt(), item("riskSlider")->property("stop").toInt());
+    EXPECT_EQ(told_of(item("yearTab"))->role(), QAccessible::PageTab);
+    EXPECT_TRUE(told_of(item("yearTab"))->state().selected);
+    go_to_round();
+    QAccessibleInterface* table = told_of(item("tableChip"));
+    EXPECT_EQ(table->role(), QAccessible::CheckBox);
+    EXPECT_TRUE(table->state().checkable);
+    EXPECT_FALSE(table->state().checked);
+    table->actionInterface()->doAction(QAccessibleActionInterface::toggleAction());
+    EXPECT_TRUE(table->state().checked);
+    EXPECT_TRUE(item("tableChip")->property("on").toBool());
+    go_to(Qt::Key_4, *seeds);
+    EXPECT_EQ(told_of(item("byDateChip"))->role(), QAccessible::RadioButton);
+    EXPECT_TRUE(told_of(item("byDateChip"))->state().checked);
+    EXPECT_FALSE(told_of(item("byNameChip"))->state().checked);
+    seeds->setProperty("byName", true);
+    EXPECT_FALSE(told_of(item("byDateChip"))->state().checked);
+    EXPECT_TRUE(told_of(item("byNameChip"))->state().checked);
+    go_to(Qt::Key_5, *home);
+    EXPECT_EQ(told_of(item("section0"))->role(), QAccessible::PageTab);
+    EXPECT_TRUE(told_of(item("section0"))->state().selected);
+}
+
+/// Boxes that do not lie where their item is drawn.
+void collect_misplaced(QAccessibleInterface* at, QStringList& misplaced, int& seen)
+{
+    for (int child = 0; at != nullptr && child < at->childCount(); ++child) {
+        QAccessibleInterface* next = at->child(child);
+        const auto* of = next == nullptr ? nullptr : qobject_cast<QQuickItem*>(next->object());
+        if (of == nullptr || next->state().invisible) {
+            continue;
+        }
+        if (of->width() > 0.0 && of->height() > 0.0) {
+            ++seen;
+            const QRect drawn = of->mapRectToScene(QRectF(0.0, 0.0, of->width(), of->height())).toRect();
+            if (next->rect() != QRect(of->window()->mapToGlobal(drawn.topLeft()), drawn.size())) {
+                misplaced.append(next->text(QAccessible::Name));
+            }
+        }
+        collect_misplaced(next, misplaced, seen);
+    }
+}
+
+TEST_F(YearWindow, MirroredItHasItsBoxesWhereItIsDrawnAndItsKeysGoWhereTheyPoint)
+{
+    QAccessible::setActive(true);
+    QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+    open("light", 1280, 800);
+    mirror_sides(*window);
+    QGuiApplication::setLayoutDirection(Qt::LeftToRight);
+    QStringList misplaced;
+    int seen = 0;
+    collect_misplaced(QAccessible::queryAccessibleInterface(window), misplaced, seen);
+    EXPECT_TRUE(misplaced.isEmpty()) << misplaced.join('\n').toStdString();
+    EXPECT_GT(seen, 30);
+    QQuickItem* slider = item("riskSlider");
+    slider->forceActiveFocus();
+    const int before = slider->property("stop").toInt();
+    QTest::keyClick(window, Qt::Key_Left);
+    EXPECT_EQ(slider->property("stop").toInt(), before + 1);
+    item("bands")->forceActiveFocus(); // Time runs from left to right all the same.
+    const int day = model->property("cursorDay").toInt();
+    QTest::keyClick(window, Qt::Key_Right);
+    EXPECT_EQ(model->property("cursorDay").toInt(), day + 1);
 }
 
 TEST_F(YearWindow, EverythingOfSeedsAndHomeHasAName)

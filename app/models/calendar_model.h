@@ -1,0 +1,47 @@
+#pragma once
+
+#include "app/models/sheet_model.h"
+#include "app/models/tonight_facts.h"
+#include "app/words/words.h"
+
+#include <filesystem>
+
+namespace lathhouse::models {
+
+/// Writes the year's tasks into a calendar file, which replaces one that is there, and tells how many there are.
+/// Errors: as reading the household and writing a file.
+using CalendarDoor = std::function<Result<std::size_t>(const std::filesystem::path& file, words::UnitSystem units)>;
+
+/// The tasks of the year for the grower's own calendar, a part of Home's section Data and backup.
+class CalendarModel : public lathhouse::models::SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Belongs to the page Home")
+    Q_PROPERTY(QString usualFile READ usualFile CONSTANT)
+    /// Whether nothing was written because a file of that name is there.
+    Q_PROPERTY(bool fileIsThere READ fileIsThere NOTIFY fileIsThereChanged)
+
+public:
+    CalendarModel(CalendarDoor door, TodayLook look, QObject* parent = nullptr);
+
+    static QString usualFile();
+    bool fileIsThere() const { return file_is_there_; }
+
+    /// A file that is there is replaced where that is said.
+    Q_INVOKABLE void write(const QString& file, bool replace = false);
+
+signals:
+    void fileIsThereChanged();
+
+protected:
+    void read() override {}
+
+private:
+    void set_there(bool there);
+
+    CalendarDoor door_;
+    TodayLook look_;
+    bool file_is_there_ = false;
+};
+
+} // namespace lathhouse::models

@@ -1,0 +1,64 @@
+import QtQuick
+import Lathhouse.Models
+
+// The year's tasks as a file for the grower's own calendar.
+Column {
+    id: root
+
+    /// null where none can be written.
+    required property CalendarModel calendar
+
+    spacing: Theme.px(8)
+
+    Heading {
+        width: parent.width
+        text: qsTr("The tasks in your own calendar")
+    }
+    Words {
+        width: parent.width
+        text: qsTr("Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.")
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+    PathField {
+        id: file
+        width: parent.width
+        label: qsTr("The calendar file to write")
+        kind: PathField.Save
+        filters: [qsTr("Calendars (*.ics)")]
+        part: "calendar"
+        wrong: root.calendar !== null && root.calendar.error !== ""
+        text: root.calendar !== null ? root.calendar.usualFile : ""
+        onEdited: root.calendar.forgive()
+        onAccepted: root.calendar.write(file.text)
+        onPicked: address => file.text = address
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "calendarButton"
+            text: qsTr("Write the calendar")
+            onClicked: root.calendar.write(file.text)
+        }
+        SheetButton {
+            objectName: "calendarReplace"
+            visible: root.calendar !== null && root.calendar.fileIsThere
+            text: qsTr("Replace it")
+            onClicked: root.calendar.write(file.text, true)
+        }
+    }
+    Trouble {
+        objectName: "calendarTrouble"
+        width: parent.width
+        words: root.calendar !== null ? root.calendar.error : ""
+    }
+    Words {
+        objectName: "calendarSaid"
+        visible: text !== ""
+        width: parent.width
+        text: root.calendar !== null ? root.calendar.said : ""
+        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+    }
+}
