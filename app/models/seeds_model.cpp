@@ -206,23 +206,14 @@ bool SeedsModel::sow(const QString& seeds)
         return false;
     }
     const home::Tray tray{.id = 0, .lot = *facts_.choice.lot, .sown = look_.today, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
-    work<bool>(
-        [sow = door_.sow, tray, today = look_.today, at = now()]() -> Result<bool> {
-            const auto kept = sow(tray, today, at);
-            return kept ? Result<bool>{true} : Result<bool>{kept.error()};
-        },
-        [this, name = name(), seeds = *number](const Result<bool>& kept) {
-            if (kept) {
-                written_.clear(); // What was counted before is no longer what came last.
-                undone_.clear();
-                say(seeds == 1 ? tr("%1: 1 seed was sown today. Undo above the pages takes it back.").arg(name)
-                               : tr("%1: %2 seeds were sown today. Undo above the pages takes it back.").arg(name).arg(seeds));
-                emit written();
-            } else {
-                fail(words::phrase("this was not kept: %1", kept.error().message));
-            }
-            read_if_last();
-        });
+    here_.forget(); // What was counted before is no longer what came last.
+    say(*number == 1 ? tr("%1: 1 seed was sown today. Undo above the pages takes it back.").arg(name())
+                     : tr("%1: %2 seeds were sown today. Undo above the pages takes it back.").arg(name()).arg(*number));
+    write_and_read([sow = door_.sow, tray, today = look_.today, at = now()] { return sow(tray, today, at); },
+                   [this](const Error& error) {
+                       say({});
+                       fail(words::phrase("this was not kept: %1", error.message));
+                   });
     return true;
 }
 
