@@ -63,7 +63,7 @@ public:
     /// Closes the form without writing.
     Q_INVOKABLE void leave();
     /// Takes the words on what was done last away, once something else was done.
-    void hush();
+    Q_INVOKABLE void hush();
 
 signals:
     void formChanged();

@@ -119,7 +119,7 @@ TEST_F(PhotosOfAPlant, ComeInFromAWatchedFolderForThePlantThatTheyName)
     EXPECT_EQ(page_->photos()->rowCount(), 1);
     write(name + " later.jpg", 4);
     QTest::qWait(200);
-    EXPECT_EQ(kept(), 2U) << "it is watched no longer";
+    EXPECT_EQ(kept(), 1U) << "it is watched no longer";
 }
 
 TEST_F(PhotosOfAPlant, ComeInWithTheRefusedNamedAndCanBeTakenBack)
