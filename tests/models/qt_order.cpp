@@ -45,6 +45,7 @@ private:
         __tsan_acquire(inner);
         if (asked == Call) {
             inner->call(receiver, arguments);
+            __tsan_release(inner); // Whoever lets go of it last destroys it, in whichever thread.
         } else if (asked == Destroy) {
             inner->destroyIfLastRef();
             delete self;
