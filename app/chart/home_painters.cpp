@@ -2,8 +2,8 @@
 
 #include "app/chart/axis.h"
 #include "app/chart/chart_label.h"
+#include "app/chart/translated.h"
 
-#include <QCoreApplication>
 #include <QDate>
 #include <QFontMetricsF>
 #include <QPainterPath>
@@ -14,11 +14,6 @@
 namespace lathhouse::chart {
 
 namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::chart", words);
-}
 
 QColor hand_colour(const ChartInk& ink, int hand)
 {

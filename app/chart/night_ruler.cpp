@@ -1,6 +1,7 @@
 #include "app/chart/night_ruler.h"
 
-#include <QCoreApplication>
+#include "app/chart/translated.h"
+
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -8,15 +9,6 @@
 #include <cmath>
 
 namespace lathhouse::chart {
-
-namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::chart", words);
-}
-
-} // namespace
 
 void draw_night_ruler(QPainter& painter, const ChartInk& ink, const models::NightNeeds& needs,
                       const models::YearWords& words, QRectF room)

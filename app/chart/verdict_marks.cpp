@@ -1,8 +1,8 @@
 #include "app/chart/verdict_marks.h"
 
+#include "app/chart/translated.h"
 #include "core/growth/recovery.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QLocale>
 
@@ -10,15 +10,6 @@
 #include <cmath>
 
 namespace lathhouse::chart {
-
-namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::chart", words);
-}
-
-} // namespace
 
 void draw_verdict_ring(QPainter& painter, const ChartInk& ink, int verdict, double share, double low, double high,
                        QRectF room)

@@ -1,22 +1,12 @@
 #include "app/models/event_words.h"
 
+#include "app/models/translated.h"
 #include "app/models/year_words.h"
 #include "app/words/table_words.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
 namespace lathhouse::models {
-
-namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
-
-} // namespace
 
 QString event_words(const home::Event& event, const home::Household& household)
 {

@@ -1,10 +1,9 @@
 #include "app/models/place_map.h"
 
+#include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <iterator>
@@ -14,11 +13,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr double kMile = 1609.344;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 /// Loaded once; the map keeps pointers into it only while it is made.
 const Result<geodesy::CoastLines>& coast_lines()

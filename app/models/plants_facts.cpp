@@ -1,10 +1,9 @@
 #include "app/models/plants_facts.h"
 
+#include "app/models/translated.h"
 #include "app/words/table_words.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/plant_growth.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -16,11 +15,6 @@ namespace {
 
 constexpr int kRecentDays = 21; ///< In which a flower or a new shoot is still worth a word.
 constexpr int kClays = 4;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 std::string lower(std::string_view words)
 {

@@ -1,11 +1,11 @@
 #include "app/models/record_facts.h"
 
+#include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/words.h"
 #include "core/climate/record_check.h"
 #include "core/geodesy/geodesic.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 
 #include <algorithm>
@@ -15,11 +15,6 @@ namespace lathhouse::models {
 namespace {
 
 using climate::DoubtKind;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 QString doubt_in_words(DoubtKind kind, const YearWords& words)
 {

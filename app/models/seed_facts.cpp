@@ -1,5 +1,6 @@
 #include "app/models/seed_facts.h"
 
+#include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
@@ -8,18 +9,11 @@
 #include "core/plan/tray_progress.h"
 #include "core/plants/seed_kind.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace lathhouse::models {
 
 namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 QString percent(const YearWords& words, double share)
 {

@@ -1,20 +1,14 @@
 #include "app/models/strip_words.h"
 
+#include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/words.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
 namespace lathhouse::models {
 
 namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 /// A line without a decimal that says nothing: "12 °C".
 QString line_words(Celsius line, const YearWords& words)

@@ -1,9 +1,8 @@
 #include "app/models/typed_number.h"
 
+#include "app/models/translated.h"
 #include "app/models/typed_decimal.h"
 #include "core/home/thermometer.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
@@ -13,11 +12,6 @@ namespace {
 
 /// Lowest temperatures of a night above this are taken for a slip of the pen (common practice, no source).
 constexpr double kWarmestNight = 45.0;
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
 
 /// The number without its unit, and which unit that is.
 struct Degrees {

@@ -1,20 +1,12 @@
 #include "app/models/year_note.h"
 
-#include <QCoreApplication>
+#include "app/models/translated.h"
+
 #include <QStringList>
 
 #include <cmath>
 
 namespace lathhouse::models {
-
-namespace {
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
-}
-
-} // namespace
 
 QString year_note(const YearData& year, const SolvedYear& solved, const YearWords& words)
 {

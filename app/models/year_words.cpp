@@ -1,8 +1,8 @@
 #include "app/models/year_words.h"
 
+#include "app/models/translated.h"
 #include "app/words/words.h"
 
-#include <QCoreApplication>
 #include <QDate>
 #include <QTime>
 
@@ -18,11 +18,6 @@ constexpr QChar kMinus{0x2212};
 QString with_true_minus(QString number)
 {
     return number.replace(QLatin1Char('-'), kMinus);
-}
-
-QString tr(const char* words)
-{
-    return QCoreApplication::translate("lathhouse::models", words);
 }
 
 // How a date is written: letters of Qt's formats, other letters in single quotes.

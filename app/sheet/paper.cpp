@@ -17,11 +17,6 @@ namespace {
 constexpr double kLongEdge = 1280.0;
 constexpr double kMillimetresOfA4 = 297.0;
 
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
-
 QString number_of_sheet(int number, int count)
 {
     return tr("Sheet %1 of %2").arg(number).arg(count);

@@ -20,11 +20,6 @@ namespace lathhouse::sheet {
 
 namespace {
 
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
-
 QString words_of(const models::SheetRows::Row& row, std::size_t column)
 {
     return row[column].toString();

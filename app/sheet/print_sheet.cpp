@@ -19,11 +19,6 @@ using models::text;
 constexpr std::size_t kPhotosOfPlant = 6;
 constexpr std::size_t kWholePast = 1'000'000; // Paper has no button for more of it.
 
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
-
 /// Lots that are still to be sown this year, in order of sowing.
 std::vector<YearSheetFacts::Sowing> sowings_of(const plan::HouseholdFacts& facts, const models::TodayLook& look)
 {

@@ -18,7 +18,7 @@ constexpr qreal kEndless = 1e5;
 
 } // namespace
 
-QString sheet_words(const char* words)
+QString tr(const char* words)
 {
     return QCoreApplication::translate("lathhouse::sheet", words);
 }

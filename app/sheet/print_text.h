@@ -10,7 +10,7 @@ class QPainter;
 namespace lathhouse::sheet {
 
 /// The sheets' words in the language of the window.
-QString sheet_words(const char* words);
+QString tr(const char* words);
 
 QFont text_font(int size);
 QFont strong_font(int size);

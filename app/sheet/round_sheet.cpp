@@ -22,11 +22,6 @@ namespace {
 using models::text;
 using models::upper_first;
 
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
-
 // Columns from the left margin, in the unit of page_size.
 constexpr qreal kPlantAt = 30.0;
 constexpr qreal kTaskAt = 190.0;

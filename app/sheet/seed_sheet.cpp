@@ -14,11 +14,6 @@ namespace lathhouse::sheet {
 
 namespace {
 
-QString tr(const char* words)
-{
-    return sheet_words(words);
-}
-
 /// Places of a lot's values in its row of models::SeedFacts.
 enum LotColumn { Id, Name, Botanical, Packed, SeedsLeft, Mean, Low, High, Tested, Share, Basis, Next };
 /// The same of a tray, and of a date.
