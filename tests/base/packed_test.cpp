@@ -51,19 +51,19 @@ TEST(Packed, ATextThatSaysItIsLongerThanWhatIsLeftIsEmpty)
 
 TEST(NamedRowsLimits, AFileThatIsTooLargeIsRefusedBeforeItIsRead)
 {
-    constexpr std::array<std::string_view, 2> kWanted{"date", "low_c"};
-    const auto large = NamedRows::parse(std::string(NamedRows::kMostBytes + 1, '1'), "big.csv", kWanted);
+    constexpr std::array<std::string_view, 2> kColumns{"date", "low_c"};
+    const auto large = NamedRows::parse(std::string(NamedRows::kMostBytes + 1, '1'), "big.csv", kColumns);
     ASSERT_FALSE(large);
     EXPECT_THAT(large.error().message, testing::HasSubstr("big.csv has 8 MB"));
     std::string json = "{\"date\": \"2026-01-01\", \"low_c\": [1";
     for (std::size_t row = 0; row < NamedRows::kMostRows; ++row) {
         json += ",1";
     }
-    const auto many = NamedRows::parse(json + "]}", "many.json", kWanted);
+    const auto many = NamedRows::parse(json + "]}", "many.json", kColumns);
     ASSERT_FALSE(many);
     EXPECT_THAT(many.error().message, testing::HasSubstr("more than 100000 rows"));
     const std::array<ColumnName, 1> names{ColumnName{"low_c", "elsewhere"}};
-    const auto nothing = NamedRows::parse("{\"date\": [\"2026-01-01\"]}", "few.json", kWanted, names);
+    const auto nothing = NamedRows::parse("{\"date\": [\"2026-01-01\"]}", "few.json", kColumns, names);
     ASSERT_FALSE(nothing);
     EXPECT_THAT(nothing.error().message, testing::HasSubstr("has nothing at \"elsewhere\"; at its top it has date"));
 }

@@ -16,7 +16,7 @@ using home::EventKind;
 using home::MeasurementKind;
 
 const calendar::Date kBegin = date(2027, 4, 1);
-const calendar::Date kToday = date(2027, 8, 1);
+const calendar::Date kDayOfReading = date(2027, 8, 1);
 
 /// A plant on a bright sill with a height read every week, 1.5 % a day until it was hurt and `after` of it since.
 class MeasuredPlant : public testing::Test {
@@ -29,7 +29,7 @@ protected:
     std::vector<home::Measurement> measurements_;
 
     home::Plant& plant() { return household_.plants.front(); }
-    Whereabouts whereabouts() { return {plant(), events_, {}, kToday}; }
+    Whereabouts whereabouts() { return {plant(), events_, {}, kDayOfReading}; }
     void grow(double after, int weeks = 16, MeasurementKind kind = MeasurementKind::Height)
     {
         double log_height = std::log(30.0);
@@ -94,7 +94,7 @@ TEST_F(MeasuredPlant, HarmIsJudgedBeforeCareAndMoves)
     EXPECT_EQ(shown.event->what, "pest found");
     EXPECT_EQ(shown.recovery->judgement.verdict, growth::Verdict::TooEarly);
     // After the last reading nothing can show.
-    events_.front().happened = kToday + calendar::Days{30};
+    events_.front().happened = kDayOfReading + calendar::Days{30};
     EXPECT_FALSE(growth().event);
     EXPECT_FALSE(growth().recovery);
 }
@@ -215,7 +215,7 @@ TEST(LastForeseen, ReachesTwentyOneGapsAheadAndTenYearsAtMost)
         readings.push_back({kBegin + calendar::Days{day}, 1.0});
     }
     EXPECT_EQ(last_foreseen(readings, kBegin), kBegin + calendar::Days{24 + 210});
-    EXPECT_EQ(last_foreseen(readings, kToday), kToday + calendar::Days{210});
+    EXPECT_EQ(last_foreseen(readings, kDayOfReading), kDayOfReading + calendar::Days{210});
     readings.push_back({kBegin + calendar::Days{1000}, 1.0});
     EXPECT_EQ(last_foreseen(readings, kBegin), kBegin + calendar::Days{1000 + 3660});
 }
