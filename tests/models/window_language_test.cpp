@@ -13,20 +13,20 @@ namespace lathhouse::models {
 namespace {
 
 const QLocale kAustrian(QLocale::German, QLocale::Austria);
-const QLocale kBritish(QLocale::English, QLocale::UnitedKingdom);
+const QLocale kOfBritain(QLocale::English, QLocale::UnitedKingdom);
 
 TEST(WindowLanguage, WhatIsAskedForGoesBeforeWhatIsKeptAndThatBeforeTheDesktop)
 {
-    EXPECT_EQ(language_in_force("es", "de", kBritish), "es");
-    EXPECT_EQ(language_in_force(std::nullopt, "de", kBritish), "de");
+    EXPECT_EQ(language_in_force("es", "de", kOfBritain), "es");
+    EXPECT_EQ(language_in_force(std::nullopt, "de", kOfBritain), "de");
     EXPECT_EQ(language_in_force(std::nullopt, "desktop", kAustrian), "de");
-    EXPECT_EQ(language_in_force(std::nullopt, "", kBritish), "en");
-    EXPECT_EQ(language_in_force("mirror", "de", kBritish), "mirror");
+    EXPECT_EQ(language_in_force(std::nullopt, "", kOfBritain), "en");
+    EXPECT_EQ(language_in_force("mirror", "de", kOfBritain), "mirror");
 }
 
 TEST(WindowLanguage, WordsThatAreNoLanguageCountAsNotSaid)
 {
-    EXPECT_EQ(language_in_force("klingon", "es", kBritish), "es");
+    EXPECT_EQ(language_in_force("klingon", "es", kOfBritain), "es");
     EXPECT_EQ(language_in_force(std::nullopt, "mirror", kAustrian), "de") << "it is for tests alone";
     EXPECT_EQ(language_in_force(std::nullopt, "", QLocale(QLocale::Finnish)), "en") << "none that the window speaks";
     EXPECT_EQ(language_in_force(std::nullopt, "", QLocale::c()), "en");
@@ -39,15 +39,15 @@ TEST(WindowLanguage, NumbersAndDatesFollowTheDesktopWhereItSpeaksTheSame)
     const QLocale spanish = locale_of_language("es", kAustrian);
     EXPECT_EQ(spanish.language(), QLocale::Spanish);
     EXPECT_EQ(spanish.decimalPoint(), ",");
-    EXPECT_EQ(locale_of_language("de", kBritish).decimalPoint(), ",");
-    EXPECT_EQ(locale_of_language("mirror", kBritish), kBritish);
+    EXPECT_EQ(locale_of_language("de", kOfBritain).decimalPoint(), ",");
+    EXPECT_EQ(locale_of_language("mirror", kOfBritain), kOfBritain);
 }
 
 TEST(WindowLanguage, IsChosenAndKeptAndInForceAtTheNextStart)
 {
     const QTemporaryDir folder;
     const auto kept = [&] { return std::make_shared<KeptSettings>(folder.filePath("window.ini")); };
-    SettingsModel model(kept(), {}, ShownUnits{}, kBritish);
+    SettingsModel model(kept(), {}, ShownUnits{}, kOfBritain);
     EXPECT_EQ(model.languages().size(), 1 + static_cast<qsizetype>(kWindowLanguages.size()));
     EXPECT_EQ(model.language(), 0);
     QSignalSpy changed(&model, &SettingsModel::languageChanged);
@@ -60,7 +60,7 @@ TEST(WindowLanguage, IsChosenAndKeptAndInForceAtTheNextStart)
     EXPECT_EQ(kept()->value("language").toString(), "de");
     AskedSettings asked;
     asked.language = "es";
-    const SettingsModel again(kept(), asked, ShownUnits{}, kBritish);
+    const SettingsModel again(kept(), asked, ShownUnits{}, kOfBritain);
     EXPECT_EQ(again.language(), 2);
     EXPECT_TRUE(again.languageNote().isEmpty());
     EXPECT_TRUE(again.languageFixed().contains("--language"));
