@@ -57,7 +57,12 @@ if [ "${1:-}" = --threads ]; then
     exec tests/threads.sh "$build"
 fi
 if [ "${1:-}" = --bench ]; then
-    cmake --build "$build" --target benches >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
+    targets=benches
+    if [[ " $* " =~ \ --only\ ([a-z ]+[a-z]) ]]; then # Only what is asked for is built.
+        targets=${BASH_REMATCH[1]// /_bench }_bench
+    fi
+    # shellcheck disable=SC2086 # One word a target.
+    cmake --build "$build" --target $targets >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }
     exec tests/bench/bench.py "$build" "${@:2}"
 fi
 cmake --build "$build" >&2 || { echo "lathhouse: the build failed" >&2; exit 1; }

@@ -119,6 +119,12 @@ def run(build, room, arguments):
     return found
 
 
+def watched(build):
+    """Whether the sanitizers watch what was built in `build`."""
+    with open(os.path.join(build, "CMakeCache.txt")) as cache:
+        return any(line.startswith("LATHHOUSE_SANITIZE:") and line.rstrip().endswith(("=ON", "=true")) for line in cache)
+
+
 def exponent(points):
     """Slope of the straight line through the logarithms."""
     logs = [(math.log(x), math.log(y)) for x, y in points]
@@ -170,13 +176,13 @@ def main():
         else:
             measured[room] = found
 
-    # The small inputs of --quick have ratios of their own.
-    size = "quick" if options.quick else "full"
+    # The small inputs of --quick have ratios of their own, and so has a build that the sanitizers watch.
+    size = ("watched " if watched(options.build) else "") + ("quick" if options.quick else "full")
     kept = {}
     if os.path.exists(KEPT):
         with open(KEPT, newline="") as file:
             kept = {(row["size"], row["room"], row["measured"], row["reference"]): row for row in csv.DictReader(file)}
-    rows, worse = [], []
+    rows, worse, compared = [], [], 0
     today = datetime.date.today().isoformat()
     print(machine())
     layout = "%-48s %10s  %-22s %10s %9s %9s  %s"
@@ -188,6 +194,7 @@ def main():
         ratio = ours["milliseconds"] / theirs["milliseconds"]
         before = kept.get((size, room, name, reference))
         mark = ""
+        compared += before is not None
         if before and ratio > WORSE * float(before["ratio"]):
             worse.append("%s (against %s): %.3g, was %s on %s" % (what, called, ratio, before["ratio"], before["date"]))
             mark = " *"
@@ -209,8 +216,8 @@ def main():
         print("left out: " + ", ".join(left_out))
     for line in worse:
         print("over a fifth worse: " + line)
-    if not worse and kept:
-        print("none is over a fifth worse than the ratios kept")
+    if not worse:
+        print("of %d ratios that are kept none is over a fifth worse" % compared if compared else "no ratios of such a run are kept")
 
     if options.json:
         with open(options.json, "w") as file:
