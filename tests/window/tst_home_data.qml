@@ -61,6 +61,7 @@ Item {
         }
         function fill(name: string, words: string): void {
             const field = reach(name) as SheetField;
+            tryVerify(() => field.Accessible.name === "File name"); // Qt's own has none.
             field.forceActiveFocus();
             keyClick(Qt.Key_A, Qt.ControlModifier);
             for (const letter of words)
