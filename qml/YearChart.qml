@@ -11,7 +11,7 @@ FocusScope {
     /// Time runs from left to right in every language, and the words beside it stand where they belong to it.
     readonly property bool keepsSides: true
 
-    readonly property real labelWidth: Theme.px((root.narrow ? 122 : root.wide ? 220 : 172) + (Theme.wideText && !root.narrow ? 26 : 0))
+    readonly property real labelWidth: Theme.px(root.narrow ? 122 : root.wide ? 220 : 172)
     readonly property real monthRow: Theme.px(root.wide ? 24 : 20)
     readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
     /// Gives way where the window is low, so that some rows stay in sight.
