@@ -107,6 +107,7 @@ struct Doors {
     models::YearDoor year;
     models::MendDoor mend;
     models::TurnLast turn;
+    models::JugDoor jugs;
     std::function<bool()> written_elsewhere = {};
 };
 
@@ -132,7 +133,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 models::year_in_folder(globals.home, load, globals.today, units),
                 models::mend_in_folder(globals.home, load, {cli::towns, cli::shipped_climate}),
                 [globals](models::Turn turn) { return cli::turn_last_entry(globals, turn == models::Turn::Undo); },
-                watch_of(globals.home)};
+                models::jugs_in_folder(globals.home), watch_of(globals.home)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{
         .as_told = shown.household, .log = {}, .events = shown.history, .climate = climate, .seeds = shown.seeds});
@@ -154,7 +155,8 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 },
                 cli::shipped_climate),
             models::year_in_memory(household, globals.today, units),
-            models::mend_in_memory(household, {cli::towns, cli::shipped_climate}), models::turn_in_memory(household)};
+            models::mend_in_memory(household, {cli::towns, cli::shipped_climate}), models::turn_in_memory(household),
+            models::jugs_in_memory()};
 }
 
 struct PageAsked {
@@ -367,6 +369,7 @@ int main(int argc, char** argv)
                               .calendar = write_calendar,
                               .people = std::move(doors.people),
                               .record = std::move(doors.record),
+                              .jugs = std::move(doors.jugs),
                               .units = units,
                               .units_given = given_units,
                               .language = language,

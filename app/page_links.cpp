@@ -78,6 +78,16 @@ void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models
     }
 }
 
+void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::PlantModel& plant)
+{
+    QObject::connect(&round, &models::RoundModel::feedDoseAsked, &dose, &models::DoseModel::ask);
+    QObject::connect(&round, &models::RoundModel::sprayDoseAsked, &dose, &models::DoseModel::ask_spray);
+    QObject::connect(&plant, &models::PlantModel::feedDoseAsked, &dose, &models::DoseModel::ask);
+    // The household's cans are read once a feed may be told.
+    QObject::connect(&round, &models::RoundModel::roundChanged, &dose, &models::SheetModel::start);
+    QObject::connect(&plant, &models::PlantModel::plantChanged, &dose, &models::SheetModel::start);
+}
+
 void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,
                      const std::vector<models::SheetModel*>& pages)
 {

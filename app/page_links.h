@@ -1,9 +1,11 @@
 #pragma once
 
 #include "app/models/changes_model.h"
+#include "app/models/dose_model.h"
 #include "app/models/evening_notice.h"
 #include "app/models/home_model.h"
 #include "app/models/mend_model.h"
+#include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
 #include "app/models/round_model.h"
 #include "app/models/seeds_model.h"
@@ -29,6 +31,9 @@ void connect_changes(models::ChangesModel& changes, models::YearModel& year, mod
 /// those on what was taken back do.
 void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models::YearModel& year, models::RoundModel& round,
                   const std::vector<models::SheetModel*>& pages);
+
+/// What the round or a plant's page asks of a dose is asked of the form for it.
+void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::PlantModel& plant);
 
 /// Reads every page again once another program wrote into the household.
 void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,

@@ -5,6 +5,7 @@
 #include "app/desktop_notices.h"
 #include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
+#include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
 #include "app/models/home_people_model.h"
@@ -163,10 +164,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
     if (!ends_by_itself) {
         connect_notice(notice, round, tonight);
     }
+    models::DoseModel dose(std::move(options.jugs), kept, models::YearWords(options.units));
+    connect_dose(dose, round, plant);
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);
     QObject::connect(&settings, &models::SettingsModel::unitsChanged, &settings, [&] {
         year.say_again();
+        dose.say_again();
         if (round.known()) {
             round.reload();
         }
@@ -197,6 +201,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("changes"), QVariant::fromValue(&changes)},
                                  {QStringLiteral("printer"), QVariant::fromValue(&printer)},
                                  {QStringLiteral("mend"), QVariant::fromValue(&mend)},
+                                 {QStringLiteral("dose"), QVariant::fromValue(&dose)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},

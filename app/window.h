@@ -4,6 +4,7 @@
 #include "app/models/home_record_model.h"
 #include "app/models/calendar_model.h"
 #include "app/models/household_door.h"
+#include "app/models/jug_door.h"
 #include "app/models/mend_door.h"
 #include "app/models/people_door.h"
 #include "app/models/plant_door.h"
@@ -36,6 +37,7 @@ struct WindowOptions {
     models::CalendarDoor calendar = {}; ///< Writes the tasks of the year; empty: none can be written.
     models::PeopleDoor people = {}; ///< Children and animals; without a `load` that section is not there.
     models::RecordDoor record = {}; ///< The household's own record; without a `load` that section is not there.
+    models::JugDoor jugs = {}; ///< The household's cans and spoons; empty: none is kept.
     models::ShownUnits units = models::Units::Metric; ///< Shared with what solves the year.
     bool units_given = false; ///< Asked for at the start, so that what was chosen before does not count.
     std::optional<std::filesystem::path> folder = {}; ///< The household's; nullopt where it lies in memory.

@@ -50,6 +50,7 @@ Item {
         for (let around = root.focused; around !== null; around = around.parent) {
             const name = root.named(around, "fileNameTextField");
             if (name !== null) {
+                name.Accessible.name = qsTr("File name"); // Its label stands beside it and is not told with it.
                 name.forceActiveFocus(Qt.OtherFocusReason);
                 return;
             }

@@ -17,6 +17,13 @@ Column {
         root.record.take(path.text, root.degrees, columns.text, station.text, heightField.text, insist);
     }
 
+    Connections {
+        target: root.record
+        function onColumnsAsked(): void {
+            root.more = true;
+            columns.forceActiveFocus();
+        }
+    }
     Rectangle {
         objectName: "dropPlace"
         width: root.width
@@ -95,6 +102,7 @@ Column {
             label: qsTr("Columns of date, low, high, rain")
             placeholderText: qsTr("Columns, as Day,Min,Max,Rain")
             onTextEdited: root.record.forgive()
+            onAccepted: root.take(false)
         }
         SheetField {
             id: station
@@ -103,6 +111,7 @@ Column {
             label: qsTr("Station, of a file with several")
             placeholderText: label
             onTextEdited: root.record.forgive()
+            onAccepted: root.take(false)
         }
         SheetField {
             id: heightField
@@ -112,6 +121,7 @@ Column {
             placeholderText: root.record.heightKnown ? qsTr("Height where it was kept, if not at home") : label
             unit: root.record.unit === "°F" ? qsTr("ft") : qsTr("m")
             onTextEdited: root.record.forgive()
+            onAccepted: root.take(false)
         }
         Words {
             width: parent.width

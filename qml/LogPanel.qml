@@ -12,6 +12,11 @@ FocusScope {
     property int what: PlantsModel.Watered
     property int measure: 0
     readonly property bool measuring: root.what === PlantsModel.Measured
+    /// Of pests, of harm, of the list.
+    readonly property bool seen: root.what >= PlantsModel.LookedOver
+    readonly property bool detailed: root.what === PlantsModel.PestFound || root.what === PlantsModel.Treated || root.what === PlantsModel.ColdNight || root.what === PlantsModel.ChemicalDamage
+    /// How many pests, or why it is set apart.
+    property int choice: 0
 
     signal closed
 
@@ -24,16 +29,26 @@ FocusScope {
     function open(): void {
         number.text = "";
         note.text = "";
+        detail.text = "";
+        ago.text = "";
         root.visible = true;
         chips.itemAt(root.what).forceActiveFocus();
     }
     function choose(what: int): void {
         root.what = what;
+        root.choice = 0;
+        detail.text = "";
         root.plants.forgive();
     }
     function keep(): void {
-        if (root.plants.log(root.what, number.text, root.measure, note.text))
+        const days = ago.text.trim() === "" ? 0 : /^\d+$/.test(ago.text.trim()) ? parseInt(ago.text) : -1;
+        const kept = root.seen ? root.plants.logSeen(root.what, detail.text, root.choice, note.text, days) : root.plants.log(root.what, number.text, root.measure, note.text, days);
+        if (kept)
             root.closed();
+        else if (root.plants.dateAgo(days) === "")
+            ago.forceActiveFocus();
+        else if (detail.visible)
+            detail.forceActiveFocus();
         else if (number.visible && (root.measuring || number.text !== ""))
             number.forceActiveFocus();
         else
@@ -68,7 +83,7 @@ FocusScope {
 
             Repeater {
                 id: chips
-                model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away")]
+                model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away"), qsTr("Looked over"), qsTr("Pest found"), qsTr("Treated"), qsTr("Set apart"), qsTr("Back among the others"), qsTr("Washed through"), qsTr("Cold night"), qsTr("Hit by a spray"), qsTr("Off the list")]
 
                 Chip {
                     required property string modelData
@@ -97,6 +112,67 @@ FocusScope {
                     text: root.plants.measures.at(index, "text")
                     onClicked: root.measure = index
                 }
+            }
+        }
+        Flow {
+            visible: root.what === PlantsModel.PestFound
+            width: parent.width
+            spacing: Theme.px(8)
+
+            Repeater {
+                model: root.visible && root.what === PlantsModel.PestFound ? root.plants.pests() : []
+
+                Chip {
+                    required property string modelData
+                    required property int index
+                    objectName: "pestChip" + index
+                    on: detail.text === modelData
+                    text: modelData
+                    onClicked: {
+                        detail.text = modelData;
+                        root.plants.forgive();
+                    }
+                }
+            }
+        }
+        ChoiceChips {
+            visible: root.what === PlantsModel.PestFound || root.what === PlantsModel.SetApartNow
+            width: parent.width
+            part: "logChoice"
+            title: root.what === PlantsModel.PestFound ? qsTr("How many") : qsTr("Why")
+            choices: root.what === PlantsModel.PestFound ? [qsTr("few"), qsTr("many"), qsTr("all over it")] : [qsTr("pests, or new here"), qsTr("sick roots")]
+            chosen: root.choice
+            onChoose: index => root.choice = index
+        }
+        SheetField {
+            id: detail
+            objectName: "logDetail"
+            visible: root.detailed
+            width: Math.min(parent.width, Theme.px(360))
+            label: root.what === PlantsModel.PestFound ? qsTr("Which pest") : root.what === PlantsModel.Treated ? qsTr("With what, may be left blank") : root.what === PlantsModel.ColdNight ? qsTr("Lowest at the plant, may be left blank") : qsTr("Which product, may be left blank")
+            placeholderText: label
+            wrong: root.plants.error !== "" && (root.what === PlantsModel.PestFound || root.what === PlantsModel.ColdNight)
+            onTextEdited: root.plants.forgive()
+            onAccepted: root.keep()
+        }
+        Row {
+            spacing: Theme.px(10)
+
+            SheetField {
+                id: ago
+                objectName: "logAgo"
+                width: Theme.px(150)
+                label: qsTr("How many days ago, blank for today")
+                placeholderText: qsTr("today")
+                unit: ago.text === "" ? "" : qsTr("days ago")
+                inputMethodHints: Qt.ImhDigitsOnly
+                onTextEdited: root.plants.forgive()
+                onAccepted: root.keep()
+            }
+            Words {
+                anchors.verticalCenter: parent.verticalCenter
+                text: /^\d+$/.test(ago.text.trim()) ? root.plants.dateAgo(parseInt(ago.text)) : ""
+                quiet: true
             }
         }
         Row {

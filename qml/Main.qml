@@ -17,6 +17,8 @@ Window {
     property SheetPrinter printer: null
     /// Changes of the household itself; null where it cannot be changed.
     property MendModel mend: null
+    /// How much feed goes into the water; null where none is told.
+    property DoseModel dose: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -172,7 +174,7 @@ Window {
     PageLoader {
         id: roundPage
         file: "RoundPage.qml"
-        given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+        given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         visible: root.page === "round"
         anchors.fill: sheet
@@ -192,7 +194,7 @@ Window {
     PageLoader {
         id: plantsPage
         file: "PlantsPage.qml"
-        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         onCardAsked: printing.askCard()
         visible: root.page === "plants"
@@ -260,6 +262,25 @@ Window {
     }
     Connections {
         target: mendLoader.item
+        ignoreUnknownSignals: true
+        function onClosed(): void {
+            root.openPage();
+        }
+    }
+    Loader {
+        id: doseLoader
+        anchors.fill: sheet
+        anchors.margins: 1
+    }
+    Connections {
+        target: root.dose
+        function onOpenChanged(): void {
+            if (root.dose.open && doseLoader.status === Loader.Null)
+                doseLoader.setSource("DoseSheet.qml", { objectName: "doseSheet", dose: root.dose });
+        }
+    }
+    Connections {
+        target: doseLoader.item
         ignoreUnknownSignals: true
         function onClosed(): void {
             root.openPage();

@@ -130,7 +130,7 @@ Item {
     }
     TextMetrics {
         id: homeWidth
-        text: home.text
+        text: home.words
         font.family: Theme.textFamily
         font.pixelSize: Theme.rowSize
     }
@@ -151,9 +151,12 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
         visible: width > 120
-        text: root.year.demonstration
+        readonly property string words: root.year.demonstration
               ? qsTr("Invented, for showing · %1").arg(root.year.place)
               : qsTr("%1 · %2").arg(root.year.household).arg(root.year.place)
+        // What the household is called is said in full by Home; the place alone often has room in one line.
+        text: homeWidth.advanceWidth <= home.width ? home.words
+              : root.year.demonstration ? qsTr("Invented · %1").arg(root.year.place) : root.year.place
         height: root.height - 8
         verticalAlignment: Text.AlignVCenter
         color: Theme.ink2
@@ -166,7 +169,7 @@ Item {
         minimumPixelSize: Theme.px(11)
         elide: Text.ElideRight
         Accessible.role: Accessible.StaticText
-        Accessible.name: text
+        Accessible.name: home.words
     }
     Text {
         id: date

@@ -9,6 +9,8 @@ FocusScope {
     id: root
 
     required property PlantModel plant
+    /// How much feed goes into the water; null where none is told.
+    property DoseModel dose: null
     required property bool narrow
     required property bool wide
     required property real side
@@ -60,6 +62,8 @@ FocusScope {
             root.plant.album.open(strip.photoAt(strip.current));
         else if (event.key === Qt.Key_B && event.modifiers === Qt.NoModifier)
             root.sideBySide();
+        else if (event.key === Qt.Key_D && event.modifiers === Qt.NoModifier && feeding.visible)
+            root.plant.askDose();
         else if (event.key === Qt.Key_Home)
             sheet.contentY = 0;
         else if (event.key === Qt.Key_End)
@@ -216,6 +220,25 @@ FocusScope {
                     FactChip {}
                 }
             }
+            Column {
+                id: feeding
+                objectName: "plantFeed"
+                visible: root.dose !== null && root.plant.canAskDose
+                width: Math.min(parent.width, Theme.px(760))
+                spacing: Theme.px(4)
+
+                Words {
+                    width: parent.width
+                    text: root.plant.feedLine
+                }
+                DoseLine {
+                    width: parent.width
+                    part: "plantDose"
+                    dose: root.dose
+                    ppm: root.plant.feedPpm
+                    onAsked: root.plant.askDose()
+                }
+            }
             Trouble {
                 width: parent.width
                 words: root.trouble
@@ -339,14 +362,15 @@ FocusScope {
                         Accessible.name: line.sentence
 
                         TableCell {
-                            width: Theme.px(120)
+                            id: lineDate
+                            width: Theme.px(Theme.wideText ? 150 : 120)
                             height: parent.height
                             text: line.date
                             strong: true
                         }
                         Words {
                             id: whatText
-                            x: Theme.px(128)
+                            x: lineDate.width + Theme.px(8)
                             width: parent.width - x
                             anchors.verticalCenter: parent.verticalCenter
                             textFormat: Text.PlainText

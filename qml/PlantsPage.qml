@@ -11,6 +11,8 @@ FocusScope {
     required property PlantModel plant
     /// Changes of the household itself; null where it cannot be changed.
     property MendModel mend: null
+    /// How much feed goes into the water; null where none is told.
+    property DoseModel dose: null
     required property bool narrow
     required property bool wide
     readonly property real side: root.narrow ? 11 : 19
@@ -141,6 +143,7 @@ FocusScope {
         enabled: !root.asked
         focus: root.plants.opened !== 0 && !root.inPhoto
         plant: root.plant
+        dose: root.dose
         narrow: root.narrow
         wide: root.wide
         side: root.side

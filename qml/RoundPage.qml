@@ -10,6 +10,8 @@ FocusScope {
 
     required property RoundModel round
     required property TonightModel tonight
+    /// How much feed goes into the water; null where none is told.
+    property DoseModel dose: null
     required property bool narrow
     property bool wide: false
     /// The tasks stand left, tonight beside them; where there is no room, one below the other.
@@ -62,6 +64,8 @@ FocusScope {
             root.round.postpone(root.round.currentRow, 1);
         else if (event.key === Qt.Key_S && !control)
             leaving.ask();
+        else if (event.key === Qt.Key_D && !control)
+            root.round.askDose(root.round.currentRow);
         else if (event.key === Qt.Key_T && !control)
             root.asTable = !root.asTable;
         else if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))
@@ -187,59 +191,59 @@ FocusScope {
         }
     }
     // Why the chosen task is left out.
-    Rectangle {
+    RoundAsk {
         id: leaving
         objectName: "leaving"
-        property bool open: false
         visible: leaving.open && root.round.count > 0
         x: root.side
         y: root.headEnd + (failure.visible ? failure.height + Theme.px(8) : 0)
         width: root.taskWidth - 2 * root.side
-        height: visible ? leavingFlow.height + Theme.px(16) : 0
-        color: Theme.well
-        border.width: 1
-        border.color: Theme.edge
-
-        function ask(): void {
-            leaving.open = true;
-            whyField.forceActiveFocus();
+        fieldName: "whyField"
+        actName: "leaveButton"
+        label: qsTr("Why is this task left out")
+        example: qsTr("Why, for the journal")
+        act: qsTr("Leave it out")
+        leaveWords: qsTr("Keep it")
+        onDone: {
+            root.round.skip(root.round.currentRow, leaving.words);
+            if (root.round.error === "")
+                leaving.givenUp();
         }
-        function close(): void {
-            leaving.open = false;
-            whyField.clear();
+        onGivenUp: {
+            leaving.close();
             list.forceActiveFocus();
         }
-        function leave(): void {
-            root.round.skip(root.round.currentRow, whyField.text);
-            if (root.round.error === "")
-                leaving.close();
+    }
+    // What is sown becomes a tray.
+    RoundAsk {
+        id: sowing
+        objectName: "sowing"
+        x: root.side
+        y: leaving.y + (leaving.visible ? leaving.height + Theme.px(8) : 0)
+        width: root.taskWidth - 2 * root.side
+        fieldName: "sownSeedsField"
+        actName: "sownSeedsButton"
+        question: root.round.seedsAsked
+        label: qsTr("Seeds that went into a tray")
+        example: qsTr("Seeds")
+        number: true
+        act: qsTr("Sown today")
+        leaveWords: qsTr("Not sown")
+        onDone: {
+            if (!root.round.sow(sowing.words))
+                sowing.focusField();
         }
-        Keys.onEscapePressed: leaving.close()
-
-        Flow {
-            id: leavingFlow
-            x: Theme.px(12)
-            y: Theme.px(8)
-            width: parent.width - 2 * x
-            spacing: Theme.px(8)
-
-            SheetField {
-                id: whyField
-                objectName: "whyField"
-                width: Math.min(Theme.px(340), leavingFlow.width)
-                label: qsTr("Why is this task left out")
-                placeholderText: qsTr("Why, for the journal")
-                onAccepted: leaving.leave()
-            }
-            SheetButton {
-                objectName: "leaveButton"
-                text: qsTr("Leave it out")
-                onClicked: leaving.leave()
-            }
-            SheetButton {
-                text: qsTr("Keep it")
-                reason: qsTr("Escape")
-                onClicked: leaving.close()
+        onGivenUp: root.round.leaveSowing()
+    }
+    Connections {
+        target: root.round
+        function onSeedsAskedChanged(): void {
+            if (root.round.seedsAsked !== "") {
+                leaving.close();
+                sowing.ask();
+            } else if (sowing.open) {
+                sowing.close();
+                list.forceActiveFocus();
             }
         }
     }
@@ -249,7 +253,7 @@ FocusScope {
         objectName: "roundNote"
         visible: text !== ""
         x: root.side
-        y: leaving.y + (leaving.visible ? leaving.height + Theme.px(8) : 0)
+        y: sowing.y + (sowing.visible ? sowing.height + Theme.px(8) : 0)
         width: Math.min(root.taskWidth - 2 * root.side, Theme.px(760))
         text: root.round.note
         color: Theme.ink2
@@ -319,6 +323,7 @@ FocusScope {
         delegate: RoundRow {
             width: list.width - 10
             round: root.round
+            dose: root.dose
             narrow: root.narrow || width < Theme.px(640)
             chosen: index === root.round.currentRow
             focused: list.activeFocus && index === root.round.currentRow

@@ -21,8 +21,11 @@ Item {
     required property list<string> cautions
     required property bool isHygiene
     required property bool done
+    required property real feedPpm
+    required property bool treats
     required property string sentence
     required property RoundModel round
+    property DoseModel dose: null
     required property bool narrow
     required property bool chosen
     required property bool focused
@@ -200,6 +203,17 @@ Item {
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.smallSize
                 Accessible.ignored: true
+            }
+            DoseLine {
+                visible: root.dose !== null && !root.done && (root.feedPpm > 0 || root.treats)
+                width: parent.width
+                dose: root.dose
+                ppm: root.feedPpm
+                focusPolicy: Qt.NoFocus // The keys stay with the tasks.
+                onAsked: {
+                    root.round.currentRow = root.index;
+                    root.round.askDose(root.index);
+                }
             }
             Repeater {
                 model: root.cautions

@@ -60,6 +60,8 @@ QtObject {
 
     readonly property string textFamily: root.family("Open Sans", "DejaVu Sans")
     readonly property string titleFamily: root.family("Gentium Plus", "DejaVu Serif")
+    /// The fallback of small text is a fifth wider.
+    readonly property bool wideText: root.textFamily !== "Open Sans"
     readonly property bool fallbackFonts: root.titleFamily !== "Gentium Plus"
 
     readonly property int smallSize: root.px(12)

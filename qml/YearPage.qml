@@ -175,7 +175,7 @@ FocusScope {
         wide: root.wide
         x: root.side
         y: Theme.px(root.narrow && !root.low ? 98 : 57)
-        width: root.narrow ? root.width - x - 12 : root.wide ? Math.min(Theme.px(220) + 1240, root.width - Theme.px(270) - x) : root.width - Theme.px(203) - 54 - x
+        width: root.narrow ? root.width - x - 12 : root.wide ? Math.min(Theme.px(220) + 1240, root.width - Theme.px(270) - x) : root.width - readout.width - 54 - x
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
     }
@@ -242,7 +242,7 @@ FocusScope {
         year: root.year
         x: root.wide ? chart.x + chart.width + 34 : root.width - root.side - width
         y: Theme.px(57)
-        width: root.wide ? Math.min(Theme.px(380), root.width - chart.x - chart.width - 34 - root.side) : Theme.px(203)
+        width: root.wide ? Math.min(Theme.px(380), root.width - chart.x - chart.width - 34 - root.side) : Theme.px(Theme.wideText ? 232 : 203)
         height: root.height - y - 12
     }
     YearFoot {

@@ -38,6 +38,10 @@ std::vector<LabelWish> wishes_of(const std::vector<ChartLabel>& labels)
 void write_label(QPainter& painter, const ChartInk& ink, const ChartLabel& label, QPointF at)
 {
     const QFontMetricsF metrics(label.font);
+    if (label.ground) {
+        constexpr qreal kAround = 3.0;
+        painter.fillRect(label.wish.box(at).adjusted(-kAround, 0.0, kAround, 0.0), ink.sheet);
+    }
     qreal y = at.y();
     for (const QString& line : label.lines) {
         const qreal indent =

@@ -16,6 +16,7 @@ struct ChartLabel {
     QFont font;
     QColor colour;
     bool halo = true; ///< Not on the sky, whose colours carry ink.
+    bool ground = false; ///< Stands on paper of its own: a line that must run behind it is hidden there.
     bool right_aligned = false;
     Part part = Part::Other;
     LabelWish wish = {};

@@ -348,12 +348,33 @@ private:
                 const auto font = judged ? ink_.small_strong : ink_.small;
                 const qreal width = QFontMetricsF(font).horizontalAdvance(words);
                 const qreal base = top + metrics_.ascent() / 2.0 - 1.0;
-                labels_.push_back(label({words}, font, judged ? ink_.ink : ink_.ink2,
-                                        {{at + 11.0, base}, {at - 11.0 - width, base}}));
+                ChartLabel made = label({words}, font, judged ? ink_.ink : ink_.ink2,
+                                        {{at + 11.0, base}, {at - 11.0 - width, base}});
+                stand_clear(made, at);
+                labels_.push_back(std::move(made));
             }
         }
         std::ranges::move(later_, std::back_inserter(labels_));
         later_.clear();
+    }
+
+    /// The words of an event stand where the line of no other crosses them; where each of their places is crossed, they
+    /// stand on paper.
+    void stand_clear(ChartLabel& label, qreal own) const
+    {
+        const auto crossed = [&](QPointF home) {
+            const QRectF box = label.wish.box(home).adjusted(-3.0, 0.0, 3.0, 0.0);
+            return !room_.contains(box) || std::ranges::any_of(chart_.events, [&](const auto& other) {
+                const qreal at = x(other.date);
+                return std::abs(at - own) > 0.5 && at > box.left() && at < box.right();
+            });
+        };
+        auto& homes = label.wish.homes;
+        const auto clear = std::stable_partition(homes.begin(), homes.end(), [&](QPointF home) { return !crossed(home); });
+        label.ground = clear == homes.begin();
+        if (!label.ground) {
+            homes.erase(clear, homes.end());
+        }
     }
 
     void draw_moves()
@@ -363,8 +384,10 @@ private:
             painter_.setPen(QPen(ink_.ink, 1.6));
             painter_.drawLine(QPointF(at, plot_.bottom() - 7.0), QPointF(at, plot_.bottom()));
             const qreal width = metrics_.horizontalAdvance(move.words);
-            labels_.push_back(label({move.words}, ink_.small, ink_.ink2,
-                                    {{at - width - 4.0, plot_.bottom() - 5.0}, {at + 5.0, plot_.bottom() - 5.0}}));
+            ChartLabel made = label({move.words}, ink_.small, ink_.ink2,
+                                    {{at - width - 4.0, plot_.bottom() - 5.0}, {at + 5.0, plot_.bottom() - 5.0}});
+            stand_clear(made, at);
+            labels_.push_back(std::move(made));
         }
     }
 

@@ -3,7 +3,8 @@
 #include "app/cli/household_options.h"
 #include "app/cli/place_climate_options.h"
 #include "app/words/ladder_words.h"
-#include "core/plan/hardening.h"
+#include "core/journal/household_store.h"
+#include "core/plan/hardening_done.h"
 
 #include <cmath>
 #include <memory>
@@ -81,12 +82,17 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     const home::SpotClimate spots{*household, *climate, log};
     Json json = Json::array();
     std::ostringstream text;
-    for (const auto& ladder : plan::ladders_of(*household, spots, plan, globals.today)) {
+    const auto events = journal::HouseholdStore::open(globals.home).and_then([](const auto& store) { return store.events(); });
+    if (!events) {
+        return events.error();
+    }
+    for (const auto& ladder :
+         plan::with_days_hardened(plan::ladders_of(*household, spots, plan, globals.today), *events, globals.today)) {
         if (only != nullptr && ladder.plant != only->id) {
             continue;
         }
-        const auto held = plan::held_up(ladder, *household->plant(ladder.plant),
-                                        *household->spot(ladder.to), spots, log);
+        const auto held = plan::held_up_from(ladder, *household->plant(ladder.plant),
+                                             *household->spot(ladder.to), spots, log, globals.today);
         json.push_back(json_of(held));
         text << words::ladder_head(held, *household, globals.units) << '\n';
         for (const auto& item : held.items) {

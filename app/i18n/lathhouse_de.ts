@@ -175,6 +175,151 @@
     </message>
 </context>
 <context>
+    <name>DialogReturn</name>
+    <message>
+        <source>File name</source>
+        <translation>Dateiname</translation>
+    </message>
+</context>
+<context>
+    <name>DoseLine</name>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+    <message>
+        <source>Other feed or can</source>
+        <translation>Anderer Dünger, andere Kanne</translation>
+    </message>
+    <message>
+        <source>Key D. How much of your feed goes into your can, in your own measures.</source>
+        <translation>Taste D. Wie viel von Ihrem Dünger in Ihre Kanne kommt, in Ihren eigenen Maßen.</translation>
+    </message>
+</context>
+<context>
+    <name>DoseSheet</name>
+    <message>
+        <source>Numbers on its label</source>
+        <translation>Zahlen auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>It is a</source>
+        <translation>Er ist</translation>
+    </message>
+    <message>
+        <source>powder</source>
+        <translation>Pulver</translation>
+    </message>
+    <message>
+        <source>liquid</source>
+        <translation>flüssig</translation>
+    </message>
+    <message>
+        <source>A millilitre of it weighs</source>
+        <translation>Ein Milliliter davon wiegt</translation>
+    </message>
+    <message>
+        <source>A level teaspoon of it weighs</source>
+        <translation>Ein gestrichener Teelöffel davon wiegt</translation>
+    </message>
+    <message>
+        <source>On its label; may be left blank</source>
+        <translation>Steht auf dem Etikett; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Weigh ten and take a tenth; may be left blank</source>
+        <translation>Zehn wiegen und ein Zehntel nehmen; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Strength, nitrogen</source>
+        <translation>Stärke, Stickstoff</translation>
+    </message>
+    <message>
+        <source>By the plan for this plant</source>
+        <translation>Nach dem Plan für diese Pflanze</translation>
+    </message>
+    <message>
+        <source>Mixed from</source>
+        <translation>Gemischt aus</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>soap</source>
+        <translation>Seife</translation>
+    </message>
+    <message>
+        <source>Of the water, by the label</source>
+        <translation>Vom Wasser, nach dem Etikett</translation>
+    </message>
+    <message>
+        <source>Water, or a can of yours</source>
+        <translation>Wasser, oder eine Kanne von Ihnen</translation>
+    </message>
+    <message>
+        <source>Cans</source>
+        <translation>Kannen</translation>
+    </message>
+    <message>
+        <source>The dose stands here once all of it is known.</source>
+        <translation>Die Gabe steht hier, sobald alles bekannt ist.</translation>
+    </message>
+    <message>
+        <source>A can or a spoon of your own</source>
+        <translation>Eine eigene Kanne oder ein eigener Löffel</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Wie Sie sie nennen</translation>
+    </message>
+    <message>
+        <source>blue can, coffee spoon</source>
+        <translation>blaue Kanne, Kaffeelöffel</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Was hineingeht</translation>
+    </message>
+    <message>
+        <source>1.5 L, 7 ml</source>
+        <translation>1,5 L, 7 ml</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>It stays with the household and can be taken wherever water is measured.</source>
+        <translation>Sie bleibt beim Haushalt und lässt sich überall nehmen, wo Wasser gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Use this feed and can</source>
+        <translation>Diesen Dünger, diese Kanne nehmen</translation>
+    </message>
+    <message>
+        <source>Control and Enter</source>
+        <translation>Strg und Eingabe</translation>
+    </message>
+    <message>
+        <source>Control and Enter. Remembered on this machine; each feed then says its dose.</source>
+        <translation>Strg und Eingabe. Wird auf diesem Rechner gemerkt; jede Düngung sagt dann ihre Gabe.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -1436,6 +1581,98 @@
         <translation>Weggegeben</translation>
     </message>
     <message>
+        <source>Looked over</source>
+        <translation>Durchgesehen</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Schädling gefunden</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Behandelt</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Abgesondert</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>Zurück bei den anderen</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Durchgespült</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Kalte Nacht</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>Off the list</source>
+        <translation>Von der Liste</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>viele</translation>
+    </message>
+    <message>
+        <source>all over it</source>
+        <translation>überall</translation>
+    </message>
+    <message>
+        <source>pests, or new here</source>
+        <translation>Schädlinge, oder neu hier</translation>
+    </message>
+    <message>
+        <source>sick roots</source>
+        <translation>kranke Wurzeln</translation>
+    </message>
+    <message>
+        <source>Which pest</source>
+        <translation>Welcher Schädling</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Womit, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Lowest at the plant, may be left blank</source>
+        <translation>Tiefstwert an der Pflanze, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Which product, may be left blank</source>
+        <translation>Welches Mittel, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>How many days ago, blank for today</source>
+        <translation>Vor wie vielen Tagen, leer für heute</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation>Was abgelesen wurde</translation>
     </message>
@@ -1550,6 +1787,10 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Invented · %1</source>
+        <translation>Erfunden · %1</translation>
     </message>
     <message>
         <source>Today is %1</source>
@@ -2367,102 +2608,6 @@
 <context>
     <name>PlantFacts</name>
     <message>
-        <source>known since %1</source>
-        <translation>bekannt seit %1</translation>
-    </message>
-    <message>
-        <source>pot %1</source>
-        <translation>Topf %1</translation>
-    </message>
-    <message>
-        <source>about %1 kg wet</source>
-        <translation>etwa %1 kg nass</translation>
-    </message>
-    <message>
-        <source>about %1 lb wet</source>
-        <translation>etwa %1 lb nass</translation>
-    </message>
-    <message>
-        <source>where it stands</source>
-        <translation>wo sie steht</translation>
-    </message>
-    <message>
-        <source>at no spot yet</source>
-        <translation>noch ohne Platz</translation>
-    </message>
-    <message>
-        <source>M gives it one</source>
-        <translation>M gibt ihr einen</translation>
-    </message>
-    <message>
-        <source>pests found</source>
-        <translation>Schädlinge gefunden</translation>
-    </message>
-    <message>
-        <source>suspected</source>
-        <translation>verdächtig</translation>
-    </message>
-    <message>
-        <source>since %1</source>
-        <translation>seit %1</translation>
-    </message>
-    <message>
-        <source>stays where it is</source>
-        <translation>bleibt, wo sie ist</translation>
-    </message>
-    <message>
-        <source>for the year ahead, by the plan</source>
-        <translation>für das kommende Jahr, nach dem Plan</translation>
-    </message>
-    <message>
-        <source>to %1 %2</source>
-        <translation>nach %1 %2</translation>
-    </message>
-    <message>
-        <source>chance of a harmful night after it: %1</source>
-        <translation>Wahrscheinlichkeit einer schädlichen Nacht danach: %1</translation>
-    </message>
-    <message>
-        <source>by the plan</source>
-        <translation>nach dem Plan</translation>
-    </message>
-    <message>
-        <source>feed today</source>
-        <translation>heute düngen</translation>
-    </message>
-    <message>
-        <source>feed %1</source>
-        <translation>düngen %1</translation>
-    </message>
-    <message>
-        <source>%1 ppm nitrogen</source>
-        <translation>%1 ppm Stickstoff</translation>
-    </message>
-    <message>
-        <source>takes no feed</source>
-        <translation>nimmt keinen Dünger</translation>
-    </message>
-    <message>
-        <source>no feed until %1</source>
-        <translation>kein Dünger bis %1</translation>
-    </message>
-    <message>
-        <source>no feed until new growth is logged</source>
-        <translation>kein Dünger, bis ein neuer Trieb eingetragen ist</translation>
-    </message>
-    <message>
-        <source>no feed until it is released</source>
-        <translation>kein Dünger bis zur Entlassung</translation>
-    </message>
-    <message>
-        <source>no feed until released and growing</source>
-        <translation>kein Dünger bis zur Entlassung und neuem Trieb</translation>
-    </message>
-    <message>
-        <source>no feed for now</source>
-        <translation>vorerst kein Dünger</translation>
-    </message>
-    <message>
         <source>in</source>
         <translation>in</translation>
     </message>
@@ -2573,6 +2718,118 @@
     <message>
         <source> Other things happened too close to tell apart; the verdict is on the plant after all of them.</source>
         <translation> Anderes geschah zu dicht daneben, um es zu trennen; das Urteil gilt der Pflanze nach allem zusammen.</translation>
+    </message>
+    <message>
+        <source>known since %1</source>
+        <translation>bekannt seit %1</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>Topf %1</translation>
+    </message>
+    <message>
+        <source>about %1 kg wet</source>
+        <translation>etwa %1 kg nass</translation>
+    </message>
+    <message>
+        <source>about %1 lb wet</source>
+        <translation>etwa %1 lb nass</translation>
+    </message>
+    <message>
+        <source>where it stands</source>
+        <translation>wo sie steht</translation>
+    </message>
+    <message>
+        <source>at no spot yet</source>
+        <translation>noch ohne Platz</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M gibt ihr einen</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>Schädlinge gefunden</translation>
+    </message>
+    <message>
+        <source>suspected</source>
+        <translation>verdächtig</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>stays where it is</source>
+        <translation>bleibt, wo sie ist</translation>
+    </message>
+    <message>
+        <source>for the year ahead, by the plan</source>
+        <translation>für das kommende Jahr, nach dem Plan</translation>
+    </message>
+    <message>
+        <source>to %1 today</source>
+        <translation>heute nach %1</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>nach %1 %2</translation>
+    </message>
+    <message>
+        <source>chance of a harmful night after it: %1</source>
+        <translation>Wahrscheinlichkeit einer schädlichen Nacht danach: %1</translation>
+    </message>
+    <message>
+        <source>by the plan</source>
+        <translation>nach dem Plan</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>heute düngen</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <translation>düngen %1</translation>
+    </message>
+    <message>
+        <source>%1 ppm nitrogen</source>
+        <translation>%1 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>Feed: %1.</source>
+        <translation>Düngung: %1.</translation>
+    </message>
+    <message>
+        <source>Feed today, %1 ppm nitrogen. The label comes first.</source>
+        <translation>Heute düngen, %1 ppm Stickstoff. Das Etikett geht vor.</translation>
+    </message>
+    <message>
+        <source>Feed on %1, %2 ppm nitrogen. The label comes first.</source>
+        <translation>Düngen am %1, %2 ppm Stickstoff. Das Etikett geht vor.</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>nimmt keinen Dünger</translation>
+    </message>
+    <message>
+        <source>no feed until %1</source>
+        <translation>kein Dünger bis %1</translation>
+    </message>
+    <message>
+        <source>no feed until new growth is logged</source>
+        <translation>kein Dünger, bis ein neuer Trieb eingetragen ist</translation>
+    </message>
+    <message>
+        <source>no feed until it is released</source>
+        <translation>kein Dünger bis zur Entlassung</translation>
+    </message>
+    <message>
+        <source>no feed until released and growing</source>
+        <translation>kein Dünger bis zur Entlassung und neuem Trieb</translation>
+    </message>
+    <message>
+        <source>no feed for now</source>
+        <translation>vorerst kein Dünger</translation>
     </message>
     <message>
         <source> Its spot has about %1 tonight.</source>
@@ -2901,6 +3158,10 @@
         <translation>ein anderer Platz</translation>
     </message>
     <message>
+        <source>to %1 today</source>
+        <translation>heute nach %1</translation>
+    </message>
+    <message>
         <source>to %1 %2</source>
         <translation>nach %1 %2</translation>
     </message>
@@ -2919,10 +3180,6 @@
     <message>
         <source>carry in tonight</source>
         <translation>heute Nacht hereintragen</translation>
-    </message>
-    <message>
-        <source>to %1 today</source>
-        <translation>heute nach %1</translation>
     </message>
     <message>
         <source>look today</source>
@@ -3097,6 +3354,13 @@
     </message>
 </context>
 <context>
+    <name>RoundAsk</name>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>RoundPage</name>
     <message>
         <source>Today&apos;s round</source>
@@ -3131,8 +3395,20 @@
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>Escape</source>
-        <translation>Esc</translation>
+        <source>Seeds that went into a tray</source>
+        <translation>Samen, die in eine Schale kamen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Heute gesät</translation>
+    </message>
+    <message>
+        <source>Not sown</source>
+        <translation>Nicht gesät</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -4545,6 +4821,42 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::chart</name>
     <message>
+        <source>home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, gedeiht</translation>
+    </message>
+    <message>
+        <source>night 1</source>
+        <translation>Nacht 1</translation>
+    </message>
+    <message>
+        <source>a guess: no night is logged yet</source>
+        <translation>geschätzt: noch keine Nacht eingetragen</translation>
+    </message>
+    <message>
+        <source>left: the guess before any log</source>
+        <translation>links: die Schätzung vor jedem Eintrag</translation>
+    </message>
+    <message>
         <source>lethal</source>
         <translation>tödlich</translation>
     </message>
@@ -4584,57 +4896,9 @@ liegen im Band</translation>
         <source>as before</source>
         <translation>wie zuvor</translation>
     </message>
-    <message>
-        <source>home</source>
-        <translation>Zuhause</translation>
-    </message>
-    <message>
-        <source>N</source>
-        <translation>N</translation>
-    </message>
-    <message>
-        <source>S</source>
-        <translation>S</translation>
-    </message>
-    <message>
-        <source>W</source>
-        <translation>W</translation>
-    </message>
-    <message>
-        <source>E</source>
-        <translation>O</translation>
-    </message>
-    <message>
-        <source>%1, thrives</source>
-        <translation>%1, gedeiht</translation>
-    </message>
-    <message>
-        <source>night 1</source>
-        <translation>Nacht 1</translation>
-    </message>
-    <message>
-        <source>a guess: no night is logged yet</source>
-        <translation>geschätzt: noch keine Nacht eingetragen</translation>
-    </message>
-    <message>
-        <source>left: the guess before any log</source>
-        <translation>links: die Schätzung vor jedem Eintrag</translation>
-    </message>
 </context>
 <context>
     <name>lathhouse::models</name>
-    <message>
-        <source>The map cannot be drawn: %1.</source>
-        <translation>Die Karte lässt sich nicht zeichnen: %1.</translation>
-    </message>
-    <message>
-        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
-        <translation>Entfernungen und Richtungen stimmen vom Zuhause aus. Größeres Dreieck, dickere Linie: mehr Gewicht.</translation>
-    </message>
-    <message>
-        <source> %1 more stations lie beyond the map.</source>
-        <translation> %1 weitere Stationen liegen jenseits der Karte.</translation>
-    </message>
     <message>
         <source>moved to %1</source>
         <translation>umgestellt nach %1</translation>
@@ -4706,6 +4970,18 @@ liegen im Band</translation>
     <message>
         <source>treated with %1</source>
         <translation>behandelt mit %1</translation>
+    </message>
+    <message>
+        <source>The map cannot be drawn: %1.</source>
+        <translation>Die Karte lässt sich nicht zeichnen: %1.</translation>
+    </message>
+    <message>
+        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
+        <translation>Entfernungen und Richtungen stimmen vom Zuhause aus. Größeres Dreieck, dickere Linie: mehr Gewicht.</translation>
+    </message>
+    <message>
+        <source> %1 more stations lie beyond the map.</source>
+        <translation> %1 weitere Stationen liegen jenseits der Karte.</translation>
     </message>
     <message>
         <source>outdoors</source>
@@ -5102,6 +5378,109 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::DoseModel</name>
+    <message>
+        <source>How much oil or soap</source>
+        <translation>Wie viel Öl oder Seife</translation>
+    </message>
+    <message>
+        <source>How much oil or soap for %1</source>
+        <translation>Wie viel Öl oder Seife für %1</translation>
+    </message>
+    <message>
+        <source>How much feed</source>
+        <translation>Wie viel Dünger</translation>
+    </message>
+    <message>
+        <source>How much feed for %1</source>
+        <translation>Wie viel Dünger für %1</translation>
+    </message>
+    <message>
+        <source>%1 holds %2</source>
+        <translation>%1 fasst %2</translation>
+    </message>
+    <message>
+        <source>1 quart</source>
+        <translation>1 Quart</translation>
+    </message>
+    <message>
+        <source>1 quart of water</source>
+        <translation>1 Quart Wasser</translation>
+    </message>
+    <message>
+        <source>½ gallon</source>
+        <translation>½ Gallone</translation>
+    </message>
+    <message>
+        <source>½ gallon of water</source>
+        <translation>½ Gallone Wasser</translation>
+    </message>
+    <message>
+        <source>1 gallon</source>
+        <translation>1 Gallone</translation>
+    </message>
+    <message>
+        <source>1 gallon of water</source>
+        <translation>1 Gallone Wasser</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 Wasser</translation>
+    </message>
+    <message>
+        <source>Write percent of the water above 0 and at most 20, as the label has it; leaves are sprayed at 0.5 to 2.</source>
+        <translation>Prozent vom Wasser über 0 und höchstens 20 schreiben, wie das Etikett sie nennt; auf Blätter kommen 0,5 bis 2.</translation>
+    </message>
+    <message>
+        <source>Write the three numbers of the feed&apos;s label, such as 20-10-20: nitrogen, phosphate, potash.</source>
+        <translation>Die drei Zahlen vom Etikett des Düngers schreiben, etwa 20-10-20: Stickstoff, Phosphat, Kali.</translation>
+    </message>
+    <message>
+        <source>The first number, nitrogen, is above 0 and the three are at most 100 together. A feed without nitrogen is measured by its label alone.</source>
+        <translation>Die erste Zahl, Stickstoff, liegt über 0, und die drei sind zusammen höchstens 100. Ein Dünger ohne Stickstoff wird allein nach dem Etikett bemessen.</translation>
+    </message>
+    <message>
+        <source>A millilitre of feed weighs 0.2 to 3 g. Leave it blank where the label does not say.</source>
+        <translation>Ein Milliliter Dünger wiegt 0,2 bis 3 g. Leer lassen, wo das Etikett nichts sagt.</translation>
+    </message>
+    <message>
+        <source>A level teaspoon of powder weighs 1 to 14 g. Leave it blank where you do not know.</source>
+        <translation>Ein gestrichener Teelöffel Pulver wiegt 1 bis 14 g. Leer lassen, wo Sie es nicht wissen.</translation>
+    </message>
+    <message>
+        <source>Its kind is not in the tables, so no strength is known. Write one: half of what the label says at first.</source>
+        <translation>Ihre Art steht nicht in den Tabellen, darum ist keine Stärke bekannt. Eine schreiben: zuerst die Hälfte dessen, was das Etikett sagt.</translation>
+    </message>
+    <message>
+        <source>Nitrogen lies within 1 and 2000 ppm; pots at home get 50 to 250.</source>
+        <translation>Stickstoff liegt zwischen 1 und 2000 ppm; Töpfe im Haus bekommen 50 bis 250.</translation>
+    </message>
+    <message>
+        <source>Write how much water, such as 1 gallon, 6 cups or 2 quarts, or take one of the cans.</source>
+        <translation>Schreiben, wie viel Wasser, etwa 1 gallon, 6 cups oder 2 quarts, oder eine der Kannen nehmen.</translation>
+    </message>
+    <message>
+        <source>Write how much water, such as 2 L or 500 ml, or take one of the cans.</source>
+        <translation>Schreiben, wie viel Wasser, etwa 2 L oder 500 ml, oder eine der Kannen nehmen.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>A can or a spoon is called by 1 to 40 letters without digits, and not as a measure is (cup, L): such as blue can.</source>
+        <translation>Eine Kanne oder ein Löffel heißt mit 1 bis 40 Buchstaben ohne Ziffern und nicht wie ein Maß (cup, L): etwa blaue Kanne.</translation>
+    </message>
+    <message>
+        <source>Write what it holds, such as 6 cups or 1/2 gallon; a spoon such as 2 tsp.</source>
+        <translation>Schreiben, was hineingeht, etwa 6 cups oder 1/2 gallon; ein Löffel etwa 2 tsp.</translation>
+    </message>
+    <message>
+        <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
+        <translation>Schreiben, was hineingeht, etwa 1,5 L; ein Löffel etwa 7 ml.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::EveningNotice</name>
     <message>
         <source>Nothing comes of it here: no desktop is reached from this window.</source>
@@ -5186,82 +5565,6 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::HomeDataModel</name>
     <message>
-        <source>under %1 MB</source>
-        <translation>unter %1 MB</translation>
-    </message>
-    <message>
-        <source>%1 MB</source>
-        <translation>%1 MB</translation>
-    </message>
-    <message>
-        <source>%1 GB</source>
-        <translation>%1 GB</translation>
-    </message>
-    <message>
-        <source>no photograph</source>
-        <translation>kein Foto</translation>
-    </message>
-    <message>
-        <source>one photograph</source>
-        <translation>ein Foto</translation>
-    </message>
-    <message>
-        <source>%1 photographs</source>
-        <translation>%1 Fotos</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. Nothing was entered since.</source>
-        <translation>Letzte Sicherung: %1, %2. Seitdem wurde nichts eingetragen.</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. One entry since.</source>
-        <translation>Letzte Sicherung: %1, %2. Ein Eintrag seitdem.</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. %3 entries since.</source>
-        <translation>Letzte Sicherung: %1, %2. %3 Einträge seitdem.</translation>
-    </message>
-    <message>
-        <source>No backup was made from this window yet.</source>
-        <translation>Aus diesem Fenster wurde noch keine Sicherung gemacht.</translation>
-    </message>
-    <message>
-        <source>Last backup from this window: %1, %2.</source>
-        <translation>Letzte Sicherung aus diesem Fenster: %1, %2.</translation>
-    </message>
-    <message>
-        <source>No backup of this household was made from this window yet.</source>
-        <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
-    </message>
-    <message>
-        <source>%1 entries since the last backup.</source>
-        <translation>%1 Einträge seit der letzten Sicherung.</translation>
-    </message>
-    <message>
-        <source>The last backup is %1 days old.</source>
-        <translation>Die letzte Sicherung ist %1 Tage alt.</translation>
-    </message>
-    <message>
-        <source>The last backup is %1 weeks old.</source>
-        <translation>Die letzte Sicherung ist %1 Wochen alt.</translation>
-    </message>
-    <message>
-        <source>%1-tables</source>
-        <translation>%1-Tabellen</translation>
-    </message>
-    <message>
-        <source>It holds where your home is, to the metre as you gave it</source>
-        <translation>Darin steht, wo das Zuhause liegt, auf den Meter wie angegeben</translation>
-    </message>
-    <message>
-        <source>%1; none of the photographs says where it was taken.</source>
-        <translation>%1; keines der Fotos sagt, wo es entstand.</translation>
-    </message>
-    <message>
-        <source>%1, and %2 in which the camera wrote where it was taken.</source>
-        <translation>%1, und %2, in die die Kamera schrieb, wo sie entstanden.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -5302,48 +5605,8 @@ liegen im Band</translation>
         <translation>Von diesem Programm berechnet; Formeln mit Quellen und gemessenen Fehlern liegen bei (docs/methods).</translation>
     </message>
     <message>
-        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
-        <translation>Der Ordner liegt auf einem Netzlaufwerk. Immer nur auf einem Rechner öffnen, oder auf der eigenen Platte halten und per Sicherung kopieren.</translation>
-    </message>
-    <message>
-        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
-        <translation>Der Ordner liegt auf einem Laufwerk, das ein Programm stellt, vielleicht einem abgeglichenen oder fernen. Den Haushalt auf der eigenen Platte halten und stattdessen Sicherungen abgleichen lassen.</translation>
-    </message>
-    <message>
-        <source>Plants</source>
-        <translation>Pflanzen</translation>
-    </message>
-    <message>
-        <source>Spots</source>
-        <translation>Plätze</translation>
-    </message>
-    <message>
-        <source>Events</source>
-        <translation>Ereignisse</translation>
-    </message>
-    <message>
-        <source>Measurements</source>
-        <translation>Messungen</translation>
-    </message>
-    <message>
-        <source>Nights logged</source>
-        <translation>Eingetragene Nächte</translation>
-    </message>
-    <message>
-        <source>Photographs</source>
-        <translation>Fotos</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>The journal</source>
-        <translation>Das Journal</translation>
     </message>
     <message>
         <source>%1 of %2 photographs</source>
@@ -5476,6 +5739,122 @@ liegen im Band</translation>
     <message>
         <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
         <translation>%1 Tabellen mit %2 Zeilen und %3 nach %4 geschrieben. Ein Apostroph am Anfang bezeichnet Text, den eine Tabellenkalkulation für eine Formel halten könnte.</translation>
+    </message>
+    <message>
+        <source>under %1 MB</source>
+        <translation>unter %1 MB</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>%1 GB</source>
+        <translation>%1 GB</translation>
+    </message>
+    <message>
+        <source>no photograph</source>
+        <translation>kein Foto</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>ein Foto</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 Fotos</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. Nothing was entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde nichts eingetragen.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. One entry since.</source>
+        <translation>Letzte Sicherung: %1, %2. Ein Eintrag seitdem.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. %3 entries since.</source>
+        <translation>Letzte Sicherung: %1, %2. %3 Einträge seitdem.</translation>
+    </message>
+    <message>
+        <source>No backup was made from this window yet.</source>
+        <translation>Aus diesem Fenster wurde noch keine Sicherung gemacht.</translation>
+    </message>
+    <message>
+        <source>Last backup from this window: %1, %2.</source>
+        <translation>Letzte Sicherung aus diesem Fenster: %1, %2.</translation>
+    </message>
+    <message>
+        <source>No backup of this household was made from this window yet.</source>
+        <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
+    </message>
+    <message>
+        <source>%1 entries since the last backup.</source>
+        <translation>%1 Einträge seit der letzten Sicherung.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 days old.</source>
+        <translation>Die letzte Sicherung ist %1 Tage alt.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 weeks old.</source>
+        <translation>Die letzte Sicherung ist %1 Wochen alt.</translation>
+    </message>
+    <message>
+        <source>%1-tables</source>
+        <translation>%1-Tabellen</translation>
+    </message>
+    <message>
+        <source>It holds where your home is, to the metre as you gave it</source>
+        <translation>Darin steht, wo das Zuhause liegt, auf den Meter wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1; none of the photographs says where it was taken.</source>
+        <translation>%1; keines der Fotos sagt, wo es entstand.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 in which the camera wrote where it was taken.</source>
+        <translation>%1, und %2, in die die Kamera schrieb, wo sie entstanden.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
+        <translation>Der Ordner liegt auf einem Netzlaufwerk. Immer nur auf einem Rechner öffnen, oder auf der eigenen Platte halten und per Sicherung kopieren.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
+        <translation>Der Ordner liegt auf einem Laufwerk, das ein Programm stellt, vielleicht einem abgeglichenen oder fernen. Den Haushalt auf der eigenen Platte halten und stattdessen Sicherungen abgleichen lassen.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>Nights logged</source>
+        <translation>Eingetragene Nächte</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>The journal</source>
+        <translation>Das Journal</translation>
     </message>
 </context>
 <context>
@@ -5617,6 +5996,10 @@ liegen im Band</translation>
     <message>
         <source>140</source>
         <translation>140</translation>
+    </message>
+    <message>
+        <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
+        <translation>Die Datei nennt ihre Spalten anders. Ihre Namen unten in der Reihenfolge Datum, Tief, Hoch, Regen schreiben, etwa Day,Min,Max,Rain. Nichts wurde übernommen.</translation>
     </message>
     <message>
         <source>It is not plausible for this place: %1. Nothing was taken in.</source>
@@ -6379,68 +6762,12 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::PlantsModel</name>
     <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation>cm</translation>
-    </message>
-    <message>
-        <source>Plants</source>
-        <translation>Pflanzen</translation>
-    </message>
-    <message>
-        <source>1 plant</source>
-        <translation>1 Pflanze</translation>
-    </message>
-    <message>
         <source>%1 plants</source>
         <translation>%1 Pflanzen</translation>
     </message>
     <message>
-        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
-        <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1.</source>
-        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1 and %2 more.</source>
-        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1 und %2 weitere.</translation>
-    </message>
-    <message>
-        <source>All %1</source>
-        <translation>Alle %1</translation>
-    </message>
-    <message>
-        <source>Outdoors %1</source>
-        <translation>Draußen %1</translation>
-    </message>
-    <message>
-        <source>Hardening %1</source>
-        <translation>Abhärtend %1</translation>
-    </message>
-    <message>
-        <source>To look at %1</source>
-        <translation>Nachzusehen %1</translation>
-    </message>
-    <message>
-        <source>Poisonous %1</source>
-        <translation>Giftig %1</translation>
-    </message>
-    <message>
-        <source>Set apart %1</source>
-        <translation>Abgesondert %1</translation>
-    </message>
-    <message>
-        <source>Recovering %1</source>
-        <translation>Erholend %1</translation>
-    </message>
-    <message>
-        <source>There is no plant with the number %1 (any more).</source>
-        <translation>Eine Pflanze mit der Nummer %1 gibt es nicht (mehr).</translation>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen es war, 0 bis %1.</translation>
     </message>
     <message>
         <source>Choose a plant first: arrow keys, or a click.</source>
@@ -6461,6 +6788,10 @@ liegen im Band</translation>
     <message>
         <source>%1: %2 %3 today.</source>
         <translation>%1: %2 %3 heute.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 on %4.</source>
+        <translation>%1: %2 %3 am %4.</translation>
     </message>
     <message>
         <source>%1: watered today.</source>
@@ -6511,6 +6842,10 @@ liegen im Band</translation>
         <translation>Wählen, was geschah.</translation>
     </message>
     <message>
+        <source>%1: %2, on %3.</source>
+        <translation>%1: %2, am %3.</translation>
+    </message>
+    <message>
         <source>There is no spot of that number.</source>
         <translation>Einen Platz mit dieser Nummer gibt es nicht.</translation>
     </message>
@@ -6541,6 +6876,110 @@ liegen im Band</translation>
     <message>
         <source>Done again: %1</source>
         <translation>Wieder getan: %1</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 Pflanze</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
+        <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
+    </message>
+    <message>
+        <source>Gone, with all of their past kept: %1.</source>
+        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1.</translation>
+    </message>
+    <message>
+        <source>Gone, with all of their past kept: %1 and %2 more.</source>
+        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>Outdoors %1</source>
+        <translation>Draußen %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1</source>
+        <translation>Abhärtend %1</translation>
+    </message>
+    <message>
+        <source>To look at %1</source>
+        <translation>Nachzusehen %1</translation>
+    </message>
+    <message>
+        <source>Poisonous %1</source>
+        <translation>Giftig %1</translation>
+    </message>
+    <message>
+        <source>Set apart %1</source>
+        <translation>Abgesondert %1</translation>
+    </message>
+    <message>
+        <source>Recovering %1</source>
+        <translation>Erholend %1</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>Eine Pflanze mit der Nummer %1 gibt es nicht (mehr).</translation>
+    </message>
+    <message>
+        <source>%1: looked over today, nothing found.</source>
+        <translation>%1: heute durchgesehen, nichts gefunden.</translation>
+    </message>
+    <message>
+        <source>Choose which pest was found, or write it.</source>
+        <translation>Wählen, welcher Schädling gefunden wurde, oder ihn schreiben.</translation>
+    </message>
+    <message>
+        <source>Choose how many there are.</source>
+        <translation>Wählen, wie viele es sind.</translation>
+    </message>
+    <message>
+        <source>%1: pests found today. It comes last in the round from now on.</source>
+        <translation>%1: heute Schädlinge gefunden. Sie kommt in der Runde von nun an zuletzt.</translation>
+    </message>
+    <message>
+        <source>%1: treated today.</source>
+        <translation>%1: heute behandelt.</translation>
+    </message>
+    <message>
+        <source>%1: set apart today.</source>
+        <translation>%1: heute abgesondert.</translation>
+    </message>
+    <message>
+        <source>%1: back among the others today.</source>
+        <translation>%1: heute zurück bei den anderen.</translation>
+    </message>
+    <message>
+        <source>%1: washed through with water today.</source>
+        <translation>%1: heute mit Wasser durchgespült.</translation>
+    </message>
+    <message>
+        <source>%1: a cold night hurt it. Looks at it come into the round; no feed until new growth is logged.</source>
+        <translation>%1: eine kalte Nacht hat ihr geschadet. Blicke auf sie kommen in die Runde; kein Dünger, bis neuer Wuchs eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>%1: hit by a spray. What helps and what waits comes into the round; nothing of it is eaten.</source>
+        <translation>%1: von Spritzmittel getroffen. Was hilft und was wartet, kommt in die Runde; nichts davon wird gegessen.</translation>
+    </message>
+    <message>
+        <source>%1: taken off the list today, with all of its past kept; Undo brings it back.</source>
+        <translation>%1: heute von der Liste genommen, alles Vergangene bleibt; Rückgängig bringt sie zurück.</translation>
     </message>
 </context>
 <context>
@@ -6630,38 +7069,6 @@ liegen im Band</translation>
         <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang.</translation>
     </message>
     <message>
-        <source>Done: %1.</source>
-        <translation>Erledigt: %1.</translation>
-    </message>
-    <message>
-        <source>That is done already; Undo takes it back.</source>
-        <translation>Das ist schon erledigt; Rückgängig nimmt es zurück.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
-        <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
-    </message>
-    <message>
-        <source>Put off to %1: %2.</source>
-        <translation>Verschoben auf %1: %2.</translation>
-    </message>
-    <message>
-        <source> It can wait until %1 at most.</source>
-        <translation> Es kann höchstens bis %1 warten.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
-        <translation>Waschen lässt sich nicht auslassen: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
-    </message>
-    <message>
-        <source>Say why it is left out, so that the journal knows.</source>
-        <translation>Sagen, warum es ausgelassen wird, damit das Tagebuch es weiß.</translation>
-    </message>
-    <message>
-        <source>Left out: %1.</source>
-        <translation>Ausgelassen: %1.</translation>
-    </message>
-    <message>
         <source>%1 and %2 more</source>
         <translation>%1 und %2 weitere</translation>
     </message>
@@ -6708,6 +7115,66 @@ liegen im Band</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Erledigt: %1.</translation>
+    </message>
+    <message>
+        <source>How many seeds of %1 went into the tray? %2 are left.</source>
+        <translation>Wie viele Samen von %1 kamen in die Schale? %2 sind übrig.</translation>
+    </message>
+    <message>
+        <source>How many seeds of %1 went into the tray?</source>
+        <translation>Wie viele Samen von %1 kamen in die Schale?</translation>
+    </message>
+    <message>
+        <source>Write how many seeds went into the tray, such as 12.</source>
+        <translation>Schreiben, wie viele Samen in die Schale kamen, etwa 12.</translation>
+    </message>
+    <message>
+        <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
+        <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+    </message>
+    <message>
+        <source>%1, 1 seed</source>
+        <translation>%1, 1 Same</translation>
+    </message>
+    <message>
+        <source>%1, %2 seeds</source>
+        <translation>%1, %2 Samen</translation>
+    </message>
+    <message>
+        <source>Done: %1. The tray stands under Seeds.</source>
+        <translation>Erledigt: %1. Die Schale steht unter Samen.</translation>
+    </message>
+    <message>
+        <source>That is done already; Undo takes it back.</source>
+        <translation>Das ist schon erledigt; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
+        <source>Put off to %1: %2.</source>
+        <translation>Verschoben auf %1: %2.</translation>
+    </message>
+    <message>
+        <source> It can wait until %1 at most.</source>
+        <translation> Es kann höchstens bis %1 warten.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht auslassen: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
+        <source>Say why it is left out, so that the journal knows.</source>
+        <translation>Sagen, warum es ausgelassen wird, damit das Tagebuch es weiß.</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Ausgelassen: %1.</translation>
     </message>
     <message>
         <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
@@ -7257,6 +7724,10 @@ liegen im Band</translation>
         <translation>Abhärten %1 bis %2, %3 Stufen</translation>
     </message>
     <message>
+        <source>%1 all year</source>
+        <translation>%1 das ganze Jahr</translation>
+    </message>
+    <message>
         <source>%1 %2 to %3</source>
         <translation>%1 %2 bis %3</translation>
     </message>
@@ -7386,6 +7857,10 @@ liegen im Band</translation>
 <context>
     <name>words</name>
     <message>
+        <source>this was not kept: %1</source>
+        <translation>Das wurde nicht gespeichert: %1</translation>
+    </message>
+    <message>
         <source>the night could not be kept: %1</source>
         <translation>Die Nacht ließ sich nicht speichern: %1</translation>
     </message>
@@ -7396,10 +7871,6 @@ liegen im Band</translation>
     <message>
         <source>%1. Nothing was taken in</source>
         <translation>%1. Nichts wurde aufgenommen</translation>
-    </message>
-    <message>
-        <source>this was not kept: %1</source>
-        <translation>Das wurde nicht gespeichert: %1</translation>
     </message>
     <message>
         <source>this could not be written, so it counts as not done: %1</source>
@@ -7452,6 +7923,34 @@ liegen im Band</translation>
     <message>
         <source>The interval lies above 0.2 and it is still too early: good news has a stricter limit, since a look after every reading gives chance many tries.</source>
         <translation>Die Spanne liegt über 0,2, und doch ist es zu früh: Gute Nachricht hat eine strengere Grenze, denn Hinsehen nach jeder Messung gibt dem Zufall viele Versuche.</translation>
+    </message>
+    <message>
+        <source>A plant of a kind that takes no feed needs none of it.</source>
+        <translation>Eine Pflanze, deren Art keinen Dünger nimmt, braucht keinen.</translation>
+    </message>
+    <message>
+        <source>More than %1 ppm of nitrogen is above what greenhouses give at every watering; pots at home get half or less.</source>
+        <translation>Mehr als %1 ppm Stickstoff ist mehr, als Gärtnereien bei jedem Gießen geben; Töpfe im Haus bekommen die Hälfte oder weniger.</translation>
+    </message>
+    <message>
+        <source>Without the weight of a millilitre (on the label) only grams are known.</source>
+        <translation>Ohne das Gewicht eines Milliliters (auf dem Etikett) sind nur Gramm bekannt.</translation>
+    </message>
+    <message>
+        <source>Without the weight of a level teaspoon only grams are known: spoons of powder differ by kind from 3.8 to 6.8 g.</source>
+        <translation>Ohne das Gewicht eines gestrichenen Teelöffels sind nur Gramm bekannt: Löffel voll Pulver wiegen je nach Sorte 3,8 bis 6,8 g.</translation>
+    </message>
+    <message>
+        <source>More than %1 percent burns leaves of many plants; the label&apos;s strength counts.</source>
+        <translation>Mehr als %1 Prozent verbrennt Blätter vieler Pflanzen; es gilt die Stärke des Etiketts.</translation>
+    </message>
+    <message>
+        <source>Stronger than usual, which is %1 to %2 percent; the label&apos;s strength counts.</source>
+        <translation>Stärker als üblich, das sind %1 bis %2 Prozent; es gilt die Stärke des Etiketts.</translation>
+    </message>
+    <message>
+        <source>Weaker than usual, which is %1 to %2 percent, so it may do nothing; the label&apos;s strength counts.</source>
+        <translation>Schwächer als üblich, das sind %1 bis %2 Prozent, und so vielleicht ohne Wirkung; es gilt die Stärke des Etiketts.</translation>
     </message>
     <message>
         <source>January</source>
@@ -8036,6 +8535,90 @@ liegen im Band</translation>
     <message>
         <source>%1 (%2 readings, ± %3)</source>
         <translation>%1 (%2 Messungen, ± %3)</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 drops</source>
+        <translation>%1 Tropfen</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a light feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm ist zu stark für einen Schwachzehrer, der %2 bis %3 ppm bekommt.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a medium feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm ist zu stark für einen Mittelzehrer, der %2 bis %3 ppm bekommt.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a heavy feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm ist zu stark für einen Starkzehrer, der %2 bis %3 ppm bekommt.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a light feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm ist schwach für einen Schwachzehrer, der %2 bis %3 ppm bekommt; in einem dunklen Zimmer ist die Hälfte davon richtig.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a medium feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm ist schwach für einen Mittelzehrer, der %2 bis %3 ppm bekommt; in einem dunklen Zimmer ist die Hälfte davon richtig.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a heavy feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm ist schwach für einen Starkzehrer, der %2 bis %3 ppm bekommt; in einem dunklen Zimmer ist die Hälfte davon richtig.</translation>
+    </message>
+    <message>
+        <source>less than ⅛</source>
+        <translation>weniger als ⅛</translation>
+    </message>
+    <message>
+        <source>%1 tablespoon</source>
+        <translation>%1 Esslöffel</translation>
+    </message>
+    <message>
+        <source>%1 tablespoons</source>
+        <translation>%1 Esslöffel</translation>
+    </message>
+    <message>
+        <source>%1 teaspoon</source>
+        <translation>%1 Teelöffel</translation>
+    </message>
+    <message>
+        <source>%1 teaspoons</source>
+        <translation>%1 Teelöffel</translation>
+    </message>
+    <message>
+        <source>%1 g of %2 into %3 of water</source>
+        <translation>%1 g %2 auf %3 Wasser</translation>
+    </message>
+    <message>
+        <source>about %1 (%2 g) of %3 into %4 of water</source>
+        <translation>etwa %1 (%2 g) %3 auf %4 Wasser</translation>
+    </message>
+    <message>
+        <source>%1 ml of %2, about %3, into %4 of water</source>
+        <translation>%1 ml %2, etwa %3, auf %4 Wasser</translation>
+    </message>
+    <message>
+        <source>%1 g of %2, about %3, into %4 of water</source>
+        <translation>%1 g %2, etwa %3, auf %4 Wasser</translation>
+    </message>
+    <message>
+        <source>about %1 (%2 ml) into %3 of water</source>
+        <translation>etwa %1 (%2 ml) auf %3 Wasser</translation>
+    </message>
+    <message>
+        <source>%1 ml, about %2, into %3 of water</source>
+        <translation>%1 ml, etwa %2, auf %3 Wasser</translation>
+    </message>
+    <message>
+        <source>Makes %1 ppm nitrogen, %2 ppm phosphorus, %3 ppm potassium.</source>
+        <translation>Ergibt %1 ppm Stickstoff, %2 ppm Phosphor, %3 ppm Kalium.</translation>
+    </message>
+    <message>
+        <source>A conductivity meter shows about %1 mS/cm more than the water alone (%2 where the nitrogen is urea, %3 where it is calcium nitrate); the label&apos;s figure goes before it.</source>
+        <translation>Ein Leitwertmesser zeigt etwa %1 mS/cm mehr als das Wasser allein (%2, wo der Stickstoff Harnstoff ist, %3, wo er Kalksalpeter ist); die Angabe des Etiketts geht vor.</translation>
     </message>
     <message>
         <source>%1 and %2</source>

@@ -175,6 +175,151 @@
     </message>
 </context>
 <context>
+    <name>DialogReturn</name>
+    <message>
+        <source>File name</source>
+        <translation>Nombre del archivo</translation>
+    </message>
+</context>
+<context>
+    <name>DoseLine</name>
+    <message>
+        <source>How much?</source>
+        <translation>¿Cuánto?</translation>
+    </message>
+    <message>
+        <source>Other feed or can</source>
+        <translation>Otro abono u otra regadera</translation>
+    </message>
+    <message>
+        <source>Key D. How much of your feed goes into your can, in your own measures.</source>
+        <translation>Tecla D. Cuánto de su abono va en su regadera, en sus propias medidas.</translation>
+    </message>
+</context>
+<context>
+    <name>DoseSheet</name>
+    <message>
+        <source>Numbers on its label</source>
+        <translation>Números de la etiqueta</translation>
+    </message>
+    <message>
+        <source>It is a</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>powder</source>
+        <translation>polvo</translation>
+    </message>
+    <message>
+        <source>liquid</source>
+        <translation>líquido</translation>
+    </message>
+    <message>
+        <source>A millilitre of it weighs</source>
+        <translation>Un mililitro pesa</translation>
+    </message>
+    <message>
+        <source>A level teaspoon of it weighs</source>
+        <translation>Una cucharadita rasa pesa</translation>
+    </message>
+    <message>
+        <source>On its label; may be left blank</source>
+        <translation>Está en la etiqueta; puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Weigh ten and take a tenth; may be left blank</source>
+        <translation>Pese diez y tome la décima parte; puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Strength, nitrogen</source>
+        <translation>Fuerza, nitrógeno</translation>
+    </message>
+    <message>
+        <source>By the plan for this plant</source>
+        <translation>Según el plan para esta planta</translation>
+    </message>
+    <message>
+        <source>Mixed from</source>
+        <translation>Mezcla de</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>aceite</translation>
+    </message>
+    <message>
+        <source>soap</source>
+        <translation>jabón</translation>
+    </message>
+    <message>
+        <source>Of the water, by the label</source>
+        <translation>Del agua, según la etiqueta</translation>
+    </message>
+    <message>
+        <source>Water, or a can of yours</source>
+        <translation>Agua, o una regadera suya</translation>
+    </message>
+    <message>
+        <source>Cans</source>
+        <translation>Regaderas</translation>
+    </message>
+    <message>
+        <source>The dose stands here once all of it is known.</source>
+        <translation>La dosis aparece aquí en cuanto se sepa todo.</translation>
+    </message>
+    <message>
+        <source>A can or a spoon of your own</source>
+        <translation>Una regadera o una cuchara suya</translation>
+    </message>
+    <message>
+        <source>What you call it</source>
+        <translation>Cómo la llama</translation>
+    </message>
+    <message>
+        <source>blue can, coffee spoon</source>
+        <translation>regadera azul, cuchara de café</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Cuánto le cabe</translation>
+    </message>
+    <message>
+        <source>1.5 L, 7 ml</source>
+        <translation>1,5 L, 7 ml</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>It stays with the household and can be taken wherever water is measured.</source>
+        <translation>Se queda con el hogar y puede tomarse dondequiera que se mida agua.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Use this feed and can</source>
+        <translation>Usar este abono y esta regadera</translation>
+    </message>
+    <message>
+        <source>Control and Enter</source>
+        <translation>Control e Intro</translation>
+    </message>
+    <message>
+        <source>Control and Enter. Remembered on this machine; each feed then says its dose.</source>
+        <translation>Control e Intro. Se recuerda en este equipo; cada abonado dice entonces su dosis.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -1436,6 +1581,98 @@
         <translation>Regalada</translation>
     </message>
     <message>
+        <source>Looked over</source>
+        <translation>Revisada</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Plaga hallada</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Tratada</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Apartada</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>De vuelta con las demás</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Lavada con agua</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Noche fría</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Dañada por un producto</translation>
+    </message>
+    <message>
+        <source>Off the list</source>
+        <translation>Fuera de la lista</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>few</source>
+        <translation>pocos</translation>
+    </message>
+    <message>
+        <source>many</source>
+        <translation>muchos</translation>
+    </message>
+    <message>
+        <source>all over it</source>
+        <translation>por todas partes</translation>
+    </message>
+    <message>
+        <source>pests, or new here</source>
+        <translation>plagas, o recién llegada</translation>
+    </message>
+    <message>
+        <source>sick roots</source>
+        <translation>raíces enfermas</translation>
+    </message>
+    <message>
+        <source>Which pest</source>
+        <translation>Qué plaga</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Con qué, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Lowest at the plant, may be left blank</source>
+        <translation>Mínima junto a la planta, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Which product, may be left blank</source>
+        <translation>Qué producto, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>How many days ago, blank for today</source>
+        <translation>Hace cuántos días, en blanco si es hoy</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
         <source>What was read</source>
         <translation>Lo que se leyó</translation>
     </message>
@@ -1550,6 +1787,10 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Invented · %1</source>
+        <translation>Inventado · %1</translation>
     </message>
     <message>
         <source>Today is %1</source>
@@ -2367,102 +2608,6 @@
 <context>
     <name>PlantFacts</name>
     <message>
-        <source>known since %1</source>
-        <translation>conocida desde %1</translation>
-    </message>
-    <message>
-        <source>pot %1</source>
-        <translation>maceta de %1</translation>
-    </message>
-    <message>
-        <source>about %1 kg wet</source>
-        <translation>unos %1 kg mojada</translation>
-    </message>
-    <message>
-        <source>about %1 lb wet</source>
-        <translation>unas %1 lb mojada</translation>
-    </message>
-    <message>
-        <source>where it stands</source>
-        <translation>dónde está</translation>
-    </message>
-    <message>
-        <source>at no spot yet</source>
-        <translation>aún sin sitio</translation>
-    </message>
-    <message>
-        <source>M gives it one</source>
-        <translation>M le da uno</translation>
-    </message>
-    <message>
-        <source>pests found</source>
-        <translation>plaga encontrada</translation>
-    </message>
-    <message>
-        <source>suspected</source>
-        <translation>sospechosa</translation>
-    </message>
-    <message>
-        <source>since %1</source>
-        <translation>desde %1</translation>
-    </message>
-    <message>
-        <source>stays where it is</source>
-        <translation>se queda donde está</translation>
-    </message>
-    <message>
-        <source>for the year ahead, by the plan</source>
-        <translation>durante el próximo año, según el plan</translation>
-    </message>
-    <message>
-        <source>to %1 %2</source>
-        <translation>a %1 %2</translation>
-    </message>
-    <message>
-        <source>chance of a harmful night after it: %1</source>
-        <translation>probabilidad de una noche dañina después: %1</translation>
-    </message>
-    <message>
-        <source>by the plan</source>
-        <translation>según el plan</translation>
-    </message>
-    <message>
-        <source>feed today</source>
-        <translation>abonar hoy</translation>
-    </message>
-    <message>
-        <source>feed %1</source>
-        <translation>abonar %1</translation>
-    </message>
-    <message>
-        <source>%1 ppm nitrogen</source>
-        <translation>%1 ppm de nitrógeno</translation>
-    </message>
-    <message>
-        <source>takes no feed</source>
-        <translation>no se abona</translation>
-    </message>
-    <message>
-        <source>no feed until %1</source>
-        <translation>sin abono hasta %1</translation>
-    </message>
-    <message>
-        <source>no feed until new growth is logged</source>
-        <translation>sin abono hasta anotar un brote nuevo</translation>
-    </message>
-    <message>
-        <source>no feed until it is released</source>
-        <translation>sin abono hasta que se libere</translation>
-    </message>
-    <message>
-        <source>no feed until released and growing</source>
-        <translation>sin abono hasta que se libere y crezca</translation>
-    </message>
-    <message>
-        <source>no feed for now</source>
-        <translation>sin abono por ahora</translation>
-    </message>
-    <message>
         <source>in</source>
         <translation>in</translation>
     </message>
@@ -2573,6 +2718,118 @@
     <message>
         <source> Other things happened too close to tell apart; the verdict is on the plant after all of them.</source>
         <translation> Otras cosas ocurrieron demasiado cerca para distinguirlas; el veredicto es de la planta después de todas.</translation>
+    </message>
+    <message>
+        <source>known since %1</source>
+        <translation>conocida desde %1</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>maceta de %1</translation>
+    </message>
+    <message>
+        <source>about %1 kg wet</source>
+        <translation>unos %1 kg mojada</translation>
+    </message>
+    <message>
+        <source>about %1 lb wet</source>
+        <translation>unas %1 lb mojada</translation>
+    </message>
+    <message>
+        <source>where it stands</source>
+        <translation>dónde está</translation>
+    </message>
+    <message>
+        <source>at no spot yet</source>
+        <translation>aún sin sitio</translation>
+    </message>
+    <message>
+        <source>M gives it one</source>
+        <translation>M le da uno</translation>
+    </message>
+    <message>
+        <source>pests found</source>
+        <translation>plaga encontrada</translation>
+    </message>
+    <message>
+        <source>suspected</source>
+        <translation>sospechosa</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>stays where it is</source>
+        <translation>se queda donde está</translation>
+    </message>
+    <message>
+        <source>for the year ahead, by the plan</source>
+        <translation>durante el próximo año, según el plan</translation>
+    </message>
+    <message>
+        <source>to %1 today</source>
+        <translation>hoy a %1</translation>
+    </message>
+    <message>
+        <source>to %1 %2</source>
+        <translation>a %1 %2</translation>
+    </message>
+    <message>
+        <source>chance of a harmful night after it: %1</source>
+        <translation>probabilidad de una noche dañina después: %1</translation>
+    </message>
+    <message>
+        <source>by the plan</source>
+        <translation>según el plan</translation>
+    </message>
+    <message>
+        <source>feed today</source>
+        <translation>abonar hoy</translation>
+    </message>
+    <message>
+        <source>feed %1</source>
+        <translation>abonar %1</translation>
+    </message>
+    <message>
+        <source>%1 ppm nitrogen</source>
+        <translation>%1 ppm de nitrógeno</translation>
+    </message>
+    <message>
+        <source>Feed: %1.</source>
+        <translation>Abono: %1.</translation>
+    </message>
+    <message>
+        <source>Feed today, %1 ppm nitrogen. The label comes first.</source>
+        <translation>Abonar hoy, %1 ppm de nitrógeno. La etiqueta va primero.</translation>
+    </message>
+    <message>
+        <source>Feed on %1, %2 ppm nitrogen. The label comes first.</source>
+        <translation>Abonar el %1, %2 ppm de nitrógeno. La etiqueta va primero.</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>no se abona</translation>
+    </message>
+    <message>
+        <source>no feed until %1</source>
+        <translation>sin abono hasta %1</translation>
+    </message>
+    <message>
+        <source>no feed until new growth is logged</source>
+        <translation>sin abono hasta anotar un brote nuevo</translation>
+    </message>
+    <message>
+        <source>no feed until it is released</source>
+        <translation>sin abono hasta que se libere</translation>
+    </message>
+    <message>
+        <source>no feed until released and growing</source>
+        <translation>sin abono hasta que se libere y crezca</translation>
+    </message>
+    <message>
+        <source>no feed for now</source>
+        <translation>sin abono por ahora</translation>
     </message>
     <message>
         <source> Its spot has about %1 tonight.</source>
@@ -2901,6 +3158,10 @@
         <translation>otro sitio</translation>
     </message>
     <message>
+        <source>to %1 today</source>
+        <translation>a %1 hoy</translation>
+    </message>
+    <message>
         <source>to %1 %2</source>
         <translation>a %1 %2</translation>
     </message>
@@ -2919,10 +3180,6 @@
     <message>
         <source>carry in tonight</source>
         <translation>entrar esta noche</translation>
-    </message>
-    <message>
-        <source>to %1 today</source>
-        <translation>a %1 hoy</translation>
     </message>
     <message>
         <source>look today</source>
@@ -3097,6 +3354,13 @@
     </message>
 </context>
 <context>
+    <name>RoundAsk</name>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
     <name>RoundPage</name>
     <message>
         <source>Today&apos;s round</source>
@@ -3131,8 +3395,20 @@
         <translation>Mantenerla</translation>
     </message>
     <message>
-        <source>Escape</source>
-        <translation>Escape</translation>
+        <source>Seeds that went into a tray</source>
+        <translation>Semillas que fueron a una bandeja</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Sembrado hoy</translation>
+    </message>
+    <message>
+        <source>Not sown</source>
+        <translation>No sembrado</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -4545,6 +4821,42 @@ están en la banda</translation>
 <context>
     <name>lathhouse::chart</name>
     <message>
+        <source>home</source>
+        <translation>casa</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, prospera</translation>
+    </message>
+    <message>
+        <source>night 1</source>
+        <translation>noche 1</translation>
+    </message>
+    <message>
+        <source>a guess: no night is logged yet</source>
+        <translation>una estimación: aún no hay noches anotadas</translation>
+    </message>
+    <message>
+        <source>left: the guess before any log</source>
+        <translation>izquierda: la estimación antes de anotar</translation>
+    </message>
+    <message>
         <source>lethal</source>
         <translation>letal</translation>
     </message>
@@ -4584,57 +4896,9 @@ están en la banda</translation>
         <source>as before</source>
         <translation>como antes</translation>
     </message>
-    <message>
-        <source>home</source>
-        <translation>casa</translation>
-    </message>
-    <message>
-        <source>N</source>
-        <translation>N</translation>
-    </message>
-    <message>
-        <source>S</source>
-        <translation>S</translation>
-    </message>
-    <message>
-        <source>W</source>
-        <translation>O</translation>
-    </message>
-    <message>
-        <source>E</source>
-        <translation>E</translation>
-    </message>
-    <message>
-        <source>%1, thrives</source>
-        <translation>%1, prospera</translation>
-    </message>
-    <message>
-        <source>night 1</source>
-        <translation>noche 1</translation>
-    </message>
-    <message>
-        <source>a guess: no night is logged yet</source>
-        <translation>una estimación: aún no hay noches anotadas</translation>
-    </message>
-    <message>
-        <source>left: the guess before any log</source>
-        <translation>izquierda: la estimación antes de anotar</translation>
-    </message>
 </context>
 <context>
     <name>lathhouse::models</name>
-    <message>
-        <source>The map cannot be drawn: %1.</source>
-        <translation>El mapa no se puede dibujar: %1.</translation>
-    </message>
-    <message>
-        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
-        <translation>Distancias y direcciones son exactas desde casa. Triángulo mayor, línea más gruesa: más peso.</translation>
-    </message>
-    <message>
-        <source> %1 more stations lie beyond the map.</source>
-        <translation> %1 estaciones más quedan fuera del mapa.</translation>
-    </message>
     <message>
         <source>moved to %1</source>
         <translation>movida a %1</translation>
@@ -4706,6 +4970,18 @@ están en la banda</translation>
     <message>
         <source>treated with %1</source>
         <translation>tratada con %1</translation>
+    </message>
+    <message>
+        <source>The map cannot be drawn: %1.</source>
+        <translation>El mapa no se puede dibujar: %1.</translation>
+    </message>
+    <message>
+        <source>Distances and directions are true from home. Larger triangle, thicker line: more weight.</source>
+        <translation>Distancias y direcciones son exactas desde casa. Triángulo mayor, línea más gruesa: más peso.</translation>
+    </message>
+    <message>
+        <source> %1 more stations lie beyond the map.</source>
+        <translation> %1 estaciones más quedan fuera del mapa.</translation>
     </message>
     <message>
         <source>outdoors</source>
@@ -5102,6 +5378,109 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::DoseModel</name>
+    <message>
+        <source>How much oil or soap</source>
+        <translation>Cuánto aceite o jabón</translation>
+    </message>
+    <message>
+        <source>How much oil or soap for %1</source>
+        <translation>Cuánto aceite o jabón para %1</translation>
+    </message>
+    <message>
+        <source>How much feed</source>
+        <translation>Cuánto abono</translation>
+    </message>
+    <message>
+        <source>How much feed for %1</source>
+        <translation>Cuánto abono para %1</translation>
+    </message>
+    <message>
+        <source>%1 holds %2</source>
+        <translation>A %1 le cabe %2</translation>
+    </message>
+    <message>
+        <source>1 quart</source>
+        <translation>1 cuarto de galón</translation>
+    </message>
+    <message>
+        <source>1 quart of water</source>
+        <translation>1 cuarto de galón de agua</translation>
+    </message>
+    <message>
+        <source>½ gallon</source>
+        <translation>½ galón</translation>
+    </message>
+    <message>
+        <source>½ gallon of water</source>
+        <translation>½ galón de agua</translation>
+    </message>
+    <message>
+        <source>1 gallon</source>
+        <translation>1 galón</translation>
+    </message>
+    <message>
+        <source>1 gallon of water</source>
+        <translation>1 galón de agua</translation>
+    </message>
+    <message>
+        <source>%1 of water</source>
+        <translation>%1 de agua</translation>
+    </message>
+    <message>
+        <source>Write percent of the water above 0 and at most 20, as the label has it; leaves are sprayed at 0.5 to 2.</source>
+        <translation>Escriba el porcentaje del agua, más de 0 y 20 como mucho, como diga la etiqueta; para hojas son de 0,5 a 2.</translation>
+    </message>
+    <message>
+        <source>Write the three numbers of the feed&apos;s label, such as 20-10-20: nitrogen, phosphate, potash.</source>
+        <translation>Escriba los tres números de la etiqueta del abono, como 20-10-20: nitrógeno, fosfato, potasa.</translation>
+    </message>
+    <message>
+        <source>The first number, nitrogen, is above 0 and the three are at most 100 together. A feed without nitrogen is measured by its label alone.</source>
+        <translation>El primer número, el nitrógeno, es mayor que 0 y los tres suman 100 como mucho. Un abono sin nitrógeno se mide solo por su etiqueta.</translation>
+    </message>
+    <message>
+        <source>A millilitre of feed weighs 0.2 to 3 g. Leave it blank where the label does not say.</source>
+        <translation>Un mililitro de abono pesa de 0,2 a 3 g. Déjelo en blanco si la etiqueta no lo dice.</translation>
+    </message>
+    <message>
+        <source>A level teaspoon of powder weighs 1 to 14 g. Leave it blank where you do not know.</source>
+        <translation>Una cucharadita rasa de polvo pesa de 1 a 14 g. Déjelo en blanco si no lo sabe.</translation>
+    </message>
+    <message>
+        <source>Its kind is not in the tables, so no strength is known. Write one: half of what the label says at first.</source>
+        <translation>Su especie no está en las tablas, así que no se conoce la fuerza. Escriba una: al principio, la mitad de lo que diga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Nitrogen lies within 1 and 2000 ppm; pots at home get 50 to 250.</source>
+        <translation>El nitrógeno está entre 1 y 2000 ppm; las macetas de casa reciben de 50 a 250.</translation>
+    </message>
+    <message>
+        <source>Write how much water, such as 1 gallon, 6 cups or 2 quarts, or take one of the cans.</source>
+        <translation>Escriba cuánta agua, como 1 gallon, 6 cups o 2 quarts, o tome una de las regaderas.</translation>
+    </message>
+    <message>
+        <source>Write how much water, such as 2 L or 500 ml, or take one of the cans.</source>
+        <translation>Escriba cuánta agua, como 2 L o 500 ml, o tome una de las regaderas.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>A can or a spoon is called by 1 to 40 letters without digits, and not as a measure is (cup, L): such as blue can.</source>
+        <translation>Una regadera o una cuchara se llama con 1 a 40 letras sin cifras, y no como una medida (cup, L): por ejemplo, regadera azul.</translation>
+    </message>
+    <message>
+        <source>Write what it holds, such as 6 cups or 1/2 gallon; a spoon such as 2 tsp.</source>
+        <translation>Escriba cuánto le cabe, como 6 cups o 1/2 gallon; una cuchara, como 2 tsp.</translation>
+    </message>
+    <message>
+        <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
+        <translation>Escriba cuánto le cabe, como 1,5 L; una cuchara, como 7 ml.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::EveningNotice</name>
     <message>
         <source>Nothing comes of it here: no desktop is reached from this window.</source>
@@ -5186,82 +5565,6 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::HomeDataModel</name>
     <message>
-        <source>under %1 MB</source>
-        <translation>menos de %1 MB</translation>
-    </message>
-    <message>
-        <source>%1 MB</source>
-        <translation>%1 MB</translation>
-    </message>
-    <message>
-        <source>%1 GB</source>
-        <translation>%1 GB</translation>
-    </message>
-    <message>
-        <source>no photograph</source>
-        <translation>ninguna fotografía</translation>
-    </message>
-    <message>
-        <source>one photograph</source>
-        <translation>una fotografía</translation>
-    </message>
-    <message>
-        <source>%1 photographs</source>
-        <translation>%1 fotografías</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. Nothing was entered since.</source>
-        <translation>Última copia: %1, %2. Desde entonces no se anotó nada.</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. One entry since.</source>
-        <translation>Última copia: %1, %2. Una anotación desde entonces.</translation>
-    </message>
-    <message>
-        <source>Last backup: %1, %2. %3 entries since.</source>
-        <translation>Última copia: %1, %2. %3 anotaciones desde entonces.</translation>
-    </message>
-    <message>
-        <source>No backup was made from this window yet.</source>
-        <translation>Aún no se ha hecho ninguna copia desde esta ventana.</translation>
-    </message>
-    <message>
-        <source>Last backup from this window: %1, %2.</source>
-        <translation>Última copia desde esta ventana: %1, %2.</translation>
-    </message>
-    <message>
-        <source>No backup of this household was made from this window yet.</source>
-        <translation>Aún no se ha hecho ninguna copia de este hogar desde esta ventana.</translation>
-    </message>
-    <message>
-        <source>%1 entries since the last backup.</source>
-        <translation>%1 anotaciones desde la última copia.</translation>
-    </message>
-    <message>
-        <source>The last backup is %1 days old.</source>
-        <translation>La última copia tiene %1 días.</translation>
-    </message>
-    <message>
-        <source>The last backup is %1 weeks old.</source>
-        <translation>La última copia tiene %1 semanas.</translation>
-    </message>
-    <message>
-        <source>%1-tables</source>
-        <translation>tablas-%1</translation>
-    </message>
-    <message>
-        <source>It holds where your home is, to the metre as you gave it</source>
-        <translation>Contiene dónde está la casa, al metro, tal como se indicó</translation>
-    </message>
-    <message>
-        <source>%1; none of the photographs says where it was taken.</source>
-        <translation>%1; ninguna de las fotografías dice dónde se tomó.</translation>
-    </message>
-    <message>
-        <source>%1, and %2 in which the camera wrote where it was taken.</source>
-        <translation>%1, y %2 en que la cámara escribió dónde se tomó.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -5302,48 +5605,8 @@ están en la banda</translation>
         <translation>Calculados por este programa; las fórmulas con sus fuentes y errores medidos vienen con él (docs/methods).</translation>
     </message>
     <message>
-        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
-        <translation>La carpeta está en una unidad de red. Abrirla en un solo equipo a la vez, o tenerla en el disco propio y copiarla con copias de seguridad.</translation>
-    </message>
-    <message>
-        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
-        <translation>La carpeta está en una unidad que ofrece un programa, quizá sincronizada o remota. Tener el hogar en el disco propio y dejar que se sincronicen las copias de seguridad.</translation>
-    </message>
-    <message>
-        <source>Plants</source>
-        <translation>Plantas</translation>
-    </message>
-    <message>
-        <source>Spots</source>
-        <translation>Sitios</translation>
-    </message>
-    <message>
-        <source>Events</source>
-        <translation>Sucesos</translation>
-    </message>
-    <message>
-        <source>Measurements</source>
-        <translation>Mediciones</translation>
-    </message>
-    <message>
-        <source>Nights logged</source>
-        <translation>Noches anotadas</translation>
-    </message>
-    <message>
-        <source>Photographs</source>
-        <translation>Fotografías</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>ninguna</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>The journal</source>
-        <translation>El diario</translation>
     </message>
     <message>
         <source>%1 of %2 photographs</source>
@@ -5476,6 +5739,122 @@ están en la banda</translation>
     <message>
         <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
         <translation>Se escribieron %1 tablas con %2 filas y %3 en %4. Un apóstrofo inicial marca un texto que una hoja de cálculo podría tomar por una fórmula.</translation>
+    </message>
+    <message>
+        <source>under %1 MB</source>
+        <translation>menos de %1 MB</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>%1 GB</source>
+        <translation>%1 GB</translation>
+    </message>
+    <message>
+        <source>no photograph</source>
+        <translation>ninguna fotografía</translation>
+    </message>
+    <message>
+        <source>one photograph</source>
+        <translation>una fotografía</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotografías</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. Nothing was entered since.</source>
+        <translation>Última copia: %1, %2. Desde entonces no se anotó nada.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. One entry since.</source>
+        <translation>Última copia: %1, %2. Una anotación desde entonces.</translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2. %3 entries since.</source>
+        <translation>Última copia: %1, %2. %3 anotaciones desde entonces.</translation>
+    </message>
+    <message>
+        <source>No backup was made from this window yet.</source>
+        <translation>Aún no se ha hecho ninguna copia desde esta ventana.</translation>
+    </message>
+    <message>
+        <source>Last backup from this window: %1, %2.</source>
+        <translation>Última copia desde esta ventana: %1, %2.</translation>
+    </message>
+    <message>
+        <source>No backup of this household was made from this window yet.</source>
+        <translation>Aún no se ha hecho ninguna copia de este hogar desde esta ventana.</translation>
+    </message>
+    <message>
+        <source>%1 entries since the last backup.</source>
+        <translation>%1 anotaciones desde la última copia.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 days old.</source>
+        <translation>La última copia tiene %1 días.</translation>
+    </message>
+    <message>
+        <source>The last backup is %1 weeks old.</source>
+        <translation>La última copia tiene %1 semanas.</translation>
+    </message>
+    <message>
+        <source>%1-tables</source>
+        <translation>tablas-%1</translation>
+    </message>
+    <message>
+        <source>It holds where your home is, to the metre as you gave it</source>
+        <translation>Contiene dónde está la casa, al metro, tal como se indicó</translation>
+    </message>
+    <message>
+        <source>%1; none of the photographs says where it was taken.</source>
+        <translation>%1; ninguna de las fotografías dice dónde se tomó.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 in which the camera wrote where it was taken.</source>
+        <translation>%1, y %2 en que la cámara escribió dónde se tomó.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a network drive. Have it open on one machine at a time, or keep it on this machine’s own disk and copy it by backup.</source>
+        <translation>La carpeta está en una unidad de red. Abrirla en un solo equipo a la vez, o tenerla en el disco propio y copiarla con copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>The folder lies on a drive that a program provides, perhaps a synced or a remote one. Keep the household on this machine’s own disk and let backups be synced instead.</source>
+        <translation>La carpeta está en una unidad que ofrece un programa, quizá sincronizada o remota. Tener el hogar en el disco propio y dejar que se sincronicen las copias de seguridad.</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Sitios</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Sucesos</translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation>Mediciones</translation>
+    </message>
+    <message>
+        <source>Nights logged</source>
+        <translation>Noches anotadas</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotografías</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>The journal</source>
+        <translation>El diario</translation>
     </message>
 </context>
 <context>
@@ -5617,6 +5996,10 @@ están en la banda</translation>
     <message>
         <source>140</source>
         <translation>140</translation>
+    </message>
+    <message>
+        <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
+        <translation>El archivo llama de otro modo a sus columnas. Escriba sus nombres abajo en el orden fecha, mínima, máxima, lluvia, como Day,Min,Max,Rain. No se tomó nada.</translation>
     </message>
     <message>
         <source>It is not plausible for this place: %1. Nothing was taken in.</source>
@@ -6379,68 +6762,12 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::PlantsModel</name>
     <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation>cm</translation>
-    </message>
-    <message>
-        <source>Plants</source>
-        <translation>Plantas</translation>
-    </message>
-    <message>
-        <source>1 plant</source>
-        <translation>1 planta</translation>
-    </message>
-    <message>
         <source>%1 plants</source>
         <translation>%1 plantas</translation>
     </message>
     <message>
-        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
-        <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1.</source>
-        <translation>Ya no están, con todo su pasado guardado: %1.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1 and %2 more.</source>
-        <translation>Ya no están, con todo su pasado guardado: %1 y %2 más.</translation>
-    </message>
-    <message>
-        <source>All %1</source>
-        <translation>Todas %1</translation>
-    </message>
-    <message>
-        <source>Outdoors %1</source>
-        <translation>Fuera %1</translation>
-    </message>
-    <message>
-        <source>Hardening %1</source>
-        <translation>Endureciendo %1</translation>
-    </message>
-    <message>
-        <source>To look at %1</source>
-        <translation>Por mirar %1</translation>
-    </message>
-    <message>
-        <source>Poisonous %1</source>
-        <translation>Venenosas %1</translation>
-    </message>
-    <message>
-        <source>Set apart %1</source>
-        <translation>Apartadas %1</translation>
-    </message>
-    <message>
-        <source>Recovering %1</source>
-        <translation>Recuperándose %1</translation>
-    </message>
-    <message>
-        <source>There is no plant with the number %1 (any more).</source>
-        <translation>No hay (ya) ninguna planta con el número %1.</translation>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Escriba hace cuántos días fue, de 0 a %1.</translation>
     </message>
     <message>
         <source>Choose a plant first: arrow keys, or a click.</source>
@@ -6461,6 +6788,10 @@ están en la banda</translation>
     <message>
         <source>%1: %2 %3 today.</source>
         <translation>%1: %2 %3 hoy.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 on %4.</source>
+        <translation>%1: %2 %3 el %4.</translation>
     </message>
     <message>
         <source>%1: watered today.</source>
@@ -6511,6 +6842,10 @@ están en la banda</translation>
         <translation>Elegir qué pasó.</translation>
     </message>
     <message>
+        <source>%1: %2, on %3.</source>
+        <translation>%1: %2, el %3.</translation>
+    </message>
+    <message>
         <source>There is no spot of that number.</source>
         <translation>No hay ningún sitio con ese número.</translation>
     </message>
@@ -6541,6 +6876,110 @@ están en la banda</translation>
     <message>
         <source>Done again: %1</source>
         <translation>Hecho de nuevo: %1</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>1 plant</source>
+        <translation>1 planta</translation>
+    </message>
+    <message>
+        <source>This household is invented: what is logged stays in this window and is gone when it closes.</source>
+        <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
+    </message>
+    <message>
+        <source>Gone, with all of their past kept: %1.</source>
+        <translation>Ya no están, con todo su pasado guardado: %1.</translation>
+    </message>
+    <message>
+        <source>Gone, with all of their past kept: %1 and %2 more.</source>
+        <translation>Ya no están, con todo su pasado guardado: %1 y %2 más.</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Todas %1</translation>
+    </message>
+    <message>
+        <source>Outdoors %1</source>
+        <translation>Fuera %1</translation>
+    </message>
+    <message>
+        <source>Hardening %1</source>
+        <translation>Endureciendo %1</translation>
+    </message>
+    <message>
+        <source>To look at %1</source>
+        <translation>Por mirar %1</translation>
+    </message>
+    <message>
+        <source>Poisonous %1</source>
+        <translation>Venenosas %1</translation>
+    </message>
+    <message>
+        <source>Set apart %1</source>
+        <translation>Apartadas %1</translation>
+    </message>
+    <message>
+        <source>Recovering %1</source>
+        <translation>Recuperándose %1</translation>
+    </message>
+    <message>
+        <source>There is no plant with the number %1 (any more).</source>
+        <translation>No hay (ya) ninguna planta con el número %1.</translation>
+    </message>
+    <message>
+        <source>%1: looked over today, nothing found.</source>
+        <translation>%1: revisada hoy, sin hallar nada.</translation>
+    </message>
+    <message>
+        <source>Choose which pest was found, or write it.</source>
+        <translation>Elija qué plaga se halló, o escríbala.</translation>
+    </message>
+    <message>
+        <source>Choose how many there are.</source>
+        <translation>Elija cuántos hay.</translation>
+    </message>
+    <message>
+        <source>%1: pests found today. It comes last in the round from now on.</source>
+        <translation>%1: plagas halladas hoy. Desde ahora va la última en la ronda.</translation>
+    </message>
+    <message>
+        <source>%1: treated today.</source>
+        <translation>%1: tratada hoy.</translation>
+    </message>
+    <message>
+        <source>%1: set apart today.</source>
+        <translation>%1: apartada hoy.</translation>
+    </message>
+    <message>
+        <source>%1: back among the others today.</source>
+        <translation>%1: hoy de vuelta con las demás.</translation>
+    </message>
+    <message>
+        <source>%1: washed through with water today.</source>
+        <translation>%1: lavada hoy con agua.</translation>
+    </message>
+    <message>
+        <source>%1: a cold night hurt it. Looks at it come into the round; no feed until new growth is logged.</source>
+        <translation>%1: una noche fría la dañó. Las miradas a ella entran en la ronda; sin abono hasta que se anote crecimiento nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: hit by a spray. What helps and what waits comes into the round; nothing of it is eaten.</source>
+        <translation>%1: dañada por un producto. Lo que ayuda y lo que espera entra en la ronda; no se come nada de ella.</translation>
+    </message>
+    <message>
+        <source>%1: taken off the list today, with all of its past kept; Undo brings it back.</source>
+        <translation>%1: hoy fuera de la lista, con todo su pasado guardado; Deshacer la devuelve.</translation>
     </message>
 </context>
 <context>
@@ -6630,38 +7069,6 @@ están en la banda</translation>
         <translation>No hay previsión guardada, así que esta noche no está en la ronda.</translation>
     </message>
     <message>
-        <source>Done: %1.</source>
-        <translation>Hecho: %1.</translation>
-    </message>
-    <message>
-        <source>That is done already; Undo takes it back.</source>
-        <translation>Eso ya está hecho; Deshacer lo anula.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
-        <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
-    </message>
-    <message>
-        <source>Put off to %1: %2.</source>
-        <translation>Aplazado al %1: %2.</translation>
-    </message>
-    <message>
-        <source> It can wait until %1 at most.</source>
-        <translation> Puede esperar hasta el %1 como máximo.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
-        <translation>Lavarse no se puede omitir: está entre los grupos para que las plagas no viajen.</translation>
-    </message>
-    <message>
-        <source>Say why it is left out, so that the journal knows.</source>
-        <translation>Decir por qué se omite, para que el diario lo sepa.</translation>
-    </message>
-    <message>
-        <source>Left out: %1.</source>
-        <translation>Omitido: %1.</translation>
-    </message>
-    <message>
         <source>%1 and %2 more</source>
         <translation>%1 y %2 más</translation>
     </message>
@@ -6708,6 +7115,66 @@ están en la banda</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Hecho: %1.</translation>
+    </message>
+    <message>
+        <source>How many seeds of %1 went into the tray? %2 are left.</source>
+        <translation>¿Cuántas semillas de %1 fueron a la bandeja? Quedan %2.</translation>
+    </message>
+    <message>
+        <source>How many seeds of %1 went into the tray?</source>
+        <translation>¿Cuántas semillas de %1 fueron a la bandeja?</translation>
+    </message>
+    <message>
+        <source>Write how many seeds went into the tray, such as 12.</source>
+        <translation>Escribir cuántas semillas fueron a la bandeja, como 12.</translation>
+    </message>
+    <message>
+        <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
+        <translation>De este lote quedan %1 semillas. Sembrar menos o añadir el sobre del que vinieron.</translation>
+    </message>
+    <message>
+        <source>%1, 1 seed</source>
+        <translation>%1, 1 semilla</translation>
+    </message>
+    <message>
+        <source>%1, %2 seeds</source>
+        <translation>%1, %2 semillas</translation>
+    </message>
+    <message>
+        <source>Done: %1. The tray stands under Seeds.</source>
+        <translation>Hecho: %1. La bandeja está en Semillas.</translation>
+    </message>
+    <message>
+        <source>That is done already; Undo takes it back.</source>
+        <translation>Eso ya está hecho; Deshacer lo anula.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
+        <source>Put off to %1: %2.</source>
+        <translation>Aplazado al %1: %2.</translation>
+    </message>
+    <message>
+        <source> It can wait until %1 at most.</source>
+        <translation> Puede esperar hasta el %1 como máximo.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede omitir: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
+        <source>Say why it is left out, so that the journal knows.</source>
+        <translation>Decir por qué se omite, para que el diario lo sepa.</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Omitido: %1.</translation>
     </message>
     <message>
         <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>
@@ -7257,6 +7724,10 @@ están en la banda</translation>
         <translation>Endurecer del %1 al %2, %3 escalones</translation>
     </message>
     <message>
+        <source>%1 all year</source>
+        <translation>%1 todo el año</translation>
+    </message>
+    <message>
         <source>%1 %2 to %3</source>
         <translation>%1 del %2 al %3</translation>
     </message>
@@ -7386,6 +7857,10 @@ están en la banda</translation>
 <context>
     <name>words</name>
     <message>
+        <source>this was not kept: %1</source>
+        <translation>esto no se guardó: %1</translation>
+    </message>
+    <message>
         <source>the night could not be kept: %1</source>
         <translation>no se pudo guardar la noche: %1</translation>
     </message>
@@ -7396,10 +7871,6 @@ están en la banda</translation>
     <message>
         <source>%1. Nothing was taken in</source>
         <translation>%1. No se incorporó nada</translation>
-    </message>
-    <message>
-        <source>this was not kept: %1</source>
-        <translation>esto no se guardó: %1</translation>
     </message>
     <message>
         <source>this could not be written, so it counts as not done: %1</source>
@@ -7452,6 +7923,34 @@ están en la banda</translation>
     <message>
         <source>The interval lies above 0.2 and it is still too early: good news has a stricter limit, since a look after every reading gives chance many tries.</source>
         <translation>El intervalo está por encima de 0,2 y aún es pronto: una buena noticia tiene un límite más estricto, porque mirar tras cada medición da al azar muchas oportunidades.</translation>
+    </message>
+    <message>
+        <source>A plant of a kind that takes no feed needs none of it.</source>
+        <translation>Una planta de una especie que no toma abono no lo necesita.</translation>
+    </message>
+    <message>
+        <source>More than %1 ppm of nitrogen is above what greenhouses give at every watering; pots at home get half or less.</source>
+        <translation>Más de %1 ppm de nitrógeno supera lo que los invernaderos dan en cada riego; las macetas de casa reciben la mitad o menos.</translation>
+    </message>
+    <message>
+        <source>Without the weight of a millilitre (on the label) only grams are known.</source>
+        <translation>Sin el peso de un mililitro (en la etiqueta) solo se conocen los gramos.</translation>
+    </message>
+    <message>
+        <source>Without the weight of a level teaspoon only grams are known: spoons of powder differ by kind from 3.8 to 6.8 g.</source>
+        <translation>Sin el peso de una cucharadita rasa solo se conocen los gramos: las cucharadas de polvo pesan según la clase de 3,8 a 6,8 g.</translation>
+    </message>
+    <message>
+        <source>More than %1 percent burns leaves of many plants; the label&apos;s strength counts.</source>
+        <translation>Más del %1 por ciento quema las hojas de muchas plantas; vale la fuerza de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Stronger than usual, which is %1 to %2 percent; the label&apos;s strength counts.</source>
+        <translation>Más fuerte de lo usual, que es de %1 a %2 por ciento; vale la fuerza de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Weaker than usual, which is %1 to %2 percent, so it may do nothing; the label&apos;s strength counts.</source>
+        <translation>Más flojo de lo usual, que es de %1 a %2 por ciento, y quizá sin efecto; vale la fuerza de la etiqueta.</translation>
     </message>
     <message>
         <source>January</source>
@@ -8036,6 +8535,90 @@ están en la banda</translation>
     <message>
         <source>%1 (%2 readings, ± %3)</source>
         <translation>%1 (%2 mediciones, ± %3)</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 drops</source>
+        <translation>%1 gotas</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a light feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm es demasiado para una planta poco exigente, que recibe de %2 a %3 ppm.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a medium feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm es demasiado para una planta de exigencia media, que recibe de %2 a %3 ppm.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is too strong for a heavy feeder, which gets %2 to %3 ppm.</source>
+        <translation>%1 ppm es demasiado para una planta muy exigente, que recibe de %2 a %3 ppm.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a light feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm es poco para una planta poco exigente, que recibe de %2 a %3 ppm; en una sala oscura la mitad es lo justo.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a medium feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm es poco para una planta de exigencia media, que recibe de %2 a %3 ppm; en una sala oscura la mitad es lo justo.</translation>
+    </message>
+    <message>
+        <source>%1 ppm is weak for a heavy feeder, which gets %2 to %3 ppm; in a dim room half of that is right.</source>
+        <translation>%1 ppm es poco para una planta muy exigente, que recibe de %2 a %3 ppm; en una sala oscura la mitad es lo justo.</translation>
+    </message>
+    <message>
+        <source>less than ⅛</source>
+        <translation>menos de ⅛</translation>
+    </message>
+    <message>
+        <source>%1 tablespoon</source>
+        <translation>%1 cucharada</translation>
+    </message>
+    <message>
+        <source>%1 tablespoons</source>
+        <translation>%1 cucharadas</translation>
+    </message>
+    <message>
+        <source>%1 teaspoon</source>
+        <translation>%1 cucharadita</translation>
+    </message>
+    <message>
+        <source>%1 teaspoons</source>
+        <translation>%1 cucharaditas</translation>
+    </message>
+    <message>
+        <source>%1 g of %2 into %3 of water</source>
+        <translation>%1 g de %2 en %3 de agua</translation>
+    </message>
+    <message>
+        <source>about %1 (%2 g) of %3 into %4 of water</source>
+        <translation>unas %1 (%2 g) de %3 en %4 de agua</translation>
+    </message>
+    <message>
+        <source>%1 ml of %2, about %3, into %4 of water</source>
+        <translation>%1 ml de %2, unas %3, en %4 de agua</translation>
+    </message>
+    <message>
+        <source>%1 g of %2, about %3, into %4 of water</source>
+        <translation>%1 g de %2, unas %3, en %4 de agua</translation>
+    </message>
+    <message>
+        <source>about %1 (%2 ml) into %3 of water</source>
+        <translation>unas %1 (%2 ml) en %3 de agua</translation>
+    </message>
+    <message>
+        <source>%1 ml, about %2, into %3 of water</source>
+        <translation>%1 ml, unas %2, en %3 de agua</translation>
+    </message>
+    <message>
+        <source>Makes %1 ppm nitrogen, %2 ppm phosphorus, %3 ppm potassium.</source>
+        <translation>Da %1 ppm de nitrógeno, %2 ppm de fósforo, %3 ppm de potasio.</translation>
+    </message>
+    <message>
+        <source>A conductivity meter shows about %1 mS/cm more than the water alone (%2 where the nitrogen is urea, %3 where it is calcium nitrate); the label&apos;s figure goes before it.</source>
+        <translation>Un medidor de conductividad marca unos %1 mS/cm más que el agua sola (%2 si el nitrógeno es urea, %3 si es nitrato de calcio); la cifra de la etiqueta va delante.</translation>
     </message>
     <message>
         <source>%1 and %2</source>

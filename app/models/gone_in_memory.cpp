@@ -12,7 +12,7 @@ constexpr const char* kNameOfGone = "name"; ///< Of the event's details.
 
 bool ends_plant(home::EventKind kind)
 {
-    return kind == home::EventKind::Died || kind == home::EventKind::GivenAway;
+    return kind == home::EventKind::Died || kind == home::EventKind::GivenAway || kind == home::EventKind::Removed;
 }
 
 Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& event)

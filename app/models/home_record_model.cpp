@@ -183,7 +183,12 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
             household->own_record = record;
             return Taken{record, record_facts(*household, door.shipped, words).implausible};
         },
-        [this, insist](Result<Taken> taken) {
+        [this, insist, unnamed = !asked.columns](Result<Taken> taken) {
+            if (!taken && unnamed && taken.error().message.find("--columns") != std::string::npos) { // Said for the command line.
+                emit columnsAsked();
+                fail_with(tr("The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in."));
+                return;
+            }
             if (!taken) {
                 fail(words::phrase("%1. Nothing was taken in", taken.error().message));
                 return;

@@ -77,6 +77,8 @@ public:
 signals:
     void recordChanged();
     void insistChanged();
+    /// The file calls its columns otherwise than is known.
+    void columnsAsked();
     void undoChanged();
 
 protected:

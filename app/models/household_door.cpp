@@ -35,6 +35,20 @@ void put(std::vector<Record>& records, const Record& record, Same same, Before b
 
 } // namespace
 
+Result<void> add_tray(plan::HouseholdFacts& facts, const home::Tray& tray, calendar::Date today)
+{
+    if (const auto sound = home::check(tray, facts.seeds, today); !sound) {
+        return sound.error();
+    }
+    auto& trays = facts.seeds.trays;
+    trays.push_back(tray);
+    trays.back().id = 1;
+    for (const auto& other : std::span{trays}.first(trays.size() - 1)) {
+        trays.back().id = std::max(trays.back().id, other.id + 1);
+    }
+    return {};
+}
+
 Error something_else_came()
 {
     return {ErrorCode::NotFound,
@@ -196,18 +210,8 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
                 },
             .sow =
                 [household](const home::Tray& tray, calendar::Date today, calendar::Instant) {
-                    return household->change("sowing", [&](plan::HouseholdFacts& facts) -> Result<void> {
-                        if (const auto sound = home::check(tray, facts.seeds, today); !sound) {
-                            return sound.error();
-                        }
-                        auto& trays = facts.seeds.trays;
-                        trays.push_back(tray);
-                        trays.back().id = 1;
-                        for (const auto& other : std::span{trays}.first(trays.size() - 1)) {
-                            trays.back().id = std::max(trays.back().id, other.id + 1);
-                        }
-                        return {};
-                    });
+                    return household->change("sowing",
+                                             [&](plan::HouseholdFacts& facts) { return add_tray(facts, tray, today); });
                 },
             .take_back = [household](const home::TrayCount& count,
                                      calendar::Instant) { return household->take_back(name_of(count)); },

@@ -64,6 +64,9 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household);
 /// No household at all; everything gives that error.
 HouseholdDoor no_door(Error why);
 
+/// Puts a tray into facts in memory, under the next free number. Errors: as home::check.
+Result<void> add_tray(plan::HouseholdFacts& facts, const home::Tray& tray, calendar::Date today);
+
 /// What is said where another program wrote in between.
 Error something_else_came();
 

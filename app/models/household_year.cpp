@@ -8,7 +8,7 @@
 #include "core/calendar/time_zone.h"
 #include "core/plan/cold_chances.h"
 #include "core/plan/feeding.h"
-#include "core/plan/hardening.h"
+#include "core/plan/hardening_done.h"
 #include "core/plan/year_plan.h"
 #include "core/sky/radiation.h"
 #include "core/sky/sun.h"
@@ -374,7 +374,8 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
                          wishes = plan::wishes_of(facts, today), events = facts.events](Probability risk) {
         const auto plan = plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast, wishes);
         SolvedYear solved =
-            solved_year(household, plan, plan::ladders_of(household, *spots, plan, today),
+            solved_year(household, plan,
+                        plan::with_days_hardened(plan::ladders_of(household, *spots, plan, today), events, today),
                         unit_system_of(units));
         add_feeds(solved, household,
                   plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = today}), today);

@@ -2,6 +2,7 @@
 
 #include "app/models/event_words.h"
 #include "app/models/growth_facts.h"
+#include "app/models/next_move.h"
 #include "app/models/word_form.h"
 #include "app/words/growing_words.h"
 #include "app/words/kind_words.h"
@@ -105,19 +106,16 @@ private:
                      tr("since %1").arg(date_words(of.since)));
             }
         }
-        for (const auto& of : parts.plan.plants) {
-            if (of.plant != plant_.id) {
-                continue;
-            }
-            const auto next = std::ranges::find_if(of.stays,
-                                                   [this](const plan::Stay& stay) { return stay.from > look_.today; });
-            if (next == of.stays.end()) {
-                chip(tr("stays where it is"), -1, tr("for the year ahead, by the plan"));
-            } else if (const auto* to = household_.spot(next->spot)) {
-                chip(tr("to %1 %2").arg(text(to->name), words_.day_and_month(next->from)), look_.hand_of(to->name),
-                     next->risk_out ? tr("chance of a harmful night after it: %1").arg(YearWords::chance(*next->risk_out))
-                                    : tr("by the plan"));
-            }
+        const auto next = next_move(parts, plant_.id, plant_.spot, look_.today);
+        const auto* to = next ? household_.spot(next->stay->spot) : nullptr;
+        if (to == nullptr) {
+            chip(tr("stays where it is"), -1, tr("for the year ahead, by the plan"));
+        } else {
+            chip(next->on == look_.today ? tr("to %1 today").arg(text(to->name))
+                                         : tr("to %1 %2").arg(text(to->name), words_.day_and_month(next->on)),
+                 look_.hand_of(to->name),
+                 next->stay->risk_out ? tr("chance of a harmful night after it: %1").arg(YearWords::chance(*next->stay->risk_out))
+                                      : tr("by the plan"));
         }
         for (const auto& of : parts.feeding) {
             if (of.plant != plant_.id) {
@@ -126,6 +124,7 @@ private:
             const auto held = std::ranges::find_if(of.withheld, [this](const plan::Withheld& withheld) {
                 return withheld.from <= look_.today && (!withheld.to || look_.today <= *withheld.to);
             });
+            tell_feed(held != of.withheld.end() ? &*held : nullptr, of);
             if (held != of.withheld.end()) {
                 chip(feed_words(*held), -1, upper_first(text(words::why(*held))));
             } else if (const auto day = std::ranges::find_if(
@@ -135,6 +134,29 @@ private:
                      tr("%1 ppm nitrogen").arg(words_.decimal(day->nitrogen_ppm, 0)));
             }
         }
+    }
+
+    /// A plant that rests, is sick or was just potted has no dose; one of a kind of the grower's own has one by its label.
+    void tell_feed(const plan::Withheld* held, const plan::PlantFeeding& of)
+    {
+        const auto feeder = kind_ != nullptr ? std::optional{kind_->feed} : std::nullopt;
+        if (held != nullptr) {
+            if (held->why == plan::WithheldWhy::UnknownKind) {
+                shown_.feed = DoseWish{text(plant_.name), 0.0, feeder};
+                shown_.feed_line = tr("Feed: %1.").arg(text(words::why(*held)));
+            }
+            return;
+        }
+        const auto day =
+            std::ranges::find_if(of.days, [this](const plan::FeedDay& feed) { return feed.on >= look_.today; });
+        if (day == of.days.end()) {
+            return;
+        }
+        shown_.feed = DoseWish{text(plant_.name), day->nitrogen_ppm, feeder};
+        const QString ppm = words_.decimal(day->nitrogen_ppm, 0);
+        shown_.feed_line = day->on == look_.today
+                               ? tr("Feed today, %1 ppm nitrogen. The label comes first.").arg(ppm)
+                               : tr("Feed on %1, %2 ppm nitrogen. The label comes first.").arg(words_.day_and_month(day->on), ppm);
     }
 
     QString feed_words(const plan::Withheld& held) const

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/dose_wish.h"
 #include "app/models/plants_facts.h"
 #include "app/models/sheet_rows.h"
 #include "core/plan/plant_growth.h"
@@ -45,6 +46,9 @@ struct PlantFacts {
     QString botanical;
     QString since; ///< "with you since May 2024; pot 9 L, about 6 kg"
     std::vector<SheetRows::Row> chips;  ///< text, hand, reason.
+    /// Its next feed, where it may be fed or its strength is to be said; else nullopt.
+    std::optional<DoseWish> feed;
+    QString feed_line; ///< "Feed on 12 May, 100 ppm nitrogen. The label comes first."
     std::vector<SheetRows::Row> photos; ///< source, date, words, newest, sentence, photo.
     QString photos_head;
     QString photos_note;

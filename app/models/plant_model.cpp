@@ -26,6 +26,13 @@ PlantModel::PlantModel(PlantsModel& plants, QObject* parent)
     connect(&plants_, &PlantsModel::groundChanged, this, &SheetModel::reload);
 }
 
+void PlantModel::askDose()
+{
+    if (facts_.feed) {
+        emit feedDoseAsked(*facts_.feed);
+    }
+}
+
 void PlantModel::choose(int kind)
 {
     if (kind >= 0 && kind < static_cast<int>(facts_.measures.size())) {

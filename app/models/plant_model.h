@@ -21,6 +21,10 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString since READ since NOTIFY plantChanged)
     /// Roles: words, hand, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* chips READ chips CONSTANT)
+    /// When it is fed next and how strong; empty where it is not to be fed.
+    Q_PROPERTY(QString feedLine READ feedLine NOTIFY plantChanged)
+    Q_PROPERTY(double feedPpm READ feedPpm NOTIFY plantChanged)
+    Q_PROPERTY(bool canAskDose READ canAskDose NOTIFY plantChanged)
     /// Roles: source, date, words, newest, sentence, photo.
     Q_PROPERTY(lathhouse::models::SheetRows* photos READ photos CONSTANT)
     Q_PROPERTY(QString photosHead READ photosHead NOTIFY plantChanged)
@@ -69,6 +73,9 @@ public:
     QString botanical() const { return facts_.botanical; }
     QString since() const { return facts_.since; }
     SheetRows* chips() { return &chips_; }
+    QString feedLine() const { return facts_.feed_line; }
+    double feedPpm() const { return facts_.feed ? facts_.feed->ppm : 0.0; }
+    bool canAskDose() const { return facts_.feed.has_value(); }
     SheetRows* photos() { return &photos_; }
     QString photosHead() const { return facts_.photos_head; }
     QString photosNote() const { return facts_.photos_note; }
@@ -104,6 +111,8 @@ public:
     const YearWords& words() const { return plants_.look().words; }
     calendar::Date today() const { return plants_.look().today; }
 
+    /// How much feed goes into the water for it.
+    Q_INVOKABLE void askDose();
     /// Shows another of the plant's measures, by its place among the kinds.
     Q_INVOKABLE void choose(int kind);
     /// Shows fifty more of what happened; few are enough for most visits, and a plant of ten years has thousands.
@@ -114,6 +123,7 @@ public:
 signals:
     void plantChanged();
     void photosShownChanged();
+    void feedDoseAsked(const lathhouse::models::DoseWish& wish);
 
 protected:
     void read() override;

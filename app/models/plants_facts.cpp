@@ -1,5 +1,6 @@
 #include "app/models/plants_facts.h"
 
+#include "app/models/next_move.h"
 #include "app/models/translated.h"
 #include "app/words/table_words.h"
 #include "core/home/spot_climate.h"
@@ -198,15 +199,15 @@ private:
 
     void tell_next(PlantCard& card, const OfPlant& of) const
     {
-        if (of.year == nullptr) {
+        const auto* plant = ground_.household.plant(card.id);
+        if (of.year == nullptr || plant == nullptr) {
             return;
         }
-        for (const auto& stay : of.year->stays) {
-            if (stay.from > today_) {
-                card.next = tr("to %1 %2").arg(short_spot(stay.spot), look_.words.day_and_month(stay.from));
-                card.next_on = stay.from;
-                return;
-            }
+        if (const auto next = next_move(*ground_.parts, card.id, plant->spot, today_)) {
+            card.next = next->on == today_
+                            ? tr("to %1 today").arg(short_spot(next->stay->spot))
+                            : tr("to %1 %2").arg(short_spot(next->stay->spot), look_.words.day_and_month(next->on));
+            card.next_on = next->on;
         }
     }
 

@@ -1,5 +1,6 @@
 // What is logged on the page Plants: for which plants, what happened, and taking it back.
 #include "app/models/clock.h"
+#include "app/models/event_words.h"
 #include "app/models/gone_in_memory.h"
 #include "app/models/plants_model.h"
 #include "app/models/typed_decimal.h"
@@ -15,6 +16,7 @@ namespace lathhouse::models {
 namespace {
 
 constexpr double kMostPpm = 2000.0;
+constexpr int kLongestAgo = 3650; // Days.
 
 } // namespace
 
@@ -46,9 +48,18 @@ QString PlantsModel::target() const
     return target_words(targets());
 }
 
-bool PlantsModel::log(int what, const QString& number, int measure, const QString& note)
+QString PlantsModel::dateAgo(int days) const
+{
+    return days < 0 || days > kLongestAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+}
+
+bool PlantsModel::log(int what, const QString& number, int measure, const QString& note, int days_ago)
 {
     clear_error();
+    if (dateAgo(days_ago).isEmpty()) {
+        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestAgo));
+        return false;
+    }
     const auto plants = targets();
     if (plants.empty()) {
         fail_with(tr("Choose a plant first: arrow keys, or a click."));
@@ -75,7 +86,7 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         }
         home::Measurement made{.plant = plants.front(),
                                .kind = kind,
-                               .measured = look_.today,
+                               .measured = look_.today - calendar::Days{days_ago},
                                .repeats = {*kept},
                                .method = home::usual_method(kind),
                                .entered = now()};
@@ -89,7 +100,9 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         }
         const QString said = text(words::measured_value(kind, *kept, unit_system_of(look_.words)));
         entries.measurements.push_back(std::move(made));
-        return write(std::move(entries), tr("%1: %2 %3 today.").arg(whom, text(words::measured(kind)), said));
+        return write(std::move(entries),
+                     days_ago == 0 ? tr("%1: %2 %3 today.").arg(whom, text(words::measured(kind)), said)
+                                   : tr("%1: %2 %3 on %4.").arg(whom, text(words::measured(kind)), said, dateAgo(days_ago)));
     }
     home::Event event{.plant = {}, .kind = home::EventKind::Noted, .spot = {}, .happened = look_.today,
                       .entered = now(), .note = written_note};
@@ -146,11 +159,22 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
         fail_with(tr("Choose what happened."));
         return false;
     }
+    return write_event(event, done, days_ago);
+}
+
+bool PlantsModel::write_event(const home::Event& event, const QString& done_today, int days_ago)
+{
+    const auto plants = targets();
+    const QString whom = target_words(plants);
+    PlantEntries entries;
     for (const auto id : plants) {
-        event.plant = id;
         entries.events.push_back(event);
+        entries.events.back().plant = id;
+        entries.events.back().happened = look_.today - calendar::Days{days_ago};
     }
-    const bool kept = write(std::move(entries), done.arg(whom));
+    const bool kept = write(std::move(entries),
+                            days_ago == 0 ? done_today.arg(whom)
+                                          : tr("%1: %2, on %3.").arg(whom, event_words(event, facts_.ground->household), dateAgo(days_ago)));
     if (kept && ends_plant(event.kind)) {
         clearMarks();
         close();

@@ -55,7 +55,10 @@ public:
     enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering };
     Q_ENUM(Filter)
     /// A plant that died or was given away is off every list; its past is kept.
-    enum What { Watered, Fed, Measured, Noted, NewGrowth, Flowered, Repotted, Pruned, Died, GivenAway };
+    enum What {
+        Watered, Fed, Measured, Noted, NewGrowth, Flowered, Repotted, Pruned, Died, GivenAway,
+        LookedOver, PestFound, Treated, SetApartNow, Released, WashedThrough, ColdNight, ChemicalDamage, TakenOff
+    };
     Q_ENUM(What)
 
     PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
@@ -112,10 +115,18 @@ public:
     bool keep(PlantEntries entries, QString words);
     /// Photos came in: they can be taken back, and everything is read anew.
     void keep_imported(home::PhotoChange added, QString words);
-    /// Writes for the target that something happened today. number: the measured value in the shown unit, or parts of
+    /// Writes for the target that something happened, today or so many days ago. number: the measured value in the shown unit, or parts of
     /// nitrogen in a million of a feed (may be blank); measure: place among the measures; note may be blank but for
     /// Noted. `error` says what is wrong with it; gives whether it was taken.
-    Q_INVOKABLE bool log(int what, const QString& number, int measure, const QString& note);
+    Q_INVOKABLE bool log(int what, const QString& number, int measure, const QString& note, int days_ago = 0);
+    /// The same for what concerns pests, harm and the list (LookedOver and on). detail: the pest that was found, what it
+    /// was treated with, the lowest of the cold night, the product of the spray; choice: how many there are (few, many,
+    /// heavy), or why it is set apart (pests, sick roots).
+    Q_INVOKABLE bool logSeen(int what, const QString& detail, int choice, const QString& note, int days_ago = 0);
+    /// Pests by the names of the reader.
+    Q_INVOKABLE QStringList pests() const;
+    /// "Thursday 14 May"; empty where that is no day the journal takes.
+    Q_INVOKABLE QString dateAgo(int days) const;
     /// Moves the target to a spot today, by its place among the spots.
     Q_INVOKABLE bool moveTo(int spot);
     Q_INVOKABLE void undo();
@@ -149,6 +160,8 @@ private:
     const PlantCard* card_of(home::PlantId id) const;
     std::vector<home::PlantId> targets() const;
     QString target_words(const std::vector<home::PlantId>& plants) const;
+    /// The event for each of the plants; gives whether it was taken.
+    bool write_event(const home::Event& event, const QString& done_today, int days_ago);
     bool write(PlantEntries entries, QString said);
 
     PlantDoor door_;

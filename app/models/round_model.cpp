@@ -3,6 +3,7 @@
 #include "app/models/word_form.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
+#include "core/plan/growth_index.h"
 
 #include <QMetaObject>
 
@@ -27,6 +28,9 @@ RoundRow row_of(plan::Task task, const home::Household& household, words::UnitSy
     row.words = words::task(row.task, household, units);
     row.why = words::task_why(row.task, household, units);
     row.cautions = words::task_cautions(row.task, household);
+    if (const auto* kind = plant != nullptr ? plan::kind_of(*plant) : nullptr) {
+        row.feeder = kind->feed;
+    }
     return row;
 }
 
@@ -106,6 +110,10 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
         return row.is_hygiene();
     case DoneRole:
         return row.done;
+    case FeedPpmRole:
+        return row.feed_ppm();
+    case TreatsRole:
+        return row.is_treating();
     case SentenceRole:
         return sentence(row);
     default:
@@ -130,6 +138,8 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {CautionsRole, "cautions"},
             {HygieneRole, "isHygiene"},
             {DoneRole, "done"},
+            {FeedPpmRole, "feedPpm"},
+            {TreatsRole, "treats"},
             {SentenceRole, "sentence"}};
 }
 
@@ -329,6 +339,7 @@ std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<voi
             round.done.emplace(event.detail("task"));
         }
     }
+    round.seeds = facts->seeds;
     round.has_plants = !household.plants.empty();
     round.has_forecast = !plan::nights_of_forecast(facts->log.forecasts, look_.today).empty();
     return round;
@@ -342,6 +353,7 @@ void RoundModel::show(Round round)
     const bool same = std::ranges::equal(
         rows, rows_, {}, [](const RoundRow& row) { return row.task.key; },
         [](const RoundRow& row) { return row.task.key; });
+    seeds_ = std::move(round.seeds);
     has_plants_ = round.has_plants;
     has_forecast_ = round.has_forecast;
     known_ = true;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/dose_wish.h"
 #include "app/models/round_rows.h"
 #include "app/models/round_source.h"
 #include "app/models/written_here.h"
@@ -56,6 +57,8 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(QString carryNames READ carryNames NOTIFY roundChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
+    /// How many seeds went into the tray is asked before a sowing is ticked: the question; empty where none is asked.
+    Q_PROPERTY(QString seedsAsked READ seedsAsked NOTIFY seedsAskedChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
 
 public:
@@ -67,14 +70,11 @@ public:
         HeadingNoteRole, ///< "9 tasks, last of all"
         SpotRole,
         SpotColourRole, ///< -1 without a spot.
-        PlantRole,
-        TaskRole,
-        WhyRole,
+        PlantRole, TaskRole, WhyRole,
         LatestRole, ///< "can wait until Sat 30 May", or empty.
-        MinutesRole,
-        CautionsRole,
-        HygieneRole,
-        DoneRole,
+        MinutesRole, CautionsRole, HygieneRole, DoneRole,
+        FeedPpmRole, ///< Nitrogen of a feed; 0 where the task is none.
+        TreatsRole,  ///< Something is sprayed or wiped against a pest.
         SentenceRole ///< All of it, to be read aloud.
     };
     Q_ENUM(Role)
@@ -103,14 +103,21 @@ public:
     QString coldTitle() const;
     QString carryNames() const;
     QString error() const { return error_; }
+    QString seedsAsked() const;
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
 
     /// Reads the round, once; `reload` reads it again.
     Q_INVOKABLE void start();
     Q_INVOKABLE void reload();
-    /// Marks a task as done. A done one is left as it is: `undo` takes back.
+    /// Marks a task as done. A done one is left as it is: `undo` takes back. What is sown becomes a tray, so that first
+    /// the number of its seeds is asked.
     Q_INVOKABLE void tick(int row);
+    /// So many seeds went into the tray that was asked for: it is made and its task ticked, as one. False where that is
+    /// no number or the lot has not that many.
+    Q_INVOKABLE bool sow(const QString& seeds);
+    Q_INVOKABLE void leaveSowing(); ///< Nothing was sown.
+    Q_INVOKABLE void askDose(int row); ///< How much feed, or oil or soap, goes into the water for a task.
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
     /// Leaves a task out this time; the reason goes into the journal and must not be blank.
@@ -120,8 +127,7 @@ public:
     /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
-    /// Leaves what was written to the undo of the whole window.
-    void forget();
+    void forget(); ///< Leaves what was written to the undo of the whole window.
 
 signals:
     void roundChanged();
@@ -129,6 +135,9 @@ signals:
     void saidChanged();
     void errorChanged();
     void currentRowChanged();
+    void seedsAskedChanged();
+    void feedDoseAsked(const lathhouse::models::DoseWish& wish);
+    void sprayDoseAsked(const QString& plant);
     /// Something was written into the household, or taken out again.
     void written();
 
@@ -136,6 +145,7 @@ private:
     struct Round {
         std::vector<RoundRow> rows;
         std::set<std::string> done; ///< Ticked today by the journal.
+        home::SeedBook seeds;
         bool has_plants = false;
         bool has_forecast = false;
     };
@@ -143,6 +153,8 @@ private:
         std::string key;
         QString words;
         bool ticks = false; ///< Else it was put off or left out.
+        std::string turn = {}; ///< What it is taken back by, where that is not its key.
+        const std::string& turn_key() const { return turn.empty() ? key : turn; }
     };
     const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     bool is_row(int row) const { return row >= 0 && row < rowCount(); }
@@ -155,6 +167,7 @@ private:
     /// the writing went before the new rows are shown.
     void run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after);
     void write(int row, home::Event event, QString said, bool ticks);
+    void write(Written what, QString said, std::function<Result<void>()> record);
     void show(Round round);
     void say(QString words);
     /// Whether the task can be put off or left out; else `error` says why not.
@@ -168,6 +181,8 @@ private:
     RoundLook look_;
     std::vector<RoundRow> rows_;
     std::set<std::string> done_;
+    home::SeedBook seeds_;
+    std::string sowing_; ///< Key of the task whose seeds are asked for.
     WrittenHere<Written> here_;
     QString said_;
     QString error_;

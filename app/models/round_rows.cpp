@@ -4,6 +4,25 @@
 
 namespace lathhouse::models {
 
+double RoundRow::feed_ppm() const
+{
+    const auto* feed = std::get_if<plan::FeedingDue>(&task.matter);
+    return feed != nullptr && feed->task == plan::FeedingTask::Feed ? feed->nitrogen_ppm.value_or(0.0) : 0.0;
+}
+
+bool RoundRow::is_sowing() const
+{
+    const auto* seeds = std::get_if<plan::SowingTask>(&task.matter);
+    return seeds != nullptr && seeds->lot && !seeds->tray &&
+           (seeds->kind == plan::SowingTaskKind::SowIndoors || seeds->kind == plan::SowingTaskKind::SowOutdoors);
+}
+
+bool RoundRow::is_treating() const
+{
+    const auto* step = std::get_if<plan::CourseStep>(&task.matter);
+    return step != nullptr && step->act == plan::CourseAct::Treat;
+}
+
 std::vector<RoundRow> with_done_rows(std::vector<RoundRow> fresh, const std::vector<RoundRow>& before,
                                      const std::set<std::string>& done)
 {

@@ -4,6 +4,7 @@
 #include "core/plan/pest_course.h"
 #include "core/plan/round.h"
 
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -19,7 +20,13 @@ struct RoundRow {
     std::string why;
     std::vector<std::string> cautions;
     bool done = false;
+    std::optional<plants::FeedClass> feeder = {}; ///< Of the plant's kind, where the tables know it.
 
+    /// Nitrogen of a feed; 0 where the task is none.
+    double feed_ppm() const;
+    /// Whether something is to be sown, so that ticking it makes a tray.
+    bool is_sowing() const;
+    bool is_treating() const;
     bool is_hygiene() const { return std::holds_alternative<plan::Hygiene>(task.matter); }
 };
 

@@ -11,6 +11,11 @@
 
 namespace lathhouse::models {
 
+std::string sown_key(const std::string& lot, const std::string& seeds)
+{
+    return "sown/" + lot + "/" + seeds;
+}
+
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
 {
     auto record = [folder](const home::Event& event) -> Result<void> {
@@ -21,7 +26,11 @@ RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<p
         return store->record(std::span<const home::Event>{&event, 1});
     };
     const auto tells = [](const std::string& key) {
-        return [key](const home::Event& event) { return event.detail("task") == key; };
+        return [key](const home::Event& event) {
+            return event.kind == home::EventKind::Sown
+                       ? sown_key(std::string{event.detail("lot")}, std::string{event.detail("seeds")}) == key
+                       : event.detail("task") == key;
+        };
     };
     auto take_back = [folder, tells](const std::string& key, calendar::Instant now) {
         return take_back_event(folder, tells(key), now);
@@ -29,7 +38,9 @@ RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<p
     auto bring_back = [folder, tells](const std::string& key, calendar::Instant now) {
         return bring_back_event(folder, tells(key), now);
     };
-    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), true};
+    auto sow = [folder](const home::Tray& tray, const std::string&, calendar::Date today,
+                        calendar::Instant now) { return door_to_folder(folder, {}).sow(tray, today, now); };
+    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), true, std::move(sow)};
 }
 
 RoundSource round_in_memory(plan::HouseholdFacts facts)
@@ -53,7 +64,11 @@ RoundSource round_in_memory(std::shared_ptr<MemoryHousehold> household)
     };
     auto take_back = [household](const std::string& key, calendar::Instant) { return household->take_back(key); };
     auto bring_back = [household](const std::string& key, calendar::Instant) { return household->bring_back(key); };
-    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), false};
+    auto sow = [household](const home::Tray& tray, const std::string& lot, calendar::Date today, calendar::Instant) {
+        return household->change(sown_key(lot, std::to_string(tray.seeds)),
+                                 [&](plan::HouseholdFacts& facts) { return add_tray(facts, tray, today); });
+    };
+    return {std::move(load), std::move(record), std::move(take_back), std::move(bring_back), false, std::move(sow)};
 }
 
 RoundSource no_round(Error why)

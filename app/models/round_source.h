@@ -25,7 +25,12 @@ struct RoundSource {
     std::function<Result<void>(const std::string& key, calendar::Instant now)> bring_back;
     /// Whether what is ticked outlasts the window.
     bool keeps = true;
+    /// A tray that was sown today. It is taken back by `sown_key`. Empty: sowings are ticked as all else is.
+    std::function<Result<void>(const home::Tray&, const std::string& lot, calendar::Date today, calendar::Instant now)> sow = {};
 };
+
+/// By what a sowing from the round is taken back.
+std::string sown_key(const std::string& lot, const std::string& seeds);
 
 /// The household in a folder: `load` reads it, ticks go into its journal.
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);

@@ -1,7 +1,9 @@
 // What is done with the tasks of the page Round: ticking, putting off, leaving out, and taking that back.
 #include "app/models/clock.h"
 #include "app/models/round_model.h"
+#include "app/models/word_form.h"
 #include "app/words/phrase.h"
+#include "core/base/parse.h"
 
 #include <algorithm>
 #include <utility>
@@ -16,20 +18,25 @@ constexpr int kLongestPostponement = 60; // Days.
 
 void RoundModel::write(int row, home::Event event, QString said, bool ticks)
 {
+    write({at(row).task.key, plain_words(at(row)), ticks}, std::move(said),
+          [record = source_.record, event = std::move(event)] { return record(event); });
+}
+
+void RoundModel::write(Written what, QString said, std::function<Result<void>()> record)
+{
     clear_error();
-    const std::string key = at(row).task.key;
-    here_.add({key, plain_words(at(row)), ticks});
+    const std::string key = what.key;
+    here_.add(std::move(what));
     say(std::move(said));
-    run([record = source_.record, event = std::move(event)] { return record(event); },
-        [this, key](const Result<void>& written) {
-            if (written) {
-                return;
-            }
-            here_.drop_written([&](const Written& of) { return of.key == key; });
-            mark(key, false);
-            say({});
-            fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
-        });
+    run(std::move(record), [this, key](const Result<void>& written) {
+        if (written) {
+            return;
+        }
+        here_.drop_written([&](const Written& of) { return of.key == key; });
+        mark(key, false);
+        say({});
+        fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
+    });
 }
 
 void RoundModel::tick(int row)
@@ -37,9 +44,77 @@ void RoundModel::tick(int row)
     if (!is_row(row) || at(row).done) {
         return;
     }
+    if (at(row).is_sowing() && source_.sow) {
+        clear_error();
+        sowing_ = at(row).task.key;
+        emit seedsAskedChanged();
+        return;
+    }
     write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))),
           true);
     mark(at(row).task.key, true);
+}
+
+QString RoundModel::seedsAsked() const
+{
+    const auto there = std::ranges::find(rows_, sowing_, [](const RoundRow& row) { return row.task.key; });
+    if (sowing_.empty() || there == rows_.end()) {
+        return {};
+    }
+    const auto& task = std::get<plan::SowingTask>(there->task.matter);
+    const auto left = seeds_.seeds_left(*task.lot);
+    return left ? tr("How many seeds of %1 went into the tray? %2 are left.").arg(text(task.name)).arg(*left)
+                : tr("How many seeds of %1 went into the tray?").arg(text(task.name));
+}
+
+void RoundModel::leaveSowing()
+{
+    if (!sowing_.empty()) {
+        sowing_.clear();
+        emit seedsAskedChanged();
+    }
+}
+
+bool RoundModel::sow(const QString& seeds)
+{
+    clear_error();
+    const auto there = std::ranges::find(rows_, sowing_, [](const RoundRow& row) { return row.task.key; });
+    if (sowing_.empty() || there == rows_.end() || there->done) { // Done meanwhile, by another program say.
+        leaveSowing();
+        return false;
+    }
+    const auto number = parse_integer(seeds.trimmed().toStdString());
+    if (!number || *number < 1) {
+        fail_with(tr("Write how many seeds went into the tray, such as 12."));
+        return false;
+    }
+    const auto& task = std::get<plan::SowingTask>(there->task.matter);
+    if (const auto left = seeds_.seeds_left(*task.lot); left && *number > *left) {
+        fail_with(tr("Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.").arg(*left));
+        return false;
+    }
+    const home::Tray tray{.id = 0, .lot = *task.lot, .sown = look_.today, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
+    const std::string key = sowing_;
+    const QString words = *number == 1 ? tr("%1, 1 seed").arg(plain_words(*there))
+                                       : tr("%1, %2 seeds").arg(plain_words(*there)).arg(*number);
+    write({key, words, true, sown_key(task.name, std::to_string(*number))},
+          tr("Done: %1. The tray stands under Seeds.").arg(words),
+          [sow = source_.sow, tray, lot = task.name, today = look_.today, at = now()] { return sow(tray, lot, today, at); });
+    mark(key, true);
+    leaveSowing();
+    return true;
+}
+
+void RoundModel::askDose(int row)
+{
+    if (!is_row(row)) {
+        return;
+    }
+    if (at(row).is_treating()) {
+        emit sprayDoseAsked(text(at(row).plant));
+    } else if (at(row).feed_ppm() > 0.0) {
+        emit feedDoseAsked({.plant = text(at(row).plant), .ppm = at(row).feed_ppm(), .feeder = at(row).feeder});
+    }
 }
 
 bool RoundModel::is_open(int row)
@@ -132,7 +207,7 @@ void RoundModel::undo()
         return;
     }
     say(tr("Taken back: %1.").arg(last->words));
-    run([take_back = source_.take_back, key = last->key, at = now()] { return take_back(key, at); },
+    run([take_back = source_.take_back, key = last->turn_key(), at = now()] { return take_back(key, at); },
         [this, last = *last](const Result<void>& undone) {
             if (undone) {
                 mark(last.key, false);
@@ -159,7 +234,7 @@ void RoundModel::redo()
         return;
     }
     say(tr("Done again: %1.").arg(last->words));
-    run([bring_back = source_.bring_back, key = last->key, at = now()] { return bring_back(key, at); },
+    run([bring_back = source_.bring_back, key = last->turn_key(), at = now()] { return bring_back(key, at); },
         [this, last = *last](const Result<void>& redone) {
             if (redone) {
                 if (last.ticks) {

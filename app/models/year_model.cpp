@@ -284,7 +284,9 @@ QString YearModel::plant_sentence(std::size_t plant) const
                                  .arg(date(stay.first - stay.ladder_days), date(stay.first - 1))
                                  .arg(kStepsOut));
         }
-        QString sentence = tr("%1 %2 to %3").arg(text(spot.name), date(stay.first), date(stay.last));
+        const bool all_year = stay.first <= 0 && stay.last >= dayCount() - 1; // From 14 March to 13 March says less.
+        QString sentence = all_year ? tr("%1 all year").arg(text(spot.name))
+                                    : tr("%1 %2 to %3").arg(text(spot.name), date(stay.first), date(stay.last));
         if (stay.risk_out && stay.risk_in) {
             sentence += tr(", risk %1 out, %2 in")
                             .arg(YearWords::chance(*stay.risk_out), YearWords::chance(*stay.risk_in));

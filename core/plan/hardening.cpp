@@ -1,9 +1,12 @@
 #include "core/plan/hardening.h"
+#include "core/plan/hardening_done.h"
 
 #include "core/plan/pest_course.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string>
 
 namespace lathhouse::plan {
 namespace {
@@ -14,6 +17,7 @@ using calendar::Days;
 constexpr int kHoursAtLast = 10;
 constexpr int kDaysOfShade = 7;
 constexpr int kCrawlerStage = 7; // Days; sets the second inspection after the first.
+constexpr int kForgottenAfterDays = 7;
 constexpr double kDarkestMoles = 0.05;
 constexpr double kDayShare = 0.6;
 
@@ -175,6 +179,71 @@ Ladder held_up(const Ladder& ladder, const home::Plant& plant, const home::Spot&
         date += Days{1};
     }
     held.reached = held.items.back().date;
+    return held;
+}
+
+int days_hardened(home::PlantId plant, std::span<const home::Event> events, calendar::Date today)
+{
+    const std::string task = "out-by-day/" + std::to_string(plant) + "/"; // As the round names it.
+    std::set<calendar::Date> days;
+    std::optional<calendar::Date> moved;
+    for (const auto& event : events) {
+        if (event.plant != plant || event.happened >= today) {
+            continue;
+        }
+        if (event.kind == home::EventKind::Moved) {
+            moved = std::max(moved.value_or(event.happened), event.happened);
+        } else if (event.kind == home::EventKind::TaskDone && event.detail("task").starts_with(task)) {
+            days.insert(event.happened);
+        }
+    }
+    int hardened = 0;
+    calendar::Date after = today;
+    for (auto day = days.rbegin(); day != days.rend(); ++day) {
+        if (calendar::days_between(*day, after) > kForgottenAfterDays || (moved && *day < *moved)) {
+            break;
+        }
+        ++hardened;
+        after = *day;
+    }
+    return hardened;
+}
+
+std::vector<Ladder> with_days_hardened(std::vector<Ladder> ladders, std::span<const home::Event> events,
+                                       calendar::Date today)
+{
+    for (auto& ladder : ladders) {
+        const auto days =
+            static_cast<int>(std::ranges::count(ladder.items, LadderItemKind::OutByDay, &LadderItem::kind));
+        const int done = ladder.direction == Direction::Out ? std::min(days_hardened(ladder.plant, events, today), days) : 0;
+        // The days behind a plant are those of its next way out, not of one in another year.
+        if (done == 0 || ladder.items.front().date > today + Days{days}) {
+            continue;
+        }
+        ladder.reached = std::max(ladder.planned, today + Days{days - done});
+        int day = 0;
+        for (auto& item : ladder.items) {
+            item.date = item.until = ladder.reached - Days{days - day};
+            if (day < done) { // Before the next, wherever that stands.
+                item.date = item.until = std::min(item.date, today - Days{done - day});
+            }
+            ++day;
+        }
+    }
+    return ladders;
+}
+
+Ladder held_up_from(const Ladder& ladder, const home::Plant& plant, const home::Spot& to,
+                    const home::SpotClimate& climate, const home::NightLog& forecasts, calendar::Date today)
+{
+    const auto next = std::ranges::find_if(ladder.items, [today](const LadderItem& item) { return item.date >= today; });
+    if (ladder.direction == Direction::In || next == ladder.items.end()) {
+        return held_up(ladder, plant, to, climate, forecasts);
+    }
+    Ladder ahead = ladder;
+    ahead.items.assign(next, ladder.items.end());
+    Ladder held = held_up(ahead, plant, to, climate, forecasts);
+    held.items.insert(held.items.begin(), ladder.items.begin(), next);
     return held;
 }
 

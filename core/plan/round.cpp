@@ -14,6 +14,7 @@ using calendar::Days;
 using home::EventKind;
 
 constexpr int kDaysAfterALook = 2; // A pot that was still moist is looked at again after that.
+constexpr int kSowingSettledDays = 180; // What was ticked or left out then was another season's sowing.
 constexpr int kMinutesToCarry = 5;
 constexpr int kMinutesToWash = 3;
 
@@ -191,6 +192,8 @@ private:
 bool is_settled(const Task& task, std::span<const home::Event> events, Date date)
 {
     const bool water = std::holds_alternative<WaterDue>(task.matter);
+    const auto* seeds = std::get_if<SowingTask>(&task.matter);
+    const bool of_a_season = seeds != nullptr && !seeds->tray;
     return std::ranges::any_of(events, [&](const home::Event& event) {
         const bool ticked = event.kind == EventKind::TaskDone || event.kind == EventKind::TaskSkipped;
         if (water && ticked && event.plant == task.plant && event.detail("task").starts_with("water/")) {
@@ -203,7 +206,7 @@ bool is_settled(const Task& task, std::span<const home::Event> events, Date date
             const auto until = calendar::parse_date(event.detail("until"));
             return until && date < *until;
         }
-        return ticked;
+        return ticked && !(of_a_season && event.happened + Days{kSowingSettledDays} < date);
     });
 }
 

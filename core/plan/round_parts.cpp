@@ -1,5 +1,6 @@
 #include "core/plan/round_parts.h"
 
+#include "core/plan/hardening_done.h"
 #include "core/plan/tray_progress.h"
 #include "core/plan/spot_warmth.h"
 
@@ -58,9 +59,10 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
                            wishes_from(parts.pests, facts.accepted, today));
-    for (const auto& ladder : ladders_of(household, spots, parts.plan, today)) {
-        parts.ladders.push_back(held_up(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), spots,
-                                        facts.log));
+    for (const auto& ladder :
+         with_days_hardened(ladders_of(household, spots, parts.plan, today), facts.events, today)) {
+        parts.ladders.push_back(held_up_from(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), spots,
+                                             facts.log, today));
     }
     parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);
     parts.feeding = feeding_year(household, facts.climate, spots, facts.events, parts.plan.plants, {.from = today});

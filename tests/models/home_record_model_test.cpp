@@ -49,6 +49,19 @@ protected:
     std::unique_ptr<HomeRecordModel> model;
 };
 
+TEST_F(HomeRecordModelTest, ColumnsOfOtherNamesAreAskedForInTheWindowsOwnWords)
+{
+    QSignalSpy asked(model.get(), &HomeRecordModel::columnsAsked);
+    const auto path = file("garten.csv", "Tag,Tief,Hoch\n2020-01-01,-3.0,2.0\n");
+    take(path, 0, false, "");
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_TRUE(model->error().contains("Day,Min,Max")) << model->error().toStdString();
+    EXPECT_FALSE(model->error().contains("--"));
+    take(path, 0, false, "Tag,Tief,Hoch");
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_FALSE(model->error().contains("Day,Min,Max")) << "too short, but no longer for its columns";
+}
+
 TEST_F(HomeRecordModelTest, TakesATableInAndComparesItMonthByMonth)
 {
     EXPECT_FALSE(model->isThere());

@@ -111,6 +111,29 @@ TEST_F(Round, WhatIsTickedSkippedOrPutOffIsGone)
     EXPECT_EQ(of<WaterDue>(round()).size(), 1u);
 }
 
+TEST_F(Round, ASowingLeftOutComesAgainInItsNextSeason)
+{
+    facts_.climate = climate_of(6.5, 10.0);
+    facts_.seeds.lots = {{1, "Balcony tomato", "Solanum lycopersicum", {}, 90.0, 60, {}}};
+    const auto sowings_on = [&](Date date) {
+        return of<SowingTask>(round_of(facts_.as_told, facts_.events,
+                                       round_parts(facts_, nights_, date, Probability::literal(0.1)), date));
+    };
+    for (int day = 200; day < 365; day += 10) { // Towards the spring.
+        const Date date = kToday + Days{day};
+        const auto tasks = sowings_on(date);
+        if (tasks.empty()) {
+            continue;
+        }
+        happened(EventKind::TaskSkipped, 0, -day, {{"task", tasks[0].key}});
+        facts_.events.back().plant = {};
+        EXPECT_TRUE(sowings_on(date).empty());
+        EXPECT_FALSE(sowings_on(date + Days{365}).empty()) << "a year later it is another sowing";
+        return;
+    }
+    FAIL() << "never sown";
+}
+
 TEST_F(Round, ATickedCarryIsAMove)
 {
     LadderStep step{{LadderItemKind::CarryIn, kToday, kToday, 0, Shade::None}, 3};

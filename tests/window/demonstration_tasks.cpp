@@ -92,7 +92,9 @@ void DemonstrationRound::renew(const QString& kind)
     model_ = std::make_unique<models::RoundModel>(std::move(source), models::RoundLook{look.today, look.words});
     pages_ = std::make_unique<Pages>(door, plants, look, units, folder, kept, std::move(record),
                                      std::move(people));
-    for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->tonight),
+    QObject::connect(model_.get(), &models::RoundModel::feedDoseAsked, &pages_->dose, &models::DoseModel::ask);
+    QObject::connect(model_.get(), &models::RoundModel::sprayDoseAsked, &pages_->dose, &models::DoseModel::ask_spray);
+    for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->dose), static_cast<QObject*>(&pages_->tonight),
                           static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->plants),
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),

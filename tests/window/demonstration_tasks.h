@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
@@ -27,6 +28,8 @@ class DemonstrationRound : public QObject {
     Q_PROPERTY(lathhouse::models::HomeModel* home READ home NOTIFY roundChanged)
     Q_PROPERTY(lathhouse::models::PlantsModel* plants READ plants NOTIFY roundChanged)
     Q_PROPERTY(lathhouse::models::PlantModel* plant READ plant NOTIFY roundChanged)
+    /// What the round asks of a dose is asked of it.
+    Q_PROPERTY(lathhouse::models::DoseModel* dose READ dose NOTIFY roundChanged)
     Q_PROPERTY(QString error READ error CONSTANT)
     /// A folder for what a test writes; of "folder" the household lies in it.
     Q_PROPERTY(QString folder READ folder NOTIFY roundChanged)
@@ -40,6 +43,7 @@ public:
     models::HomeModel* home() { return pages_ ? &pages_->home : nullptr; }
     models::PlantsModel* plants() { return pages_ ? &pages_->plants : nullptr; }
     models::PlantModel* plant() { return pages_ ? &pages_->plant : nullptr; }
+    models::DoseModel* dose() { return pages_ ? &pages_->dose : nullptr; }
     QString error() const { return error_; }
     QString folder() const { return folder_ ? folder_->path() : QString{}; }
     Q_INVOKABLE bool exists(const QString& name) const;
@@ -67,13 +71,15 @@ private:
         models::HomeModel home;
         models::PlantsModel plants;
         models::PlantModel plant;
+        models::DoseModel dose;
         Pages(const models::HouseholdDoor& door, const models::PlantDoor& plants_door, const models::TodayLook& look,
               const models::ShownUnits& units, const std::optional<std::filesystem::path>& folder,
               const std::shared_ptr<models::KeptSettings>& kept, models::RecordDoor record_door,
               models::PeopleDoor people_door)
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
-              people(std::move(people_door), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants)
+              people(std::move(people_door), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants),
+              dose(models::jugs_in_memory(), kept, look.words)
         {
             home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings});
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);

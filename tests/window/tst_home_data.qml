@@ -118,6 +118,7 @@ Item {
                 field = findChild(choose.Window.contentItem, "fileNameTextField");
                 return field !== null && field.visible;
             });
+            tryVerify(() => field.Accessible.name === "File name"); // Qt's own has none.
             field.forceActiveFocus();
             keyClick(Qt.Key_A, Qt.ControlModifier);
             for (const letter of "third.zip")

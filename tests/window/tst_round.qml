@@ -17,8 +17,20 @@ Item {
         anchors.fill: parent
         round: household.round
         tonight: household.tonight
+        dose: household.dose
         narrow: false
         focus: true
+    }
+    Loader {
+        id: dosing
+        anchors.fill: parent
+    }
+    Connections {
+        target: dosing.item
+        ignoreUnknownSignals: true
+        function onClosed(): void {
+            page.forceActiveFocus();
+        }
     }
     TestCase {
         id: tests
@@ -280,6 +292,64 @@ Item {
             verify(band.visible);
             verify(title.text === "Carry one plant in this evening");
             compare(names.text.split(", ").length, 1);
+        }
+
+        function rowOf(start: string): int {
+            for (let at = 0; at < household.round.count; ++at)
+                if (household.taskOf(at).startsWith(start))
+                    return at;
+            fail(start);
+            return -1;
+        }
+
+        function test_tickingASowingAsksForItsSeeds() {
+            open("seeds");
+            const sown = rowOf("Sow ");
+            household.round.currentRow = sown;
+            keyClick(Qt.Key_Space);
+            verify(!household.isDone(sown));
+            const field = named("sownSeedsField");
+            tryVerify(() => field.activeFocus);
+            keyClick(Qt.Key_Return);
+            verify(household.round.error.includes("how many seeds"));
+            keyClick(Qt.Key_8);
+            keyClick(Qt.Key_Return);
+            verify(!named("sowing").visible);
+            verify(household.isDone(sown));
+            settle();
+            verify(household.round.said.includes("8 seeds"));
+            tryVerify(() => named("roundRows").activeFocus);
+            keyClick(Qt.Key_Space); // Done already.
+            household.round.currentRow = rowOf("Sow ");
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            verify(!household.isDone(rowOf("Sow ")));
+            keyClick(Qt.Key_Space);
+            tryVerify(() => field.activeFocus);
+            keyClick(Qt.Key_Escape);
+            verify(!named("sowing").visible);
+            verify(!household.isDone(rowOf("Sow ")));
+        }
+
+        function test_aFeedSaysItsDoseOnceFeedAndCanAreKnown() {
+            dosing.setSource("qrc:/qt/qml/Lathhouse/Ui/DoseSheet.qml", { objectName: "doseSheet", dose: household.dose });
+            const fed = rowOf("Feed");
+            household.round.currentRow = fed;
+            const button = findChild(row(fed), "doseButton") as SheetButton;
+            compare(button.text, "How much?");
+            keyClick(Qt.Key_D);
+            verify(household.dose.open);
+            const sheet = findChild(root, "doseSheet");
+            tryVerify(() => findChild(sheet, "doseFeedField").activeFocus);
+            for (const letter of "24-8-16")
+                keyClick(letter);
+            mouseClick(findChild(sheet, "can2")); // 5 L
+            verify(findChild(sheet, "doseAnswer").text.includes("24-8-16 into 5"));
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            verify(!household.dose.open);
+            verify((findChild(row(fed), "doseWords") as Text).text.includes("24-8-16 into 5"));
+            tryVerify(() => page.activeFocus);
+            dosing.source = ""; // The form goes with the household that it asks.
         }
 
         function test_tenNightsStandAsChartAndAsTable() {
