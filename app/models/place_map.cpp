@@ -1,6 +1,7 @@
 #include "app/models/place_map.h"
 
 #include "app/models/word_form.h"
+#include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
 
@@ -13,7 +14,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kMile = 1609.344;
 
 QString tr(const char* words)
 {
@@ -69,7 +69,7 @@ DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
     for (const auto& mark : map->towns) {
         drawn.map.towns.push_back({text(std::string{mark.town->name}), place(mark.at)});
     }
-    for (const auto ring : geodesy::ring_radii(map->radius, words.units() == Units::Us ? kMile : 1000.0)) {
+    for (const auto ring : geodesy::ring_radii(map->radius, words.units() == Units::Us ? words::kMetresInAMile : 1000.0)) {
         drawn.map.rings.push_back({ring / map->radius, text(lathhouse::words::distance(ring, units))});
     }
     drawn.note = tr("Distances and directions are true from home. Larger triangle, thicker line: more weight.");
