@@ -113,6 +113,7 @@ MapLabels place_map_labels(const ChartInk& ink, const models::PlaceMap& map, QRe
         all.labels.push_back(beside({town.name}, slanted, ink.ink2, frame.at(town.at), 6.0, within));
     }
     std::vector<LabelWish> wishes;
+    wishes.reserve(all.marks.size() + all.labels.size());
     for (const QRectF& mark : all.marks) { // They stand already; words keep clear of them.
         wishes.push_back({.size = mark.size(), .ascent = 0.0, .room = mark.adjusted(-8.0, -8.0, 8.0, 8.0), .homes = {mark.topLeft()}});
     }

@@ -1,3 +1,4 @@
+#include "app/clock.h"
 #include "app/cli/all_commands.h"
 #include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
@@ -85,13 +86,11 @@ Result<Answer> add_plant(const Globals& globals, const PlantOptions& options)
         plant->pot_volume = Litres::from_litres(*options.litres);
     }
     plant->pot_shade = home::pot_shade_of(options.shade).value_or(home::PotShade::Unknown);
-    if (!options.spot.empty()) {
-        const auto spot = spot_called(*home, options.spot);
-        if (!spot) {
-            return spot.error();
-        }
-        plant->spot = (*spot)->id;
+    const auto spot = spot_asked(*home, options.spot);
+    if (!spot) {
+        return spot.error();
     }
+    plant->spot = *spot;
     const auto id = store->add(*plant, globals.today, now());
     if (!id) {
         return id.error();

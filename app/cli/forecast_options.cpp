@@ -1,9 +1,9 @@
 #include "app/cli/forecast_options.h"
 
+#include "app/clock.h"
 #include "core/base/csv.h"
 #include "core/home/night_log_file.h"
 
-#include <chrono>
 #include <iostream>
 #include <iterator>
 
@@ -79,11 +79,6 @@ Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise
         return otherwise;
     }
     return calendar::parse_date(text);
-}
-
-calendar::Instant now()
-{
-    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
 }
 
 } // namespace lathhouse::cli

@@ -35,7 +35,5 @@ climate::NightWeather weather_of(const WeatherOptions& options);
 Result<Celsius> logged_temperature(const std::string& option, double degrees);
 /// The date of an option, else `otherwise`. Errors: as parse_date.
 Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise);
-/// The clock's instant, for what is entered into the journal.
-calendar::Instant now();
 
 } // namespace lathhouse::cli

@@ -1,6 +1,7 @@
 #include "app/cli/growing_year.h"
 
 #include "app/cli/household_facts.h"
+#include "app/cli/sources_json.h"
 
 namespace lathhouse::cli {
 
@@ -24,10 +25,7 @@ Json sources_json(std::span<const std::string_view> rules)
 {
     Json sources = Json::array();
     for (const auto* source : plan::GrowingRules::built_in().sources_of(rules)) {
-        sources.push_back({{"key", source->key},
-                           {"title", source->title},
-                           {"publisher", source->publisher},
-                           {"year", source->year ? Json(*source->year) : Json(nullptr)}});
+        sources.push_back(source_json(*source));
     }
     return sources;
 }

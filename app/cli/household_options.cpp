@@ -67,6 +67,18 @@ Result<const home::Spot*> spot_called(const home::Household& household, const st
                  "there is no spot \"" + id_or_name + "\"; `lathhouse list spots` shows their ids"};
 }
 
+Result<std::optional<home::SpotId>> spot_asked(const home::Household& household, const std::string& id_or_name)
+{
+    if (id_or_name.empty()) {
+        return std::optional<home::SpotId>{};
+    }
+    const auto spot = spot_called(household, id_or_name);
+    if (!spot) {
+        return spot.error();
+    }
+    return std::optional{(*spot)->id};
+}
+
 Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name)
 {
     if (const auto* plant = household.plant_called(id_or_name)) {

@@ -6,6 +6,9 @@
 #include "core/home/thermometer.h"
 #include "core/plan/plan_wishes.h"
 
+#include <optional>
+#include <string>
+
 namespace lathhouse::cli {
 
 /// The household in the caller's folder. Where none was named and the user's data folder has none, the
@@ -26,6 +29,8 @@ struct HouseholdWithLog {
 Result<HouseholdWithLog> household_with_log(const Globals& globals);
 /// The spot of that id or name. Errors: NotFound.
 Result<const home::Spot*> spot_called(const home::Household& household, const std::string& id_or_name);
+/// The same spot's id; nothing where the caller named no spot.
+Result<std::optional<home::SpotId>> spot_asked(const home::Household& household, const std::string& id_or_name);
 /// The plant of that id or name. Errors: NotFound, with names written much like it.
 Result<const home::Plant*> plant_called(const home::Household& household, const std::string& id_or_name);
 

@@ -1,6 +1,7 @@
 #include "app/cli/kinds.h"
 
 #include "app/cli/list.h"
+#include "app/cli/sources_json.h"
 #include "app/words/kind_words.h"
 #include "core/base/parse.h"
 #include "core/plan/cautions.h"
@@ -122,12 +123,8 @@ Answer kind_answer(const PlantKind& kind, words::UnitSystem units)
     Json sources = Json::array();
     for (const auto piece : split(kind.sources, ';')) {
         const auto& source = *reference.source(trimmed(piece)); // The reader has checked that it is there.
-        const bool practice = source.key == plants::kCommonPractice;
-        sources.push_back({{"key", source.key},
-                           {"title", source.title},
-                           {"publisher", source.publisher.empty() ? Json(nullptr) : Json(source.publisher)},
-                           {"year", source.year ? Json(*source.year) : Json(nullptr)},
-                           {"common_practice", practice}});
+        sources.push_back(source_json(source));
+        sources.back()["common_practice"] = source.key == plants::kCommonPractice;
         text += "- " + words::source_line(source) + "\n";
     }
     return {{{"botanical_name", kind.botanical_name},

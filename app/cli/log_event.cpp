@@ -1,5 +1,6 @@
 #include "app/cli/log_event.h"
 
+#include "app/clock.h"
 #include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
@@ -99,13 +100,11 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
         return details.error();
     }
     home::Event event{{}, *kind, {}, *date, now(), options.note, *details};
-    if (!options.spot.empty()) {
-        const auto spot = spot_called(*home, options.spot);
-        if (!spot) {
-            return spot.error();
-        }
-        event.spot = (*spot)->id;
+    const auto spot = spot_asked(*home, options.spot);
+    if (!spot) {
+        return spot.error();
     }
+    event.spot = *spot;
     std::vector<home::Event> events;
     for (const auto& name : options.plants) {
         const auto plant = plant_called(*home, name);
@@ -172,20 +171,16 @@ Result<Answer> history(const Globals& globals, const HistoryOptions& options)
     if (!home) {
         return home.error();
     }
-    std::optional<home::PlantId> plant;
-    if (!options.plant.empty()) {
-        const auto found = plant_called(*home, options.plant);
-        if (!found) {
-            return found.error();
-        }
-        plant = (*found)->id;
+    const auto plant = plant_asked(*home, options.plant);
+    if (!plant) {
+        return plant.error();
     }
     const auto kind = home::event_kind_of(options.kind);
     if (!options.kind.empty() && !kind) {
         return Error{ErrorCode::WrongUsage,
                      "no kind of event is called \"" + options.kind + "\"; there are " + kinds_in_words()};
     }
-    auto events = store->events(plant);
+    auto events = store->events(*plant != nullptr ? std::optional{(*plant)->id} : std::nullopt);
     if (!events) {
         return events.error();
     }

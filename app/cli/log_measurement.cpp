@@ -1,5 +1,6 @@
 #include "app/cli/log_measurement.h"
 
+#include "app/clock.h"
 #include "app/cli/entry_text.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
@@ -249,13 +250,9 @@ Result<Answer> list_measurements(const Globals& globals, const ListOptions& opti
     if (!home) {
         return home.error();
     }
-    std::optional<home::PlantId> plant;
-    if (!options.plant.empty()) {
-        const auto found = plant_called(*home, options.plant);
-        if (!found) {
-            return found.error();
-        }
-        plant = (*found)->id;
+    const auto plant = plant_asked(*home, options.plant);
+    if (!plant) {
+        return plant.error();
     }
     std::optional<home::MeasurementKind> kind;
     if (!options.kind.empty()) {
@@ -265,7 +262,7 @@ Result<Answer> list_measurements(const Globals& globals, const ListOptions& opti
         }
         kind = *found;
     }
-    const auto measurements = store->measurements(plant, kind);
+    const auto measurements = store->measurements(*plant != nullptr ? std::optional{(*plant)->id} : std::nullopt, kind);
     if (!measurements) {
         return measurements.error();
     }
@@ -320,13 +317,11 @@ Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
     }
     auto piece = **parent;
     piece.pinned_spot.reset();
-    if (!options.spot.empty()) {
-        const auto spot = spot_called(*home, options.spot);
-        if (!spot) {
-            return spot.error();
-        }
-        piece.spot = (*spot)->id;
+    const auto spot = spot_asked(*home, options.spot);
+    if (!spot) {
+        return spot.error();
     }
+    piece.spot = *spot ? *spot : piece.spot;
     std::vector<home::Plant> pieces;
     for (const auto& name : options.names) {
         if (trimmed(name).empty()) {

@@ -1,5 +1,7 @@
 #include "app/cli/map_svg.h"
 
+#include "app/words/us_units.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -194,8 +196,7 @@ constexpr std::string_view kStyle =
 
 std::vector<Metres> rings_of(const climate::StationMap& map, words::UnitSystem units)
 {
-    constexpr double kMile = 1609.344;
-    return geodesy::ring_radii(map.radius, units.us_measures() ? kMile : 1000.0);
+    return geodesy::ring_radii(map.radius, units.us_measures() ? words::kMetresInAMile : 1000.0);
 }
 
 std::string map_svg(const climate::StationMap& map, const std::string& title, const std::string& credits,

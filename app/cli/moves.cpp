@@ -1,5 +1,6 @@
 #include "app/cli/moves.h"
 
+#include "app/clock.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/words/credits.h"

@@ -1,3 +1,4 @@
+#include "app/clock.h"
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"

@@ -1,3 +1,4 @@
+#include "app/clock.h"
 #include "app/cli/counted.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"

@@ -70,7 +70,7 @@ std::vector<std::string> warnings_of_folder(const Globals& globals, const CLI::A
 }
 
 /// Usage errors of the option reader in our one-line form.
-std::string sentence_about(const CLI::ParseError& error)
+std::string sentence_of_misuse(const CLI::ParseError& error)
 {
     std::string text = error.what();
     for (char& letter : text) {
@@ -136,7 +136,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         out << program.version() << '\n';
         return 0;
     } catch (const CLI::ParseError& error) {
-        return report(err, Error{ErrorCode::WrongUsage, sentence_about(error)});
+        return report(err, Error{ErrorCode::WrongUsage, sentence_of_misuse(error)});
     }
 
     Globals globals{.home = home.empty() ? data_folder() : std::filesystem::path{home},

@@ -1,4 +1,5 @@
 // What is logged of trays: sown, counted, potted.
+#include "app/clock.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"
 #include "app/cli/open_household.h"
@@ -11,6 +12,19 @@
 
 namespace lathhouse::cli {
 namespace {
+
+/// The spot that was named, of the household in the store, which is read only where one was.
+Result<std::optional<home::SpotId>> spot_among(const journal::HouseholdStore& store, const std::string& asked)
+{
+    if (asked.empty()) {
+        return std::optional<home::SpotId>{};
+    }
+    const auto household = store.load();
+    if (!household) {
+        return household.error();
+    }
+    return spot_asked(*household, asked);
+}
 
 struct SownOptions {
     std::string lot;
@@ -39,17 +53,11 @@ Result<Answer> log_sown(const Globals& globals, const SownOptions& options)
     if (!store) {
         return store.error();
     }
-    if (!options.spot.empty()) {
-        const auto household = store->load();
-        if (!household) {
-            return household.error();
-        }
-        const auto spot = spot_called(*household, options.spot);
-        if (!spot) {
-            return spot.error();
-        }
-        tray.spot = (*spot)->id;
+    const auto spot = spot_among(*store, options.spot);
+    if (!spot) {
+        return spot.error();
     }
+    tray.spot = *spot;
     const auto id = store->record(tray, globals.today, now());
     if (!id) {
         return id.error();
@@ -169,18 +177,11 @@ Result<Answer> log_potted(const Globals& globals, const PottedOptions& options)
     if (!kind) {
         return kind.error();
     }
-    std::optional<home::SpotId> stands = tray->spot;
-    if (!options.spot.empty()) {
-        const auto household = store->load();
-        if (!household) {
-            return household.error();
-        }
-        const auto spot = spot_called(*household, options.spot);
-        if (!spot) {
-            return spot.error();
-        }
-        stands = (*spot)->id;
+    const auto spot = spot_among(*store, options.spot);
+    if (!spot) {
+        return spot.error();
     }
+    const auto stands = *spot ? *spot : tray->spot;
     std::vector<home::Plant> plants;
     const auto before = static_cast<int>(book->potted_from(tray->id));
     const auto stem = options.name.empty() ? (*kind)->name() + " " + std::to_string(tray->id) : options.name;

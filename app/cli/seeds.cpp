@@ -1,3 +1,4 @@
+#include "app/clock.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/list.h"
 #include "app/cli/open_household.h"

@@ -1,10 +1,16 @@
 #include "app/cli/sources_json.h"
 
-#include "core/plants/plant_kind.h"
-
 #include <set>
 
 namespace lathhouse::cli {
+
+Json source_json(const plants::Source& source)
+{
+    return {{"key", source.key},
+            {"title", source.title},
+            {"publisher", source.publisher.empty() ? Json(nullptr) : Json(source.publisher)},
+            {"year", source.year ? Json(*source.year) : Json(nullptr)}};
+}
 
 Json sources_json(const std::vector<std::string>& keys)
 {
@@ -15,13 +21,9 @@ Json sources_json(const std::vector<std::string>& keys)
             continue;
         }
         const auto* source = plants::PlantReference::built_in().source(key);
-        Json row{{"key", key}, {"title", nullptr}, {"publisher", nullptr}, {"year", nullptr}};
-        if (source != nullptr) {
-            row["title"] = source->title;
-            row["publisher"] = source->publisher.empty() ? Json(nullptr) : Json(source->publisher);
-            row["year"] = source->year ? Json(*source->year) : Json(nullptr);
-        }
-        list.push_back(std::move(row));
+        list.push_back(source != nullptr
+                           ? source_json(*source)
+                           : Json{{"key", key}, {"title", nullptr}, {"publisher", nullptr}, {"year", nullptr}});
     }
     return list;
 }

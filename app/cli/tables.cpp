@@ -8,12 +8,12 @@
 namespace lathhouse::cli {
 namespace {
 
-struct ExportOptions {
+struct TablesOutOptions {
     std::string folder;
     bool salvage = false;
 };
 
-struct ImportOptions {
+struct TablesInOptions {
     std::string folder;
     bool leave_out_broken = false;
 };
@@ -34,7 +34,7 @@ std::string gap_in_words(const journal::LostRows& lost)
     return text + " could not be read" + (lost.at_most == 0 ? std::string{} : " (at most " + std::to_string(lost.at_most) + ")");
 }
 
-Result<Answer> export_csv(const Globals& globals, const ExportOptions& options)
+Result<Answer> export_csv(const Globals& globals, const TablesOutOptions& options)
 {
     LongWork work{"Exporting"};
     const auto written = journal::export_csv(
@@ -75,7 +75,7 @@ Result<Answer> export_csv(const Globals& globals, const ExportOptions& options)
     return answer;
 }
 
-Result<Answer> import_csv(const Globals& globals, const ImportOptions& options)
+Result<Answer> import_csv(const Globals& globals, const TablesInOptions& options)
 {
     LongWork work{"Importing"};
     const auto read = journal::import_csv(options.folder, globals.home,
@@ -111,7 +111,7 @@ Result<Answer> import_csv(const Globals& globals, const ImportOptions& options)
 
 void add_export_csv(Commands& commands, CLI::App& group)
 {
-    auto options = std::make_shared<ExportOptions>();
+    auto options = std::make_shared<TablesOutOptions>();
     CLI::App& command = *group.add_subcommand(
         "csv", "Every table as a comma-separated file (RFC 4180, UTF-8), photos beside; import csv reads them back");
     command.footer("Example:\n  lathhouse export csv tables");
@@ -125,7 +125,7 @@ void add_import(Commands& commands)
 {
     CLI::App& group = commands.add("import", "Makes a household of what was exported", "lathhouse --home plants import csv tables");
     group.require_subcommand(1);
-    auto options = std::make_shared<ImportOptions>();
+    auto options = std::make_shared<TablesInOptions>();
     CLI::App& command = *group.add_subcommand("csv", "Makes the household named by --home of tables that export csv wrote");
     command.footer("Example:\n  lathhouse --home plants import csv tables");
     command.fallthrough();

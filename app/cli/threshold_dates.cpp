@@ -55,7 +55,7 @@ std::string day_with_interval(const climate::EndDates& ends, double percent)
     return text + " (" + limit(found->second.from) + " to " + limit(found->second.to) + ")";
 }
 
-std::string sentence_of(climate::ThresholdState state)
+std::string state_in_words(climate::ThresholdState state)
 {
     switch (state) {
     case climate::ThresholdState::Ordinary:
@@ -111,7 +111,7 @@ Json json_of(const climate::ThresholdDates& dates)
 std::string text_of(const climate::ThresholdDates& dates, words::UnitSystem units)
 {
     std::string text = "At or below " + words::temperature(dates.threshold, units) + ": " +
-                       words::number(dates.nights_per_year, 1) + " nights a year" + sentence_of(dates.state) +
+                       words::number(dates.nights_per_year, 1) + " nights a year" + state_in_words(dates.state) +
                        "\n";
     if (dates.state == climate::ThresholdState::Never || dates.state == climate::ThresholdState::NoSeason) {
         return text;

@@ -1,4 +1,5 @@
 #include "core/plan/tonight.h"
+#include "app/clock.h"
 #include "app/cli/all_commands.h"
 #include "app/cli/forecast_options.h"
 #include "app/cli/household_options.h"

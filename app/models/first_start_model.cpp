@@ -1,6 +1,6 @@
 #include "app/models/first_start_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "core/base/parse.h"
 #include "core/home/history.h"
 #include "core/journal/household_store.h"

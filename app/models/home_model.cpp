@@ -1,6 +1,6 @@
 #include "app/models/home_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_number.h"
 #include "app/words/phrase.h"

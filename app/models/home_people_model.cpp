@@ -1,6 +1,6 @@
 #include "app/models/home_people_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/plants_facts.h"
 #include "app/models/word_form.h"
 #include "app/words/table_words.h"

@@ -1,5 +1,5 @@
 // What the marks in a photo say: the length or the green share, how well it is known, and keeping it.
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/measure_model.h"
 #include "app/models/typed_measure.h"
 #include "app/models/word_form.h"

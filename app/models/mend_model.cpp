@@ -1,6 +1,6 @@
 #include "app/models/mend_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 
 #include <algorithm>
 

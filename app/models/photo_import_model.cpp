@@ -1,6 +1,6 @@
 #include "app/models/photo_import_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/typed_path.h"
 
 #include <QFileInfo>

@@ -1,6 +1,6 @@
 #include "app/models/photos_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
 #include "app/words/photo_words.h"

@@ -2,6 +2,7 @@
 
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
+#include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
 
@@ -12,7 +13,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kMile = 1609.344;
 
 /// Loaded once; the map keeps pointers into it only while it is made.
 const Result<geodesy::CoastLines>& coast_lines()
@@ -63,7 +63,7 @@ DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
     for (const auto& mark : map->towns) {
         drawn.map.towns.push_back({text(std::string{mark.town->name}), place(mark.at)});
     }
-    for (const auto ring : geodesy::ring_radii(map->radius, words.units() == Units::Us ? kMile : 1000.0)) {
+    for (const auto ring : geodesy::ring_radii(map->radius, words.units() == Units::Us ? words::kMetresInAMile : 1000.0)) {
         drawn.map.rings.push_back({ring / map->radius, text(lathhouse::words::distance(ring, units))});
     }
     drawn.note = tr("Distances and directions are true from home. Larger triangle, thicker line: more weight.");

@@ -1,5 +1,5 @@
 // What is logged on the page Plants: for which plants, what happened, and taking it back.
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/event_words.h"
 #include "app/models/gone_in_memory.h"
 #include "app/models/plants_model.h"

@@ -1,5 +1,5 @@
 // What is done with the tasks of the page Round: ticking, putting off, leaving out, and taking that back.
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/round_model.h"
 #include "app/models/word_form.h"
 #include "app/words/phrase.h"

@@ -1,6 +1,6 @@
 #include "app/models/seeds_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/words/phrase.h"
 #include "core/base/parse.h"
 

@@ -1,5 +1,5 @@
 // What the page Year reads again, and what a hand decides on it.
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/year_model.h"
 
 #include <QTimer>

@@ -5,5 +5,6 @@ namespace lathhouse::words {
 // Exact by the international yard of 1959.
 inline constexpr double kCentimetresInAnInch = 2.54;
 inline constexpr double kMetresInAFoot = 0.3048;
+inline constexpr double kMetresInAMile = 1609.344;
 
 } // namespace lathhouse::words

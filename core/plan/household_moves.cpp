@@ -92,7 +92,7 @@ void HouseholdMoves::fill_alike(const StressOfYear& stress)
     }
     const std::size_t real = real_spots();
     allowed_.resize(first_of.size() * real);
-    stress_.resize(first_of.size() * kNightsOfAPlan * real);
+    stress_.resize(first_of.size());
     side_by_side(first_of.size(), [&](std::size_t kind) {
         const std::size_t p = first_of[kind];
         for (std::size_t s = 0; s < real; ++s) {
@@ -100,11 +100,8 @@ void HouseholdMoves::fill_alike(const StressOfYear& stress)
                 allowed_[kind * real + s] =
                     admissible_evenings(household_->plants[p], spot(s), *chances_, from_, risk_);
             }
-            for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
-                stress_[(kind * kNightsOfAPlan + night) * real + s] =
-                    static_cast<float>(stress.of(p, spots_[s], night));
-            }
         }
+        stress_[kind] = stress.of_year(p, spots_);
     });
 }
 

@@ -46,7 +46,7 @@ private:
     /// What a plant feels at a spot that night, closed or not.
     float felt(std::size_t plant, std::size_t night, std::size_t spot) const
     {
-        return stress_[(alike_[plant] * kNightsOfAPlan + night) * spots_.size() + spot];
+        return stress_[alike_[plant]][night * spots_.size() + spot];
     }
     /// Whether a spot is closed to the plant that night for another reason than cold. some_isolated: whether
     /// any plant is to stand apart that night.
@@ -61,7 +61,7 @@ private:
     std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
     std::vector<std::size_t> alike_; ///< [plant]: plants of the same number have equal needs and lines.
     std::vector<std::vector<char>> allowed_; ///< [alike x spots + spot][night]; empty indoors.
-    std::vector<float> stress_;              ///< [alike][night][spot], closed or not.
+    std::vector<std::vector<float>> stress_; ///< [alike][night x spots + spot], closed or not.
     MoveProblem problem_;
 };
 

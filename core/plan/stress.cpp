@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace lathhouse::plan {
@@ -26,10 +27,10 @@ double expected_excess(double mean, double spread)
     return mean * below + spread * density;
 }
 
-/// Share of a normal distribution above a limit.
-double share_above(double limit, double mean, double spread)
+/// Share of a normal distribution below zero.
+double share_below_zero(double mean, double spread)
 {
-    return 0.5 * std::erfc((limit - mean) / (spread * std::numbers::sqrt2));
+    return 0.5 * std::erfc(mean / (spread * std::numbers::sqrt2));
 }
 
 /// A month's figure carried to the day by straight lines between the middles of the months.
@@ -50,8 +51,8 @@ double light_stress(const StressOfYear::Needs& plant, double moles)
     const double light = std::max(kLeastMoles, moles);
     const double need = std::max(kLeastMoles, plant.moles_to_thrive);
     const double least = std::max(kLeastMoles, plant.moles_to_survive);
-    return 1.1 * std::max(0.0, std::log(need / light)) + 1.1 * std::max(0.0, std::log(least / light)) +
-           0.9 * std::max(0.0, std::log(light / (8.0 * need)));
+    const auto beyond = [](double ratio) { return ratio > 1.0 ? std::log(ratio) : 0.0; };
+    return 1.1 * beyond(need / light) + 1.1 * beyond(least / light) + 0.9 * beyond(light / (8.0 * need));
 }
 
 } // namespace
@@ -110,19 +111,50 @@ StressOfYear::Needs StressOfYear::needs_of(const home::Plant& plant)
             plant.wants_open_air};
 }
 
-double StressOfYear::stress(const Needs& plant, const Air& air)
+/// What one plant's limits say of the air of a night: alike at many spots, and worked out once for those that are
+/// asked one after another.
+class StressOfYear::Limits {
+public:
+    double cold(double mean, double spread) { return cold_.of(expected_excess, mean, spread); }
+    double heat(double mean, double spread) { return heat_.of(expected_excess, mean, spread); }
+    double mild(double mean, double spread) { return mild_.of(share_below_zero, mean, spread); }
+
+private:
+    class Kept {
+    public:
+        double of(double (*function)(double, double), double mean, double spread)
+        {
+            if (mean != mean_ || spread != spread_) {
+                mean_ = mean;
+                spread_ = spread;
+                answer_ = function(mean, spread);
+            }
+            return answer_;
+        }
+
+    private:
+        double mean_ = std::numeric_limits<double>::quiet_NaN(); // Equal to nothing.
+        double spread_ = 0.0;
+        double answer_ = 0.0;
+    };
+    Kept cold_;
+    Kept heat_;
+    Kept mild_;
+};
+
+double StressOfYear::stress(const Needs& plant, const Air& air, Limits& limits)
 {
     const double safe = plant.safe_night;
     double stress = light_stress(plant, air.moles);
     if (air.low) {
-        stress += 0.12 * expected_excess(safe - *air.low, air.low_spread);
+        stress += 0.12 * limits.cold(safe - *air.low, air.low_spread);
     }
     if (!air.outdoors) {
         return plant.wants_open_air
-                   ? stress + 0.25 * share_above(safe, air.warmth_outdoors, air.open_air_spread)
+                   ? stress + 0.25 * limits.mild(safe - air.warmth_outdoors, air.open_air_spread)
                    : stress;
     }
-    stress += 0.1 * expected_excess(air.high - plant.heat_limit, air.high_spread);
+    stress += 0.1 * limits.heat(air.high - plant.heat_limit, air.high_spread);
     stress += air.windy ? kWindStress : 0.0;
     return plant.must_dry ? stress + 0.35 * air.rain_share : stress;
 }
@@ -143,15 +175,31 @@ StressOfYear::StressOfYear(const home::Household& household, const climate::Plac
 
 double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) const
 {
-    return stress(needs_of(household_->plants[plant]), air_[spot * nights_ + night]);
+    Limits limits;
+    return stress(needs_of(household_->plants[plant]), air_[spot * nights_ + night], limits);
+}
+
+std::vector<float> StressOfYear::of_year(std::size_t plant, std::span<const std::size_t> spots) const
+{
+    const Needs needs = needs_of(household_->plants[plant]);
+    Limits limits;
+    std::vector<float> felt;
+    felt.reserve(nights_ * spots.size());
+    for (std::size_t night = 0; night < nights_; ++night) {
+        for (const std::size_t spot : spots) {
+            felt.push_back(static_cast<float>(stress(needs, air_[spot * nights_ + night], limits)));
+        }
+    }
+    return felt;
 }
 
 double stress_of(const home::Plant& plant, const home::Spot& spot, const climate::PlaceClimate& climate,
                  const climate::NightModel& nights, calendar::Date evening)
 {
     const auto light = light_of_spots(std::span{&spot, 1}, climate);
+    StressOfYear::Limits limits;
     return StressOfYear::stress(StressOfYear::needs_of(plant),
-                                StressOfYear::air_of(spot, climate, nights, light.front(), evening));
+                                StressOfYear::air_of(spot, climate, nights, light.front(), evening), limits);
 }
 
 MoveZone zone_of(const home::Spot& spot, const LightYear& light)

@@ -66,6 +66,8 @@ public:
     static Needs needs_of(const home::Plant& plant);
     /// As stress_of, for plant, spot (places in the household's lists) and night of the year.
     double of(std::size_t plant, std::size_t spot, std::size_t night) const;
+    /// The same for the whole year at these spots: [night x spots.size() + place in `spots`].
+    std::vector<float> of_year(std::size_t plant, std::span<const std::size_t> spots) const;
 
 private:
     /// What the air and the light of a night and the day before it are like at a spot.
@@ -83,7 +85,8 @@ private:
     };
     static Air air_of(const home::Spot& spot, const climate::PlaceClimate& climate,
                       const climate::NightModel& nights, const LightYear& light, calendar::Date evening);
-    static double stress(const Needs& needs, const Air& air);
+    class Limits;
+    static double stress(const Needs& needs, const Air& air, Limits& limits);
     friend double stress_of(const home::Plant& plant, const home::Spot& spot,
                             const climate::PlaceClimate& climate, const climate::NightModel& nights,
                             calendar::Date evening);

@@ -73,6 +73,9 @@ TEST_F(GrowingCommands, FeedingHasTheFixedForm)
     }
     EXPECT_GT(windows, 10);
     EXPECT_FALSE(answer["sources"].empty());
+    for (const auto& source : answer["sources"]) { // Common practice has no publisher, which is not an empty one.
+        EXPECT_NE(source["publisher"], "") << source["key"];
+    }
 }
 
 TEST_F(GrowingCommands, FeedingOfOnePlantIsThatPlants)

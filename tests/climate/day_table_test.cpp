@@ -103,5 +103,15 @@ TEST(DayTable, AFileThatIsNotThereIsSaid)
               ErrorCode::NotFound);
 }
 
+TEST(DayTable, SaysWhichNamedColumnIsNotThere)
+{
+    const auto said = [](DayTableColumns columns) {
+        return read("date,low,high\n2020-01-01,1,9\n", TableUnits::Metric, std::move(columns)).error().message;
+    };
+    EXPECT_NE(said({"date", "coldest", "high", std::nullopt}).find("\"coldest\""), std::string::npos);
+    EXPECT_NE(said({"date", "low", "warmest", std::nullopt}).find("\"warmest\""), std::string::npos);
+    EXPECT_NE(said({"date", "low", "high", "wet"}).find("\"wet\""), std::string::npos);
+}
+
 } // namespace
 } // namespace lathhouse::climate

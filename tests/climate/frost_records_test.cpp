@@ -334,5 +334,24 @@ TEST(FrostRecords, FreeDaysRunFromDateToDate)
     EXPECT_EQ(line.free_days.at(90), 245 + 1);
 }
 
+TEST(FrostRecords, WithoutSeasonsTellOfNightsAndHaveNoDates)
+{
+    const auto record = sample_record(1991, 2010, {.mean_low = 18.0, .swing = 0.3});
+    FrostQuestion question;
+    question.base = {1991, 2010};
+    question.lines = {Celsius::from_degrees(16.0)};
+    question.percents = {1.0, 50.0};
+    auto answer = frost_dates_of(record, question);
+    ASSERT_TRUE(answer.thresholds);
+    add_rare_dates(answer, record, question);
+    const auto& line = answer.thresholds->front();
+    EXPECT_EQ(line.state, ThresholdState::NoSeason);
+    EXPECT_GT(line.nights_per_year, 0.0);
+    EXPECT_EQ(line.last.dates.at(50.0), std::nullopt);
+    EXPECT_EQ(line.first.dates.at(50.0), std::nullopt);
+    EXPECT_EQ(line.free_days.at(50.0), std::nullopt);
+    EXPECT_TRUE(line.last.model_dates.empty());
+}
+
 } // namespace
 } // namespace lathhouse::climate

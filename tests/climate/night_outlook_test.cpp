@@ -163,5 +163,15 @@ TEST(NightOutlook, ScoreIsBestWhereTheLowComesAsExpected)
     EXPECT_LT(night.score(night.mean()), NightOutlook(inland_season(), kApril).score(night.mean()));
 }
 
+TEST(NightOutlook, WithoutAForecastHasTheSeasonsQuantiles)
+{
+    const NightOutlook season{inland_season(), kApril};
+    const NightOffset porch{KelvinDelta::from_kelvins(1.5), KelvinDelta::from_kelvins(1.0)};
+    for (const double percent : {5.0, 50.0, 95.0}) {
+        const auto chance = Probability::clamped(percent / 100.0);
+        EXPECT_EQ(season.quantile(chance, porch), inland_season().quantile(kApril, chance, porch));
+    }
+}
+
 } // namespace
 } // namespace lathhouse::climate

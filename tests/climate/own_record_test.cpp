@@ -28,6 +28,7 @@ TEST(OwnRecord, UsesTheNewestThirtyYears)
     EXPECT_EQ(base_of_own(sample_record(2009, 2020)), (BasePeriod{2009, 2020}));
     auto record = sample_record(2001, 2010);
     record.month_to_write(2015, 6).high[0] = *DailyReading::from_tenths(200); // No low there.
+    record.month_to_write(1999, 6).high[0] = *DailyReading::from_tenths(200);
     EXPECT_EQ(base_of_own(record), (BasePeriod{2001, 2010}));
 }
 
@@ -212,6 +213,14 @@ TEST_F(RecordFiles, AFolderIsRefused)
     const auto record = read_record_file({.file = folder_});
     ASSERT_FALSE(record);
     EXPECT_EQ(record.error().code, ErrorCode::Unreadable);
+}
+
+TEST_F(RecordFiles, WithNamedColumnsAreTheGrowersOwnTable)
+{
+    const auto record = read_record_file({.file = file("porch.csv", "day,min,max\n2020-01-01,1.5,9\n"),
+                                          .columns = DayTableColumns{"day", "min", "max", std::nullopt}});
+    ASSERT_TRUE(record) << record.error().message;
+    EXPECT_EQ(record->month(2020, 1)->high[0].tenths(), 90);
 }
 
 } // namespace

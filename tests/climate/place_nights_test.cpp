@@ -52,6 +52,7 @@ TEST(DayShift, IsStraightBetweenKnotsAndTheNearestOutside)
     EXPECT_DOUBLE_EQ(shift.at(120.0), 6.0);
     EXPECT_DOUBLE_EQ(shift.at(300.0), 8.0);
     EXPECT_DOUBLE_EQ(DayShift{}.at(7.0), 0.0);
+    EXPECT_DOUBLE_EQ(DayShift{}.model_place(7.0), 7.0);
 }
 
 TEST(DayShift, IsUndoneByTheModelsPlace)

@@ -204,5 +204,54 @@ TEST(RecordAgainstTheTable, FarTooWarmIsImplausible)
     EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("7.5 K above"));
 }
 
+TEST(RecordCheck, MakesImpossibleRainAGap)
+{
+    auto record = sample_record(2001, 2010);
+    record.month_to_write(2003, 5).rain[4] = tenths(-10);
+    const auto checked = check_record(record);
+    ASSERT_EQ(checked.doubts.size(), 1U);
+    EXPECT_EQ(checked.doubts[0].kind, DoubtKind::Impossible);
+    EXPECT_FALSE(checked.record.month(2003, 5)->rain[4].known());
+    EXPECT_TRUE(checked.record.month(2003, 5)->low[4].known());
+}
+
+TEST(RecordAgainstTheTable, OfAThermometerInTheSunIsImplausible)
+{
+    const auto record = sample_record(2001, 2010);
+    auto table = table_of(record);
+    for (auto& high : table.monthly.high) {
+        high = high - KelvinDelta::from_kelvins(12.0);
+    }
+    const auto comparison = compare_with_table(record, table);
+    EXPECT_EQ(comparison.verdict, Verdict::Implausible);
+    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("stood in the sun"));
+}
+
+TEST(RecordAgainstTheTable, FullOfImpossibleValuesIsImplausible)
+{
+    auto record = sample_record(2001, 2010);
+    for (int year = 2001; year <= 2010; ++year) {
+        for (int month = 1; month <= 12; ++month) {
+            for (std::size_t day = 0; day < 4; ++day) {
+                record.month_to_write(year, month).high[day] = tenths(850);
+            }
+        }
+    }
+    const auto comparison = compare_with_table(record, table_of(sample_record(2001, 2010)));
+    EXPECT_EQ(comparison.verdict, Verdict::Implausible);
+    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("480 of its days"));
+}
+
+TEST(LowestNights, HaveTheCountedMeanWhereThereIsOne)
+{
+    auto place = table_of(sample_record(2001, 2010));
+    const auto of_model = place.lowest_nights();
+    place.lowest_of_season = of_model.mean + KelvinDelta::from_kelvins(1.5);
+    const auto counted = place.lowest_nights();
+    EXPECT_NEAR(counted.mean.degrees(), place.lowest_of_season->degrees(), 1e-9);
+    EXPECT_NEAR((counted.tenth - of_model.tenth).kelvins(), 1.5, 1e-9);
+    EXPECT_NEAR((counted.ninetieth - of_model.ninetieth).kelvins(), 1.5, 1e-9);
+}
+
 } // namespace
 } // namespace lathhouse::climate

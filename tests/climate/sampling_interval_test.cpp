@@ -104,5 +104,16 @@ TEST(SamplingInterval, AFewValuesSetNoLimits)
     EXPECT_EQ(one.coverage.fraction(), 1.0);
 }
 
+TEST(IntervalOfQuantile, OfWhatNeverOrAlwaysHappensIsTheOutermostElement)
+{
+    const auto level = Probability::literal(0.9);
+    const auto never = interval_of_quantile(12, Probability::literal(0.0), level);
+    EXPECT_EQ(never.lower, std::nullopt);
+    EXPECT_EQ(never.upper, 1);
+    const auto always = interval_of_quantile(12, Probability::literal(1.0), level);
+    EXPECT_EQ(always.lower, 12);
+    EXPECT_EQ(always.upper, std::nullopt);
+}
+
 } // namespace
 } // namespace lathhouse::climate

@@ -12,7 +12,7 @@ while read -r table; do
         echo "$table has $rows rows; docs/data.md says: ${told:-nothing}"
         failed=1
     fi
-done < <(ls climate-data/*.csv core/*/data/*.csv)
+done < <(ls climate-data/*.csv core/*/data/*.csv app/*/data/*.csv)
 for table in tests/data/*/*; do
     tables=$((tables + 1))
     grep -qF "\`$table\`" docs/data.md || { echo "docs/data.md does not name $table"; failed=1; }

@@ -81,7 +81,7 @@ TEST(TownSearch, FindsNothingForANameFarFromAll)
 TEST(TownSearch, RefusesWhatIsNoName)
 {
     const auto table = sample_table();
-    for (const std::string name : {"", "   ", ",", "!!!", ", US"}) {
+    for (const std::string name : {"", "   ", ",", "!!!", ", US", "Springfield, !"}) {
         const auto found = table.search(name, {}, 5);
         ASSERT_FALSE(found) << name;
         EXPECT_EQ(found.error().code, ErrorCode::Malformed);

@@ -175,5 +175,15 @@ TEST(CurveFit, RefusesTooFewPointsAndNoShape)
     EXPECT_FALSE(fit_logistic(same).has_value());
 }
 
+TEST(CurveFit, NeedsAPointMoreThanParameters)
+{
+    const CurveModel straight = [](double x, Values at) { return at[0] + at[1] * x; };
+    const std::vector<Point> two{{0.0, 1.0}, {1.0, 2.0}};
+    const auto fit = fit_curve(two, straight, std::vector{0.0, 1.0});
+    ASSERT_FALSE(fit);
+    EXPECT_EQ(fit.error().code, ErrorCode::WrongUsage);
+    EXPECT_NE(fit.error().message.find("needs 3 points, has 2"), std::string::npos);
+}
+
 } // namespace
 } // namespace lathhouse::growth

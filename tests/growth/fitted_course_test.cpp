@@ -84,5 +84,15 @@ TEST(FittedCourse, IsEmptyWithoutEnoughReadings)
     EXPECT_TRUE(fitted_course(SeriesKind::Size, std::span{readings}.first(5), kEvent, GrowthClock::calendar(), 7).empty());
 }
 
+TEST(FittedCourse, HoldsAnEventWithinTheLastStepOnce)
+{
+    const auto readings = weekly(1.0);
+    const auto event = readings.back().date - calendar::Days{21};
+    const auto course = fitted_course(SeriesKind::Size, readings, event, GrowthClock::calendar(), 50);
+    EXPECT_EQ(std::ranges::count(course, event, &FittedDay::date), 1);
+    ASSERT_FALSE(course.empty());
+    EXPECT_EQ(course.back().date, readings.back().date);
+}
+
 } // namespace
 } // namespace lathhouse::growth

@@ -146,6 +146,11 @@ TEST(SparedClock, SlowsAsTheCompanionsDo)
     ASSERT_TRUE(spared.has_value());
     EXPECT_NEAR(spared->weeks_of(10.0), 8.0, 0.2);
     EXPECT_NEAR(spared->weeks_of(-5.0), -5.5, 0.2);
+    // Far beyond what they showed it goes on evenly and slowly; the parabola itself would turn back.
+    const double step = spared->weeks_of(201.0) - spared->weeks_of(200.0);
+    EXPECT_GT(step, 0.0);
+    EXPECT_LT(step, 0.36);
+    EXPECT_NEAR(spared->weeks_of(101.0) - spared->weeks_of(100.0), step, 1e-9);
     const auto with = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar(), &*spared);
     const auto alone = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar());
     EXPECT_EQ(with.judgement.verdict, Verdict::NoSetback);

@@ -95,5 +95,13 @@ TEST(GerminationRate, NotKnowingTheShareCostsSeeds)
     EXPECT_EQ(seeds_needed(12, known, kSure), 20); // The binomial's answer.
 }
 
+TEST(ChanceOfPlants, IsSureOfNoneAndRulesOutMoreThanSeeds)
+{
+    EXPECT_EQ(chance_of(0, 5, Probability::literal(0.1)).fraction(), 1.0);
+    EXPECT_EQ(chance_of(6, 5, Probability::literal(0.9)).fraction(), 0.0);
+    EXPECT_EQ(even().chance_of(0, 5).fraction(), 1.0);
+    EXPECT_EQ(even().chance_of(6, 5).fraction(), 0.0);
+}
+
 } // namespace
 } // namespace lathhouse::home

@@ -267,5 +267,19 @@ TEST(OffsetEvidence, TheLastForecastOfANightCounts)
     EXPECT_EQ(log.last_forecast(day + calendar::Days{1}), nullptr);
 }
 
+TEST(LearnedOffset, OfNightsAgainstTheSeasonAloneTheNewestHundredAndTwentyCount)
+{
+    std::mt19937 random{7};
+    auto evidence = simulate({.nights = 150}, random);
+    for (auto& one : evidence) {
+        one.season_only = true;
+    }
+    const climate::NightOffset prior{kelvins(1.0), kelvins(2.0)};
+    const auto all = learn_offset(prior, evidence);
+    const auto newest = learn_offset(prior, std::span{evidence}.last(120));
+    EXPECT_EQ(all.usual.mean, newest.usual.mean);
+    EXPECT_NE(all.usual.mean, learn_offset(prior, std::span{evidence}.last(100)).usual.mean);
+}
+
 } // namespace
 } // namespace lathhouse::home

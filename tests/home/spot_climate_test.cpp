@@ -93,5 +93,18 @@ TEST_F(SpotClimateTest, LightAndThirstAreLessIndoorsAndInWinter)
     }
 }
 
+TEST(RoomLow, IsTheOneFigureThatIsKnown)
+{
+    auto room = plan::indoors(1, 3);
+    const auto day = calendar::DayOfYear::of(kWinter);
+    const auto latitude = Latitude::literal(46.0);
+    room.summer.reset();
+    EXPECT_EQ(room_low(room, latitude, day), Celsius::from_degrees(17.0));
+    room.winter.reset();
+    EXPECT_EQ(room_low(room, latitude, day), std::nullopt);
+    room.summer = Celsius::from_degrees(21.0);
+    EXPECT_EQ(room_low(room, latitude, day), Celsius::from_degrees(21.0));
+}
+
 } // namespace
 } // namespace lathhouse::home

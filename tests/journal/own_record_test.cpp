@@ -47,6 +47,8 @@ TEST_F(OwnRecordRows, AreGivenBackAsTheyWere)
     put.days.month_to_write(2018, 3).low.fill(climate::DailyReading{});
     put.days.month_to_write(2018, 4).low[0] =
         *climate::DailyReading::from_tenths(-1200); // Impossible, and kept.
+    auto& may = put.days.month_to_write(2018, 5); // A day without any reading.
+    may.low[9] = may.high[9] = may.rain[9] = climate::DailyReading{};
     ASSERT_TRUE(store.keep_own_record(put));
     const auto loaded = HouseholdStore::open(home())->load();
     ASSERT_TRUE(loaded) << loaded.error().message;

@@ -230,5 +230,13 @@ TEST(Resized, KeepsTheMean)
     EXPECT_NEAR(mean(small), mean(drawn), 0.2); // Rounding of each pixel.
 }
 
+TEST(PhotoFile, IsNamedByItsForm)
+{
+    EXPECT_EQ(extension_of(PhotoFormat::Jpeg), "jpg");
+    EXPECT_EQ(extension_of(PhotoFormat::Png), "png");
+    EXPECT_EQ(extension_of(PhotoFormat::WebP), "webp");
+    EXPECT_EQ(extension_of(PhotoFormat::Heic), "heic");
+}
+
 } // namespace
 } // namespace lathhouse::photo

@@ -282,5 +282,22 @@ TEST(CareLines, ShowOnlyTheCasesThatAreSo)
     EXPECT_FALSE(parse_care_lines("id,topic,list,applies,text,sources\na,cold,now,any,,MEM\n"));
 }
 
+TEST(DamageCourse, WhereTheProductIsNotKnownTheMostPatientOfTheLikelyOnesCounts)
+{
+    const std::vector<std::string> signs{"twisted_stems", "cupped_leaves", "strap_leaves"};
+    int weeks = 8;
+    bool any = false;
+    for (const auto& fit : fitting_modes(signs, 3.0)) {
+        if (fit.closeness == Closeness::Good) {
+            any = true;
+            weeks = std::max(weeks, fit.mode->hold_weeks);
+        }
+    }
+    EXPECT_TRUE(any);
+    const auto course = damage_course({.happened = kDay, .signs = signs, .first_signs_days = 3.0});
+    EXPECT_EQ(course.mode, nullptr);
+    EXPECT_EQ(course.no_feed_before, kDay + calendar::Days{7 * weeks});
+}
+
 } // namespace
 } // namespace lathhouse::plan

@@ -247,5 +247,47 @@ TEST(ColdCourses, TakeTheLengthAndTheSwingOfTheSpotsUsualNight)
     EXPECT_GT(hours_with(12.0, 5.0), hours_with(12.0, 8.0) + 0.5);
 }
 
+// A night that was no colder than the line it is held against: all of its hours count, by as much as it lay below.
+TEST(ColdExposure, OfADipWithoutDepthCountsAllItsHours)
+{
+    const plants::ColdLines lines{celsius(5.0), celsius(5.0), celsius(0.0)};
+    const auto at_the_line =
+        exposure_of({.low = celsius(5.0), .evening = {}, .high = {}, .hours = 6.0}, lines, kNight).value();
+    EXPECT_DOUBLE_EQ(at_the_line.hours_below_safe, 6.0);
+    EXPECT_DOUBLE_EQ(at_the_line.degree_hours_below_safe, 0.0);
+    EXPECT_DOUBLE_EQ(at_the_line.hours_below_lethal, 0.0);
+}
+
+TEST(ColdCourses, AskForTheNightOfTheSpotWhereThePlantStoodThen)
+{
+    auto household = home::demonstration({.today = kNight}).value().household;
+    auto& plant = household.plants.front();
+    plant.lines = {celsius(10.0), celsius(5.0), celsius(0.0)};
+    plant.spot = 1;
+    const auto event = [&](home::EventKind what, int day, std::optional<home::SpotId> spot,
+                           std::map<std::string, std::string> details) {
+        return home::Event{.plant = plant.id,
+                           .kind = what,
+                           .spot = spot,
+                           .happened = kNight + Days{day},
+                           .entered = calendar::start_of_day_utc(kNight + Days{day}),
+                           .note = "",
+                           .details = std::move(details)};
+    };
+    const std::vector events{event(home::EventKind::Moved, -9, 3, {}), event(home::EventKind::Moved, -2, 2, {}),
+                             event(home::EventKind::Moved, 1, 1, {}),
+                             event(home::EventKind::ColdNight, 0, {}, {{"low_c", "2"}, {"evening_c", "11"}})};
+    std::vector<home::SpotId> asked;
+    const auto courses = cold_courses(household, events, kNight + Days{1}, [&](home::SpotId spot, Date) {
+        asked.push_back(spot);
+        return std::optional<std::pair<double, KelvinDelta>>{};
+    });
+    EXPECT_EQ(asked, std::vector{2});
+    ASSERT_EQ(courses.size(), 1U);
+    EXPECT_EQ(courses.front().prognosis.nights.front().basis, NightCourseBasis::EveningGiven);
+    const auto& sources = courses.front().prognosis.sources;
+    EXPECT_NE(std::ranges::find(sources, "FAO10"), sources.end());
+}
+
 } // namespace
 } // namespace lathhouse::plan

@@ -140,5 +140,13 @@ TEST(Emergence, HalfHaveComeByTheMiddleDayAndNoneBeforeSowing)
     EXPECT_EQ(share_emerged(seed_kind("tomato"), degrees(4.0), 30), 0.0);
 }
 
+TEST(Emergence, IsNothingOutsideTheTable)
+{
+    for (const double mix : {-3.0, 60.0}) {
+        EXPECT_EQ(emergence_rate(seed_kind("lettuce"), degrees(mix)).slow, 0.0) << mix;
+        EXPECT_EQ(emergence_rate(seed_kind("lettuce"), degrees(mix)).quick, 0.0) << mix;
+    }
+}
+
 } // namespace
 } // namespace lathhouse::plan

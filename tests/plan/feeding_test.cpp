@@ -333,5 +333,26 @@ TEST(DueOn, WashesOutBeforeItFeeds)
     EXPECT_EQ(due.back().task, FeedingTask::Feed);
 }
 
+TEST(FeedingYear, WithholdsFromAPlantThatStandsApartUntilItIsReleased)
+{
+    auto asked = temperate("Ficus benjamina");
+    asked.events = {event(EventKind::Isolated, date(2027, 5, 1), {{"why", "mealybugs"}}),
+                    event(EventKind::Released, date(2027, 5, 20))};
+    const auto feeding = asked.feeding();
+    const auto apart = withheld_on(feeding, date(2027, 5, 10));
+    ASSERT_TRUE(apart);
+    EXPECT_EQ(apart->why, WithheldWhy::Isolated);
+    EXPECT_FALSE(withheld_on(feeding, date(2027, 6, 10)));
+}
+
+TEST(FeedingYear, NeverFeedsWhatLivesWithoutFeed)
+{
+    const auto feeding = temperate("Dionaea muscipula").feeding();
+    EXPECT_TRUE(feeding.windows.empty());
+    const auto rest = withheld_on(feeding, date(2027, 6, 1));
+    ASSERT_TRUE(rest);
+    EXPECT_EQ(rest->why, WithheldWhy::NeverFed);
+}
+
 } // namespace
 } // namespace lathhouse::plan

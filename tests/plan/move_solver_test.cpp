@@ -274,5 +274,13 @@ TEST(MoveSolver, LeavesASpotOnlyAfterTheLeastStay)
     EXPECT_FALSE(path_allowed(moves, 0, hasty)) << "three nights are no stay";
 }
 
+TEST(MoveSolver, OfNoPlantsIsNothing)
+{
+    const auto solution = solve_moves(MoveProblem{}, Effort::Fast);
+    EXPECT_TRUE(solution.paths.empty());
+    EXPECT_EQ(solution.cost, 0.0);
+    EXPECT_EQ(solution.bound, 0.0);
+}
+
 } // namespace
 } // namespace lathhouse::plan

@@ -350,5 +350,49 @@ TEST(PestCourse, ThePlantThatDiedStillTaintsItsNeighbour)
     EXPECT_EQ(state(plan, 2), PestState::Suspect);
 }
 
+TEST(PestCourse, ACleanLookAtASpotCountsForEveryPlantThere)
+{
+    const auto apart = pest_event(EventKind::Isolated, 0, 3, {}, 3);
+    const std::vector looks{apart, pest_event(EventKind::Inspected, 2, {}, {{"found", "nothing"}}, 3),
+                            pest_event(EventKind::Inspected, 15, {}, {}, 3)};
+    EXPECT_EQ(state(on(16, looks), 3), PestState::Clean);
+}
+
+TEST(PestCourse, APlantThatIsGoneFromTheHouseholdStillTaintsItsNeighbour)
+{
+    auto home = pest_household();
+    std::erase_if(home.plants, [](const home::Plant& plant) { return plant.id == 1; });
+    const auto plan = on(5, {pest_event(EventKind::Moved, -30, 1, {}, 1), found(0, 1)}, 20.0, home);
+    EXPECT_EQ(plan.plants.size(), 2U);
+    EXPECT_EQ(state(plan, 2), PestState::Suspect);
+}
+
+TEST(PestCourse, APlantWithTwoPestsStaysApartForTheOneThatTakesLonger)
+{
+    const auto plan = on(1, {found(0, 1), found(0, 1, "fungus gnat")});
+    std::optional<calendar::Date> latest;
+    int courses = 0;
+    for (const auto& one : plan.courses) {
+        if (one.plant == 1) {
+            ++courses;
+            latest = std::max(latest, one.clear_not_before);
+        }
+    }
+    EXPECT_EQ(courses, 2);
+    const auto need = std::ranges::find(plan.isolation, 1, &IsolationNeed::plant);
+    ASSERT_NE(need, plan.isolation.end());
+    EXPECT_EQ(std::ranges::count(plan.isolation, 1, &IsolationNeed::plant), 1);
+    EXPECT_EQ(need->until, latest);
+}
+
+TEST(PestCourse, SaysWhereWhatWasSetApartStandsBesideACleanPlant)
+{
+    const auto plan = on(5, {found(0, 1), pest_event(EventKind::Isolated, 1, 2, {}, 3),
+                             pest_event(EventKind::Moved, 2, 3, {}, 3)});
+    EXPECT_EQ(state(plan, 2), PestState::Suspect);
+    EXPECT_EQ(state(plan, 3), PestState::Clean);
+    EXPECT_TRUE(says(plan, CourseRemarkKind::OnlySharedSetApart));
+}
+
 } // namespace
 } // namespace lathhouse::plan

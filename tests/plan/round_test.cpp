@@ -243,5 +243,25 @@ TEST_F(Round, AYearOfRoundsHasNoDoubleKeyOnADay)
     }
 }
 
+TEST_F(Round, LooksAtAPlantAfterWeedKiller)
+{
+    happened(EventKind::ChemicalDamage, 3, 3, {{"product", "glyphosate"}}); // It is looked at on the third day.
+    const auto looks = of<DamageStep>(round());
+    ASSERT_FALSE(looks.empty());
+    EXPECT_EQ(looks.front().plant, 3);
+}
+
+TEST_F(Round, CarriesAPlantToABetterSpotIndoors)
+{
+    auto dim = indoors(1, 6, 0.2, 0.4);
+    facts_.as_told.spots = {dim, indoors(2, 6)};
+    facts_.as_told.plants = {plant(4, 25, 22, 20)}; // Never warm enough outdoors.
+    facts_.as_told.plants[0].kind = "Citrus limon";
+    facts_.as_told.plants[0].spot = 1;
+    const auto carries = of<PlainMove>(round());
+    ASSERT_EQ(carries.size(), 1U);
+    EXPECT_EQ(carries.front().plant, 4);
+}
+
 } // namespace
 } // namespace lathhouse::plan

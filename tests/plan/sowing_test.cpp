@@ -266,5 +266,14 @@ TEST(Sowing, EveryKindHasAnAnswerEverywhere)
     }
 }
 
+TEST(SowingClimate, WithoutSeasonsHoldsNightsOnlyWhereTheyStayAwayFromTheLine)
+{
+    const auto place = place_of({.mean_low = 9.0, .swing = 0.3, .latitude = 2.0});
+    const SowingClimate climate{place, Date{2027, 1, 10}};
+    const auto risk = Probability::literal(0.1);
+    EXPECT_TRUE(climate.nights_hold(0, 120, Celsius::from_degrees(-9.0), risk));
+    EXPECT_FALSE(climate.nights_hold(0, 120, Celsius::from_degrees(3.0), risk));
+}
+
 } // namespace
 } // namespace lathhouse::plan

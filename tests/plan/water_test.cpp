@@ -225,5 +225,14 @@ TEST(WaterDue, NamesLooksThatWereNotMade)
     EXPECT_EQ(due_on(looks, due + Days{3}).front().due, due);
 }
 
+TEST(WaterLooks, AreFurtherApartWhereThePlantIsSaidToDryOut)
+{
+    auto home = potted_household("Ficus benjamina", 48.0);
+    const auto climate = place(48.0, 6.0, 10.0);
+    const int usual = look_of(home, climate, {}, date(2027, 6, 1)).every_days;
+    home.plants.front().must_dry = true;
+    EXPECT_GT(look_of(home, climate, {}, date(2027, 6, 1)).every_days, usual);
+}
+
 } // namespace
 } // namespace lathhouse::plan

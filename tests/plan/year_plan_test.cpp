@@ -266,5 +266,32 @@ TEST(Light, LiesBetweenWinterAndSummer)
                 0.01);
 }
 
+TEST(YearPlan, NamesWhatAPinBreaks)
+{
+    auto pinned = plant(1, 8.0, 2.0, -2.0);
+    pinned.pinned_spot = 2;
+    pinned.hazardous = true;
+    auto outdoors = balcony(2, 3);
+    outdoors.in_reach = true;
+    const auto home = household({indoors(1, 1), outdoors}, {pinned});
+    const auto climate = climate_of(0.0, 10.0);
+    const ColdChances chances{climate.nights()};
+    const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+    for (const auto kind : {BreachKind::ColdNights, BreachKind::InReach}) {
+        EXPECT_NE(std::ranges::find(plan.breaches, kind, &Breach::kind), plan.breaches.end());
+    }
+}
+
+TEST(YearPlan, BringsInBeforeDamageWhereNightsAreTooCool)
+{
+    const auto home = household({indoors(1, 1, 6.0, 8.0), balcony(2, 3)}, {plant(1, 16.0, -4.0, -9.0)});
+    const auto climate = climate_of(8.0, 10.0);
+    const ColdChances chances{climate.nights()};
+    const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+    EXPECT_TRUE(std::ranges::any_of(plan.plants[0].stays, [](const Stay& stay) {
+        return stay.why.kind == ReasonKind::NightsTooCool && stay.why.line == Celsius::from_degrees(16.0);
+    }));
+}
+
 } // namespace
 } // namespace lathhouse::plan

@@ -4,12 +4,12 @@
 
 #include <chrono>
 
-namespace lathhouse::models {
+namespace lathhouse {
 
-/// The moment of an entry, to the second.
+/// The clock's instant, to the second: when an entry is made.
 inline calendar::Instant now()
 {
     return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
 }
 
-} // namespace lathhouse::models
+} // namespace lathhouse
