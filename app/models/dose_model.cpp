@@ -1,6 +1,6 @@
 #include "app/models/dose_model.h"
 
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/word_form.h"
 #include "app/words/growing_words.h"

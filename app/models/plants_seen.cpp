@@ -1,5 +1,5 @@
 // What is logged on the page Plants of pests, of harm, and of plants that leave the list.
-#include "app/models/clock.h"
+#include "app/clock.h"
 #include "app/models/plants_model.h"
 #include "app/models/typed_number.h"
 #include "app/models/word_form.h"
