@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <utility>
 
 namespace lathhouse::models {
 
@@ -376,9 +377,9 @@ Result<std::shared_ptr<const PlantsGround>> plants_ground(std::shared_ptr<const 
 
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look)
 {
-    PlantsFacts facts{.ground = ground, .cards = {}, .shelves = {}};
+    PlantsFacts facts{.ground = std::move(ground), .cards = {}, .shelves = {}};
     std::vector<const home::Spot*> spots;
-    for (const auto& spot : ground->household.spots) {
+    for (const auto& spot : facts.ground->household.spots) {
         spots.push_back(&spot);
     }
     std::ranges::stable_sort(spots, {}, &home::Spot::walking_order);
@@ -393,9 +394,9 @@ PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const Today
                                  .outdoors = home::is_outdoors(spot->kind)});
     }
     const int nowhere = static_cast<int>(facts.shelves.size());
-    CardMaker maker(*ground, look);
+    CardMaker maker(*facts.ground, look);
     bool some_nowhere = false;
-    for (const auto& plant : ground->household.plants) {
+    for (const auto& plant : facts.ground->household.plants) {
         const auto shelf = plant.spot ? shelf_of.find(*plant.spot) : shelf_of.end();
         const int at = shelf == shelf_of.end() ? nowhere : shelf->second;
         some_nowhere = some_nowhere || at == nowhere;

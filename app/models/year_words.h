@@ -11,8 +11,8 @@ namespace lathhouse::models {
 /// Words and numbers of the page Year in the grower's locale and units.
 class YearWords {
 public:
-    explicit YearWords(ShownUnits units, QLocale locale = QLocale{})
-        : units_(std::move(units)), locale_(std::move(locale))
+    explicit YearWords(ShownUnits units, const QLocale& locale = QLocale{})
+        : units_(std::move(units)), locale_(locale)
     {
     }
 

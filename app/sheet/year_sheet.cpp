@@ -40,7 +40,6 @@ constexpr qreal kTightNights = 124.0; ///< as long as both can be read.
 constexpr qreal kMostRow = 30.0;
 constexpr int kMostRows = 14;
 constexpr qreal kKeyLine = 19.0;
-constexpr qreal kLine = 17.0;
 constexpr qreal kSwatch = 30.0;
 
 struct Row {
@@ -450,7 +449,8 @@ private:
         const qreal column = width / static_cast<qreal>(across);
         for (std::size_t place = 0; place < spots.size(); ++place) {
             const models::YearSpot& spot = facts_.year.spots[spots[place]];
-            const QRectF box(at.x() + column * static_cast<qreal>(place / down),
+            const std::size_t before = place / down; // Whole columns to its left.
+            const QRectF box(at.x() + column * static_cast<qreal>(before),
                              at.y() + kKeyLine * static_cast<qreal>(place % down) + 2.0, kSwatch, 13.0);
             draw_spot_plate(painter, ink_, spot, box);
             QString name = text(spot.name);
