@@ -60,7 +60,7 @@ void write_invented_records(const std::filesystem::path& records, const std::fil
             const int gap = static_cast<int>(draw() * 360.0); // Three days without any reading.
             int day_of_year = 0;
             for (int month = 1; month <= 12; ++month) {
-                char head[32];
+                char head[48];
                 std::array<std::string, 3> lines;
                 for (std::size_t element = 0; element < 3; ++element) {
                     constexpr std::array kNames = {"TMAX", "TMIN", "PRCP"};
