@@ -75,7 +75,8 @@ fi
 export ASAN_OPTIONS=quarantine_size_mb=16${ASAN_OPTIONS:+:$ASAN_OPTIONS}
 export LSAN_OPTIONS=suppressions=$source_folder/tests/lsan.supp:print_suppressions=0
 report=$build/ctest.log
-ctest --test-dir "$build" -j "$(nproc)" --output-on-failure "$@" 2>&1 | tee "$report" | grep -v ' Passed \|^ *Start '
+# One process more than there are processors: some wait for the disk.
+ctest --test-dir "$build" -j "$(($(nproc) + 1))" --output-on-failure "$@" 2>&1 | tee "$report" | grep -v ' Passed \|^ *Start '
 # ctest says how each process ended; its log, line by line, which tests those of GoogleTest ran. A process that ran none is
 # one test itself, and one that ended otherwise than its tests say, by a crash or a leak, has failed once more.
 read -r passed failed skipped total < <(awk '
