@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 
 namespace lathhouse::plan {
 namespace {
@@ -204,11 +205,48 @@ void add_runs(const AskedPot& asked, std::span<const Day> days, PlantFeeding& fe
     }
 }
 
-void add_feeds(PlantFeeding& feeding)
+/// What the grower said of a task of the round: when it was last left out, and until when it was put off.
+struct SetAside {
+    std::optional<Date> left_out;
+    std::optional<Date> until;
+};
+
+/// task: how the key of such a task begins (round.cpp), as "feed/".
+SetAside set_aside(std::span<const home::Event* const> own, std::string_view task, Date today)
 {
-    std::optional<Date> last = feeding.last_fed;
+    SetAside found;
+    for (const auto* event : own) {
+        if (event->happened > today || !event->detail("task").starts_with(task)) {
+            continue;
+        }
+        if (event->kind == home::EventKind::TaskSkipped) {
+            found.left_out = found.left_out ? std::max(*found.left_out, event->happened) : event->happened;
+        } else if (event->kind == home::EventKind::TaskPostponed) {
+            if (const auto until = calendar::parse_date(event->detail("until")); until) {
+                found.until = found.until ? std::max(*found.until, *until) : *until;
+            }
+        }
+    }
+    return found;
+}
+
+void add_feeds(PlantFeeding& feeding, const SetAside& said, Date today)
+{
+    // A feed that was left out is as one that was given: the next one is due in its turn.
+    auto last = feeding.last_fed;
+    if (said.left_out) {
+        last = last ? std::max(*last, *said.left_out) : *said.left_out;
+    }
+    auto earliest = said.until ? std::max(today, *said.until) : today;
+    if (feeding.leaching && feeding.leaching->last) {
+        // What was poured through still runs out on its day and would take the feed along.
+        earliest = std::max(earliest, *feeding.leaching->last + Days{1});
+    }
     for (const auto& window : feeding.windows) {
-        auto due = last ? std::max(window.from, *last + Days{window.every_days}) : window.from;
+        auto due = std::max(window.from, earliest);
+        if (last) {
+            due = std::max(due, *last + Days{window.every_days});
+        }
         const double growth = std::clamp(window.growth / kFullGrowth, 0.0, 1.0);
         const double ppm =
             window.nitrogen_ppm.low + growth * (window.nitrogen_ppm.high - window.nitrogen_ppm.low);
@@ -219,7 +257,21 @@ void add_feeds(PlantFeeding& feeding)
     }
 }
 
-std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home::Event* const> own,
+/// Since when a plant is known: its first event, else the household's, else today. What went before nobody knows, and
+/// a plant is not thought salty for that.
+Date known_since(std::span<const home::Event* const> own, std::span<const home::Event> all, Date today)
+{
+    auto since = today;
+    for (const auto* event : own) {
+        since = std::min(since, event->happened);
+    }
+    for (std::size_t at = 0; own.empty() && at < all.size(); ++at) {
+        since = std::min(since, all[at].happened);
+    }
+    return since;
+}
+
+std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home::Event* const> own, Date known,
                                     std::span<const Day> days)
 {
     if (asked.kind == nullptr || asked.kind->feed == plants::FeedClass::None) {
@@ -237,11 +289,15 @@ std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home:
             leaching.last = leaching.last ? std::max(*leaching.last, event->happened) : event->happened;
         }
     }
-    const auto earliest =
-        leaching.last
-            ? std::max(*leaching.last + Days{static_cast<int>(std::lround(months * kDaysOfMonth))},
-                       asked.options.from)
-            : asked.options.from;
+    const auto full = Days{static_cast<int>(std::lround(months * kDaysOfMonth))};
+    auto earliest = std::max(leaching.last.value_or(known) + full, asked.options.from);
+    const auto said = set_aside(own, "wash-out/", asked.options.from);
+    if (said.left_out) {
+        earliest = std::max(earliest, *said.left_out + Days{kLeachingCanWait});
+    }
+    if (said.until) {
+        earliest = std::max(earliest, *said.until);
+    }
     // A plant that stands still cannot drink what is poured through, so washing out waits for growth.
     for (std::size_t at = 0; at < days.size(); ++at) {
         const auto date = asked.options.from + Days{static_cast<int>(at)};
@@ -292,8 +348,8 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
                                                   options.days);
         const auto days = days_of(asked, by_events);
         add_runs(asked, days, feeding);
-        add_feeds(feeding);
-        feeding.leaching = leaching_of(asked, own, days);
+        feeding.leaching = leaching_of(asked, own, known_since(own, events, options.from), days);
+        add_feeds(feeding, set_aside(own, "feed/", options.from), options.from);
         year.push_back(std::move(feeding));
     }
     return year;
@@ -303,12 +359,13 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
 {
     std::vector<FeedingDue> due;
     for (const auto& plant : year) {
-        // What is poured through takes a feed along, so it comes before one.
+        // What is poured through takes a feed along: the washing out comes first, and the feed waits for it.
         if (plant.leaching && plant.leaching->due) {
             const auto wait = *plant.leaching->due + Days{kLeachingCanWait};
             if (*plant.leaching->due <= date && date <= wait) {
                 due.push_back({plant.plant, FeedingTask::Leach, *plant.leaching->due, wait, kMinutesToLeach,
                                std::nullopt, plant.leaching->water});
+                continue;
             }
         }
         for (const auto& day : plant.days) {

@@ -62,7 +62,8 @@ struct FeedDay {
 /// Washing salts out of the mix.
 struct Leaching {
     std::optional<calendar::Date> last; ///< Leached or repotted, as logged.
-    std::optional<calendar::Date> due;  ///< None where no day of the year suits.
+    /// Some months after `last`, or since the plant is known where there is none; none where no day of the year suits.
+    std::optional<calendar::Date> due;
     Litres water;                       ///< Twice what the pot holds.
     bool rough;                         ///< The pot's volume is guessed from its weight.
     int every_months;
@@ -97,7 +98,8 @@ struct FeedingOptions {
 ///
 /// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
 /// without it always), chemical_damage, new_growth; isolated (detail "why" with the word "root": sick roots),
-/// released; moved (detail "bought": "yes" for a plant from a shop). A cold night or damage of the whole
+/// released; moved (detail "bought": "yes" for a plant from a shop); task_skipped and task_postponed of a feed or a
+/// washing out: a feed left out is followed by the next in its turn, a washing out after 30 days. A cold night or damage of the whole
 /// household counts for what stood outdoors. An event without a plant counts for the
 /// plants that stood at its spot.
 std::vector<PlantFeeding> feeding_year(const home::Household& household, const climate::PlaceClimate& climate,
@@ -115,7 +117,8 @@ struct FeedingDue {
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
 };
-/// What is due on a date: due by then and not past what can wait; of a plant the washing out before the feed.
+/// What is due on a date: due by then and not past what can wait. Where a plant is to be washed out, its feed waits: it
+/// is due from the day after, or once the washing out is left out or put off.
 std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, calendar::Date date);
 
 /// Whether rain keeps a pot in the open wet on such a day: at least 100 mm a month, and half as much again as

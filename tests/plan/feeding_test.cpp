@@ -322,15 +322,81 @@ TEST(DueOn, NamesTheFeedUntilItsTimeIsOver)
     EXPECT_EQ(due_on(year, first.can_wait_until).size(), 1U);
 }
 
-TEST(DueOn, WashesOutBeforeItFeeds)
+/// What the round writes where a task of the plant is left out or put off.
+home::Event task_said(EventKind kind, const char* task, calendar::Date on)
+{
+    auto said = event(kind, on);
+    said.details["task"] = std::string{task} + "1/" + calendar::to_text(on);
+    return said;
+}
+
+/// In the middle of growth, with a diary that begins so many days before and tells of no washing out.
+Case known_for(int days)
 {
     auto asked = temperate("Ficus benjamina");
     asked.options.from = date(2027, 6, 1);
-    const std::vector<PlantFeeding> year{asked.feeding()};
-    const auto due = due_on(year, asked.options.from);
-    ASSERT_EQ(due.size(), 2U); // Nothing was ever logged, so both are due at once.
+    asked.events = {event(EventKind::Noted, asked.options.from - calendar::Days{days})};
+    return asked;
+}
+
+// Salts gather with every feed and watering, in four to six months (University of California): a plant of which
+// nothing is known yet is not thought full of them.
+TEST(Leaching, IsNotAskedOfAPlantThatIsNewHere)
+{
+    EXPECT_GE(known_for(0).feeding().leaching->due, date(2027, 10, 31)); // 152 days.
+    EXPECT_EQ(known_for(100).feeding().leaching->due, date(2027, 7, 23));
+    EXPECT_EQ(known_for(200).feeding().leaching->due, date(2027, 6, 1));
+    auto nothing = known_for(0);
+    nothing.events.clear();
+    EXPECT_GE(nothing.feeding().leaching->due, date(2027, 10, 31));
+    EXPECT_FALSE(nothing.feeding().leaching->last);
+}
+
+TEST(Leaching, LeftOutIsAskedAgainAfterAMonthAndPutOffOnItsDay)
+{
+    auto asked = known_for(200);
+    asked.events.push_back(task_said(EventKind::TaskSkipped, "wash-out/", date(2027, 5, 30)));
+    EXPECT_EQ(asked.feeding().leaching->due, date(2027, 6, 29));
+    asked.events.back() = task_said(EventKind::TaskPostponed, "wash-out/", date(2027, 5, 30));
+    asked.events.back().details["until"] = "2027-06-05";
+    EXPECT_EQ(asked.feeding().leaching->due, date(2027, 6, 5));
+}
+
+TEST(DueOn, AsksOneOfWashingOutAndFeeding)
+{
+    auto asked = known_for(200);
+    const auto today = asked.options.from;
+    auto due = due_on(std::vector{asked.feeding()}, today);
+    ASSERT_EQ(due.size(), 1U);
     EXPECT_EQ(due.front().task, FeedingTask::Leach);
-    EXPECT_EQ(due.back().task, FeedingTask::Feed);
+    // Left out, it no longer keeps the feed waiting.
+    asked.events.push_back(task_said(EventKind::TaskSkipped, "wash-out/", today));
+    due = due_on(std::vector{asked.feeding()}, today);
+    ASSERT_EQ(due.size(), 1U);
+    EXPECT_EQ(due.front().task, FeedingTask::Feed);
+}
+
+TEST(DueOn, FeedsTheDayAfterTheWashingOut)
+{
+    auto asked = known_for(200);
+    const auto today = asked.options.from;
+    asked.events.push_back(event(EventKind::Leached, today));
+    const std::vector<PlantFeeding> year{asked.feeding()};
+    EXPECT_TRUE(due_on(year, today).empty());
+    const auto due = due_on(year, today + calendar::Days{1});
+    ASSERT_EQ(due.size(), 1U);
+    EXPECT_EQ(due.front().task, FeedingTask::Feed);
+}
+
+TEST(DueOn, AFeedThatIsLeftOutIsFollowedByTheNextInItsTurn)
+{
+    auto asked = known_for(0);
+    const auto today = asked.options.from;
+    ASSERT_EQ(due_on(std::vector{asked.feeding()}, today).size(), 1U);
+    asked.events.push_back(task_said(EventKind::TaskSkipped, "feed/", today));
+    const auto feeding = asked.feeding();
+    EXPECT_EQ(feeding.days.front().on, today + calendar::Days{feeding.windows.front().every_days});
+    EXPECT_FALSE(feeding.last_fed); // Nothing was given.
 }
 
 TEST(FeedingYear, WithholdsFromAPlantThatStandsApartUntilItIsReleased)
