@@ -46,4 +46,24 @@ Plant make_seedling(const plants::SeedKind& kind, std::string name)
             .pinned_spot = {}};
 }
 
+Result<std::vector<Plant>> seedlings_of(const SeedBook& book, TrayId tray_id, int count, const std::string& stem)
+{
+    const auto* tray = book.tray(tray_id);
+    if (tray == nullptr) {
+        return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+    }
+    const auto kind = plants::SeedReference::built_in().find(book.lot(tray->lot)->crop);
+    if (!kind) {
+        return kind.error();
+    }
+    const auto before = static_cast<int>(book.potted_from(tray_id));
+    const auto called = (stem.empty() ? (*kind)->name() + " " + std::to_string(tray_id) : stem) + "-";
+    std::vector<Plant> plants;
+    for (int number = 1; number <= count; ++number) {
+        plants.push_back(make_seedling(**kind, called + std::to_string(before + number)));
+        plants.back().spot = tray->spot;
+    }
+    return plants;
+}
+
 } // namespace lathhouse::home

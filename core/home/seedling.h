@@ -1,9 +1,11 @@
 #pragma once
 
 #include "core/home/household.h"
+#include "core/home/seed_lot.h"
 #include "core/plants/seed_kind.h"
 
 #include <string>
+#include <vector>
 
 namespace lathhouse::home {
 
@@ -15,5 +17,10 @@ namespace lathhouse::home {
 /// survive and 18 mol a day to thrive; a pot of 1 kg (common practice, no source). To the safe side it counts as
 /// hazardous unless it is a vegetable or herb other than of the nightshade family.
 Plant make_seedling(const plants::SeedKind& kind, std::string name);
+
+/// Plants that the next so many seedlings of a tray become, at the tray's spot: called by `stem`, or where that is empty
+/// after the crop and the tray ("Tomato 3-1"), and numbered on from those that were potted before.
+/// Errors: NotFound for an unknown tray or a crop that the reference does not know.
+Result<std::vector<Plant>> seedlings_of(const SeedBook& book, TrayId tray, int count, const std::string& stem = {});
 
 } // namespace lathhouse::home

@@ -359,6 +359,25 @@ private:
 
 } // namespace
 
+void keep_with_change(SQLite::Database& database, home::EventId change, home::PlantId added)
+{
+    const auto after = row_of(database, table_called("plants"), added);
+    auto before = off_the_list(after, "withdrawn");
+    before["from_tray_id"] = nullptr; // Its seedling is in the tray again.
+    SQLite::Statement insert{database, "INSERT INTO changed_rows (event_id, in_table, row_id, before, after) "
+                                       "VALUES (?, 'plants', ?, ?, ?)"};
+    const auto text = [](const RowJson& row) { return row.dump(-1, ' ', false, RowJson::error_handler_t::replace); };
+    (Row{insert} << change << added << text(before) << text(after)).insert();
+}
+
+void keep_event_with_change(SQLite::Database& database, home::EventId change, home::EventId event)
+{
+    SQLite::Statement insert{database, "INSERT INTO changed_rows (event_id, in_table, row_id) VALUES (?, 'events', ?)"};
+    (Row{insert} << change << event).insert();
+    SQLite::Statement erase{database, "DELETE FROM entries WHERE kind = 'event' AND row_id = ?"};
+    (Row{erase} << event).insert();
+}
+
 Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change, HouseholdStore::Direction direction,
                                calendar::Instant now)
 {

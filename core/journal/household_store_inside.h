@@ -56,6 +56,10 @@ void update_plant(SQLite::Database& database, const home::Plant& plant);
 /// Errors: OutOfRange where a spot that it added is in use, Damaged.
 Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change, HouseholdStore::Direction direction,
                                calendar::Instant now);
+/// Makes a plant that was added part of a change, and an event that belongs to it: they count while the change does, and
+/// are undone with it and not by themselves. Within the caller's transaction; throw SQLite::Exception.
+void keep_with_change(SQLite::Database& database, home::EventId change, home::PlantId added);
+void keep_event_with_change(SQLite::Database& database, home::EventId change, home::EventId event);
 void insert_events(SQLite::Database& database, std::span<const home::Event> events);
 /// The latest move that counts is where a plant stands.
 void set_spot_of(SQLite::Database& database, home::PlantId plant);

@@ -239,6 +239,7 @@ Result<std::vector<home::PlantId>> HouseholdStore::pot_up(home::TrayId tray_id, 
                          "seedlings cannot be potted before their sowing on " + calendar::to_text(tray->sown)};
         }
         std::vector<home::PlantId> ids;
+        std::vector<home::EventId> belong;
         for (auto plant : plants) {
             plant.id = inside_->database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM plants").getInt();
             insert_plants(inside_->database, std::span{&plant, 1});
@@ -246,11 +247,30 @@ Result<std::vector<home::PlantId>> HouseholdStore::pot_up(home::TrayId tray_id, 
             (Row{from} << tray_id << plant.id).insert();
             const std::map<std::string, std::string> details{{"tray", std::to_string(tray_id)}};
             if (plant.spot) {
-                insert_event(inside_->database,
-                             {plant.id, home::EventKind::Moved, plant.spot, on, entered, {}, details});
+                belong.push_back(insert_event(
+                    inside_->database, {plant.id, home::EventKind::Moved, plant.spot, on, entered, {}, details}));
             }
-            insert_event(inside_->database, {plant.id, home::EventKind::Repotted, {}, on, entered, {}, details});
+            belong.push_back(insert_event(inside_->database,
+                                          {plant.id, home::EventKind::Repotted, {}, on, entered, {}, details}));
             ids.push_back(plant.id);
+        }
+        // Entered last, so that it is what an undo meets first; all of it is undone with it.
+        const auto* lot = book->lot(tray->lot);
+        const int change = insert_event(inside_->database, {.plant = {},
+                                                            .kind = home::EventKind::Noted,
+                                                            .spot = {},
+                                                            .happened = on,
+                                                            .entered = entered,
+                                                            .note = {},
+                                                            .details = {{"tray", std::to_string(tray_id)},
+                                                                        {"lot", lot->name},
+                                                                        {"crop", lot->crop},
+                                                                        {"potted", std::to_string(plants.size())}}});
+        for (const auto event : belong) {
+            keep_event_with_change(inside_->database, change, event);
+        }
+        for (const auto id : ids) {
+            keep_with_change(inside_->database, change, id);
         }
         transaction.commit();
         return ids;

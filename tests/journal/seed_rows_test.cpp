@@ -140,6 +140,34 @@ TEST_F(SeedRows, SeedlingsBecomePlantsOfTheHousehold)
     EXPECT_EQ(refused(tray, {third}, today()), "taken");
 }
 
+TEST_F(SeedRows, APottingIsTakenBackAsOne)
+{
+    auto store = make();
+    const int lot = store.add_lot(packet(), today(), now()).value();
+    const int tray = store.record(home::Tray{0, lot, Date{2027, 4, 1}, 20, 1, {}, {}}, today(), now()).value();
+    ASSERT_TRUE(store.record(home::TrayCount{tray, Date{2027, 4, 12}, 3, true}, today(), now()));
+    const auto plants_before = store.load()->plants.size();
+    const auto events_before = store.events()->size();
+    const auto young = home::seedlings_of(*store.seeds(), tray, 2).value();
+    const auto ids = store.pot_up(tray, young, today(), now()).value();
+    using enum HouseholdStore::Direction;
+    const auto undone = store.turn_last(Undo, now()).value();
+    ASSERT_TRUE(undone);
+    EXPECT_EQ(std::get<home::Event>(*undone).detail("potted"), "2");
+    EXPECT_EQ(store.load()->plants.size(), plants_before);
+    EXPECT_EQ(store.events()->size(), events_before);
+    EXPECT_EQ(store.seeds()->potted_from(tray), 0U);
+    EXPECT_TRUE(store.descents()->empty());
+    ASSERT_TRUE(store.turn_last(Redo, now()).value());
+    EXPECT_EQ(store.seeds()->potted_from(tray), 2U);
+    EXPECT_EQ(store.load()->plant(ids.front())->spot, 1);
+    EXPECT_EQ(store.events(ids.front())->size(), 2U);
+    ASSERT_TRUE(store.turn_back(Undo, now()).value()); // The same by the undo of events alone.
+    EXPECT_EQ(store.seeds()->potted_from(tray), 0U);
+    EXPECT_TRUE(store.pot_up(tray, young, today(), now())) << "the names are free again";
+    EXPECT_EQ(store.seeds()->potted_from(tray), 2U);
+}
+
 TEST_F(SeedRows, AreMadeInAFileOfTheSixthSchema)
 {
     const auto file = folder_ / "old.sqlite3";
