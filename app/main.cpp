@@ -7,6 +7,7 @@
 #include "app/cli/shipped_climate.h"
 #include "app/desktop.h"
 #include "app/i18n/tongue.h"
+#include "app/models/event_words.h"
 #include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
@@ -121,6 +122,19 @@ std::function<bool()> watch_of(const std::filesystem::path& folder)
     return [kept = std::make_shared<journal::ChangeWatch>(std::move(*watch))] { return kept->changed(); };
 }
 
+/// Undo and redo of the window in its own words.
+models::TurnLast turn_in_folder(const cli::Globals& globals, const models::ShownUnits& units)
+{
+    return [globals, units](models::Turn turn) {
+        return cli::turn_last_entry(globals, turn == models::Turn::Undo)
+            .transform([&](const std::optional<cli::TurnedEntry>& turned) {
+                return turned ? std::optional{models::entry_words(turned->entry, turned->household, models::YearWords{units})
+                                                  .toStdString()}
+                              : std::nullopt;
+            });
+    };
+}
+
 Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::PlaceClimate& climate,
                const models::ShownUnits& units)
 {
@@ -132,7 +146,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 models::record_in_folder(globals.home, cli::shipped_climate),
                 models::year_in_folder(globals.home, load, globals.today, units),
                 models::mend_in_folder(globals.home, load, {cli::towns, cli::shipped_climate}),
-                [globals](models::Turn turn) { return cli::turn_last_entry(globals, turn == models::Turn::Undo); },
+                turn_in_folder(globals, units),
                 models::jugs_in_folder(globals.home), watch_of(globals.home)};
     }
     const auto household = std::make_shared<models::MemoryHousehold>(plan::HouseholdFacts{

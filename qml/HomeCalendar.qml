@@ -29,6 +29,7 @@ Column {
         part: "calendar"
         wrong: root.calendar !== null && root.calendar.error !== ""
         text: root.calendar !== null ? root.calendar.usualFile : ""
+        note: root.calendar !== null && root.calendar.said === "" ? root.calendar.willMake(file.text) : ""
         onEdited: root.calendar.forgive()
         onAccepted: root.calendar.write(file.text)
         onPicked: address => file.text = address

@@ -135,6 +135,7 @@ Item {
             part: "backup"
             wrong: root.describes(HomeDataModel.BackUp) && root.keeping.error !== ""
             text: root.keeping.usualBackup
+            note: root.keeping.running === HomeDataModel.Nothing ? root.keeping.willMake(backupPath.text) : ""
             onEdited: root.keeping.forgive()
             onAccepted: root.keeping.backUp(backupPath.text)
             onPicked: address => backupPath.text = root.keeping.pathOf(address)

@@ -14,6 +14,8 @@ Flow {
     property bool wrong: false
     property alias text: field.text
     property string part: "path"
+    /// What is worth knowing before it is written.
+    property string note: ""
 
     signal accepted
     signal edited
@@ -33,7 +35,15 @@ Flow {
         label: root.label
         placeholderText: root.label
         wrong: root.wrong
-        onTextEdited: root.edited()
+        // A path that stands there is replaced by what is typed, until somebody has begun to mend it.
+        property bool untouched: true
+        onActiveFocusChanged: if (field.activeFocus && (field.untouched || field.focusReason === Qt.TabFocusReason || field.focusReason === Qt.BacktabFocusReason))
+            field.selectAll()
+        Accessible.description: root.note
+        onTextEdited: {
+            field.untouched = false;
+            root.edited();
+        }
         onAccepted: root.accepted()
     }
     SheetButton {
@@ -45,6 +55,16 @@ Flow {
             pick.source = "";
             pick.setSource(Qt.resolvedUrl("FilePick.qml"), { asker: root });
         }
+    }
+    Words {
+        objectName: root.part + "Note"
+        visible: text !== ""
+        width: root.width
+        text: root.note
+        quiet: true
+        font.pixelSize: Theme.smallSize
+        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+        Accessible.ignored: true
     }
     Words {
         visible: pick.status === Loader.Error

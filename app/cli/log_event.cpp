@@ -242,7 +242,7 @@ void add_log_event(Commands& commands, CLI::App& group)
     commands.on_run(show, [shown](const Globals& globals) { return history(globals, *shown); });
 }
 
-Result<std::optional<std::string>> turn_last_entry(const Globals& globals, bool undo)
+Result<std::optional<TurnedEntry>> turn_last_entry(const Globals& globals, bool undo)
 {
     using Direction = journal::HouseholdStore::Direction;
     auto store = store_of(globals);
@@ -254,10 +254,10 @@ Result<std::optional<std::string>> turn_last_entry(const Globals& globals, bool 
         return entry.error();
     }
     if (!*entry) {
-        return std::optional<std::string>{};
+        return std::optional<TurnedEntry>{};
     }
     return with_gone_plants(*store).transform([&](const home::Household& home) {
-        return std::optional{sentence_of(**entry, home, globals.units)};
+        return std::optional{TurnedEntry{**entry, home}};
     });
 }
 

@@ -22,6 +22,11 @@ QString CalendarModel::usualFile()
     return folder + QLatin1Char('/') + tr("plants") + QStringLiteral(".ics");
 }
 
+QString CalendarModel::willMake(const QString& file)
+{
+    return will_make_words(file);
+}
+
 void CalendarModel::set_there(bool there)
 {
     if (there != file_is_there_) {

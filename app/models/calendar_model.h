@@ -29,6 +29,8 @@ public:
 
     /// A file that is there is replaced where that is said.
     Q_INVOKABLE void write(const QString& file, bool replace = false);
+    /// As HomeDataModel.
+    Q_INVOKABLE static QString willMake(const QString& file);
 
 signals:
     void fileIsThereChanged();

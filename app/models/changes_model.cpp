@@ -56,7 +56,7 @@ TurnLast turn_in_memory(std::shared_ptr<MemoryHousehold> household)
 {
     return [household = std::move(household)](Turn direction) -> Result<std::optional<std::string>> {
         const bool turned = direction == Turn::Undo ? household->take_back_last() : household->bring_back_last();
-        return turned ? std::optional<std::string>{"the last change in this window"} : std::nullopt;
+        return turned ? std::optional{ChangesModel::tr("the last change in this window").toStdString()} : std::nullopt;
     };
 }
 

@@ -1,12 +1,105 @@
 #include "app/models/event_words.h"
 
 #include "app/models/translated.h"
-#include "app/models/year_words.h"
+#include "app/models/word_form.h"
+#include "app/words/measurement_words.h"
 #include "app/words/table_words.h"
 
 #include <algorithm>
+#include <variant>
 
 namespace lathhouse::models {
+
+namespace {
+
+QString event_detail(const home::Event& event, const char* name)
+{
+    return text(std::string{event.detail(name)});
+}
+
+/// A sowing by the crop and the lot that the journal names.
+QString tray_sown_words(const home::Event& event)
+{
+    if (event.detail("lot").empty()) {
+        return tr("sown");
+    }
+    const QString crop = text(words::table_text(std::string{event.detail("crop")}));
+    if (event.detail("seeds") == "1") {
+        return tr("1 seed of %1 sown, of the lot %2").arg(crop, event_detail(event, "lot"));
+    }
+    return tr("%1 seeds of %2 sown, of the lot %3").arg(event_detail(event, "seeds"), crop, event_detail(event, "lot"));
+}
+
+QString entry_plant(const home::Household& household, home::PlantId id)
+{
+    const auto* plant = household.plant(id);
+    return plant != nullptr ? text(plant->name) : tr("plant %1").arg(id);
+}
+
+QString entry_said(const home::Event& event, const home::Household& household, const YearWords& words)
+{
+    if (event.detail("change") == "household") { // What was changed stands in its words.
+        return tr("%1, %2").arg(text(event.note), words.date_with_year(event.happened));
+    }
+    const QString what = event_words(event, household);
+    const QString date = words.date_with_year(event.happened);
+    const auto* spot = event.spot ? household.spot(*event.spot) : nullptr;
+    if (event.plant) {
+        return tr("%1: %2, %3").arg(entry_plant(household, *event.plant), what, date);
+    }
+    return spot != nullptr ? tr("%1: %2, %3").arg(text(spot->name), what, date) : tr("%1, %2").arg(what, date);
+}
+
+QString entry_said(const home::PhotoChange& change, const home::Household& household, const YearWords& words)
+{
+    using enum home::PhotoChangeKind;
+    const QString plant = change.plant ? entry_plant(household, *change.plant) : tr("a plant");
+    if (change.kind == DrawingChosen) {
+        return tr("%1: its drawing stands for it").arg(plant);
+    }
+    if (change.photos.size() > 1) {
+        return tr("%1 photographs came in, %2 the first").arg(change.photos.size()).arg(text(change.name));
+    }
+    const QString photo = tr("the photograph %1 of %2").arg(text(change.name), words.date_with_year(change.taken));
+    switch (change.kind) {
+    case Assigned:
+        return tr("%1 shows %2").arg(photo, plant);
+    case TakenOff:
+        return tr("%1 shows %2 no longer").arg(photo, plant);
+    case Dated:
+        return tr("%1 was dated by hand").arg(photo);
+    case Withdrawn:
+        return tr("%1 is out of the lists").arg(photo);
+    case BroughtBack:
+        return tr("%1 is back in the lists").arg(photo);
+    case Chosen:
+        return tr("%1 stands for %2").arg(photo, plant);
+    default:
+        return tr("%1 came in").arg(photo);
+    }
+}
+
+QString entry_said(const home::Measurement& measurement, const home::Household& household, const YearWords& words)
+{
+    return tr("%1: %2 %3, %4")
+        .arg(entry_plant(household, measurement.plant), text(words::measured(measurement.kind)),
+             text(words::measured_value(measurement, unit_system_of(words))), words.date_with_year(measurement.measured));
+}
+
+QString entry_said(const home::Reading& reading, const home::Household& household, const YearWords& words)
+{
+    const auto* spot = household.spot(reading.spot);
+    return tr("%1: lowest of the night %2, %3")
+        .arg(spot != nullptr ? text(spot->name) : tr("a spot"), words.temperature(reading.low),
+             words.date_with_year(reading.night));
+}
+
+} // namespace
+
+QString entry_words(const home::Entry& entry, const home::Household& household, const YearWords& words)
+{
+    return std::visit([&](const auto& of) { return entry_said(of, household, words); }, entry);
+}
 
 QString event_words(const home::Event& event, const home::Household& household)
 {
@@ -38,7 +131,26 @@ QString event_words(const home::Event& event, const home::Household& household)
     case EventKind::Released:
         return tr("back among the others");
     case EventKind::Noted:
-        return tr("note");
+        if (event.detail("potted") == "1") {
+            return tr("1 seedling of the lot %1 was potted").arg(event_detail(event, "lot"));
+        }
+        if (!event.detail("potted").empty()) {
+            return tr("%1 seedlings of the lot %2 were potted").arg(event_detail(event, "potted"), event_detail(event, "lot"));
+        }
+        return event.detail("lot").empty()
+                   ? tr("note")
+                   : tr("the lot %1 of %2")
+                         .arg(event_detail(event, "lot"), text(words::table_text(std::string{event.detail("crop")})));
+    case EventKind::Sown:
+        return tray_sown_words(event);
+    case EventKind::Emerged:
+        return event.detail("emerged").empty() || event.detail("sown").empty()
+                   ? text(words::table_text("emerged"))
+                   : tr("%1 of %2 seeds of the lot %3 had come up")
+                         .arg(event_detail(event, "emerged"), event_detail(event, "sown"), event_detail(event, "lot"));
+    case EventKind::Divided:
+        return event.detail("into").empty() ? text(words::table_text("divided"))
+                                            : tr("divided into %1").arg(event_detail(event, "into"));
     case EventKind::Treated:
         return event.detail("with").empty() ? tr("treated")
                                             : tr("treated with %1").arg(text(std::string{event.detail("with")}));

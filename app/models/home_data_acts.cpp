@@ -314,6 +314,11 @@ void HomeDataModel::writeTables(const QString& folder)
         });
 }
 
+QString HomeDataModel::willMake(const QString& file)
+{
+    return will_make_words(file);
+}
+
 void HomeDataModel::stop()
 {
     if (way_ && !way_->stopped()) {

@@ -106,6 +106,8 @@ public:
     Q_INVOKABLE void stop();
     /// The path of a file's address, as dialogs give it.
     Q_INVOKABLE static QString pathOf(const QUrl& address) { return address.toLocalFile(); }
+    /// A sentence where writing the file makes a folder for it as well; else empty.
+    Q_INVOKABLE static QString willMake(const QString& file);
 
 signals:
     void dataChanged();

@@ -91,6 +91,19 @@ Item {
             verify((named("leavesBackup1") as Chip).on);
         }
 
+        function test_whatIsTypedReplacesThePathThatStoodThere() {
+            const field = reach("backupField") as SheetField;
+            mouseClick(field);
+            verify(field.activeFocus);
+            for (const letter of household.folder + "/new/four")
+                keyClick(letter);
+            compare(field.text, household.folder + "/new/four");
+            verify((named("backupNote") as Text).text.includes(household.folder + "/new is not there yet"));
+            mouseClick(reach("tablesField")); // Whoever has begun to mend one and comes back goes on where it is clicked.
+            mouseClick(reach("backupField"));
+            compare(field.selectedText, "");
+        }
+
         function test_backsUpByKeyboardAloneAndReplacesWhenAsked() {
             fill("backupField", household.folder + "/two");
             keyClick(Qt.Key_Return);

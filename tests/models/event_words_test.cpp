@@ -1,0 +1,61 @@
+#include "app/models/event_words.h"
+
+#include "app/models/typed_path.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QTemporaryDir>
+
+namespace lathhouse::models {
+namespace {
+
+/// What the window says of an entry that was taken back.
+std::string said_back(const home::Entry& entry)
+{
+    return entry_words(entry, plain_facts().as_told, british_look().words).toStdString();
+}
+
+home::Event entered(home::EventKind kind, std::map<std::string, std::string> details,
+                    std::optional<home::PlantId> plant = {})
+{
+    return {.plant = plant, .kind = kind, .spot = {}, .happened = kShownToday, .entered = {}, .note = "", .details = std::move(details)};
+}
+
+TEST(EntryWords, SayASowingItsLotAndItsCountInWords)
+{
+    EXPECT_EQ(said_back(entered(home::EventKind::Sown, {{"lot", "Old tin"}, {"crop", "Tomato"}, {"seeds", "12"}})),
+              "12 seeds of Tomato sown, of the lot Old tin, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::Sown, {{"lot", "Old tin"}, {"crop", "Tomato"}, {"seeds", "1"}})),
+              "1 seed of Tomato sown, of the lot Old tin, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::Noted, {{"lot", "Old tin"}, {"crop", "Tomato"}})),
+              "the lot Old tin of Tomato, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::Emerged,
+                               {{"tray", "3"}, {"lot", "Old tin"}, {"emerged", "9"}, {"sown", "12"}})),
+              "9 of 12 seeds of the lot Old tin had come up, 16 May 2026");
+}
+
+TEST(EntryWords, NameThePlantBeforeWhatHappenedToIt)
+{
+    const auto home = plain_facts().as_told;
+    const auto& plant = home.plants.front();
+    EXPECT_EQ(said_back(entered(home::EventKind::Isolated, {}, plant.id)), plant.name + ": set apart, 16 May 2026");
+    const home::PhotoChange photo{home::PhotoChangeKind::Assigned, {7}, plant.id, "lemon.jpg", kShownToday, {}};
+    EXPECT_EQ(said_back(photo), "the photograph lemon.jpg of 16 May 2026 shows " + plant.name);
+}
+
+TEST(EntryWords, AreTheHouseholdsOwnForAChangeOfIt)
+{
+    auto change = entered(home::EventKind::Noted, {{"change", "household"}});
+    change.note = "Lemon is called Old lemon";
+    EXPECT_EQ(said_back(change), "Lemon is called Old lemon, 16 May 2026");
+}
+
+TEST(TypedPath, SaysWhichFolderWouldBeMade)
+{
+    const QTemporaryDir folder;
+    EXPECT_EQ(will_make_words(folder.filePath("one.zip")), "");
+    EXPECT_EQ(will_make_words("  "), "");
+    EXPECT_TRUE(will_make_words(folder.filePath("new/one.zip")).contains(folder.filePath("new") + " is not there yet"));
+}
+
+} // namespace
+} // namespace lathhouse::models
