@@ -214,7 +214,7 @@ FocusScope {
             list.forceActiveFocus();
         }
     }
-    // What is sown becomes a tray.
+    // What is sown becomes a tray, what is potted becomes plants.
     RoundAsk {
         id: sowing
         objectName: "sowing"
@@ -224,11 +224,11 @@ FocusScope {
         fieldName: "sownSeedsField"
         actName: "sownSeedsButton"
         question: root.round.seedsAsked
-        label: qsTr("Seeds that went into a tray")
-        example: qsTr("Seeds")
+        label: root.round.seedsAsked
+        example: qsTr("How many")
         number: true
-        act: qsTr("Sown today")
-        leaveWords: qsTr("Not sown")
+        act: qsTr("Done today")
+        leaveWords: qsTr("Not done")
         onDone: {
             if (!root.round.sow(sowing.words))
                 sowing.focusField();

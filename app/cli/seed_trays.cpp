@@ -173,33 +173,29 @@ Result<Answer> log_potted(const Globals& globals, const PottedOptions& options)
     if (tray == nullptr) {
         return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
     }
-    const auto kind = plants::SeedReference::built_in().find(book->lot(tray->lot)->crop);
-    if (!kind) {
-        return kind.error();
+    auto plants = home::seedlings_of(*book, tray->id, options.plants, options.name);
+    if (!plants) {
+        return plants.error();
+    }
+    if (options.plants == 1 && !options.name.empty()) {
+        plants->front().name = options.name;
     }
     const auto spot = spot_among(*store, options.spot);
     if (!spot) {
         return spot.error();
     }
-    const auto stands = *spot ? *spot : tray->spot;
-    std::vector<home::Plant> plants;
-    const auto before = static_cast<int>(book->potted_from(tray->id));
-    const auto stem = options.name.empty() ? (*kind)->name() + " " + std::to_string(tray->id) : options.name;
-    for (int i = 1; i <= options.plants; ++i) {
-        const bool alone = options.plants == 1 && !options.name.empty();
-        plants.push_back(
-            home::make_seedling(**kind, alone ? stem : stem + "-" + std::to_string(before + i)));
-        plants.back().spot = stands;
+    for (auto& plant : *plants) {
+        plant.spot = *spot ? *spot : plant.spot;
     }
-    const auto ids = store->pot_up(tray->id, plants, *date, now());
+    const auto ids = store->pot_up(tray->id, *plants, *date, now());
     if (!ids) {
         return ids.error();
     }
     Json list = Json::array();
     std::string names;
     for (std::size_t i = 0; i < ids->size(); ++i) {
-        list.push_back({{"id", (*ids)[i]}, {"name", plants[i].name}});
-        names += (i == 0 ? "" : ", ") + plants[i].name;
+        list.push_back({{"id", (*ids)[i]}, {"name", (*plants)[i].name}});
+        names += (i == 0 ? "" : ", ") + (*plants)[i].name;
     }
     return Answer{{{"tray", tray->id}, {"plants", list}},
                   "Potted from tray " + std::to_string(tray->id) + ": " + names + ".\n",

@@ -57,7 +57,7 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(QString carryNames READ carryNames NOTIFY roundChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
-    /// How many seeds went into the tray is asked before a sowing is ticked: the question; empty where none is asked.
+    /// How many seeds went into the tray, or seedlings into pots, is asked before that is ticked; empty where nothing is.
     Q_PROPERTY(QString seedsAsked READ seedsAsked NOTIFY seedsAskedChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
 
@@ -99,8 +99,7 @@ public:
     QString said() const { return said_; }
     bool canUndo() const { return here_.can_undo(); }
     bool canRedo() const { return here_.can_redo(); }
-    int carriesLeft() const;
-    QString coldTitle() const;
+    int carriesLeft() const; QString coldTitle() const;
     QString carryNames() const;
     QString error() const { return error_; }
     QString seedsAsked() const;
@@ -110,13 +109,13 @@ public:
     /// Reads the round, once; `reload` reads it again.
     Q_INVOKABLE void start();
     Q_INVOKABLE void reload();
-    /// Marks a task as done. A done one is left as it is: `undo` takes back. What is sown becomes a tray, so that first
-    /// the number of its seeds is asked.
+    /// Marks a task as done. A done one is left as it is: `undo` takes back. What is sown becomes a tray and what is
+    /// potted becomes plants, so that first their number is asked.
     Q_INVOKABLE void tick(int row);
-    /// So many seeds went into the tray that was asked for: it is made and its task ticked, as one. False where that is
-    /// no number or the lot has not that many.
-    Q_INVOKABLE bool sow(const QString& seeds);
-    Q_INVOKABLE void leaveSowing(); ///< Nothing was sown.
+    /// So many seeds went into the tray, or seedlings into pots: tray or plants are made and the task ticked, as one.
+    /// False where that is no number or the lot or the tray has not that many.
+    Q_INVOKABLE bool sow(const QString& number);
+    Q_INVOKABLE void leaveSowing(); ///< Nothing was sown or potted.
     Q_INVOKABLE void askDose(int row); ///< How much feed, or oil or soap, goes into the water for a task.
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
@@ -172,6 +171,7 @@ private:
     void say(QString words);
     /// Whether the task can be put off or left out; else `error` says why not.
     bool is_open(int row);
+    bool pot(const RoundRow& row, int plants);
     void fail(const std::string& message);
     void fail_with(QString sentence);
     void clear_error();

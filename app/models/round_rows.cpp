@@ -17,6 +17,12 @@ bool RoundRow::is_sowing() const
            (seeds->kind == plan::SowingTaskKind::SowIndoors || seeds->kind == plan::SowingTaskKind::SowOutdoors);
 }
 
+bool RoundRow::is_potting() const
+{
+    const auto* seeds = std::get_if<plan::SowingTask>(&task.matter);
+    return seeds != nullptr && seeds->tray && seeds->kind == plan::SowingTaskKind::PotUp;
+}
+
 bool RoundRow::is_treating() const
 {
     const auto* step = std::get_if<plan::CourseStep>(&task.matter);

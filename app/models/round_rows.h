@@ -26,6 +26,8 @@ struct RoundRow {
     double feed_ppm() const;
     /// Whether something is to be sown, so that ticking it makes a tray.
     bool is_sowing() const;
+    /// Whether seedlings are to be potted, so that ticking it makes plants.
+    bool is_potting() const;
     bool is_treating() const;
     bool is_hygiene() const { return std::holds_alternative<plan::Hygiene>(task.matter); }
 };

@@ -27,10 +27,14 @@ struct RoundSource {
     bool keeps = true;
     /// A tray that was sown today. It is taken back by `sown_key`. Empty: sowings are ticked as all else is.
     std::function<Result<void>(const home::Tray&, const std::string& lot, calendar::Date today, calendar::Instant now)> sow = {};
+    /// So many seedlings of a tray become plants today. Taken back by `potted_key`. Empty: ticked as all else is.
+    std::function<Result<void>(home::TrayId, int plants, calendar::Date today, calendar::Instant now)> pot_up = {};
 };
 
 /// By what a sowing from the round is taken back.
 std::string sown_key(const std::string& lot, const std::string& seeds);
+/// By what a potting from the round is taken back.
+std::string potted_key(const std::string& tray, const std::string& plants);
 
 /// The household in a folder: `load` reads it, ticks go into its journal.
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load);

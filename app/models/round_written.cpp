@@ -14,6 +14,15 @@ namespace {
 
 constexpr int kLongestPostponement = 60; // Days.
 
+/// Those that came up, or were sown where nobody counted, and are in no pot yet.
+int seedlings_left(const home::SeedBook& seeds, home::TrayId tray)
+{
+    const auto counted = seeds.latest_count(tray);
+    const auto* of = seeds.tray(tray);
+    const int came = counted ? counted->emerged : of != nullptr ? of->seeds : 0;
+    return std::max(0, came - static_cast<int>(seeds.potted_from(tray)));
+}
+
 } // namespace
 
 void RoundModel::write(int row, home::Event event, QString said, bool ticks)
@@ -44,7 +53,7 @@ void RoundModel::tick(int row)
     if (!is_row(row) || at(row).done) {
         return;
     }
-    if (at(row).is_sowing() && source_.sow) {
+    if ((at(row).is_sowing() && source_.sow) || (at(row).is_potting() && source_.pot_up)) {
         clear_error();
         sowing_ = at(row).task.key;
         emit seedsAskedChanged();
@@ -62,6 +71,11 @@ QString RoundModel::seedsAsked() const
         return {};
     }
     const auto& task = std::get<plan::SowingTask>(there->task.matter);
+    if (there->is_potting()) {
+        return tr("How many seedlings of %1 were potted, each in a pot of its own? %2 are in the tray.")
+            .arg(text(task.name))
+            .arg(seedlings_left(seeds_, *task.tray));
+    }
     const auto left = seeds_.seeds_left(*task.lot);
     return left ? tr("How many seeds of %1 went into the tray? %2 are left.").arg(text(task.name)).arg(*left)
                 : tr("How many seeds of %1 went into the tray?").arg(text(task.name));
@@ -75,6 +89,26 @@ void RoundModel::leaveSowing()
     }
 }
 
+bool RoundModel::pot(const RoundRow& row, int plants)
+{
+    const auto& task = std::get<plan::SowingTask>(row.task.matter);
+    if (const int left = seedlings_left(seeds_, *task.tray); plants > left) {
+        fail_with(tr("The tray has %1 seedlings; count it anew where there are more.").arg(left));
+        return false;
+    }
+    const std::string key = row.task.key;
+    const QString words = plants == 1 ? tr("%1, 1 plant").arg(plain_words(row))
+                                      : tr("%1, %2 plants").arg(plain_words(row)).arg(plants);
+    write({key, words, true, potted_key(std::to_string(*task.tray), std::to_string(plants))},
+          tr("Done: %1. They stand under Plants.").arg(words),
+          [pot_up = source_.pot_up, tray = *task.tray, plants, today = look_.today, at = now()] {
+              return pot_up(tray, plants, today, at);
+          });
+    mark(key, true);
+    leaveSowing();
+    return true;
+}
+
 bool RoundModel::sow(const QString& seeds)
 {
     clear_error();
@@ -85,8 +119,12 @@ bool RoundModel::sow(const QString& seeds)
     }
     const auto number = parse_integer(seeds.trimmed().toStdString());
     if (!number || *number < 1) {
-        fail_with(tr("Write how many seeds went into the tray, such as 12."));
+        fail_with(there->is_potting() ? tr("Write how many seedlings were potted, such as 6.")
+                                      : tr("Write how many seeds went into the tray, such as 12."));
         return false;
+    }
+    if (there->is_potting()) {
+        return pot(*there, *number);
     }
     const auto& task = std::get<plan::SowingTask>(there->task.matter);
     if (const auto left = seeds_.seeds_left(*task.lot); left && *number > *left) {
