@@ -39,12 +39,14 @@ Column {
         visible: root.home.outdoors.count > 0
         width: parent.width
         title: qsTr("Log last night")
+        dated: true
+        day: typed.daysAgo > 0 ? root.home.dateAgo(typed.daysAgo) : ""
         unit: root.home.unit
         trouble: root.home.known ? root.home.error : ""
         reason: qsTr("Keeps the low of the night that ended this morning")
         onMended: root.home.forgive()
         onKept: (low, sky) => {
-            if (root.home.logNight(low, sky))
+            if (root.home.logNight(low, sky, typed.daysAgo))
                 typed.empty();
             else
                 typed.focusField();

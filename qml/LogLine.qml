@@ -11,6 +11,11 @@ Item {
     required property string trouble
     property string act: qsTr("Keep")
     property string reason: ""
+    /// Whether it may be a night of some days ago; the day in words.
+    property bool dated: false
+    property string day: ""
+    /// -1 where it is no number.
+    readonly property int daysAgo: !root.dated || ago.text.trim() === "" ? 0 : /^\d{1,4}$/.test(ago.text.trim()) ? parseInt(ago.text) : -1
     /// 0 not said, 1 clear and calm, 2 cloud or wind.
     property int sky: 0
     readonly property bool calm: root.sky === 1
@@ -23,6 +28,7 @@ Item {
 
     function empty(): void {
         field.clear();
+        ago.clear();
         root.sky = 0;
     }
     function focusField(): void {
@@ -49,6 +55,27 @@ Item {
             inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.mended()
             onAccepted: root.kept(field.text, root.sky)
+        }
+        SheetField {
+            id: ago
+            objectName: "nightAgo"
+            visible: root.dated
+            width: Theme.px(150)
+            label: qsTr("How many days ago the night ended, blank for this morning")
+            placeholderText: qsTr("this morning")
+            unit: ago.text === "" ? "" : qsTr("days ago")
+            wrong: root.daysAgo < 0
+            inputMethodHints: Qt.ImhDigitsOnly
+            onTextEdited: root.mended()
+            onAccepted: root.kept(field.text, root.sky)
+        }
+        Words {
+            objectName: "nightDay"
+            visible: root.daysAgo > 0 && text !== ""
+            height: Theme.px(32)
+            verticalAlignment: Text.AlignVCenter
+            text: root.day
+            quiet: true
         }
         Chip {
             objectName: "calmChip"

@@ -169,9 +169,32 @@ Column {
         }
         SheetButton {
             objectName: "sownButton"
-            text: qsTr("Sown today")
+            text: root.seeds.dayAgo === "" ? qsTr("Sown today") : qsTr("Sown on that day")
             reason: qsTr("A tray of this lot, to be counted from now on")
             onClicked: root.sow()
+        }
+        SheetField {
+            id: ago
+            objectName: "traysAgo"
+            width: Theme.px(150)
+            label: qsTr("How many days ago it was sown or counted, blank for today")
+            placeholderText: qsTr("today")
+            unit: ago.text === "" ? "" : qsTr("days ago")
+            wrong: root.seeds.daysAgo < 0
+            inputMethodHints: Qt.ImhDigitsOnly
+            onTextEdited: {
+                root.seeds.forgive();
+                root.seeds.daysAgo = ago.text.trim() === "" ? 0 : /^\d{1,4}$/.test(ago.text.trim()) ? parseInt(ago.text) : -1;
+            }
+            onAccepted: sown.text !== "" ? root.sow() : sown.forceActiveFocus()
+        }
+        Words {
+            objectName: "traysDay"
+            visible: text !== ""
+            height: Theme.px(32)
+            verticalAlignment: Text.AlignVCenter
+            text: root.seeds.dayAgo
+            quiet: true
         }
     }
     Column {

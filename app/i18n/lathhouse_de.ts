@@ -1522,6 +1522,18 @@
         <translation>Speichern</translation>
     </message>
     <message>
+        <source>How many days ago the night ended, blank for this morning</source>
+        <translation>Vor wie vielen Tagen die Nacht endete, leer für heute Morgen</translation>
+    </message>
+    <message>
+        <source>this morning</source>
+        <translation>heute Morgen</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
         <source>clear, calm</source>
         <translation>klar, windstill</translation>
     </message>
@@ -3395,20 +3407,16 @@
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Samen, die in eine Schale kamen</translation>
+        <source>How many</source>
+        <translation>Wie viele</translation>
     </message>
     <message>
-        <source>Seeds</source>
-        <translation>Samen</translation>
+        <source>Done today</source>
+        <translation>Heute erledigt</translation>
     </message>
     <message>
-        <source>Sown today</source>
-        <translation>Heute gesät</translation>
-    </message>
-    <message>
-        <source>Not sown</source>
-        <translation>Nicht gesät</translation>
+        <source>Not done</source>
+        <translation>Nicht erledigt</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -3976,8 +3984,24 @@
         <translation>Heute gesät</translation>
     </message>
     <message>
+        <source>Sown on that day</source>
+        <translation>An diesem Tag gesät</translation>
+    </message>
+    <message>
         <source>A tray of this lot, to be counted from now on</source>
         <translation>Eine Schale dieser Partie, die von jetzt an gezählt wird</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>Trays of this lot</source>
@@ -4900,6 +4924,86 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models</name>
     <message>
+        <source>sown</source>
+        <translation>gesät</translation>
+    </message>
+    <message>
+        <source>1 seed of %1 sown, of the lot %2</source>
+        <translation>1 Korn von %1 gesät, aus der Partie %2</translation>
+    </message>
+    <message>
+        <source>%1 seeds of %2 sown, of the lot %3</source>
+        <translation>%1 Körner von %2 gesät, aus der Partie %3</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>Pflanze %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>a plant</source>
+        <translation>eine Pflanze</translation>
+    </message>
+    <message>
+        <source>%1: its drawing stands for it</source>
+        <translation>%1: ihre Zeichnung steht für sie</translation>
+    </message>
+    <message>
+        <source>%1 photographs came in, %2 the first</source>
+        <translation>%1 Fotos kamen herein, als erstes %2</translation>
+    </message>
+    <message>
+        <source>the photograph %1 of %2</source>
+        <translation>das Foto %1 vom %2</translation>
+    </message>
+    <message>
+        <source>%1 shows %2</source>
+        <translation>%1 zeigt %2</translation>
+    </message>
+    <message>
+        <source>%1 shows %2 no longer</source>
+        <translation>%1 zeigt %2 nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 was dated by hand</source>
+        <translation>%1 wurde von Hand datiert</translation>
+    </message>
+    <message>
+        <source>%1 is out of the lists</source>
+        <translation>%1 ist aus den Listen</translation>
+    </message>
+    <message>
+        <source>%1 is back in the lists</source>
+        <translation>%1 ist wieder in den Listen</translation>
+    </message>
+    <message>
+        <source>%1 stands for %2</source>
+        <translation>%1 steht für %2</translation>
+    </message>
+    <message>
+        <source>%1 came in</source>
+        <translation>%1 kam herein</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3, %4</source>
+        <translation>%1: %2 %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: lowest of the night %2, %3</source>
+        <translation>%1: Tiefstwert der Nacht %2, %3</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
         <source>moved to %1</source>
         <translation>umgestellt nach %1</translation>
     </message>
@@ -4960,8 +5064,28 @@ liegen im Band</translation>
         <translation>wieder bei den anderen</translation>
     </message>
     <message>
+        <source>1 seedling of the lot %1 was potted</source>
+        <translation>1 Sämling der Partie %1 wurde getopft</translation>
+    </message>
+    <message>
+        <source>%1 seedlings of the lot %2 were potted</source>
+        <translation>%1 Sämlinge der Partie %2 wurden getopft</translation>
+    </message>
+    <message>
         <source>note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>the lot %1 of %2</source>
+        <translation>die Partie %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 seeds of the lot %3 had come up</source>
+        <translation>%1 von %2 Körnern der Partie %3 waren aufgegangen</translation>
+    </message>
+    <message>
+        <source>divided into %1</source>
+        <translation>geteilt in %1</translation>
     </message>
     <message>
         <source>treated</source>
@@ -5244,6 +5368,10 @@ liegen im Band</translation>
         <translation>%1 ist kein Nachttief. War %2 gemeint?</translation>
     </message>
     <message>
+        <source>The folder %1 is not there yet; it is made when the file is written.</source>
+        <translation>Den Ordner %1 gibt es noch nicht; er wird angelegt, wenn die Datei geschrieben wird.</translation>
+    </message>
+    <message>
         <source>One station, %1 km away, %2, dates right to about %3 days.</source>
         <translation>Eine Station, %1 km entfernt, %2, Daten auf etwa %3 Tage genau.</translation>
     </message>
@@ -5364,6 +5492,10 @@ liegen im Band</translation>
     <message>
         <source>Counts again: %1</source>
         <translation>Gilt wieder: %1</translation>
+    </message>
+    <message>
+        <source>the last change in this window</source>
+        <translation>die letzte Änderung in diesem Fenster</translation>
     </message>
 </context>
 <context>
@@ -5866,6 +5998,14 @@ liegen im Band</translation>
     <message>
         <source>%1 against the open air</source>
         <translation>%1 gegen das Freie</translation>
+    </message>
+    <message>
+        <source>Write how many days ago the night ended, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen die Nacht endete, 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages takes it back.</source>
+        <translation>Gespeichert: %1 an %2, die Nacht auf %3. Dieselbe Nacht, erneut eingetragen, tritt an ihre Stelle; Rückgängig über den Seiten nimmt sie zurück.</translation>
     </message>
     <message>
         <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
@@ -7121,12 +7261,36 @@ liegen im Band</translation>
         <translation>Erledigt: %1.</translation>
     </message>
     <message>
+        <source>How many seedlings of %1 were potted, each in a pot of its own? %2 are in the tray.</source>
+        <translation>Wie viele Sämlinge von %1 wurden getopft, jeder in einen eigenen Topf? %2 sind in der Schale.</translation>
+    </message>
+    <message>
         <source>How many seeds of %1 went into the tray? %2 are left.</source>
         <translation>Wie viele Samen von %1 kamen in die Schale? %2 sind übrig.</translation>
     </message>
     <message>
         <source>How many seeds of %1 went into the tray?</source>
         <translation>Wie viele Samen von %1 kamen in die Schale?</translation>
+    </message>
+    <message>
+        <source>The tray has %1 seedlings; count it anew where there are more.</source>
+        <translation>In der Schale sind %1 Sämlinge; sind es mehr, neu zählen.</translation>
+    </message>
+    <message>
+        <source>%1, 1 plant</source>
+        <translation>%1, 1 Pflanze</translation>
+    </message>
+    <message>
+        <source>%1, %2 plants</source>
+        <translation>%1, %2 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Done: %1. They stand under Plants.</source>
+        <translation>Erledigt: %1. Sie stehen unter Pflanzen.</translation>
+    </message>
+    <message>
+        <source>Write how many seedlings were potted, such as 6.</source>
+        <translation>Schreiben, wie viele Sämlinge getopft wurden, etwa 6.</translation>
     </message>
     <message>
         <source>Write how many seeds went into the tray, such as 12.</source>
@@ -7200,8 +7364,16 @@ liegen im Band</translation>
         <translation>Den Namen einer Kultur schreiben, etwa Tomate oder Zinnie.</translation>
     </message>
     <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen es war, 0 bis %1.</translation>
+    </message>
+    <message>
         <source>%1 up in tray %2</source>
         <translation>%1 aufgegangen in Schale %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 am %2</translation>
     </message>
     <message>
         <source>%1, no more to come</source>
@@ -7222,6 +7394,14 @@ liegen im Band</translation>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
         <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+    </message>
+    <message>
+        <source>%1: 1 seed was sown on %2. Undo above the pages takes it back.</source>
+        <translation>%1: 1 Korn wurde am %2 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>%1: %2 seeds were sown on %3. Undo above the pages takes it back.</source>
+        <translation>%1: %2 Körner wurden am %3 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown today. Undo above the pages takes it back.</source>

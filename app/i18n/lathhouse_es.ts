@@ -1522,6 +1522,18 @@
         <translation>Guardar</translation>
     </message>
     <message>
+        <source>How many days ago the night ended, blank for this morning</source>
+        <translation>Hace cuántos días terminó la noche, en blanco para esta mañana</translation>
+    </message>
+    <message>
+        <source>this morning</source>
+        <translation>esta mañana</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
         <source>clear, calm</source>
         <translation>despejado, en calma</translation>
     </message>
@@ -3395,20 +3407,16 @@
         <translation>Mantenerla</translation>
     </message>
     <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Semillas que fueron a una bandeja</translation>
+        <source>How many</source>
+        <translation>Cuántas</translation>
     </message>
     <message>
-        <source>Seeds</source>
-        <translation>Semillas</translation>
+        <source>Done today</source>
+        <translation>Hecho hoy</translation>
     </message>
     <message>
-        <source>Sown today</source>
-        <translation>Sembrado hoy</translation>
-    </message>
-    <message>
-        <source>Not sown</source>
-        <translation>No sembrado</translation>
+        <source>Not done</source>
+        <translation>No hecho</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -3976,8 +3984,24 @@
         <translation>Sembradas hoy</translation>
     </message>
     <message>
+        <source>Sown on that day</source>
+        <translation>Sembrado ese día</translation>
+    </message>
+    <message>
         <source>A tray of this lot, to be counted from now on</source>
         <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
     </message>
     <message>
         <source>Trays of this lot</source>
@@ -4900,6 +4924,86 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models</name>
     <message>
+        <source>sown</source>
+        <translation>sembrado</translation>
+    </message>
+    <message>
+        <source>1 seed of %1 sown, of the lot %2</source>
+        <translation>1 semilla de %1 sembrada, del lote %2</translation>
+    </message>
+    <message>
+        <source>%1 seeds of %2 sown, of the lot %3</source>
+        <translation>%1 semillas de %2 sembradas, del lote %3</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>planta %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>a plant</source>
+        <translation>una planta</translation>
+    </message>
+    <message>
+        <source>%1: its drawing stands for it</source>
+        <translation>%1: su dibujo la representa</translation>
+    </message>
+    <message>
+        <source>%1 photographs came in, %2 the first</source>
+        <translation>entraron %1 fotografías, la primera %2</translation>
+    </message>
+    <message>
+        <source>the photograph %1 of %2</source>
+        <translation>la fotografía %1 del %2</translation>
+    </message>
+    <message>
+        <source>%1 shows %2</source>
+        <translation>%1 muestra %2</translation>
+    </message>
+    <message>
+        <source>%1 shows %2 no longer</source>
+        <translation>%1 ya no muestra %2</translation>
+    </message>
+    <message>
+        <source>%1 was dated by hand</source>
+        <translation>%1 se fechó a mano</translation>
+    </message>
+    <message>
+        <source>%1 is out of the lists</source>
+        <translation>%1 está fuera de las listas</translation>
+    </message>
+    <message>
+        <source>%1 is back in the lists</source>
+        <translation>%1 está de nuevo en las listas</translation>
+    </message>
+    <message>
+        <source>%1 stands for %2</source>
+        <translation>%1 representa %2</translation>
+    </message>
+    <message>
+        <source>%1 came in</source>
+        <translation>%1 entró</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3, %4</source>
+        <translation>%1: %2 %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: lowest of the night %2, %3</source>
+        <translation>%1: mínima de la noche %2, %3</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>un sitio</translation>
+    </message>
+    <message>
         <source>moved to %1</source>
         <translation>movida a %1</translation>
     </message>
@@ -4960,8 +5064,28 @@ están en la banda</translation>
         <translation>de nuevo con las demás</translation>
     </message>
     <message>
+        <source>1 seedling of the lot %1 was potted</source>
+        <translation>se pasó a maceta 1 plántula del lote %1</translation>
+    </message>
+    <message>
+        <source>%1 seedlings of the lot %2 were potted</source>
+        <translation>se pasaron a maceta %1 plántulas del lote %2</translation>
+    </message>
+    <message>
         <source>note</source>
         <translation>nota</translation>
+    </message>
+    <message>
+        <source>the lot %1 of %2</source>
+        <translation>el lote %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 seeds of the lot %3 had come up</source>
+        <translation>habían nacido %1 de %2 semillas del lote %3</translation>
+    </message>
+    <message>
+        <source>divided into %1</source>
+        <translation>dividida en %1</translation>
     </message>
     <message>
         <source>treated</source>
@@ -5244,6 +5368,10 @@ están en la banda</translation>
         <translation>%1 no es una mínima nocturna. ¿Quizá %2?</translation>
     </message>
     <message>
+        <source>The folder %1 is not there yet; it is made when the file is written.</source>
+        <translation>La carpeta %1 aún no existe; se crea al escribir el archivo.</translation>
+    </message>
+    <message>
         <source>One station, %1 km away, %2, dates right to about %3 days.</source>
         <translation>Una estación, a %1 km, %2, fechas exactas en unos %3 días.</translation>
     </message>
@@ -5364,6 +5492,10 @@ están en la banda</translation>
     <message>
         <source>Counts again: %1</source>
         <translation>Vuelve a contar: %1</translation>
+    </message>
+    <message>
+        <source>the last change in this window</source>
+        <translation>el último cambio en esta ventana</translation>
     </message>
 </context>
 <context>
@@ -5866,6 +5998,14 @@ están en la banda</translation>
     <message>
         <source>%1 against the open air</source>
         <translation>%1 respecto al aire libre</translation>
+    </message>
+    <message>
+        <source>Write how many days ago the night ended, 0 to %1.</source>
+        <translation>Escribir hace cuántos días terminó la noche, de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages takes it back.</source>
+        <translation>Guardado: %1 en %2, la noche hasta el %3. La misma noche anotada otra vez ocupa su lugar; Deshacer, encima de las páginas, la anula.</translation>
     </message>
     <message>
         <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
@@ -7121,12 +7261,36 @@ están en la banda</translation>
         <translation>Hecho: %1.</translation>
     </message>
     <message>
+        <source>How many seedlings of %1 were potted, each in a pot of its own? %2 are in the tray.</source>
+        <translation>¿Cuántas plántulas de %1 se pasaron a maceta, cada una en la suya? En la bandeja hay %2.</translation>
+    </message>
+    <message>
         <source>How many seeds of %1 went into the tray? %2 are left.</source>
         <translation>¿Cuántas semillas de %1 fueron a la bandeja? Quedan %2.</translation>
     </message>
     <message>
         <source>How many seeds of %1 went into the tray?</source>
         <translation>¿Cuántas semillas de %1 fueron a la bandeja?</translation>
+    </message>
+    <message>
+        <source>The tray has %1 seedlings; count it anew where there are more.</source>
+        <translation>La bandeja tiene %1 plántulas; si hay más, contar de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1, 1 plant</source>
+        <translation>%1, 1 planta</translation>
+    </message>
+    <message>
+        <source>%1, %2 plants</source>
+        <translation>%1, %2 plantas</translation>
+    </message>
+    <message>
+        <source>Done: %1. They stand under Plants.</source>
+        <translation>Hecho: %1. Están en Plantas.</translation>
+    </message>
+    <message>
+        <source>Write how many seedlings were potted, such as 6.</source>
+        <translation>Escribir cuántas plántulas se pasaron a maceta, por ejemplo 6.</translation>
     </message>
     <message>
         <source>Write how many seeds went into the tray, such as 12.</source>
@@ -7200,8 +7364,16 @@ están en la banda</translation>
         <translation>Escribir el nombre de un cultivo, como tomate o zinnia.</translation>
     </message>
     <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Escribir hace cuántos días fue, de 0 a %1.</translation>
+    </message>
+    <message>
         <source>%1 up in tray %2</source>
         <translation>%1 nacidas en la bandeja %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 el %2</translation>
     </message>
     <message>
         <source>%1, no more to come</source>
@@ -7222,6 +7394,14 @@ están en la banda</translation>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
         <translation>De este lote quedan %1 semillas. Sembrar menos o añadir el sobre del que vinieron.</translation>
+    </message>
+    <message>
+        <source>%1: 1 seed was sown on %2. Undo above the pages takes it back.</source>
+        <translation>%1: se sembró 1 semilla el %2. Deshacer, encima de las páginas, lo anula.</translation>
+    </message>
+    <message>
+        <source>%1: %2 seeds were sown on %3. Undo above the pages takes it back.</source>
+        <translation>%1: se sembraron %2 semillas el %3. Deshacer, encima de las páginas, lo anula.</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown today. Undo above the pages takes it back.</source>

@@ -175,10 +175,25 @@ void HomeModel::read()
         });
 }
 
-bool HomeModel::logNight(const QString& low, int sky)
+namespace {
+
+constexpr int kLongestNightAgo = 3650; // Days.
+
+} // namespace
+
+QString HomeModel::dateAgo(int days) const
+{
+    return days < 0 || days > kLongestNightAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+}
+
+bool HomeModel::logNight(const QString& low, int sky, int days_ago)
 {
     clear_error();
     if (offset() == nullptr) {
+        return false;
+    }
+    if (dateAgo(days_ago).isEmpty()) {
+        fail_with(tr("Write how many days ago the night ended, 0 to %1.").arg(kLongestNightAgo));
         return false;
     }
     const auto typed = typed_temperature(low, look_.words);
@@ -186,12 +201,20 @@ bool HomeModel::logNight(const QString& low, int sky)
         fail_with(typed.trouble);
         return false;
     }
-    const home::Reading reading{offset()->spot, look_.today, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
+    const home::Reading reading{offset()->spot, look_.today - calendar::Days{days_ago}, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
     work<void>(
         [log = door_.log, reading] { return log(reading); },
         [this, reading, spot = offset()->name](const Result<void>& kept) {
             if (!kept) {
                 fail(words::phrase("the night could not be kept: %1", kept.error().message));
+                return;
+            }
+            if (reading.night != look_.today) {
+                say(tr("Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages "
+                       "takes it back.")
+                        .arg(look_.words.temperature(reading.low), spot, look_.words.long_date(reading.night)));
+                emit written();
+                read();
                 return;
             }
             say(tr("Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its "

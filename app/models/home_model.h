@@ -107,9 +107,11 @@ public:
     const OffsetCourse* offset() const;
     const YearWords& words() const { return look_.words; }
 
-    /// Keeps last night's low at the spot shown. sky: 0 not said, 1 clear and calm, 2 cloud or wind. Whether it
-    /// could be read as a temperature; else `error` says why.
-    Q_INVOKABLE bool logNight(const QString& low, int sky);
+    /// Keeps the low of the night that ended so many days ago at the spot shown. sky: 0 not said, 1 clear and calm, 2 cloud
+    /// or wind. Whether it could be read as a temperature and a day; else `error` says why.
+    Q_INVOKABLE bool logNight(const QString& low, int sky, int days_ago = 0);
+    /// That morning in words; empty outside 0..3650.
+    Q_INVOKABLE QString dateAgo(int days) const;
 
 signals:
     void sectionChanged();

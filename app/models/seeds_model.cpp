@@ -155,9 +155,51 @@ void SeedsModel::read()
         });
 }
 
+void SeedsModel::setDaysAgo(int days)
+{
+    if (days != days_ago_) {
+        days_ago_ = days;
+        emit daysAgoChanged();
+    }
+}
+
+QString SeedsModel::dayAgo() const
+{
+    return days_ago_ < 1 || days_ago_ > kLongestAgo ? QString{}
+                                                    : look_.words.long_date(look_.today - calendar::Days{days_ago_});
+}
+
+std::optional<calendar::Date> SeedsModel::day_meant()
+{
+    if (days_ago_ < 0 || days_ago_ > kLongestAgo) {
+        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestAgo));
+        return std::nullopt;
+    }
+    return look_.today - calendar::Days{days_ago_};
+}
+
+home::TrayCount SeedsModel::counted_by(int tray_row, calendar::Date on) const
+{
+    home::TrayCount latest = facts_.sheet->counted[static_cast<std::size_t>(tray_row)];
+    if (latest.on == on || !facts_.ground) {
+        return latest;
+    }
+    home::TrayCount then{latest.tray, on, 0, false};
+    for (const auto& count : facts_.ground->facts.seeds.counts_of(latest.tray)) {
+        if (count.on <= on) {
+            then.emerged = count.emerged;
+            then.last = count.last;
+        }
+    }
+    return then;
+}
+
 QString SeedsModel::count_words(const home::TrayCount& count) const
 {
-    const QString words = tr("%1 up in tray %2").arg(count.emerged).arg(count.tray);
+    QString words = tr("%1 up in tray %2").arg(count.emerged).arg(count.tray);
+    if (count.on != look_.today) {
+        words = tr("%1 on %2").arg(words, look_.words.long_date(count.on));
+    }
     return count.last ? tr("%1, no more to come").arg(words) : words;
 }
 
@@ -166,7 +208,11 @@ void SeedsModel::count(int tray_row, int more)
     if (!facts_.sheet || tray_row < 0 || tray_row >= trays_.rowCount()) {
         return;
     }
-    home::TrayCount next = facts_.sheet->counted[static_cast<std::size_t>(tray_row)];
+    const auto on = day_meant();
+    if (!on) {
+        return;
+    }
+    home::TrayCount next = counted_by(tray_row, *on);
     next.emerged += more;
     const int seeds = trays_.at(tray_row, QStringLiteral("seeds")).toInt();
     if (next.emerged < 0 || next.emerged > seeds) {
@@ -182,7 +228,11 @@ void SeedsModel::setLast(int tray_row, bool last)
     if (!facts_.sheet || tray_row < 0 || tray_row >= trays_.rowCount()) {
         return;
     }
-    home::TrayCount next = facts_.sheet->counted[static_cast<std::size_t>(tray_row)];
+    const auto on = day_meant();
+    if (!on) {
+        return;
+    }
+    home::TrayCount next = counted_by(tray_row, *on);
     if (next.last != last) {
         next.last = last;
         write(next, tray_row);
@@ -205,10 +255,18 @@ bool SeedsModel::sow(const QString& seeds)
         fail_with(tr("Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.").arg(*left));
         return false;
     }
-    const home::Tray tray{.id = 0, .lot = *facts_.choice.lot, .sown = look_.today, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
+    const auto on = day_meant();
+    if (!on) {
+        return false;
+    }
+    const home::Tray tray{.id = 0, .lot = *facts_.choice.lot, .sown = *on, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
     here_.forget(); // What was counted before is no longer what came last.
-    say(*number == 1 ? tr("%1: 1 seed was sown today. Undo above the pages takes it back.").arg(name())
-                     : tr("%1: %2 seeds were sown today. Undo above the pages takes it back.").arg(name()).arg(*number));
+    say(*on != look_.today
+            ? (*number == 1 ? tr("%1: 1 seed was sown on %2. Undo above the pages takes it back.").arg(name(), dayAgo())
+                            : tr("%1: %2 seeds were sown on %3. Undo above the pages takes it back.")
+                                  .arg(name()).arg(*number).arg(dayAgo()))
+        : *number == 1 ? tr("%1: 1 seed was sown today. Undo above the pages takes it back.").arg(name())
+                       : tr("%1: %2 seeds were sown today. Undo above the pages takes it back.").arg(name()).arg(*number));
     write_and_read([sow = door_.sow, tray, today = look_.today, at = now()] { return sow(tray, today, at); },
                    [this](const Error& error) {
                        say({});

@@ -34,9 +34,14 @@ class SeedsModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
     Q_PROPERTY(bool keeps READ keeps CONSTANT)
+    /// How many days ago what is sown or counted next was; outside 0..kLongestAgo nothing is written.
+    Q_PROPERTY(int daysAgo READ daysAgo WRITE setDaysAgo NOTIFY daysAgoChanged)
+    /// That day in words; empty for today, and where it is none.
+    Q_PROPERTY(QString dayAgo READ dayAgo NOTIFY daysAgoChanged)
 
 public:
     static constexpr int kMostPlants = 999;
+    static constexpr int kLongestAgo = 3650;
 
     SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
 
@@ -61,17 +66,21 @@ public:
     bool canUndo() const { return here_.can_undo(); }
     bool canRedo() const { return here_.can_redo(); }
     bool keeps() const { return door_.keeps; }
+    int daysAgo() const { return days_ago_; }
+    void setDaysAgo(int days);
+    QString dayAgo() const;
 
     const SowingSheet* sheet() const { return facts_.sheet ? &*facts_.sheet : nullptr; }
     const YearWords& words() const { return look_.words; }
 
     /// Shows the sheet of a crop of the tables; `error` names near ones where there is none.
     Q_INVOKABLE void chooseCrop(const QString& name);
-    /// One seedling more or fewer has come up in a tray by today.
+    /// One seedling more or fewer had come up in a tray by today, or by that day ago.
     Q_INVOKABLE void count(int tray_row, int more);
     /// No more are waited for in a tray, or they are again.
     Q_INVOKABLE void setLast(int tray_row, bool last);
-    /// So many seeds of the chosen lot went into a tray today; false where that is no number or none of it can be.
+    /// So many seeds of the chosen lot went into a tray today, or that day ago; false where that is no number or none of it
+    /// can be.
     Q_INVOKABLE bool sow(const QString& seeds);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
@@ -82,6 +91,7 @@ signals:
     void seedsChanged();
     void sheetChanged();
     void plantsChanged();
+    void daysAgoChanged();
 
 protected:
     void read() override;
@@ -92,11 +102,16 @@ private:
     void choose();
     void write(const home::TrayCount& count, int tray_row);
     QString count_words(const home::TrayCount& count) const;
+    /// The day that is meant; else `error` says what to write.
+    std::optional<calendar::Date> day_meant();
+    /// The count of a tray as of that day, to count on from.
+    home::TrayCount counted_by(int tray_row, calendar::Date on) const;
 
     HouseholdDoor door_;
     TodayLook look_;
     SeedFacts facts_;
     WrittenHere<home::TrayCount> here_;
+    int days_ago_ = 0;
     int choices_ = 0; ///< Sheets asked for; only the last one is shown.
     SheetRows lots_;
     SheetRows dates_;

@@ -119,6 +119,17 @@ TEST_F(HomeModelTest, LoggedNightIsReadBackAndTheSameNightReplaces)
     EXPECT_EQ(model.nights()->at(0, "sky").toString(), "clear, calm");
 }
 
+TEST_F(HomeModelTest, ANightOfSomeDaysAgoIsKeptUnderItsMorning)
+{
+    EXPECT_FALSE(model.logNight("4", 0, -1));
+    EXPECT_TRUE(model.error().contains("how many days ago")) << model.error().toStdString();
+    EXPECT_EQ(model.dateAgo(3651), "");
+    EXPECT_TRUE(model.logNight("4,8", 2, 2));
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    EXPECT_TRUE(model.said().contains("the night to Thursday 14 May")) << model.said().toStdString();
+}
+
 TEST_F(HomeModelTest, ListsKeepTheRulesOfModels)
 {
     QAbstractItemModelTester nights(model.nights(), QAbstractItemModelTester::FailureReportingMode::Fatal);

@@ -120,6 +120,38 @@ TEST_F(SeedsModelTest, ClicksInARowAllCount)
     wait_for(model);
 }
 
+TEST_F(SeedsModelTest, WhatWasSownOrCountedDaysAgoHasThatDay)
+{
+    choose("Zinnia");
+    const int trays = model.trays()->rowCount();
+    model.setDaysAgo(-1);
+    EXPECT_FALSE(model.sow("6"));
+    EXPECT_TRUE(model.error().contains("how many days ago")) << model.error().toStdString();
+    EXPECT_TRUE(model.dayAgo().isEmpty());
+    model.setDaysAgo(1);
+    EXPECT_EQ(model.dayAgo(), "Friday 15 May");
+    model.count(0, 1);
+    model.count(0, 1);
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 2);
+    model.setDaysAgo(0);
+    model.count(0, 1);
+    wait_for(model);
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 3) << "counts on from what was counted yesterday";
+    model.setDaysAgo(1);
+    model.count(0, -1);
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 3) << "yesterday's count was lowered, today's stands";
+    model.setDaysAgo(30);
+    EXPECT_TRUE(model.sow("6"));
+    EXPECT_TRUE(model.said().contains("on Thursday 16 April")) << model.said().toStdString();
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    EXPECT_EQ(model.trays()->rowCount(), trays + 1);
+}
+
 TEST_F(SeedsModelTest, WhatWasSownTodayIsATrayThatIsCounted)
 {
     choose("Zinnia");

@@ -73,6 +73,19 @@ Item {
             compare(household.seeds.trays.count, trays + 1);
             compare((named("sownField") as SheetField).text, "");
             verify((named("seedsSaid") as Text).text.includes("9 seeds were sown today"));
+            mouseClick(named("traysAgo"));
+            keyClick("3");
+            verify((named("traysDay") as Text).text.includes("May"));
+            compare(household.seeds.daysAgo, 3);
+            keyClick(Qt.Key_Return);
+            verify(named("sownField").activeFocus);
+            mouseClick(named("traysAgo"));
+            keyClick(Qt.Key_Backspace);
+            keyClick("x");
+            verify((named("traysAgo") as SheetField).wrong);
+            keyClick(Qt.Key_Backspace);
+            compare(household.seeds.daysAgo, 0);
+            verify(!named("traysDay").visible);
         }
 
         function test_whatIsWaitedForComesFirstAndArrowsChoose() {
