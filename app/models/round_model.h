@@ -99,7 +99,8 @@ public:
     QString said() const { return said_; }
     bool canUndo() const { return here_.can_undo(); }
     bool canRedo() const { return here_.can_redo(); }
-    int carriesLeft() const; QString coldTitle() const;
+    int carriesLeft() const;
+    QString coldTitle() const;
     QString carryNames() const;
     QString error() const { return error_; }
     QString seedsAsked() const;
