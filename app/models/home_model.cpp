@@ -1,6 +1,7 @@
 #include "app/models/home_model.h"
 
 #include "app/clock.h"
+#include "app/models/days_ago.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_number.h"
 #include "app/words/phrase.h"
@@ -175,15 +176,9 @@ void HomeModel::read()
         });
 }
 
-namespace {
-
-constexpr int kLongestNightAgo = 3650; // Days.
-
-} // namespace
-
 QString HomeModel::dateAgo(int days) const
 {
-    return days < 0 || days > kLongestNightAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+    return days < 0 || days > kLongestDaysAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
 }
 
 bool HomeModel::logNight(const QString& low, int sky, int days_ago)
@@ -193,7 +188,7 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
         return false;
     }
     if (dateAgo(days_ago).isEmpty()) {
-        fail_with(tr("Write how many days ago the night ended, 0 to %1.").arg(kLongestNightAgo));
+        fail_with(tr("Write how many days ago the night ended, 0 to %1.").arg(kLongestDaysAgo));
         return false;
     }
     const auto typed = typed_temperature(low, look_.words);

@@ -1,5 +1,6 @@
 // What is logged on the page Plants: for which plants, what happened, and taking it back.
 #include "app/clock.h"
+#include "app/models/days_ago.h"
 #include "app/models/event_words.h"
 #include "app/models/gone_in_memory.h"
 #include "app/models/plants_model.h"
@@ -16,7 +17,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr double kMostPpm = 2000.0;
-constexpr int kLongestAgo = 3650; // Days.
 
 } // namespace
 
@@ -50,14 +50,14 @@ QString PlantsModel::target() const
 
 QString PlantsModel::dateAgo(int days) const
 {
-    return days < 0 || days > kLongestAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+    return days < 0 || days > kLongestDaysAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
 }
 
 bool PlantsModel::log(int what, const QString& number, int measure, const QString& note, int days_ago)
 {
     clear_error();
     if (dateAgo(days_ago).isEmpty()) {
-        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestAgo));
+        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
         return false;
     }
     const auto plants = targets();

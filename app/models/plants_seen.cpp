@@ -1,5 +1,6 @@
 // What is logged on the page Plants of pests, of harm, and of plants that leave the list.
 #include "app/clock.h"
+#include "app/models/days_ago.h"
 #include "app/models/plants_model.h"
 #include "app/models/typed_number.h"
 #include "app/models/word_form.h"
@@ -27,7 +28,7 @@ bool PlantsModel::logSeen(int what, const QString& detail, int choice, const QSt
         return false;
     }
     if (dateAgo(days_ago).isEmpty()) {
-        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(3650));
+        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
         return false;
     }
     home::Event event{.plant = {}, .kind = home::EventKind::Inspected, .spot = {}, .happened = look_.today,
