@@ -51,10 +51,9 @@ void YearLabels::setBands(YearBands* bands)
             words_are_old_ = true;
             polish();
         };
-        for (const auto signal : {&YearBands::yearChanged, &YearBands::themeChanged, &YearBands::schemeChanged,
-                                  &YearBands::frameChanged}) {
-            connect(bands_, signal, this, words_change);
-        }
+        connect(bands_, &YearBands::yearChanged, this, words_change);
+        connect(bands_, &YearBands::themeChanged, this, words_change);
+        connect(bands_, &YearBands::frameChanged, this, words_change);
         connect(bands_, &YearBands::widthChanged, this, words_change);
         connect(bands_, &YearBands::marksChanged, this, [this] { polish(); });
     }

@@ -14,11 +14,10 @@
 namespace lathhouse::chart {
 
 YearBar::YearBar(QQuickItem* parent)
-    : QQuickPaintedItem(parent), move_(new QVariantAnimation(this)), mark_(new QTimer(this))
+    : ChartOfYear(parent), move_(new QVariantAnimation(this)), mark_(new QTimer(this))
 {
     constexpr int kMove = 200;
     constexpr int kMark = 2000;
-    setAntialiasing(true);
     move_->setStartValue(0.0);
     move_->setEndValue(1.0);
     move_->setDuration(kMove);
@@ -46,10 +45,10 @@ YearBar::YearBar(QQuickItem* parent)
 
 const std::vector<models::YearStay>* YearBar::planned() const
 {
-    if (!year_ || row_ < 0 || static_cast<std::size_t>(row_) >= year_->order().size()) {
+    if (year() == nullptr || row_ < 0 || static_cast<std::size_t>(row_) >= year()->order().size()) {
         return nullptr;
     }
-    return &year_->stays(year_->order()[static_cast<std::size_t>(row_)]);
+    return &year()->stays(year()->order()[static_cast<std::size_t>(row_)]);
 }
 
 void YearBar::follow_plan()
@@ -76,7 +75,7 @@ void YearBar::follow_plan()
 
 void YearBar::follow_hand()
 {
-    const bool by_hand = year_->edgeRow() == row_;
+    const bool by_hand = year()->edgeRow() == row_;
     if (const auto* stays = planned(); stays != nullptr && (by_hand || by_hand_)) {
         move_->stop();
         shown_ = *stays;
@@ -106,43 +105,14 @@ void YearBar::setMoveTime(int milliseconds)
     }
 }
 
-void YearBar::setYear(models::YearModel* year)
+void YearBar::follow(models::YearModel& year)
 {
-    if (year == year_) {
-        return;
-    }
-    if (year_) {
-        year_->disconnect(this);
-    }
-    year_ = year;
-    if (year_) {
-        const auto repaint = [this] { update(); };
-        connect(year_, &models::YearModel::datesChanged, this, repaint);
-        connect(year_, &models::YearModel::planChanged, this, &YearBar::follow_plan);
-        connect(year_, &models::YearModel::edgeChanged, this, &YearBar::follow_hand);
-        connect(year_, &models::YearModel::viewChanged, this, repaint);
-        connect(year_, &models::YearModel::planningChanged, this, repaint);
-    }
-    emit yearChanged();
-    update();
-}
-
-void YearBar::setTheme(QObject* theme)
-{
-    if (theme != theme_) {
-        theme_ = theme;
-        emit themeChanged();
-        update();
-    }
-}
-
-void YearBar::setScheme(const QString& scheme)
-{
-    if (scheme != scheme_) {
-        scheme_ = scheme;
-        emit schemeChanged();
-        update();
-    }
+    const auto repaint = [this] { update(); };
+    connect(&year, &models::YearModel::datesChanged, this, repaint);
+    connect(&year, &models::YearModel::planChanged, this, &YearBar::follow_plan);
+    connect(&year, &models::YearModel::edgeChanged, this, &YearBar::follow_hand);
+    connect(&year, &models::YearModel::viewChanged, this, repaint);
+    connect(&year, &models::YearModel::planningChanged, this, repaint);
 }
 
 void YearBar::setRow(int row)
@@ -166,47 +136,34 @@ void YearBar::setBarHeight(qreal height)
     }
 }
 
-void YearBar::paint(QPainter* painter)
+void YearBar::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
-    if (!year_ || !theme_) {
+    if (year() == nullptr) {
         return;
     }
-    const ChartInk ink = ChartInk::of_theme(*theme_);
-    painter->setRenderHint(QPainter::Antialiasing);
-    const QRectF plot(margin(), 0, width() - margin(), height());
-    draw_month_lines(*painter, ink, year_->year(), year_->view(), plot.left(), plot.width(), 0, height());
+    const QRectF plot = room.adjusted(margin(), 0, 0, 0);
+    draw_month_lines(painter, ink, year()->year(), year()->view(), plot.left(), plot.width(), 0, height());
     if (const auto* stays = planned()) {
-        const std::size_t plant = year_->order()[static_cast<std::size_t>(row_)];
-        draw_plant_bar(*painter, ink,
-                       {year_->year(), year_->view(), shown_.empty() ? *stays : shown_, year_->dates(plant),
-                        year_->planning()},
+        const std::size_t plant = year()->order()[static_cast<std::size_t>(row_)];
+        draw_plant_bar(painter, ink,
+                       {year()->year(), year()->view(), shown_.empty() ? *stays : shown_, year()->dates(plant),
+                        year()->planning()},
                        plot, bar_height_);
-        draw_feeds(*painter, ink, year_->feeds(plant), year_->view(), plot, bar_height_);
+        draw_feeds(painter, ink, year()->feeds(plant), year()->view(), plot, bar_height_);
         if (marked()) {
             const qreal top = bar_top(plot, bar_height_);
-            painter->setBrush(Qt::NoBrush);
-            painter->setPen(QPen(ink.ink, 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-            painter->drawRect(QRectF(plot.left() + 1.0, top - 1.0, plot.width() - 2.0, bar_height_ + 2.0));
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(ink.ink, 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+            painter.drawRect(QRectF(plot.left() + 1.0, top - 1.0, plot.width() - 2.0, bar_height_ + 2.0));
         }
     }
 }
 
-void YearSowingBar::setYear(models::YearModel* year)
+void YearSowingBar::follow(models::YearModel& year)
 {
-    if (year == year_) {
-        return;
-    }
-    if (year_) {
-        year_->disconnect(this);
-    }
-    year_ = year;
-    if (year_) {
-        const auto repaint = [this] { update(); };
-        connect(year_, &models::YearModel::sowingsChanged, this, repaint);
-        connect(year_, &models::YearModel::viewChanged, this, repaint);
-    }
-    emit yearChanged();
-    update();
+    const auto repaint = [this] { update(); };
+    connect(&year, &models::YearModel::sowingsChanged, this, repaint);
+    connect(&year, &models::YearModel::viewChanged, this, repaint);
 }
 
 void YearSowingBar::setRow(int row)
@@ -218,12 +175,12 @@ void YearSowingBar::setRow(int row)
 
 void YearSowingBar::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
-    if (!year_) {
+    if (year() == nullptr) {
         return;
     }
-    draw_month_lines(painter, ink, year_->year(), year_->view(), room.left(), room.width(), 0, room.height());
-    if (const auto* sowing = year_->sowing(row_)) {
-        draw_sowing(painter, ink, *sowing, year_->view(), room);
+    draw_month_lines(painter, ink, year()->year(), year()->view(), room.left(), room.width(), 0, room.height());
+    if (const auto* sowing = year()->sowing(row_)) {
+        draw_sowing(painter, ink, *sowing, year()->view(), room);
     }
 }
 

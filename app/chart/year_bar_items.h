@@ -1,11 +1,6 @@
 #pragma once
 
-#include "app/chart/sheet_chart.h"
-#include "app/models/year_model.h"
-
-#include <QPointer>
-#include <QQuickPaintedItem>
-#include <QtQml/qqmlregistration.h>
+#include "app/chart/chart_of_year.h"
 
 #include <vector>
 
@@ -16,12 +11,9 @@ namespace lathhouse::chart {
 
 /// The bar of one plant, with the month lines behind it. Where a new plan gives it another shape it moves there,
 /// or, where movement is not wanted, is marked for a while.
-class YearBar : public QQuickPaintedItem {
+class YearBar : public lathhouse::chart::ChartOfYear {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(lathhouse::models::YearModel* year READ year WRITE setYear NOTIFY yearChanged REQUIRED)
-    Q_PROPERTY(QObject* theme READ theme WRITE setTheme NOTIFY themeChanged REQUIRED)
-    Q_PROPERTY(QString scheme READ scheme WRITE setScheme NOTIFY schemeChanged)
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged)
     Q_PROPERTY(qreal barHeight READ barHeight WRITE setBarHeight NOTIFY barHeightChanged)
     /// Milliseconds that the bar takes to its new place; 0: it does not move but is outlined for two seconds.
@@ -34,12 +26,6 @@ class YearBar : public QQuickPaintedItem {
 public:
     explicit YearBar(QQuickItem* parent = nullptr);
 
-    models::YearModel* year() const { return year_; }
-    void setYear(models::YearModel* year);
-    QObject* theme() const { return theme_; }
-    void setTheme(QObject* theme);
-    QString scheme() const { return scheme_; }
-    void setScheme(const QString& scheme);
     int row() const { return row_; }
     void setRow(int row); ///< Negative: month lines only.
     qreal barHeight() const { return bar_height_; }
@@ -50,16 +36,15 @@ public:
     bool marked() const;
     qreal margin() const { return 1.0; }
 
-    void paint(QPainter* painter) override;
-
 signals:
-    void yearChanged();
-    void themeChanged();
-    void schemeChanged();
     void rowChanged();
     void barHeightChanged();
     void moveTimeChanged();
     void movingChanged();
+
+protected:
+    void follow(models::YearModel& year) override;
+    void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 
 private:
     /// The stays of the row's plant by the plan; nullptr where the row has none.
@@ -67,9 +52,6 @@ private:
     void follow_plan();
     void follow_hand();
 
-    QPointer<models::YearModel> year_;
-    QPointer<QObject> theme_;
-    QString scheme_;
     int row_ = -1;
     qreal bar_height_ = 15.0;
     std::vector<models::YearStay> from_;
@@ -80,29 +62,25 @@ private:
 };
 
 /// The season of one sowing, over the same days as the bars of the plants.
-class YearSowingBar : public lathhouse::chart::SheetChart {
+class YearSowingBar : public lathhouse::chart::ChartOfYear {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(lathhouse::models::YearModel* year READ year WRITE setYear NOTIFY yearChanged REQUIRED)
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged)
 
 public:
-    using SheetChart::SheetChart;
+    using ChartOfYear::ChartOfYear;
 
-    models::YearModel* year() const { return year_; }
-    void setYear(models::YearModel* year);
     int row() const { return row_; }
     void setRow(int row);
 
 signals:
-    void yearChanged();
     void rowChanged();
 
 protected:
+    void follow(models::YearModel& year) override;
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 
 private:
-    QPointer<models::YearModel> year_;
     int row_ = -1;
 };
 

@@ -5,55 +5,22 @@
 
 namespace lathhouse::chart {
 
-YearBands::YearBands(QQuickItem* parent) : QQuickPaintedItem(parent)
+YearBands::YearBands(QQuickItem* parent) : ChartOfYear(parent)
 {
-    setAntialiasing(true);
+    connect(this, &YearBands::yearChanged, this, &YearBands::marksChanged);
 }
 
-void YearBands::setYear(models::YearModel* year)
+void YearBands::follow(models::YearModel& year)
 {
-    if (year == year_) {
-        return;
-    }
-    if (year_) {
-        year_->disconnect(this);
-    }
-    year_ = year;
-    if (year_) {
-        connect(year_, &models::YearModel::cursorChanged, this, &YearBands::marksChanged);
-        connect(year_, &models::YearModel::unitsChanged, this, [this] {
-            emit frameChanged();
-            emit marksChanged();
-            update();
-        });
-        connect(year_, &models::YearModel::viewChanged, this, [this] {
-            emit frameChanged();
-            emit marksChanged();
-            update();
-        });
-        connect(year_, &models::YearModel::householdChanged, this, [this] { update(); });
-    }
-    emit yearChanged();
-    emit marksChanged();
-    update();
-}
-
-void YearBands::setTheme(QObject* theme)
-{
-    if (theme != theme_) {
-        theme_ = theme;
-        emit themeChanged();
+    const auto laid_out_anew = [this] {
+        emit frameChanged();
+        emit marksChanged();
         update();
-    }
-}
-
-void YearBands::setScheme(const QString& scheme)
-{
-    if (scheme != scheme_) {
-        scheme_ = scheme;
-        emit schemeChanged();
-        update();
-    }
+    };
+    connect(&year, &models::YearModel::cursorChanged, this, &YearBands::marksChanged);
+    connect(&year, &models::YearModel::unitsChanged, this, laid_out_anew);
+    connect(&year, &models::YearModel::viewChanged, this, laid_out_anew);
+    connect(&year, &models::YearModel::householdChanged, this, [this] { update(); });
 }
 
 void YearBands::setNarrow(bool narrow)
@@ -85,21 +52,21 @@ void YearBands::geometryChange(const QRectF& now, const QRectF& before)
 YearPainter YearBands::painter() const
 {
     YearFrame frame = frame_;
-    frame.view = year_->view();
-    return YearPainter(year_->year(), year_->words(), frame);
+    frame.view = year()->view();
+    return YearPainter(year()->year(), year()->words(), frame);
 }
 
 qreal YearBands::xOf(int day) const
 {
-    return year_ ? painter().x(day + 0.5) : 0.0;
+    return year() != nullptr ? painter().x(day + 0.5) : 0.0;
 }
 
 int YearBands::dayAt(qreal x) const
 {
-    if (!year_ || frame_.width() <= 0.0) {
+    if (year() == nullptr || frame_.width() <= 0.0) {
         return 0;
     }
-    const models::DaySpan view = year_->view();
+    const models::DaySpan view = year()->view();
     const int day =
         view.first + static_cast<int>(std::floor((x - frame_.plot_left) / frame_.width() * view.count));
     return std::clamp(day, view.first, view.first + view.count - 1);
@@ -107,37 +74,37 @@ int YearBands::dayAt(qreal x) const
 
 qreal YearBands::cursorX() const
 {
-    return year_ ? xOf(year_->cursorDay()) : 0.0;
+    return year() != nullptr ? xOf(year()->cursorDay()) : 0.0;
 }
 qreal YearBands::cursorSkyY() const
 {
-    return year_ ? painter().sky_y(static_cast<std::size_t>(year_->cursorDay())) : 0.0;
+    return year() != nullptr ? painter().sky_y(static_cast<std::size_t>(year()->cursorDay())) : 0.0;
 }
 qreal YearBands::cursorMiddleY() const
 {
-    return year_
-               ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_middle)
+    return year() != nullptr
+               ? painter().low_y(year()->year().days[static_cast<std::size_t>(year()->cursorDay())].low_middle)
                : 0.0;
 }
 qreal YearBands::cursorColdY() const
 {
-    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_cold)
+    return year() != nullptr ? painter().low_y(year()->year().days[static_cast<std::size_t>(year()->cursorDay())].low_cold)
                  : 0.0;
 }
 qreal YearBands::cursorWarmY() const
 {
-    return year_ ? painter().low_y(year_->year().days[static_cast<std::size_t>(year_->cursorDay())].low_warm)
+    return year() != nullptr ? painter().low_y(year()->year().days[static_cast<std::size_t>(year()->cursorDay())].low_warm)
                  : 0.0;
 }
 qreal YearBands::cursorFrostY() const
 {
-    return year_ ? painter().strip_y(static_cast<std::size_t>(year_->cursorDay())) : 0.0;
+    return year() != nullptr ? painter().strip_y(static_cast<std::size_t>(year()->cursorDay())) : 0.0;
 }
 
-void YearBands::paint(QPainter* painter_to)
+void YearBands::draw(QPainter& painter_to, const ChartInk& ink, const QRectF& /*room*/) const
 {
-    if (year_ && theme_) {
-        painter().draw_ground(*painter_to, ChartInk::of_theme(*theme_), narrow_);
+    if (year() != nullptr) {
+        painter().draw_ground(painter_to, ink, narrow_);
     }
 }
 

@@ -1,22 +1,14 @@
 #pragma once
 
+#include "app/chart/chart_of_year.h"
 #include "app/chart/year_painter.h"
-#include "app/models/year_model.h"
-
-#include <QPointer>
-#include <QQuickPaintedItem>
-#include <QtQml/qqmlregistration.h>
 
 namespace lathhouse::chart {
 
 /// The bands of the year. Knows where the cursor's marks belong, but draws none of them.
-class YearBands : public QQuickPaintedItem {
+class YearBands : public lathhouse::chart::ChartOfYear {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(lathhouse::models::YearModel* year READ year WRITE setYear NOTIFY yearChanged REQUIRED)
-    Q_PROPERTY(QObject* theme READ theme WRITE setTheme NOTIFY themeChanged REQUIRED)
-    /// Anything that changes when the theme's colours or sizes do.
-    Q_PROPERTY(QString scheme READ scheme WRITE setScheme NOTIFY schemeChanged)
     Q_PROPERTY(qreal plotLeft READ plotLeft WRITE setPlotLeft NOTIFY frameChanged)
     Q_PROPERTY(qreal monthRow READ monthRow WRITE setMonthRow NOTIFY frameChanged)
     Q_PROPERTY(qreal skyHeight READ skyHeight WRITE setSkyHeight NOTIFY frameChanged)
@@ -33,12 +25,6 @@ class YearBands : public QQuickPaintedItem {
 public:
     explicit YearBands(QQuickItem* parent = nullptr);
 
-    models::YearModel* year() const { return year_; }
-    void setYear(models::YearModel* year);
-    QObject* theme() const { return theme_; }
-    void setTheme(QObject* theme);
-    QString scheme() const { return scheme_; }
-    void setScheme(const QString& scheme);
     qreal plotLeft() const { return frame_.plot_left; }
     void setPlotLeft(qreal left) { set(frame_.plot_left, left); }
     qreal monthRow() const { return frame_.month_row; }
@@ -65,24 +51,18 @@ public:
     /// What lays the year out now; `year` is there.
     YearPainter painter() const;
 
-    void paint(QPainter* painter) override;
-
 signals:
-    void yearChanged();
-    void themeChanged();
-    void schemeChanged();
     void frameChanged();
     void marksChanged();
 
 protected:
+    void follow(models::YearModel& year) override;
+    void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
     void geometryChange(const QRectF& now, const QRectF& before) override;
 
 private:
     void set(qreal& part, qreal value);
 
-    QPointer<models::YearModel> year_;
-    QPointer<QObject> theme_;
-    QString scheme_;
     YearFrame frame_;
     bool narrow_ = false;
 };
