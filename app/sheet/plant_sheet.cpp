@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace lathhouse::sheet {
 
@@ -213,18 +214,17 @@ private:
         constexpr qreal kGap = 16.0;
         const QFont font = text_font(12);
         const qreal half = (wide_ - kGap) / 2.0;
-        for (std::size_t at_line = 0; at_line < lines.size(); ++at_line) {
-            std::vector<Line> shown{lines[at_line]};
-            const auto is_short = [&](const Line& line) { return text_width(font, line.what) <= half - kDate; };
-            if (at_line + 1 < lines.size() && is_short(lines[at_line]) && is_short(lines[at_line + 1])) {
-                shown.push_back(lines[++at_line]);
-            }
+        const auto is_short = [&](const Line& line) { return text_width(font, line.what) <= half - kDate; };
+        for (auto line = lines.begin(); line != lines.end();) {
+            const auto next = std::next(line);
+            const std::vector<Line> shown(line, next != lines.end() && is_short(*line) && is_short(*next) ? next + 1 : next);
+            line += std::ssize(shown);
             const qreal width = (shown.size() > 1 ? half : wide_) - kDate;
             flow_.add(text_height(font, shown.front().what, width) + 2.0, [=, ink = ink_](QPainter& painter, QPointF at) {
                 qreal x = at.x();
-                for (const Line& line : shown) {
-                    write_wrapped(painter, font, ink.ink2, {x, at.y()}, kDate, line.date);
-                    write_wrapped(painter, font, ink.ink, {x + kDate, at.y()}, width, line.what);
+                for (const Line& one : shown) {
+                    write_wrapped(painter, font, ink.ink2, {x, at.y()}, kDate, one.date);
+                    write_wrapped(painter, font, ink.ink, {x + kDate, at.y()}, width, one.what);
                     x += half + kGap;
                 }
             });
