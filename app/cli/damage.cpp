@@ -209,12 +209,9 @@ Result<Answer> damage_of(const Globals& globals, const DamageOptions& options)
         return list_of_signs();
     }
     plan::DamageCase what{};
-    const auto date = date_of(options.date, globals.today);
+    const auto date = past_date_of("--date", options.date, globals.today);
     if (!date) {
         return date.error();
-    }
-    if (*date > globals.today) {
-        return Error{ErrorCode::OutOfRange, "--date " + options.date + " is after today"};
     }
     what.happened = *date;
     what.product = options.product;

@@ -81,4 +81,15 @@ Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise
     return calendar::parse_date(text);
 }
 
+Result<calendar::Date> past_date_of(const std::string& option, const std::string& text, calendar::Date today,
+                                    std::string_view because)
+{
+    const auto date = date_of(text, today);
+    if (date && *date > today) {
+        return Error{ErrorCode::OutOfRange, option + " " + text + " is after today" +
+                                                (because.empty() ? "" : "; " + std::string{because})};
+    }
+    return date;
+}
+
 } // namespace lathhouse::cli

@@ -35,5 +35,8 @@ climate::NightWeather weather_of(const WeatherOptions& options);
 Result<Celsius> logged_temperature(const std::string& option, double degrees);
 /// The date of an option, else `otherwise`. Errors: as parse_date.
 Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise);
+/// As date_of, of what has happened: today where nothing is said. Errors: OutOfRange for a day to come, with the reason.
+Result<calendar::Date> past_date_of(const std::string& option, const std::string& text, calendar::Date today,
+                                    std::string_view because = {});
 
 } // namespace lathhouse::cli

@@ -51,13 +51,9 @@ Result<Answer> log_reading(const Globals& globals, const ReadingOptions& options
     if (!spot) {
         return spot.error();
     }
-    const auto night = date_of(options.date, globals.today);
+    const auto night = past_date_of("--date", options.date, globals.today, "a night is logged when it is over");
     if (!night) {
         return night.error();
-    }
-    if (*night > globals.today) {
-        return Error{ErrorCode::OutOfRange,
-                     "--date " + options.date + " is after today; a night is logged when it is over"};
     }
     const auto low = logged_temperature("--low", options.low);
     if (!low) {

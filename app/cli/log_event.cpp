@@ -87,13 +87,9 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
         return Error{ErrorCode::WrongUsage,
                      "no kind of event is called \"" + options.kind + "\"; there are " + kinds_in_words()};
     }
-    const auto date = date_of(options.date, globals.today);
+    const auto date = past_date_of("--date", options.date, globals.today, "the journal keeps what has happened");
     if (!date) {
         return date.error();
-    }
-    if (*date > globals.today) {
-        return Error{ErrorCode::OutOfRange, "--date " + options.date +
-                                                " is after today; the journal keeps what has happened"};
     }
     const auto details = details_of(options.details);
     if (!details) {
@@ -130,28 +126,20 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
                   {}};
 }
 
-Result<Answer> turn_back(const Globals& globals, journal::HouseholdStore::Direction direction)
+Result<Answer> turn_back(const Globals& globals, bool undo)
 {
-    const bool undo = direction == journal::HouseholdStore::Direction::Undo;
-    auto store = store_of(globals);
-    if (!store) {
-        return store.error();
+    const auto turned = turn_last_entry(globals, undo);
+    if (!turned) {
+        return turned.error();
     }
-    const auto entry = store->turn_last(direction, now());
-    if (!entry) {
-        return entry.error();
-    }
-    if (!*entry) {
+    if (!*turned) {
         return Error{ErrorCode::NotFound,
                      undo ? "there is nothing to undo in " + globals.home.string()
                           : "there is nothing to redo; what was entered after an undo ends it"};
     }
-    const auto home = with_gone_plants(*store);
-    if (!home) {
-        return home.error();
-    }
-    return Answer{{{undo ? "undone" : "redone", entry_json(**entry)}},
-                  (undo ? "Undone: " : "Counts again: ") + sentence_of(**entry, *home, globals.units) + "\n",
+    const auto& [entry, home] = **turned;
+    return Answer{{{undo ? "undone" : "redone", entry_json(entry)}},
+                  (undo ? "Undone: " : "Counts again: ") + sentence_of(entry, home, globals.units) + "\n",
                   {}};
 }
 
@@ -220,16 +208,13 @@ void add_log_event(Commands& commands, CLI::App& group)
         ->type_name("NAME=VALUE");
     commands.on_run(command, [options](const Globals& globals) { return log_event(globals, *options); });
 
-    for (const auto direction :
-         {journal::HouseholdStore::Direction::Undo, journal::HouseholdStore::Direction::Redo}) {
-        const bool undo = direction == journal::HouseholdStore::Direction::Undo;
+    for (const bool undo : {true, false}) {
         CLI::App& turn = *group.add_subcommand(undo ? "undo" : "redo",
                                                undo ? "Takes back the entry that was made last"
                                                     : "Lets the entry that was undone last count again");
         turn.footer(std::string{"Example:\n  lathhouse log "} + (undo ? "undo" : "redo"));
         turn.fallthrough();
-        commands.on_run(turn,
-                        [direction](const Globals& globals) { return turn_back(globals, direction); });
+        commands.on_run(turn, [undo](const Globals& globals) { return turn_back(globals, undo); });
     }
 
     auto shown = std::make_shared<HistoryOptions>();

@@ -169,13 +169,9 @@ Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions&
     if (!kind) {
         return kind.error();
     }
-    const auto date = date_of(options.date, globals.today);
+    const auto date = past_date_of("--date", options.date, globals.today, "the journal keeps what has been measured");
     if (!date) {
         return date.error();
-    }
-    if (*date > globals.today) {
-        return Error{ErrorCode::OutOfRange, "--date " + options.date +
-                                                " is after today; the journal keeps what has been measured"};
     }
     home::Measurement measurement{.plant = (*plant)->id,
                                   .kind = *kind,
@@ -307,13 +303,9 @@ Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
     if (!parent) {
         return parent.error();
     }
-    const auto date = date_of(options.date, globals.today);
+    const auto date = past_date_of("--date", options.date, globals.today, "the journal keeps what has happened");
     if (!date) {
         return date.error();
-    }
-    if (*date > globals.today) {
-        return Error{ErrorCode::OutOfRange,
-                     "--date " + options.date + " is after today; the journal keeps what has happened"};
     }
     auto piece = **parent;
     piece.pinned_spot.reset();

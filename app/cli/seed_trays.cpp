@@ -154,12 +154,9 @@ Result<Answer> log_potted(const Globals& globals, const PottedOptions& options)
     if (options.plants < 1 || options.plants > 1000) {
         return Error{ErrorCode::OutOfRange, "--plants must lie within 1 and 1000"};
     }
-    const auto date = date_of(options.date, globals.today);
+    const auto date = past_date_of("--date", options.date, globals.today, "log it when it is done");
     if (!date) {
         return date.error();
-    }
-    if (*date > globals.today) {
-        return Error{ErrorCode::OutOfRange, "--date " + options.date + " is after today; log it when it is done"};
     }
     auto store = store_of(globals);
     if (!store) {

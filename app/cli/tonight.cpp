@@ -68,12 +68,9 @@ Result<std::vector<home::KeptForecast>> forecasts_of(const TonightOptions& optio
                      "--sky, --wind and --dew-point go with --low; a file has columns for them"};
     }
     if (!options.forecast.file.empty()) {
-        const auto issued = date_of(options.issued, today);
+        const auto issued = past_date_of("--issued", options.issued, today);
         if (!issued) {
             return issued.error();
-        }
-        if (*issued > today) {
-            return Error{ErrorCode::OutOfRange, "--issued " + options.issued + " is after today"};
         }
         return forecast_of(options.forecast, *issued);
     }
