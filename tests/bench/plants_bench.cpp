@@ -3,86 +3,21 @@
 #include "core/climate/place_climate.h"
 #include "core/climate/station_table.h"
 #include "core/home/demonstration.h"
-#include "tests/bench/recorded_times.h"
+#include "tests/bench/window_times.h"
 
-#include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QQmlEngine>
 #include <QQuickItem>
 #include <QQuickView>
-#include <QTest>
 
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <functional>
 #include <string>
 #include <vector>
 
 namespace lathhouse {
 namespace {
-
-void wait_for(const std::function<bool()>& event, const char* name)
-{
-    if (!QTest::qWaitFor(event, 600'000)) {
-        std::fprintf(stderr, "plants_bench: %s did not come\n", name);
-        std::exit(1);
-    }
-}
-
-double milliseconds(const QElapsedTimer& since)
-{
-    return static_cast<double>(since.nsecsElapsed()) / 1e6;
-}
-
-/// All that was measured, by what it was.
-RecordedTimes& taken()
-{
-    static RecordedTimes all;
-    return all;
-}
-
-void keep(const char* what, const std::vector<double>& times)
-{
-    for (const double time : times) {
-        taken().add(what, time / 1000.0);
-    }
-}
-
-/// From a change to the frame that shows it, without the wait for the frame's turn.
-class FrameClock : public QObject {
-public:
-    explicit FrameClock(QQuickWindow* window) : window_(window)
-    {
-        window->installEventFilter(this);
-        connect(window, &QQuickWindow::frameSwapped, this, [this] {
-            last_ = milliseconds(clock_);
-            ++frames_;
-        });
-    }
-    bool eventFilter(QObject* watched, QEvent* event) override
-    {
-        if (watched == window_ && event->type() == QEvent::UpdateRequest) {
-            clock_.start();
-        }
-        return false;
-    }
-    double frame_after(const std::function<void()>& change)
-    {
-        const int before = frames_;
-        QElapsedTimer changing;
-        changing.start();
-        change();
-        const double changed = milliseconds(changing);
-        return QTest::qWaitFor([this, before] { return frames_ > before; }, 2000) ? changed + last_ : -1.0;
-    }
-
-private:
-    QQuickWindow* window_;
-    QElapsedTimer clock_;
-    double last_ = 0.0;
-    int frames_ = 0;
-};
 
 void scroll(FrameClock& clock, QQuickItem* list, double step, const char* what)
 {

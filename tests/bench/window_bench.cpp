@@ -6,20 +6,17 @@
 #include "app/models/seeds_model.h"
 #include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
-#include "tests/bench/recorded_times.h"
+#include "tests/bench/window_times.h"
 #include "tests/window/demonstration_year.h"
 
-#include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
-#include <QTest>
 
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -27,79 +24,11 @@
 namespace lathhouse {
 namespace {
 
-/// What does not come ends the program: there would be nothing to measure.
-void wait_for(const std::function<bool()>& event, const char* name)
-{
-    if (!QTest::qWaitFor(event, 60'000)) {
-        std::fprintf(stderr, "window_bench: %s did not come\n", name);
-        std::exit(1);
-    }
-}
-
-double milliseconds(const QElapsedTimer& since)
-{
-    return static_cast<double>(since.nsecsElapsed()) / 1e6;
-}
-
-/// All that was measured, by household and what.
-RecordedTimes& taken()
-{
-    static RecordedTimes all;
-    return all;
-}
-
+/// Keeps times of a household.
 void keep(const char* household, const char* what, const std::vector<double>& times)
 {
-    for (const double time : times) {
-        taken().add(std::string{what} + "/" + household, time / 1000.0);
-    }
+    lathhouse::keep(std::string{what} + "/" + household, times);
 }
-
-/// The time that drawing takes: from the window's request for a frame to the frame.
-class FrameClock : public QObject {
-public:
-    explicit FrameClock(QQuickWindow* window) : window_(window)
-    {
-        window->installEventFilter(this);
-        connect(window, &QQuickWindow::frameSwapped, this, [this] {
-            if (begun_) {
-                last_ = milliseconds(clock_);
-                begun_ = false;
-            }
-            ++frames_;
-        });
-    }
-    bool eventFilter(QObject* watched, QEvent* event) override
-    {
-        if (watched == window_ && event->type() == QEvent::UpdateRequest) {
-            clock_.start();
-            begun_ = true;
-        }
-        return false;
-    }
-    /// Runs `change` and the frame that shows it; milliseconds of both, without the wait between them. Negative
-    /// where nothing was to be drawn.
-    double frame_after(const std::function<void()>& change)
-    {
-        const int before = frames_;
-        QElapsedTimer changing;
-        changing.start();
-        change();
-        const double changed = milliseconds(changing);
-        if (!QTest::qWaitFor([this, before] { return frames_ > before; }, 2000)) {
-            return -1.0;
-        }
-        return changed + last_;
-    }
-    int frames() const { return frames_; }
-
-private:
-    QQuickWindow* window_;
-    QElapsedTimer clock_;
-    bool begun_ = false;
-    double last_ = 0.0;
-    int frames_ = 0;
-};
 
 struct Opened {
     std::unique_ptr<models::YearModel> model;

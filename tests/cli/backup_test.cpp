@@ -1,10 +1,9 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <csignal>
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -17,28 +16,15 @@ namespace {
 using testing::HasSubstr;
 namespace fs = std::filesystem;
 
-class BackupCommands : public testing::Test {
+class BackupCommands : public WithDemonstration {
 protected:
-    BackupCommands()
-    {
-        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", path("home"), "--photos", "0"}).status, 0);
-    }
-    ~BackupCommands() override
-    {
-        std::error_code failure;
-        fs::remove_all(folder_, failure);
-    }
-    std::string path(const std::string& name) const { return (folder_ / name).string(); }
-    Ran at_home(std::vector<std::string> command, const std::string& home = "home") const
+    BackupCommands() : WithDemonstration("2027-01-10") {}
+    Ran at_home(const std::vector<std::string>& command, const std::string& home = "home") const
     {
         std::vector<std::string> arguments{"--home", path(home), "--on", "2027-03-01"};
         arguments.insert(arguments.end(), command.begin(), command.end());
         return run_command(arguments);
     }
-    fs::path folder_;
 };
 
 TEST_F(BackupCommands, ThereAndBack)
@@ -82,15 +68,15 @@ TEST_F(BackupCommands, RefusesWithOneSentence)
 TEST_F(BackupCommands, AnInterruptLeavesNothing)
 {
     // Large enough that the interrupt comes while it works.
-    fs::create_directories(folder_ / "home/photos/zz");
-    std::ofstream{folder_ / "home/photos/zz/big.jpg"} << std::string(300'000'000, 'p');
-    fs::create_directory(folder_ / "kept");
+    fs::create_directories(folder() / "home/photos/zz");
+    std::ofstream{folder() / "home/photos/zz/big.jpg"} << std::string(300'000'000, 'p');
+    fs::create_directory(folder() / "kept");
     const pid_t child = fork();
     if (child == 0) {
         const auto ran = at_home({"backup", path("kept/plants.zip")});
         _exit(ran.status == 1 && ran.err.find("stopped") != std::string::npos && is_one_clear_error(ran) ? 7 : 1);
     }
-    while (fs::is_empty(folder_ / "kept")) {
+    while (fs::is_empty(folder() / "kept")) {
         usleep(1'000);
     }
     usleep(50'000);
@@ -99,7 +85,7 @@ TEST_F(BackupCommands, AnInterruptLeavesNothing)
     waitpid(child, &status, 0);
     EXPECT_TRUE(WIFEXITED(status));
     EXPECT_EQ(WEXITSTATUS(status), 7);
-    EXPECT_TRUE(fs::is_empty(folder_ / "kept"));
+    EXPECT_TRUE(fs::is_empty(folder() / "kept"));
 }
 
 } // namespace

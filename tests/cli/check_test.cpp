@@ -1,9 +1,8 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -13,26 +12,13 @@ namespace {
 using testing::HasSubstr;
 namespace fs = std::filesystem;
 
-class CheckCommand : public testing::Test {
+class CheckCommand : public WithDemonstration {
 protected:
-    CheckCommand()
-    {
-        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--photos", "0"}).status, 0);
-    }
-    ~CheckCommand() override
-    {
-        std::error_code failure;
-        fs::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
+    CheckCommand() : WithDemonstration("2027-01-10") {}
     Ran check(bool json = false) const
     {
         return json ? run_command({"--home", home(), "check", "--json"}) : run_command({"--home", home(), "check"});
     }
-    fs::path folder_;
 };
 
 TEST_F(CheckCommand, ASoundHouseholdIsSaidToBe)
@@ -47,7 +33,7 @@ TEST_F(CheckCommand, TellsOfTheLastBackupAndWhatCameSince)
 {
     EXPECT_THAT(check().out, HasSubstr("No backup of it is known"));
     EXPECT_TRUE(check(true).json()["last_backup"].is_null());
-    const auto file = (folder_ / "one.zip").string();
+    const auto file = (folder() / "one.zip").string();
     ASSERT_EQ(run_command({"--on", "2027-01-10", "--home", home(), "backup", file}).status, 0);
     EXPECT_THAT(check().out, HasSubstr("Last backup on 2027-01-10 to " + file + "; nothing was entered since."));
     ASSERT_EQ(run_command({"--on", "2027-01-11", "--home", home(), "log", "event", "watered", "--plant", "1"}).status, 0);
@@ -60,8 +46,8 @@ TEST_F(CheckCommand, TellsOfTheLastBackupAndWhatCameSince)
 
 TEST_F(CheckCommand, AMemoOfTheLastBackupThatIsDamagedIsNone)
 {
-    fs::create_directories(folder_ / "home/backups");
-    std::ofstream{folder_ / "home/backups/last-backup.json"} << "{\"on\": \"2027-02-30\", \"file\": \"x\", \"last_entry\": 1}";
+    fs::create_directories(folder() / "home/backups");
+    std::ofstream{folder() / "home/backups/last-backup.json"} << "{\"on\": \"2027-02-30\", \"file\": \"x\", \"last_entry\": 1}";
     const auto ran = check();
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("No backup of it is known"));
@@ -69,10 +55,10 @@ TEST_F(CheckCommand, AMemoOfTheLastBackupThatIsDamagedIsNone)
 
 TEST_F(CheckCommand, SaysWhatToDoAboutEach)
 {
-    const auto photos = folder_ / "home/photos/ab";
+    const auto photos = folder() / "home/photos/ab";
     fs::create_directories(photos);
     std::ofstream{photos / ("ab" + std::string(62, '0') + ".jpg")} << "altered";
-    std::ofstream{folder_ / "home/letter.txt"} << "x";
+    std::ofstream{folder() / "home/letter.txt"} << "x";
     const auto ran = check();
     EXPECT_EQ(ran.status, 1);
     EXPECT_THAT(ran.out, HasSubstr("A photo was altered: photos/ab/ab"));

@@ -1,11 +1,9 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include "core/journal/household_store.h"
 
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <filesystem>
 
 namespace lathhouse::cli {
 namespace {
@@ -13,21 +11,9 @@ namespace {
 const calendar::Date kToday{2026, 11, 10};
 
 /// The demonstration in November, with events written into its journal.
-class CourseCommand : public testing::Test {
+class CourseCommand : public WithDemonstration {
 protected:
-    CourseCommand()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_course_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-11-10", "demo", home(), "--photos", "0"}).status, 0);
-    }
-    ~CourseCommand() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
+    CourseCommand() : WithDemonstration("2026-11-10") {}
     void log(home::EventKind kind, home::PlantId plant, int days_ago,
              std::map<std::string, std::string> details) const
     {
@@ -43,13 +29,6 @@ protected:
                                 .details = std::move(details)};
         ASSERT_TRUE(store->record(std::span{&event, 1}));
     }
-    Ran ask(std::vector<std::string> command) const
-    {
-        std::vector<std::string> arguments{"--home", home(), "--on", "2026-11-10"};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
-    std::filesystem::path folder_;
 };
 
 TEST_F(CourseCommand, SaysThatAllIsCleanWhereNothingWasFound)

@@ -1,34 +1,14 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <filesystem>
 
 namespace lathhouse::cli {
 namespace {
 
-class Journal : public testing::Test {
+class Journal : public WithDemonstration {
 protected:
-    Journal()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_journal_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", (folder_ / "home").string(), "--photos", "0"}).status, 0);
-    }
-    ~Journal() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    Ran ask(std::vector<std::string> command) const
-    {
-        std::vector<std::string> arguments{"--home", (folder_ / "home").string(), "--on", "2026-09-10"};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
-    std::filesystem::path folder_;
+    Journal() : WithDemonstration("2026-09-10") {}
 };
 
 TEST_F(Journal, KeepsAnEventOfSeveralPlants)

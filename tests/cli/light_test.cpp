@@ -1,12 +1,10 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include "core/base/csv.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <cstdlib>
-#include <filesystem>
 #include <map>
 
 namespace lathhouse::cli {
@@ -142,45 +140,28 @@ TEST(Light, ConvertsFootCandlesAndBack)
     EXPECT_NEAR(back.json()["foot_candles"].get<double>(), 1000.0, 0.1);
 }
 
-class LightOfAHousehold : public testing::Test {
-protected:
-    LightOfAHousehold()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_light_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-    }
-    ~LightOfAHousehold() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
-    std::filesystem::path folder_;
-};
-
-TEST_F(LightOfAHousehold, ComesFromTheSpotsOwnWindow)
+TEST(LightOfAHousehold, ComesFromTheSpotsOwnWindow)
 {
-    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--photos", "0"}).status, 0);
-    const auto ran = run_command({"--home", home(), "light", "--spot", "1", "--json"});
+    const auto home = demonstration_of("2026-11-25", {}).string();
+    const auto ran = run_command({"--home", home, "light", "--spot", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     const auto year = ran.json()["months"];
     EXPECT_GT(moles(year[5]), moles(year[11]));
     EXPECT_TRUE(year[0]["direct_sun_h"].is_number());
-    const auto dim = run_command({"--home", home(), "light", "--spot", "4", "--json"}).json()["months"];
+    const auto dim = run_command({"--home", home, "light", "--spot", "4", "--json"}).json()["months"];
     EXPECT_LT(moles(dim[0]), moles(year[0]));
-    const auto missing = run_command({"--home", home(), "light", "--spot", "99"});
+    const auto missing = run_command({"--home", home, "light", "--spot", "99"});
     EXPECT_EQ(missing.status, 1);
     EXPECT_TRUE(is_one_clear_error(missing)) << missing.err;
 }
-TEST_F(LightOfAHousehold, WithoutAWindowIsItsTwoFigures)
+TEST(LightOfAHousehold, WithoutAWindowIsItsTwoFigures)
 {
-    ASSERT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--plants", "5", "--spots", "3", "--photos", "0"}).status, 0);
-    const auto ran = run_command({"--home", home(), "light", "--spot", "1", "--json"});
+    const auto home = demonstration_of("2026-11-25", {"--plants", "5", "--spots", "3"}).string();
+    const auto ran = run_command({"--home", home, "light", "--spot", "1", "--json"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_TRUE(ran.json()["months"][0]["direct_sun_h"].is_null());
     EXPECT_FALSE(ran.json().contains("today"));
-    EXPECT_NE(run_command({"--home", home(), "light", "--spot", "1"}).out.find("no window"),
+    EXPECT_NE(run_command({"--home", home, "light", "--spot", "1"}).out.find("no window"),
               std::string::npos);
 }
 

@@ -1,10 +1,8 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -12,33 +10,16 @@ namespace lathhouse::cli {
 namespace {
 
 using testing::HasSubstr;
-namespace fs = std::filesystem;
 
-class MemberCommands : public testing::Test {
+class MemberCommands : public WithDemonstration {
 protected:
-    MemberCommands()
+    MemberCommands() : WithDemonstration("2027-01-10")
     {
-        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run({"demo", home(), "--photos", "0"}).status, 0);
         already_ = run({"list", "members", "--json"}).json()["members"].size();
     }
-    ~MemberCommands() override
-    {
-        std::error_code failure;
-        fs::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
-    Ran run(std::vector<std::string> words) const
-    {
-        std::vector<std::string> all{"--on", "2027-01-10", "--home", home()};
-        all.insert(all.end(), words.begin(), words.end());
-        return run_command(all);
-    }
+    Ran run(const std::vector<std::string>& words) const { return ask(words); }
     nlohmann::json last() const { return run({"list", "members", "--json"}).json()["members"].back(); }
 
-    fs::path folder_;
     std::size_t already_ = 0;
 };
 

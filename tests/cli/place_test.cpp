@@ -1,11 +1,10 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include "tests/climate/sample_table.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -15,32 +14,9 @@ namespace {
 using testing::HasSubstr;
 
 /// A household and files of its own.
-class PlaceCommand : public testing::Test {
+class PlaceCommand : public WithDemonstration {
 protected:
-    PlaceCommand()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_place_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-11-25", "demo", home(), "--photos", "0"}).status, 0);
-    }
-    ~PlaceCommand() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
-    std::string file(const std::string& name, const std::string& text) const
-    {
-        std::ofstream{folder_ / name} << text;
-        return (folder_ / name).string();
-    }
-    Ran ask(std::vector<std::string> command) const
-    {
-        std::vector<std::string> arguments{"--home", home(), "--on", "2026-11-25"};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
+    PlaceCommand() : WithDemonstration("2026-11-25") {}
     Ran import(const std::string& name, std::vector<std::string> more = {}) const
     {
         std::vector<std::string> arguments{"place", "import", name};
@@ -48,7 +24,6 @@ protected:
         return ask(arguments);
     }
     void expect_nothing_imported() const { EXPECT_TRUE(ask({"place", "--json"}).json()["record"].is_null()); }
-    std::filesystem::path folder_;
 };
 
 using climate::sample_table;
@@ -244,7 +219,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST_F(PlaceCommand, RefusesAFolderAndAMissingFile)
 {
-    for (const auto& name : {folder_.string(), (folder_ / "none.csv").string()}) {
+    for (const auto& name : {folder().string(), (folder() / "none.csv").string()}) {
         const auto ran = import(name);
         EXPECT_EQ(ran.status, 1);
         EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
@@ -269,7 +244,7 @@ TEST_F(PlaceCommand, RefusesWrongOptions)
 
 TEST_F(PlaceCommand, SaysWhereThereIsNoHousehold)
 {
-    const auto ran = run_command({"--home", (folder_ / "none").string(), "place"});
+    const auto ran = run_command({"--home", (folder() / "none").string(), "place"});
     EXPECT_EQ(ran.status, 1);
     EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
 }

@@ -1,10 +1,9 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include "core/base/csv.h"
 
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <map>
 #include <set>
@@ -12,27 +11,9 @@
 namespace lathhouse::cli {
 namespace {
 
-class RoundCommand : public testing::Test {
+class RoundCommand : public WithDemonstration {
 protected:
-    RoundCommand()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_round_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-05-10", "demo", (folder_ / "home").string(), "--photos", "0"}).status, 0);
-    }
-    ~RoundCommand() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    Ran ask(std::vector<std::string> command, const std::string& on = "2027-05-10") const
-    {
-        std::vector<std::string> arguments{"--home", (folder_ / "home").string(), "--on", on};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
-    std::filesystem::path folder_;
+    RoundCommand() : WithDemonstration("2027-05-10") {}
 };
 
 TEST_F(RoundCommand, HasItsTasksInTheOrderOfTheClasses)
@@ -86,7 +67,7 @@ TEST_F(RoundCommand, RefusesWhatIsNotThere)
 
 TEST_F(RoundCommand, ACalendarExportedTwiceHasTheSameNames)
 {
-    const auto file = (folder_ / "plants.ics").string();
+    const auto file = (folder() / "plants.ics").string();
     const auto names = [&](const std::string& on) {
         EXPECT_EQ(ask({"export", "calendar", file, "--alarm", "6"}, on).status, 0);
         const auto text = read_text_file(file).value();
@@ -102,7 +83,7 @@ TEST_F(RoundCommand, ACalendarExportedTwiceHasTheSameNames)
     };
     const auto first = names("2027-05-10");
     EXPECT_EQ(first, names("2027-05-10"));
-    EXPECT_EQ(ask({"export", "calendar", (folder_ / "no" / "where.ics").string()}).status, 1);
+    EXPECT_EQ(ask({"export", "calendar", (folder() / "no" / "where.ics").string()}).status, 1);
 }
 
 TEST_F(RoundCommand, HardenGivesTheDaysBeforeAndAfterEachCarry)

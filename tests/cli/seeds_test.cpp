@@ -1,45 +1,25 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <filesystem>
 
 namespace lathhouse::cli {
 namespace {
 
 using testing::HasSubstr;
 
-class SeedCommands : public testing::Test {
+class SeedCommands : public WithDemonstration {
 protected:
-    SeedCommands()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        // Without a past, so that lots and trays are numbered from 1.
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", home(), "--years", "0", "--photos", "0"}).status, 0);
-    }
-    ~SeedCommands() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
-    Ran on(const std::string& date, std::vector<std::string> command) const
-    {
-        std::vector<std::string> arguments{"--home", home(), "--on", date};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
+    /// Without a past, so that lots and trays are numbered from 1.
+    SeedCommands() : WithDemonstration("2027-01-10", {"--years", "0"}) {}
+    Ran on(const std::string& date, const std::vector<std::string>& command) const { return ask(command, date); }
     void add_tomato() const
     {
         const auto ran = on("2027-02-01", {"add", "lot", "--crop", "tomato", "--name", "Balcony", "--packed", "2026",
                                            "--germination", "90", "--seeds", "60"});
         ASSERT_EQ(ran.status, 0) << ran.err;
     }
-    std::filesystem::path folder_;
 };
 
 TEST_F(SeedCommands, ALotIsSownCountedAndTeachesItsRate)

@@ -1,9 +1,8 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -13,22 +12,9 @@ namespace {
 using testing::HasSubstr;
 namespace fs = std::filesystem;
 
-class TableCommands : public testing::Test {
+class TableCommands : public WithDemonstration {
 protected:
-    TableCommands()
-    {
-        auto pattern = (fs::temp_directory_path() / "lathhouse_cli_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2027-01-10", "demo", path("home"), "--photos", "0"}).status, 0);
-    }
-    ~TableCommands() override
-    {
-        std::error_code failure;
-        fs::remove_all(folder_, failure);
-    }
-    std::string path(const std::string& name) const { return (folder_ / name).string(); }
-    fs::path folder_;
+    TableCommands() : WithDemonstration("2027-01-10") {}
 };
 
 TEST_F(TableCommands, ThereAndBack)

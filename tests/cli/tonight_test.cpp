@@ -1,4 +1,4 @@
-#include "tests/cli/run_command.h"
+#include "tests/cli/with_demonstration.h"
 
 #include "core/base/csv.h"
 #include "tests/cli/json_keys.h"
@@ -6,7 +6,6 @@
 #include <gtest/gtest.h>
 
 #include <chrono>
-#include <cstdlib>
 #include <filesystem>
 #include <set>
 
@@ -15,34 +14,9 @@ namespace {
 
 /// The demonstration on 10 September 2026: ten of its plants stand outdoors, on spots 5 (roofed) and 6
 /// (open).
-class Tonight : public testing::Test {
+class Tonight : public WithDemonstration {
 protected:
-    Tonight()
-    {
-        auto pattern = (std::filesystem::temp_directory_path() / "lathhouse_tonight_XXXXXX").string();
-        EXPECT_NE(mkdtemp(pattern.data()), nullptr);
-        folder_ = pattern;
-        EXPECT_EQ(run_command({"--on", "2026-09-10", "demo", home(), "--photos", "0"}).status, 0);
-    }
-    ~Tonight() override
-    {
-        std::error_code failure;
-        std::filesystem::remove_all(folder_, failure);
-    }
-    std::string home() const { return (folder_ / "home").string(); }
-    Ran ask(std::vector<std::string> command, const std::string& on = "2026-09-10") const
-    {
-        std::vector<std::string> arguments{"--home", home(), "--on", on};
-        arguments.insert(arguments.end(), command.begin(), command.end());
-        return run_command(arguments);
-    }
-    /// A file with that text.
-    std::string file(const std::string& name, const std::string& text) const
-    {
-        EXPECT_TRUE(write_file_whole(folder_ / name, text));
-        return (folder_ / name).string();
-    }
-    std::filesystem::path folder_;
+    Tonight() : WithDemonstration("2026-09-10") {}
 };
 
 const nlohmann::json& plant(const nlohmann::json& night, int id)
@@ -203,7 +177,7 @@ TEST_F(Tonight, RefusesAMillionRowsAndDeepNesting)
 TEST_F(Tonight, RefusesAFileThatIsNotThereAndAFolder)
 {
     EXPECT_EQ(ask({"tonight", "--forecast", "/no/such/file.csv"}).status, 1);
-    EXPECT_EQ(ask({"tonight", "--forecast", folder_.string()}).status, 1);
+    EXPECT_EQ(ask({"tonight", "--forecast", folder().string()}).status, 1);
 }
 
 TEST_F(Tonight, RefusesWrongUse)
@@ -313,7 +287,7 @@ TEST_F(TonightWithReadings, MovesUseTheLearnedOffset)
     };
     const auto with = ask({"moves", "--json"}, "2026-09-25");
     ASSERT_EQ(with.status, 0) << with.err;
-    const auto other = (folder_ / "other").string();
+    const auto other = (folder() / "other").string();
     ASSERT_EQ(run_command({"--on", "2026-09-10", "demo", other, "--photos", "0"}).status, 0);
     const auto without = run_command({"--home", other, "--on", "2026-09-25", "moves", "--json"});
     EXPECT_NE(with.json()["plants"], without.json()["plants"]);

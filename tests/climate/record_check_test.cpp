@@ -1,6 +1,7 @@
 #include "core/climate/record_check.h"
 
 #include "core/climate/normals.h"
+#include "tests/climate/plain_place.h"
 #include "tests/climate/sample_record.h"
 
 #include <gmock/gmock.h>
@@ -17,20 +18,7 @@ PlaceClimate table_of(const DailyRecord& record, double warmer = 0.0)
         figures.low[m] = figures.low[m] + KelvinDelta::from_kelvins(warmer);
         figures.high[m] = figures.high[m] + KelvinDelta::from_kelvins(warmer);
     }
-    return {.position = {Latitude::literal(48.0), Longitude::literal(20.0)},
-            .elevation = Metres::from_metres(150.0),
-            .elevation_given = true,
-            .stations = {},
-            .monthly = figures,
-            .low_lapse_per_kilometre = {},
-            .rain = {},
-            .lowest_of_season = std::nullopt,
-            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-            .trend = std::nullopt,
-            .expected_error = KelvinDelta::from_kelvins(0.8),
-            .expected_error_days = 5.0,
-            .expected_error_days_carried = 5.0,
-            .warnings = {}};
+    return plain_place(48.0, 150.0, figures);
 }
 
 DailyReading tenths(int value)

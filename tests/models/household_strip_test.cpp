@@ -1,6 +1,7 @@
 #include "app/models/household_strip.h"
 #include "app/models/strip_words.h"
 #include "app/words/words.h"
+#include "tests/climate/plain_place.h"
 #include "tests/models/year_filler.h"
 
 #include <gtest/gtest.h>
@@ -18,21 +19,7 @@ climate::PlaceClimate climate_of(double low, double high, std::optional<double> 
         .low_spread = climate::in_every_month(KelvinDelta::from_kelvins(1.5)),
         .mean_spread = climate::in_every_month(KelvinDelta::from_kelvins(1.2)),
         .years = std::nullopt};
-    climate::PlaceClimate place{
-        .position = {Latitude::literal(1.0), Longitude::literal(20.0)},
-        .elevation = Metres::from_metres(20.0),
-        .elevation_given = true,
-        .stations = {},
-        .monthly = figures,
-        .low_lapse_per_kilometre = {},
-        .rain = {},
-        .lowest_of_season = std::nullopt,
-        .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-        .trend = std::nullopt,
-        .expected_error = KelvinDelta::from_kelvins(1.0),
-        .expected_error_days = 4.0,
-        .expected_error_days_carried = 4.0,
-        .warnings = {}};
+    auto place = climate::plain_place(1.0, 20.0, figures);
     if (rain) {
         for (std::size_t month = 0; month < 12; ++month) {
             place.rain[month] = Millimetres::from_millimetres(month == 3 ? *rain : *rain / 2.0);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/models/first_start_model.h"
-#include "core/climate/station_table.h"
+#include "tests/models/shipped_door.h"
 
 #include <QLocale>
 #include <QTest>
@@ -12,21 +12,6 @@
 #include <random>
 
 namespace lathhouse::models {
-
-/// The shipped tables, as the program hands them to the window.
-inline PlaceDoor shipped_door()
-{
-    return {[]() -> Result<const geodesy::TownTable*> {
-                static const auto kTowns = geodesy::TownTable::find().and_then(
-                    [](const std::filesystem::path& file) { return geodesy::TownTable::load(file); });
-                return kTowns ? Result<const geodesy::TownTable*>{&*kTowns} : Result<const geodesy::TownTable*>{kTowns.error()};
-            },
-            [](Position position, std::optional<Metres> elevation) -> Result<climate::PlaceClimate> {
-                static const auto kTable = climate::StationTable::find().and_then(
-                    [](const std::filesystem::path& file) { return climate::StationTable::load(file); });
-                return kTable ? climate::climate_at(*kTable, position, elevation) : Result<climate::PlaceClimate>{kTable.error()};
-            }};
-}
 
 inline const calendar::Date kStartToday{2026, 3, 14};
 

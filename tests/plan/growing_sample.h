@@ -6,6 +6,7 @@
 #include "core/home/new_plant.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/year_plan.h"
+#include "tests/climate/plain_place.h"
 #include "tests/plan/short_names.h"
 
 #include <vector>
@@ -25,26 +26,16 @@ inline climate::PlaceClimate place(double latitude, double mean_low, double swin
     const int warmest = latitude >= 0.0 ? 7 : 1;
     const auto low = wave(mean_low, swing, warmest);
     const auto high = wave(mean_low + 10.0, swing, warmest);
-    return {.position = {*Latitude::from_degrees(latitude), Longitude::literal(20.0)},
-            .elevation = Metres::from_metres(200.0),
-            .elevation_given = true,
-            .stations = {},
-            .monthly = {low,
-                        high,
-                        climate::in_every_month(KelvinDelta::from_kelvins(4.0)),
-                        std::nullopt,
-                        {},
-                        {},
-                        std::nullopt},
-            .low_lapse_per_kilometre = {},
-            .rain = climate::in_every_month(std::optional{Millimetres::from_millimetres(rain_mm)}),
-            .lowest_of_season = std::nullopt,
-            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-            .trend = std::nullopt,
-            .expected_error = KelvinDelta::from_kelvins(1.0),
-            .expected_error_days = 4.0,
-            .expected_error_days_carried = 4.0,
-            .warnings = {}};
+    auto here = climate::plain_place(latitude, 200.0,
+                                     {low,
+                                      high,
+                                      climate::in_every_month(KelvinDelta::from_kelvins(4.0)),
+                                      std::nullopt,
+                                      {},
+                                      {},
+                                      std::nullopt});
+    here.rain = climate::in_every_month(std::optional{Millimetres::from_millimetres(rain_mm)});
+    return here;
 }
 
 constexpr home::SpotId kSill = 1;

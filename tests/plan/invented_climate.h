@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/climate/place_climate.h"
+#include "tests/climate/plain_place.h"
 #include "tests/plan/short_names.h"
 
 namespace lathhouse::plan {
@@ -29,20 +30,10 @@ inline climate::PlaceClimate place_of(const InventedClimate& invented)
     }
     climate::MonthlyFigures figures{low, high, climate::in_every_month(KelvinDelta::from_kelvins(invented.spread)),
                                     std::nullopt, {}, {}, std::nullopt};
-    return {.position = {*Latitude::from_degrees(invented.latitude), Longitude::literal(20.0)},
-            .elevation = Metres::from_metres(200.0),
-            .elevation_given = true,
-            .stations = {},
-            .monthly = figures,
-            .low_lapse_per_kilometre = {},
-            .rain = rain,
-            .lowest_of_season = std::nullopt,
-            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-            .trend = std::nullopt,
-            .expected_error = KelvinDelta::from_kelvins(1.0),
-            .expected_error_days = 5.0,
-            .expected_error_days_carried = 5.0,
-            .warnings = {}};
+    auto here = climate::plain_place(invented.latitude, 200.0, figures);
+    here.rain = rain;
+    here.expected_error_days = here.expected_error_days_carried = 5.0;
+    return here;
 }
 
 /// Winters with frost, warm summers.

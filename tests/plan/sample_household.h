@@ -2,6 +2,7 @@
 
 #include "core/climate/place_climate.h"
 #include "core/home/household.h"
+#include "tests/climate/plain_place.h"
 #include "tests/plan/short_names.h"
 
 #include <string>
@@ -24,20 +25,7 @@ inline climate::PlaceClimate climate_of(double mean_low, double swing, int warme
         return climate::Monthly<KelvinDelta>{k, k, k, k, k, k, k, k, k, k, k, k};
     }();
     climate::MonthlyFigures figures{low, high, spread, std::nullopt, {}, {}, std::nullopt};
-    return {.position = {*Latitude::from_degrees(latitude), Longitude::literal(20.0)},
-            .elevation = Metres::from_metres(200.0),
-            .elevation_given = true,
-            .stations = {},
-            .monthly = figures,
-            .low_lapse_per_kilometre = {},
-            .rain = {},
-            .lowest_of_season = std::nullopt,
-            .signs = {1.0, Metres::from_metres(0.0), Metres::from_metres(0.0), Metres::from_metres(0.0)},
-            .trend = std::nullopt,
-            .expected_error = KelvinDelta::from_kelvins(1.0),
-            .expected_error_days = 4.0,
-            .expected_error_days_carried = 4.0,
-            .warnings = {}};
+    return climate::plain_place(latitude, 200.0, figures);
 }
 
 inline home::Spot indoors(int id, int capacity, double winter_light = 3.0, double summer_light = 6.0)

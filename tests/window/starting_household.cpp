@@ -1,7 +1,7 @@
 #include "tests/window/starting_household.h"
 
-#include "core/climate/station_table.h"
 #include "core/journal/household_store.h"
+#include "tests/models/shipped_door.h"
 
 #include <QQmlEngine>
 
@@ -12,20 +12,6 @@ namespace {
 std::filesystem::path folder_in(const QTemporaryDir& within)
 {
     return std::filesystem::path{within.path().toStdString()} / "household";
-}
-
-models::PlaceDoor door_of_shipped_tables()
-{
-    return {[]() -> Result<const geodesy::TownTable*> {
-                static const auto kTowns = geodesy::TownTable::find().and_then(
-                    [](const std::filesystem::path& file) { return geodesy::TownTable::load(file); });
-                return kTowns ? Result<const geodesy::TownTable*>{&*kTowns} : Result<const geodesy::TownTable*>{kTowns.error()};
-            },
-            [](Position position, std::optional<Metres> elevation) -> Result<climate::PlaceClimate> {
-                static const auto kTable = climate::StationTable::find().and_then(
-                    [](const std::filesystem::path& file) { return climate::StationTable::load(file); });
-                return kTable ? climate::climate_at(*kTable, position, elevation) : Result<climate::PlaceClimate>{kTable.error()};
-            }};
 }
 
 } // namespace
@@ -42,7 +28,7 @@ void StartingHousehold::renew()
     // A reading that still goes on may hold a file of it when it goes; then it stays among the temporary files.
     folder->setAutoRemove(false);
     model_ = std::make_unique<models::FirstStartModel>(
-        door_of_shipped_tables(), folder_in(*folder),
+        models::shipped_door(), folder_in(*folder),
         models::YearWords(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
         calendar::Date{2026, 3, 14});
     QQmlEngine::setObjectOwnership(model_.get(), QQmlEngine::CppOwnership);
