@@ -164,4 +164,59 @@ Column {
             font.pixelSize: Theme.smallSize
         }
     }
+    Flow {
+        objectName: "judgedAfter"
+        visible: root.plant.hasChart && root.plant.judged.count > 1
+        width: root.width
+        spacing: Theme.px(8)
+
+        Words {
+            height: Theme.px(28)
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("Judged after")
+            quiet: true
+        }
+        Repeater {
+            model: root.plant.judged
+
+            Chip {
+                required property int index
+                required property string words
+                required property bool shown
+                objectName: "judgedChip" + index
+                text: words
+                on: shown
+                reason: qsTr("After what growth is judged")
+                onClicked: root.plant.judge(index)
+            }
+        }
+    }
+    Flow {
+        objectName: "sparedBeside"
+        visible: root.plant.hasChart && root.plant.judged.count > 0 && root.plant.spared.count > 0
+        width: root.width
+        spacing: Theme.px(8)
+
+        Words {
+            height: Theme.px(28)
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("Spared by it, of the same kind")
+            quiet: true
+        }
+        Repeater {
+            model: root.plant.spared
+
+            Chip {
+                required property int index
+                required property string words
+                required property bool shown
+                objectName: "sparedChip" + index
+                spokenRole: Accessible.CheckBox
+                text: words
+                on: shown
+                reason: qsTr("What it grew meanwhile is the clock by which this plant is judged")
+                onClicked: root.plant.takeForSpared(index)
+            }
+        }
+    }
 }

@@ -22,12 +22,12 @@ class GrowthTeller {
 public:
     GrowthTeller(PlantFacts& shown, const GrowthGround& ground)
         : records_(ground.records), facts_(ground.facts), household_(ground.household), plant_(ground.plant),
-          where_(ground.where), spots_(ground.spots), look_(ground.look), words_(ground.look.words),
+          where_(ground.where), spots_(ground.spots), archive_(ground.archive), look_(ground.look), words_(ground.look.words),
           units_(unit_system_of(ground.look.words)), shown_(shown)
     {
     }
 
-    void tell_growth(std::optional<home::MeasurementKind> asked)
+    void tell_growth(std::optional<home::MeasurementKind> asked, const JudgeAsked& judge)
     {
         for (const auto& of : records_.kinds) {
             shown_.measures.push_back(of.kind);
@@ -41,7 +41,7 @@ public:
             shown_.kinds.push_back({upper_first(text(words::measured(of))), of == measure});
         }
         GrowthChartData chart{.growth = plan::growth_of(plant_, measure, records_.series, facts_.events,
-                                                        where_, spots_, facts_.log),
+                                                        where_, spots_, facts_.log, wish_of(measure, judge)),
                               .events = {},
                               .moves = {},
                               .next_reading = {},
@@ -78,11 +78,62 @@ public:
                                        words_.date_with_year(last.date))
                                   .arg(growth.readings.size());
         tell_readings(chart, measure);
+        tell_judgeable(chart);
         tell_verdict(chart, measure);
         shown_.chart = std::move(chart);
     }
 
 private:
+    /// Fills in the companions, and takes of the spared plants asked for those that can be a clock.
+    plan::GrowthWish wish_of(home::MeasurementKind measure, const JudgeAsked& judge)
+    {
+        plan::GrowthWish wish{.event = judge.event, .spared = {}};
+        if (!plan::series_kind_of(measure)) {
+            return wish;
+        }
+        for (const auto& other : household_.plants) {
+            if (other.id == plant_.id || other.kind != plant_.kind) {
+                continue;
+            }
+            auto readings = growth::readings_of(plan::measured_of(*archive_.measurements(other.id, measure), other.id, measure));
+            if (readings.size() < growth::kLeastOfSpared) {
+                continue;
+            }
+            const bool spared = std::ranges::find(judge.spared, other.id) != judge.spared.end();
+            shown_.companions.push_back(other.id);
+            shown_.spared.push_back({text(other.name), spared});
+            if (spared) {
+                wish.spared.push_back(std::move(readings));
+            }
+        }
+        return wish;
+    }
+
+    /// What can be asked about: events between the readings, the newest first, one a day.
+    void tell_judgeable(const GrowthChartData& chart)
+    {
+        constexpr std::size_t kMost = 6;
+        const auto& growth = chart.growth;
+        const auto all = plan::events_that_show(facts_.events, where_);
+        for (auto at = all.rbegin(); at != all.rend() && shown_.judgeable.size() < kMost; ++at) {
+            const bool between = growth.readings.front().date <= at->date && at->date < growth.readings.back().date;
+            if (between && (shown_.judgeable.empty() || shown_.judgeable.back() != at->date)) {
+                shown_.judgeable.push_back(at->date);
+                shown_.judged.push_back({tr("%1, %2").arg(event_name(chart, *at), words_.date_with_year(at->date)),
+                                         growth.event && growth.event->date == at->date});
+            }
+        }
+    }
+
+    QString event_name(const GrowthChartData& chart, const growth::DatedEvent& event) const
+    {
+        const auto marked = std::ranges::find(chart.events, event.date, &GrowthChartData::Mark::date);
+        if (marked != chart.events.end()) {
+            return marked->words;
+        }
+        return event.what == "moved" ? tr("a move") : text(words::table_text(event.what));
+    }
+
     /// A value of the measure in words, with its unit.
     QString value_words(home::MeasurementKind measure, double value) const
     {
@@ -164,7 +215,9 @@ private:
             return;
         }
         const auto& recovery = *growth.recovery;
-        const auto clock = growth.by_plant_clock ? words::ClockKind::Plant : words::ClockKind::Calendar;
+        const auto clock = growth.by_spared        ? words::ClockKind::Spared
+                           : growth.by_plant_clock ? words::ClockKind::Plant
+                                                   : words::ClockKind::Calendar;
         shown_.verdict = static_cast<int>(recovery.judgement.verdict);
         shown_.share = recovery.share_regained.value_or(shown_.share);
         shown_.share_low = recovery.share_low.value_or(shown_.share_low);
@@ -173,9 +226,7 @@ private:
                                              QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
         shown_.verdict_word = tr(kWords[shown_.verdict]);
         if (growth.event) {
-            const auto judged = std::ranges::find(chart.events, growth.event->date, &GrowthChartData::Mark::date);
-            const QString what = judged != chart.events.end() ? judged->words : growth.event->what == "moved" ? tr("a move") : text(words::table_text(growth.event->what));
-            shown_.verdict_after = tr("after %1, %2").arg(what, words_.date_with_year(growth.event->date));
+            shown_.verdict_after = tr("after %1, %2").arg(event_name(chart, *growth.event), words_.date_with_year(growth.event->date));
         }
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
         QStringList lines = all.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
@@ -215,6 +266,7 @@ private:
     const home::Plant& plant_;
     const plan::Whereabouts& where_;
     const home::SpotClimate& spots_;
+    const PlantArchive& archive_;
     const TodayLook& look_;
     const YearWords& words_;
     words::UnitSystem units_;
@@ -223,9 +275,10 @@ private:
 
 } // namespace
 
-void tell_growth(PlantFacts& shown, const GrowthGround& ground, std::optional<home::MeasurementKind> asked)
+void tell_growth(PlantFacts& shown, const GrowthGround& ground, std::optional<home::MeasurementKind> asked,
+                 const JudgeAsked& judge)
 {
-    GrowthTeller(shown, ground).tell_growth(asked);
+    GrowthTeller(shown, ground).tell_growth(asked, judge);
 }
 
 } // namespace lathhouse::models

@@ -44,11 +44,11 @@ public:
         shown_.botanical = text(plant.kind);
     }
 
-    PlantFacts make(const journal::PlantAsked& asked, const PlantDoor& door)
+    PlantFacts make(const journal::PlantAsked& asked, const PlantDoor& door, const PlantArchive& archive, const JudgeAsked& judge)
     {
         tell_since();
         tell_chips();
-        tell_growth(shown_, {records_, facts_, household_, plant_, where_, spots_, look_}, asked.kind);
+        tell_growth(shown_, {records_, facts_, household_, plant_, where_, spots_, look_, archive}, asked.kind, judge);
         tell_needs();
         tell_hazards();
         tell_sources();
@@ -322,7 +322,7 @@ private:
 } // namespace
 
 Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, const journal::PlantAsked& asked, const PlantDoor& door,
-                               const TodayLook& look)
+                               const TodayLook& look, const JudgeAsked& judge)
 {
     const auto* plant = ground.household.plant(id);
     if (plant == nullptr) {
@@ -335,7 +335,7 @@ Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, con
     if (!records) {
         return records.error();
     }
-    return FactMaker(ground, *records, *plant, look).make(asked, door);
+    return FactMaker(ground, *records, *plant, look).make(asked, door, *ground.book.archive, judge);
 }
 
 } // namespace lathhouse::models

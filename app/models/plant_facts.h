@@ -55,6 +55,10 @@ struct PlantFacts {
     std::vector<home::MeasurementKind> measures;
     std::vector<SheetRows::Row> kinds; ///< text, on.
     std::optional<GrowthChartData> chart;
+    std::vector<calendar::Date> judgeable; ///< Of what happened between its readings; the newest first.
+    std::vector<SheetRows::Row> judged;    ///< text, on; of each of those.
+    std::vector<home::PlantId> companions; ///< Of the same kind, measured as it is.
+    std::vector<SheetRows::Row> spared;    ///< name, on; of each of those.
     QString chart_title;
     QString chart_note;
     QString chart_spoken;
@@ -80,8 +84,14 @@ struct PlantFacts {
     bool gone = false; ///< It is not in the household (any more).
 };
 
+/// What the page of a plant was asked of its growth besides the measure.
+struct JudgeAsked {
+    std::optional<calendar::Date> event;
+    std::vector<home::PlantId> spared;
+};
+
 /// asked: the measure, how much of what happened, how many photos (spread over time). Errors: as PlantArchive::page.
 Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, const journal::PlantAsked& asked, const PlantDoor& door,
-                               const TodayLook& look);
+                               const TodayLook& look, const JudgeAsked& judge = {});
 
 } // namespace lathhouse::models

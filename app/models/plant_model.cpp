@@ -15,11 +15,13 @@ constexpr std::size_t kMoreHistory = 50;
 PlantModel::PlantModel(PlantsModel& plants, QObject* parent)
     : SheetModel(parent), plants_(plants), history_shown_(kNewestHistory), chips_({"words", "hand", "reason"}),
       photos_({"source", "date", "words", "newest", "sentence", "photo"}), kinds_({"words", "shown"}),
+      judged_({"words", "shown"}), spared_({"words", "shown"}),
       hazards_({"strong", "rest", "rust"}), readings_({"date", "value", "change", "repeats", "sentence"}),
       history_({"date", "what", "note", "sentence"}), album_(plants), measure_in_photo_(plants, album_), coming_(plants), comparison_(plants)
 {
     connect(&plants_, &PlantsModel::openedChanged, this, [this] {
         measure_.reset();
+        judge_ = {};
         history_shown_ = kNewestHistory;
         reload();
     });
@@ -37,6 +39,25 @@ void PlantModel::choose(int kind)
 {
     if (kind >= 0 && kind < static_cast<int>(facts_.measures.size())) {
         measure_ = facts_.measures[static_cast<std::size_t>(kind)];
+        reload();
+    }
+}
+
+void PlantModel::judge(int event)
+{
+    if (event >= 0 && event < static_cast<int>(facts_.judgeable.size())) {
+        judge_.event = facts_.judgeable[static_cast<std::size_t>(event)];
+        reload();
+    }
+}
+
+void PlantModel::takeForSpared(int plant)
+{
+    if (plant >= 0 && plant < static_cast<int>(facts_.companions.size())) {
+        const auto id = facts_.companions[static_cast<std::size_t>(plant)];
+        if (std::erase(judge_.spared, id) == 0) {
+            judge_.spared.push_back(id);
+        }
         reload();
     }
 }
@@ -75,8 +96,8 @@ void PlantModel::read()
     const int number = ++asked_;
     const journal::PlantAsked asked{.kind = measure_, .newest = history_shown_, .photos = static_cast<std::size_t>(photos_shown_)};
     work<PlantFacts>(
-        [ground, id, asked, door = plants_.door(), look = plants_.look()]() -> Result<PlantFacts> {
-            return plant_facts(*ground, id, asked, door, look);
+        [ground, id, asked, judge = judge_, door = plants_.door(), look = plants_.look()]() -> Result<PlantFacts> {
+            return plant_facts(*ground, id, asked, door, look, judge);
         },
         [this, number](Result<PlantFacts> made) {
             if (number != asked_) {
@@ -94,6 +115,8 @@ void PlantModel::read()
             chips_.show(facts_.chips);
             photos_.show(facts_.photos);
             kinds_.show(facts_.kinds);
+            judged_.show(facts_.judged);
+            spared_.show(facts_.spared);
             hazards_.show(facts_.hazards);
             readings_.show(facts_.readings);
             history_.show(facts_.history);

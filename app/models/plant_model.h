@@ -31,6 +31,10 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString photosNote READ photosNote NOTIFY plantChanged)
     /// Roles: words, shown.
     Q_PROPERTY(lathhouse::models::SheetRows* kinds READ kinds CONSTANT)
+    /// What happened between the readings; the one that is judged is shown. Roles: words, shown.
+    Q_PROPERTY(lathhouse::models::SheetRows* judged READ judged CONSTANT)
+    /// Plants of its kind that were measured too; those taken for spared are shown. Roles: words, shown.
+    Q_PROPERTY(lathhouse::models::SheetRows* spared READ spared CONSTANT)
     Q_PROPERTY(bool hasChart READ hasChart NOTIFY plantChanged)
     /// Whether a fit with its band lies in the chart.
     Q_PROPERTY(bool hasBand READ hasBand NOTIFY plantChanged)
@@ -80,6 +84,8 @@ public:
     QString photosHead() const { return facts_.photos_head; }
     QString photosNote() const { return facts_.photos_note; }
     SheetRows* kinds() { return &kinds_; }
+    SheetRows* judged() { return &judged_; }
+    SheetRows* spared() { return &spared_; }
     bool hasChart() const { return facts_.chart.has_value(); }
     bool hasBand() const { return facts_.chart && facts_.chart->growth.course.size() >= 2; }
     QString chartTitle() const { return facts_.chart_title; }
@@ -115,6 +121,10 @@ public:
     Q_INVOKABLE void askDose();
     /// Shows another of the plant's measures, by its place among the kinds.
     Q_INVOKABLE void choose(int kind);
+    /// Judges growth after another event, by its place among `judged`.
+    Q_INVOKABLE void judge(int event);
+    /// Takes a plant of its kind for spared or no longer, by its place among `spared`: its growth is the clock then.
+    Q_INVOKABLE void takeForSpared(int plant);
     /// Shows fifty more of what happened; few are enough for most visits, and a plant of ten years has thousands.
     Q_INVOKABLE void showMoreHistory();
     /// Shows the newest few alone.
@@ -132,12 +142,15 @@ private:
     PlantsModel& plants_;
     PlantFacts facts_;
     std::optional<home::MeasurementKind> measure_;
+    JudgeAsked judge_;
     int photos_shown_ = 6;
     std::size_t history_shown_;
     int asked_ = 0; ///< Pages asked for; only the last one is shown.
     SheetRows chips_;
     SheetRows photos_;
     SheetRows kinds_;
+    SheetRows judged_;
+    SheetRows spared_;
     SheetRows hazards_;
     SheetRows readings_;
     SheetRows history_;

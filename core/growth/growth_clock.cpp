@@ -10,7 +10,6 @@
 namespace lathhouse::growth {
 namespace {
 
-constexpr std::size_t kLeastDates = 4;
 constexpr double kLeastSlope = 0.005;   // A week, of the companions' line.
 constexpr double kLeastAtEvent = 0.003; // A week.
 constexpr double kUsualBend = 0.05;     // Of the slope, a week.
@@ -80,7 +79,7 @@ std::optional<SparedClock> SparedClock::of(SeriesKind kind,
             ++of.count;
         }
     }
-    if (dates.size() < kLeastDates) {
+    if (dates.size() < kLeastOfSpared) {
         return std::nullopt;
     }
     std::vector<FitRow> rows;

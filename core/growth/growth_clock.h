@@ -29,6 +29,9 @@ private:
     std::vector<double> sums_; ///< Of the days up to and with that one.
 };
 
+/// Dates on which companions were read, at least, for a clock to be made of them.
+inline constexpr std::size_t kLeastOfSpared = 4;
+
 /// A clock that runs as companions of the same kind grew that were spared the event: as they slow by age or
 /// season, the clock slows.
 ///
@@ -38,7 +41,7 @@ private:
 class SparedClock {
 public:
     /// companions: readings of each, one series a plant. base: what their own time is taken on.
-    /// nullopt with fewer than 4 dates or where the base clock stood still.
+    /// nullopt with fewer than kLeastOfSpared dates or where the base clock stood still.
     static std::optional<SparedClock> of(SeriesKind kind, std::span<const std::vector<SeriesReading>> companions,
                                          calendar::Date event, const GrowthClock& base);
     /// Weeks of the companions' clock since the event, of weeks of the base clock since it.

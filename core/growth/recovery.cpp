@@ -286,14 +286,14 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
 }
 
 std::vector<FittedDay> fitted_course(SeriesKind kind, std::span<const SeriesReading> readings, calendar::Date event,
-                                     const GrowthClock& clock, int step_days)
+                                     const GrowthClock& clock, int step_days, const SparedClock* spared)
 {
     constexpr double kStands = 0.05; // Of a usual day of the series.
     std::vector<FittedDay> course;
     if (readings.empty()) {
         return course;
     }
-    const SeriesTime time{readings, event, clock, nullptr};
+    const SeriesTime time{readings, event, clock, spared};
     if (time.stands()) {
         return course;
     }

@@ -81,6 +81,6 @@ struct FittedDay {
 /// `step_days` apart, the event among them. Empty where nothing is judged for want of readings or growing time.
 /// Arguments as recovery_of; step_days is 1 at least.
 std::vector<FittedDay> fitted_course(SeriesKind kind, std::span<const SeriesReading> readings, calendar::Date event,
-                                     const GrowthClock& clock, int step_days);
+                                     const GrowthClock& clock, int step_days, const SparedClock* spared = nullptr);
 
 } // namespace lathhouse::growth

@@ -110,16 +110,13 @@ std::vector<MeasurementKind> measures_of(std::span<const home::Measurement> meas
     return measures;
 }
 
-PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
-                      std::span<const home::Measurement> measurements, std::span<const home::Event> events,
-                      const Whereabouts& whereabouts, const home::SpotClimate& spots, const home::NightLog& log)
+std::vector<growth::Measured> measured_of(std::span<const home::Measurement> measurements, home::PlantId plant,
+                                          MeasurementKind measure)
 {
-    PlantGrowth shown{.measure = measure, .readings = {}, .events = {}, .event = {}, .window = {}, .recovery = {},
-                      .course = {}, .standard_error = {}};
     const auto kind = series_kind_of(measure);
     std::vector<growth::Measured> measured;
     for (const auto& of : measurements) {
-        if (of.plant != plant.id || of.kind != measure) {
+        if (of.plant != plant || of.kind != measure) {
             continue;
         }
         for (const double value : of.repeats) {
@@ -128,6 +125,18 @@ PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
             }
         }
     }
+    return measured;
+}
+
+PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
+                      std::span<const home::Measurement> measurements, std::span<const home::Event> events,
+                      const Whereabouts& whereabouts, const home::SpotClimate& spots, const home::NightLog& log,
+                      const GrowthWish& wish)
+{
+    PlantGrowth shown{.measure = measure, .readings = {}, .events = {}, .event = {}, .window = {}, .recovery = {},
+                      .course = {}, .standard_error = {}};
+    const auto kind = series_kind_of(measure);
+    const auto measured = measured_of(measurements, plant.id, measure);
     shown.readings = growth::readings_of(measured);
     const auto all = events_that_show(events, whereabouts);
     for (const auto& of : all) {
@@ -142,21 +151,36 @@ PlantGrowth growth_of(const home::Plant& plant, MeasurementKind measure,
         shown.standard_error = repeats->standard_error;
         shown.error_by_repeats = true;
     }
-    const auto event = event_to_judge(events, whereabouts, shown.readings);
+    auto event = event_to_judge(events, whereabouts, shown.readings);
+    if (wish.event) {
+        const auto named = std::ranges::find(all, *wish.event, &growth::DatedEvent::date);
+        event = named != all.end() ? *named : growth::DatedEvent{*wish.event, ""};
+    }
     if (!event) {
         return shown;
     }
     shown.event = *event;
     shown.window = growth::window_of(shown.readings, event->date, in_the_way_of(*event, all));
     auto clock = growth::GrowthClock::calendar();
-    if (auto own = clock_of(plant, whereabouts, spots, log, std::min(shown.readings.front().date, event->date),
-                            last_foreseen(shown.readings, event->date))) {
+    auto from = std::min(shown.readings.front().date, event->date);
+    auto to = last_foreseen(shown.readings, event->date);
+    for (const auto& of : wish.spared) {
+        if (!of.empty()) {
+            from = std::min(from, of.front().date);
+            to = std::max(to, of.back().date);
+        }
+    }
+    if (auto own = clock_of(plant, whereabouts, spots, log, from, to)) {
         clock = std::move(*own);
         shown.by_plant_clock = true;
     }
+    const auto spared = wish.spared.empty() ? std::nullopt
+                                            : growth::SparedClock::of(*kind, wish.spared, event->date, clock);
+    shown.by_spared = spared.has_value();
+    const auto* beside = spared ? &*spared : nullptr;
     constexpr int kStepDays = 3;
-    shown.recovery = growth::recovery_of(*kind, shown.window.readings, event->date, clock);
-    shown.course = growth::fitted_course(*kind, shown.window.readings, event->date, clock, kStepDays);
+    shown.recovery = growth::recovery_of(*kind, shown.window.readings, event->date, clock, beside);
+    shown.course = growth::fitted_course(*kind, shown.window.readings, event->date, clock, kStepDays, beside);
     if (!shown.standard_error) {
         shown.standard_error = shown.recovery->standard_error;
     }

@@ -85,6 +85,30 @@ TEST_F(PlantModelTest, EveryMeasureCanBeChosen)
     EXPECT_EQ(model.chartTitle(), title);
 }
 
+TEST_F(PlantModelTest, GrowthIsJudgedAfterTheEventThatWasChosen)
+{
+    open(harmed());
+    ASSERT_GT(model.judged()->rowCount(), 1);
+    int shown = 0;
+    for (int event = 0; event < model.judged()->rowCount(); ++event) {
+        shown += model.judged()->at(event, "shown").toBool() ? 1 : 0;
+    }
+    EXPECT_EQ(shown, 1);
+    for (int event = 0; event < model.judged()->rowCount(); ++event) {
+        model.judge(event);
+        wait_for(model);
+        EXPECT_TRUE(model.judged()->at(event, "shown").toBool());
+        EXPECT_EQ(model.verdictAfter(), "after " + model.judged()->at(event, "words").toString());
+    }
+    model.judge(99);
+    wait_for(model);
+    const auto another = unmeasured();
+    if (another != 0) {
+        open(another);
+        EXPECT_EQ(model.judged()->rowCount(), 0);
+    }
+}
+
 TEST_F(PlantModelTest, EveryPlantHasAPage)
 {
     for (const auto& plant : facts.as_told.plants) {
@@ -194,6 +218,42 @@ TEST_F(PlantModelTest, PhotosAreSpreadOverTimeAndTheNewestIsAmongThem)
     page.setPhotosShown(9);
     wait_for(page);
     EXPECT_EQ(page.photos()->rowCount(), 9);
+}
+
+/// A second plant of the harmed one's kind that was measured on the same days and grew on.
+TEST_F(PlantModelTest, ASparedPlantOfItsKindIsTheClock)
+{
+    const auto id = harmed();
+    auto with_twin = facts;
+    auto twin = *facts.household().plant(id);
+    twin.id = 900;
+    twin.name = "Twin";
+    with_twin.as_told.plants.push_back(twin);
+    auto readings = measurements;
+    for (const auto& of : measurements) {
+        if (of.plant == id) {
+            readings.push_back(of);
+            readings.back().plant = twin.id;
+        }
+    }
+    PlantsModel collection(plants_in_memory(std::make_shared<MemoryHousehold>(with_twin), readings), british_look());
+    PlantModel page(collection);
+    collection.start();
+    wait_for(collection);
+    collection.openId(id);
+    wait_for(page);
+    ASSERT_EQ(page.spared()->rowCount(), 1);
+    EXPECT_EQ(page.spared()->at(0, "words").toString(), "Twin");
+    EXPECT_FALSE(page.spared()->at(0, "shown").toBool());
+    const double alone = page.share();
+    page.takeForSpared(0);
+    wait_for(page);
+    EXPECT_TRUE(page.spared()->at(0, "shown").toBool());
+    EXPECT_NE(page.share(), alone) << "it grew as the other did, so it lost nothing against it";
+    page.takeForSpared(0);
+    wait_for(page);
+    EXPECT_FALSE(page.spared()->at(0, "shown").toBool());
+    EXPECT_EQ(page.share(), alone);
 }
 
 } // namespace

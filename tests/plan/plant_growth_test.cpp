@@ -43,9 +43,9 @@ protected:
             log_height += 7 * 0.015 * (week < 7 ? 1.0 : after);
         }
     }
-    PlantGrowth growth(MeasurementKind kind = MeasurementKind::Height)
+    PlantGrowth growth(MeasurementKind kind = MeasurementKind::Height, const GrowthWish& wish = {})
     {
-        return growth_of(plant(), kind, measurements_, events_, whereabouts(), spots_, log_);
+        return growth_of(plant(), kind, measurements_, events_, whereabouts(), spots_, log_, wish);
     }
 };
 
@@ -97,6 +97,41 @@ TEST_F(MeasuredPlant, HarmIsJudgedBeforeCareAndMoves)
     events_.front().happened = kDayOfReading + calendar::Days{30};
     EXPECT_FALSE(growth().event);
     EXPECT_FALSE(growth().recovery);
+}
+
+TEST_F(MeasuredPlant, IsJudgedAfterTheEventThatIsAskedFor)
+{
+    grow(1.0);
+    events_ = {event(EventKind::Repotted, kBegin + calendar::Days{40}), event(EventKind::Repotted, kBegin + calendar::Days{75})};
+    EXPECT_EQ(growth().event->date, kBegin + calendar::Days{75});
+    const auto earlier = growth(MeasurementKind::Height, {.event = kBegin + calendar::Days{40}, .spared = {}});
+    EXPECT_EQ(earlier.event->date, kBegin + calendar::Days{40});
+    EXPECT_EQ(earlier.event->what, "repotted");
+    ASSERT_TRUE(earlier.recovery);
+    EXPECT_LT(earlier.recovery->readings_after, 6U) << "the later one ends what is judged";
+    // A day that the journal has nothing of is the grower's own reason to ask.
+    const auto own = growth(MeasurementKind::Height, {.event = kBegin + calendar::Days{30}, .spared = {}});
+    EXPECT_EQ(own.event->what, "");
+    EXPECT_TRUE(own.recovery);
+}
+
+TEST_F(MeasuredPlant, BesideOneThatWasSparedIsJudgedByItsClock)
+{
+    grow(0.3);
+    events_ = {event(EventKind::ChemicalDamage, kBegin + calendar::Days{49})};
+    const auto alone = growth();
+    EXPECT_FALSE(alone.by_spared);
+    // The companion slowed down as much: it was the season.
+    const auto companion = growth::readings_of(measured_of(measurements_, 1, MeasurementKind::Height));
+    const auto beside = growth(MeasurementKind::Height, {.event = {}, .spared = {companion}});
+    EXPECT_TRUE(beside.by_spared);
+    ASSERT_TRUE(alone.recovery && beside.recovery);
+    EXPECT_LT(alone.recovery->share_regained.value_or(1.0), 0.6);
+    EXPECT_GT(beside.recovery->share_regained.value_or(0.0), 0.8);
+    ASSERT_FALSE(beside.course.empty());
+    // Too few readings make no clock, and are no error.
+    EXPECT_FALSE(growth(MeasurementKind::Height, {.event = {}, .spared = {{companion.front()}}}).by_spared);
+    EXPECT_FALSE(growth(MeasurementKind::Height, {.event = {}, .spared = {{}}}).by_spared);
 }
 
 TEST_F(MeasuredPlant, WithoutASpotGoesByTheCalendar)

@@ -245,6 +245,31 @@ Item {
             verify(named("plantCollection").visible);
         }
 
+        function test_growthIsJudgedAfterAnotherEvent() {
+            for (let shown = 0; shown < 14 && household.plant.judged.count < 2; ++shown) {
+                household.plants.open(shown);
+                settle();
+            }
+            verify(household.plant.judged.count >= 2);
+            verify(named("judgedAfter").visible);
+            const sheet = named("plantSheet") as Flickable;
+            for (let at = 0; at < household.plant.judged.count; ++at) {
+                sheet.contentY = Math.max(0, named("judgedAfter").mapToItem(sheet.contentItem, 0, 0).y - 200);
+                const chip = named("judgedChip" + at);
+                if (at % 2 === 0) {
+                    mouseClick(chip);
+                } else {
+                    chip.forceActiveFocus();
+                    keyClick(Qt.Key_Space);
+                }
+                settle();
+                verify(household.plant.judged.at(at, "shown"));
+                compare(household.plant.verdictAfter, "after " + household.plant.judged.at(at, "words"));
+            }
+            // Each kind of the demonstration stands there once: nothing is there to be spared.
+            verify(!named("sparedBeside").visible);
+        }
+
         function test_clicksChooseMarkAndOpen() {
             const shelves = named("shelves");
             mouseClick(shelves, 184 + 80, 60);
