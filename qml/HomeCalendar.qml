@@ -34,6 +34,14 @@ Column {
         onAccepted: root.calendar.write(file.text)
         onPicked: address => file.text = address
     }
+    ChoiceChips {
+        width: parent.width
+        title: qsTr("An alarm for each day")
+        part: "alarm"
+        choices: [qsTr("none"), qsTr("at six in the evening before"), qsTr("at noon of the day before"), qsTr("a whole day before")]
+        chosen: root.calendar !== null ? [-1, 6, 12, 24].indexOf(root.calendar.alarm) : 0
+        onChoose: index => root.calendar.alarm = [-1, 6, 12, 24][index]
+    }
     Flow {
         width: parent.width
         spacing: Theme.px(8)

@@ -263,6 +263,11 @@ Item {
             act: HomeDataModel.Tables
             onAnswered: tablesTo.focusField()
         }
+        HomeTablesBack {
+            width: parent.width
+            topPadding: Theme.px(10)
+            keeping: root.keeping
+        }
         HomeCalendar {
             visible: root.calendar !== null
             width: parent.width

@@ -42,7 +42,7 @@ Column {
         dated: true
         day: typed.daysAgo > 0 ? root.home.dateAgo(typed.daysAgo) : ""
         unit: root.home.unit
-        trouble: root.home.known ? root.home.error : ""
+        trouble: root.home.known && !root.home.aboutFile ? root.home.error : ""
         reason: qsTr("Keeps the low of the night that ended this morning")
         onMended: root.home.forgive()
         onKept: (low, sky) => {
@@ -54,7 +54,7 @@ Column {
     }
     Words {
         objectName: "homeSaid"
-        visible: text !== ""
+        visible: text !== "" && !root.home.aboutFile
         width: parent.width
         text: root.home.said
     }
@@ -138,5 +138,10 @@ Column {
         reason: qsTr("Key T")
         on: root.asTable
         onClicked: root.asTable = !root.asTable
+    }
+    HomeReadings {
+        width: parent.width
+        topPadding: Theme.px(10)
+        home: root.home
     }
 }

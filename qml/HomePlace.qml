@@ -129,6 +129,13 @@ Item {
             quiet: true
             font.pixelSize: Theme.smallSize
         }
+        HomeNightLine {
+            objectName: "nightLineForm"
+            width: Math.min(parent.width, Theme.px(620))
+            topPadding: Theme.px(14)
+            line: root.home.line
+            unit: root.home.unit
+        }
     }
     Rectangle {
         visible: !root.narrow

@@ -14,7 +14,7 @@ Column {
     spacing: Theme.px(8)
 
     function take(insist: bool): void {
-        root.record.take(path.text, root.degrees, columns.text, station.text, heightField.text, insist);
+        root.record.take(path.text, root.degrees, columns.text, station.text, heightField.text, insist, positionField.text);
     }
 
     Connections {
@@ -86,7 +86,7 @@ Column {
     Chip {
         objectName: "recordMore"
         spokenRole: Accessible.CheckBox
-        text: qsTr("Names of columns, station, height")
+        text: qsTr("Names of columns, station, height, position")
         on: root.more
         onClicked: root.more = !root.more
     }
@@ -123,11 +123,14 @@ Column {
             onTextEdited: root.record.forgive()
             onAccepted: root.take(false)
         }
-        Words {
-            width: parent.width
-            text: qsTr("A record kept elsewhere than at home: lathhouse place import FILE --at LAT,LON")
-            quiet: true
-            font.pixelSize: Theme.smallSize
+        SheetField {
+            id: positionField
+            objectName: "recordPosition"
+            width: Math.min(parent.width, Theme.px(420))
+            label: qsTr("Where it was kept, if not at home: both coordinates")
+            placeholderText: qsTr("Position, if not at home, such as 48.2, 20.5")
+            onTextEdited: root.record.forgive()
+            onAccepted: root.take(false)
         }
     }
     Flow {

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // Log something for a plant or for those that are marked: a second sheet over the page.
@@ -14,9 +15,11 @@ FocusScope {
     readonly property bool measuring: root.what === PlantsModel.Measured
     /// Of pests, of harm, of the list.
     readonly property bool seen: root.what >= PlantsModel.LookedOver
-    readonly property bool detailed: root.what === PlantsModel.PestFound || root.what === PlantsModel.Treated || root.what === PlantsModel.ColdNight || root.what === PlantsModel.ChemicalDamage
+    readonly property bool detailed: root.what === PlantsModel.PestFound || root.what === PlantsModel.Treated || root.what === PlantsModel.ColdNight || root.what === PlantsModel.ChemicalDamage || root.what === PlantsModel.Divided
     /// How many pests, or why it is set apart.
     property int choice: 0
+    /// How it was measured; -1: as the measure usually is.
+    property int method: -1
 
     signal closed
 
@@ -26,11 +29,30 @@ FocusScope {
 
     Keys.onEscapePressed: root.closed()
 
+    /// What the keyboard has come to is brought into view.
+    readonly property Item focused: root.visible ? root.Window.activeFocusItem : null
+    onFocusedChanged: {
+        let above = root.focused;
+        while (above !== null && above !== sheet.contentItem)
+            above = above.parent;
+        if (above === null || root.focused === sheet.contentItem)
+            return;
+        const top = root.focused.mapToItem(sheet.contentItem, 0, 0).y - Theme.px(8);
+        const bottom = top + root.focused.height + Theme.px(16);
+        if (top < sheet.contentY)
+            sheet.contentY = Math.max(0, top);
+        else if (bottom > sheet.contentY + sheet.height)
+            sheet.contentY = Math.min(top, bottom - sheet.height);
+    }
+
     function open(): void {
+        sheet.contentY = 0;
         number.text = "";
         note.text = "";
         detail.text = "";
         ago.text = "";
+        clock.text = "";
+        root.method = -1;
         root.visible = true;
         chips.itemAt(root.what).forceActiveFocus();
     }
@@ -42,11 +64,13 @@ FocusScope {
     }
     function keep(): void {
         const days = ago.text.trim() === "" ? 0 : /^\d+$/.test(ago.text.trim()) ? parseInt(ago.text) : -1;
-        const kept = root.seen ? root.plants.logSeen(root.what, detail.text, root.choice, note.text, days) : root.plants.log(root.what, number.text, root.measure, note.text, days);
+        const kept = root.measuring ? root.plants.logMeasured(number.text, root.measure, root.method, clock.text, who.text, note.text, days) : root.seen ? root.plants.logSeen(root.what, detail.text, root.choice, note.text, days) : root.plants.log(root.what, number.text, root.measure, note.text, days);
         if (kept)
             root.closed();
         else if (root.plants.dateAgo(days) === "")
             ago.forceActiveFocus();
+        else if (root.measuring && clock.text !== "" && clock.wrong)
+            clock.forceActiveFocus();
         else if (detail.visible)
             detail.forceActiveFocus();
         else if (number.visible && (root.measuring || number.text !== ""))
@@ -65,160 +89,205 @@ FocusScope {
     MouseArea { // What lies below is not for the pointer now.
         anchors.fill: parent
     }
-    Column {
-        id: body
-        x: Theme.px(18)
-        y: Theme.px(14)
-        width: root.width - 2 * x
-        spacing: Theme.px(12)
+    Flickable { // With large letters it is higher than the window.
+        id: sheet
+        anchors.fill: parent
+        contentHeight: body.height + Theme.px(32)
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
 
-        Heading {
-            id: title
-            width: parent.width
-            text: qsTr("Log for %1").arg(root.plants.target)
+        ScrollBar.vertical: ScrollBar {
+            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            width: 8
+            Accessible.ignored: true
         }
-        Flow {
-            width: parent.width
-            spacing: Theme.px(8)
+        Column {
+            id: body
+            x: Theme.px(18)
+            y: Theme.px(14)
+            width: sheet.width - 2 * x
+            spacing: Theme.px(12)
 
-            Repeater {
-                id: chips
-                model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away"), qsTr("Looked over"), qsTr("Pest found"), qsTr("Treated"), qsTr("Set apart"), qsTr("Back among the others"), qsTr("Washed through"), qsTr("Cold night"), qsTr("Hit by a spray"), qsTr("Off the list")]
-
-                Chip {
-                    required property string modelData
-                    required property int index
-                    objectName: "logChip" + index
-                    text: modelData
-                    on: root.what === index
-                    onClicked: root.choose(index)
-                    Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
-                    Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
-                }
+            Heading {
+                id: title
+                width: parent.width
+                text: qsTr("Log for %1").arg(root.plants.target)
             }
-        }
-        Flow {
-            visible: root.measuring
-            width: parent.width
-            spacing: Theme.px(8)
+            Flow {
+                width: parent.width
+                spacing: Theme.px(8)
 
-            Repeater {
-                model: root.plants.measures
+                Repeater {
+                    id: chips
+                    model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away"), qsTr("Looked over"), qsTr("Pest found"), qsTr("Treated"), qsTr("Set apart"), qsTr("Back among the others"), qsTr("Washed through"), qsTr("Cold night"), qsTr("Hit by a spray"), qsTr("Off the list"), qsTr("Planted out"), qsTr("Divided")]
 
-                Chip {
-                    required property int index
-                    objectName: "measureChip" + index
-                    on: root.measure === index
-                    text: root.plants.measures.at(index, "text")
-                    onClicked: root.measure = index
-                }
-            }
-        }
-        Flow {
-            visible: root.what === PlantsModel.PestFound
-            width: parent.width
-            spacing: Theme.px(8)
-
-            Repeater {
-                model: root.visible && root.what === PlantsModel.PestFound ? root.plants.pests() : []
-
-                Chip {
-                    required property string modelData
-                    required property int index
-                    objectName: "pestChip" + index
-                    on: detail.text === modelData
-                    text: modelData
-                    onClicked: {
-                        detail.text = modelData;
-                        root.plants.forgive();
+                    Chip {
+                        required property string modelData
+                        required property int index
+                        objectName: "logChip" + index
+                        text: modelData
+                        on: root.what === index
+                        onClicked: root.choose(index)
+                        Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
+                        Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
                     }
                 }
             }
-        }
-        ChoiceChips {
-            visible: root.what === PlantsModel.PestFound || root.what === PlantsModel.SetApartNow
-            width: parent.width
-            part: "logChoice"
-            title: root.what === PlantsModel.PestFound ? qsTr("How many") : qsTr("Why")
-            choices: root.what === PlantsModel.PestFound ? [qsTr("few"), qsTr("many"), qsTr("all over it")] : [qsTr("pests, or new here"), qsTr("sick roots")]
-            chosen: root.choice
-            onChoose: index => root.choice = index
-        }
-        SheetField {
-            id: detail
-            objectName: "logDetail"
-            visible: root.detailed
-            width: Math.min(parent.width, Theme.px(360))
-            label: root.what === PlantsModel.PestFound ? qsTr("Which pest") : root.what === PlantsModel.Treated ? qsTr("With what, may be left blank") : root.what === PlantsModel.ColdNight ? qsTr("Lowest at the plant, may be left blank") : qsTr("Which product, may be left blank")
-            placeholderText: label
-            wrong: root.plants.error !== "" && (root.what === PlantsModel.PestFound || root.what === PlantsModel.ColdNight)
-            onTextEdited: root.plants.forgive()
-            onAccepted: root.keep()
-        }
-        Row {
-            spacing: Theme.px(10)
+            Flow {
+                visible: root.measuring
+                width: parent.width
+                spacing: Theme.px(8)
 
-            SheetField {
-                id: ago
-                objectName: "logAgo"
-                width: Theme.px(150)
-                label: qsTr("How many days ago, blank for today")
-                placeholderText: qsTr("today")
-                unit: ago.text === "" ? "" : qsTr("days ago")
-                inputMethodHints: Qt.ImhDigitsOnly
-                onTextEdited: root.plants.forgive()
-                onAccepted: root.keep()
-            }
-            Words {
-                anchors.verticalCenter: parent.verticalCenter
-                text: /^\d+$/.test(ago.text.trim()) ? root.plants.dateAgo(parseInt(ago.text)) : ""
-                quiet: true
-            }
-        }
-        Row {
-            spacing: Theme.px(10)
+                Repeater {
+                    model: root.plants.measures
 
-            SheetField {
-                id: number
-                objectName: "logNumber"
-                visible: root.measuring || root.what === PlantsModel.Fed
-                width: Theme.px(170)
-                label: root.measuring ? qsTr("What was read") : qsTr("Nitrogen of the feed, may be left blank")
-                unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
-                placeholderText: root.measuring ? "" : qsTr("nitrogen")
-                wrong: root.plants.error !== "" && (root.measuring || number.text !== "")
-                inputMethodHints: Qt.ImhFormattedNumbersOnly
-                onTextEdited: root.plants.forgive()
-                onAccepted: root.keep()
+                    Chip {
+                        required property int index
+                        objectName: "measureChip" + index
+                        on: root.measure === index
+                        text: root.plants.measures.at(index, "text")
+                        onClicked: root.measure = index
+                    }
+                }
+            }
+            ChoiceChips {
+                visible: root.measuring
+                width: parent.width
+                part: "methodChip"
+                title: qsTr("Measured with")
+                choices: [qsTr("as usual")].concat(root.visible ? root.plants.methods() : [])
+                chosen: root.method + 1
+                onChoose: index => root.method = index - 1
+            }
+            Flow {
+                visible: root.what === PlantsModel.PestFound
+                width: parent.width
+                spacing: Theme.px(8)
+
+                Repeater {
+                    model: root.visible && root.what === PlantsModel.PestFound ? root.plants.pests() : []
+
+                    Chip {
+                        required property string modelData
+                        required property int index
+                        objectName: "pestChip" + index
+                        on: detail.text === modelData
+                        text: modelData
+                        onClicked: {
+                            detail.text = modelData;
+                            root.plants.forgive();
+                        }
+                    }
+                }
+            }
+            ChoiceChips {
+                visible: root.what === PlantsModel.PestFound || root.what === PlantsModel.SetApartNow
+                width: parent.width
+                part: "logChoice"
+                title: root.what === PlantsModel.PestFound ? qsTr("How many") : qsTr("Why")
+                choices: root.what === PlantsModel.PestFound ? [qsTr("few"), qsTr("many"), qsTr("all over it")] : [qsTr("pests, or new here"), qsTr("sick roots")]
+                chosen: root.choice
+                onChoose: index => root.choice = index
             }
             SheetField {
-                id: note
-                objectName: "logNote"
-                width: body.width - (number.visible ? number.width + Theme.px(10) : 0)
-                label: root.what === PlantsModel.Noted ? qsTr("Note") : qsTr("Note, may be left blank")
+                id: detail
+                objectName: "logDetail"
+                visible: root.detailed
+                width: Math.min(parent.width, Theme.px(360))
+                label: root.what === PlantsModel.PestFound ? qsTr("Which pest") : root.what === PlantsModel.Treated ? qsTr("With what, may be left blank") : root.what === PlantsModel.ColdNight ? qsTr("Lowest at the plant, may be left blank") : root.what === PlantsModel.Divided ? qsTr("Names of the new plants, with commas") : qsTr("Which product, may be left blank")
                 placeholderText: label
-                wrong: root.plants.error !== "" && root.what === PlantsModel.Noted
+                wrong: root.plants.error !== "" && (root.what === PlantsModel.PestFound || root.what === PlantsModel.ColdNight || root.what === PlantsModel.Divided)
                 onTextEdited: root.plants.forgive()
                 onAccepted: root.keep()
             }
-        }
-        Trouble {
-            width: parent.width
-            words: root.plants.error
-        }
-        Row {
-            spacing: Theme.px(8)
+            Flow {
+                width: parent.width
+                spacing: Theme.px(10)
 
-            ActButton {
-                objectName: "keepButton"
-                text: qsTr("Keep in the journal")
-                onClicked: root.keep()
+                SheetField {
+                    id: ago
+                    objectName: "logAgo"
+                    width: Theme.px(150)
+                    label: qsTr("How many days ago, blank for today")
+                    placeholderText: qsTr("today")
+                    unit: ago.text === "" ? "" : qsTr("days ago")
+                    inputMethodHints: Qt.ImhDigitsOnly
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+                Words {
+                    visible: text !== ""
+                    height: Theme.px(32)
+                    verticalAlignment: Text.AlignVCenter
+                    text: /^\d+$/.test(ago.text.trim()) ? root.plants.dateAgo(parseInt(ago.text)) : ""
+                    quiet: true
+                }
+                SheetField {
+                    id: clock
+                    objectName: "logTime"
+                    visible: root.measuring
+                    width: Theme.px(190)
+                    label: qsTr("Time of day, may be left blank")
+                    placeholderText: qsTr("time, such as 14:30")
+                    wrong: root.plants.error.includes(clock.text.trim()) && clock.text.trim() !== ""
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+                SheetField {
+                    id: who
+                    objectName: "logBy"
+                    visible: root.measuring
+                    width: Theme.px(190)
+                    label: qsTr("Who measured, may be left blank")
+                    placeholderText: qsTr("who measured")
+                    onAccepted: root.keep()
+                }
             }
-            SheetButton {
-                objectName: "leaveButton"
-                text: qsTr("Leave")
-                reason: qsTr("Escape")
-                onClicked: root.closed()
+            Row {
+                spacing: Theme.px(10)
+
+                SheetField {
+                    id: number
+                    objectName: "logNumber"
+                    visible: root.measuring || root.what === PlantsModel.Fed
+                    width: Theme.px(170)
+                    label: root.measuring ? qsTr("What was read; repeats with a semicolon between") : qsTr("Nitrogen of the feed, may be left blank")
+                    unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
+                    placeholderText: root.measuring ? qsTr("43.5; 43.7") : qsTr("nitrogen")
+                    wrong: root.plants.error !== "" && (root.measuring || number.text !== "") && !(root.measuring && clock.wrong)
+                    inputMethodHints: Qt.ImhFormattedNumbersOnly
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+                SheetField {
+                    id: note
+                    objectName: "logNote"
+                    width: body.width - (number.visible ? number.width + Theme.px(10) : 0)
+                    label: root.what === PlantsModel.Noted ? qsTr("Note") : qsTr("Note, may be left blank")
+                    placeholderText: label
+                    wrong: root.plants.error !== "" && root.what === PlantsModel.Noted
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+            }
+            Trouble {
+                width: parent.width
+                words: root.plants.error
+            }
+            Row {
+                spacing: Theme.px(8)
+
+                ActButton {
+                    objectName: "keepButton"
+                    text: qsTr("Keep in the journal")
+                    onClicked: root.keep()
+                }
+                SheetButton {
+                    objectName: "leaveButton"
+                    text: qsTr("Leave")
+                    reason: qsTr("Escape")
+                    onClicked: root.closed()
+                }
             }
         }
     }

@@ -18,11 +18,18 @@ FocusScope {
     readonly property real panelWidth: root.stacked ? root.width - 2 * root.side : Theme.px(350)
     readonly property real paneWidth: root.stacked ? root.panelWidth : root.width - 2 * root.side - root.panelWidth - Theme.px(24)
     property bool assigning: false
+    property bool dating: false
+    property bool writing: false
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Photographs of %1").arg(root.plant.name)
 
-    onVisibleChanged: root.assigning = false
+    onVisibleChanged: {
+        root.assigning = false;
+        root.dating = false;
+        root.writing = false;
+        root.plant.leaving.clear();
+    }
 
     Keys.onPressed: event => {
         const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
@@ -48,6 +55,32 @@ FocusScope {
             root.album.close();
         else
             event.accepted = false;
+    }
+
+    /// What the keyboard has come to is brought into view.
+    readonly property Item focused: root.visible ? root.Window.activeFocusItem : null
+    onFocusedChanged: root.follow(root.focused)
+
+    function follow(item: Item): void {
+        let above = item;
+        while (above !== null && above !== panel.contentItem)
+            above = above.parent;
+        if (above === null || item === panel.contentItem)
+            return;
+        const top = item.mapToItem(panel.contentItem, 0, 0).y - Theme.px(8);
+        const bottom = top + item.height + Theme.px(56); // With what stands below it.
+        if (top < panel.contentY)
+            panel.contentY = Math.max(0, top);
+        else if (bottom > panel.contentY + panel.height)
+            panel.contentY = Math.max(0, Math.min(top, bottom - panel.height, panel.contentHeight - panel.height));
+    }
+    function keepDate(): void {
+        if (root.album.dateAs(taken.text)) {
+            root.dating = false;
+            taken.text = "";
+        } else {
+            taken.forceActiveFocus();
+        }
     }
 
     component Shown: Item {
@@ -149,6 +182,7 @@ FocusScope {
             id: column
             width: parent.width - 12
             spacing: Theme.px(12)
+            onHeightChanged: root.follow(root.focused)
 
             Flow {
                 width: parent.width
@@ -301,6 +335,56 @@ FocusScope {
                     reason: qsTr("Choose the plant from a list.")
                     onClicked: root.assigning = !root.assigning
                 }
+                SheetButton {
+                    objectName: "datePhoto"
+                    text: qsTr("Set its date")
+                    reason: qsTr("Where the camera wrote none, or a wrong one. The photograph itself stays as it is.")
+                    onClicked: {
+                        root.dating = !root.dating;
+                        if (root.dating)
+                            taken.forceActiveFocus();
+                    }
+                }
+                SheetButton {
+                    objectName: "writePhotos"
+                    text: qsTr("Write out")
+                    reason: qsTr("As files, as a strip over time, or two side by side, for others to see.")
+                    onClicked: {
+                        root.writing = !root.writing;
+                        if (root.writing)
+                            form.focusField();
+                    }
+                }
+            }
+            Flow {
+                visible: root.dating
+                width: parent.width
+                spacing: Theme.px(8)
+
+                SheetField {
+                    id: taken
+                    objectName: "takenField"
+                    width: Math.min(parent.width, Theme.px(220))
+                    label: qsTr("When it was taken, the time behind the date where it is known")
+                    placeholderText: root.album.date
+                    wrong: root.dating && root.album.error !== ""
+                    onTextEdited: root.album.forgive()
+                    onAccepted: root.keepDate()
+                    Keys.onEscapePressed: root.dating = false
+                }
+                SheetButton {
+                    objectName: "keepTaken"
+                    text: qsTr("Keep the date")
+                    onClicked: root.keepDate()
+                }
+            }
+            PhotoExport {
+                id: form
+                objectName: "photoExport"
+                visible: root.writing
+                width: parent.width
+                leaving: root.plant.leaving
+                two: root.two
             }
             ListView {
                 id: others

@@ -338,6 +338,11 @@ FocusScope {
                     }
                 }
             }
+            PlantFeeding {
+                objectName: "plantFeeding"
+                width: parent.width
+                feeding: root.plant.feedingAsked
+            }
             Heading {
                 visible: root.plant.history.count > 0
                 text: qsTr("What happened")

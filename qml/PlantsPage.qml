@@ -206,7 +206,7 @@ FocusScope {
         anchors.horizontalCenter: parent.horizontalCenter
         y: Theme.px(root.narrow ? 20 : 90)
         width: Math.min(root.width - 2 * root.side, Theme.px(620))
-        height: implicitHeight
+        height: Math.min(implicitHeight, root.height - y - Theme.px(8))
         plants: root.plants
         onClosed: root.back()
     }

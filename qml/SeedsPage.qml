@@ -15,6 +15,8 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     /// In a narrow window the sheet opens over the list.
     property bool opened: false
+    /// What can be sown stands where the sowing sheet does.
+    readonly property bool listing: root.seeds.sowingDays > 0
     readonly property bool listShown: !root.narrow || !root.opened
     readonly property bool sheetShown: !root.narrow || root.opened
     readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
@@ -120,6 +122,19 @@ FocusScope {
             onAccepted: {
                 root.seeds.chooseCrop(cropField.text);
                 root.opened = true;
+            }
+        }
+        Chip {
+            objectName: "calendarChip"
+            visible: root.seeds.known && root.listShown
+            spokenRole: Accessible.CheckBox
+            height: Theme.px(32)
+            text: qsTr("What can be sown now")
+            reason: qsTr("Every crop of the tables, for this place")
+            on: root.listing
+            onClicked: {
+                root.seeds.sowingDays = root.listing ? 0 : 30;
+                root.opened = root.listing;
             }
         }
         SheetButton {
@@ -350,12 +365,12 @@ FocusScope {
     Flickable {
         id: sheet
         objectName: "sowingSheet"
-        visible: root.seeds.hasSheet && root.sheetShown
+        visible: (root.seeds.hasSheet || root.listing) && root.sheetShown
         x: root.narrow ? root.side : root.side + root.listWidth + Theme.px(34)
         y: root.narrow ? trouble.y + trouble.implicitHeight + Theme.px(8) : 10
         width: root.width - x - 10
         height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
-        contentHeight: pane.height + Theme.px(16)
+        contentHeight: (root.listing ? sowings.height : pane.height) + Theme.px(16)
         clip: true
         boundsBehavior: Flickable.StopAtBounds
 
@@ -367,8 +382,20 @@ FocusScope {
         SowingPane {
             id: pane
             objectName: "sowingPane"
+            visible: !root.listing
             width: sheet.width - Theme.px(12)
             seeds: root.seeds
+        }
+        SowingCalendar {
+            id: sowings
+            objectName: "sowingCalendar"
+            visible: root.listing
+            width: sheet.width - Theme.px(12)
+            seeds: root.seeds
+            onChosen: crop => {
+                sheet.contentY = 0;
+                root.seeds.chooseCrop(crop);
+            }
         }
     }
 }

@@ -11,6 +11,10 @@ Column {
 
     spacing: Theme.px(8)
 
+    function stand(): void {
+        if (!root.seeds.standAt(room.text))
+            room.forceActiveFocus();
+    }
     function sow(): void {
         if (root.seeds.sow(sown.text))
             sown.clear();
@@ -74,6 +78,30 @@ Column {
             text: root.seeds.sure
             quiet: true
             font.pixelSize: Theme.smallSize
+        }
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(8)
+
+        Words {
+            height: Theme.px(32)
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("Trays stand at")
+        }
+        SheetField {
+            id: room
+            objectName: "roomField"
+            width: Theme.px(150)
+            label: qsTr("How warm it is where trays stand, blank for the usual")
+            placeholderText: root.seeds.unit === "°F" ? qsTr("68, as usual") : qsTr("20, as usual")
+            text: root.seeds.room
+            unit: root.seeds.unit
+            inputMethodHints: Qt.ImhPreferNumbers
+            onTextEdited: root.seeds.forgive()
+            onAccepted: root.stand()
+            onEditingFinished: if (room.text !== root.seeds.room)
+                root.seeds.standAt(room.text)
         }
     }
     SowingBarChart {
@@ -167,18 +195,12 @@ Column {
             onTextEdited: root.seeds.forgive()
             onAccepted: root.sow()
         }
-        SheetButton {
-            objectName: "sownButton"
-            text: root.seeds.dayAgo === "" ? qsTr("Sown today") : qsTr("Sown on that day")
-            reason: qsTr("A tray of this lot, to be counted from now on")
-            onClicked: root.sow()
-        }
         SheetField {
             id: ago
             objectName: "traysAgo"
-            width: Theme.px(150)
+            width: Theme.px(130)
             label: qsTr("How many days ago it was sown or counted, blank for today")
-            placeholderText: qsTr("today")
+            placeholderText: qsTr("0 days ago")
             unit: ago.text === "" ? "" : qsTr("days ago")
             wrong: root.seeds.daysAgo < 0
             inputMethodHints: Qt.ImhDigitsOnly
@@ -195,6 +217,12 @@ Column {
             verticalAlignment: Text.AlignVCenter
             text: root.seeds.dayAgo
             quiet: true
+        }
+        SheetButton {
+            objectName: "sownButton"
+            text: root.seeds.dayAgo === "" ? qsTr("Sown today") : qsTr("Sown on that day")
+            reason: qsTr("A tray of this lot, to be counted from now on")
+            onClicked: root.sow()
         }
     }
     Column {

@@ -1,6 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/place_climate_options.h"
-#include "core/climate/place_nights.h"
+#include "core/climate/line_dates.h"
 
 #include <memory>
 
@@ -15,38 +15,15 @@ struct ChanceOptions {
     std::string to;
 };
 
-/// The two dates and those between. Errors: as parse_date; WrongUsage where they are not in order or more
-/// than a year apart.
-Result<std::vector<calendar::DayOfYear>> nights_of(const ChanceOptions& options)
-{
-    const auto from = calendar::parse_date(options.from);
-    if (!from) {
-        return from.error();
-    }
-    const auto to = calendar::parse_date(options.to);
-    if (!to) {
-        return to.error();
-    }
-    const int days = calendar::days_between(*from, *to);
-    if (days < 0 || days > 366) {
-        return Error{ErrorCode::WrongUsage,
-                     "--to " + options.to + " must be --from " + options.from + " or up to a year later"};
-    }
-    std::vector<calendar::DayOfYear> nights;
-    for (int day = 0; day <= days; ++day) {
-        nights.push_back(calendar::DayOfYear::of(*from + calendar::Days{day}));
-    }
-    return nights;
-}
-
 Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
 {
     if (!(options.threshold >= -90.0 && options.threshold <= 60.0)) {
         return Error{ErrorCode::OutOfRange, "--threshold must lie within -90 and 60 degrees Celsius"};
     }
-    const auto nights = nights_of(options);
-    if (!nights) {
-        return nights.error();
+    const auto from = calendar::parse_date(options.from);
+    const auto to = calendar::parse_date(options.to);
+    if (!from || !to) {
+        return from ? to.error() : from.error();
     }
     const auto offset = offset_of(options.offset);
     if (!offset) {
@@ -58,31 +35,24 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
     }
     const auto here = climate::PlaceNights::of(*place);
     const auto line = Celsius::from_degrees(options.threshold);
-    const auto any = here.chance_among(*nights, line, *offset);
-    double expected = 0.0;
-    for (const auto night : *nights) {
-        expected += here.chance_on(night, line, *offset).fraction();
+    const auto between = climate::nights_between(here, *from, *to, line, *offset);
+    if (!between) {
+        return Error{between.error().code, "--from and --to: " + between.error().message};
     }
-    Json json{{"any", json_number(any.fraction())},
-              {"expected_nights", json_number(expected)},
+    Json json{{"any", json_number(between->any.fraction())},
+              {"expected_nights", json_number(between->expected)},
               {"before", nullptr},
               {"after", nullptr},
               {"attribution", attribution_of(*place)}};
     std::string text = "A night at or below " + words::temperature(line, globals.units) + " among " +
-                       std::to_string(nights->size()) + ": " + words::chance(any) + "; " +
-                       words::number(expected, 1) + " such nights on average.\n";
-    if (!here.model().no_season()) {
-        const auto season = here.season(line, *offset);
-        const auto turn = season.turn().last_day();
-        // Before the first night of all, the day after the turn, there is none.
-        const auto day_before = calendar::DayOfYear::wrapped(nights->front().place() - 1);
-        const auto before = day_before == turn ? Probability::literal(0.0) : season.on_or_before(day_before);
-        const auto after = season.after(nights->back());
-        json["before"] = json_number(before.fraction());
-        json["after"] = json_number(after.fraction());
-        text += "One before these, since the turn of the season on " + words::day(turn) + ": " +
-                words::chance(before) + ". One after these, up to the next turn: " + words::chance(after) +
-                ".\n";
+                       std::to_string(between->nights) + ": " + words::chance(between->any) + "; " +
+                       words::number(between->expected, 1) + " such nights on average.\n";
+    if (between->before && between->after) {
+        json["before"] = json_number(between->before->fraction());
+        json["after"] = json_number(between->after->fraction());
+        text += "One before these, since the turn of the season on " + words::day(here.model().turn().last_day()) + ": " +
+                words::chance(*between->before) + ". One after these, up to the next turn: " +
+                words::chance(*between->after) + ".\n";
     }
     return Answer{json, text + sources_in_words(*place, globals.units), place->warnings};
 }

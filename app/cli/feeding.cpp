@@ -128,10 +128,9 @@ Result<plan::FeedingOptions> read_options(const FeedingCommandOptions& options, 
         return Error{ErrorCode::WrongUsage, "--lamp-ppfd goes with --lamp-hours"};
     }
     if (options.lamp_hours > 0.0) {
-        read.lamps = plan::Lamps{options.lamp_hours,
-                                 options.lamp_flux > 0.0
-                                     ? PhotonFlux::from_micromoles(options.lamp_flux)
-                                     : PhotonFlux::from_daylight_foot_candles(plan::growing_figure("lamp_light"))};
+        read.lamps = plan::lamps_of(options.lamp_hours,
+                                    options.lamp_flux > 0.0 ? std::optional{PhotonFlux::from_micromoles(options.lamp_flux)}
+                                                            : std::nullopt);
     }
     read.water = options.water == "hard"   ? plan::WaterHardness::Hard
                  : options.water == "soft" ? plan::WaterHardness::Soft

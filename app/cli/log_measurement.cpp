@@ -307,20 +307,17 @@ Result<Answer> log_divided(const Globals& globals, const DivideOptions& options)
     if (!date) {
         return date.error();
     }
-    auto piece = **parent;
-    piece.pinned_spot.reset();
     const auto spot = spot_asked(*home, options.spot);
     if (!spot) {
         return spot.error();
     }
-    piece.spot = *spot ? *spot : piece.spot;
-    std::vector<home::Plant> pieces;
-    for (const auto& name : options.names) {
-        if (trimmed(name).empty()) {
-            return Error{ErrorCode::WrongUsage, "--into needs a name for each new piece"};
-        }
-        piece.name = name;
-        pieces.push_back(piece);
+    auto made = home::pieces_of(**parent, options.names);
+    if (!made) {
+        return Error{made.error().code, "--into: " + made.error().message};
+    }
+    auto& pieces = *made;
+    for (auto& piece : pieces) {
+        piece.spot = *spot ? *spot : piece.spot;
     }
     const auto ids = store->divide((*parent)->id, pieces, *date, now(), options.note);
     if (!ids) {

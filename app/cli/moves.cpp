@@ -8,6 +8,7 @@
 #include "app/words/plan_words.h"
 #include "core/journal/household_store.h"
 #include "core/plan/hardening.h"
+#include "core/plan/hardening_done.h"
 #include "core/plan/year_plan.h"
 
 #include <algorithm>
@@ -167,7 +168,8 @@ std::string text_of(const plan::YearPlan& plan, const home::Household& household
 } // namespace
 
 Result<Answer> moves_of(const Globals& globals, const home::Household& household, calendar::Date from,
-                        Probability risk, plan::Effort effort, const plan::PlanWishes& wishes, bool accept)
+                        Probability risk, plan::Effort effort, const plan::PlanWishes& wishes, bool accept,
+                        std::span<const home::Event> events)
 {
     const auto climate = climate_of(household);
     if (!climate) {
@@ -175,8 +177,8 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
     }
     const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan = plan::plan_year(household, *climate, chances, from, risk, effort, wishes);
-    const auto ladders =
-        plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today);
+    const auto ladders = plan::with_days_hardened(
+        plan::ladders_of(household, home::SpotClimate{household, *climate}, plan, globals.today), events, globals.today);
     const auto changes =
         wishes.accepted ? plan::changes_between(*wishes.accepted, plan) : std::vector<plan::PlanChange>{};
     Answer answer{json_of(plan, ladders, changes, household, globals.units),
@@ -233,9 +235,14 @@ void add_moves(Commands& commands)
         if (!wishes) {
             return wishes.error();
         }
+        const auto events =
+            journal::HouseholdStore::open(globals.home).and_then([](const auto& store) { return store.events(); });
+        if (!events) {
+            return events.error();
+        }
         return moves_of(globals, *household, from, *risk,
                         options->effort == "fast" ? plan::Effort::Fast : plan::Effort::Full, *wishes,
-                        options->accept);
+                        options->accept, *events);
     });
 }
 

@@ -3,12 +3,10 @@
 #include "app/cli/photo_options.h"
 #include "app/cli/subcommand.h"
 #include "core/base/csv.h"
+#include "core/home/photo_spread.h"
 #include "core/journal/photo_export.h"
-#include "core/photo/encode.h"
-#include "core/photo/picture_sheet.h"
 #include "core/photo/scale_card.h"
 
-#include <algorithm>
 #include <memory>
 
 namespace lathhouse::cli {
@@ -68,20 +66,6 @@ struct SheetOptions {
     int columns = 4;
 };
 
-/// Up to `count` of them, evenly over their order, the first and the last among them.
-std::vector<home::Photo> spread_out(const std::vector<home::Photo>& photos, int count)
-{
-    const auto wanted = static_cast<std::size_t>(count);
-    if (photos.size() <= wanted) {
-        return photos;
-    }
-    std::vector<home::Photo> chosen;
-    for (std::size_t i = 0; i < wanted; ++i) {
-        chosen.push_back(photos[wanted == 1 ? photos.size() - 1 : i * (photos.size() - 1) / (wanted - 1)]);
-    }
-    return chosen;
-}
-
 Result<std::vector<home::Photo>> photos_asked(const Globals& globals, const SheetOptions& options,
                                               const journal::PhotoBook& book)
 {
@@ -106,13 +90,14 @@ Result<std::vector<home::Photo>> photos_asked(const Globals& globals, const Shee
         if (!all) {
             return all.error();
         }
-        photos = spread_out(*all, options.count);
+        for (const auto place : home::spread_places(all->size(), static_cast<std::size_t>(options.count))) {
+            photos.push_back((*all)[place]);
+        }
     }
     if (photos.empty()) {
         return Error{ErrorCode::NotFound, "there is no photo of it yet; give one to the plant with: lathhouse log photo "
                                           "ID --plant NAME"};
     }
-    std::ranges::stable_sort(photos, {}, &home::Photo::taken);
     return photos;
 }
 
@@ -127,28 +112,15 @@ Result<Answer> export_sheet(const Globals& globals, const SheetOptions& options)
     if (!photos) {
         return photos.error();
     }
-    std::vector<photo::Captioned> pictures;
-    Json shown = Json::array();
-    for (const auto& one : *photos) {
-        const auto bytes = photo::read_bytes(book.file_of(one));
-        if (!bytes) {
-            return bytes.error();
-        }
-        // A little larger than needed, so that it is only made smaller.
-        const int side = options.height * std::max(one.width, one.height) / one.height * 4 / 3 + 1;
-        auto picture = photo::read_photo(*bytes, one.original_name, side);
-        if (!picture) {
-            return picture.error();
-        }
-        const auto days = calendar::days_between(photos->front().date(), one.date());
-        pictures.push_back({std::move(picture->picture),
-                            calendar::to_text(one.date()) + (days > 0 ? "  +" + std::to_string(days) + " d" : "")});
-        shown.push_back(one.id);
-    }
-    if (const auto written = photo::write_picture(
-            options.file, photo::picture_sheet(pictures, options.height, options.columns));
-        !written) {
+    const auto written = journal::write_photo_sheet(
+        *photos, [&book](const home::Photo& one) { return Result<std::filesystem::path>{book.file_of(one)}; }, options.file,
+        {.height = options.height, .columns = options.columns});
+    if (!written) {
         return written.error();
+    }
+    Json shown = Json::array();
+    for (const auto& one : *written) {
+        shown.push_back(one.id);
     }
     return Answer{{{"file", options.file}, {"photos", shown}},
                   "Wrote " + std::to_string(photos->size()) + " photos beside each other to " + options.file +

@@ -9,7 +9,7 @@
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "core/base/parse.h"
-#include "core/plan/sowing.h"
+#include "core/plan/sowing_calendar.h"
 
 #include <algorithm>
 #include <memory>
@@ -303,29 +303,19 @@ Result<Answer> calendar_of(const Globals& globals, const SowingOptions& options)
     Json list = Json::array();
     std::vector<std::vector<std::string>> rows{{"crop", "how", "from", "until", "ready from"}};
     std::set<std::string> keys;
-    for (const auto& kind : plants::SeedReference::built_in().kinds()) {
-        const auto plan = plan::plan_sowing(kind, all->climate, climate, all->wishes);
-        if (!plan.season) {
-            continue;
+    for (const auto& sowing :
+         plan::sowing_calendar(all->climate, climate, all->wishes, globals.today, options.days)) {
+        const char* how = sowing.method == plan::SowingMethod::Indoors ? "indoors" : "outdoors";
+        list.push_back({{"crop", sowing.kind->name()},
+                        {"how", how},
+                        {"from", calendar::to_text(sowing.sow.from)},
+                        {"until", calendar::to_text(sowing.sow.to)},
+                        {"ready", span_json(sowing.ready)}});
+        rows.push_back({sowing.kind->name(), how, words::full_day(sowing.sow.from), words::full_day(sowing.sow.to),
+                        sowing.ready ? words::full_day(sowing.ready->from) : ""});
+        for (const auto key : split(sowing.kind->sources, ';')) {
+            keys.emplace(key);
         }
-        const auto add = [&](const char* how, const std::optional<plan::DateSpan>& sow,
-                             const std::optional<plan::DateSpan>& ready) {
-            if (!sow || sow->from > last) {
-                return;
-            }
-            list.push_back({{"crop", kind.name()},
-                            {"how", how},
-                            {"from", calendar::to_text(sow->from)},
-                            {"until", calendar::to_text(sow->to)},
-                            {"ready", span_json(ready)}});
-            rows.push_back({kind.name(), how, words::full_day(sow->from), words::full_day(sow->to),
-                            ready ? words::full_day(ready->from) : ""});
-            for (const auto key : split(kind.sources, ';')) {
-                keys.emplace(key);
-            }
-        };
-        add("indoors", plan.season->sow_indoors, plan.season->ready);
-        add("outdoors", plan.season->sow_outdoors, plan.season->ready_outdoors);
     }
     std::string joined;
     for (const auto& key : keys) {

@@ -320,6 +320,65 @@
     </message>
 </context>
 <context>
+    <name>FeedingYear</name>
+    <message>
+        <source>no feed: %1</source>
+        <translation>kein Dünger: %1</translation>
+    </message>
+    <message>
+        <source>Next feed %1 at %2 ppm nitrogen; it can wait until %3.</source>
+        <translation>Nächste Düngung %1 mit %2 ppm Stickstoff; sie kann bis %3 warten.</translation>
+    </message>
+    <message>
+        <source>Wash salts out about %1 with %2, twice the pot as guessed from its weight.</source>
+        <translation>Salze etwa am %1 mit %2 ausspülen, dem Doppelten des Topfes, nach seinem Gewicht geschätzt.</translation>
+    </message>
+    <message>
+        <source>Wash salts out about %1 with %2, twice the pot.</source>
+        <translation>Salze etwa am %1 mit %2 ausspülen, dem Doppelten des Topfes.</translation>
+    </message>
+    <message>
+        <source>Hard water leaves a crust and makes the mix less acid: use rain for citrus, ferns and others that want it acid.</source>
+        <translation>Hartes Wasser hinterlässt eine Kruste und macht das Substrat weniger sauer: Regenwasser für Zitrus, Farne und andere, die es sauer wollen.</translation>
+    </message>
+    <message>
+        <source>Water from a softener holds salt: not for plants.</source>
+        <translation>Wasser aus einem Enthärter enthält Salz: nicht für Pflanzen.</translation>
+    </message>
+    <message>
+        <source>Dates are by usual weather: feed when you see it grow, never a dry pot, and follow the label.</source>
+        <translation>Die Daten gelten bei üblichem Wetter: düngen, wenn man sie wachsen sieht, nie einen trockenen Topf, und nach dem Etikett.</translation>
+    </message>
+    <message>
+        <source>every %1 days, %2 to %3 ppm nitrogen</source>
+        <translation>alle %1 Tage, %2 bis %3 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>%1, weak for want of light, by the lamps</source>
+        <translation>%1, schwach aus Mangel an Licht, unter den Lampen</translation>
+    </message>
+    <message>
+        <source>%1, weak for want of light</source>
+        <translation>%1, schwach aus Mangel an Licht</translation>
+    </message>
+    <message>
+        <source>%1, by the lamps</source>
+        <translation>%1, unter den Lampen</translation>
+    </message>
+    <message>
+        <source>%1 on</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -521,6 +580,26 @@
     <message>
         <source>Calendars (*.ics)</source>
         <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>An alarm for each day</source>
+        <translation>Ein Wecker für jeden Tag</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>at six in the evening before</source>
+        <translation>um sechs am Abend davor</translation>
+    </message>
+    <message>
+        <source>at noon of the day before</source>
+        <translation>am Mittag davor</translation>
+    </message>
+    <message>
+        <source>a whole day before</source>
+        <translation>einen ganzen Tag davor</translation>
     </message>
     <message>
         <source>Write the calendar</source>
@@ -868,6 +947,65 @@
     </message>
 </context>
 <context>
+    <name>HomeNightLine</name>
+    <message>
+        <source>Nights at or below a line of your own</source>
+        <translation>Nächte bei oder unter einer eigenen Linie</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Die Linie</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Linie</translation>
+    </message>
+    <message>
+        <source>From which night on, may be left blank</source>
+        <translation>Ab welcher Nacht, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>from, such as 1.5.2027</source>
+        <translation>von, etwa 1.5.2027</translation>
+    </message>
+    <message>
+        <source>To which night, may be left blank</source>
+        <translation>Bis zu welcher Nacht, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>to, such as 31.5.2027</source>
+        <translation>bis, etwa 31.5.2027</translation>
+    </message>
+    <message>
+        <source>Tell the chances</source>
+        <translation>Die Wahrscheinlichkeiten nennen</translation>
+    </message>
+    <message>
+        <source>A night is named by its morning. Without dates: the last and the first of the season.</source>
+        <translation>Eine Nacht heißt nach ihrem Morgen. Ohne Daten: die letzte und die erste der kalten Zeit.</translation>
+    </message>
+    <message>
+        <source>Chance</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>one more after</source>
+        <translation>noch eine nach</translation>
+    </message>
+    <message>
+        <source>the first one by</source>
+        <translation>die erste bis</translation>
+    </message>
+    <message>
+        <source>more days without than</source>
+        <translation>mehr Tage ohne als</translation>
+    </message>
+    <message>
+        <source>Chance, one more after, the first one by, more days without than</source>
+        <translation>Wahrscheinlichkeit, noch eine nach, die erste bis, mehr Tage ohne als</translation>
+    </message>
+</context>
+<context>
     <name>HomeNights</name>
     <message>
         <source>Thermometer</source>
@@ -1090,6 +1228,41 @@
     </message>
 </context>
 <context>
+    <name>HomeReadings</name>
+    <message>
+        <source>Nights from a file</source>
+        <translation>Nächte aus einer Datei</translation>
+    </message>
+    <message>
+        <source>A table with the columns date and low_c (or low_f); where known also spot, high_c, station_low_c, sky, wind and note. Rows that name no spot are of the one shown here.</source>
+        <translation>Eine Tabelle mit den Spalten date und low_c (oder low_f); wo bekannt auch spot, high_c, station_low_c, sky, wind und note. Zeilen ohne Platz gelten für den hier gezeigten.</translation>
+    </message>
+    <message>
+        <source>The file with the readings</source>
+        <translation>Die Datei mit den Ablesungen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.json)</source>
+        <translation>Tabellen (*.csv *.txt *.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>What it calls the columns, where otherwise; may be left blank</source>
+        <translation>Wie sie die Spalten nennt, wo anders; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>its own names: date=Day,low_c=Min</source>
+        <translation>eigene Namen: date=Tag,low_c=Min</translation>
+    </message>
+    <message>
+        <source>Keep the nights</source>
+        <translation>Die Nächte speichern</translation>
+    </message>
+</context>
+<context>
     <name>HomeRecord</name>
     <message>
         <source>No record of your own yet</source>
@@ -1211,8 +1384,8 @@
         <translation>Einer eigenen Tabelle. Dateien von GHCN-Daily sagen es selbst.</translation>
     </message>
     <message>
-        <source>Names of columns, station, height</source>
-        <translation>Spaltennamen, Station, Höhe</translation>
+        <source>Names of columns, station, height, position</source>
+        <translation>Namen der Spalten, Station, Höhe, Lage</translation>
     </message>
     <message>
         <source>Columns of date, low, high, rain</source>
@@ -1243,8 +1416,12 @@
         <translation>m</translation>
     </message>
     <message>
-        <source>A record kept elsewhere than at home: lathhouse place import FILE --at LAT,LON</source>
-        <translation>Eine anderswo geführte Aufzeichnung: lathhouse place import DATEI --at BREITE,LÄNGE</translation>
+        <source>Where it was kept, if not at home: both coordinates</source>
+        <translation>Wo sie geführt wurde, wenn nicht zu Hause: beide Koordinaten</translation>
+    </message>
+    <message>
+        <source>Position, if not at home, such as 48.2, 20.5</source>
+        <translation>Lage, wenn nicht zu Hause, etwa 48.2, 20.5</translation>
     </message>
     <message>
         <source>Take it in instead</source>
@@ -1470,6 +1647,45 @@
     </message>
 </context>
 <context>
+    <name>HomeTablesBack</name>
+    <message>
+        <source>Read tables back</source>
+        <translation>Tabellen zurücklesen</translation>
+    </message>
+    <message>
+        <source>Tables that were written here, perhaps edited since, become a household in a new or an empty folder. The one that is open stays as it is.</source>
+        <translation>Tabellen, die hier geschrieben und vielleicht seither bearbeitet wurden, werden ein Haushalt in einem neuen oder leeren Ordner. Der offene bleibt, wie er ist.</translation>
+    </message>
+    <message>
+        <source>The folder with the tables</source>
+        <translation>Der Ordner mit den Tabellen</translation>
+    </message>
+    <message>
+        <source>The new or empty folder</source>
+        <translation>Der neue oder leere Ordner</translation>
+    </message>
+    <message>
+        <source>A row that names one that is not there</source>
+        <translation>Eine Zeile, die eine nennt, die nicht da ist</translation>
+    </message>
+    <message>
+        <source>ends it</source>
+        <translation>beendet es</translation>
+    </message>
+    <message>
+        <source>is left out, and told</source>
+        <translation>bleibt weg und wird genannt</translation>
+    </message>
+    <message>
+        <source>Read them back</source>
+        <translation>Zurücklesen</translation>
+    </message>
+    <message>
+        <source>Every row is held against the rules of its table before the folder appears</source>
+        <translation>Jede Zeile wird an den Regeln ihrer Tabelle geprüft, bevor der Ordner erscheint</translation>
+    </message>
+</context>
+<context>
     <name>HomeWatch</name>
     <message>
         <source>A folder that is watched</source>
@@ -1629,6 +1845,22 @@
         <translation>Von der Liste</translation>
     </message>
     <message>
+        <source>Planted out</source>
+        <translation>Ausgepflanzt</translation>
+    </message>
+    <message>
+        <source>Divided</source>
+        <translation>Geteilt</translation>
+    </message>
+    <message>
+        <source>Measured with</source>
+        <translation>Gemessen mit</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>wie üblich</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Wie viele</translation>
     </message>
@@ -1669,6 +1901,10 @@
         <translation>Tiefstwert an der Pflanze, kann leer bleiben</translation>
     </message>
     <message>
+        <source>Names of the new plants, with commas</source>
+        <translation>Namen der neuen Pflanzen, mit Kommas</translation>
+    </message>
+    <message>
         <source>Which product, may be left blank</source>
         <translation>Welches Mittel, kann leer bleiben</translation>
     </message>
@@ -1685,12 +1921,32 @@
         <translation>Tage her</translation>
     </message>
     <message>
-        <source>What was read</source>
-        <translation>Was abgelesen wurde</translation>
+        <source>Time of day, may be left blank</source>
+        <translation>Uhrzeit, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>time, such as 14:30</source>
+        <translation>Uhrzeit, etwa 14:30</translation>
+    </message>
+    <message>
+        <source>Who measured, may be left blank</source>
+        <translation>Wer gemessen hat, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>who measured</source>
+        <translation>wer gemessen hat</translation>
+    </message>
+    <message>
+        <source>What was read; repeats with a semicolon between</source>
+        <translation>Was abgelesen wurde; Wiederholungen mit Semikolon dazwischen</translation>
     </message>
     <message>
         <source>Nitrogen of the feed, may be left blank</source>
         <translation>Stickstoff der Düngung, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>43.5; 43.7</source>
+        <translation>43,5; 43,7</translation>
     </message>
     <message>
         <source>nitrogen</source>
@@ -2013,6 +2269,73 @@
     </message>
 </context>
 <context>
+    <name>NightLine</name>
+    <message>
+        <source>No night at or below %1 in any season.</source>
+        <translation>In keinem Jahr eine Nacht bei oder unter %1.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2, some in every month: no stretch of the year is free of them.</source>
+        <translation>%1 Nächte im Jahr bei oder unter %2, einige in jedem Monat: Kein Abschnitt des Jahres ist frei von ihnen.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2. There is no cold season here, so there are no dates.</source>
+        <translation>%1 Nächte im Jahr bei oder unter %2. Es gibt hier keine kalte Jahreszeit, also keine Daten.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2; seasons without any: %3.</source>
+        <translation>%1 Nächte im Jahr bei oder unter %2; Jahre ohne eine: %3.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2.</source>
+        <translation>%1 Nächte im Jahr bei oder unter %2.</translation>
+    </message>
+    <message>
+        <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
+        <translation>%1: noch eine nach dem %2, die erste bis %3, mehr als %4 Tage ohne</translation>
+    </message>
+    <message>
+        <source>Counted in the household’s own record.</source>
+        <translation>Gezählt in der eigenen Aufzeichnung des Haushalts.</translation>
+    </message>
+    <message>
+        <source>Counted at the station that stands here.</source>
+        <translation>Gezählt an der Station, die hier steht.</translation>
+    </message>
+    <message>
+        <source>From monthly figures, moved to the dates of the household’s own record.</source>
+        <translation>Aus Monatswerten, verschoben auf die Daten der eigenen Aufzeichnung des Haushalts.</translation>
+    </message>
+    <message>
+        <source>From monthly figures and the dates counted at stations near.</source>
+        <translation>Aus Monatswerten und den an nahen Stationen gezählten Daten.</translation>
+    </message>
+    <message>
+        <source>From monthly figures.</source>
+        <translation>Aus Monatswerten.</translation>
+    </message>
+    <message>
+        <source>In the open air at home. These are chances, not promises.</source>
+        <translation>Im Freien zu Hause. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+    </message>
+    <message>
+        <source>%1 Right to about %2 days at the middle chances. %3</source>
+        <translation>%1 Auf etwa %2 Tage genau bei den mittleren Wahrscheinlichkeiten. %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>A night at or below %1 among the %2 from %3 to %4: %5; %6 such nights on average.</source>
+        <translation>Eine Nacht bei oder unter %1 unter den %2 vom %3 bis %4: %5; im Mittel %6 solche Nächte.</translation>
+    </message>
+    <message>
+        <source>One before these, since the turn of the season on %1: %2. One after these, up to the next turn: %3.</source>
+        <translation>Eine davor, seit der Wende am %1: %2. Eine danach, bis zur nächsten Wende: %3.</translation>
+    </message>
+</context>
+<context>
     <name>PathField</name>
     <message>
         <source>Choose</source>
@@ -2040,6 +2363,65 @@
     <message>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoExport</name>
+    <message>
+        <source>Write out</source>
+        <translation>Herausgeben</translation>
+    </message>
+    <message>
+        <source>all of this plant</source>
+        <translation>alle dieser Pflanze</translation>
+    </message>
+    <message>
+        <source>a strip over time</source>
+        <translation>einen Streifen über die Zeit</translation>
+    </message>
+    <message>
+        <source>these two side by side</source>
+        <translation>diese zwei nebeneinander</translation>
+    </message>
+    <message>
+        <source>Where they were taken</source>
+        <translation>Wo sie aufgenommen wurden</translation>
+    </message>
+    <message>
+        <source>is taken out</source>
+        <translation>wird entfernt</translation>
+    </message>
+    <message>
+        <source>stays in them</source>
+        <translation>bleibt darin</translation>
+    </message>
+    <message>
+        <source>Give these to nobody who need not know where you live.</source>
+        <translation>Diese niemandem geben, der nicht zu wissen braucht, wo man wohnt.</translation>
+    </message>
+    <message>
+        <source>The folder to write them to</source>
+        <translation>Der Ordner, in den sie sollen</translation>
+    </message>
+    <message>
+        <source>The picture to write, .jpg or .png</source>
+        <translation>Das Bild, das geschrieben wird, .jpg oder .png</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.png)</source>
+        <translation>Bilder (*.jpg *.png)</translation>
+    </message>
+    <message>
+        <source>Write the photographs</source>
+        <translation>Die Fotos schreiben</translation>
+    </message>
+    <message>
+        <source>Write the picture</source>
+        <translation>Das Bild schreiben</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
     </message>
 </context>
 <context>
@@ -2182,6 +2564,30 @@
     <message>
         <source>Choose the plant from a list.</source>
         <translation>Die Pflanze aus einer Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Set its date</source>
+        <translation>Datum setzen</translation>
+    </message>
+    <message>
+        <source>Where the camera wrote none, or a wrong one. The photograph itself stays as it is.</source>
+        <translation>Wo die Kamera keines schrieb oder ein falsches. Das Foto selbst bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Write out</source>
+        <translation>Herausgeben</translation>
+    </message>
+    <message>
+        <source>As files, as a strip over time, or two side by side, for others to see.</source>
+        <translation>Als Dateien, als Streifen über die Zeit oder zwei nebeneinander, für andere zum Ansehen.</translation>
+    </message>
+    <message>
+        <source>When it was taken, the time behind the date where it is known</source>
+        <translation>Wann es aufgenommen wurde, die Uhrzeit hinter dem Datum, wo sie bekannt ist</translation>
+    </message>
+    <message>
+        <source>Keep the date</source>
+        <translation>Das Datum speichern</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -2736,6 +3142,14 @@
         <translation>bekannt seit %1</translation>
     </message>
     <message>
+        <source>divided from %1</source>
+        <translation>geteilt von %1</translation>
+    </message>
+    <message>
+        <source>divided from a plant that is gone</source>
+        <translation>geteilt von einer Pflanze, die es nicht mehr gibt</translation>
+    </message>
+    <message>
         <source>pot %1</source>
         <translation>Topf %1</translation>
     </message>
@@ -2934,6 +3348,61 @@
     <message>
         <source>%1 shown, spread over %2 months</source>
         <translation>%1 gezeigt, über %2 Monate verteilt</translation>
+    </message>
+</context>
+<context>
+    <name>PlantFeeding</name>
+    <message>
+        <source>Feeding through the year</source>
+        <translation>Düngen übers Jahr</translation>
+    </message>
+    <message>
+        <source>When, how strong, and why not; under lamps too</source>
+        <translation>Wann, wie stark und warum nicht; auch unter Lampen</translation>
+    </message>
+    <message>
+        <source>Hours a day that lamps burn over the plants indoors, may be left blank</source>
+        <translation>Stunden am Tag, die Lampen über den Pflanzen drinnen brennen, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>lamps: none</source>
+        <translation>Lampen: keine</translation>
+    </message>
+    <message>
+        <source>hours of lamps</source>
+        <translation>Stunden Lampen</translation>
+    </message>
+    <message>
+        <source>The lamps’ light at the leaves, may be left blank: a weak lamp</source>
+        <translation>Das Licht der Lampen an den Blättern, darf leer bleiben: eine schwache Lampe</translation>
+    </message>
+    <message>
+        <source>light at the leaves: a weak lamp</source>
+        <translation>Licht an den Blättern: schwach</translation>
+    </message>
+    <message>
+        <source>µmol/m² s</source>
+        <translation>µmol/m² s</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Ausarbeiten</translation>
+    </message>
+    <message>
+        <source>The water is</source>
+        <translation>Das Wasser ist</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>weich</translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation>hart</translation>
     </message>
 </context>
 <context>
@@ -3778,6 +4247,14 @@
         <translation>Irgendeine Kultur</translation>
     </message>
     <message>
+        <source>What can be sown now</source>
+        <translation>Was jetzt gesät werden kann</translation>
+    </message>
+    <message>
+        <source>Every crop of the tables, for this place</source>
+        <translation>Jede Kultur der Tabellen, für diesen Ort</translation>
+    </message>
+    <message>
         <source>Print sheet</source>
         <translation>Blatt drucken</translation>
     </message>
@@ -3950,6 +4427,45 @@
     </message>
 </context>
 <context>
+    <name>SowingCalendar</name>
+    <message>
+        <source>What can be sown here in the next</source>
+        <translation>Was hier gesät werden kann in den nächsten</translation>
+    </message>
+    <message>
+        <source>7 days</source>
+        <translation>7 Tagen</translation>
+    </message>
+    <message>
+        <source>30 days</source>
+        <translation>30 Tagen</translation>
+    </message>
+    <message>
+        <source>90 days</source>
+        <translation>90 Tagen</translation>
+    </message>
+    <message>
+        <source>Press a crop for its sowing sheet.</source>
+        <translation>Eine Kultur drücken für ihr Aussaatblatt.</translation>
+    </message>
+    <message>
+        <source>Nothing in these days; look farther ahead.</source>
+        <translation>Nichts in diesen Tagen; weiter vorausschauen.</translation>
+    </message>
+    <message>
+        <source>What can be sown</source>
+        <translation>Was gesät werden kann</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2; ready from %3</source>
+        <translation>%1, %2; so weit ab %3</translation>
+    </message>
+</context>
+<context>
     <name>SowingPane</name>
     <message>
         <source>One plant fewer</source>
@@ -3958,6 +4474,22 @@
     <message>
         <source>One plant more</source>
         <translation>Eine Pflanze mehr</translation>
+    </message>
+    <message>
+        <source>Trays stand at</source>
+        <translation>Die Schalen stehen bei</translation>
+    </message>
+    <message>
+        <source>How warm it is where trays stand, blank for the usual</source>
+        <translation>Wie warm es ist, wo die Schalen stehen, leer für das Übliche</translation>
+    </message>
+    <message>
+        <source>68, as usual</source>
+        <translation>68, wie üblich</translation>
+    </message>
+    <message>
+        <source>20, as usual</source>
+        <translation>20, wie üblich</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -3980,6 +4512,18 @@
         <translation>Samen</translation>
     </message>
     <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>vor 0 Tagen</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
         <source>Sown today</source>
         <translation>Heute gesät</translation>
     </message>
@@ -3990,18 +4534,6 @@
     <message>
         <source>A tray of this lot, to be counted from now on</source>
         <translation>Eine Schale dieser Partie, die von jetzt an gezählt wird</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>heute</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>Tage her</translation>
     </message>
     <message>
         <source>Trays of this lot</source>
@@ -5268,6 +5800,18 @@ liegen im Band</translation>
         <translation>Körner nicht gezählt</translation>
     </message>
     <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>%1: sow %2 %3</source>
+        <translation>%1: %2 säen, %3</translation>
+    </message>
+    <message>
+        <source>%1: sow %2 %3, ready from %4</source>
+        <translation>%1: %2 säen, %3, so weit ab %4</translation>
+    </message>
+    <message>
         <source>Frost</source>
         <translation>Frost</translation>
     </message>
@@ -5628,6 +6172,25 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::FeedingAskModel</name>
+    <message>
+        <source>The year is still being worked out; ask again in a moment.</source>
+        <translation>Das Jahr wird noch ausgearbeitet; gleich noch einmal fragen.</translation>
+    </message>
+    <message>
+        <source>Write how many hours a day the lamps burn, 0 to 24.</source>
+        <translation>Schreiben, wie viele Stunden am Tag die Lampen brennen, 0 bis 24.</translation>
+    </message>
+    <message>
+        <source>The lamps’ light at the leaves lies between 0 and 2500 micromoles; leave it blank where you do not know.</source>
+        <translation>Das Licht der Lampen an den Blättern liegt zwischen 0 und 2500 Mikromol; leer lassen, wo es nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Say how many hours a day the lamps burn as well.</source>
+        <translation>Auch sagen, wie viele Stunden am Tag die Lampen brennen.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -5773,6 +6336,10 @@ liegen im Band</translation>
         <translation>%1 ausgepackt und verglichen</translation>
     </message>
     <message>
+        <source>%1. Mend it, or choose that such rows are left out.</source>
+        <translation>%1. Ausbessern oder wählen, dass solche Zeilen wegbleiben.</translation>
+    </message>
+    <message>
         <source>Stopped. Nothing was changed.</source>
         <translation>Angehalten. Nichts wurde geändert.</translation>
     </message>
@@ -5871,6 +6438,30 @@ liegen im Band</translation>
     <message>
         <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
         <translation>%1 Tabellen mit %2 Zeilen und %3 nach %4 geschrieben. Ein Apostroph am Anfang bezeichnet Text, den eine Tabellenkalkulation für eine Formel halten könnte.</translation>
+    </message>
+    <message>
+        <source>Say which folder has the tables.</source>
+        <translation>Sagen, in welchem Ordner die Tabellen sind.</translation>
+    </message>
+    <message>
+        <source>Made the household %1 of %2 tables with %3 rows and %4.</source>
+        <translation>Der Haushalt %1 entstand aus %2 Tabellen mit %3 Zeilen und %4.</translation>
+    </message>
+    <message>
+        <source>What is open here is as it was. Open the other with: lathhouse --home %1</source>
+        <translation>Was hier offen ist, ist wie zuvor. Den anderen öffnen mit: lathhouse --home %1</translation>
+    </message>
+    <message>
+        <source>Left out, since they name rows that are not there: %1.</source>
+        <translation>Weggelassen, weil sie Zeilen nennen, die nicht da sind: %1.</translation>
+    </message>
+    <message>
+        <source>Named by the journal and not there: %1. Put them beside the tables and read them again.</source>
+        <translation>Vom Journal genannt und nicht da: %1. Neben die Tabellen legen und noch einmal lesen.</translation>
+    </message>
+    <message>
+        <source>Passed over, since no table is called so: %1.</source>
+        <translation>Übergangen, weil keine Tabelle so heißt: %1.</translation>
     </message>
     <message>
         <source>under %1 MB</source>
@@ -6011,6 +6602,18 @@ liegen im Band</translation>
         <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
         <translation>Gespeichert: %1, %2, letzte Nacht. Von hier aus wird es nicht zurückgenommen; dieselbe Nacht, neu eingetragen, tritt an ihre Stelle.</translation>
     </message>
+    <message>
+        <source>Say which file has the readings.</source>
+        <translation>Sagen, in welcher Datei die Ablesungen stehen.</translation>
+    </message>
+    <message>
+        <source>Kept 1 night of the file. The same night logged again takes its place.</source>
+        <translation>1 Nacht der Datei gespeichert. Dieselbe Nacht noch einmal eingetragen tritt an ihre Stelle.</translation>
+    </message>
+    <message>
+        <source>Kept %1 nights of the file. The same nights logged again take their place.</source>
+        <translation>%1 Nächte der Datei gespeichert. Dieselben Nächte noch einmal eingetragen treten an ihre Stelle.</translation>
+    </message>
 </context>
 <context>
     <name>lathhouse::models::HomePeopleModel</name>
@@ -6136,6 +6739,10 @@ liegen im Band</translation>
     <message>
         <source>140</source>
         <translation>140</translation>
+    </message>
+    <message>
+        <source>“%1” is no position; write both coordinates, such as 48.2, 20.5.</source>
+        <translation>„%1“ ist keine Lage; beide Koordinaten schreiben, etwa 48.2, 20.5.</translation>
     </message>
     <message>
         <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
@@ -6428,10 +7035,68 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::NightLineModel</name>
+    <message>
+        <source>“%1” is no date. Write both, such as %2, or leave both blank.</source>
+        <translation>„%1“ ist kein Datum. Beide schreiben, etwa %2, oder beide leer lassen.</translation>
+    </message>
+    <message>
+        <source>The last night must be the first, or up to a year later.</source>
+        <translation>Die letzte Nacht muss die erste sein oder bis zu ein Jahr später.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::NightTable</name>
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotoExportModel</name>
+    <message>
+        <source>Say into which folder.</source>
+        <translation>Sagen, in welchen Ordner.</translation>
+    </message>
+    <message>
+        <source>Say which picture is to be written.</source>
+        <translation>Sagen, welches Bild geschrieben werden soll.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it, or take another name.</source>
+        <translation>%1 ist schon da. Ersetzen oder einen anderen Namen nehmen.</translation>
+    </message>
+    <message>
+        <source>Wrote 1 photograph to %1.</source>
+        <translation>1 Foto nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 photographs to %2.</source>
+        <translation>%1 Fotos nach %2 geschrieben.</translation>
+    </message>
+    <message>
+        <source>They are as they were taken: some may say where that was.</source>
+        <translation>Sie sind, wie sie aufgenommen wurden: Manche sagen vielleicht, wo das war.</translation>
+    </message>
+    <message>
+        <source>Where they were taken has been taken out; the pictures are untouched.</source>
+        <translation>Wo sie aufgenommen wurden, ist entfernt; die Bilder sind unverändert.</translation>
+    </message>
+    <message>
+        <source>Stopped before the end.</source>
+        <translation>Vor dem Ende angehalten.</translation>
+    </message>
+    <message>
+        <source>There is no photograph to write.</source>
+        <translation>Es gibt kein Foto zu schreiben.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 photographs beside each other to %2; nothing in it says where they were taken.</source>
+        <translation>%1 Fotos nebeneinander nach %2 geschrieben; nichts darin sagt, wo sie aufgenommen wurden.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 von %2 Fotos</translation>
     </message>
 </context>
 <context>
@@ -6618,6 +7283,18 @@ liegen im Band</translation>
     <message>
         <source>The photograph of %1 shows %2 too.</source>
         <translation>Das Foto vom %1 zeigt auch %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
+        <translation>„%1“ ist kein Datum. So schreiben: %2, mit der Uhrzeit dahinter, wo sie bekannt ist.</translation>
+    </message>
+    <message>
+        <source>%1 is still to come.</source>
+        <translation>Der %1 kommt erst noch.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 was taken on %2.</source>
+        <translation>Das Foto %1 wurde am %2 aufgenommen.</translation>
     </message>
 </context>
 <context>
@@ -6914,26 +7591,6 @@ liegen im Band</translation>
         <translation>Erst eine Pflanze wählen: Pfeiltasten oder ein Klick.</translation>
     </message>
     <message>
-        <source>One plant is measured at a time; take the marks off with Escape.</source>
-        <translation>Gemessen wird eine Pflanze auf einmal; die Marken mit Esc wegnehmen.</translation>
-    </message>
-    <message>
-        <source>Choose what was measured.</source>
-        <translation>Wählen, was gemessen wurde.</translation>
-    </message>
-    <message>
-        <source>“%1” is no number. Write it such as 27.3.</source>
-        <translation>„%1“ ist keine Zahl. So schreiben: 27,3.</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 today.</source>
-        <translation>%1: %2 %3 heute.</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 on %4.</source>
-        <translation>%1: %2 %3 am %4.</translation>
-    </message>
-    <message>
         <source>%1: watered today.</source>
         <translation>%1: heute gegossen.</translation>
     </message>
@@ -7018,6 +7675,46 @@ liegen im Band</translation>
         <translation>Wieder getan: %1</translation>
     </message>
     <message>
+        <source>ruler</source>
+        <translation>Lineal</translation>
+    </message>
+    <message>
+        <source>counting</source>
+        <translation>Zählen</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>Augenmaß</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>One plant is measured at a time; take the marks off with Escape.</source>
+        <translation>Gemessen wird eine Pflanze auf einmal; die Marken mit Esc wegnehmen.</translation>
+    </message>
+    <message>
+        <source>Choose what was measured.</source>
+        <translation>Wählen, was gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>„%1“ ist keine Zahl. So schreiben: 27,3.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day. Write it such as 14:30.</source>
+        <translation>„%1“ ist keine Uhrzeit. So schreiben: 14:30.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 today.</source>
+        <translation>%1: %2 %3 heute.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 on %4.</source>
+        <translation>%1: %2 %3 am %4.</translation>
+    </message>
+    <message>
         <source>in</source>
         <translation>in</translation>
     </message>
@@ -7078,6 +7775,18 @@ liegen im Band</translation>
         <translation>Eine Pflanze mit der Nummer %1 gibt es nicht (mehr).</translation>
     </message>
     <message>
+        <source>One plant is divided at a time; take the marks off with Escape.</source>
+        <translation>Es wird eine Pflanze auf einmal geteilt; die Markierungen mit Escape entfernen.</translation>
+    </message>
+    <message>
+        <source>Write a name for each new plant, with a comma between them.</source>
+        <translation>Für jede neue Pflanze einen Namen schreiben, mit Komma dazwischen.</translation>
+    </message>
+    <message>
+        <source>There is a plant called %1 already; write another name.</source>
+        <translation>Es gibt schon eine Pflanze namens %1; einen anderen Namen schreiben.</translation>
+    </message>
+    <message>
         <source>%1: looked over today, nothing found.</source>
         <translation>%1: heute durchgesehen, nichts gefunden.</translation>
     </message>
@@ -7116,6 +7825,14 @@ liegen im Band</translation>
     <message>
         <source>%1: hit by a spray. What helps and what waits comes into the round; nothing of it is eaten.</source>
         <translation>%1: von Spritzmittel getroffen. Was hilft und was wartet, kommt in die Runde; nichts davon wird gegessen.</translation>
+    </message>
+    <message>
+        <source>%1: planted out today. Its growth is judged from there on.</source>
+        <translation>%1: heute ausgepflanzt. Ihr Wachstum wird von da an beurteilt.</translation>
+    </message>
+    <message>
+        <source>%1: divided today. The new ones stand beside it; Move gives them another spot.</source>
+        <translation>%1: heute geteilt. Die neuen stehen daneben; Umstellen gibt ihnen einen anderen Platz.</translation>
     </message>
     <message>
         <source>%1: taken off the list today, with all of its past kept; Undo brings it back.</source>
@@ -7359,6 +8076,10 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::SeedsModel</name>
+    <message>
+        <source>Write how warm it is where the trays stand, %1 to %2.</source>
+        <translation>Schreiben, wie warm es ist, wo die Schalen stehen, %1 bis %2.</translation>
+    </message>
     <message>
         <source>Write the name of a crop, such as tomato or zinnia.</source>
         <translation>Den Namen einer Kultur schreiben, etwa Tomate oder Zinnie.</translation>
@@ -8043,6 +8764,10 @@ liegen im Band</translation>
     <message>
         <source>the night could not be kept: %1</source>
         <translation>Die Nacht ließ sich nicht speichern: %1</translation>
+    </message>
+    <message>
+        <source>no night of it was kept: %1</source>
+        <translation>Keine Nacht davon wurde gespeichert: %1</translation>
     </message>
     <message>
         <source>%1 has no night&apos;s low in it</source>

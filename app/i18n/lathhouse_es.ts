@@ -320,6 +320,65 @@
     </message>
 </context>
 <context>
+    <name>FeedingYear</name>
+    <message>
+        <source>no feed: %1</source>
+        <translation>sin abono: %1</translation>
+    </message>
+    <message>
+        <source>Next feed %1 at %2 ppm nitrogen; it can wait until %3.</source>
+        <translation>Próximo abonado %1 con %2 ppm de nitrógeno; puede esperar hasta el %3.</translation>
+    </message>
+    <message>
+        <source>Wash salts out about %1 with %2, twice the pot as guessed from its weight.</source>
+        <translation>Lavar las sales hacia el %1 con %2, el doble de la maceta según su peso.</translation>
+    </message>
+    <message>
+        <source>Wash salts out about %1 with %2, twice the pot.</source>
+        <translation>Lavar las sales hacia el %1 con %2, el doble de la maceta.</translation>
+    </message>
+    <message>
+        <source>Hard water leaves a crust and makes the mix less acid: use rain for citrus, ferns and others that want it acid.</source>
+        <translation>El agua dura deja costra y vuelve el sustrato menos ácido: usar agua de lluvia para cítricos, helechos y otras que lo quieren ácido.</translation>
+    </message>
+    <message>
+        <source>Water from a softener holds salt: not for plants.</source>
+        <translation>El agua de un descalcificador lleva sal: no es para plantas.</translation>
+    </message>
+    <message>
+        <source>Dates are by usual weather: feed when you see it grow, never a dry pot, and follow the label.</source>
+        <translation>Las fechas son con el tiempo usual: abonar cuando se la ve crecer, nunca una maceta seca, y según la etiqueta.</translation>
+    </message>
+    <message>
+        <source>every %1 days, %2 to %3 ppm nitrogen</source>
+        <translation>cada %1 días, de %2 a %3 ppm de nitrógeno</translation>
+    </message>
+    <message>
+        <source>%1, weak for want of light, by the lamps</source>
+        <translation>%1, flojo por falta de luz, con las lámparas</translation>
+    </message>
+    <message>
+        <source>%1, weak for want of light</source>
+        <translation>%1, flojo por falta de luz</translation>
+    </message>
+    <message>
+        <source>%1, by the lamps</source>
+        <translation>%1, con las lámparas</translation>
+    </message>
+    <message>
+        <source>%1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>FilePick</name>
     <message>
         <source>Take this name</source>
@@ -521,6 +580,26 @@
     <message>
         <source>Calendars (*.ics)</source>
         <translation>Calendarios (*.ics)</translation>
+    </message>
+    <message>
+        <source>An alarm for each day</source>
+        <translation>Un aviso para cada día</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>at six in the evening before</source>
+        <translation>a las seis de la tarde anterior</translation>
+    </message>
+    <message>
+        <source>at noon of the day before</source>
+        <translation>al mediodía anterior</translation>
+    </message>
+    <message>
+        <source>a whole day before</source>
+        <translation>un día entero antes</translation>
     </message>
     <message>
         <source>Write the calendar</source>
@@ -868,6 +947,65 @@
     </message>
 </context>
 <context>
+    <name>HomeNightLine</name>
+    <message>
+        <source>Nights at or below a line of your own</source>
+        <translation>Noches a una línea propia o menos</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>La línea</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>From which night on, may be left blank</source>
+        <translation>Desde qué noche, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>from, such as 1.5.2027</source>
+        <translation>desde, como 1/5/2027</translation>
+    </message>
+    <message>
+        <source>To which night, may be left blank</source>
+        <translation>Hasta qué noche, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>to, such as 31.5.2027</source>
+        <translation>hasta, como 31/5/2027</translation>
+    </message>
+    <message>
+        <source>Tell the chances</source>
+        <translation>Decir las probabilidades</translation>
+    </message>
+    <message>
+        <source>A night is named by its morning. Without dates: the last and the first of the season.</source>
+        <translation>Una noche se llama por su mañana. Sin fechas: la última y la primera de la temporada.</translation>
+    </message>
+    <message>
+        <source>Chance</source>
+        <translation>Probabilidad</translation>
+    </message>
+    <message>
+        <source>one more after</source>
+        <translation>una más tras</translation>
+    </message>
+    <message>
+        <source>the first one by</source>
+        <translation>la primera antes de</translation>
+    </message>
+    <message>
+        <source>more days without than</source>
+        <translation>más días sin que</translation>
+    </message>
+    <message>
+        <source>Chance, one more after, the first one by, more days without than</source>
+        <translation>Probabilidad, una más tras, la primera antes de, más días sin que</translation>
+    </message>
+</context>
+<context>
     <name>HomeNights</name>
     <message>
         <source>Thermometer</source>
@@ -1090,6 +1228,41 @@
     </message>
 </context>
 <context>
+    <name>HomeReadings</name>
+    <message>
+        <source>Nights from a file</source>
+        <translation>Noches de un archivo</translation>
+    </message>
+    <message>
+        <source>A table with the columns date and low_c (or low_f); where known also spot, high_c, station_low_c, sky, wind and note. Rows that name no spot are of the one shown here.</source>
+        <translation>Una tabla con las columnas date y low_c (o low_f); donde se conozcan también spot, high_c, station_low_c, sky, wind y note. Las filas que no nombran sitio son del que se muestra aquí.</translation>
+    </message>
+    <message>
+        <source>The file with the readings</source>
+        <translation>El archivo con las lecturas</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.json)</source>
+        <translation>Tablas (*.csv *.txt *.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>What it calls the columns, where otherwise; may be left blank</source>
+        <translation>Cómo llama a las columnas, si es de otro modo; puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>its own names: date=Day,low_c=Min</source>
+        <translation>sus nombres: date=Día,low_c=Mín</translation>
+    </message>
+    <message>
+        <source>Keep the nights</source>
+        <translation>Guardar las noches</translation>
+    </message>
+</context>
+<context>
     <name>HomeRecord</name>
     <message>
         <source>No record of your own yet</source>
@@ -1211,8 +1384,8 @@
         <translation>De una tabla propia. Los archivos de GHCN-Daily lo dicen ellos mismos.</translation>
     </message>
     <message>
-        <source>Names of columns, station, height</source>
-        <translation>Nombres de columnas, estación, altura</translation>
+        <source>Names of columns, station, height, position</source>
+        <translation>Nombres de columnas, estación, altura, posición</translation>
     </message>
     <message>
         <source>Columns of date, low, high, rain</source>
@@ -1243,8 +1416,12 @@
         <translation>m</translation>
     </message>
     <message>
-        <source>A record kept elsewhere than at home: lathhouse place import FILE --at LAT,LON</source>
-        <translation>Un registro llevado en otro lugar: lathhouse place import ARCHIVO --at LAT,LON</translation>
+        <source>Where it was kept, if not at home: both coordinates</source>
+        <translation>Dónde se llevó, si no fue en casa: ambas coordenadas</translation>
+    </message>
+    <message>
+        <source>Position, if not at home, such as 48.2, 20.5</source>
+        <translation>Posición, si no es en casa, como 48.2, 20.5</translation>
     </message>
     <message>
         <source>Take it in instead</source>
@@ -1470,6 +1647,45 @@
     </message>
 </context>
 <context>
+    <name>HomeTablesBack</name>
+    <message>
+        <source>Read tables back</source>
+        <translation>Volver a leer tablas</translation>
+    </message>
+    <message>
+        <source>Tables that were written here, perhaps edited since, become a household in a new or an empty folder. The one that is open stays as it is.</source>
+        <translation>Las tablas que se escribieron aquí, quizá editadas desde entonces, se vuelven un hogar en una carpeta nueva o vacía. El que está abierto se queda como está.</translation>
+    </message>
+    <message>
+        <source>The folder with the tables</source>
+        <translation>La carpeta con las tablas</translation>
+    </message>
+    <message>
+        <source>The new or empty folder</source>
+        <translation>La carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>A row that names one that is not there</source>
+        <translation>Una fila que nombra otra que no está</translation>
+    </message>
+    <message>
+        <source>ends it</source>
+        <translation>lo termina</translation>
+    </message>
+    <message>
+        <source>is left out, and told</source>
+        <translation>se omite y se dice</translation>
+    </message>
+    <message>
+        <source>Read them back</source>
+        <translation>Volver a leerlas</translation>
+    </message>
+    <message>
+        <source>Every row is held against the rules of its table before the folder appears</source>
+        <translation>Cada fila se comprueba con las reglas de su tabla antes de que aparezca la carpeta</translation>
+    </message>
+</context>
+<context>
     <name>HomeWatch</name>
     <message>
         <source>A folder that is watched</source>
@@ -1629,6 +1845,22 @@
         <translation>Fuera de la lista</translation>
     </message>
     <message>
+        <source>Planted out</source>
+        <translation>Plantada fuera</translation>
+    </message>
+    <message>
+        <source>Divided</source>
+        <translation>Dividida</translation>
+    </message>
+    <message>
+        <source>Measured with</source>
+        <translation>Medido con</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>lo usual</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Cuántos</translation>
     </message>
@@ -1669,6 +1901,10 @@
         <translation>Mínima junto a la planta, puede quedar en blanco</translation>
     </message>
     <message>
+        <source>Names of the new plants, with commas</source>
+        <translation>Nombres de las plantas nuevas, con comas</translation>
+    </message>
+    <message>
         <source>Which product, may be left blank</source>
         <translation>Qué producto, puede quedar en blanco</translation>
     </message>
@@ -1685,12 +1921,32 @@
         <translation>días atrás</translation>
     </message>
     <message>
-        <source>What was read</source>
-        <translation>Lo que se leyó</translation>
+        <source>Time of day, may be left blank</source>
+        <translation>Hora del día, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>time, such as 14:30</source>
+        <translation>hora, como 14:30</translation>
+    </message>
+    <message>
+        <source>Who measured, may be left blank</source>
+        <translation>Quién midió, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>who measured</source>
+        <translation>quién midió</translation>
+    </message>
+    <message>
+        <source>What was read; repeats with a semicolon between</source>
+        <translation>Lo que se leyó; repeticiones con punto y coma en medio</translation>
     </message>
     <message>
         <source>Nitrogen of the feed, may be left blank</source>
         <translation>Nitrógeno del abono, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>43.5; 43.7</source>
+        <translation>43,5; 43,7</translation>
     </message>
     <message>
         <source>nitrogen</source>
@@ -2013,6 +2269,73 @@
     </message>
 </context>
 <context>
+    <name>NightLine</name>
+    <message>
+        <source>No night at or below %1 in any season.</source>
+        <translation>Ninguna noche a %1 o menos en ninguna temporada.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2, some in every month: no stretch of the year is free of them.</source>
+        <translation>%1 noches al año a %2 o menos, algunas en todos los meses: ningún tramo del año está libre de ellas.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2. There is no cold season here, so there are no dates.</source>
+        <translation>%1 noches al año a %2 o menos. Aquí no hay estación fría, así que no hay fechas.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2; seasons without any: %3.</source>
+        <translation>%1 noches al año a %2 o menos; temporadas sin ninguna: %3.</translation>
+    </message>
+    <message>
+        <source>%1 nights a year at or below %2.</source>
+        <translation>%1 noches al año a %2 o menos.</translation>
+    </message>
+    <message>
+        <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
+        <translation>%1: una más tras el %2, la primera antes del %3, más de %4 días sin ellas</translation>
+    </message>
+    <message>
+        <source>Counted in the household’s own record.</source>
+        <translation>Contadas en el registro propio del hogar.</translation>
+    </message>
+    <message>
+        <source>Counted at the station that stands here.</source>
+        <translation>Contadas en la estación que está aquí.</translation>
+    </message>
+    <message>
+        <source>From monthly figures, moved to the dates of the household’s own record.</source>
+        <translation>De cifras mensuales, movidas a las fechas del registro propio del hogar.</translation>
+    </message>
+    <message>
+        <source>From monthly figures and the dates counted at stations near.</source>
+        <translation>De cifras mensuales y de las fechas contadas en estaciones cercanas.</translation>
+    </message>
+    <message>
+        <source>From monthly figures.</source>
+        <translation>De cifras mensuales.</translation>
+    </message>
+    <message>
+        <source>In the open air at home. These are chances, not promises.</source>
+        <translation>Al aire libre en casa. Son probabilidades, no promesas.</translation>
+    </message>
+    <message>
+        <source>%1 Right to about %2 days at the middle chances. %3</source>
+        <translation>%1 Exactas en unos %2 días en las probabilidades medias. %3</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>A night at or below %1 among the %2 from %3 to %4: %5; %6 such nights on average.</source>
+        <translation>Una noche a %1 o menos entre las %2 del %3 al %4: %5; %6 noches así de media.</translation>
+    </message>
+    <message>
+        <source>One before these, since the turn of the season on %1: %2. One after these, up to the next turn: %3.</source>
+        <translation>Una antes de estas, desde el cambio de temporada el %1: %2. Una después, hasta el próximo cambio: %3.</translation>
+    </message>
+</context>
+<context>
     <name>PathField</name>
     <message>
         <source>Choose</source>
@@ -2040,6 +2363,65 @@
     <message>
         <source>All files (*)</source>
         <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoExport</name>
+    <message>
+        <source>Write out</source>
+        <translation>Sacar</translation>
+    </message>
+    <message>
+        <source>all of this plant</source>
+        <translation>todas las de esta planta</translation>
+    </message>
+    <message>
+        <source>a strip over time</source>
+        <translation>una tira en el tiempo</translation>
+    </message>
+    <message>
+        <source>these two side by side</source>
+        <translation>estas dos juntas</translation>
+    </message>
+    <message>
+        <source>Where they were taken</source>
+        <translation>Dónde se tomaron</translation>
+    </message>
+    <message>
+        <source>is taken out</source>
+        <translation>se quita</translation>
+    </message>
+    <message>
+        <source>stays in them</source>
+        <translation>se queda en ellas</translation>
+    </message>
+    <message>
+        <source>Give these to nobody who need not know where you live.</source>
+        <translation>No darlas a nadie que no tenga que saber dónde se vive.</translation>
+    </message>
+    <message>
+        <source>The folder to write them to</source>
+        <translation>La carpeta donde escribirlas</translation>
+    </message>
+    <message>
+        <source>The picture to write, .jpg or .png</source>
+        <translation>La imagen que se escribe, .jpg o .png</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.png)</source>
+        <translation>Imágenes (*.jpg *.png)</translation>
+    </message>
+    <message>
+        <source>Write the photographs</source>
+        <translation>Escribir las fotografías</translation>
+    </message>
+    <message>
+        <source>Write the picture</source>
+        <translation>Escribir la imagen</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Sustituirlo</translation>
     </message>
 </context>
 <context>
@@ -2182,6 +2564,30 @@
     <message>
         <source>Choose the plant from a list.</source>
         <translation>Elegir la planta de una lista.</translation>
+    </message>
+    <message>
+        <source>Set its date</source>
+        <translation>Poner su fecha</translation>
+    </message>
+    <message>
+        <source>Where the camera wrote none, or a wrong one. The photograph itself stays as it is.</source>
+        <translation>Donde la cámara no escribió ninguna o una equivocada. La fotografía misma se queda como está.</translation>
+    </message>
+    <message>
+        <source>Write out</source>
+        <translation>Sacar</translation>
+    </message>
+    <message>
+        <source>As files, as a strip over time, or two side by side, for others to see.</source>
+        <translation>Como archivos, como tira en el tiempo o dos juntas, para que otros las vean.</translation>
+    </message>
+    <message>
+        <source>When it was taken, the time behind the date where it is known</source>
+        <translation>Cuándo se tomó, la hora tras la fecha donde se sepa</translation>
+    </message>
+    <message>
+        <source>Keep the date</source>
+        <translation>Guardar la fecha</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -2736,6 +3142,14 @@
         <translation>conocida desde %1</translation>
     </message>
     <message>
+        <source>divided from %1</source>
+        <translation>dividida de %1</translation>
+    </message>
+    <message>
+        <source>divided from a plant that is gone</source>
+        <translation>dividida de una planta que ya no está</translation>
+    </message>
+    <message>
         <source>pot %1</source>
         <translation>maceta de %1</translation>
     </message>
@@ -2934,6 +3348,61 @@
     <message>
         <source>%1 shown, spread over %2 months</source>
         <translation>%1 mostradas, repartidas en %2 meses</translation>
+    </message>
+</context>
+<context>
+    <name>PlantFeeding</name>
+    <message>
+        <source>Feeding through the year</source>
+        <translation>El abono durante el año</translation>
+    </message>
+    <message>
+        <source>When, how strong, and why not; under lamps too</source>
+        <translation>Cuándo, cuánto y por qué no; también bajo lámparas</translation>
+    </message>
+    <message>
+        <source>Hours a day that lamps burn over the plants indoors, may be left blank</source>
+        <translation>Horas al día que lucen lámparas sobre las plantas de dentro, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>lamps: none</source>
+        <translation>lámparas: ninguna</translation>
+    </message>
+    <message>
+        <source>hours of lamps</source>
+        <translation>horas de lámparas</translation>
+    </message>
+    <message>
+        <source>The lamps’ light at the leaves, may be left blank: a weak lamp</source>
+        <translation>La luz de las lámparas en las hojas, puede quedar en blanco: una lámpara débil</translation>
+    </message>
+    <message>
+        <source>light at the leaves: a weak lamp</source>
+        <translation>luz en las hojas: débil</translation>
+    </message>
+    <message>
+        <source>µmol/m² s</source>
+        <translation>µmol/m² s</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Calcularlo</translation>
+    </message>
+    <message>
+        <source>The water is</source>
+        <translation>El agua es</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>blanda</translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation>dura</translation>
     </message>
 </context>
 <context>
@@ -3778,6 +4247,14 @@
         <translation>Cualquier cultivo</translation>
     </message>
     <message>
+        <source>What can be sown now</source>
+        <translation>Qué se puede sembrar ahora</translation>
+    </message>
+    <message>
+        <source>Every crop of the tables, for this place</source>
+        <translation>Todos los cultivos de las tablas, para este lugar</translation>
+    </message>
+    <message>
         <source>Print sheet</source>
         <translation>Imprimir hoja</translation>
     </message>
@@ -3950,6 +4427,45 @@
     </message>
 </context>
 <context>
+    <name>SowingCalendar</name>
+    <message>
+        <source>What can be sown here in the next</source>
+        <translation>Qué se puede sembrar aquí en los próximos</translation>
+    </message>
+    <message>
+        <source>7 days</source>
+        <translation>7 días</translation>
+    </message>
+    <message>
+        <source>30 days</source>
+        <translation>30 días</translation>
+    </message>
+    <message>
+        <source>90 days</source>
+        <translation>90 días</translation>
+    </message>
+    <message>
+        <source>Press a crop for its sowing sheet.</source>
+        <translation>Pulsar un cultivo para su hoja de siembra.</translation>
+    </message>
+    <message>
+        <source>Nothing in these days; look farther ahead.</source>
+        <translation>Nada en estos días; mirar más adelante.</translation>
+    </message>
+    <message>
+        <source>What can be sown</source>
+        <translation>Qué se puede sembrar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2; ready from %3</source>
+        <translation>%1, %2; lista desde el %3</translation>
+    </message>
+</context>
+<context>
     <name>SowingPane</name>
     <message>
         <source>One plant fewer</source>
@@ -3958,6 +4474,22 @@
     <message>
         <source>One plant more</source>
         <translation>Una planta más</translation>
+    </message>
+    <message>
+        <source>Trays stand at</source>
+        <translation>Las bandejas están a</translation>
+    </message>
+    <message>
+        <source>How warm it is where trays stand, blank for the usual</source>
+        <translation>Qué temperatura hay donde están las bandejas, en blanco para lo usual</translation>
+    </message>
+    <message>
+        <source>68, as usual</source>
+        <translation>68, lo usual</translation>
+    </message>
+    <message>
+        <source>20, as usual</source>
+        <translation>20, lo usual</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -3980,6 +4512,18 @@
         <translation>Semillas</translation>
     </message>
     <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>hace 0 días</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
         <source>Sown today</source>
         <translation>Sembradas hoy</translation>
     </message>
@@ -3990,18 +4534,6 @@
     <message>
         <source>A tray of this lot, to be counted from now on</source>
         <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>hoy</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>días atrás</translation>
     </message>
     <message>
         <source>Trays of this lot</source>
@@ -5268,6 +5800,18 @@ están en la banda</translation>
         <translation>semillas sin contar</translation>
     </message>
     <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>%1: sow %2 %3</source>
+        <translation>%1: sembrar %2, %3</translation>
+    </message>
+    <message>
+        <source>%1: sow %2 %3, ready from %4</source>
+        <translation>%1: sembrar %2, %3, lista desde el %4</translation>
+    </message>
+    <message>
         <source>Frost</source>
         <translation>Helada</translation>
     </message>
@@ -5628,6 +6172,25 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::FeedingAskModel</name>
+    <message>
+        <source>The year is still being worked out; ask again in a moment.</source>
+        <translation>El año aún se está calculando; preguntar de nuevo en un momento.</translation>
+    </message>
+    <message>
+        <source>Write how many hours a day the lamps burn, 0 to 24.</source>
+        <translation>Escribir cuántas horas al día lucen las lámparas, de 0 a 24.</translation>
+    </message>
+    <message>
+        <source>The lamps’ light at the leaves lies between 0 and 2500 micromoles; leave it blank where you do not know.</source>
+        <translation>La luz de las lámparas en las hojas está entre 0 y 2500 micromoles; dejarla en blanco si no se sabe.</translation>
+    </message>
+    <message>
+        <source>Say how many hours a day the lamps burn as well.</source>
+        <translation>Decir también cuántas horas al día lucen las lámparas.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::FirstStartModel</name>
     <message>
         <source>near %1, by the clock</source>
@@ -5773,6 +6336,10 @@ están en la banda</translation>
         <translation>%1 extraídos y comparados</translation>
     </message>
     <message>
+        <source>%1. Mend it, or choose that such rows are left out.</source>
+        <translation>%1. Corregirlo, o elegir que esas filas se omitan.</translation>
+    </message>
+    <message>
         <source>Stopped. Nothing was changed.</source>
         <translation>Detenido. No se cambió nada.</translation>
     </message>
@@ -5871,6 +6438,30 @@ están en la banda</translation>
     <message>
         <source>Wrote %1 tables with %2 rows and %3 to %4. A leading apostrophe marks a text that a spreadsheet could take for a formula.</source>
         <translation>Se escribieron %1 tablas con %2 filas y %3 en %4. Un apóstrofo inicial marca un texto que una hoja de cálculo podría tomar por una fórmula.</translation>
+    </message>
+    <message>
+        <source>Say which folder has the tables.</source>
+        <translation>Decir qué carpeta tiene las tablas.</translation>
+    </message>
+    <message>
+        <source>Made the household %1 of %2 tables with %3 rows and %4.</source>
+        <translation>Se hizo el hogar %1 de %2 tablas con %3 filas y %4.</translation>
+    </message>
+    <message>
+        <source>What is open here is as it was. Open the other with: lathhouse --home %1</source>
+        <translation>Lo que está abierto aquí sigue como estaba. El otro se abre con: lathhouse --home %1</translation>
+    </message>
+    <message>
+        <source>Left out, since they name rows that are not there: %1.</source>
+        <translation>Omitidas, porque nombran filas que no están: %1.</translation>
+    </message>
+    <message>
+        <source>Named by the journal and not there: %1. Put them beside the tables and read them again.</source>
+        <translation>Las nombra el diario y no están: %1. Ponerlas junto a las tablas y leerlas otra vez.</translation>
+    </message>
+    <message>
+        <source>Passed over, since no table is called so: %1.</source>
+        <translation>Pasados por alto, porque ninguna tabla se llama así: %1.</translation>
     </message>
     <message>
         <source>under %1 MB</source>
@@ -6011,6 +6602,18 @@ están en la banda</translation>
         <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
         <translation>Guardado: %1 en %2 la última noche. No se deshace desde aquí; la misma noche anotada de nuevo ocupa su lugar.</translation>
     </message>
+    <message>
+        <source>Say which file has the readings.</source>
+        <translation>Decir qué archivo tiene las lecturas.</translation>
+    </message>
+    <message>
+        <source>Kept 1 night of the file. The same night logged again takes its place.</source>
+        <translation>Guardada 1 noche del archivo. La misma noche anotada otra vez ocupa su lugar.</translation>
+    </message>
+    <message>
+        <source>Kept %1 nights of the file. The same nights logged again take their place.</source>
+        <translation>Guardadas %1 noches del archivo. Las mismas noches anotadas otra vez ocupan su lugar.</translation>
+    </message>
 </context>
 <context>
     <name>lathhouse::models::HomePeopleModel</name>
@@ -6136,6 +6739,10 @@ están en la banda</translation>
     <message>
         <source>140</source>
         <translation>140</translation>
+    </message>
+    <message>
+        <source>“%1” is no position; write both coordinates, such as 48.2, 20.5.</source>
+        <translation>«%1» no es una posición; escribir ambas coordenadas, como 48.2, 20.5.</translation>
     </message>
     <message>
         <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
@@ -6428,10 +7035,68 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::NightLineModel</name>
+    <message>
+        <source>“%1” is no date. Write both, such as %2, or leave both blank.</source>
+        <translation>«%1» no es una fecha. Escribir las dos, como %2, o dejar las dos en blanco.</translation>
+    </message>
+    <message>
+        <source>The last night must be the first, or up to a year later.</source>
+        <translation>La última noche debe ser la primera, o hasta un año después.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::NightTable</name>
     <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PhotoExportModel</name>
+    <message>
+        <source>Say into which folder.</source>
+        <translation>Decir en qué carpeta.</translation>
+    </message>
+    <message>
+        <source>Say which picture is to be written.</source>
+        <translation>Decir qué imagen se ha de escribir.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it, or take another name.</source>
+        <translation>%1 ya está. Sustituirlo, o tomar otro nombre.</translation>
+    </message>
+    <message>
+        <source>Wrote 1 photograph to %1.</source>
+        <translation>Escrita 1 fotografía en %1.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 photographs to %2.</source>
+        <translation>Escritas %1 fotografías en %2.</translation>
+    </message>
+    <message>
+        <source>They are as they were taken: some may say where that was.</source>
+        <translation>Están como se tomaron: algunas pueden decir dónde fue.</translation>
+    </message>
+    <message>
+        <source>Where they were taken has been taken out; the pictures are untouched.</source>
+        <translation>Se ha quitado dónde se tomaron; las imágenes no cambian.</translation>
+    </message>
+    <message>
+        <source>Stopped before the end.</source>
+        <translation>Parado antes del final.</translation>
+    </message>
+    <message>
+        <source>There is no photograph to write.</source>
+        <translation>No hay ninguna fotografía que escribir.</translation>
+    </message>
+    <message>
+        <source>Wrote %1 photographs beside each other to %2; nothing in it says where they were taken.</source>
+        <translation>Escritas %1 fotografías juntas en %2; nada en ella dice dónde se tomaron.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 de %2 fotografías</translation>
     </message>
 </context>
 <context>
@@ -6618,6 +7283,18 @@ están en la banda</translation>
     <message>
         <source>The photograph of %1 shows %2 too.</source>
         <translation>La fotografía del %1 muestra también %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
+        <translation>«%1» no es una fecha. Escribirla como %2, con la hora detrás donde se sepa.</translation>
+    </message>
+    <message>
+        <source>%1 is still to come.</source>
+        <translation>El %1 aún no ha llegado.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 was taken on %2.</source>
+        <translation>La fotografía %1 se tomó el %2.</translation>
     </message>
 </context>
 <context>
@@ -6914,26 +7591,6 @@ están en la banda</translation>
         <translation>Elegir antes una planta: flechas, o una pulsación.</translation>
     </message>
     <message>
-        <source>One plant is measured at a time; take the marks off with Escape.</source>
-        <translation>Se mide una planta cada vez; quitar las marcas con Escape.</translation>
-    </message>
-    <message>
-        <source>Choose what was measured.</source>
-        <translation>Elegir qué se midió.</translation>
-    </message>
-    <message>
-        <source>“%1” is no number. Write it such as 27.3.</source>
-        <translation>«%1» no es un número. Escribirlo como 27,3.</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 today.</source>
-        <translation>%1: %2 %3 hoy.</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 on %4.</source>
-        <translation>%1: %2 %3 el %4.</translation>
-    </message>
-    <message>
         <source>%1: watered today.</source>
         <translation>%1: regada hoy.</translation>
     </message>
@@ -7018,6 +7675,46 @@ están en la banda</translation>
         <translation>Hecho de nuevo: %1</translation>
     </message>
     <message>
+        <source>ruler</source>
+        <translation>regla</translation>
+    </message>
+    <message>
+        <source>counting</source>
+        <translation>conteo</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>a ojo</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation>fotografía</translation>
+    </message>
+    <message>
+        <source>One plant is measured at a time; take the marks off with Escape.</source>
+        <translation>Se mide una planta cada vez; quitar las marcas con Escape.</translation>
+    </message>
+    <message>
+        <source>Choose what was measured.</source>
+        <translation>Elegir qué se midió.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number. Write it such as 27.3.</source>
+        <translation>«%1» no es un número. Escribirlo como 27,3.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day. Write it such as 14:30.</source>
+        <translation>«%1» no es una hora. Escribirla como 14:30.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 today.</source>
+        <translation>%1: %2 %3 hoy.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 on %4.</source>
+        <translation>%1: %2 %3 el %4.</translation>
+    </message>
+    <message>
         <source>in</source>
         <translation>in</translation>
     </message>
@@ -7078,6 +7775,18 @@ están en la banda</translation>
         <translation>No hay (ya) ninguna planta con el número %1.</translation>
     </message>
     <message>
+        <source>One plant is divided at a time; take the marks off with Escape.</source>
+        <translation>Se divide una planta cada vez; quitar las marcas con Escape.</translation>
+    </message>
+    <message>
+        <source>Write a name for each new plant, with a comma between them.</source>
+        <translation>Escribir un nombre para cada planta nueva, con una coma en medio.</translation>
+    </message>
+    <message>
+        <source>There is a plant called %1 already; write another name.</source>
+        <translation>Ya hay una planta llamada %1; escribir otro nombre.</translation>
+    </message>
+    <message>
         <source>%1: looked over today, nothing found.</source>
         <translation>%1: revisada hoy, sin hallar nada.</translation>
     </message>
@@ -7116,6 +7825,14 @@ están en la banda</translation>
     <message>
         <source>%1: hit by a spray. What helps and what waits comes into the round; nothing of it is eaten.</source>
         <translation>%1: dañada por un producto. Lo que ayuda y lo que espera entra en la ronda; no se come nada de ella.</translation>
+    </message>
+    <message>
+        <source>%1: planted out today. Its growth is judged from there on.</source>
+        <translation>%1: plantada fuera hoy. Su crecimiento se juzga desde ahí.</translation>
+    </message>
+    <message>
+        <source>%1: divided today. The new ones stand beside it; Move gives them another spot.</source>
+        <translation>%1: dividida hoy. Las nuevas están a su lado; Mover les da otro sitio.</translation>
     </message>
     <message>
         <source>%1: taken off the list today, with all of its past kept; Undo brings it back.</source>
@@ -7359,6 +8076,10 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::SeedsModel</name>
+    <message>
+        <source>Write how warm it is where the trays stand, %1 to %2.</source>
+        <translation>Escribir qué temperatura hay donde están las bandejas, de %1 a %2.</translation>
+    </message>
     <message>
         <source>Write the name of a crop, such as tomato or zinnia.</source>
         <translation>Escribir el nombre de un cultivo, como tomate o zinnia.</translation>
@@ -8043,6 +8764,10 @@ están en la banda</translation>
     <message>
         <source>the night could not be kept: %1</source>
         <translation>no se pudo guardar la noche: %1</translation>
+    </message>
+    <message>
+        <source>no night of it was kept: %1</source>
+        <translation>no se guardó ninguna noche de él: %1</translation>
     </message>
     <message>
         <source>%1 has no night&apos;s low in it</source>

@@ -35,6 +35,15 @@ void CalendarModel::set_there(bool there)
     }
 }
 
+void CalendarModel::setAlarm(int hours)
+{
+    constexpr int kMostHours = 72;
+    if (hours >= -1 && hours <= kMostHours && hours != alarm_) {
+        alarm_ = hours;
+        emit alarmChanged();
+    }
+}
+
 void CalendarModel::write(const QString& file, bool replace)
 {
     clear_error();
@@ -56,7 +65,8 @@ void CalendarModel::write(const QString& file, bool replace)
         return;
     }
     work<std::size_t>(
-        [door = door_, target, units = unit_system_of(look_.words)] { return door(to_path(target), units); },
+        [door = door_, target, units = unit_system_of(look_.words),
+         alarm = alarm_ < 0 ? std::nullopt : std::optional{alarm_}] { return door(to_path(target), units, alarm); },
         [this, target](const Result<std::size_t>& written) {
             if (!written) {
                 fail(written.error().message);

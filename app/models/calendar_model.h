@@ -5,12 +5,14 @@
 #include "app/words/words.h"
 
 #include <filesystem>
+#include <optional>
 
 namespace lathhouse::models {
 
 /// Writes the year's tasks into a calendar file, which replaces one that is there, and tells how many there are.
-/// Errors: as reading the household and writing a file.
-using CalendarDoor = std::function<Result<std::size_t>(const std::filesystem::path& file, words::UnitSystem units)>;
+/// alarm: hours before midnight of the day at which one sounds. Errors: as reading the household and writing a file.
+using CalendarDoor =
+    std::function<Result<std::size_t>(const std::filesystem::path& file, words::UnitSystem units, std::optional<int> alarm)>;
 
 /// The tasks of the year for the grower's own calendar, a part of Home's section Data and backup.
 class CalendarModel : public lathhouse::models::SheetModel {
@@ -18,6 +20,8 @@ class CalendarModel : public lathhouse::models::SheetModel {
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to the page Home")
     Q_PROPERTY(QString usualFile READ usualFile CONSTANT)
+    /// Hours before midnight of the day at which an alarm sounds, 0..72; -1: none.
+    Q_PROPERTY(int alarm READ alarm WRITE setAlarm NOTIFY alarmChanged)
     /// Whether nothing was written because a file of that name is there.
     Q_PROPERTY(bool fileIsThere READ fileIsThere NOTIFY fileIsThereChanged)
 
@@ -26,6 +30,8 @@ public:
 
     static QString usualFile();
     bool fileIsThere() const { return file_is_there_; }
+    int alarm() const { return alarm_; }
+    void setAlarm(int hours); ///< Ignored outside -1..72.
 
     /// A file that is there is replaced where that is said.
     Q_INVOKABLE void write(const QString& file, bool replace = false);
@@ -34,6 +40,7 @@ public:
 
 signals:
     void fileIsThereChanged();
+    void alarmChanged();
 
 protected:
     void read() override {}
@@ -44,6 +51,7 @@ private:
     CalendarDoor door_;
     TodayLook look_;
     bool file_is_there_ = false;
+    int alarm_ = -1;
 };
 
 } // namespace lathhouse::models

@@ -35,9 +35,16 @@ std::vector<home::Photo> DrawnPhotos::photos() const
 {
     const std::lock_guard lock(guard_);
     auto all = photos_;
-    for (const auto& change : changes_) {
+    for (const auto& [change, taken] : changes_) {
         for (auto& photo : all) {
-            if (change.photos.empty() || photo.id != change.photos.front() || !change.plant) {
+            if (change.photos.empty() || photo.id != change.photos.front()) {
+                continue;
+            }
+            if (change.kind == home::PhotoChangeKind::Dated && taken) {
+                photo.taken = *taken;
+                photo.taken_from = home::TakenFrom::Given;
+            }
+            if (!change.plant) {
                 continue;
             }
             if (change.kind == home::PhotoChangeKind::TakenOff) {
@@ -49,6 +56,7 @@ std::vector<home::Photo> DrawnPhotos::photos() const
             }
         }
     }
+    std::ranges::stable_sort(all, {}, &home::Photo::taken);
     return all;
 }
 
@@ -56,7 +64,7 @@ std::map<home::PlantId, home::PhotoId> DrawnPhotos::pictures() const
 {
     const std::lock_guard lock(guard_);
     std::map<home::PlantId, home::PhotoId> chosen;
-    for (const auto& change : changes_) {
+    for (const auto& [change, taken] : changes_) {
         if (change.kind == home::PhotoChangeKind::Chosen && change.plant) {
             chosen[*change.plant] = change.photos.front();
         } else if (change.kind == home::PhotoChangeKind::DrawingChosen && change.plant) {
@@ -71,16 +79,16 @@ std::map<home::PlantId, home::PhotoId> DrawnPhotos::pictures() const
     return chosen;
 }
 
-void DrawnPhotos::change(const home::PhotoChange& change)
+void DrawnPhotos::change(const home::PhotoChange& change, std::optional<std::chrono::local_seconds> taken)
 {
     const std::lock_guard lock(guard_);
-    changes_.push_back(change);
+    changes_.push_back({change, taken});
 }
 
 void DrawnPhotos::take_back(const home::PhotoChange& change)
 {
     const std::lock_guard lock(guard_);
-    const auto last = std::ranges::find(changes_.rbegin(), changes_.rend(), change);
+    const auto last = std::ranges::find(changes_.rbegin(), changes_.rend(), change, &Done::change);
     if (last != changes_.rend()) {
         changes_.erase(std::next(last).base());
     }

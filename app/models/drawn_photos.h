@@ -5,9 +5,11 @@
 
 #include <QTemporaryDir>
 
+#include <chrono>
 #include <filesystem>
 #include <map>
 #include <mutex>
+#include <optional>
 #include <vector>
 
 namespace lathhouse::models {
@@ -21,7 +23,8 @@ public:
     std::vector<home::Photo> photos() const; ///< Oldest first.
     std::map<home::PlantId, home::PhotoId> pictures() const;
     /// What is done is kept in the order it was done in, and only the last of it can be taken back.
-    void change(const home::PhotoChange& change);
+    /// taken: when a photo that is dated by hand was taken.
+    void change(const home::PhotoChange& change, std::optional<std::chrono::local_seconds> taken = {});
     void take_back(const home::PhotoChange& change);
     /// Errors: NotFound, Unwritable.
     Result<std::filesystem::path> file(const home::Photo& photo) const;
@@ -31,7 +34,11 @@ private:
     std::vector<home::DemonstrationPhoto> drawn_; ///< By the number of the photo, from 1.
     home::Household household_;
     std::vector<home::Photo> photos_;
-    std::vector<home::PhotoChange> changes_;
+    struct Done {
+        home::PhotoChange change;
+        std::optional<std::chrono::local_seconds> taken;
+    };
+    std::vector<Done> changes_;
     QTemporaryDir folder_;
 };
 

@@ -8,6 +8,28 @@ namespace {
 
 constexpr const char* kNameOfGone = "name"; ///< Of the event's details.
 
+/// The pieces of a division stand beside the plant under the next free numbers, as the journal gives them.
+Result<void> divide_in_memory(plan::HouseholdFacts& facts, const home::Plant& parent, const home::Event& event)
+{
+    auto pieces = home::pieces_of(parent, home::pieces_in(event.detail("into")));
+    if (!pieces) {
+        return pieces.error();
+    }
+    auto& all = facts.as_told.plants;
+    home::PlantId next = std::ranges::max(all, {}, &home::Plant::id).id + 1;
+    for (auto& piece : *pieces) {
+        if (facts.as_told.plant_called(piece.name) != nullptr) {
+            return Error{ErrorCode::OutOfRange, "there is a plant \"" + piece.name + "\" already"};
+        }
+        piece.id = next++;
+        if (piece.spot) {
+            facts.events.push_back({piece.id, home::EventKind::Moved, piece.spot, event.happened, event.entered, ""});
+        }
+        all.push_back(std::move(piece));
+    }
+    return {};
+}
+
 } // namespace
 
 bool ends_plant(home::EventKind kind)
@@ -25,6 +47,12 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
     if (event.kind == home::EventKind::Moved) {
         plant->spot = event.spot;
     }
+    if (event.kind == home::EventKind::Divided) {
+        const home::Plant parent = *plant; // The list of plants grows.
+        if (const auto divided = divide_in_memory(facts, parent, event); !divided) {
+            return divided;
+        }
+    }
     facts.events.push_back(event);
     if (ends_plant(event.kind)) {
         facts.events.back().details[kNameOfGone] = plant->name;
@@ -32,6 +60,23 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
         facts.as_told.plants.erase(plant);
     }
     return {};
+}
+
+std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts)
+{
+    std::vector<home::Descent> descents;
+    for (const auto& event : facts.events) {
+        if (event.kind != home::EventKind::Divided) {
+            continue;
+        }
+        for (const auto& name : home::pieces_in(event.detail("into"))) {
+            const auto* piece = facts.as_told.plant_called(name);
+            if (piece != nullptr) {
+                descents.push_back({piece->id, event.plant, {}});
+            }
+        }
+    }
+    return descents;
 }
 
 std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/home/lineage.h"
 #include "core/plan/round_parts.h"
 
 #include <string>
@@ -11,8 +12,12 @@ namespace lathhouse::models {
 bool ends_plant(home::EventKind kind);
 
 /// Writes an event of a plant into a household without a folder. One that ends the plant takes it off the list and keeps
-/// its name with the event, since nothing else in memory remembers it. Errors: NotFound where the plant is not there.
+/// its name with the event, since nothing else in memory remembers it. A division makes its pieces. Errors: NotFound where
+/// the plant is not there; OutOfRange where a piece's name is taken.
 Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& event);
+
+/// What plants came of, by the divisions among what happened.
+std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts);
 
 /// Names of those that died or were given away, in the order in which they went.
 std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts);

@@ -62,7 +62,7 @@ void HomeDataModel::tick()
         progress_ = back ? tr("%1 read back and compared").arg(how_far) : tr("%1 written").arg(how_far);
     } else if (running_ == Check) {
         progress_ = tr("%1 compared").arg(way_->counts_photos() ? of_photos(done) : of_bytes(done, whole));
-    } else if (running_ == Tables) {
+    } else if (running_ == Tables || running_ == ReadTables) {
         progress_ = tr("%1 of %2 photographs copied").arg(count(done), count(whole));
     } else {
         progress_ = tr("%1 unpacked and compared").arg(of_bytes(done, whole));
@@ -74,6 +74,11 @@ void HomeDataModel::fail_about(Act act, const Error& error)
 {
     about_ = act;
     emit aboutChanged();
+    const auto for_command_line = error.message.find("; mend it, or say --leave-out-broken");
+    if (for_command_line != std::string::npos) {
+        fail_with(tr("%1. Mend it, or choose that such rows are left out.").arg(text(error.message.substr(0, for_command_line))));
+        return;
+    }
     fail(error.message);
 }
 
@@ -311,6 +316,52 @@ void HomeDataModel::writeTables(const QString& folder)
                                   .arg(made.tables)
                                   .arg(look_.words.whole(static_cast<int>(made.rows)), photos(made.photos), target));
             emit dataChanged();
+        });
+}
+
+void HomeDataModel::readTables(const QString& from, const QString& folder, bool leave_out_broken)
+{
+    if (running_ != Nothing) {
+        return;
+    }
+    const QString source = whole_path(from);
+    const QString target = whole_path(folder);
+    if (source.isEmpty() || target.isEmpty()) {
+        refuse(ReadTables, source.isEmpty() ? tr("Say which folder has the tables.")
+                                            : tr("Say into which folder; it must be new or empty."));
+        return;
+    }
+    long_work<journal::CsvRead>(
+        ReadTables,
+        [source, target, leave_out_broken](const Progress& progress, LongWay&) {
+            return journal::import_csv(to_path(source), to_path(target),
+                                       leave_out_broken ? journal::Broken::IsLeftOut : journal::Broken::EndsIt, progress);
+        },
+        [this, target](const journal::CsvRead& made) {
+            QStringList sentences{tr("Made the household %1 of %2 tables with %3 rows and %4.")
+                                      .arg(target)
+                                      .arg(made.tables)
+                                      .arg(look_.words.whole(static_cast<int>(made.rows)), photos(made.photos)),
+                                  tr("What is open here is as it was. Open the other with: lathhouse --home %1").arg(target)};
+            const auto named = [](const std::vector<std::string>& names) {
+                constexpr std::size_t kMostNamed = 5;
+                QStringList said;
+                for (std::size_t at = 0; at < std::min(names.size(), kMostNamed); ++at) {
+                    said.append(text(names[at]));
+                }
+                return said.join(QStringLiteral(", ")) + (names.size() > kMostNamed ? QStringLiteral(" …") : QString{});
+            };
+            if (!made.broken.empty()) {
+                sentences.append(tr("Left out, since they name rows that are not there: %1.").arg(named(made.broken)));
+            }
+            if (!made.missing_photos.empty()) {
+                sentences.append(tr("Named by the journal and not there: %1. Put them beside the tables and read them again.")
+                                     .arg(named(made.missing_photos)));
+            }
+            if (!made.unknown.empty()) {
+                sentences.append(tr("Passed over, since no table is called so: %1.").arg(named(made.unknown)));
+            }
+            say_about(ReadTables, sentences.join(QLatin1Char(' ')));
         });
 }
 

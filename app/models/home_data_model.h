@@ -59,7 +59,7 @@ class HomeDataModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::SheetRows* sources READ sources CONSTANT)
 
 public:
-    enum Act { Nothing, BackUp, Check, Restore, Tables };
+    enum Act { Nothing, BackUp, Check, Restore, Tables, ReadTables };
     Q_ENUM(Act)
 
     /// folder: of the household; nullopt where it lies in memory.
@@ -98,6 +98,9 @@ public:
     Q_INVOKABLE void check();
     Q_INVOKABLE void restore(const QString& file, const QString& folder);
     Q_INVOKABLE void writeTables(const QString& folder);
+    /// Makes a household in a new or an empty folder of tables that `writeTables` wrote; one open here stays as it is. Rows that
+    /// name others that are not there end it, or are left out and told of.
+    Q_INVOKABLE void readTables(const QString& from, const QString& folder, bool leave_out_broken = false);
     /// Whether what was asked about may leave the folder: kept, and what waited is done where it may.
     Q_INVOKABLE void answer(bool may);
     /// Changes what was answered; an Act, BackUp or Tables.

@@ -4,7 +4,10 @@
 #include "app/models/days_ago.h"
 #include "app/models/tonight_model.h"
 #include "app/models/typed_number.h"
+#include "app/models/typed_path.h"
 #include "app/words/phrase.h"
+#include "core/base/csv.h"
+#include "core/home/night_log_file.h"
 
 #include <algorithm>
 
@@ -25,8 +28,8 @@ std::vector<SheetRows::Row> chips_of(const Spots& spots)
 } // namespace
 
 HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
-    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), figures_({"label", "value", "sentence"}),
-      stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_),
+      figures_({"label", "value", "sentence"}), stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
       light_months_({"month", "moles", "who", "sentence"}), light_plants_({"plant", "wants", "words", "sentence"}),
       outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"})
 {
@@ -184,6 +187,7 @@ QString HomeModel::dateAgo(int days) const
 bool HomeModel::logNight(const QString& low, int sky, int days_ago)
 {
     clear_error();
+    speak_of_file(false);
     if (offset() == nullptr) {
         return false;
     }
@@ -215,6 +219,64 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
             say(tr("Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its "
                    "place.")
                     .arg(look_.words.temperature(reading.low), spot));
+            emit written();
+            read();
+        });
+    return true;
+}
+
+void HomeModel::speak_of_file(bool file)
+{
+    if (file != about_file_) {
+        about_file_ = file;
+        say({});
+        emit aboutFileChanged();
+    }
+}
+
+bool HomeModel::logFile(const QString& path, const QString& columns)
+{
+    clear_error();
+    speak_of_file(true);
+    const QString file = whole_path(path);
+    if (file.isEmpty()) {
+        fail_with(tr("Say which file has the readings."));
+        return false;
+    }
+    const auto spot = offset() != nullptr ? std::optional{offset()->spot} : std::nullopt;
+    work<std::size_t>(
+        [load = door_.load, log = door_.log_all, file = to_path(file), columns = columns.trimmed().toStdString(), spot,
+         today = look_.today]() -> Result<std::size_t> {
+            const auto names = columns.empty() ? Result<std::vector<ColumnName>>{std::vector<ColumnName>{}}
+                                               : parse_column_names(columns, home::kReadingColumns);
+            if (!names) {
+                return names.error();
+            }
+            const auto facts = load();
+            if (!facts) {
+                return facts.error();
+            }
+            const auto text = read_text_file(file);
+            if (!text) {
+                return text.error();
+            }
+            const auto readings = NamedRows::parse(*text, file.filename().string(), home::kReadingColumns, *names)
+                                      .and_then([&](const NamedRows& rows) {
+                                          return home::readings_from(rows, facts->as_told, spot, today, now());
+                                      });
+            if (!readings) {
+                return readings.error();
+            }
+            const auto kept = log(*readings);
+            return kept ? Result<std::size_t>{readings->size()} : Result<std::size_t>{kept.error()};
+        },
+        [this](const Result<std::size_t>& count) {
+            if (!count) {
+                fail(words::phrase("no night of it was kept: %1", count.error().message));
+                return;
+            }
+            say(*count == 1 ? tr("Kept 1 night of the file. The same night logged again takes its place.")
+                            : tr("Kept %1 nights of the file. The same nights logged again take their place.").arg(*count));
             emit written();
             read();
         });

@@ -6,6 +6,7 @@
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/night_line_model.h"
 #include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
 
@@ -33,6 +34,8 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::HomePeopleModel* people READ people CONSTANT)
     Q_PROPERTY(lathhouse::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(lathhouse::models::CalendarModel* calendar READ calendar CONSTANT)
+    /// Nights at or below a line of one's own.
+    Q_PROPERTY(lathhouse::models::NightLineModel* line READ line CONSTANT)
     Q_PROPERTY(QString place READ place NOTIFY homeChanged)
     Q_PROPERTY(QString position READ position NOTIFY homeChanged)
     Q_PROPERTY(QString mapNote READ mapNote NOTIFY homeChanged)
@@ -57,6 +60,8 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString offsetKinds READ offsetKinds NOTIFY outdoorChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
     Q_PROPERTY(QString unit READ unit NOTIFY homeChanged)
+    /// Whether `error` and `said` speak of a file of readings.
+    Q_PROPERTY(bool aboutFile READ aboutFile NOTIFY aboutFileChanged)
 
 public:
     enum Section { Place, Spots, Thermometer, Record, People, Data, Settings };
@@ -77,6 +82,7 @@ public:
     HomePeopleModel* people() const { return sections_.people; }
     SettingsModel* settings() const { return sections_.settings; }
     CalendarModel* calendar() const { return sections_.calendar; }
+    NightLineModel* line() { return &line_; }
     QString place() const { return facts_.place; }
     QString position() const { return facts_.position; }
     QString mapNote() const { return facts_.map_note; }
@@ -102,6 +108,8 @@ public:
     SheetRows* nights() { return &nights_; }
     QString unit() const { return look_.words.unit(); }
 
+    bool aboutFile() const { return about_file_; }
+
     const HomeFacts& facts() const { return facts_; }
     const SpotLight* light() const;
     const OffsetCourse* offset() const;
@@ -110,6 +118,10 @@ public:
     /// Keeps the low of the night that ended so many days ago at the spot shown. sky: 0 not said, 1 clear and calm, 2 cloud
     /// or wind. Whether it could be read as a temperature and a day; else `error` says why.
     Q_INVOKABLE bool logNight(const QString& low, int sky, int days_ago = 0);
+    /// Keeps the nights of a file, in the forms of home::readings_from: all of them or none. Rows that name no spot are of the one
+    /// shown; columns: "date=Day,low_c=Min" where the file calls them otherwise, else blank. Whether there is a file to read;
+    /// what is wrong with it `error` says when it was read.
+    Q_INVOKABLE bool logFile(const QString& path, const QString& columns = {});
     /// That morning in words; empty outside 0..3650.
     Q_INVOKABLE QString dateAgo(int days) const;
 
@@ -118,6 +130,7 @@ signals:
     void homeChanged();
     void spotChanged();
     void outdoorChanged();
+    void aboutFileChanged();
 
 protected:
     void read() override;
@@ -125,6 +138,7 @@ protected:
 private:
     void show_spot();
     void show_outdoor();
+    void speak_of_file(bool file);
 
     HouseholdDoor door_;
     TodayLook look_;
@@ -133,6 +147,8 @@ private:
     int section_ = Place;
     int spot_ = 0;
     int outdoor_ = 0;
+    bool about_file_ = false;
+    NightLineModel line_;
     SheetRows figures_;
     SheetRows stations_;
     SheetRows spots_;

@@ -1,6 +1,7 @@
 #include "app/models/home_record_model.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/models/typed_position.h"
 #include "app/words/phrase.h"
 #include "app/words/us_units.h"
 #include "core/climate/record_check.h"
@@ -113,7 +114,7 @@ void HomeRecordModel::read()
 }
 
 void HomeRecordModel::take(const QString& file, int units, const QString& columns, const QString& station,
-                           const QString& height, bool insist)
+                           const QString& height, bool insist, const QString& position)
 {
     clear_error();
     say({});
@@ -148,6 +149,15 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
         }
         elevation = Metres::from_metres(metres);
     }
+    std::optional<Position> kept_at;
+    if (!position.trimmed().isEmpty()) {
+        const auto typed = typed_position(position);
+        if (!typed) {
+            fail_with(tr("“%1” is no position; write both coordinates, such as 48.2, 20.5.").arg(position.trimmed()));
+            return;
+        }
+        kept_at = *typed;
+    }
     climate::RecordFile asked{.file = path.toStdString(),
                               .station = {},
                               .columns = *named,
@@ -156,7 +166,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
         asked.station = station.trimmed().toStdString();
     }
     work<Taken>(
-        [door = door_, asked, elevation, today = look_.today, words = look_.words]() -> Result<Taken> {
+        [door = door_, asked, elevation, kept_at, today = look_.today, words = look_.words]() -> Result<Taken> {
             auto household = door.load();
             if (!household) {
                 return household.error();
@@ -176,7 +186,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
             const auto record = std::make_shared<const climate::OwnRecord>(
                 climate::OwnRecord{.name = asked.file.stem().string(),
                                    .file = asked.file.filename().string(),
-                                   .position = household->place.position,
+                                   .position = kept_at.value_or(household->place.position),
                                    .elevation = *high,
                                    .imported = today,
                                    .days = *std::move(days)});

@@ -65,9 +65,10 @@ public:
 
     /// Takes a file in, in the place of a record that may be there. units: 0 °C and mm, 1 °F and inches. columns: the
     /// names of date, low, high and rain as "Day,Min,Max,Rain"; empty: the usual ones. station: of a file with
-    /// several. height: where it was kept, in the shown unit; empty: the household's. insist: though implausible.
+    /// several. height: where it was kept, in the shown unit; empty: the household's. insist: though implausible. position: where
+    /// it was kept, both coordinates in any form; empty: at home.
     Q_INVOKABLE void take(const QString& file, int units, const QString& columns, const QString& station,
-                          const QString& height, bool insist = false);
+                          const QString& height, bool insist = false, const QString& position = {});
     Q_INVOKABLE void remove();
     /// Back to the record, or to none, that was there before the last change of this window; and forth again.
     Q_INVOKABLE void undo();

@@ -33,6 +33,13 @@ void put(std::vector<Record>& records, const Record& record, Same same, Before b
     records.insert(std::ranges::upper_bound(records, record, before), record);
 }
 
+void put_reading(plan::HouseholdFacts& facts, const home::Reading& reading)
+{
+    put(facts.log.readings, reading,
+        [&](const home::Reading& other) { return other.spot == reading.spot && other.night == reading.night; },
+        [](const auto& a, const auto& b) { return std::tie(a.night, a.spot) < std::tie(b.night, b.spot); });
+}
+
 } // namespace
 
 Result<void> add_tray(plan::HouseholdFacts& facts, const home::Tray& tray, calendar::Date today)
@@ -126,6 +133,10 @@ HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<
                 auto store = journal::HouseholdStore::open(folder);
                 return store ? store->record(std::span<const home::Reading>{&reading, 1}) : Result<void>{store.error()};
             },
+            .log_all = [folder](const std::vector<home::Reading>& readings) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                return store ? store->record(std::span<const home::Reading>{readings}) : Result<void>{store.error()};
+            },
             .keep_forecasts = [folder](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
                 auto store = journal::HouseholdStore::open(folder);
                 return store ? store->record(std::span<const home::KeptForecast>{forecasts}) : Result<void>{store.error()};
@@ -164,13 +175,16 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
             .log =
                 [household](const home::Reading& reading) {
                     return household->change("reading", [&](plan::HouseholdFacts& facts) -> Result<void> {
-                        put(facts.log.readings, reading,
-                            [&](const home::Reading& other) {
-                                return other.spot == reading.spot && other.night == reading.night;
-                            },
-                            [](const auto& a, const auto& b) {
-                                return std::tie(a.night, a.spot) < std::tie(b.night, b.spot);
-                            });
+                        put_reading(facts, reading);
+                        return {};
+                    });
+                },
+            .log_all =
+                [household](const std::vector<home::Reading>& readings) {
+                    return household->change("readings", [&](plan::HouseholdFacts& facts) -> Result<void> {
+                        for (const auto& reading : readings) {
+                            put_reading(facts, reading);
+                        }
                         return {};
                     });
                 },
@@ -224,6 +238,7 @@ HouseholdDoor no_door(Error why)
 {
     return {.load = [why]() -> Result<plan::HouseholdFacts> { return why; },
             .log = [why](const home::Reading&) -> Result<void> { return why; },
+            .log_all = [why](const std::vector<home::Reading>&) -> Result<void> { return why; },
             .keep_forecasts = [why](const std::vector<home::KeptForecast>&) -> Result<void> { return why; },
             .count = [why](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
             .sow = [why](const home::Tray&, calendar::Date, calendar::Instant) -> Result<void> { return why; },

@@ -45,7 +45,8 @@ private:
 struct HouseholdDoor {
     std::function<Result<plan::HouseholdFacts>()> load;
     std::function<Result<void>(const home::Reading&)> log;
-    /// All of them or none.
+    /// All of them or none, here and below.
+    std::function<Result<void>(const std::vector<home::Reading>&)> log_all;
     std::function<Result<void>(const std::vector<home::KeptForecast>&)> keep_forecasts;
     std::function<Result<void>(const home::TrayCount&, calendar::Date today, calendar::Instant entered)> count;
     /// A tray that was sown today or before; its number is given to it. Taken back as whatever came last (TurnLast).

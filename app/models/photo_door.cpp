@@ -110,6 +110,24 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         report.files.insert(report.files.end(), nameless.begin(), nameless.end());
         return report;
     };
+    door.write_out = [folder](home::PlantId plant, const std::filesystem::path& target, journal::PhotoPosition position,
+                              const journal::ImportProgress& progress,
+                              const std::atomic<bool>& stop) -> Result<journal::PhotoExport> {
+        auto store = journal::HouseholdStore::open(folder);
+        if (!store) {
+            return store.error();
+        }
+        const auto household = store->load();
+        if (!household) {
+            return household.error();
+        }
+        const journal::PhotoBook book{*store};
+        const auto photos = book.photos(plant);
+        if (!photos) {
+            return photos.error();
+        }
+        return journal::export_photos(book, *household, *photos, target, position, progress, stop);
+    };
     return door;
 }
 
@@ -120,10 +138,13 @@ PhotoDoor no_photos(Error why)
                             const journal::ImportProgress&,
                             const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
             .import_named = [why](const std::vector<std::filesystem::path>&, calendar::Instant, const journal::ImportProgress&,
-                                  const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; }};
+                                  const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
+            .write_out = [why](home::PlantId, const std::filesystem::path&, journal::PhotoPosition, const journal::ImportProgress&,
+                               const std::atomic<bool>&) -> Result<journal::PhotoExport> { return why; }};
 }
 
-Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change)
+Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change,
+                           std::optional<std::chrono::local_seconds> taken)
 {
     using enum home::PhotoChangeKind;
     journal::PhotoBook book{store};
@@ -145,11 +166,15 @@ Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChan
         return book.choose_picture(*change.plant, change.photos.front(), change.entered);
     case DrawingChosen:
         return book.choose_picture(*change.plant, {}, change.entered);
-    case Added:
     case Dated:
+        if (taken) {
+            return book.date(change.photos.front(), *taken, change.entered);
+        }
+        break;
+    case Added:
         break;
     }
-    return Error{ErrorCode::WrongUsage, "photos come in by an import, and are dated by `lathhouse photo date`"};
+    return Error{ErrorCode::WrongUsage, "photos come in by an import, and are dated with a date"};
 }
 
 } // namespace lathhouse::models

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/home/photo_change.h"
-#include "core/journal/photo_import.h"
+#include "core/journal/photo_export.h"
 
 #include <atomic>
 #include <filesystem>
@@ -27,6 +27,10 @@ struct PhotoDoor {
     std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, calendar::Instant entered,
                                                 const journal::ImportProgress&, const std::atomic<bool>& stop)>
         import_named;
+    /// Writes the photos of a plant into a folder, which is made; as journal::export_photos. Errors: as opening the household.
+    std::function<Result<journal::PhotoExport>(home::PlantId, const std::filesystem::path& folder, journal::PhotoPosition,
+                                               const journal::ImportProgress&, const std::atomic<bool>& stop)>
+        write_out;
 };
 
 /// Photos of the household in a folder.
@@ -41,7 +45,9 @@ inline constexpr const char* kNamesNoPlant = "names no plant";
 /// lies. Numbers name none: cameras number their photos.
 std::optional<home::PlantId> plant_named_by(const std::filesystem::path& file, std::span<const home::Plant> plants);
 
-/// Does what is said to photos of an open household. Errors: as PhotoBook; WrongUsage for Added, which an import does.
-Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change);
+/// Does what is said to photos of an open household; taken: when one that is dated was taken. Errors: as PhotoBook; WrongUsage
+/// for Added, which an import does, and for a dating without its date.
+Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change,
+                           std::optional<std::chrono::local_seconds> taken = {});
 
 } // namespace lathhouse::models

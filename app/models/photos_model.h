@@ -64,6 +64,8 @@ public:
 
     /// The photo that is looked at; nullptr without one.
     const home::Photo* photo() const { return current_ < 0 ? nullptr : &at(current_); }
+    /// The one beside it; nullptr where one is looked at alone.
+    const home::Photo* photo_beside() const { return view_ != Two || other_ < 0 ? nullptr : &at(other_); }
 
     Q_INVOKABLE void open(int photo); ///< By its number; 0: the one that is looked at.
     /// The one that is looked at, or from the plant's page the newest, beside the oldest or the one chosen before.
@@ -74,6 +76,9 @@ public:
     Q_INVOKABLE void chooseDrawing();
     Q_INVOKABLE void takeOff();
     Q_INVOKABLE void assignTo(int plant);
+    /// Dates it by hand: a date as it is typed, with the time of day behind it where it is known, else noon. Gives whether it
+    /// was taken; `error` says what is wrong with it.
+    Q_INVOKABLE bool dateAs(const QString& typed);
 
 signals:
     void viewChanged();
@@ -93,7 +98,8 @@ private:
     void load(int place, bool beside);
     void tell_changes();
     void set_view(View view);
-    void change(home::PhotoChangeKind kind, home::PlantId plant, const QString& words);
+    void change(home::PhotoChangeKind kind, home::PlantId plant, const QString& words,
+                std::optional<std::chrono::local_seconds> taken = {});
 
     PlantsModel& plants_;
     View view_ = Closed;

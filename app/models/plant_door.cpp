@@ -87,6 +87,25 @@ Result<void> turn_in_folder(const std::filesystem::path& folder, const PlantEntr
     return turn(*store, measurements, direction, now);
 }
 
+/// Divides a plant as the event says: the journal enters that event itself.
+Result<void> divide_in(journal::HouseholdStore& store, const home::Event& event)
+{
+    const auto household = store.load();
+    if (!household) {
+        return household.error();
+    }
+    const auto* parent = household->plant(event.plant.value_or(0));
+    if (parent == nullptr) {
+        return Error{ErrorCode::NotFound, "the plant is not there any more"};
+    }
+    const auto pieces = home::pieces_of(*parent, home::pieces_in(event.detail("into")));
+    if (!pieces) {
+        return pieces.error();
+    }
+    const auto ids = store.divide(parent->id, *pieces, event.happened, event.entered, event.note);
+    return ids ? Result<void>{} : Result<void>{ids.error()};
+}
+
 std::shared_ptr<const PlantArchive> archive_in(const std::filesystem::path& folder)
 {
     const auto open = [folder] { return journal::HouseholdStore::open(folder); };
@@ -129,7 +148,11 @@ Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::pat
     if (!gone) {
         return gone.error();
     }
-    PlantBook book{std::move(facts), archive_in(folder), std::move(pictures)};
+    auto descents = store->descents();
+    if (!descents) {
+        return descents.error();
+    }
+    PlantBook book{std::move(facts), archive_in(folder), std::move(pictures), std::move(*descents)};
     for (const auto& of : *gone) {
         if (of.how != home::GoneHow::Undone) {
             book.gone.push_back(of.plant.name);
@@ -201,11 +224,14 @@ PlantDoor plants_in_folder(std::filesystem::path folder, std::function<Result<pl
         if (!store) {
             return store.error();
         }
+        if (entries.events.size() == 1 && entries.events.front().kind == home::EventKind::Divided) {
+            return divide_in(*store, entries.events.front());
+        }
         if (!entries.events.empty()) {
             return store->record(std::span<const home::Event>{entries.events});
         }
         if (entries.photos) {
-            return change_photos(*store, *entries.photos);
+            return change_photos(*store, *entries.photos, entries.taken);
         }
         const auto ids = store->record(std::span<const home::Measurement>{entries.measurements});
         return ids ? Result<void>{} : Result<void>{ids.error()};
@@ -243,6 +269,7 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
             }
         }
         PlantBook book{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
+        book.descents = descents_in_memory(book.facts);
         book.gone = gone_in_memory(book.facts);
         return book;
     };
@@ -263,7 +290,7 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
         if (done) {
             measured->add(entries.measurements);
             if (entries.photos) {
-                drawn->change(*entries.photos);
+                drawn->change(*entries.photos, entries.taken);
             }
         }
         return done;
@@ -283,7 +310,7 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
         if (done) {
             measured->add(entries.measurements);
             if (entries.photos) {
-                drawn->change(*entries.photos);
+                drawn->change(*entries.photos, entries.taken);
             }
         }
         return done;

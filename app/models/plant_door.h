@@ -4,9 +4,11 @@
 #include "app/models/plant_archive.h"
 #include "app/models/photo_door.h"
 #include "core/home/demonstration_photos.h"
+#include "core/home/lineage.h"
 #include "core/home/measurement.h"
 #include "core/home/photo.h"
 
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <map>
@@ -21,14 +23,16 @@ struct PlantBook {
     plan::HouseholdFacts facts;
     std::shared_ptr<const PlantArchive> archive; ///< Never null.
     std::map<home::PlantId, home::Photo> pictures = {}; ///< Photos that stand for plants.
+    std::vector<home::Descent> descents = {}; ///< What plants were divided from.
     std::vector<std::string> gone = {}; ///< Names of plants that died, were given away or taken off the list.
 };
 
-/// What is written at once and taken back at once.
+/// What is written at once and taken back at once. A division stands alone: its event names the pieces (home::pieces_in).
 struct PlantEntries {
     std::vector<home::Event> events;
     std::vector<home::Measurement> measurements;
     std::optional<home::PhotoChange> photos = {}; ///< One that came in is not recorded, only taken back.
+    std::optional<std::chrono::local_seconds> taken = {}; ///< When a photo that is dated by hand was taken.
 };
 
 /// Where the page Plants reads the household and writes what was seen; as HouseholdDoor.

@@ -71,6 +71,12 @@ private:
         if (first != facts_.events.end()) {
             parts.append(tr("known since %1").arg(words_.date_with_year(first->happened)));
         }
+        for (const auto& of : ground_.book.descents) {
+            if (of.plant == plant_.id && of.parent) {
+                const auto* parent = household_.plant(*of.parent);
+                parts.append(parent != nullptr ? tr("divided from %1").arg(text(parent->name)) : tr("divided from a plant that is gone"));
+            }
+        }
         if (plant_.pot_volume) {
             parts.append(tr("pot %1").arg(text(words::volume(*plant_.pot_volume, units_))));
         }

@@ -17,7 +17,7 @@ PlantModel::PlantModel(PlantsModel& plants, QObject* parent)
       photos_({"source", "date", "words", "newest", "sentence", "photo"}), kinds_({"words", "shown"}),
       judged_({"words", "shown"}), spared_({"words", "shown"}),
       hazards_({"strong", "rest", "rust"}), readings_({"date", "value", "change", "repeats", "sentence"}),
-      history_({"date", "what", "note", "sentence"}), album_(plants), measure_in_photo_(plants, album_), coming_(plants), comparison_(plants)
+      history_({"date", "what", "note", "sentence"}), album_(plants), measure_in_photo_(plants, album_), coming_(plants), leaving_(plants, album_), feeding_asked_(plants), comparison_(plants)
 {
     connect(&plants_, &PlantsModel::openedChanged, this, [this] {
         measure_.reset();

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "app/models/comparison_model.h"
+#include "app/models/feeding_ask_model.h"
 #include "app/models/measure_model.h"
+#include "app/models/photo_export_model.h"
 #include "app/models/plant_facts.h"
 #include "app/models/plants_model.h"
 
@@ -65,6 +67,10 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::PhotosModel* album READ album CONSTANT)
     Q_PROPERTY(lathhouse::models::MeasureModel* measure READ measure CONSTANT)
     Q_PROPERTY(lathhouse::models::PhotoImportModel* coming READ coming CONSTANT)
+    /// Its feeding through the year, under lamps.
+    Q_PROPERTY(lathhouse::models::FeedingAskModel* feedingAsked READ feedingAsked CONSTANT)
+    /// Its photographs written out for others.
+    Q_PROPERTY(lathhouse::models::PhotoExportModel* leaving READ leaving CONSTANT)
     /// Two marked plants beside each other.
     Q_PROPERTY(lathhouse::models::ComparisonModel* comparison READ comparison CONSTANT)
     Q_PROPERTY(int photosShown READ photosShown WRITE setPhotosShown NOTIFY photosShownChanged)
@@ -109,6 +115,8 @@ public:
     PhotosModel* album() { return &album_; }
     MeasureModel* measure() { return &measure_in_photo_; }
     PhotoImportModel* coming() { return &coming_; }
+    PhotoExportModel* leaving() { return &leaving_; }
+    FeedingAskModel* feedingAsked() { return &feeding_asked_; }
     ComparisonModel* comparison() { return &comparison_; }
     int photosShown() const { return photos_shown_; }
     void setPhotosShown(int photos); ///< Held within 1 and 24.
@@ -157,6 +165,8 @@ private:
     PhotosModel album_;
     MeasureModel measure_in_photo_;
     PhotoImportModel coming_;
+    PhotoExportModel leaving_;
+    FeedingAskModel feeding_asked_;
     ComparisonModel comparison_;
 };
 

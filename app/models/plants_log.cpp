@@ -5,9 +5,7 @@
 #include "app/models/gone_in_memory.h"
 #include "app/models/plants_model.h"
 #include "app/models/typed_decimal.h"
-#include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
-#include "app/words/measurement_words.h"
 #include "app/words/phrase.h"
 
 #include <algorithm>
@@ -55,55 +53,19 @@ QString PlantsModel::dateAgo(int days) const
 
 bool PlantsModel::log(int what, const QString& number, int measure, const QString& note, int days_ago)
 {
+    if (what == Measured) {
+        return logMeasured(number, measure, -1, {}, {}, note, days_ago);
+    }
     clear_error();
     if (dateAgo(days_ago).isEmpty()) {
         fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
         return false;
     }
-    const auto plants = targets();
-    if (plants.empty()) {
+    if (targets().empty()) {
         fail_with(tr("Choose a plant first: arrow keys, or a click."));
         return false;
     }
-    const QString whom = target_words(plants);
     const std::string written_note = note.trimmed().toStdString();
-    PlantEntries entries;
-    if (what == Measured) {
-        if (plants.size() > 1) {
-            fail_with(tr("One plant is measured at a time; take the marks off with Escape."));
-            return false;
-        }
-        const auto kinds = home::every_measurement_kind();
-        if (measure < 0 || measure >= static_cast<int>(kinds.size())) {
-            fail_with(tr("Choose what was measured."));
-            return false;
-        }
-        const auto kind = kinds[static_cast<std::size_t>(measure)];
-        const auto kept = typed_measure(number, kind, look_.words);
-        if (!kept) {
-            fail_with(tr("“%1” is no number. Write it such as 27.3.").arg(number.trimmed()));
-            return false;
-        }
-        home::Measurement made{.plant = plants.front(),
-                               .kind = kind,
-                               .measured = look_.today - calendar::Days{days_ago},
-                               .repeats = {*kept},
-                               .method = home::usual_method(kind),
-                               .entered = now()};
-        made.note = written_note;
-        if (const auto* plant = facts_.ground->household.plant(plants.front())) {
-            made.pot = plant->pot_volume;
-        }
-        if (const auto sound = home::check(made); !sound) {
-            fail(sound.error().message);
-            return false;
-        }
-        const QString said = text(words::measured_value(kind, *kept, unit_system_of(look_.words)));
-        entries.measurements.push_back(std::move(made));
-        return write(std::move(entries),
-                     days_ago == 0 ? tr("%1: %2 %3 today.").arg(whom, text(words::measured(kind)), said)
-                                   : tr("%1: %2 %3 on %4.").arg(whom, text(words::measured(kind)), said, dateAgo(days_ago)));
-    }
     home::Event event{.plant = {}, .kind = home::EventKind::Noted, .spot = {}, .happened = look_.today,
                       .entered = now(), .note = written_note};
     QString done;

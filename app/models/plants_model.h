@@ -57,7 +57,8 @@ public:
     /// A plant that died or was given away is off every list; its past is kept.
     enum What {
         Watered, Fed, Measured, Noted, NewGrowth, Flowered, Repotted, Pruned, Died, GivenAway,
-        LookedOver, PestFound, Treated, SetApartNow, Released, WashedThrough, ColdNight, ChemicalDamage, TakenOff
+        LookedOver, PestFound, Treated, SetApartNow, Released, WashedThrough, ColdNight, ChemicalDamage, TakenOff,
+        PlantedOut, Divided
     };
     Q_ENUM(What)
 
@@ -119,8 +120,14 @@ public:
     /// nitrogen in a million of a feed (may be blank); measure: place among the measures; note may be blank but for
     /// Noted. `error` says what is wrong with it; gives whether it was taken.
     Q_INVOKABLE bool log(int what, const QString& number, int measure, const QString& note, int days_ago = 0);
+    /// Measured, with how it was done: method in the order of `methods`, -1 the usual one of the measure; time of day such as 14:30
+    /// and who measured may be blank; number may hold repeats with ; between.
+    Q_INVOKABLE bool logMeasured(const QString& number, int measure, int method, const QString& time, const QString& by,
+                                 const QString& note, int days_ago = 0);
+    /// What one measures with, in the order of home::MeasurementMethod.
+    Q_INVOKABLE QStringList methods() const;
     /// The same for what concerns pests, harm and the list (LookedOver and on). detail: the pest that was found, what it
-    /// was treated with, the lowest of the cold night, the product of the spray; choice: how many there are (few, many,
+    /// was treated with, the lowest of the cold night, the product of the spray, the names of the new plants; choice: how many there are (few, many,
     /// heavy), or why it is set apart (pests, sick roots).
     Q_INVOKABLE bool logSeen(int what, const QString& detail, int choice, const QString& note, int days_ago = 0);
     /// Pests by the names of the reader.
@@ -163,6 +170,8 @@ private:
     /// The event for each of the plants; gives whether it was taken.
     bool write_event(const home::Event& event, const QString& done_today, int days_ago);
     bool write(PlantEntries entries, QString said);
+    /// Names of the pieces of a division with ", " between; nullopt where they are none, which is said.
+    std::optional<std::string> piece_names(const QString& typed);
 
     PlantDoor door_;
     TodayLook look_;

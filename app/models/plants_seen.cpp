@@ -5,8 +5,11 @@
 #include "app/models/typed_number.h"
 #include "app/models/word_form.h"
 #include "app/words/table_words.h"
+#include "core/base/parse.h"
+#include "core/home/lineage.h"
 #include "core/plants/pest.h"
 
+#include <algorithm>
 #include <array>
 
 namespace lathhouse::models {
@@ -18,6 +21,29 @@ QStringList PlantsModel::pests() const
         names.append(upper_first(text(words::table_text(pest.name))));
     }
     return names;
+}
+
+std::optional<std::string> PlantsModel::piece_names(const QString& typed)
+{
+    if (targets().size() > 1) {
+        fail_with(tr("One plant is divided at a time; take the marks off with Escape."));
+        return std::nullopt;
+    }
+    const auto names = home::pieces_in(QString{typed}.replace(QLatin1Char(';'), QLatin1Char(',')).toStdString());
+    if (names.empty()) {
+        fail_with(tr("Write a name for each new plant, with a comma between them."));
+        return std::nullopt;
+    }
+    std::string all;
+    for (const auto& name : names) {
+        const auto same = [&name](const std::string& other) { return lower_case(other) == lower_case(name); };
+        if (facts_.ground->household.plant_called(name) != nullptr || std::ranges::count_if(names, same) > 1) {
+            fail_with(tr("There is a plant called %1 already; write another name.").arg(text(name)));
+            return std::nullopt;
+        }
+        all += (all.empty() ? "" : ", ") + name;
+    }
+    return all;
 }
 
 bool PlantsModel::logSeen(int what, const QString& detail, int choice, const QString& note, int days_ago)
@@ -90,6 +116,18 @@ bool PlantsModel::logSeen(int what, const QString& detail, int choice, const QSt
             event.details["product"] = said;
         }
         return write_event(event, tr("%1: hit by a spray. What helps and what waits comes into the round; nothing of it is eaten."), days_ago);
+    case PlantedOut:
+        event.kind = home::EventKind::PlantedOut;
+        return write_event(event, tr("%1: planted out today. Its growth is judged from there on."), days_ago);
+    case Divided: {
+        event.kind = home::EventKind::Divided;
+        const auto names = piece_names(detail);
+        if (!names) {
+            return false;
+        }
+        event.details["into"] = *names;
+        return write_event(event, tr("%1: divided today. The new ones stand beside it; Move gives them another spot."), days_ago);
+    }
     case TakenOff:
         event.kind = home::EventKind::Removed;
         return write_event(event, tr("%1: taken off the list today, with all of its past kept; Undo brings it back."), days_ago);

@@ -6,6 +6,7 @@
 #include "app/words/sowing_words.h"
 #include "app/words/table_words.h"
 #include "core/home/seed_lot.h"
+#include "core/plan/sowing_calendar.h"
 #include "core/plan/tray_progress.h"
 #include "core/plants/seed_kind.h"
 
@@ -47,7 +48,15 @@ struct Lot {
     plan::SowingPlan sowing{};
 };
 
-Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date today, int plants)
+plan::SowingWishes wishes_of(const SeedChoice& choice)
+{
+    plan::SowingWishes wishes;
+    wishes.plants = choice.plants;
+    wishes.room = choice.room.value_or(wishes.room);
+    return wishes;
+}
+
+Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date today, const SeedChoice& choice)
 {
     Lot known{.lot = &lot};
     const auto kind = plants::SeedReference::built_in().find(lot.crop);
@@ -57,8 +66,7 @@ Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date to
     known.kind = *kind;
     known.rate = home::lot_rate(lot, ground.facts.seeds, **kind);
     known.judgement = home::judge(lot, ground.facts.seeds, **kind, today);
-    plan::SowingWishes wishes;
-    wishes.plants = plants;
+    auto wishes = wishes_of(choice);
     wishes.rate = known.rate->rate;
     known.sowing = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
     return known;
@@ -393,7 +401,7 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
         if (lot == nullptr) {
             return Error{ErrorCode::NotFound, "the lot is not there any more"};
         }
-        const auto known = lot_of(*lot, ground, look.today, choice.plants);
+        const auto known = lot_of(*lot, ground, look.today, choice);
         if (known.kind == nullptr) {
             return Error{ErrorCode::NotFound, "the tables have no crop \"" + lot->crop + "\", so nothing is known of its sowing"};
         }
@@ -403,10 +411,32 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
     if (!kind) {
         return kind.error();
     }
-    plan::SowingWishes wishes;
-    wishes.plants = choice.plants;
-    const auto plan = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
+    const auto plan = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes_of(choice));
     return Sheet(ground, plan, look).of_crop(choice.plants);
+}
+
+std::vector<SheetRows::Row> sowing_calendar_rows(const SeedGround& ground, const SeedChoice& choice, int days,
+                                                 const TodayLook& look)
+{
+    auto wishes = wishes_of(choice);
+    wishes.plants = 1;
+    std::vector<SheetRows::Row> rows;
+    for (const auto& sowing : plan::sowing_calendar(ground.facts.climate, ground.climate, wishes, look.today, days)) {
+        const QString name = text(words::table_text(sowing.kind->name()));
+        const bool indoors = sowing.method == plan::SowingMethod::Indoors;
+        const QString how = indoors ? tr("indoors") : tr("outdoors");
+        const QString dates = span_words(look.words, sowing.sow);
+        constexpr int kNearDays = 300; // A date farther on has its year.
+        const QString ready = !sowing.ready ? QString{}
+                              : calendar::days_between(look.today, sowing.ready->from) < kNearDays
+                                  ? look.words.day_and_month(sowing.ready->from)
+                                  : look.words.date_with_year(sowing.ready->from);
+        rows.push_back({text(sowing.kind->name()), name, how, dates, ready,
+                        ready.isEmpty() ? tr("%1: sow %2 %3").arg(name, how, dates)
+                                        : tr("%1: sow %2 %3, ready from %4").arg(name, how, dates, ready)});
+    }
+    std::ranges::stable_sort(rows, {}, [](const SheetRows::Row& row) { return row[1].toString().toCaseFolded(); });
+    return rows;
 }
 
 SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice& choice, const TodayLook& look)
@@ -414,7 +444,7 @@ SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice&
     SeedFacts facts{.ground = ground, .lots = {}, .ids = {}, .choice = choice, .sheet = {}, .trouble = {}};
     std::vector<Lot> lots;
     for (const auto& lot : ground->facts.seeds.lots) {
-        lots.push_back(lot_of(lot, *ground, look.today, choice.plants));
+        lots.push_back(lot_of(lot, *ground, look.today, choice));
     }
     if (choice.by_name) {
         std::ranges::stable_sort(lots, {}, [](const Lot& lot) { return text(lot.lot->name).toCaseFolded(); });

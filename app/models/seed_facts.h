@@ -46,6 +46,7 @@ struct SeedChoice {
     std::string crop; ///< Where no lot is chosen.
     int plants = 5;
     bool by_name = false;
+    std::optional<Celsius> room = {}; ///< Where trays stand; else as usual.
 };
 
 /// What does not change with the choice; used by one thread at a time.
@@ -67,6 +68,10 @@ struct SeedFacts {
     std::string trouble; ///< Why there is no sheet though something was chosen.
 };
 
+/// Crops that can be sown from today for so many days; rows: crop, name, how, dates, ready, sentence; crop as the tables
+/// call it.
+std::vector<SheetRows::Row> sowing_calendar_rows(const SeedGround& ground, const SeedChoice& choice, int days,
+                                                 const TodayLook& look);
 /// The list and the sheet of what is chosen.
 SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice& choice, const TodayLook& look);
 /// The sheet of another choice.

@@ -1,6 +1,8 @@
 #include "app/models/seeds_model.h"
 
 #include "app/clock.h"
+#include "app/models/days_ago.h"
+#include "app/models/typed_number.h"
 #include "app/words/phrase.h"
 #include "core/base/parse.h"
 
@@ -13,7 +15,8 @@ SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
       lots_({"lot", "name", "botanical", "year", "seedsLeft", "mean", "low", "high", "counted", "share", "basis", "next",
              "sentence"}),
       dates_({"label", "value", "why", "sentence"}),
-      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"})
+      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"}),
+      sowings_({"crop", "name", "how", "dates", "ready", "sentence"})
 {
 }
 
@@ -25,6 +28,7 @@ int SeedsModel::currentRow() const
 
 void SeedsModel::setCurrentRow(int row)
 {
+    setSowingDays(0); // Its sheet stands where the list did.
     if (facts_.ids.empty()) {
         return;
     }
@@ -56,6 +60,60 @@ void SeedsModel::setPlants(int plants)
     }
 }
 
+QString SeedsModel::room() const
+{
+    return facts_.choice.room ? look_.words.bare(*facts_.choice.room) : QString{};
+}
+
+bool SeedsModel::standAt(const QString& typed)
+{
+    clear_error();
+    std::optional<Celsius> room;
+    if (!typed.trimmed().isEmpty()) {
+        constexpr double kWarmest = 45.0;
+        room = typed_degrees(typed, look_.words);
+        if (!room || room->degrees() < 0.0 || room->degrees() > kWarmest) {
+            fail_with(tr("Write how warm it is where the trays stand, %1 to %2.")
+                          .arg(look_.words.bare(Celsius::from_degrees(0.0)), look_.words.temperature(Celsius::from_degrees(kWarmest))));
+            return false;
+        }
+    }
+    facts_.choice.room = room;
+    emit roomChanged();
+    read();
+    show_sowings();
+    return true;
+}
+
+void SeedsModel::setSowingDays(int days)
+{
+    constexpr int kMost = 366;
+    const int held = std::clamp(days, 0, kMost);
+    if (held != sowing_days_) {
+        sowing_days_ = held;
+        emit sowingDaysChanged();
+        show_sowings();
+    }
+}
+
+void SeedsModel::show_sowings()
+{
+    if (!facts_.ground || sowing_days_ == 0) {
+        sowings_.show({});
+        return;
+    }
+    using Rows = std::vector<SheetRows::Row>;
+    work<Rows>(
+        [ground = facts_.ground, choice = facts_.choice, days = sowing_days_, look = look_]() -> Result<Rows> {
+            return sowing_calendar_rows(*ground, choice, days, look);
+        },
+        [this, days = sowing_days_](Result<Rows> rows) {
+            if (days == sowing_days_ && rows) {
+                sowings_.show(std::move(*rows));
+            }
+        });
+}
+
 void SeedsModel::chooseCrop(const QString& name)
 {
     clear_error();
@@ -66,6 +124,7 @@ void SeedsModel::chooseCrop(const QString& name)
     if (!facts_.ground) {
         return;
     }
+    setSowingDays(0);
     SeedChoice wanted = facts_.choice;
     wanted.lot.reset();
     wanted.crop = name.trimmed().toStdString();
@@ -165,14 +224,14 @@ void SeedsModel::setDaysAgo(int days)
 
 QString SeedsModel::dayAgo() const
 {
-    return days_ago_ < 1 || days_ago_ > kLongestAgo ? QString{}
+    return days_ago_ < 1 || days_ago_ > kLongestDaysAgo ? QString{}
                                                     : look_.words.long_date(look_.today - calendar::Days{days_ago_});
 }
 
 std::optional<calendar::Date> SeedsModel::day_meant()
 {
-    if (days_ago_ < 0 || days_ago_ > kLongestAgo) {
-        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestAgo));
+    if (days_ago_ < 0 || days_ago_ > kLongestDaysAgo) {
+        fail_with(tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
         return std::nullopt;
     }
     return look_.today - calendar::Days{days_ago_};

@@ -29,19 +29,25 @@ class SeedsModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QStringList notes READ notes NOTIFY sheetChanged)
     Q_PROPERTY(QString sources READ sources NOTIFY sheetChanged)
     Q_PROPERTY(int plants READ plants WRITE setPlants NOTIFY plantsChanged)
+    /// Where trays stand, in the shown unit; empty: as usual, 20 °C.
+    Q_PROPERTY(QString room READ room NOTIFY roomChanged)
+    Q_PROPERTY(QString unit READ unit NOTIFY seedsChanged)
+    /// Crops that can be sown in the next so many days; roles: crop, name, how, dates, ready, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* sowings READ sowings CONSTANT)
+    /// Of how many days they are told; 0: they are not asked for, or a lot or a crop was chosen since.
+    Q_PROPERTY(int sowingDays READ sowingDays WRITE setSowingDays NOTIFY sowingDaysChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* dates READ dates CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* trays READ trays CONSTANT)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
     Q_PROPERTY(bool keeps READ keeps CONSTANT)
-    /// How many days ago what is sown or counted next was; outside 0..kLongestAgo nothing is written.
+    /// How many days ago what is sown or counted next was; outside 0..kLongestDaysAgo nothing is written.
     Q_PROPERTY(int daysAgo READ daysAgo WRITE setDaysAgo NOTIFY daysAgoChanged)
     /// That day in words; empty for today, and where it is none.
     Q_PROPERTY(QString dayAgo READ dayAgo NOTIFY daysAgoChanged)
 
 public:
     static constexpr int kMostPlants = 999;
-    static constexpr int kLongestAgo = 3650;
 
     SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
 
@@ -61,6 +67,11 @@ public:
     QString sources() const { return facts_.sheet ? facts_.sheet->sources : QString{}; }
     int plants() const { return facts_.choice.plants; }
     void setPlants(int plants); ///< Held within 1 and kMostPlants.
+    QString room() const;
+    QString unit() const { return look_.words.unit(); }
+    SheetRows* sowings() { return &sowings_; }
+    int sowingDays() const { return sowing_days_; }
+    void setSowingDays(int days); ///< Held within 0 and a year.
     SheetRows* dates() { return &dates_; }
     SheetRows* trays() { return &trays_; }
     bool canUndo() const { return here_.can_undo(); }
@@ -75,6 +86,9 @@ public:
 
     /// Shows the sheet of a crop of the tables; `error` names near ones where there is none.
     Q_INVOKABLE void chooseCrop(const QString& name);
+    /// Where trays stand: a temperature as it is typed, blank for the usual one. Gives whether it was taken; else `error` says what is
+    /// wrong with it.
+    Q_INVOKABLE bool standAt(const QString& typed);
     /// One seedling more or fewer had come up in a tray by today, or by that day ago.
     Q_INVOKABLE void count(int tray_row, int more);
     /// No more are waited for in a tray, or they are again.
@@ -92,6 +106,8 @@ signals:
     void sheetChanged();
     void plantsChanged();
     void daysAgoChanged();
+    void roomChanged();
+    void sowingDaysChanged();
 
 protected:
     void read() override;
@@ -100,6 +116,7 @@ private:
     void take(SeedFacts facts);
     void show_sheet();
     void choose();
+    void show_sowings();
     void write(const home::TrayCount& count, int tray_row);
     QString count_words(const home::TrayCount& count) const;
     /// The day that is meant; else `error` says what to write.
@@ -116,6 +133,8 @@ private:
     SheetRows lots_;
     SheetRows dates_;
     SheetRows trays_;
+    SheetRows sowings_;
+    int sowing_days_ = 0;
 };
 
 } // namespace lathhouse::models

@@ -80,6 +80,22 @@ bool YearWords::day_first() const
     return format.indexOf(QLatin1Char('d')) < format.indexOf(QLatin1Char('M'));
 }
 
+std::optional<calendar::Date> YearWords::typed_date(const QString& typed) const
+{
+    const QString words = typed.simplified();
+    QDate date;
+    for (const QString& form : {QStringLiteral("yyyy-M-d"), QStringLiteral("d.M.yyyy"), QStringLiteral("d. M. yyyy"),
+                                day_first() ? QStringLiteral("d/M/yyyy") : QStringLiteral("M/d/yyyy"), QStringLiteral("d MMM yyyy"),
+                                QStringLiteral("d MMMM yyyy"), QStringLiteral("d. MMMM yyyy"), form_with_year(day_first())}) {
+        if (date = locale_.toDate(words, form); date.isValid()) {
+            break;
+        }
+    }
+    const auto made = date.isValid() ? calendar::make_date(date.year(), date.month(), date.day())
+                                     : Result<calendar::Date>{Error{ErrorCode::Malformed, "no date"}};
+    return made ? std::optional{*made} : std::nullopt;
+}
+
 QString YearWords::short_date(calendar::Date date) const
 {
     return locale_.toString(to_qdate(date), short_form(day_first()));

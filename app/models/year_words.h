@@ -6,6 +6,8 @@
 #include <QLocale>
 #include <QString>
 
+#include <optional>
+
 namespace lathhouse::models {
 
 /// Words and numbers of the page Year in the grower's locale and units.
@@ -31,6 +33,9 @@ public:
     QString long_date_with_year(calendar::Date date) const;
     QString date_with_year(calendar::Date date) const;
     QString month(calendar::Date date) const; ///< "Jan".
+    /// A date as people type it: "2026-05-30", "30.5.2026", "30/5/2026" or "5/30/2026" by the locale, "30 May 2026";
+    /// nullopt where it is none, or without its year in four digits.
+    std::optional<calendar::Date> typed_date(const QString& typed) const;
     /// In the shown unit, true minus, without the unit: one decimal in Celsius, whole degrees in Fahrenheit.
     QString bare(Celsius temperature) const;
     /// "8.3 °C".

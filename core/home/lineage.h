@@ -1,9 +1,12 @@
 #pragma once
 
+#include "core/base/result.h"
 #include "core/calendar/date.h"
 #include "core/home/household.h"
 
 #include <optional>
+#include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -31,6 +34,14 @@ struct Descent {
     std::optional<PlantId> parent; ///< Divided from it.
     std::optional<int> tray;       ///< Potted on from it.
 };
+
+/// Plants that a division of `parent` gives, under those names: as it and where it stands, pinned nowhere.
+/// Errors: WrongUsage for a blank name.
+Result<std::vector<Plant>> pieces_of(const Plant& parent, std::span<const std::string> names);
+
+/// Names of the pieces that a division's event tells, as its detail "into" has them. Names with a comma in them are told
+/// apart there no more.
+std::vector<std::string> pieces_in(std::string_view into);
 
 /// Where a plant really stood, from its moves.
 struct ActualStay {

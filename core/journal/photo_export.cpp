@@ -1,7 +1,11 @@
 #include "core/journal/photo_export.h"
 
 #include "core/base/csv.h"
+#include "core/photo/encode.h"
+#include "core/photo/picture_sheet.h"
 #include "core/photo/without_position.h"
+
+#include <algorithm>
 
 namespace lathhouse::journal {
 
@@ -63,6 +67,41 @@ Result<PhotoExport> export_photos(const PhotoBook& book, const home::Household& 
         }
     }
     return report;
+}
+
+Result<std::vector<home::Photo>> write_photo_sheet(std::vector<home::Photo> photos,
+                                                  const std::function<Result<fs::path>(const home::Photo&)>& file_of,
+                                                  const fs::path& file, const SheetForm& form)
+{
+    if (photos.empty()) {
+        return Error{ErrorCode::NotFound, "there is no photo to show"};
+    }
+    std::ranges::stable_sort(photos, {}, &home::Photo::taken);
+    std::vector<photo::Captioned> pictures;
+    for (const auto& one : photos) {
+        const auto path = file_of(one);
+        if (!path) {
+            return path.error();
+        }
+        const auto bytes = photo::read_bytes(*path);
+        if (!bytes) {
+            return bytes.error();
+        }
+        // A little larger than needed, so that it is only made smaller.
+        const int side = form.height * std::max(one.width, one.height) / one.height * 4 / 3 + 1;
+        auto picture = photo::read_photo(*bytes, one.original_name, side);
+        if (!picture) {
+            return picture.error();
+        }
+        const auto days = calendar::days_between(photos.front().date(), one.date());
+        pictures.push_back({std::move(picture->picture),
+                            calendar::to_text(one.date()) + (days > 0 ? "  +" + std::to_string(days) + " d" : "")});
+    }
+    if (const auto written = photo::write_picture(file, photo::picture_sheet(pictures, form.height, form.columns));
+        !written) {
+        return written.error();
+    }
+    return photos;
 }
 
 } // namespace lathhouse::journal

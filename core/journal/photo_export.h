@@ -21,4 +21,18 @@ Result<PhotoExport> export_photos(const PhotoBook& book, const home::Household& 
                                   PhotoPosition position, const ImportProgress& progress,
                                   const std::atomic<bool>& cancel);
 
+/// How photos lie beside each other in one picture.
+struct SheetForm {
+    int height = 480; ///< Of each, pixels.
+    int columns = 4;
+};
+
+/// Writes photos beside each other by their time, each with its date and the days since the first, into a picture, .jpg or
+/// .png, which replaces one that is there. Nothing in it says where they were taken. Gives them in that order.
+/// file_of: where a photo lies. Errors: NotFound without a photo; Unreadable; as photo::read_photo and photo::write_picture.
+Result<std::vector<home::Photo>>
+write_photo_sheet(std::vector<home::Photo> photos,
+                  const std::function<Result<std::filesystem::path>(const home::Photo&)>& file_of,
+                  const std::filesystem::path& file, const SheetForm& form = {});
+
 } // namespace lathhouse::journal

@@ -164,6 +164,7 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
             return Error{ErrorCode::OutOfRange, "a division needs a name for each new piece"};
         }
         std::vector<home::PlantId> ids;
+        std::vector<home::EventId> stood_there;
         std::string names;
         for (auto piece : pieces) {
             piece.id = database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM plants").getInt();
@@ -171,6 +172,7 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
             if (piece.spot) {
                 const home::Event stood{piece.id, home::EventKind::Moved, piece.spot, on, entered, {}};
                 insert_events(database, std::span{&stood, 1});
+                stood_there.push_back(static_cast<int>(database.getLastInsertRowid()));
             }
             names += (names.empty() ? "" : ", ") + piece.name;
             ids.push_back(piece.id);
@@ -182,6 +184,9 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
         SQLite::Statement row{database, "INSERT INTO descents (plant_id, parent_plant_id, event_id) VALUES (?, ?, ?)"};
         for (const auto id : ids) {
             (Row{row} << id << parent << event).insert();
+        }
+        for (const auto stood : stood_there) {
+            keep_event_with_change(database, event, stood);
         }
         transaction.commit();
         return ids;

@@ -318,6 +318,11 @@ bool is_wet(const home::SpotDay& day)
            rain >= growing_figure("draw_factor") * day.water_demand.millimetres();
 }
 
+Lamps lamps_of(double hours, std::optional<PhotonFlux> flux)
+{
+    return {hours, flux ? *flux : PhotonFlux::from_daylight_foot_candles(growing_figure("lamp_light"))};
+}
+
 std::vector<PlantFeeding> feeding_year(const home::Household& household, const climate::PlaceClimate& climate,
                                        const home::SpotClimate& spots, std::span<const home::Event> events,
                                        std::span<const PlantYear> stays, const FeedingOptions& options)

@@ -81,6 +81,9 @@ struct PlantFeeding {
 
 enum class WaterHardness { Unknown, Soft, Hard };
 
+/// Lamps that burn so many hours a day; flux: at the leaves, where it is known, else that of a weak lamp (rule lamp_light).
+Lamps lamps_of(double hours, std::optional<PhotonFlux> flux);
+
 struct FeedingOptions {
     calendar::Date from;
     int days = 365;

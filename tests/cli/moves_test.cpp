@@ -101,5 +101,41 @@ TEST_F(Moves, DemonstrationDoesNotOverwrite)
     EXPECT_TRUE(is_one_clear_error(again)) << again.err;
 }
 
+TEST_F(Moves, StepsOfHardeningCountTheDaysThatWereTicked)
+{
+    ASSERT_EQ(demo().status, 0);
+    const auto ask = [this](std::vector<std::string> command) {
+        command.insert(command.begin(), {"--home", folder_.string(), "--on", "2027-04-12"});
+        return run_command(command);
+    };
+    const auto steps = [&] {
+        const auto answer = ask({"moves", "--json"}).json();
+        for (const auto& plant : answer["plants"]) {
+            if (plant["name"] == "Lemon") {
+                return plant["steps"];
+            }
+        }
+        return nlohmann::json::array();
+    };
+    const auto afresh = steps();
+    ASSERT_FALSE(afresh.empty());
+    EXPECT_EQ(afresh[0]["date"], "2027-04-12");
+    for (const std::string day : {"2027-04-10", "2027-04-11"}) {
+        ASSERT_EQ(ask({"log", "event", "task_done", "--plant", "Lemon", "--date", day, "--detail",
+                       "task=out-by-day/3/" + day})
+                      .status,
+                  0);
+    }
+    const auto ticked = steps();
+    ASSERT_FALSE(ticked.empty());
+    EXPECT_EQ(ticked[0]["date"], "2027-04-10");
+    EXPECT_EQ(ticked[2]["date"], "2027-04-12");
+    EXPECT_EQ(ticked[2]["what"], afresh[2]["what"]) << "the third step is today's";
+    const auto answer = ask({"harden", "--plant", "Lemon", "--json"}).json();
+    const auto& hardened = answer["ladders"][0]["steps"];
+    EXPECT_EQ(hardened[0]["date"], ticked[0]["date"]);
+    EXPECT_EQ(hardened[2]["what"], ticked[2]["what"]);
+}
+
 } // namespace
 } // namespace lathhouse::cli

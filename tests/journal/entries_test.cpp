@@ -137,8 +137,11 @@ TEST_F(Entries, ADivisionKeepsItsParentAndIsUndoneAsAWhole)
     ASSERT_TRUE(store.turn_last(kUndo, now()).value());
     EXPECT_EQ(store.load()->plants.size(), before);
     EXPECT_EQ(store.gone_plants()->front().how, home::GoneHow::Undone);
+    EXPECT_TRUE(store.events()->empty()) << "its coming is undone with it";
+    EXPECT_FALSE(store.turn_last(kUndo, now()).value()) << "and not by itself";
     ASSERT_TRUE(store.turn_last(kRedo, now()).value());
     EXPECT_EQ(store.load()->plants.size(), before + 1);
+    EXPECT_EQ(store.load()->plant(ids->front())->spot, piece.spot);
 }
 
 TEST_F(Entries, ADivisionIsRefusedWithoutHalfOfIt)

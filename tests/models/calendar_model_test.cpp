@@ -10,9 +10,9 @@ namespace {
 
 CalendarDoor calendar_of(plan::HouseholdFacts facts)
 {
-    return [facts = std::move(facts)](const std::filesystem::path& file, words::UnitSystem units) {
+    return [facts = std::move(facts)](const std::filesystem::path& file, words::UnitSystem units, std::optional<int> alarm) {
         constexpr int kDays = 60;
-        return cli::write_round_calendar(facts, kShownToday, kDays, {}, units, file);
+        return cli::write_round_calendar(facts, kShownToday, kDays, alarm, units, file);
     };
 }
 
@@ -40,6 +40,25 @@ TEST(CalendarModel, WritesTheTasksAndAsksBeforeItReplacesAFile)
     wait_for(model);
     EXPECT_FALSE(model.fileIsThere());
     EXPECT_TRUE(model.said().contains("tasks.ics"));
+}
+
+TEST(CalendarModel, AnAlarmSoundsSoManyHoursBeforeTheDay)
+{
+    const QTemporaryDir folder;
+    CalendarModel model(calendar_of(plain_facts()), british_look());
+    const auto written = [&](int alarm) {
+        model.setAlarm(alarm);
+        model.write(folder.filePath("tasks.ics"), true);
+        wait_for(model);
+        QFile file(folder.filePath("tasks.ics"));
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
+    };
+    EXPECT_FALSE(written(-1).contains("VALARM"));
+    EXPECT_TRUE(written(6).contains("TRIGGER:-PT6H"));
+    model.setAlarm(73);
+    EXPECT_EQ(model.alarm(), 6);
+    EXPECT_FALSE(written(-1).contains("VALARM"));
 }
 
 TEST(CalendarModel, AFolderThatCannotBeWrittenIsASentence)

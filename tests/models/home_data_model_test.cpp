@@ -201,6 +201,60 @@ TEST_F(HomeDataModelTest, TablesAskForThemselvesAndCanBeReadBack)
     EXPECT_EQ(cli::run_command({"--home", path("again").string(), "import", "csv", path("tables").string()}).status, 0);
 }
 
+TEST_F(HomeDataModelTest, TablesAreReadBackIntoAHouseholdOfTheirOwn)
+{
+    model->setLeaves(HomeDataModel::Tables, true);
+    model->writeTables(words("tables"));
+    wait_for(*model);
+    model->readTables("", words("again"));
+    EXPECT_EQ(model->about(), HomeDataModel::ReadTables);
+    EXPECT_TRUE(model->error().contains("which folder has the tables"));
+    model->readTables(words("tables"), words("again"));
+    wait_for(*model);
+    EXPECT_EQ(model->error(), QString{});
+    EXPECT_TRUE(model->said().contains("rows")) << model->said().toStdString();
+    EXPECT_TRUE(model->said().contains(words("again")));
+    const auto store = journal::HouseholdStore::open(path("again"));
+    ASSERT_TRUE(store);
+    EXPECT_EQ(store->load()->plants.size(), plain_facts().as_told.plants.size());
+    model->readTables(words("tables"), words("again"));
+    wait_for(*model);
+    EXPECT_FALSE(model->error().isEmpty()) << "the folder is filled";
+    std::ofstream{path("tables") / "spots.csv"} << "no,such,columns\r\n";
+    model->readTables(words("tables"), words("third"));
+    wait_for(*model);
+    EXPECT_TRUE(model->error().contains("spots.csv", Qt::CaseInsensitive)) << model->error().toStdString();
+    EXPECT_FALSE(fs::exists(path("third")));
+}
+
+TEST_F(HomeDataModelTest, ARowThatNamesALostOneEndsItOrIsLeftOut)
+{
+    model->setLeaves(HomeDataModel::Tables, true);
+    model->writeTables(words("tables"));
+    wait_for(*model);
+    std::ifstream in{path("tables") / "events.csv"};
+    std::string all{std::istreambuf_iterator<char>{in}, {}};
+    const auto end = all.find("\r\n");
+    const auto last = all.rfind("\r\n", all.size() - 3) + 2;
+    // The last event once more, of a plant that is not there.
+    const auto head = std::count(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(end), ',');
+    ASSERT_GT(head, 5);
+    std::string row = all.substr(last);
+    row.replace(0, row.find(','), "999999");
+    const auto second = row.find(',') + 1;
+    row.replace(second, row.find(',', second) - second, "888888");
+    std::ofstream{path("tables") / "events.csv", std::ios::app} << row;
+    model->readTables(words("tables"), words("again"));
+    wait_for(*model);
+    EXPECT_TRUE(model->error().contains("events", Qt::CaseInsensitive)) << model->error().toStdString();
+    EXPECT_FALSE(model->error().contains("--")) << "that is said for the command line";
+    EXPECT_FALSE(fs::exists(path("again")));
+    model->readTables(words("tables"), words("again"), true);
+    wait_for(*model);
+    EXPECT_EQ(model->error(), QString{});
+    EXPECT_TRUE(model->said().contains("Left out")) << model->said().toStdString();
+}
+
 TEST_F(HomeDataModelTest, LongAgoIsSaidQuietlyAsOftenAsWanted)
 {
     EXPECT_TRUE(model->overdue().startsWith("No backup")) << model->overdue().toStdString();

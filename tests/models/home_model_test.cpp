@@ -5,6 +5,8 @@
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
+#include <QFile>
+#include <QTemporaryDir>
 
 #include <algorithm>
 #include <cmath>
@@ -172,6 +174,38 @@ TEST(HomeModel, UnreadableHouseholdIsASentence)
     wait_for(model);
     EXPECT_EQ(model.error(), "The folder is gone.");
     EXPECT_FALSE(model.known());
+}
+
+TEST_F(HomeModelTest, NightsOfAFileAreKeptAllOrNone)
+{
+    const QTemporaryDir folder;
+    const auto write = [&](const char* content) {
+        QFile file(folder.filePath("porch.csv"));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(content);
+        return file.fileName();
+    };
+    const auto nights = [this] { return model.nights()->rowCount(); };
+    EXPECT_FALSE(model.logFile(" "));
+    EXPECT_TRUE(model.aboutFile());
+    const int before = nights();
+    ASSERT_TRUE(model.logFile(write("date,low_c\n2026-05-01,4.5\n2026-05-02,icy\n")));
+    wait_for(model);
+    EXPECT_TRUE(model.error().contains("porch.csv, line 3")) << model.error().toStdString();
+    EXPECT_EQ(nights(), before);
+    ASSERT_TRUE(model.logFile(write("Day;Min\n1999-05-01;4,5\n1999-05-02;3,5\n"), "date=Day,low_c=Min"));
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    EXPECT_TRUE(model.said().contains("2 nights")) << model.said().toStdString();
+    EXPECT_EQ(nights(), before + 2);
+    ASSERT_TRUE(model.logFile(write("date,low_c\n2026-05-17,4.5\n")));
+    wait_for(model);
+    EXPECT_FALSE(model.error().isEmpty()) << "that night is still to come";
+    ASSERT_TRUE(model.logFile(folder.filePath("porch.csv"), "date"));
+    wait_for(model);
+    EXPECT_FALSE(model.error().isEmpty());
+    EXPECT_FALSE(model.logNight("x", 0));
+    EXPECT_FALSE(model.aboutFile());
 }
 
 } // namespace

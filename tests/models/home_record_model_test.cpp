@@ -160,6 +160,20 @@ TEST_F(HomeRecordModelTest, HeightIsOfTheShownUnit)
     EXPECT_TRUE(model->months()->at(0, "lowApart").toString().endsWith("°F"));
 }
 
+TEST_F(HomeRecordModelTest, ARecordKeptElsewhereHasItsOwnPosition)
+{
+    const auto path = file("porch.csv", climate::sample_table(2005, 2020));
+    model->take(path, 0, kColumns, {}, {}, true, "nowhere");
+    wait_for(*model);
+    EXPECT_TRUE(model->error().contains("nowhere")) << model->error().toStdString();
+    EXPECT_EQ(kept(), nullptr);
+    model->take(path, 0, kColumns, {}, {}, true, "48.3, 20.9");
+    wait_for(*model);
+    ASSERT_NE(kept(), nullptr) << model->error().toStdString();
+    EXPECT_NEAR(kept()->position.latitude.degrees(), 48.3, 1e-9);
+    EXPECT_NEAR(kept()->position.longitude.degrees(), 20.9, 1e-9);
+}
+
 TEST_F(HomeRecordModelTest, ListsKeepTheRulesOfModels)
 {
     QAbstractItemModelTester figures(model->figures(), QAbstractItemModelTester::FailureReportingMode::Fatal);

@@ -93,6 +93,58 @@ protected:
     std::unique_ptr<PlantModel> page_;
 };
 
+TEST_F(PhotosOfAPlant, OneIsDatedByHandAndThatIsTakenBack)
+{
+    bring({write("a.jpg", 1, "2026-05-01T10:00:00"), write("b.jpg", 2, "2026-05-10T10:00:00")});
+    ASSERT_EQ(looked_at().count(), 2);
+    EXPECT_FALSE(album().dateAs("some day"));
+    EXPECT_TRUE(album().error().contains("some day"));
+    EXPECT_FALSE(album().dateAs("2026-05-17")) << "that is tomorrow";
+    ASSERT_TRUE(album().dateAs("20.4.2026 2:30 pm")) << album().error().toStdString();
+    settle();
+    EXPECT_EQ(album().date(), "20 April 2026");
+    EXPECT_EQ(album().current(), 0) << "it is the older one now";
+    EXPECT_TRUE(album().facts()->at(0, "words").toString().contains("14:30")) << album().facts()->at(0, "words").toString().toStdString();
+    EXPECT_TRUE(album().facts()->at(0, "words").toString().contains("set by hand"));
+    plants_->undo();
+    settle();
+    EXPECT_EQ(album().date(), "10 May 2026");
+    ASSERT_TRUE(album().dateAs("2026-05-03"));
+    settle();
+    EXPECT_EQ(album().date(), "3 May 2026");
+}
+
+TEST_F(PhotosOfAPlant, AreWrittenOutAsFilesAStripAndTwoSideBySide)
+{
+    bring({write("a.jpg", 1, "2026-05-01T10:00:00"), write("b.jpg", 2, "2026-05-10T10:00:00"), write("c.jpg", 3, "2026-05-12T10:00:00")});
+    ASSERT_EQ(looked_at().count(), 3);
+    auto& leaving = *page_->leaving();
+    const auto write_out = [&](int what, const std::string& name, bool replace = false) {
+        leaving.write(what, QString::fromStdString(name.empty() ? name : (root_ / name).string()), false, replace);
+        wait_for(leaving);
+        return leaving.error();
+    };
+    EXPECT_FALSE(write_out(PhotoExportModel::AllOfIt, "").isEmpty());
+    EXPECT_EQ(write_out(PhotoExportModel::AllOfIt, "out"), "");
+    EXPECT_EQ(std::distance(fs::directory_iterator{root_ / "out"}, fs::directory_iterator{}), 3);
+    EXPECT_TRUE(leaving.said().startsWith("Wrote 3 photographs")) << leaving.said().toStdString();
+    EXPECT_TRUE(leaving.said().contains("taken out"));
+    EXPECT_EQ(write_out(PhotoExportModel::Strip, "strip"), "");
+    EXPECT_TRUE(fs::exists(root_ / "strip.jpg"));
+    EXPECT_TRUE(write_out(PhotoExportModel::Strip, "strip.jpg").contains("there already"));
+    EXPECT_TRUE(leaving.fileIsThere());
+    EXPECT_EQ(write_out(PhotoExportModel::Strip, "strip.jpg", true), "");
+    EXPECT_FALSE(write_out(PhotoExportModel::Strip, "strip.txt").isEmpty());
+    EXPECT_FALSE(write_out(PhotoExportModel::Comparison, "two.png").isEmpty()) << "only one is looked at";
+    album().openTwo();
+    settle();
+    EXPECT_EQ(write_out(PhotoExportModel::Comparison, "two.png"), "");
+    EXPECT_TRUE(leaving.said().startsWith("Wrote 2 photographs")) << leaving.said().toStdString();
+    const auto picture = photo::read_photo(*photo::read_bytes(root_ / "two.png"), "two.png", 4000);
+    ASSERT_TRUE(picture);
+    EXPECT_GT(picture->picture.width, picture->picture.height);
+}
+
 TEST_F(PhotosOfAPlant, ComeInFromAWatchedFolderForThePlantThatTheyName)
 {
     const auto name = plain_facts().as_told.plants[0].name;

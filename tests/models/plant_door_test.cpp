@@ -129,6 +129,24 @@ TEST_F(PlantsInFolder, UnknownPlantWritesNothing)
     EXPECT_EQ(events(), before);
 }
 
+TEST_F(PlantsInFolder, ADivisionMakesItsPiecesAndIsTakenBackWhole)
+{
+    const PlantEntries entries{
+        {{first, home::EventKind::Divided, {}, kShownToday, kEntered, "", {{"into", "Left half, Right half"}}}}, {}};
+    ASSERT_TRUE(door.record(entries));
+    const auto home = *store().load();
+    ASSERT_NE(home.plant_called("Left half"), nullptr);
+    EXPECT_EQ(home.plant_called("Right half")->spot, home.plant(first)->spot);
+    const auto descents = door.load()->descents;
+    ASSERT_EQ(descents.size(), 2U);
+    EXPECT_EQ(descents.front().parent, first);
+    EXPECT_FALSE(door.record(entries)) << "the names are taken";
+    ASSERT_TRUE(door.take_back(entries, kEntered));
+    EXPECT_EQ(store().load()->plant_called("Left half"), nullptr);
+    ASSERT_TRUE(door.bring_back(entries, kEntered));
+    EXPECT_NE(store().load()->plant_called("Left half"), nullptr);
+}
+
 TEST(PlantsInMemory, FollowTheHouseholdOfTheOtherPages)
 {
     const auto household = std::make_shared<MemoryHousehold>(plain_facts());

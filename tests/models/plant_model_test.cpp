@@ -256,5 +256,40 @@ TEST_F(PlantModelTest, ASparedPlantOfItsKindIsTheClock)
     EXPECT_EQ(page.share(), alone);
 }
 
+TEST_F(PlantModelTest, FeedingThroughTheYearIsToldUnderLampsToo)
+{
+    auto& feeding = *model.feedingAsked();
+    const auto lemon = facts.as_told.plant_called("Lemon")->id;
+    open(lemon);
+    const auto ask = [&](const QString& hours, const QString& flux, int water) {
+        const bool taken = feeding.ask(hours, flux, water);
+        wait_for(feeding);
+        return taken;
+    };
+    ASSERT_TRUE(ask("", "", FeedingAskModel::NotKnown)) << feeding.error().toStdString();
+    ASSERT_GT(feeding.spells()->rowCount(), 1);
+    QStringList without;
+    for (int row = 0; row < feeding.spells()->rowCount(); ++row) {
+        without.append(feeding.spells()->at(row, "sentence").toString());
+    }
+    EXPECT_FALSE(without.join('\n').contains("lamps"));
+    EXPECT_FALSE(feeding.notes().join('\n').contains("Hard water"));
+    ASSERT_TRUE(ask("16", "400", FeedingAskModel::Hard));
+    QStringList lit;
+    for (int row = 0; row < feeding.spells()->rowCount(); ++row) {
+        lit.append(feeding.spells()->at(row, "sentence").toString());
+    }
+    EXPECT_NE(lit, without);
+    EXPECT_TRUE(feeding.notes().join('\n').contains("Hard water"));
+    EXPECT_TRUE(feeding.notes().join('\n').contains("plugs")) << "the caution of lamps stands there";
+    EXPECT_FALSE(ask("25", "", 0));
+    EXPECT_FALSE(ask("many", "", 0));
+    EXPECT_FALSE(ask("8", "9000", 0));
+    EXPECT_FALSE(ask("", "200", 0));
+    EXPECT_TRUE(feeding.error().contains("hours"));
+    open(facts.as_told.plant_called("Olive")->id);
+    EXPECT_EQ(feeding.spells()->rowCount(), 0) << "another plant's page";
+}
+
 } // namespace
 } // namespace lathhouse::models

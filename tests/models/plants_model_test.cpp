@@ -296,5 +296,26 @@ TEST(PlantsModel, InchesAreKeptAsCentimetres)
     EXPECT_NEAR(model.facts().ground->book.archive->leading()->back().value(), 25.4, 1e-9);
 }
 
+TEST_F(PlantsModelTest, MeasurementSaysWhenWithWhatAndByWhom)
+{
+    model.setCurrent(0);
+    EXPECT_EQ(model.methods().size(), 4);
+    EXPECT_FALSE(model.logMeasured("27.3", 0, -1, "noonish", {}, {}));
+    EXPECT_TRUE(model.error().contains("noonish"));
+    EXPECT_FALSE(model.logMeasured("27.3; long", 0, -1, {}, {}, {}));
+    EXPECT_TRUE(model.error().contains("long"));
+    ASSERT_TRUE(model.logMeasured("27.3; 27,5", 0, 2, "8:05", " Anna ", {}, 1)) << model.error().toStdString();
+    wait_for(model);
+    const auto all = model.facts().ground->book.archive->measurements(model.shownId(0));
+    const auto there = std::ranges::find(*all, "Anna", &home::Measurement::by);
+    ASSERT_NE(there, all->end());
+    const auto& made = *there;
+    EXPECT_EQ(made.repeats, (std::vector{27.3, 27.5}));
+    EXPECT_EQ(made.method, home::MeasurementMethod::Eye);
+    EXPECT_EQ(made.time, std::chrono::minutes{8 * 60 + 5});
+    EXPECT_EQ(made.time_zone, household->facts().as_told.place.time_zone);
+    EXPECT_EQ(made.measured, kShownToday - calendar::Days{1});
+}
+
 } // namespace
 } // namespace lathhouse::models

@@ -80,5 +80,42 @@ TEST_F(PlantsSeenTest, APlantTakenOffTheListIsGoneUntilItIsTakenBack)
     EXPECT_EQ(model.count(), all);
 }
 
+TEST_F(PlantsSeenTest, ADividedPlantStaysAndTheNewOnesStandBesideIt)
+{
+    const int all = model.count();
+    const auto parent = *household->facts().as_told.plant(model.shownId(0));
+    EXPECT_FALSE(model.logSeen(PlantsModel::Divided, " , ", 0, {}));
+    EXPECT_TRUE(model.error().contains("name"));
+    EXPECT_FALSE(model.logSeen(PlantsModel::Divided, QString::fromStdString(parent.name), 0, {}));
+    EXPECT_TRUE(model.error().contains("already"));
+    EXPECT_FALSE(model.logSeen(PlantsModel::Divided, "Left half, left half", 0, {}));
+    EXPECT_EQ(model.count(), all);
+    const auto divided = logged(PlantsModel::Divided, "Left half; Right half", 0, 2);
+    EXPECT_EQ(divided.kind, home::EventKind::Divided);
+    EXPECT_EQ(divided.detail("into"), "Left half, Right half");
+    EXPECT_EQ(divided.happened, kShownToday - calendar::Days{2});
+    EXPECT_EQ(model.count(), all + 2);
+    const auto facts = household->facts();
+    const auto* left = facts.as_told.plant_called("Left half");
+    ASSERT_NE(left, nullptr);
+    EXPECT_EQ(left->spot, parent.spot);
+    EXPECT_EQ(left->kind, parent.kind);
+    EXPECT_FALSE(left->pinned_spot);
+    ASSERT_EQ(model.facts().ground->book.descents.size(), 2U);
+    EXPECT_EQ(model.facts().ground->book.descents.front().parent, parent.id);
+    model.undo();
+    wait_for(model);
+    EXPECT_EQ(model.count(), all);
+    model.mark(0);
+    model.mark(1);
+    EXPECT_FALSE(model.logSeen(PlantsModel::Divided, "Third", 0, {})) << "one at a time";
+}
+
+TEST_F(PlantsSeenTest, PlantedOutIsKeptForEachThatIsMarked)
+{
+    EXPECT_EQ(logged(PlantsModel::PlantedOut).kind, home::EventKind::PlantedOut);
+    EXPECT_TRUE(model.said().contains("planted out")) << model.said().toStdString();
+}
+
 } // namespace
 } // namespace lathhouse::models

@@ -252,5 +252,54 @@ TEST(SeedsModel, LotOfAnUnknownCropIsStillListed)
     EXPECT_TRUE(model.error().contains("Nulla planta")) << model.error().toStdString();
 }
 
+TEST_F(SeedsModelTest, ARoomThatIsColderMakesThemComeUpLater)
+{
+    choose("Zinnia");
+    const auto comes_up = [this] {
+        for (int row = 0; row < model.dates()->rowCount(); ++row) {
+            if (model.dates()->at(row, "label").toString() == "Comes up") {
+                return model.dates()->at(row, "sentence").toString();
+            }
+        }
+        return QString{};
+    };
+    const QString usual = comes_up();
+    ASSERT_FALSE(usual.isEmpty());
+    EXPECT_EQ(model.room(), "");
+    EXPECT_FALSE(model.standAt("60"));
+    EXPECT_FALSE(model.standAt("warm"));
+    ASSERT_TRUE(model.standAt("28"));
+    wait_for(model);
+    EXPECT_EQ(model.room(), "28.0");
+    EXPECT_NE(comes_up(), usual);
+    ASSERT_TRUE(model.standAt(" "));
+    wait_for(model);
+    EXPECT_EQ(comes_up(), usual);
+}
+
+TEST_F(SeedsModelTest, WhatCanBeSownIsToldForSoManyDays)
+{
+    QAbstractItemModelTester tester(model.sowings(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_EQ(model.sowings()->rowCount(), 0);
+    model.setSowingDays(7);
+    wait_for(model);
+    const int week = model.sowings()->rowCount();
+    EXPECT_GT(week, 3);
+    model.setSowingDays(90);
+    wait_for(model);
+    EXPECT_GT(model.sowings()->rowCount(), week);
+    const QString crop = model.sowings()->at(0, "crop").toString();
+    const QString name = model.sowings()->at(0, "name").toString();
+    model.chooseCrop(crop);
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    EXPECT_EQ(model.name(), name);
+    EXPECT_EQ(model.sowingDays(), 0) << "its sheet stands where the list did";
+    EXPECT_EQ(model.sowings()->rowCount(), 0);
+    model.setSowingDays(7);
+    model.setCurrentRow(0);
+    EXPECT_EQ(model.sowingDays(), 0);
+}
+
 } // namespace
 } // namespace lathhouse::models

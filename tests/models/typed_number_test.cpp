@@ -1,5 +1,6 @@
 #include "app/models/typed_measure.h"
 #include "app/models/typed_number.h"
+#include "app/models/typed_time.h"
 
 #include <gtest/gtest.h>
 
@@ -84,6 +85,35 @@ TEST(TypedPlantLine, EndsWhereNoPlantInAPotIsKept)
     EXPECT_FALSE(typed_plant_line("", words));
     EXPECT_FALSE(typed_plant_line("cold", words));
     EXPECT_NEAR(typed_degrees("99", words)->degrees(), 99.0, 1e-9);
+}
+
+TEST(TypedTimes, AreReadAsPeopleWriteThem)
+{
+    using std::chrono::minutes;
+    EXPECT_EQ(typed_time(" 8:05 "), minutes{485});
+    EXPECT_EQ(typed_time("14.30"), minutes{870});
+    EXPECT_EQ(typed_time("2:30 p.m."), minutes{870});
+    EXPECT_EQ(typed_time("12:00 am"), minutes{0});
+    for (const char* none : {"", "24:00", "8:60", "0:10 am", "13:00 pm", "noon", "8"}) {
+        EXPECT_FALSE(typed_time(none)) << none;
+    }
+}
+
+TEST(TypedDates, AreReadAsPeopleWriteThem)
+{
+    const YearWords british(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const YearWords american(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
+    const calendar::Date may{2026, 5, 3};
+    EXPECT_EQ(british.typed_date("2026-05-03"), may);
+    EXPECT_EQ(british.typed_date("3.5.2026"), may);
+    EXPECT_EQ(british.typed_date(" 3/5/2026"), may);
+    EXPECT_EQ(american.typed_date("5/3/2026"), may);
+    EXPECT_EQ(british.typed_date("3 May 2026"), may);
+    EXPECT_EQ(american.typed_date("May 3, 2026"), may);
+    EXPECT_EQ(YearWords(Units::Metric, QLocale(QLocale::German)).typed_date("3. Mai 2026"), may);
+    for (const char* none : {"", "30.2.2026", "3.5.26", "May", "3.5.", "1066-10-14"}) {
+        EXPECT_FALSE(british.typed_date(none)) << none;
+    }
 }
 
 } // namespace

@@ -85,6 +85,42 @@ Item {
             verify(named("homePlace").visible);
         }
 
+        function test_aLineOfOnesOwnHasItsChances() {
+            page.follow(named("lineLow"));
+            mouseClick(named("lineLow"));
+            type("mild");
+            keyClick(Qt.Key_Return);
+            verify(named("lineTrouble").visible);
+            verify((named("lineLow") as SheetField).wrong);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("2");
+            keyClick(Qt.Key_Tab);
+            verify(named("lineFrom").activeFocus);
+            type("1.5.2027");
+            keyClick(Qt.Key_Tab);
+            type("31.5.2027");
+            page.follow(named("lineAsk"));
+            mouseClick(named("lineAsk"));
+            tryCompare(household.home.line, "working", false, 30000);
+            compare(household.home.line.error, "");
+            verify(named("lineDates").visible);
+            verify((named("lineBetween") as Text).text.includes("1 May 2027"));
+        }
+
+        function test_readingsOfAFileAreKeptOrRefusedWhole() {
+            mouseClick(named("section2"));
+            page.follow(named("readingsButton"));
+            mouseClick(named("readingsButton"));
+            verify((named("readingsTrouble") as Item).visible);
+            verify(named("readingsField").activeFocus);
+            type("/no/such/file.csv");
+            compare(household.home.error, "");
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(household.home.error.includes("file.csv"));
+            verify(household.home.aboutFile);
+        }
+
         function test_lightOfEachSpotAsChartTableAndWords() {
             mouseClick(named("section1"));
             compare(household.home.lightMonths.count, 12);

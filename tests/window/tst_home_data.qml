@@ -188,6 +188,24 @@ Item {
             verify(!keeping.tablesLeave);
         }
 
+        function test_tablesAreReadBackByMouse() {
+            keeping.setLeaves(HomeDataModel.Tables, true);
+            keeping.writeTables(household.folder + "/out");
+            settle();
+            press("readTablesButton");
+            verify(keeping.error.includes("which folder has the tables"));
+            fill("tablesFromField", household.folder + "/out");
+            keyClick(Qt.Key_Return);
+            verify(named("tablesIntoField").activeFocus);
+            fill("tablesIntoField", household.folder + "/back");
+            press("brokenRows1");
+            press("readTablesButton");
+            settle();
+            compare(keeping.error, "");
+            verify(household.exists("back/household.sqlite3"));
+            verify((named("said5") as Text).text.includes(household.folder + "/back"));
+        }
+
         function test_lineOnTheLastBackupStandsOverEverySection() {
             household.home.section = HomeModel.Place;
             verify(named("backupLine").visible);

@@ -58,6 +58,16 @@ Item {
                 keyClick(letter);
         }
 
+        function test_aPositionThatIsNoneIsSaid() {
+            press("recordMore");
+            fill("recordField", household.writeRecord("porch.csv", false));
+            fill("recordPosition", "nowhere");
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(record.error.includes("nowhere"));
+            verify(!record.isThere);
+        }
+
         function test_takesARecordInByKeyboardAndBringsItBack() {
             verify(!named("recordMonths").visible);
             press("recordMore");

@@ -102,6 +102,51 @@ Item {
             compare(household.plant.album.current, 0);
         }
 
+        function test_aPhotographIsDatedByHand(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            const place = household.plant.album.current;
+            verify(place > 1);
+            mouseClick(named("datePhoto"));
+            verify(named("takenField").activeFocus);
+            for (const letter of "soon")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.plant.album.error.includes("soon"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "2001-02-03 8:05")
+                keyClick(letter);
+            mouseClick(named("keepTaken"));
+            settle();
+            compare(household.plant.album.date, "3 February 2001");
+            compare(household.plant.album.current, 0);
+            verify(!named("takenField").visible);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            compare(household.plant.album.current, place);
+        }
+
+        function test_photographsAreWrittenOut(): void {
+            keyClick(Qt.Key_B);
+            settle();
+            mouseClick(named("writePhotos"));
+            verify(named("photoExport").visible);
+            const form = named("photoExport") as PhotoExport;
+            compare(form.what, PhotoExportModel.Comparison);
+            mouseClick(named("writeOutButton"));
+            verify((household.plant.leaving as PhotoExportModel).error.includes("which picture"));
+            compare((named("writeToField") as SheetField).wrong, true);
+            mouseClick(named("writeOut0"));
+            compare(household.plant.leaving.error, "");
+            verify(named("writePlace0").visible);
+            named("writeToField").forceActiveFocus();
+            for (const letter of "/no/such/place")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.plant.leaving, "working", false, 30000);
+            verify(household.plant.leaving.error !== ""); // The demonstration has no folder.
+        }
+
         function test_twoLieSideBySideWithWhatChanged(): void {
             keyClick(Qt.Key_B);
             settle();

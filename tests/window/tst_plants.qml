@@ -193,6 +193,84 @@ Item {
             verify(household.plants.said.includes("27.3"));
         }
 
+        function test_measuringTakesTimeMethodAndName() {
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            mouseClick(named("logChip" + PlantsModel.Watered));
+            verify(!named("logTime").visible);
+            mouseClick(named("logChip" + PlantsModel.Measured));
+            waitForRendering(page);
+            mouseClick(named("methodChip3")); // By eye.
+            compare((named("logPanel") as LogPanel).method, 2);
+            named("logTime").forceActiveFocus();
+            for (const letter of "noon")
+                keyClick(letter);
+            named("logNumber").forceActiveFocus();
+            for (const letter of "27.3")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.plants.error.includes("noon"));
+            verify(named("logTime").activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "14:30")
+                keyClick(letter);
+            named("logBy").forceActiveFocus();
+            for (const letter of "Anna")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(!named("logPanel").visible);
+            verify(household.plants.said.includes("27.3"));
+        }
+
+        function test_dividingMakesPlants() {
+            const all = household.plants.count;
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            mouseClick(named("logChip" + PlantsModel.Divided));
+            waitForRendering(page);
+            mouseClick(named("keepButton"));
+            verify(household.plants.error !== "");
+            verify(named("logDetail").activeFocus);
+            for (const letter of "Left, Right")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(!named("logPanel").visible);
+            compare(household.plants.count, all + 2);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            compare(household.plants.count, all);
+        }
+
+        function test_feedingThroughTheYearIsAskedFor() {
+            household.plants.openId(3);
+            settle();
+            const chip = named("feedingYearChip");
+            (named("plantSheet") as Flickable).contentY = chip.mapToItem(named("plantSheet"), 0, 0).y - 100;
+            mouseClick(chip);
+            tryCompare(household.plant.feedingAsked, "working", false, 30000);
+            verify(named("feedingSpells").visible);
+            verify(household.plant.feedingAsked.spells.count > 0);
+            verify(!named("lampFlux").visible);
+            named("lampHours").forceActiveFocus();
+            for (const letter of "99")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.plant.feedingAsked.error.includes("24"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "16")
+                keyClick(letter);
+            verify(named("lampFlux").visible);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.plant.feedingAsked, "working", false, 30000);
+            compare(household.plant.feedingAsked.error, "");
+            mouseClick(named("waterKind2"));
+            tryCompare(household.plant.feedingAsked, "working", false, 30000);
+            verify(household.plant.feedingAsked.notes.length > 2);
+            household.plants.openId(4);
+            settle();
+            verify(!named("feedingSpells").visible);
+        }
+
         function test_escapeLeavesTheLog() {
             keyClick(Qt.Key_L, Qt.ControlModifier);
             verify(named("logPanel").visible);

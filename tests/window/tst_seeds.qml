@@ -88,6 +88,42 @@ Item {
             verify(!named("traysDay").visible);
         }
 
+        function test_whatCanBeSownIsListedAndOpensItsSheet() {
+            mouseClick(named("calendarChip"));
+            settle();
+            verify(named("sowingCalendar").visible);
+            verify(!named("sowingPane").visible);
+            compare(household.seeds.sowingDays, 30);
+            verify(household.seeds.sowings.count > 3);
+            waitForRendering(page);
+            mouseClick(named("sowingDays0"));
+            settle();
+            compare(household.seeds.sowingDays, 7);
+            const name = household.seeds.sowings.at(0, "name");
+            named("sowing0").forceActiveFocus();
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(named("sowingPane").visible);
+            compare(household.seeds.name, name);
+            compare(household.seeds.sowingDays, 0);
+        }
+
+        function test_traysStandWhereItIsWarmer() {
+            choose("Zinnia");
+            mouseClick(named("roomField"));
+            keyClick("9");
+            keyClick("9");
+            keyClick(Qt.Key_Return);
+            verify(household.seeds.error !== "");
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            keyClick("2");
+            keyClick("5");
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.seeds.error, "");
+            compare((named("roomField") as SheetField).text, "25.0");
+        }
+
         function test_whatIsWaitedForComesFirstAndArrowsChoose() {
             compare(household.seeds.lots.count, 4);
             compare(household.seeds.lots.at(0, "name"), "Zinnia");

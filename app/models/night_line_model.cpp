@@ -1,0 +1,191 @@
+#include "app/models/night_line_model.h"
+
+#include "app/models/typed_number.h"
+#include "core/climate/line_dates.h"
+
+#include <utility>
+
+namespace lathhouse::models {
+
+namespace {
+
+struct LineAnswer {
+    climate::LineDates dates;
+    std::optional<climate::NightsBetween> between;
+    calendar::DayOfYear turn;
+    bool own; ///< The place has a record of its own.
+};
+
+struct TwoDates {
+    calendar::Date from;
+    calendar::Date to;
+};
+
+Result<LineAnswer> line_answer(const climate::PlaceClimate& place, Celsius line, const std::optional<TwoDates>& asked)
+{
+    const auto nights = climate::PlaceNights::of(place);
+    LineAnswer answer{.dates = climate::dates_of_lines(place, std::span{&line, 1}),
+                      .between = {},
+                      .turn = nights.model().turn().last_day(),
+                      .own = place.own != nullptr};
+    if (asked) {
+        const auto between = climate::nights_between(nights, asked->from, asked->to, line);
+        if (!between) {
+            return between.error();
+        }
+        answer.between = *between;
+    }
+    return answer;
+}
+
+/// Dates and their words in the language of whoever reads.
+class LineWords {
+    Q_DECLARE_TR_FUNCTIONS(NightLine)
+
+public:
+    LineWords(const LineAnswer& answer, const TodayLook& look)
+        : answer_(answer), of_(answer.dates.lines.front()), look_(look), words_(look.words)
+    {
+    }
+
+    QString head() const
+    {
+        const QString nights = words_.decimal(of_.nights_per_year, 1);
+        const QString line = words_.temperature(of_.threshold);
+        switch (of_.state) {
+        case climate::ThresholdState::Never:
+            return tr("No night at or below %1 in any season.").arg(line);
+        case climate::ThresholdState::NoWindow:
+            return tr("%1 nights a year at or below %2, some in every month: no stretch of the year is free of them.").arg(nights, line);
+        case climate::ThresholdState::NoSeason:
+            return tr("%1 nights a year at or below %2. There is no cold season here, so there are no dates.").arg(nights, line);
+        case climate::ThresholdState::Ordinary:
+            break;
+        }
+        const auto without = of_.first.share_without;
+        return without.fraction() > 0.0
+                   ? tr("%1 nights a year at or below %2; seasons without any: %3.").arg(nights, line, YearWords::chance(without))
+                   : tr("%1 nights a year at or below %2.").arg(nights, line);
+    }
+
+    std::vector<SheetRows::Row> rows() const
+    {
+        std::vector<SheetRows::Row> rows;
+        if (of_.state == climate::ThresholdState::Never || of_.state == climate::ThresholdState::NoSeason) {
+            return rows;
+        }
+        for (const auto& [percent, last] : of_.last.dates) {
+            const auto share = Probability::from_percent(percent);
+            if (!share) {
+                continue;
+            }
+            const auto free = of_.free_days.find(percent);
+            const QString chance = YearWords::chance(*share);
+            if (!rows.empty() && rows.back().front().toString() == chance) {
+                continue; // Two that are called alike say nothing more.
+            }
+            const QString days = free != of_.free_days.end() && free->second ? words_.whole(*free->second) : none();
+            const auto first = of_.first.dates.find(percent);
+            const QString by = first != of_.first.dates.end() ? day(first->second) : none();
+            rows.push_back({chance, day(last), by, days,
+                            tr("%1: one more after %2, the first one by %3, more than %4 days without").arg(chance, day(last), by, days)});
+        }
+        return rows;
+    }
+
+    QString basis() const
+    {
+        const auto& dates = answer_.dates;
+        const QString rests = dates.counted && answer_.own ? tr("Counted in the household’s own record.")
+                              : dates.counted              ? tr("Counted at the station that stands here.")
+                              : dates.moved && answer_.own ? tr("From monthly figures, moved to the dates of the household’s own record.")
+                              : dates.moved                ? tr("From monthly figures and the dates counted at stations near.")
+                                                           : tr("From monthly figures.");
+        const bool dated = of_.state == climate::ThresholdState::Ordinary || of_.state == climate::ThresholdState::NoWindow;
+        const QString open = tr("In the open air at home. These are chances, not promises.");
+        return dated ? tr("%1 Right to about %2 days at the middle chances. %3").arg(rests, words_.decimal(dates.error_days, 0), open)
+                     : tr("%1 %2").arg(rests, open);
+    }
+
+    QString between(const TwoDates& asked) const
+    {
+        const auto& of = *answer_.between;
+        QString said = tr("A night at or below %1 among the %2 from %3 to %4: %5; %6 such nights on average.")
+                           .arg(words_.temperature(of_.threshold))
+                           .arg(of.nights)
+                           .arg(words_.date_with_year(asked.from), words_.date_with_year(asked.to), YearWords::chance(of.any),
+                                words_.decimal(of.expected, 1));
+        if (of.before && of.after) {
+            said += QLatin1Char(' ') + tr("One before these, since the turn of the season on %1: %2. One after these, up to the next turn: %3.")
+                                           .arg(day(answer_.turn), YearWords::chance(*of.before), YearWords::chance(*of.after));
+        }
+        return said;
+    }
+
+private:
+    static QString none() { return QStringLiteral("–"); }
+    QString day(const std::optional<calendar::DayOfYear>& day) const
+    {
+        return day ? words_.day_and_month(day->next_on_or_after(look_.today)) : none();
+    }
+
+    const LineAnswer& answer_;
+    const climate::ThresholdDates& of_;
+    const TodayLook& look_;
+    const YearWords& words_;
+};
+
+} // namespace
+
+NightLineModel::NightLineModel(std::function<Result<plan::HouseholdFacts>()> load, TodayLook look, QObject* parent)
+    : SheetModel(parent), load_(std::move(load)), look_(std::move(look)), dates_({"chance", "last", "first", "free", "sentence"})
+{
+}
+
+bool NightLineModel::ask(const QString& line, const QString& from, const QString& to)
+{
+    clear_error();
+    const auto typed = typed_temperature(line, look_.words);
+    if (!typed.value) {
+        fail_with(typed.trouble);
+        return false;
+    }
+    std::optional<TwoDates> asked;
+    if (!from.trimmed().isEmpty() || !to.trimmed().isEmpty()) {
+        const auto first = look_.words.typed_date(from);
+        const auto last = look_.words.typed_date(to);
+        if (!first || !last) {
+            fail_with(tr("“%1” is no date. Write both, such as %2, or leave both blank.")
+                          .arg((first ? to : from).trimmed(), look_.words.date_with_year(look_.today)));
+            return false;
+        }
+        constexpr int kMostDays = 366;
+        const int days = calendar::days_between(*first, *last);
+        if (days < 0 || days > kMostDays) {
+            fail_with(tr("The last night must be the first, or up to a year later."));
+            return false;
+        }
+        asked = TwoDates{*first, *last};
+    }
+    work<LineAnswer>(
+        [load = load_, value = *typed.value, asked]() -> Result<LineAnswer> {
+            const auto facts = load();
+            return facts ? line_answer(facts->climate, value, asked) : Result<LineAnswer>{facts.error()};
+        },
+        [this, asked](const Result<LineAnswer>& answer) {
+            if (!answer) {
+                fail(answer.error().message);
+                return;
+            }
+            const LineWords words(*answer, look_);
+            head_ = words.head();
+            basis_ = words.basis();
+            between_ = asked ? words.between(*asked) : QString{};
+            dates_.show(words.rows());
+            set_known();
+            emit answered();
+        });
+    return true;
+}
+
+} // namespace lathhouse::models

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "app/models/household_door.h"
+#include "app/models/sheet_model.h"
+#include "app/models/sheet_rows.h"
+#include "app/models/tonight_facts.h"
+
+namespace lathhouse::models {
+
+/// Nights at or below a line of the grower's own, in the open air at home: how many a year, the dates of the last and the first
+/// by their chance, and the chance of one between two dates.
+class NightLineModel : public lathhouse::models::SheetModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Belongs to the page Home")
+    /// "86.5 nights a year at or below 0.0 °C."
+    Q_PROPERTY(QString head READ head NOTIFY answered)
+    /// Roles: chance, last, first, free, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* dates READ dates CONSTANT)
+    /// What the dates rest on.
+    Q_PROPERTY(QString basis READ basis NOTIFY answered)
+    /// The chance of a night between the two dates; empty where none were asked for.
+    Q_PROPERTY(QString between READ between NOTIFY answered)
+
+public:
+    NightLineModel(std::function<Result<plan::HouseholdFacts>()> load, TodayLook look, QObject* parent = nullptr);
+
+    QString head() const { return head_; }
+    SheetRows* dates() { return &dates_; }
+    QString basis() const { return basis_; }
+    QString between() const { return between_; }
+
+    /// line: a temperature as it is typed. from, to: dates as they are typed, both or none. Gives whether it is worked out; else
+    /// `error` says what is wrong.
+    Q_INVOKABLE bool ask(const QString& line, const QString& from = {}, const QString& to = {});
+
+signals:
+    void answered();
+
+protected:
+    void read() override {}
+
+private:
+    std::function<Result<plan::HouseholdFacts>()> load_;
+    TodayLook look_;
+    QString head_;
+    QString basis_;
+    QString between_;
+    SheetRows dates_;
+};
+
+} // namespace lathhouse::models

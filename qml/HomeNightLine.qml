@@ -1,0 +1,118 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// Nights at or below a line of one's own: their dates by chance, and the chance of one between two dates.
+Column {
+    id: root
+
+    required property NightLineModel line
+    required property string unit
+
+    spacing: Theme.px(8)
+
+    function ask(): void {
+        if (!root.line.ask(low.text, from.text, to.text))
+            low.forceActiveFocus();
+    }
+
+    Heading {
+        width: parent.width
+        text: qsTr("Nights at or below a line of your own")
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetField {
+            id: low
+            objectName: "lineLow"
+            width: Theme.px(110)
+            label: qsTr("The line")
+            placeholderText: qsTr("line")
+            unit: root.unit
+            wrong: root.line.error !== ""
+            inputMethodHints: Qt.ImhPreferNumbers
+            onTextEdited: root.line.forgive()
+            onAccepted: root.ask()
+        }
+        SheetField {
+            id: from
+            objectName: "lineFrom"
+            width: Theme.px(190)
+            label: qsTr("From which night on, may be left blank")
+            placeholderText: qsTr("from, such as 1.5.2027")
+            wrong: root.line.error !== ""
+            onTextEdited: root.line.forgive()
+            onAccepted: root.ask()
+        }
+        SheetField {
+            id: to
+            objectName: "lineTo"
+            width: Theme.px(190)
+            label: qsTr("To which night, may be left blank")
+            placeholderText: qsTr("to, such as 31.5.2027")
+            wrong: root.line.error !== ""
+            onTextEdited: root.line.forgive()
+            onAccepted: root.ask()
+        }
+        SheetButton {
+            objectName: "lineAsk"
+            text: qsTr("Tell the chances")
+            reason: qsTr("A night is named by its morning. Without dates: the last and the first of the season.")
+            onClicked: root.ask()
+        }
+    }
+    Trouble {
+        objectName: "lineTrouble"
+        width: parent.width
+        words: root.line.error
+    }
+    Words {
+        objectName: "lineBetween"
+        visible: text !== ""
+        width: parent.width
+        text: root.line.between
+        strong: true
+    }
+    Words {
+        objectName: "lineHead"
+        visible: text !== ""
+        width: parent.width
+        text: root.line.head
+    }
+    Column {
+        objectName: "lineDates"
+        visible: root.line.dates.count > 0
+        width: parent.width
+        Accessible.role: Accessible.Table
+        Accessible.name: root.line.head
+
+        TwinRow {
+            width: parent.width
+            head: true
+            cells: [qsTr("Chance"), qsTr("one more after"), qsTr("the first one by"), qsTr("more days without than")]
+            sentence: qsTr("Chance, one more after, the first one by, more days without than")
+        }
+        Repeater {
+            model: root.line.dates
+
+            TwinRow {
+                required property string chance
+                required property string last
+                required property string first
+                required property string free
+                width: root.width
+                cells: [chance, last, first, free]
+            }
+        }
+    }
+    Words {
+        visible: text !== ""
+        width: parent.width
+        text: root.line.basis
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+}

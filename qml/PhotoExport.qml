@@ -1,0 +1,95 @@
+import QtQuick
+import Lathhouse.Models
+
+// Photographs of a plant written out for others: all of them, a strip over time, or the two side by side.
+Column {
+    id: root
+
+    required property PhotoExportModel leaving
+    /// Whether two lie side by side.
+    required property bool two
+    property int what: PhotoExportModel.AllOfIt
+    property bool withPlace: false
+    readonly property bool files: root.what === PhotoExportModel.AllOfIt
+
+    spacing: Theme.px(8)
+    onTwoChanged: root.what = root.two ? PhotoExportModel.Comparison : PhotoExportModel.AllOfIt
+
+    function focusField(): void {
+        path.focusField();
+    }
+    function write(replace: bool): void {
+        root.leaving.write(root.what, path.text, root.withPlace, replace);
+    }
+
+    ChoiceChips {
+        width: parent.width
+        title: qsTr("Write out")
+        part: "writeOut"
+        choices: [qsTr("all of this plant"), qsTr("a strip over time")].concat(root.two ? [qsTr("these two side by side")] : [])
+        chosen: root.what
+        onChoose: index => {
+            root.what = index;
+            root.leaving.clear();
+        }
+    }
+    ChoiceChips {
+        visible: root.files
+        width: parent.width
+        title: qsTr("Where they were taken")
+        part: "writePlace"
+        choices: [qsTr("is taken out"), qsTr("stays in them")]
+        chosen: root.withPlace ? 1 : 0
+        note: root.withPlace ? qsTr("Give these to nobody who need not know where you live.") : ""
+        onChoose: index => root.withPlace = index === 1
+    }
+    PathField {
+        id: path
+        width: parent.width
+        label: root.files ? qsTr("The folder to write them to") : qsTr("The picture to write, .jpg or .png")
+        kind: root.files ? PathField.Folder : PathField.Save
+        filters: [qsTr("Pictures (*.jpg *.png)")]
+        part: "writeTo"
+        wrong: root.leaving.error !== ""
+        onEdited: root.leaving.clear()
+        onAccepted: root.write(false)
+        onPicked: address => path.text = root.leaving.pathOf(address)
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetButton {
+            objectName: "writeOutButton"
+            text: root.files ? qsTr("Write the photographs") : qsTr("Write the picture")
+            onClicked: root.write(false)
+        }
+        SheetButton {
+            objectName: "writeOutReplace"
+            visible: root.leaving.fileIsThere
+            text: qsTr("Replace it")
+            onClicked: root.write(true)
+        }
+    }
+    LathProgress {
+        visible: root.leaving.running && root.leaving.late
+        width: parent.width
+        share: root.leaving.share
+        words: root.leaving.words
+        stopping: root.leaving.stopping
+        onStop: root.leaving.stop()
+    }
+    Trouble {
+        objectName: "writeOutTrouble"
+        width: parent.width
+        words: root.leaving.error
+    }
+    Words {
+        objectName: "writeOutSaid"
+        visible: text !== ""
+        width: parent.width
+        text: root.leaving.said
+        strong: true
+        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+    }
+}

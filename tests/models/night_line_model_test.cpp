@@ -1,0 +1,80 @@
+#include "app/models/night_line_model.h"
+#include "core/climate/line_dates.h"
+#include "tests/models/page_fixtures.h"
+
+#include <QAbstractItemModelTester>
+
+#include <set>
+
+namespace lathhouse::models {
+namespace {
+
+class NightLine : public testing::Test {
+protected:
+    NightLine() : model([]() -> Result<plan::HouseholdFacts> { return plain_facts(); }, british_look()) {}
+    bool ask(const QString& line, const QString& from = {}, const QString& to = {})
+    {
+        const bool taken = model.ask(line, from, to);
+        wait_for(model);
+        return taken;
+    }
+    NightLineModel model;
+};
+
+TEST_F(NightLine, TellsTheDatesOfTheCoreByTheirChance)
+{
+    ASSERT_TRUE(ask("0"));
+    const Celsius frost = Celsius::from_degrees(0.0);
+    const auto dates = climate::dates_of_lines(plain_facts().climate, std::span{&frost, 1}).lines.front();
+    std::set<QString> chances;
+    for (const auto& [percent, day] : dates.last.dates) {
+        chances.insert(YearWords::chance(*Probability::from_percent(percent)));
+    }
+    ASSERT_EQ(model.dates()->rowCount(), static_cast<int>(chances.size())) << "each chance has one name and one row";
+    const double percent = dates.last.dates.begin()->first;
+    EXPECT_EQ(model.dates()->at(0, "chance").toString(), YearWords::chance(*Probability::from_percent(percent)));
+    const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_EQ(model.dates()->at(0, "last").toString(),
+              words.day_and_month(dates.last.dates.at(percent)->next_on_or_after(kShownToday)));
+    EXPECT_EQ(model.dates()->at(0, "first").toString(),
+              words.day_and_month(dates.first.dates.at(percent)->next_on_or_after(kShownToday)));
+    EXPECT_TRUE(model.head().startsWith(words.decimal(dates.nights_per_year, 1) + " nights a year")) << model.head().toStdString();
+    EXPECT_TRUE(model.basis().contains("not promises"));
+    EXPECT_TRUE(model.between().isEmpty());
+}
+
+TEST_F(NightLine, TellsTheChanceBetweenTwoDates)
+{
+    ASSERT_TRUE(ask("2", "1.5.2027", "2027-05-31"));
+    const auto nights = climate::PlaceNights::of(plain_facts().climate);
+    const auto between = climate::nights_between(nights, calendar::Date{2027, 5, 1}, calendar::Date{2027, 5, 31}, Celsius::from_degrees(2.0));
+    ASSERT_TRUE(between);
+    EXPECT_EQ(between->nights, 31);
+    EXPECT_TRUE(model.between().contains("among the 31 from 1 May 2027 to 31 May 2027: " + YearWords::chance(between->any)))
+        << model.between().toStdString();
+    ASSERT_TRUE(between->after);
+    EXPECT_TRUE(model.between().contains("next turn: " + YearWords::chance(*between->after)));
+}
+
+TEST_F(NightLine, SaysOfALineThatNoNightReaches)
+{
+    ASSERT_TRUE(ask("-60"));
+    EXPECT_TRUE(model.head().startsWith("No night at or below")) << model.head().toStdString();
+    EXPECT_EQ(model.dates()->rowCount(), 0);
+}
+
+TEST_F(NightLine, WhatIsNoneIsASentence)
+{
+    QAbstractItemModelTester tester(model.dates(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_FALSE(ask("cold"));
+    EXPECT_FALSE(ask("0", "1.5.2027", ""));
+    EXPECT_TRUE(model.error().contains("both")) << model.error().toStdString();
+    EXPECT_FALSE(ask("0", "some day", "2.5.2027"));
+    EXPECT_TRUE(model.error().contains("some day"));
+    EXPECT_FALSE(ask("0", "2.5.2027", "1.5.2027"));
+    EXPECT_FALSE(ask("0", "2.5.2027", "1.9.2029"));
+    EXPECT_TRUE(model.head().isEmpty());
+}
+
+} // namespace
+} // namespace lathhouse::models
