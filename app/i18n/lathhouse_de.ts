@@ -340,6 +340,65 @@
     </message>
 </context>
 <context>
+    <name>CourseAsk</name>
+    <message>
+        <source>Pests and the course: %1</source>
+        <translation>Schädlinge und die Kur: %1</translation>
+    </message>
+    <message>
+        <source>none in particular</source>
+        <translation>keiner im Besonderen</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation>ihr eigener</translation>
+    </message>
+    <message>
+        <source>What is known of a pest</source>
+        <translation>Was über einen Schädling bekannt ist</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>Infested: %1.</source>
+        <translation>Befallen: %1.</translation>
+    </message>
+    <message>
+        <source>Suspect: %1.</source>
+        <translation>Verdächtig: %1.</translation>
+    </message>
+    <message>
+        <source>Clean: %1.</source>
+        <translation>Sauber: %1.</translation>
+    </message>
+    <message>
+        <source>A pest without a known name</source>
+        <translation>Ein Schädling ohne bekannten Namen</translation>
+    </message>
+    <message>
+        <source>Since the last find on %1: treated %2 times, clean looks %3.</source>
+        <translation>Seit dem letzten Fund am %1: %2-mal behandelt, %3-mal sauber durchgesehen.</translation>
+    </message>
+    <message>
+        <source>Since the last contact on %1: clean looks %2.</source>
+        <translation>Seit dem letzten Kontakt am %1: %2-mal sauber durchgesehen.</translation>
+    </message>
+    <message>
+        <source>Overdue: %1</source>
+        <translation>Überfällig: %1</translation>
+    </message>
+    <message>
+        <source>And so on, every %1 days at this temperature.</source>
+        <translation>Und so weiter, bei dieser Temperatur alle %1 Tage.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
     <name>DamageAsk</name>
     <message>
         <source>Hit by a spray or weed-killer: %1</source>
@@ -2790,6 +2849,22 @@
         <source>Key S. Whether to spray now, to wait, or not at all.</source>
         <translation>Taste S. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
     </message>
+    <message>
+        <source>Pests and the course</source>
+        <translation>Schädlinge und die Kur</translation>
+    </message>
+    <message>
+        <source>Key P. How it stands, the steps and when it may end.</source>
+        <translation>Taste P. Wie es steht, die Schritte und wann es zu Ende sein kann.</translation>
+    </message>
+    <message>
+        <source>Water and winter</source>
+        <translation>Wasser und Winter</translation>
+    </message>
+    <message>
+        <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
+        <translation>Taste W. Wann nach der Erde zu sehen ist, ihre Wurzeln und ihr Winterquartier.</translation>
+    </message>
 </context>
 <context>
     <name>PlantCollection</name>
@@ -4936,6 +5011,137 @@
     </message>
 </context>
 <context>
+    <name>WaterAsk</name>
+    <message>
+        <source>Water, roots and winter: %1</source>
+        <translation>Wasser, Wurzeln und Winter: %1</translation>
+    </message>
+    <message>
+        <source>Looks of the next</source>
+        <translation>Nachsehen in den nächsten</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Blank: %1</source>
+        <translation>Leer: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>Write days, 1 to %1.</source>
+        <translation>Tage schreiben, 1 bis %1.</translation>
+    </message>
+    <message>
+        <source>It stands at no spot, so nothing can be said; give it one.</source>
+        <translation>Sie steht an keinem Platz, darum lässt sich nichts sagen; ihr einen geben.</translation>
+    </message>
+    <message>
+        <source>Look at the mix today: %1.</source>
+        <translation>Heute nach der Erde sehen: %1.</translation>
+    </message>
+    <message>
+        <source>Look at the mix on %1: %2.</source>
+        <translation>Nach der Erde sehen am %1: %2.</translation>
+    </message>
+    <message>
+        <source>Reckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.</source>
+        <translation>Nach üblichem Wetter gerechnet; Hitze, Wind und eine volle Krone machen es früher. Untersetzer leeren.</translation>
+    </message>
+    <message>
+        <source>A look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.</source>
+        <translation>Nachsehen heißt ein Finger in der Erde oder den Topf anheben: nur gießen, was so trocken ist, wie seine Art es will.</translation>
+    </message>
+    <message>
+        <source>Last watered on %1.</source>
+        <translation>Zuletzt gegossen am %1.</translation>
+    </message>
+    <message>
+        <source>After a watering, a look about every %1 now.</source>
+        <translation>Nach dem Gießen zur Zeit nachsehen etwa alle: %1.</translation>
+    </message>
+    <message>
+        <source>Learnt from 1 interval of yours.</source>
+        <translation>Gelernt aus 1 Abstand von Ihnen.</translation>
+    </message>
+    <message>
+        <source>Learnt from %1 intervals of yours.</source>
+        <translation>Gelernt aus %1 Abständen von Ihnen.</translation>
+    </message>
+    <message>
+        <source>They are short for such a pot: feel before you water.</source>
+        <translation>Sie sind kurz für so einen Topf: vor dem Gießen fühlen.</translation>
+    </message>
+    <message>
+        <source>The pot holds about %1 (guessed from its weight) and draws about %2 a day.</source>
+        <translation>Der Topf fasst etwa %1 (nach seinem Gewicht geschätzt) und zieht etwa %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>The pot holds %1 and draws about %2 a day.</source>
+        <translation>Der Topf fasst %1 und zieht etwa %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
+        <translation>Aus einem vollen Topf ziehen Wurzeln etwa %1 leicht; nachgesehen wird, wenn %2 fort sind.</translation>
+    </message>
+    <message>
+        <source>It rests: hardly any water.</source>
+        <translation>Sie ruht: kaum Wasser.</translation>
+    </message>
+    <message>
+        <source>It rests: less water.</source>
+        <translation>Sie ruht: weniger Wasser.</translation>
+    </message>
+    <message>
+        <source>It must dry right out first.</source>
+        <translation>Sie muss erst ganz austrocknen.</translation>
+    </message>
+    <message>
+        <source>Looks, as if it were watered at each</source>
+        <translation>Nachsehen, als würde jedes Mal gegossen</translation>
+    </message>
+    <message>
+        <source>feel the mix, or lift the pot</source>
+        <translation>die Erde fühlen oder den Topf anheben</translation>
+    </message>
+    <message>
+        <source>None in these days.</source>
+        <translation>Keine in diesen Tagen.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Und %1 weitere.</translation>
+    </message>
+    <message>
+        <source>Roots and winter quarters</source>
+        <translation>Wurzeln und Winterquartier</translation>
+    </message>
+    <message>
+        <source>In its pot, roots are at risk from %1 on.</source>
+        <translation>In ihrem Topf sind die Wurzeln ab %1 in Gefahr.</translation>
+    </message>
+    <message>
+        <source>Its winter by the plan: %1, %2 on the mean, %3 mol/m² of light a day: %4.</source>
+        <translation>Ihr Winter nach dem Plan: %1, im Mittel %2, %3 mol/m² Licht am Tag: %4.</translation>
+    </message>
+    <message>
+        <source>Its kind rests cool.</source>
+        <translation>Ihre Art ruht kühl.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
     <name>YearChart</name>
     <message>
         <source>Night lows, day length and frost through the year</source>
@@ -5928,6 +6134,10 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::AskModel</name>
+    <message>
+        <source>The household is being read.</source>
+        <translation>Der Haushalt wird gelesen.</translation>
+    </message>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -8570,6 +8780,62 @@ liegen im Band</translation>
         <translation>%1 ab %2.</translation>
     </message>
     <message>
+        <source>The pest has no name that is known here; the slow clock of the citrus mealybug stands in.</source>
+        <translation>Der Schädling hat keinen Namen, der hier bekannt ist; die langsame Uhr der Zitrus-Wolllaus vertritt ihn.</translation>
+    </message>
+    <message>
+        <source>Back among the others not before %1: two weeks since the last contact and two clean looks one crawler stage apart.</source>
+        <translation>Zurück zu den anderen nicht vor %1: zwei Wochen seit dem letzten Kontakt und zwei saubere Durchsichten im Abstand eines Jugendstadiums.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: through on %2.</source>
+        <translation>Eine Generation nach %1: vorbei am %2.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: never at these temperatures.</source>
+        <translation>Eine Generation nach %1: bei diesen Temperaturen nie.</translation>
+    </message>
+    <message>
+        <source>Clear not before %1, and then only with a clean look; every find starts it anew.</source>
+        <translation>Frei nicht vor %1, und dann nur mit sauberer Durchsicht; jeder Fund fängt von vorn an.</translation>
+    </message>
+    <message>
+        <source>It cannot be declared clear at this temperature: the pest&apos;s clock does not get through. At 20 °C it would take about %1 days.</source>
+        <translation>Bei dieser Temperatur lässt sie sich nicht für frei erklären: Die Uhr des Schädlings kommt nicht durch. Bei 20 °C wären es etwa %1 Tage.</translation>
+    </message>
+    <message>
+        <source>Today it is too cold for the clock to run.</source>
+        <translation>Heute ist es für die Uhr zu kalt.</translation>
+    </message>
+    <message>
+        <source>It was put back among the others before it was clear.</source>
+        <translation>Sie kam zu den anderen zurück, bevor sie frei war.</translation>
+    </message>
+    <message>
+        <source>Heavily infested: throwing it away, bagged, is a sound choice for an ordinary plant and spares the others.</source>
+        <translation>Stark befallen: Eine gewöhnliche Pflanze in einem Beutel wegzuwerfen ist eine gute Wahl und schont die anderen.</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <translation>Wo: %1</translation>
+    </message>
+    <message>
+        <source>Seen as: %1</source>
+        <translation>Zu sehen als: %1</translation>
+    </message>
+    <message>
+        <source>Gets about: %1</source>
+        <translation>Verbreitet sich: %1</translation>
+    </message>
+    <message>
+        <source>Helps: %1; label first</source>
+        <translation>Hilft: %1; zuerst das Etikett</translation>
+    </message>
+    <message>
+        <source>A generation by %1: %2 at 15 °C, %3 at 20, %4 at 25</source>
+        <translation>Eine Generation nach %1: %2 bei 15 °C, %3 bei 20, %4 bei 25</translation>
+    </message>
+    <message>
         <source>%1: first signs after %2.</source>
         <translation>%1: erste Zeichen nach %2.</translation>
     </message>
@@ -8656,6 +8922,34 @@ liegen im Band</translation>
     <message>
         <source>Tell</source>
         <translation>Bescheid geben</translation>
+    </message>
+    <message>
+        <source>Roots: in a pot they are at risk at %1; a usual winter&apos;s lowest night at %2 is %3. Wrap the pot, stand it on the ground by a wall, or bring it in.</source>
+        <translation>Wurzeln: Im Topf sind sie bei %1 in Gefahr; die tiefste Nacht eines üblichen Winters am Platz %2 hat %3. Den Topf einhüllen, auf den Boden an eine Wand stellen oder hereinholen.</translation>
+    </message>
+    <message>
+        <source>roots slow down</source>
+        <translation>Wurzeln langsamer wachsen</translation>
+    </message>
+    <message>
+        <source>roots stop</source>
+        <translation>Wurzeln nicht mehr wachsen</translation>
+    </message>
+    <message>
+        <source>roots are harmed within hours</source>
+        <translation>Wurzeln binnen Stunden Schaden nehmen</translation>
+    </message>
+    <message>
+        <source>Roots: the mix at the pot&apos;s wall reaches about %1 at %2 about %3 (rough), where %4. Shade the pot itself, set it into a larger light one, and water early.</source>
+        <translation>Wurzeln: Die Erde an der Topfwand erreicht am Platz %2 um den %3 etwa %1 (grob), wobei %4. Den Topf selbst beschatten, in einen größeren hellen stellen und früh gießen.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: give it a cool place, or much more light.</source>
+        <translation>Winter: %1 ist warm (%2) und dunkel (%3 mol am Tag). Warm und dunkel schwächt eine Pflanze: ihr einen kühlen Platz geben oder viel mehr Licht.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: more light, by a window or a lamp, or cooler and drier.</source>
+        <translation>Winter: %1 ist warm (%2) und dunkel (%3 mol am Tag). Warm und dunkel schwächt eine Pflanze: mehr Licht, durch ein Fenster oder eine Lampe, oder kühler und trockener.</translation>
     </message>
     <message>
         <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
@@ -8794,6 +9088,58 @@ liegen im Band</translation>
         <translation>Ein Datum des Plans: eine Wahrscheinlichkeit, kein Versprechen.</translation>
     </message>
     <message>
+        <source>a pest without a known name</source>
+        <translation>ein Schädling ohne bekannten Namen</translation>
+    </message>
+    <message>
+        <source>%1 (reckoned from its days at one temperature)</source>
+        <translation>%1 (aus den Tagen bei einer Temperatur gerechnet)</translation>
+    </message>
+    <message>
+        <source>%1 (common practice, no source)</source>
+        <translation>%1 (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nichts gefunden</translation>
+    </message>
+    <message>
+        <source>%1 found, last on %2</source>
+        <translation>%1 gefunden, zuletzt am %2</translation>
+    </message>
+    <message>
+        <source>stood at one spot with %1, last on %2 (%3)</source>
+        <translation>stand am selben Platz wie %1, zuletzt am %2 (%3)</translation>
+    </message>
+    <message>
+        <source>stood at one spot with an infested plant, last on %1 (%2)</source>
+        <translation>stand am selben Platz wie eine befallene Pflanze, zuletzt am %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 found at its spot on %2</source>
+        <translation>%1 an ihrem Platz gefunden am %2</translation>
+    </message>
+    <message>
+        <source>set apart on %1 to be watched</source>
+        <translation>abgesondert am %1 zum Beobachten</translation>
+    </message>
+    <message>
+        <source>clear since %1: a whole generation without finds</source>
+        <translation>frei seit %1: eine ganze Generation ohne Fund</translation>
+    </message>
+    <message>
+        <source>clean looks and time enough, since %1</source>
+        <translation>saubere Durchsichten und genug Zeit, seit %1</translation>
+    </message>
+    <message>
         <source>set it apart from the others; wash hands and tools after it</source>
         <translation>von den anderen absondern; danach Hände und Werkzeug waschen</translation>
     </message>
@@ -8816,6 +9162,70 @@ liegen im Band</translation>
     <message>
         <source>last look: %1; clean means it may go back</source>
         <translation>letzte Durchsicht: %1; sauber heißt, sie darf zurück</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>with no end in sight</source>
+        <translation>ohne absehbares Ende</translation>
+    </message>
+    <message>
+        <source>%1 stands apart; leave it so %2.</source>
+        <translation>%1 steht abgesondert; so lassen, %2.</translation>
+    </message>
+    <message>
+        <source>%1 should stand apart %2, and no spot is fit; bag it loosely or keep an arm&apos;s length free round it.</source>
+        <translation>%1 sollte abgesondert stehen, %2, und kein Platz taugt dafür; locker einbeuteln oder ringsum eine Armlänge frei halten.</translation>
+    </message>
+    <message>
+        <source>%1: to %2 %3.</source>
+        <translation>%1: nach %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (1 clean plant there) %3; leaves must not touch, and it is visited last.</source>
+        <translation>%1: am wenigsten schlecht ist %2 (dort 1 saubere Pflanze), %3; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (%3 clean plants there) %4; leaves must not touch, and it is visited last.</source>
+        <translation>%1: am wenigsten schlecht ist %2 (dort %3 saubere Pflanzen), %4; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+    </message>
+    <message>
+        <source>No spot of this household is set down as apart, so nothing can be isolated properly; the spots with the fewest contacts are named instead.</source>
+        <translation>Kein Platz dieses Haushalts ist als abgesondert eingetragen, darum lässt sich nichts richtig absondern; genannt sind die Plätze mit den wenigsten Kontakten.</translation>
+    </message>
+    <message>
+        <source>The spots that are apart are full or unfit for a plant that needs one.</source>
+        <translation>Die abgesonderten Plätze sind voll oder taugen nicht für eine Pflanze, die einen braucht.</translation>
+    </message>
+    <message>
+        <source>A find names no pest; log it again with its name for a better date.</source>
+        <translation>Ein Fund nennt keinen Schädling; mit seinem Namen neu eintragen, dann stimmt das Datum besser.</translation>
+    </message>
+    <message>
+        <source>No pest named &quot;%1&quot; is known here; its courses run by the citrus mealybug&apos;s clock.</source>
+        <translation>Ein Schädling „%1“ ist hier nicht bekannt; seine Kuren laufen nach der Uhr der Zitrus-Wolllaus.</translation>
+    </message>
+    <message>
+        <source>%1 has no spot; its clock is reckoned at 20 °C, and its contacts are not known.</source>
+        <translation>%1 hat keinen Platz; ihre Uhr ist mit 20 °C gerechnet, und ihre Kontakte sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 flies: look at every plant of the rooms, wherever it stands.</source>
+        <translation>%1 fliegt: jede Pflanze der Räume durchsehen, wo sie auch steht.</translation>
+    </message>
+    <message>
+        <source>%1: some countries want finds reported; ask the plant-health office.</source>
+        <translation>%1: In manchen Ländern ist ein Fund zu melden; beim Pflanzenschutzamt fragen.</translation>
+    </message>
+    <message>
+        <source>%1 is set apart on a spot with clean plants.</source>
+        <translation>%1 ist an einem Platz mit sauberen Pflanzen abgesondert.</translation>
+    </message>
+    <message>
+        <source>Clean plants first, suspect ones next, infested ones last; wash hands and tools between. Labels and local rules come first; keep children and animals away from what is wet with spray.</source>
+        <translation>Zuerst saubere Pflanzen, dann verdächtige, zuletzt befallene; dazwischen Hände und Werkzeug waschen. Etiketten und örtliche Regeln gehen vor; Kinder und Tiere von allem fernhalten, was noch nass vom Spritzen ist.</translation>
     </message>
     <message>
         <source>The household&apos;s own record %1, kept %2 away, %3</source>
@@ -9180,6 +9590,26 @@ liegen im Band</translation>
     <message>
         <source>rain may keep it wet; feel 5 cm deep</source>
         <translation>Regen hält sie vielleicht nass; 5 cm tief fühlen</translation>
+    </message>
+    <message>
+        <source>cool and dim</source>
+        <translation>kühl und dunkel</translation>
+    </message>
+    <message>
+        <source>cool and bright</source>
+        <translation>kühl und hell</translation>
+    </message>
+    <message>
+        <source>warm and bright</source>
+        <translation>warm und hell</translation>
+    </message>
+    <message>
+        <source>warm and dim</source>
+        <translation>warm und dunkel</translation>
+    </message>
+    <message>
+        <source>Wet season for pots in the open: %1. Cacti and succulents under a roof, pots on feet, saucers empty, no feed; look for fungus. The top may look dry while the roots stand wet: feel 5 cm deep.</source>
+        <translation>Nasse Zeit für Töpfe im Freien: %1. Kakteen und Sukkulenten unter ein Dach, Töpfe auf Füße, Untersetzer leer, kein Dünger; auf Pilz achten. Oben kann es trocken aussehen, während die Wurzeln nass stehen: 5 cm tief fühlen.</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>

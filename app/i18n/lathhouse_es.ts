@@ -340,6 +340,65 @@
     </message>
 </context>
 <context>
+    <name>CourseAsk</name>
+    <message>
+        <source>Pests and the course: %1</source>
+        <translation>Plagas y tratamiento: %1</translation>
+    </message>
+    <message>
+        <source>none in particular</source>
+        <translation>ninguna en particular</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation>la suya</translation>
+    </message>
+    <message>
+        <source>What is known of a pest</source>
+        <translation>Qué se sabe de una plaga</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
+    </message>
+    <message>
+        <source>Infested: %1.</source>
+        <translation>Infestada: %1.</translation>
+    </message>
+    <message>
+        <source>Suspect: %1.</source>
+        <translation>Sospechosa: %1.</translation>
+    </message>
+    <message>
+        <source>Clean: %1.</source>
+        <translation>Limpia: %1.</translation>
+    </message>
+    <message>
+        <source>A pest without a known name</source>
+        <translation>Una plaga sin nombre conocido</translation>
+    </message>
+    <message>
+        <source>Since the last find on %1: treated %2 times, clean looks %3.</source>
+        <translation>Desde el último hallazgo el %1: tratada %2 veces, miradas limpias %3.</translation>
+    </message>
+    <message>
+        <source>Since the last contact on %1: clean looks %2.</source>
+        <translation>Desde el último contacto el %1: miradas limpias %2.</translation>
+    </message>
+    <message>
+        <source>Overdue: %1</source>
+        <translation>Atrasado: %1</translation>
+    </message>
+    <message>
+        <source>And so on, every %1 days at this temperature.</source>
+        <translation>Y así, cada %1 días a esta temperatura.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
     <name>DamageAsk</name>
     <message>
         <source>Hit by a spray or weed-killer: %1</source>
@@ -2790,6 +2849,22 @@
         <source>Key S. Whether to spray now, to wait, or not at all.</source>
         <translation>Tecla S. Si tratar ahora, esperar o no hacerlo.</translation>
     </message>
+    <message>
+        <source>Pests and the course</source>
+        <translation>Plagas y tratamiento</translation>
+    </message>
+    <message>
+        <source>Key P. How it stands, the steps and when it may end.</source>
+        <translation>Tecla P. Cómo está, los pasos y cuándo puede acabar.</translation>
+    </message>
+    <message>
+        <source>Water and winter</source>
+        <translation>Agua e invierno</translation>
+    </message>
+    <message>
+        <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
+        <translation>Tecla W. Cuándo mirar el sustrato, sus raíces y su cuartel de invierno.</translation>
+    </message>
 </context>
 <context>
     <name>PlantCollection</name>
@@ -4936,6 +5011,137 @@
     </message>
 </context>
 <context>
+    <name>WaterAsk</name>
+    <message>
+        <source>Water, roots and winter: %1</source>
+        <translation>Agua, raíces e invierno: %1</translation>
+    </message>
+    <message>
+        <source>Looks of the next</source>
+        <translation>Miradas de los próximos</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Blank: %1</source>
+        <translation>En blanco: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>Write days, 1 to %1.</source>
+        <translation>Escriba días, de 1 a %1.</translation>
+    </message>
+    <message>
+        <source>It stands at no spot, so nothing can be said; give it one.</source>
+        <translation>No está en ningún sitio, así que no se puede decir nada; dele uno.</translation>
+    </message>
+    <message>
+        <source>Look at the mix today: %1.</source>
+        <translation>Mirar hoy el sustrato: %1.</translation>
+    </message>
+    <message>
+        <source>Look at the mix on %1: %2.</source>
+        <translation>Mirar el sustrato el %1: %2.</translation>
+    </message>
+    <message>
+        <source>Reckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.</source>
+        <translation>Calculado con tiempo usual; el calor, el viento y una copa llena lo adelantan. Vaciar los platos.</translation>
+    </message>
+    <message>
+        <source>A look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.</source>
+        <translation>Mirar es un dedo en el sustrato o levantar la maceta: regar solo lo que está seco como su especie quiere.</translation>
+    </message>
+    <message>
+        <source>Last watered on %1.</source>
+        <translation>Regada por última vez el %1.</translation>
+    </message>
+    <message>
+        <source>After a watering, a look about every %1 now.</source>
+        <translation>Tras un riego, mirar ahora más o menos cada: %1.</translation>
+    </message>
+    <message>
+        <source>Learnt from 1 interval of yours.</source>
+        <translation>Aprendido de 1 intervalo suyo.</translation>
+    </message>
+    <message>
+        <source>Learnt from %1 intervals of yours.</source>
+        <translation>Aprendido de %1 intervalos suyos.</translation>
+    </message>
+    <message>
+        <source>They are short for such a pot: feel before you water.</source>
+        <translation>Son cortos para una maceta así: palpe antes de regar.</translation>
+    </message>
+    <message>
+        <source>The pot holds about %1 (guessed from its weight) and draws about %2 a day.</source>
+        <translation>A la maceta le caben unos %1 (estimado por su peso) y gasta unos %2 al día.</translation>
+    </message>
+    <message>
+        <source>The pot holds %1 and draws about %2 a day.</source>
+        <translation>A la maceta le caben %1 y gasta unos %2 al día.</translation>
+    </message>
+    <message>
+        <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
+        <translation>De una maceta llena las raíces toman con facilidad unos %1; toca mirar cuando se han ido %2.</translation>
+    </message>
+    <message>
+        <source>It rests: hardly any water.</source>
+        <translation>Reposa: apenas agua.</translation>
+    </message>
+    <message>
+        <source>It rests: less water.</source>
+        <translation>Reposa: menos agua.</translation>
+    </message>
+    <message>
+        <source>It must dry right out first.</source>
+        <translation>Antes debe secarse del todo.</translation>
+    </message>
+    <message>
+        <source>Looks, as if it were watered at each</source>
+        <translation>Miradas, como si se regara en cada una</translation>
+    </message>
+    <message>
+        <source>feel the mix, or lift the pot</source>
+        <translation>palpar el sustrato o levantar la maceta</translation>
+    </message>
+    <message>
+        <source>None in these days.</source>
+        <translation>Ninguna en esos días.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
+    </message>
+    <message>
+        <source>Roots and winter quarters</source>
+        <translation>Raíces y cuartel de invierno</translation>
+    </message>
+    <message>
+        <source>In its pot, roots are at risk from %1 on.</source>
+        <translation>En su maceta, las raíces corren riesgo desde %1.</translation>
+    </message>
+    <message>
+        <source>Its winter by the plan: %1, %2 on the mean, %3 mol/m² of light a day: %4.</source>
+        <translation>Su invierno según el plan: %1, %2 de media, %3 mol/m² de luz al día: %4.</translation>
+    </message>
+    <message>
+        <source>Its kind rests cool.</source>
+        <translation>Su especie reposa en fresco.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
     <name>YearChart</name>
     <message>
         <source>Night lows, day length and frost through the year</source>
@@ -5928,6 +6134,10 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::AskModel</name>
+    <message>
+        <source>The household is being read.</source>
+        <translation>Se está leyendo el hogar.</translation>
+    </message>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
@@ -8570,6 +8780,62 @@ están en la banda</translation>
         <translation>%1 desde el %2.</translation>
     </message>
     <message>
+        <source>The pest has no name that is known here; the slow clock of the citrus mealybug stands in.</source>
+        <translation>La plaga no tiene un nombre conocido aquí; la suple el reloj lento de la cochinilla de los cítricos.</translation>
+    </message>
+    <message>
+        <source>Back among the others not before %1: two weeks since the last contact and two clean looks one crawler stage apart.</source>
+        <translation>De vuelta con las demás no antes del %1: dos semanas desde el último contacto y dos miradas limpias separadas por una fase de cría.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: through on %2.</source>
+        <translation>Una generación según %1: cumplida el %2.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: never at these temperatures.</source>
+        <translation>Una generación según %1: nunca a estas temperaturas.</translation>
+    </message>
+    <message>
+        <source>Clear not before %1, and then only with a clean look; every find starts it anew.</source>
+        <translation>Libre no antes del %1, y solo con una mirada limpia; cada hallazgo la reinicia.</translation>
+    </message>
+    <message>
+        <source>It cannot be declared clear at this temperature: the pest&apos;s clock does not get through. At 20 °C it would take about %1 days.</source>
+        <translation>No se puede declarar libre a esta temperatura: el reloj de la plaga no llega al final. A 20 °C tardaría unos %1 días.</translation>
+    </message>
+    <message>
+        <source>Today it is too cold for the clock to run.</source>
+        <translation>Hoy hace demasiado frío para que corra el reloj.</translation>
+    </message>
+    <message>
+        <source>It was put back among the others before it was clear.</source>
+        <translation>Volvió con las demás antes de estar libre.</translation>
+    </message>
+    <message>
+        <source>Heavily infested: throwing it away, bagged, is a sound choice for an ordinary plant and spares the others.</source>
+        <translation>Muy infestada: tirarla, en una bolsa, es una buena decisión con una planta corriente y protege a las demás.</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <translation>Dónde: %1</translation>
+    </message>
+    <message>
+        <source>Seen as: %1</source>
+        <translation>Se ve como: %1</translation>
+    </message>
+    <message>
+        <source>Gets about: %1</source>
+        <translation>Se propaga: %1</translation>
+    </message>
+    <message>
+        <source>Helps: %1; label first</source>
+        <translation>Ayuda: %1; primero la etiqueta</translation>
+    </message>
+    <message>
+        <source>A generation by %1: %2 at 15 °C, %3 at 20, %4 at 25</source>
+        <translation>Una generación según %1: %2 a 15 °C, %3 a 20, %4 a 25</translation>
+    </message>
+    <message>
         <source>%1: first signs after %2.</source>
         <translation>%1: primeros signos a los %2.</translation>
     </message>
@@ -8656,6 +8922,34 @@ están en la banda</translation>
     <message>
         <source>Tell</source>
         <translation>Avisar</translation>
+    </message>
+    <message>
+        <source>Roots: in a pot they are at risk at %1; a usual winter&apos;s lowest night at %2 is %3. Wrap the pot, stand it on the ground by a wall, or bring it in.</source>
+        <translation>Raíces: en maceta corren riesgo a %1; la noche más fría de un invierno usual en %2 es de %3. Envolver la maceta, ponerla en el suelo junto a una pared o meterla dentro.</translation>
+    </message>
+    <message>
+        <source>roots slow down</source>
+        <translation>las raíces se frenan</translation>
+    </message>
+    <message>
+        <source>roots stop</source>
+        <translation>las raíces se paran</translation>
+    </message>
+    <message>
+        <source>roots are harmed within hours</source>
+        <translation>las raíces se dañan en horas</translation>
+    </message>
+    <message>
+        <source>Roots: the mix at the pot&apos;s wall reaches about %1 at %2 about %3 (rough), where %4. Shade the pot itself, set it into a larger light one, and water early.</source>
+        <translation>Raíces: el sustrato junto a la pared de la maceta llega a unos %1 en %2 hacia el %3 (aproximado), y ahí %4. Dar sombra a la maceta misma, meterla en otra mayor y clara, y regar temprano.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: give it a cool place, or much more light.</source>
+        <translation>Invierno: %1 es cálido (%2) y oscuro (%3 mol al día). Cálido y oscuro debilita a una planta: darle un sitio fresco, o mucha más luz.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: more light, by a window or a lamp, or cooler and drier.</source>
+        <translation>Invierno: %1 es cálido (%2) y oscuro (%3 mol al día). Cálido y oscuro debilita a una planta: más luz, de una ventana o una lámpara, o más fresco y más seco.</translation>
     </message>
     <message>
         <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
@@ -8794,6 +9088,58 @@ están en la banda</translation>
         <translation>Una fecha del plan, que es una probabilidad y no una promesa.</translation>
     </message>
     <message>
+        <source>a pest without a known name</source>
+        <translation>una plaga sin nombre conocido</translation>
+    </message>
+    <message>
+        <source>%1 (reckoned from its days at one temperature)</source>
+        <translation>%1 (calculado de sus días a una temperatura)</translation>
+    </message>
+    <message>
+        <source>%1 (common practice, no source)</source>
+        <translation>%1 (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 d</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nada encontrado</translation>
+    </message>
+    <message>
+        <source>%1 found, last on %2</source>
+        <translation>%1, último hallazgo el %2</translation>
+    </message>
+    <message>
+        <source>stood at one spot with %1, last on %2 (%3)</source>
+        <translation>estuvo en el mismo sitio que %1, por última vez el %2 (%3)</translation>
+    </message>
+    <message>
+        <source>stood at one spot with an infested plant, last on %1 (%2)</source>
+        <translation>estuvo en el mismo sitio que una planta infestada, por última vez el %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 found at its spot on %2</source>
+        <translation>%1, hallazgo en su sitio el %2</translation>
+    </message>
+    <message>
+        <source>set apart on %1 to be watched</source>
+        <translation>apartada el %1 para observarla</translation>
+    </message>
+    <message>
+        <source>clear since %1: a whole generation without finds</source>
+        <translation>libre desde el %1: una generación entera sin hallazgos</translation>
+    </message>
+    <message>
+        <source>clean looks and time enough, since %1</source>
+        <translation>miradas limpias y tiempo suficiente, desde el %1</translation>
+    </message>
+    <message>
         <source>set it apart from the others; wash hands and tools after it</source>
         <translation>apartarla de las demás; lavar manos y herramientas después</translation>
     </message>
@@ -8816,6 +9162,70 @@ están en la banda</translation>
     <message>
         <source>last look: %1; clean means it may go back</source>
         <translation>última revisión: %1; limpia quiere decir que puede volver</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>with no end in sight</source>
+        <translation>sin fin a la vista</translation>
+    </message>
+    <message>
+        <source>%1 stands apart; leave it so %2.</source>
+        <translation>%1 está apartada; dejarla así %2.</translation>
+    </message>
+    <message>
+        <source>%1 should stand apart %2, and no spot is fit; bag it loosely or keep an arm&apos;s length free round it.</source>
+        <translation>%1 debería estar apartada %2, y ningún sitio sirve; embolsarla floja o dejar libre un brazo de distancia alrededor.</translation>
+    </message>
+    <message>
+        <source>%1: to %2 %3.</source>
+        <translation>%1: a %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (1 clean plant there) %3; leaves must not touch, and it is visited last.</source>
+        <translation>%1: lo menos malo es %2 (allí hay 1 planta limpia), %3; que las hojas no se toquen, y se visita la última.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (%3 clean plants there) %4; leaves must not touch, and it is visited last.</source>
+        <translation>%1: lo menos malo es %2 (allí hay %3 plantas limpias), %4; que las hojas no se toquen, y se visita la última.</translation>
+    </message>
+    <message>
+        <source>No spot of this household is set down as apart, so nothing can be isolated properly; the spots with the fewest contacts are named instead.</source>
+        <translation>Ningún sitio de este hogar figura como apartado, así que nada se puede aislar bien; se nombran los sitios con menos contactos.</translation>
+    </message>
+    <message>
+        <source>The spots that are apart are full or unfit for a plant that needs one.</source>
+        <translation>Los sitios apartados están llenos o no sirven para una planta que necesita uno.</translation>
+    </message>
+    <message>
+        <source>A find names no pest; log it again with its name for a better date.</source>
+        <translation>Un hallazgo no nombra la plaga; anótelo de nuevo con su nombre para tener mejor fecha.</translation>
+    </message>
+    <message>
+        <source>No pest named &quot;%1&quot; is known here; its courses run by the citrus mealybug&apos;s clock.</source>
+        <translation>Aquí no se conoce ninguna plaga «%1»; sus tratamientos siguen el reloj de la cochinilla de los cítricos.</translation>
+    </message>
+    <message>
+        <source>%1 has no spot; its clock is reckoned at 20 °C, and its contacts are not known.</source>
+        <translation>%1 no tiene sitio; su reloj se calcula a 20 °C y no se conocen sus contactos.</translation>
+    </message>
+    <message>
+        <source>%1 flies: look at every plant of the rooms, wherever it stands.</source>
+        <translation>%1 vuela: mirar todas las plantas de las habitaciones, estén donde estén.</translation>
+    </message>
+    <message>
+        <source>%1: some countries want finds reported; ask the plant-health office.</source>
+        <translation>%1: en algunos países hay que comunicar los hallazgos; pregunte a la oficina de sanidad vegetal.</translation>
+    </message>
+    <message>
+        <source>%1 is set apart on a spot with clean plants.</source>
+        <translation>%1 está apartada en un sitio con plantas limpias.</translation>
+    </message>
+    <message>
+        <source>Clean plants first, suspect ones next, infested ones last; wash hands and tools between. Labels and local rules come first; keep children and animals away from what is wet with spray.</source>
+        <translation>Primero las plantas limpias, luego las sospechosas, al final las infestadas; lavar manos y herramientas entre medias. Las etiquetas y las normas locales van primero; niños y animales lejos de lo que esté mojado de producto.</translation>
     </message>
     <message>
         <source>The household&apos;s own record %1, kept %2 away, %3</source>
@@ -9180,6 +9590,26 @@ están en la banda</translation>
     <message>
         <source>rain may keep it wet; feel 5 cm deep</source>
         <translation>quizá la lluvia la mantiene mojada; tocar a 5 cm de hondo</translation>
+    </message>
+    <message>
+        <source>cool and dim</source>
+        <translation>fresco y oscuro</translation>
+    </message>
+    <message>
+        <source>cool and bright</source>
+        <translation>fresco y claro</translation>
+    </message>
+    <message>
+        <source>warm and bright</source>
+        <translation>cálido y claro</translation>
+    </message>
+    <message>
+        <source>warm and dim</source>
+        <translation>cálido y oscuro</translation>
+    </message>
+    <message>
+        <source>Wet season for pots in the open: %1. Cacti and succulents under a roof, pots on feet, saucers empty, no feed; look for fungus. The top may look dry while the roots stand wet: feel 5 cm deep.</source>
+        <translation>Época húmeda para macetas al aire libre: %1. Cactus y suculentas bajo techo, macetas sobre pies, platos vacíos, sin abono; vigilar los hongos. Arriba puede parecer seco mientras las raíces están mojadas: palpar a 5 cm.</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>

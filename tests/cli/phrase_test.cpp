@@ -135,6 +135,12 @@ TEST(TableWords, CautionsHazardsCropsPestsAndCareAreAllTranslated)
         texts.insert(pest.name);
         texts.insert(pest.look_at.begin(), pest.look_at.end());
         texts.insert(pest.treated_with.begin(), pest.treated_with.end());
+        texts.insert(pest.found_as.begin(), pest.found_as.end());
+        texts.insert(pest.spreads_by.begin(), pest.spreads_by.end());
+        texts.insert(pest.note);
+        for (const auto& clock : pest.clocks) {
+            texts.insert(clock.study);
+        }
     }
     for (const auto& line : plan::care_lines()) {
         texts.insert(line.text);
