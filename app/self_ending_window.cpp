@@ -70,7 +70,7 @@ long resident_megabytes()
 QString name_of_view(const QString& page, const models::MendModel& mend, const models::AskModel& ask,
                      const models::PlantsModel& plants, models::PlantModel& plant, const models::HomeModel& home)
 {
-    static const std::array<const char*, 4> kAsked{"", "ask-cold", "ask-damage", "ask-spray"};
+    static const std::array<const char*, 6> kAsked{"", "ask-cold", "ask-damage", "ask-spray", "ask-course", "ask-water"};
     if (ask.open()) {
         return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
     }
@@ -175,7 +175,7 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 9> forms{
+    const std::array<std::function<void()>, 11> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
@@ -184,7 +184,9 @@ bool SelfEndingWindow::opens_next()
         [this] { models_.mend.addLot(); },
         ask(models::AskModel::AfterCold),
         ask(models::AskModel::Damage),
-        ask(models::AskModel::Spray)};
+        ask(models::AskModel::Spray),
+        ask(models::AskModel::Course),
+        ask(models::AskModel::Water)};
     if (form_ < forms.size() && plants.count() > 0) {
         look_at_texts();
         models_.mend.leave();

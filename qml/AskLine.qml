@@ -10,7 +10,7 @@ Item {
     required property string date
     required property string sentence
     readonly property bool dated: root.kind === AskModel.Dated || root.kind === AskModel.Past
-    readonly property bool caution: root.kind === AskModel.Caution || root.kind === AskModel.Warning
+    readonly property bool caution: root.kind === AskModel.Caution
     readonly property bool head: root.kind === AskModel.Head
     readonly property real dayWidth: Theme.px(112)
     /// The day stands above its words where both have no room beside each other.
@@ -41,7 +41,7 @@ Item {
         y: root.head ? Theme.px(8) : root.stacked ? day.height : 0
         width: root.width - x
         text: root.words
-        strong: root.head || root.kind === AskModel.Strong || root.kind === AskModel.Warning
+        strong: root.head || root.kind === AskModel.Strong
         quiet: root.kind === AskModel.Quiet || root.kind === AskModel.Past
         color: root.caution ? Theme.caution : quiet ? Theme.ink2 : Theme.ink
         font.pixelSize: root.kind === AskModel.Quiet || root.kind === AskModel.Caution ? Theme.smallSize : Theme.rowSize

@@ -65,14 +65,37 @@ SheetFrame {
             }
         }
     }
-    lead: Words {
-        objectName: "askHeadline"
-        width: parent.width
-        text: root.ask.headline
-        font.family: Theme.titleFamily
-        font.pixelSize: Theme.headSize
-        Accessible.role: Accessible.AlertMessage
-    }
+    lead: [
+        Words {
+            objectName: "askHeadline"
+            width: parent.width
+            text: root.ask.headline
+            font.family: Theme.titleFamily
+            font.pixelSize: Theme.headSize
+            Accessible.role: Accessible.AlertMessage
+        },
+        Item { // It stays in sight however long the questions are.
+            visible: root.ask.warning !== ""
+            width: parent.width
+            height: warning.height + Theme.px(4)
+
+            Lozenge {
+                y: warning.y + Theme.px(4)
+            }
+            Words {
+                id: warning
+                objectName: "askWarning"
+                x: Theme.px(20)
+                y: Theme.px(2)
+                width: parent.width - x
+                text: root.ask.warning
+                strong: true
+                color: Theme.caution
+                font.pixelSize: Theme.rowSize
+                Accessible.role: Accessible.AlertMessage
+            }
+        }
+    ]
     Item {
         width: root.room
         height: root.beside ? Math.max(questions.height, answer.height) : answer.y + answer.height
@@ -88,7 +111,7 @@ SheetFrame {
 
                 AskCell {
                     ask: root.ask
-                    width: several || !root.inTwo ? questions.width : Math.floor((questions.width - questions.spacing) / 2)
+                    width: several || count > 4 || !root.inTwo ? questions.width : Math.floor((questions.width - questions.spacing) / 2)
                 }
             }
         }

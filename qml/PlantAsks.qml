@@ -29,4 +29,16 @@ Flow {
         reason: qsTr("Key S. Whether to spray now, to wait, or not at all.")
         onClicked: root.ask.ask(AskModel.Spray)
     }
+    SheetButton {
+        objectName: "askCourse"
+        text: qsTr("Pests and the course")
+        reason: qsTr("Key P. How it stands, the steps and when it may end.")
+        onClicked: root.ask.ask(AskModel.Course)
+    }
+    SheetButton {
+        objectName: "askWater"
+        text: qsTr("Water and winter")
+        reason: qsTr("Key W. When to look at the mix, its roots and its winter quarters.")
+        onClicked: root.ask.ask(AskModel.Water)
+    }
 }

@@ -81,7 +81,8 @@ FocusScope {
     }
 
     function askOf(key: int): int {
-        return key === Qt.Key_C ? AskModel.AfterCold : key === Qt.Key_H ? AskModel.Damage : key === Qt.Key_S ? AskModel.Spray : AskModel.None;
+        const keys = [0, Qt.Key_C, Qt.Key_H, Qt.Key_S, Qt.Key_P, Qt.Key_W];
+        return Math.max(AskModel.None, keys.indexOf(key)); // By AskModel.What.
     }
     function sideBySide(): void {
         root.plant.album.openTwo();

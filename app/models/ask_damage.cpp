@@ -222,7 +222,7 @@ private:
         const bool eaten = course.what.edible.value_or(true);
         if (eaten) {
             cases.insert("food");
-            said.lines.push_back({AskLine::Warning, tr("Do not eat.")});
+            said.warning = tr("Do not eat.");
         }
         const auto lists = words::care_lists("chemical", cases);
         for (const auto& list : lists) { // What may hurt people stands first.

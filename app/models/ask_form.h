@@ -32,7 +32,7 @@ using AskQuestions = std::vector<AskQuestion>;
 
 /// A line of what the program says to that.
 struct AskLine {
-    enum Kind { Head, Plain, Strong, Quiet, Caution, Dated, Past, Warning }; ///< Warning: a caution before all others.
+    enum Kind { Head, Plain, Strong, Quiet, Caution, Dated, Past };
     Kind kind;
     QString words;
     QString date = {};
@@ -40,6 +40,7 @@ struct AskLine {
 
 struct AskAnswer {
     QString headline; ///< All of it in a sentence.
+    QString warning = {}; ///< The caution that stands before all others.
     std::vector<AskLine> lines = {};
     int wrong = -1;   ///< Key of the question whose answer cannot be taken; -1: none.
     QString trouble = {};
@@ -101,5 +102,9 @@ std::shared_ptr<const AskForm> damage_ask(std::shared_ptr<const PlantsGround> gr
 /// Whether to spray a plant now. writes: whether it may be written down once it is done.
 std::shared_ptr<const AskForm> spray_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look,
                                          bool writes);
+/// A plant's course against pests.
+std::shared_ptr<const AskForm> course_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look);
+/// When to look at its mix, its roots and its winter.
+std::shared_ptr<const AskForm> water_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look);
 
 } // namespace lathhouse::models

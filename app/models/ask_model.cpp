@@ -19,6 +19,10 @@ std::shared_ptr<const AskForm> form_of(int what, std::shared_ptr<const PlantsGro
         return damage_ask(std::move(ground), plant, look);
     case AskModel::Spray:
         return spray_ask(std::move(ground), plant, look, writes);
+    case AskModel::Course:
+        return course_ask(std::move(ground), plant, look);
+    case AskModel::Water:
+        return water_ask(std::move(ground), plant, look);
     default:
         return nullptr;
     }
@@ -57,7 +61,7 @@ void AskModel::ask_spray(home::PlantId plant)
 
 void AskModel::begin(int what, home::PlantId plant, bool writes)
 {
-    if (plant == 0 || what <= None || what > Spray) {
+    if (plant == 0 || what <= None || what > Water) {
         return;
     }
     what_ = what;
@@ -66,6 +70,9 @@ void AskModel::begin(int what, home::PlantId plant, bool writes)
     fresh_ = true;
     form_.reset();
     answer_ = {};
+    if (!plants_.facts().ground) {
+        answer_.headline = tr("The household is being read.");
+    }
     questions_.show({});
     lines_.show({});
     emit openChanged();

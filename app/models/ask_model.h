@@ -17,6 +17,8 @@ class AskModel : public lathhouse::models::SheetModel {
     /// Roles: key, kind, label, unit, note, example, choices, value, chosen, ticked (by choice), trouble, shown.
     Q_PROPERTY(lathhouse::models::SheetRows* questions READ questions CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY askedChanged)
+    /// The caution that stays in sight; empty where there is none.
+    Q_PROPERTY(QString warning READ warning NOTIFY askedChanged)
     /// Roles: kind (of Line), words, date, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* lines READ lines CONSTANT)
     /// Whether the answer may be written into the journal.
@@ -24,11 +26,11 @@ class AskModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY askedChanged)
 
 public:
-    enum What { None, AfterCold, Damage, Spray };
+    enum What { None, AfterCold, Damage, Spray, Course, Water };
     Q_ENUM(What)
     enum Kind { Field, Number, Choice, Several };
     Q_ENUM(Kind)
-    enum Line { Head, Plain, Strong, Quiet, Caution, Dated, Past, Warning };
+    enum Line { Head, Plain, Strong, Quiet, Caution, Dated, Past };
     Q_ENUM(Line)
 
     explicit AskModel(PlantsModel& plants, QObject* parent = nullptr);
@@ -38,6 +40,7 @@ public:
     QString title() const { return form_ ? form_->title() : QString{}; }
     SheetRows* questions() { return &questions_; }
     QString headline() const { return answer_.headline; }
+    QString warning() const { return answer_.warning; }
     SheetRows* lines() { return &lines_; }
     bool canWrite() const { return !answer_.entries.events.empty(); }
     QString whyNot() const { return answer_.why_not; }

@@ -104,7 +104,7 @@ public:
         }
         const auto decision = plan::decide_spray(answers);
         said.headline = text(words::spray_verdict(decision));
-        add_cautions(said, {plan::CautionTopic::Label});
+        said.warning = text(words::table_text(plan::cautions_for(plan::CautionTopic::Label).front()->text));
         for (const auto& finding : decision.findings) {
             add(said, finding.verdict == plan::SprayVerdict::Never  ? AskLine::Caution
                       : finding.verdict == plan::SprayVerdict::Wait ? AskLine::Strong

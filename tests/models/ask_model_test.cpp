@@ -1,4 +1,6 @@
 #include "app/models/ask_model.h"
+#include "app/words/course_words.h"
+#include "core/plants/pest.h"
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
@@ -10,8 +12,8 @@ namespace {
 /// What is asked of a plant by hand: the first lemon, whose page is open.
 class AskModelTest : public testing::Test {
 protected:
-    explicit AskModelTest(plan::HouseholdFacts facts = plain_facts())
-        : household(std::make_shared<MemoryHousehold>(std::move(facts))), plants(plants_in_memory(household), british_look()),
+    AskModelTest()
+        : household(std::make_shared<MemoryHousehold>(plain_facts())), plants(plants_in_memory(household), british_look()),
           model(plants)
     {
         plants.start();
@@ -112,7 +114,7 @@ TEST_F(AskModelTest, RowsAreSoundAndNothingIsAskedWithoutAPlant)
     open("Citrus limon");
     model.ask(99);
     EXPECT_FALSE(model.open());
-    for (const int what : {AskModel::AfterCold, AskModel::Damage, AskModel::Spray}) {
+    for (const int what : {AskModel::AfterCold, AskModel::Damage, AskModel::Spray, AskModel::Course, AskModel::Water}) {
         ask(what);
         EXPECT_TRUE(model.title().contains("Lemon")) << model.title().toStdString();
     }
@@ -230,11 +232,13 @@ TEST_F(AskModelTest, SignsLookAlongAListAndAreNeverCertain)
 TEST_F(AskModelTest, FoodAndPeopleStandFirstAndSourcesThatDifferAreBothShown)
 {
     ask(AskModel::Damage);
-    EXPECT_EQ(model.lines()->at(0, "words").toString(), "Do not eat.");
-    EXPECT_EQ(model.lines()->at(0, "kind").toInt(), AskModel::Warning);
+    EXPECT_EQ(model.warning(), "Do not eat.");
+    EXPECT_TRUE(model.lines()->at(0, "words").toString().startsWith("Do not eat anything of this plant"));
+    EXPECT_EQ(model.lines()->at(0, "kind").toInt(), AskModel::Caution);
     says("ring the poison line, a doctor or a vet", AskModel::Caution);
     fill("Is any of it eaten?", "2");
     EXPECT_FALSE(said().contains("Do not eat"));
+    EXPECT_EQ(model.warning(), "");
     fill("What was sprayed", "Glyphosate");
     EXPECT_EQ(model.headline(), "What is known of glyphosate, and what to do");
     says("Sources disagree: ", AskModel::Strong);
@@ -314,7 +318,7 @@ TEST_F(AskModelTest, ASprayThatNothingSpeaksAgainstIsWrittenDownOnceDone)
     }
     EXPECT_EQ(model.headline(), "Go: nothing speaks against it.") << said().toStdString();
     says("Gloves on");
-    says("label", AskModel::Caution);
+    EXPECT_TRUE(model.warning().contains("label"));
     model.write();
     wait_for(plants);
     EXPECT_EQ(household->facts().events.back().kind, home::EventKind::Treated);
@@ -335,6 +339,62 @@ TEST_F(AskModelTest, HeatDecidesByTheStricterSourceAndBothAreShown)
     EXPECT_EQ(model.headline(), "Never: not like this.");
     fill("How warm does it get until it is dry?", "hot");
     EXPECT_FALSE(at("How warm does it get until it is dry?", "trouble").toString().isEmpty());
+}
+
+TEST_F(AskModelTest, ACourseHasItsStepsItsEndAndWhatIsKnownOfThePest)
+{
+    ask(AskModel::Course);
+    EXPECT_TRUE(model.headline().startsWith("Clean: ")) << model.headline().toStdString();
+    EXPECT_FALSE(said().contains("Clear not before"));
+    model.leave();
+    log(home::EventKind::PestFound, 3, {{"pest", "mealybug"}, {"amount", "heavy"}});
+    ask(AskModel::Course);
+    EXPECT_TRUE(model.headline().startsWith("Infested: citrus mealybug found, last on 13 May")) << model.headline().toStdString();
+    says("Citrus mealybug", AskModel::Head);
+    says("A generation by ");
+    says("Since the last find on Wed 13 May: treated 0 times, clean looks 0.");
+    says("Heavily infested: throwing it away, bagged");
+    says("Treat it (", AskModel::Dated);
+    says("Look it over: ", AskModel::Dated);
+    says("Clean plants first, suspect ones next", AskModel::Caution);
+    says("Seen as: white cotton in the joints");
+    says("Sources: ", AskModel::Quiet);
+    fill("What is known of a pest", "1"); // The first of the table, whatever the plant has.
+    const auto first = plants::PestTable::built_in().pests().front().botanical_name;
+    says(first.c_str(), AskModel::Head);
+}
+
+TEST(CourseWords, InTheColdACourseCannotEnd)
+{
+    plan::Course course{};
+    course.pest = &plants::PestTable::built_in().pests().front();
+    course.state = plan::PestState::Infested;
+    course.days_at_20_degrees = 41;
+    course.generations = {{.study = "England", .sources = {}, .through = {}, .basis = plants::ClockBasis::Derived}};
+    const auto said = words::course_ends(course);
+    ASSERT_EQ(said.size(), 2U);
+    EXPECT_EQ(said[0], "A generation by England (reckoned from its days at one temperature): never at these temperatures.");
+    EXPECT_TRUE(said[1].starts_with("It cannot be declared clear at this temperature") && said[1].ends_with("about 41 days."));
+    course.clear_not_before = kShownToday;
+    course.clock_stands_today = true;
+    EXPECT_EQ(words::course_ends(course).back(), "Today it is too cold for the clock to run.");
+}
+
+TEST_F(AskModelTest, WaterRootsAndWinterAreToldOfOnePlant)
+{
+    ask(AskModel::Water);
+    EXPECT_TRUE(model.headline().startsWith("Look at the mix")) << model.headline().toStdString();
+    says("A look is a finger in the mix or the pot lifted");
+    says("draws about");
+    says("In its pot, roots are at risk from ");
+    says("Its winter by the plan: ");
+    says("Empty saucers.", AskModel::Quiet);
+    const auto fortnight = said(AskModel::Dated).count(QLatin1Char('\n'));
+    fill("Looks of the next", "60");
+    EXPECT_GT(said(AskModel::Dated).count(QLatin1Char('\n')), fortnight);
+    fill("Looks of the next", "0");
+    EXPECT_TRUE(at("Looks of the next", "trouble").toString().contains("365"));
+    EXPECT_FALSE(model.canWrite());
 }
 
 TEST_F(AskModelTest, FromTheRoundNothingIsWrittenHereAndThePageNeedsNotBeOpen)

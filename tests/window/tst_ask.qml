@@ -112,6 +112,7 @@ Item {
             settle();
             compare(household.ask.what, AskModel.Damage);
             verify(headline() !== "");
+            compare((named("askWarning") as Text).text, "Do not eat.");
             const body = named("askBody") as Flickable;
             const tick = named("ask8Tick1") as TickRow;
             verify(!tick.on);
@@ -162,6 +163,37 @@ Item {
             keyClick(Qt.Key_Return, Qt.ControlModifier);
             verify(household.ask.open);
             tryVerify(() => field.activeFocus);
+        }
+
+        function test_formsWithoutAnythingToWriteCloseByEscape_data() {
+            return [
+                {
+                    tag: "course",
+                    key: Qt.Key_P,
+                    button: "askCourse",
+                    what: AskModel.Course,
+                    head: "Clean: nothing found"
+                },
+                {
+                    tag: "water",
+                    key: Qt.Key_W,
+                    button: "askWater",
+                    what: AskModel.Water,
+                    head: "Look at the mix"
+                }
+            ];
+        }
+        function test_formsWithoutAnythingToWriteCloseByEscape(row) {
+            keyClick(row.key);
+            settle();
+            compare(household.ask.what, row.what);
+            tryVerify(() => headline().startsWith(row.head), 5000, headline());
+            verify(!named("askWrite").visible);
+            keyClick(Qt.Key_Escape);
+            verify(!household.ask.open);
+            mouseClick(named(row.button));
+            settle();
+            compare(household.ask.what, row.what);
         }
 
         function test_narrowWindowsHaveTheAnswerBelow() {
