@@ -88,6 +88,11 @@ void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::Pl
     QObject::connect(&plant, &models::PlantModel::plantChanged, &dose, &models::SheetModel::start);
 }
 
+void connect_ask(models::AskModel& ask, models::RoundModel& round)
+{
+    QObject::connect(&round, &models::RoundModel::sprayAsked, &ask, &models::AskModel::ask_spray);
+}
+
 void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,
                      const std::vector<models::SheetModel*>& pages)
 {

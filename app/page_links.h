@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/ask_model.h"
 #include "app/models/changes_model.h"
 #include "app/models/dose_model.h"
 #include "app/models/evening_notice.h"
@@ -34,6 +35,9 @@ void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models
 
 /// What the round or a plant's page asks of a dose is asked of the form for it.
 void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::PlantModel& plant);
+
+/// Whether to spray what the round treats is asked of the form for it.
+void connect_ask(models::AskModel& ask, models::RoundModel& round);
 
 /// Reads every page again once another program wrote into the household.
 void watch_household(std::function<bool()> written_elsewhere, models::YearModel& year, models::RoundModel& round,

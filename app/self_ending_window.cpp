@@ -1,5 +1,6 @@
 #include "app/self_ending_window.h"
 
+#include "app/models/ask_model.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -66,9 +67,13 @@ long resident_megabytes()
 }
 
 /// What is open, in a word for the name of its picture.
-QString name_of_view(const QString& page, const models::MendModel& mend, const models::PlantsModel& plants,
-                     models::PlantModel& plant, const models::HomeModel& home)
+QString name_of_view(const QString& page, const models::MendModel& mend, const models::AskModel& ask,
+                     const models::PlantsModel& plants, models::PlantModel& plant, const models::HomeModel& home)
 {
+    static const std::array<const char*, 6> kAsked{"", "ask-cold", "ask-damage", "ask-spray", "ask-course", "ask-water"};
+    if (ask.open()) {
+        return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
+    }
     static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
                                                    "change-place", "change-plant", "add-lot"};
     if (mend.form() != models::MendModel::None) {
@@ -117,12 +122,12 @@ bool SelfEndingWindow::is_working() const
     const auto& of = models_;
     return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
            of.seeds.working() || of.home.working() || of.keeping.working() || of.record.working() || of.people.working() ||
-           of.changes.working() || of.mend.working() || of.plant.comparison()->working();
+           of.changes.working() || of.mend.working() || of.ask.working() || of.plant.comparison()->working();
 }
 
 void SelfEndingWindow::look_at_texts()
 {
-    seen_.look(window_, name_of_view(window_.property("page").toString(), models_.mend, models_.plants, models_.plant,
+    seen_.look(window_, name_of_view(window_.property("page").toString(), models_.mend, models_.ask, models_.plants, models_.plant,
                                      models_.home));
 }
 
@@ -163,17 +168,29 @@ bool SelfEndingWindow::opens_next()
         models_.plant.comparison()->open();
         return true;
     }
-    // Last the forms by which the household is changed; each lies over the page.
-    const std::array<std::function<void()>, 6> forms{
+    // Last the forms by which the household is changed, and those that ask of a plant; each lies over the page.
+    const auto ask = [this](int what) {
+        return [this, what] {
+            models_.plants.openId(models_.plants.facts().cards.front().id);
+            models_.ask.ask(what);
+        };
+    };
+    const std::array<std::function<void()>, 11> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
         [this] { models_.mend.editPlace(); },
         [this] { models_.mend.editPlant(models_.plants.facts().cards.front().id); },
-        [this] { models_.mend.addLot(); }};
+        [this] { models_.mend.addLot(); },
+        ask(models::AskModel::AfterCold),
+        ask(models::AskModel::Damage),
+        ask(models::AskModel::Spray),
+        ask(models::AskModel::Course),
+        ask(models::AskModel::Water)};
     if (form_ < forms.size() && plants.count() > 0) {
         look_at_texts();
         models_.mend.leave();
+        models_.ask.leave();
         models_.plant.comparison()->close();
         forms[form_++]();
         return true;

@@ -12,6 +12,7 @@ class QQuickWindow;
 namespace lathhouse {
 
 namespace models {
+class AskModel;
 class ChangesModel;
 class HomeDataModel;
 class HomeModel;
@@ -40,6 +41,7 @@ struct WindowModels {
     models::HomePeopleModel& people;
     models::ChangesModel& changes;
     models::MendModel& mend;
+    models::AskModel& ask;
 };
 
 /// While it lives, warnings of Qt are kept for the answer of a self-test rather than printed. One at a time.

@@ -166,6 +166,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     models::DoseModel dose(std::move(options.jugs), kept, models::YearWords(options.units));
     connect_dose(dose, round, plant);
+    models::AskModel ask(plants);
+    connect_ask(ask, round);
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);
     QObject::connect(&settings, &models::SettingsModel::unitsChanged, &settings, [&] {
@@ -202,6 +204,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("printer"), QVariant::fromValue(&printer)},
                                  {QStringLiteral("mend"), QVariant::fromValue(&mend)},
                                  {QStringLiteral("dose"), QVariant::fromValue(&dose)},
+                                 {QStringLiteral("ask"), QVariant::fromValue(&ask)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
@@ -235,7 +238,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     std::optional<SelfEndingWindow> ending;
     if (ends_by_itself) {
         ending.emplace(*window, options,
-                       WindowModels{year, round, tonight, plants, plant, seeds, home, keeping, record, people, changes, mend},
+                       WindowModels{year, round, tonight, plants, plant, seeds, home, keeping, record, people, changes, mend, ask},
                        first_frame);
     }
     const int ended = QGuiApplication::exec();

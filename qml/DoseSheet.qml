@@ -1,37 +1,26 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // How much goes into the water: a second sheet over the page, where the grower says what stands at hand.
-FocusScope {
+SheetFrame {
     id: root
 
     required property DoseModel dose
-    readonly property bool narrow: root.width < 1000 * Theme.textScale
-    readonly property real side: Theme.px(root.narrow ? 14 : 28)
-    readonly property Item focused: Window.activeFocusItem
 
     signal closed
 
+    part: "dose"
+    title: root.dose.title
     visible: root.dose.open
-    Accessible.role: Accessible.Dialog
-    Accessible.name: root.dose.title
 
     Component.onCompleted: if (root.dose.open)
         root.opened()
-    onFocusedChanged: if (root.visible)
-        root.reveal(root.focused)
-    Keys.onEscapePressed: root.dose.leave()
-    // Numbers and letters are not for the window while this is open.
-    Keys.onShortcutOverride: event => event.accepted = event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter
-    Keys.onPressed: event => {
-        event.accepted = event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab;
-    }
+    onEscaped: root.dose.leave()
 
     function opened(): void {
-        body.contentY = 0;
+        root.toTop();
         if (!root.dose.open) {
             root.closed();
             return;
@@ -50,19 +39,6 @@ FocusScope {
     function troubleAt(field: int): string {
         return root.dose.troubleField === field ? root.dose.trouble : "";
     }
-    /// What has the keys is always to be seen.
-    function reveal(item: Item): void {
-        let within = item;
-        while (within !== null && within !== body.contentItem)
-            within = within.parent;
-        if (within === null)
-            return;
-        const top = item.mapToItem(body.contentItem, 0, 0).y;
-        if (top < body.contentY + Theme.px(30)) // Its label stands above it.
-            body.contentY = Math.max(0, top - Theme.px(30));
-        else if (top + item.height > body.contentY + body.height - 16)
-            body.contentY = Math.min(Math.max(0, body.contentHeight - body.height), top + item.height - body.height + 16);
-    }
 
     Shortcut {
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
@@ -78,317 +54,249 @@ FocusScope {
             root.focusTrouble();
         }
     }
-    Rectangle {
-        anchors.fill: parent
-        color: Theme.desk
-        opacity: 0.6
+    Flow {
+        visible: !root.dose.spray
+        width: parent.width
+        spacing: Theme.px(12)
+
+        LabelledField {
+            id: feed
+            objectName: "doseFeed"
+            width: Theme.px(190)
+            label: qsTr("Numbers on its label")
+            example: "20-10-20"
+            value: root.dose.feed
+            trouble: root.troubleAt(DoseModel.Feed)
+            onEdited: words => root.dose.feed = words
+            onEntered: root.dose.keep()
+        }
+        ChoiceChips {
+            width: Theme.px(210)
+            title: qsTr("It is a")
+            part: "doseForm"
+            choices: [qsTr("powder"), qsTr("liquid")]
+            chosen: root.dose.liquid ? 1 : 0
+            onChoose: index => root.dose.liquid = index === 1
+        }
+        LabelledField {
+            id: weight
+            objectName: "doseWeight"
+            width: Theme.px(300)
+            label: root.dose.liquid ? qsTr("A millilitre of it weighs") : qsTr("A level teaspoon of it weighs")
+            unit: "g"
+            number: true
+            note: root.dose.liquid ? qsTr("On its label; may be left blank") : qsTr("Weigh ten and take a tenth; may be left blank")
+            value: root.dose.weight
+            trouble: root.troubleAt(DoseModel.Weight)
+            onEdited: words => root.dose.weight = words
+            onEntered: root.dose.keep()
+        }
+        LabelledField {
+            id: strength
+            objectName: "doseStrength"
+            width: Theme.px(200)
+            label: qsTr("Strength, nitrogen")
+            unit: "ppm"
+            number: true
+            note: qsTr("By the plan for this plant")
+            value: root.dose.strength
+            trouble: root.troubleAt(DoseModel.Strength)
+            onEdited: words => root.dose.strength = words
+            onEntered: root.dose.keep()
+        }
     }
-    MouseArea { // What lies below is not for the pointer now.
-        anchors.fill: parent
-        hoverEnabled: true
-        onWheel: wheel => wheel.accepted = true
+    Flow {
+        visible: root.dose.spray
+        width: parent.width
+        spacing: Theme.px(12)
+
+        ChoiceChips {
+            width: Theme.px(210)
+            title: qsTr("Mixed from")
+            part: "doseStuff"
+            choices: [qsTr("oil"), qsTr("soap")]
+            chosen: root.dose.soap ? 1 : 0
+            onChoose: index => root.dose.soap = index === 1
+        }
+        LabelledField {
+            id: percent
+            objectName: "dosePercent"
+            width: Theme.px(230)
+            label: qsTr("Of the water, by the label")
+            unit: "%"
+            number: true
+            value: root.dose.percent
+            trouble: root.troubleAt(DoseModel.Percent)
+            onEdited: words => root.dose.percent = words
+            onEntered: root.dose.keep()
+        }
+    }
+    Column {
+        width: parent.width
+        spacing: Theme.px(8)
+
+        LabelledField {
+            id: water
+            objectName: "doseWater"
+            width: Math.min(parent.width, Theme.px(300))
+            label: qsTr("Water, or a can of yours")
+            value: root.dose.water
+            trouble: root.troubleAt(DoseModel.Water)
+            onEdited: words => root.dose.water = words
+            onEntered: root.dose.keep()
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.px(8)
+            Accessible.role: Accessible.Grouping
+            Accessible.name: qsTr("Cans")
+
+            Repeater {
+                model: root.dose.cans
+
+                Chip {
+                    id: can
+                    required property string words
+                    required property string value
+                    required property string sentence
+                    required property int index
+                    objectName: "can" + can.index
+                    text: can.words
+                    reason: can.sentence
+                    on: root.dose.water === can.value
+                    onClicked: root.dose.water = can.value
+                }
+            }
+        }
     }
     Rectangle {
-        id: sheet
-        anchors.horizontalCenter: parent.horizontalCenter
-        y: Theme.px(root.narrow ? 8 : 24)
-        width: Math.min(root.width - 24, Theme.px(700))
-        height: Math.min(root.height - 2 * y, head.y + head.height + contents.height + foot.height + Theme.px(64))
-        radius: Theme.sheetRadius
-        color: Theme.sheet
-        border.width: 1
+        width: parent.width
+        height: answer.height + Theme.px(20)
+        color: Theme.well
+        border.width: Theme.contrast ? 1 : 0
         border.color: Theme.edge
 
-        Heading {
-            id: head
-            objectName: "doseTitle"
-            x: root.side
-            y: Theme.px(18)
-            width: parent.width - 2 * x
-            text: root.dose.title
-            font.pixelSize: Theme.nameSize
-        }
-        Flickable {
-            id: body
-            objectName: "doseBody"
-            x: root.side - 6
-            y: head.y + head.height + Theme.px(12)
-            width: sheet.width - x - Theme.px(10)
-            height: foot.y - y - Theme.px(6)
-            contentHeight: contents.height + Theme.px(8)
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            onHeightChanged: root.reveal(root.focused)
-
-            ScrollBar.vertical: ScrollBar {
-                policy: body.contentHeight > body.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                width: 8
-                Accessible.ignored: true
-            }
-            Column {
-                id: contents
-                x: 6
-                y: 4
-                width: body.width - x - Theme.px(20)
-                spacing: Theme.px(12)
-
-                Flow {
-                    visible: !root.dose.spray
-                    width: parent.width
-                    spacing: Theme.px(12)
-
-                    LabelledField {
-                        id: feed
-                        objectName: "doseFeed"
-                        width: Theme.px(190)
-                        label: qsTr("Numbers on its label")
-                        example: "20-10-20"
-                        value: root.dose.feed
-                        trouble: root.troubleAt(DoseModel.Feed)
-                        onEdited: words => root.dose.feed = words
-                        onEntered: root.dose.keep()
-                    }
-                    ChoiceChips {
-                        width: Theme.px(210)
-                        title: qsTr("It is a")
-                        part: "doseForm"
-                        choices: [qsTr("powder"), qsTr("liquid")]
-                        chosen: root.dose.liquid ? 1 : 0
-                        onChoose: index => root.dose.liquid = index === 1
-                    }
-                    LabelledField {
-                        id: weight
-                        objectName: "doseWeight"
-                        width: Theme.px(300)
-                        label: root.dose.liquid ? qsTr("A millilitre of it weighs") : qsTr("A level teaspoon of it weighs")
-                        unit: "g"
-                        number: true
-                        note: root.dose.liquid ? qsTr("On its label; may be left blank") : qsTr("Weigh ten and take a tenth; may be left blank")
-                        value: root.dose.weight
-                        trouble: root.troubleAt(DoseModel.Weight)
-                        onEdited: words => root.dose.weight = words
-                        onEntered: root.dose.keep()
-                    }
-                    LabelledField {
-                        id: strength
-                        objectName: "doseStrength"
-                        width: Theme.px(200)
-                        label: qsTr("Strength, nitrogen")
-                        unit: "ppm"
-                        number: true
-                        note: qsTr("By the plan for this plant")
-                        value: root.dose.strength
-                        trouble: root.troubleAt(DoseModel.Strength)
-                        onEdited: words => root.dose.strength = words
-                        onEntered: root.dose.keep()
-                    }
-                }
-                Flow {
-                    visible: root.dose.spray
-                    width: parent.width
-                    spacing: Theme.px(12)
-
-                    ChoiceChips {
-                        width: Theme.px(210)
-                        title: qsTr("Mixed from")
-                        part: "doseStuff"
-                        choices: [qsTr("oil"), qsTr("soap")]
-                        chosen: root.dose.soap ? 1 : 0
-                        onChoose: index => root.dose.soap = index === 1
-                    }
-                    LabelledField {
-                        id: percent
-                        objectName: "dosePercent"
-                        width: Theme.px(230)
-                        label: qsTr("Of the water, by the label")
-                        unit: "%"
-                        number: true
-                        value: root.dose.percent
-                        trouble: root.troubleAt(DoseModel.Percent)
-                        onEdited: words => root.dose.percent = words
-                        onEntered: root.dose.keep()
-                    }
-                }
-                Column {
-                    width: parent.width
-                    spacing: Theme.px(8)
-
-                    LabelledField {
-                        id: water
-                        objectName: "doseWater"
-                        width: Math.min(parent.width, Theme.px(300))
-                        label: qsTr("Water, or a can of yours")
-                        value: root.dose.water
-                        trouble: root.troubleAt(DoseModel.Water)
-                        onEdited: words => root.dose.water = words
-                        onEntered: root.dose.keep()
-                    }
-                    Flow {
-                        width: parent.width
-                        spacing: Theme.px(8)
-                        Accessible.role: Accessible.Grouping
-                        Accessible.name: qsTr("Cans")
-
-                        Repeater {
-                            model: root.dose.cans
-
-                            Chip {
-                                id: can
-                                required property string words
-                                required property string value
-                                required property string sentence
-                                required property int index
-                                objectName: "can" + can.index
-                                text: can.words
-                                reason: can.sentence
-                                on: root.dose.water === can.value
-                                onClicked: root.dose.water = can.value
-                            }
-                        }
-                    }
-                }
-                Rectangle {
-                    width: parent.width
-                    height: answer.height + Theme.px(20)
-                    color: Theme.well
-                    border.width: Theme.contrast ? 1 : 0
-                    border.color: Theme.edge
-
-                    Column {
-                        id: answer
-                        x: Theme.px(14)
-                        y: Theme.px(10)
-                        width: parent.width - 2 * x
-                        spacing: Theme.px(4)
-
-                        Words {
-                            objectName: "doseAnswer"
-                            width: parent.width
-                            text: root.dose.dose === "" ? qsTr("The dose stands here once all of it is known.") : root.dose.dose
-                            quiet: root.dose.dose === ""
-                            font.family: Theme.titleFamily
-                            font.pixelSize: Theme.headSize
-                        }
-                        Repeater {
-                            model: root.dose.remarks
-
-                            Words {
-                                required property string modelData
-                                width: answer.width
-                                text: modelData
-                                quiet: true
-                                font.pixelSize: Theme.smallSize
-                            }
-                        }
-                        Repeater {
-                            model: root.dose.cautions
-
-                            Item {
-                                id: caution
-                                required property string modelData
-                                width: answer.width
-                                height: cautionWords.height + 2
-
-                                Lozenge {
-                                    y: Theme.px(3)
-                                }
-                                Words {
-                                    id: cautionWords
-                                    x: Theme.px(20)
-                                    width: caution.width - x
-                                    text: caution.modelData
-                                    color: Theme.caution
-                                    font.pixelSize: Theme.smallSize
-                                }
-                            }
-                        }
-                    }
-                }
-                Words {
-                    width: parent.width
-                    text: qsTr("A can or a spoon of your own")
-                    strong: true
-                }
-                Flow {
-                    width: parent.width
-                    spacing: Theme.px(12)
-
-                    LabelledField {
-                        id: canName
-                        objectName: "canName"
-                        width: Theme.px(220)
-                        label: qsTr("What you call it")
-                        example: qsTr("blue can, coffee spoon")
-                        value: root.dose.canName
-                        trouble: root.troubleAt(DoseModel.CanName)
-                        onEdited: words => root.dose.canName = words
-                        onEntered: root.dose.keepCan()
-                    }
-                    LabelledField {
-                        id: canHolds
-                        objectName: "canHolds"
-                        width: Theme.px(170)
-                        label: qsTr("What it holds")
-                        example: qsTr("1.5 L, 7 ml")
-                        value: root.dose.canHolds
-                        trouble: root.troubleAt(DoseModel.CanHolds)
-                        onEdited: words => root.dose.canHolds = words
-                        onEntered: root.dose.keepCan()
-                    }
-                    Column {
-                        spacing: Theme.px(3)
-
-                        Words { // As high as the labels beside it.
-                            text: " "
-                            font.pixelSize: Theme.rowSize
-                            Accessible.ignored: true
-                        }
-                        SheetButton {
-                            objectName: "canKeep"
-                            height: Theme.px(34)
-                            text: qsTr("Keep it")
-                            reason: qsTr("It stays with the household and can be taken wherever water is measured.")
-                            onClicked: root.dose.keepCan()
-                        }
-                    }
-                }
-            }
-        }
         Column {
-            id: foot
-            x: root.side
-            y: sheet.height - height - Theme.px(16)
-            width: sheet.width - 2 * x
-            spacing: Theme.px(8)
+            id: answer
+            x: Theme.px(14)
+            y: Theme.px(10)
+            width: parent.width - 2 * x
+            spacing: Theme.px(4)
 
-            Rectangle {
+            Words {
+                objectName: "doseAnswer"
                 width: parent.width
-                height: 1
-                color: Theme.rule
+                text: root.dose.dose === "" ? qsTr("The dose stands here once all of it is known.") : root.dose.dose
+                quiet: root.dose.dose === ""
+                font.family: Theme.titleFamily
+                font.pixelSize: Theme.headSize
             }
-            Trouble {
-                objectName: "doseTrouble"
-                width: parent.width
-                words: root.dose.error
-            }
-            Flow {
-                width: parent.width
-                spacing: Theme.px(8)
+            Repeater {
+                model: root.dose.remarks
 
-                ActButton {
-                    objectName: "doseKeep"
-                    text: root.dose.spray ? qsTr("Done") : qsTr("Use this feed and can")
-                    reason: root.dose.spray ? qsTr("Control and Enter") : qsTr("Control and Enter. Remembered on this machine; each feed then says its dose.")
-                    onClicked: root.dose.keep()
+                Words {
+                    required property string modelData
+                    width: answer.width
+                    text: modelData
+                    quiet: true
+                    font.pixelSize: Theme.smallSize
                 }
-                SheetButton {
-                    objectName: "doseLeave"
-                    visible: !root.dose.spray
-                    text: qsTr("Leave")
-                    reason: qsTr("Escape")
-                    onClicked: root.dose.leave()
+            }
+            Repeater {
+                model: root.dose.cautions
+
+                Item {
+                    id: caution
+                    required property string modelData
+                    width: answer.width
+                    height: cautionWords.height + 2
+
+                    Lozenge {
+                        y: Theme.px(3)
+                    }
+                    Words {
+                        id: cautionWords
+                        x: Theme.px(20)
+                        width: caution.width - x
+                        text: caution.modelData
+                        color: Theme.caution
+                        font.pixelSize: Theme.smallSize
+                    }
                 }
             }
         }
     }
+    Words {
+        width: parent.width
+        text: qsTr("A can or a spoon of your own")
+        strong: true
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(12)
+
+        LabelledField {
+            id: canName
+            objectName: "canName"
+            width: Theme.px(220)
+            label: qsTr("What you call it")
+            example: qsTr("blue can, coffee spoon")
+            value: root.dose.canName
+            trouble: root.troubleAt(DoseModel.CanName)
+            onEdited: words => root.dose.canName = words
+            onEntered: root.dose.keepCan()
+        }
+        LabelledField {
+            id: canHolds
+            objectName: "canHolds"
+            width: Theme.px(170)
+            label: qsTr("What it holds")
+            example: qsTr("1.5 L, 7 ml")
+            value: root.dose.canHolds
+            trouble: root.troubleAt(DoseModel.CanHolds)
+            onEdited: words => root.dose.canHolds = words
+            onEntered: root.dose.keepCan()
+        }
+        Column {
+            spacing: Theme.px(3)
+
+            Words { // As high as the labels beside it.
+                text: " "
+                font.pixelSize: Theme.rowSize
+                Accessible.ignored: true
+            }
+            SheetButton {
+                objectName: "canKeep"
+                height: Theme.px(34)
+                text: qsTr("Keep it")
+                reason: qsTr("It stays with the household and can be taken wherever water is measured.")
+                onClicked: root.dose.keepCan()
+            }
+        }
+    }
+    acts: [
+        Trouble {
+            objectName: "doseTrouble"
+            width: parent.width
+            words: root.dose.error
+        },
+        Flow {
+            width: parent.width
+            spacing: Theme.px(8)
+
+            ActButton {
+                objectName: "doseKeep"
+                text: root.dose.spray ? qsTr("Done") : qsTr("Use this feed and can")
+                reason: root.dose.spray ? qsTr("Control and Enter") : qsTr("Control and Enter. Remembered on this machine; each feed then says its dose.")
+                onClicked: root.dose.keep()
+            }
+            SheetButton {
+                objectName: "doseLeave"
+                visible: !root.dose.spray
+                text: qsTr("Leave")
+                reason: qsTr("Escape")
+                onClicked: root.dose.leave()
+            }
+        }
+    ]
 }

@@ -19,6 +19,8 @@ Window {
     property MendModel mend: null
     /// How much feed goes into the water; null where none is told.
     property DoseModel dose: null
+    /// What is asked of a plant by hand; null where nothing is.
+    property AskModel ask: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -194,7 +196,7 @@ Window {
     PageLoader {
         id: plantsPage
         file: "PlantsPage.qml"
-        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, ask: root.ask, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         onCardAsked: printing.askCard()
         visible: root.page === "plants"
@@ -281,6 +283,25 @@ Window {
     }
     Connections {
         target: doseLoader.item
+        ignoreUnknownSignals: true
+        function onClosed(): void {
+            root.openPage();
+        }
+    }
+    Loader {
+        id: askLoader
+        anchors.fill: sheet
+        anchors.margins: 1
+    }
+    Connections {
+        target: root.ask
+        function onOpenChanged(): void {
+            if (root.ask.open && askLoader.status === Loader.Null)
+                askLoader.setSource("AskSheet.qml", { objectName: "askSheet", ask: root.ask });
+        }
+    }
+    Connections {
+        target: askLoader.item
         ignoreUnknownSignals: true
         function onClosed(): void {
             root.openPage();

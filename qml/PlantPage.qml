@@ -11,6 +11,8 @@ FocusScope {
     required property PlantModel plant
     /// How much feed goes into the water; null where none is told.
     property DoseModel dose: null
+    /// What is asked of the plant by hand; null where nothing is.
+    property AskModel ask: null
     required property bool narrow
     required property bool wide
     required property real side
@@ -64,6 +66,8 @@ FocusScope {
             root.sideBySide();
         else if (event.key === Qt.Key_D && event.modifiers === Qt.NoModifier && feeding.visible)
             root.plant.askDose();
+        else if (root.ask !== null && event.modifiers === Qt.NoModifier && root.askOf(event.key) !== AskModel.None)
+            root.ask.ask(root.askOf(event.key));
         else if (event.key === Qt.Key_Home)
             sheet.contentY = 0;
         else if (event.key === Qt.Key_End)
@@ -76,6 +80,10 @@ FocusScope {
         sheet.contentY = Math.max(0, Math.min(Math.max(0, sheet.contentHeight - sheet.height), sheet.contentY + by));
     }
 
+    function askOf(key: int): int {
+        const keys = [0, Qt.Key_C, Qt.Key_H, Qt.Key_S, Qt.Key_P, Qt.Key_W];
+        return Math.max(AskModel.None, keys.indexOf(key)); // By AskModel.What.
+    }
     function sideBySide(): void {
         root.plant.album.openTwo();
     }
@@ -238,6 +246,11 @@ FocusScope {
                     ppm: root.plant.feedPpm
                     onAsked: root.plant.askDose()
                 }
+            }
+            PlantAsks {
+                visible: root.ask !== null
+                width: parent.width
+                ask: root.ask
             }
             Trouble {
                 width: parent.width

@@ -13,6 +13,8 @@ FocusScope {
     property MendModel mend: null
     /// How much feed goes into the water; null where none is told.
     property DoseModel dose: null
+    /// What is asked of a plant by hand; null where nothing is.
+    property AskModel ask: null
     required property bool narrow
     required property bool wide
     readonly property real side: root.narrow ? 11 : 19
@@ -144,6 +146,7 @@ FocusScope {
         focus: root.plants.opened !== 0 && !root.inPhoto
         plant: root.plant
         dose: root.dose
+        ask: root.ask
         narrow: root.narrow
         wide: root.wide
         side: root.side

@@ -66,6 +66,8 @@ FocusScope {
             leaving.ask();
         else if (event.key === Qt.Key_D && !control)
             root.round.askDose(root.round.currentRow);
+        else if (event.key === Qt.Key_B && !control)
+            root.round.askSpray(root.round.currentRow);
         else if (event.key === Qt.Key_T && !control)
             root.asTable = !root.asTable;
         else if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))

@@ -215,6 +215,18 @@ Item {
                     root.round.askDose(root.index);
                 }
             }
+            SheetButton {
+                objectName: "sprayButton"
+                visible: root.treats && !root.done
+                height: Theme.px(28)
+                focusPolicy: Qt.NoFocus // The keys stay with the tasks.
+                text: qsTr("Before a spray")
+                reason: qsTr("Key B. Whether to spray now, to wait, or not at all.")
+                onClicked: {
+                    root.round.currentRow = root.index;
+                    root.round.askSpray(root.index);
+                }
+            }
             Repeater {
                 model: root.cautions
 

@@ -31,25 +31,6 @@ struct Case {
     std::optional<home::PlantId> plant;
 };
 
-std::set<std::string> cases_of(const plan::ColdPrognosis& prognosis, const plants::PlantKind* kind)
-{
-    std::set<std::string> cases;
-    // What kinds have wood is not in the table; soft and woody advice are both short.
-    const bool soft = kind != nullptr && (kind->group == "succulent" || kind->group == "vegetable" ||
-                                          kind->group == "annual_porch" || kind->group == "bulb_porch");
-    cases.insert(soft ? "soft" : "woody");
-    if (!soft) {
-        cases.insert("soft");
-    }
-    if (prognosis.outcome >= plan::ColdOutcome::DeathPossible) {
-        cases.insert("severe");
-    }
-    if (prognosis.roots_at_risk) {
-        cases.insert("roots");
-    }
-    return cases;
-}
-
 Answer answer_of(const Case& of, const plan::ColdPrognosis& prognosis, bool feed_may_begin,
                  const Globals& globals)
 {
@@ -92,7 +73,7 @@ Answer answer_of(const Case& of, const plan::ColdPrognosis& prognosis, bool feed
     auto keys = prognosis.sources;
     Json care = Json::array();
     if (prognosis.outcome != plan::ColdOutcome::Nothing) {
-        const auto cases = cases_of(prognosis, of.kind);
+        const auto cases = words::cold_cases(prognosis, of.kind);
         text << words::care_lines("cold", cases);
         for (const auto* line : plan::care_lines_for("cold", cases)) {
             care.push_back({{"list", line->list}, {"text", line->text}, {"sources", line->sources}});

@@ -127,37 +127,12 @@ std::string text_of(const plan::PestCoursePlan& plan, const home::Household& hou
         }
     }
     if (!plan.courses.empty()) {
-        text << "\nClean plants first, suspect ones next, infested ones last; wash hands and tools between. "
-                "Labels and local rules come first; keep children and animals away from what is wet with "
-                "spray.\n";
+        text << '\n' << words::course_hygiene() << '\n';
     }
     for (const auto& remark : plan.remarks) {
         text << words::course_remark(remark, household) << '\n';
     }
     return std::move(text).str();
-}
-
-std::vector<std::string> sources_of(const plan::PestCoursePlan& plan, const plants::Pest* asked)
-{
-    std::vector<std::string> keys;
-    const auto add = [&](const plants::Pest& pest) {
-        keys.insert(keys.end(), pest.sources.begin(), pest.sources.end());
-        for (const auto& clock : pest.clocks) {
-            keys.push_back(clock.source);
-        }
-    };
-    if (asked != nullptr) {
-        add(*asked);
-    }
-    for (const auto& course : plan.courses) {
-        add(*course.pest);
-    }
-    if (!plan.courses.empty()) {
-        for (const char* key : {"BHGMOVE", "NEEMSG", "MEM"}) {
-            keys.emplace_back(key);
-        }
-    }
-    return keys;
 }
 
 Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
@@ -171,7 +146,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         asked = *found;
     }
     if (asked != nullptr && options.plant.empty() && !has_household(globals)) {
-        const auto keys = sources_of({globals.today, {}, {}, {}, {}}, asked);
+        const auto keys = words::course_sources({}, asked);
         return Answer{{{"pest", json_of(*asked)}, {"sources", sources_json(keys)}},
                       words::pest_card(*asked) + words::sources_line(keys),
                       {}};
@@ -213,7 +188,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
         std::erase_if(plan.isolation, [&](const auto& row) { return !concerns(row.plant); });
     }
 
-    const auto keys = sources_of(plan, asked);
+    const auto keys = words::course_sources(plan.courses, asked);
     Json json{{"today", calendar::to_text(plan.today)}};
     if (asked != nullptr) {
         json["pest"] = json_of(*asked);

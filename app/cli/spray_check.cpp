@@ -30,35 +30,72 @@ struct YesNo {
     const char* name;
     std::string SprayOptions::*given;
     std::optional<bool> plan::SprayAnswers::*answer;
+    plan::SprayCheck check; ///< That asks it.
     const char* help;
 };
 
 const std::array<YesNo, 18>& yes_no_options()
 {
     using plan::SprayAnswers;
+    using plan::SprayCheck;
     static const std::array<YesNo, 18> options{
-        {{"--outdoors", &SprayOptions::outdoors, &SprayAnswers::outdoors, "Sprayed outdoors"},
-         {"--label-read", &SprayOptions::label_read, &SprayAnswers::label_read, "The label was read"},
-         {"--label-forbids", &SprayOptions::label_forbids, &SprayAnswers::label_forbids,
+        {{"--outdoors", &SprayOptions::outdoors, &SprayAnswers::outdoors, SprayCheck::Place,
+          "Sprayed outdoors"},
+         {"--label-read", &SprayOptions::label_read, &SprayAnswers::label_read, SprayCheck::Label,
+          "The label was read"},
+         {"--label-forbids", &SprayOptions::label_forbids, &SprayAnswers::label_forbids, SprayCheck::LabelForbids,
           "It forbids this plant, pest or place"},
-         {"--leaf-hurt", &SprayOptions::leaf_hurt, &SprayAnswers::test_leaf_hurt, "The tried leaf was hurt"},
-         {"--sun", &SprayOptions::sun, &SprayAnswers::direct_sun, "In direct sun"},
-         {"--dry", &SprayOptions::dry, &SprayAnswers::dry_or_wilted, "Dry or wilted"},
-         {"--seedling", &SprayOptions::seedling, &SprayAnswers::seedling, "A seedling"},
-         {"--wind", &SprayOptions::wind, &SprayAnswers::windy, "Windy"},
-         {"--rain", &SprayOptions::rain, &SprayAnswers::rain_soon, "Rain is near"},
-         {"--flowers", &SprayOptions::flowers, &SprayAnswers::open_flowers, "Flowers are open"},
-         {"--children", &SprayOptions::children, &SprayAnswers::child_near, "Children near"},
-         {"--animals", &SprayOptions::animals, &SprayAnswers::animal_near, "Animals near, fish too"},
-         {"--asthma", &SprayOptions::asthma, &SprayAnswers::asthma_or_pregnant,
+         {"--leaf-hurt", &SprayOptions::leaf_hurt, &SprayAnswers::test_leaf_hurt, SprayCheck::TestLeafHurt,
+          "The tried leaf was hurt"},
+         {"--sun", &SprayOptions::sun, &SprayAnswers::direct_sun, SprayCheck::DirectSun,
+          "In direct sun"},
+         {"--dry", &SprayOptions::dry, &SprayAnswers::dry_or_wilted, SprayCheck::DryOrWilted,
+          "Dry or wilted"},
+         {"--seedling", &SprayOptions::seedling, &SprayAnswers::seedling, SprayCheck::Seedling,
+          "A seedling"},
+         {"--wind", &SprayOptions::wind, &SprayAnswers::windy, SprayCheck::Windy,
+          "Windy"},
+         {"--rain", &SprayOptions::rain, &SprayAnswers::rain_soon, SprayCheck::RainSoon,
+          "Rain is near"},
+         {"--flowers", &SprayOptions::flowers, &SprayAnswers::open_flowers, SprayCheck::OpenFlowers,
+          "Flowers are open"},
+         {"--children", &SprayOptions::children, &SprayAnswers::child_near, SprayCheck::ChildNear,
+          "Children near"},
+         {"--animals", &SprayOptions::animals, &SprayAnswers::animal_near, SprayCheck::AnimalNear,
+          "Animals near, fish too"},
+         {"--asthma", &SprayOptions::asthma, &SprayAnswers::asthma_or_pregnant, SprayCheck::AsthmaOrPregnant,
           "Somebody with asthma, or pregnant"},
-         {"--fresh-air", &SprayOptions::fresh_air, &SprayAnswers::fresh_air, "Fresh air"},
-         {"--flame", &SprayOptions::flame, &SprayAnswers::flame_near, "A flame or spark near"},
-         {"--edible", &SprayOptions::edible, &SprayAnswers::edible, "Any of it is eaten"},
-         {"--crop-on-label", &SprayOptions::crop_on_label, &SprayAnswers::crop_on_label,
+         {"--fresh-air", &SprayOptions::fresh_air, &SprayAnswers::fresh_air, SprayCheck::NoFreshAir,
+          "Fresh air"},
+         {"--flame", &SprayOptions::flame, &SprayAnswers::flame_near, SprayCheck::FlameNear,
+          "A flame or spark near"},
+         {"--edible", &SprayOptions::edible, &SprayAnswers::edible, SprayCheck::Edible,
+          "Any of it is eaten"},
+         {"--crop-on-label", &SprayOptions::crop_on_label, &SprayAnswers::crop_on_label, SprayCheck::EdibleNotOnLabel,
           "The crop stands on the label"},
-         {"--homemade", &SprayOptions::homemade, &SprayAnswers::homemade, "Mixed from household detergent"}}};
+         {"--homemade", &SprayOptions::homemade, &SprayAnswers::homemade, SprayCheck::Homemade,
+          "Mixed from household detergent"}}};
     return options;
+}
+
+/// The option that answers a question.
+std::string option_of(plan::SprayCheck check)
+{
+    switch (check) {
+    case plan::SprayCheck::TestLeaf:
+        return "--test-leaf";
+    case plan::SprayCheck::TemperatureLow:
+    case plan::SprayCheck::TemperatureHigh:
+        return "--temperature";
+    case plan::SprayCheck::JustRepotted:
+        return "--repotted-days";
+    case plan::SprayCheck::MixedHours:
+        return "--mixed-hours";
+    case plan::SprayCheck::OpenFlowersOutdoors:
+        return option_of(plan::SprayCheck::OpenFlowers);
+    default:
+        return std::ranges::find(yes_no_options(), check, &YesNo::check)->name;
+    }
 }
 
 Result<const plants::PlantKind*> kind_of(const Globals& globals, const SprayOptions& options)
@@ -133,11 +170,7 @@ Result<Answer> check_spray(const Globals& globals, const SprayOptions& options)
 
     Json findings = Json::array();
     std::ostringstream text;
-    text << (decision.verdict == plan::SprayVerdict::Go      ? "Go: nothing speaks against it.\n"
-             : decision.verdict == plan::SprayVerdict::Never ? "Never: not like this.\n"
-             : decision.findings.empty() || decision.findings.front().verdict < plan::SprayVerdict::Wait
-                 ? "Wait: questions are open.\n"
-                 : "Wait.\n");
+    text << words::spray_verdict(decision) << '\n';
     std::vector<std::string> said;
     for (const auto& finding : decision.findings) {
         const auto sentence = words::spray_finding(finding, globals.units);
@@ -149,7 +182,7 @@ Result<Answer> check_spray(const Globals& globals, const SprayOptions& options)
     }
     Json open = Json::array();
     for (const auto check : decision.open) {
-        const auto question = words::spray_question(check);
+        const auto question = words::spray_question(check) + " (" + option_of(check) + ")";
         if (std::ranges::find(said, question) == said.end()) {
             said.push_back(question);
             open.push_back({{"check", plan::to_string(check)}, {"question", question}});
@@ -166,8 +199,7 @@ Result<Answer> check_spray(const Globals& globals, const SprayOptions& options)
         text << "  " << words::spray_conflict(conflict, globals.units) << '\n';
     }
     if (decision.verdict == plan::SprayVerdict::Go) {
-        text << "Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after "
-                "a day. The label and local rules come first.\n";
+        text << words::spray_go() << '\n';
     } else if (!options.test_leaf_hours) {
         text << "A leaf tried today is looked at from "
              << words::day(globals.today + calendar::Days{plan::kTestLeafFirstDay}) << " to "

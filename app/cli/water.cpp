@@ -19,13 +19,6 @@ struct WaterOptions {
     int days = 14;
 };
 
-constexpr std::array<std::string_view, 22> kWaterRules{
-    "pot_litres_per_kg", "pot_shape",      "available_share", "draw_factor",  "draw_succulent",
-    "dry_keep_moist",    "dry_top_inch",   "dry_right_out",   "look_top_inch", "finger_depth",
-    "wet_month_rain",    "wet_season",     "roots_zones",     "roots_young",  "roots_air",
-    "roots_slow",        "roots_stop",     "roots_injury",    "pot_dark_excess", "pot_light_less",
-    "winter_match",      "leach_saucer"};
-
 constexpr std::array kTopics{plan::CautionTopic::HeavyPot};
 
 Json json_of(const plan::RootsOfPlant& roots)
@@ -122,13 +115,11 @@ void say_wet(std::ostream& text, std::span<const plan::WetSpell> spells)
     if (spells.empty()) {
         return;
     }
-    text << "\nWet season for pots in the open: ";
+    std::string said;
     for (const auto& spell : spells) {
-        text << (&spell == &spells.front() ? "" : ", ") << words::day(spell.from) << " to "
-             << words::day(spell.to);
+        said += (said.empty() ? "" : ", ") + words::day(spell.from) + " to " + words::day(spell.to);
     }
-    text << ". Cacti and succulents under a roof, pots on feet, saucers empty, no feed; look for fungus. The top "
-            "may look dry while the roots stand wet: feel 5 cm deep.\n";
+    text << '\n' << words::wet_season(said) << '\n';
 }
 
 Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
@@ -178,12 +169,12 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
         text << "\nRoots and winter quarters\n" << root_text.str();
     }
     text << "\nReckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.\n"
-         << sources_in_words(year->climate, globals.units) << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kWaterRules));
+         << sources_in_words(year->climate, globals.units) << cautions_in_words(kTopics) << words::sources_line(plan::GrowingRules::built_in().sources_of(words::water_rules()));
     Json wet = Json::array();
     for (const auto& spell : spells) {
         wet.push_back({{"from", calendar::to_text(spell.from)}, {"to", calendar::to_text(spell.to)}});
     }
-    return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(kWaterRules)}},
+    return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(words::water_rules())}},
                   std::move(text).str(), year->climate.warnings};
 }
 

@@ -2,10 +2,175 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AskLine</name>
+    <message>
+        <source>%1, past</source>
+        <translation>%1, vorbei</translation>
+    </message>
+</context>
+<context>
+    <name>AskSheet</name>
+    <message>
+        <source>Sprayed: write it down</source>
+        <translation>Gespritzt: aufschreiben</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Control and Enter. Into the journal of the plant; Undo takes it back.</source>
+        <translation>Strg und Eingabe. Ins Tagebuch der Pflanze; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>ClassHeading</name>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ColdAsk</name>
+    <message>
+        <source>After a cold night: %1</source>
+        <translation>Nach einer kalten Nacht: %1</translation>
+    </message>
+    <message>
+        <source>Lowest at the plant</source>
+        <translation>Tiefstwert an der Pflanze</translation>
+    </message>
+    <message>
+        <source>Blank: as the journal has it. Several nights with ; between them, the last one last</source>
+        <translation>Leer: wie es im Tagebuch steht. Mehrere Nächte mit ; dazwischen, die letzte zuletzt</translation>
+    </message>
+    <message>
+        <source>Several nights with ; between them, the last one last</source>
+        <translation>Mehrere Nächte mit ; dazwischen, die letzte zuletzt</translation>
+    </message>
+    <message>
+        <source>The last of them ended</source>
+        <translation>Die letzte endete</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage zuvor</translation>
+    </message>
+    <message>
+        <source>Blank: this morning</source>
+        <translation>Leer: heute Morgen</translation>
+    </message>
+    <message>
+        <source>Two hours after sunset</source>
+        <translation>Zwei Stunden nach Sonnenuntergang</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>High of the day</source>
+        <translation>Höchstwert des Tages</translation>
+    </message>
+    <message>
+        <source>Hours at or below %1</source>
+        <translation>Stunden bei %1 oder darunter</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Where somebody saw them</source>
+        <translation>Wo jemand sie gesehen hat</translation>
+    </message>
+    <message>
+        <source>From sunset to sunrise</source>
+        <translation>Von Sonnenuntergang bis -aufgang</translation>
+    </message>
+    <message>
+        <source>Blank: %1 h, by place and date</source>
+        <translation>Leer: %1 h, nach Ort und Datum</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>Write the lowest of the night at the plant.</source>
+        <translation>Den Tiefstwert der Nacht an der Pflanze schreiben.</translation>
+    </message>
+    <message>
+        <source>The journal has the cold night of %1 without its lowest at the plant; write it here.</source>
+        <translation>Im Tagebuch steht die kalte Nacht vom %1 ohne ihren Tiefstwert an der Pflanze; hier schreiben.</translation>
+    </message>
+    <message>
+        <source>“%1” is no temperature.</source>
+        <translation>„%1“ ist keine Temperatur.</translation>
+    </message>
+    <message>
+        <source>That is below the night&apos;s lowest; exchange the two.</source>
+        <translation>Das liegt unter dem Tiefstwert der Nacht; die beiden vertauschen.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Schreiben, wie viele Tage es her ist, 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>%1 is no low of a night at a pot.</source>
+        <translation>%1 ist kein Nachttief an einem Topf.</translation>
+    </message>
+    <message>
+        <source>Write %1 nights at most; older ones do not count with the last.</source>
+        <translation>Höchstens %1 Nächte schreiben; ältere zählen nicht mit der letzten.</translation>
+    </message>
+    <message>
+        <source>Write hours of cold, 0 to 72.</source>
+        <translation>Stunden der Kälte schreiben, 0 bis 72.</translation>
+    </message>
+    <message>
+        <source>A night lasts 3 to 21 hours.</source>
+        <translation>Eine Nacht dauert 3 bis 21 Stunden.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Wie es im Tagebuch steht.</translation>
+    </message>
+    <message>
+        <source>Safe night %1, damage begins at %2, lethal at %3.</source>
+        <translation>Sichere Nacht %1, Schaden beginnt bei %2, tödlich bei %3.</translation>
+    </message>
+    <message>
+        <source>Low %1; %2 h below the safe night (%3 kelvin hours), %4 h below the line of damage (%5).</source>
+        <translation>Tief %1; %2 h unter der sicheren Nacht (%3 Kelvinstunden), %4 h unter der Schadenslinie (%5).</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>New growth is logged: feeding may begin again.</source>
+        <translation>Neuer Trieb ist eingetragen: Düngen darf wieder beginnen.</translation>
+    </message>
+    <message>
+        <source>The journal has the cold night of %1 already.</source>
+        <translation>Im Tagebuch steht die kalte Nacht vom %1 schon.</translation>
+    </message>
+    <message>
+        <source>%1: the cold night of %2 is written down. Looks at it come into the round.</source>
+        <translation>%1: Die kalte Nacht vom %2 ist aufgeschrieben. Das Nachsehen kommt in die Runde.</translation>
+    </message>
+    <message>
+        <source>%1: %2 cold nights to %3 are written down. Looks at it come into the round.</source>
+        <translation>%1: %2 kalte Nächte bis %3 sind aufgeschrieben. Das Nachsehen kommt in die Runde.</translation>
     </message>
 </context>
 <context>
@@ -172,6 +337,236 @@
     <message>
         <source>%1: both %2.</source>
         <translation>%1: beide %2.</translation>
+    </message>
+</context>
+<context>
+    <name>CourseAsk</name>
+    <message>
+        <source>Pests and the course: %1</source>
+        <translation>Schädlinge und die Kur: %1</translation>
+    </message>
+    <message>
+        <source>none in particular</source>
+        <translation>keiner im Besonderen</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation>ihr eigener</translation>
+    </message>
+    <message>
+        <source>What is known of a pest</source>
+        <translation>Was über einen Schädling bekannt ist</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>Infested: %1.</source>
+        <translation>Befallen: %1.</translation>
+    </message>
+    <message>
+        <source>Suspect: %1.</source>
+        <translation>Verdächtig: %1.</translation>
+    </message>
+    <message>
+        <source>Clean: %1.</source>
+        <translation>Sauber: %1.</translation>
+    </message>
+    <message>
+        <source>A pest without a known name</source>
+        <translation>Ein Schädling ohne bekannten Namen</translation>
+    </message>
+    <message>
+        <source>Since the last find on %1: treated %2 times, clean looks %3.</source>
+        <translation>Seit dem letzten Fund am %1: %2-mal behandelt, %3-mal sauber durchgesehen.</translation>
+    </message>
+    <message>
+        <source>Since the last contact on %1: clean looks %2.</source>
+        <translation>Seit dem letzten Kontakt am %1: %2-mal sauber durchgesehen.</translation>
+    </message>
+    <message>
+        <source>Overdue: %1</source>
+        <translation>Überfällig: %1</translation>
+    </message>
+    <message>
+        <source>And so on, every %1 days at this temperature.</source>
+        <translation>Und so weiter, bei dieser Temperatur alle %1 Tage.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>DamageAsk</name>
+    <message>
+        <source>Hit by a spray or weed-killer: %1</source>
+        <translation>Von Spritzmittel oder Unkrautmittel getroffen: %1</translation>
+    </message>
+    <message>
+        <source>another, not in the journal</source>
+        <translation>ein anderes Mal, nicht im Tagebuch</translation>
+    </message>
+    <message>
+        <source>Which, of those in the journal</source>
+        <translation>Welches Mal, von denen im Tagebuch</translation>
+    </message>
+    <message>
+        <source>What was sprayed</source>
+        <translation>Was gespritzt wurde</translation>
+    </message>
+    <message>
+        <source>The active substance, from the label; blank where nobody knows</source>
+        <translation>Der Wirkstoff, vom Etikett; leer, wo es niemand weiß</translation>
+    </message>
+    <message>
+        <source>It happened</source>
+        <translation>Es geschah</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage zuvor</translation>
+    </message>
+    <message>
+        <source>Blank: today</source>
+        <translation>Leer: heute</translation>
+    </message>
+    <message>
+        <source>From the spray to the first signs</source>
+        <translation>Vom Spritzen bis zu den ersten Zeichen</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Mix in the pot</source>
+        <translation>Erde im Topf</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>Quart</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>Is it still wet on the leaves?</source>
+        <translation>Ist es auf den Blättern noch nass?</translation>
+    </message>
+    <message>
+        <source>Is it suspected in mix, compost or manure?</source>
+        <translation>Wird es in Erde, Kompost oder Mist vermutet?</translation>
+    </message>
+    <message>
+        <source>Is any of it eaten?</source>
+        <translation>Wird etwas davon gegessen?</translation>
+    </message>
+    <message>
+        <source>What is seen on new growth</source>
+        <translation>Was am neuen Trieb zu sehen ist</translation>
+    </message>
+    <message>
+        <source>On leaves that were there</source>
+        <translation>An Blättern, die schon da waren</translation>
+    </message>
+    <message>
+        <source>On stems</source>
+        <translation>An Stängeln</translation>
+    </message>
+    <message>
+        <source>On roots</source>
+        <translation>An Wurzeln</translation>
+    </message>
+    <message>
+        <source>Where and on which plants</source>
+        <translation>Wo und an welchen Pflanzen</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Schreiben, wie viele Tage es her ist, 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>Write days, 0 to 1000, or leave it blank.</source>
+        <translation>Tage schreiben, 0 bis 1000, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>Write how much mix the pot holds, or leave it blank.</source>
+        <translation>Schreiben, wie viel Erde der Topf fasst, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>What is known of %1, and what to do</source>
+        <translation>Was über %1 bekannt ist, und was zu tun ist</translation>
+    </message>
+    <message>
+        <source>It looks most like %1. That is not certain.</source>
+        <translation>Am ehesten sieht es aus nach: %1. Sicher ist das nicht.</translation>
+    </message>
+    <message>
+        <source>What did it is not known: the careful way.</source>
+        <translation>Was es war, ist nicht bekannt: der vorsichtige Weg.</translation>
+    </message>
+    <message>
+        <source>Do not eat.</source>
+        <translation>Nicht essen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not in the table; read on the label what it contains.</source>
+        <translation>„%1“ steht nicht in der Tabelle; auf dem Etikett lesen, was es enthält.</translation>
+    </message>
+    <message>
+        <source>To wash the mix through: %1 of water, twice the pot&apos;s volume, caught in a basin.</source>
+        <translation>Zum Durchspülen der Erde: %1 Wasser, das Doppelte des Topfvolumens, in einer Wanne aufgefangen.</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Dünger</translation>
+    </message>
+    <message>
+        <source>No feed before %1, and then only once new, healthy growth is logged.</source>
+        <translation>Kein Dünger vor %1, und dann erst, wenn neuer, gesunder Trieb eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>No feed before %1.</source>
+        <translation>Kein Dünger vor %1.</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>This is no diagnosis and no legal proof.</source>
+        <translation>Dies ist keine Diagnose und kein Beweis vor Gericht.</translation>
+    </message>
+    <message>
+        <source>What the signs fit, not certain</source>
+        <translation>Wozu die Zeichen passen, nicht sicher</translation>
+    </message>
+    <message>
+        <source>Nothing in the table; show it to a plant clinic.</source>
+        <translation>Nichts in der Tabelle; einer Pflanzenklinik zeigen.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Wie es im Tagebuch steht.</translation>
+    </message>
+    <message>
+        <source>The journal keeps what it has of %1; this answer is for looking alone.</source>
+        <translation>Das Tagebuch behält, was es vom %1 hat; diese Antwort ist nur zum Ansehen.</translation>
+    </message>
+    <message>
+        <source>%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.</source>
+        <translation>%1: am %2 von Spritzmittel getroffen, aufgeschrieben. Was hilft und was wartet, kommt in die Runde; gegessen wird nichts davon.</translation>
     </message>
 </context>
 <context>
@@ -2831,6 +3226,53 @@
     </message>
 </context>
 <context>
+    <name>PlantAsks</name>
+    <message>
+        <source>Ask</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>After a cold night</source>
+        <translation>Nach einer kalten Nacht</translation>
+    </message>
+    <message>
+        <source>Key C. What the cold may have done, what helps and what waits.</source>
+        <translation>Taste C. Was die Kälte angerichtet haben kann, was hilft und was wartet.</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>Key H. What weed-killer or drift may have done, by what is seen.</source>
+        <translation>Taste H. Was Unkrautmittel oder Abdrift angerichtet haben können, nach dem, was zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Vor dem Spritzen</translation>
+    </message>
+    <message>
+        <source>Key S. Whether to spray now, to wait, or not at all.</source>
+        <translation>Taste S. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
+    </message>
+    <message>
+        <source>Pests and the course</source>
+        <translation>Schädlinge und die Kur</translation>
+    </message>
+    <message>
+        <source>Key P. How it stands, the steps and when it may end.</source>
+        <translation>Taste P. Wie es steht, die Schritte und wann es zu Ende sein kann.</translation>
+    </message>
+    <message>
+        <source>Water and winter</source>
+        <translation>Wasser und Winter</translation>
+    </message>
+    <message>
+        <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
+        <translation>Taste W. Wann nach der Erde zu sehen ist, ihre Wurzeln und ihr Winterquartier.</translation>
+    </message>
+</context>
+<context>
     <name>PlantCollection</name>
     <message>
         <source>Find a plant by its name</source>
@@ -3970,6 +4412,14 @@
         <source>%1; %2</source>
         <translation>%1; %2</translation>
     </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Vor dem Spritzen</translation>
+    </message>
+    <message>
+        <source>Key B. Whether to spray now, to wait, or not at all.</source>
+        <translation>Taste B. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
+    </message>
 </context>
 <context>
     <name>RoundSheet</name>
@@ -4658,6 +5108,89 @@
     </message>
 </context>
 <context>
+    <name>SprayAsk</name>
+    <message>
+        <source>Before a spray: %1</source>
+        <translation>Vor dem Spritzen: %1</translation>
+    </message>
+    <message>
+        <source>What is to be sprayed or wiped on</source>
+        <translation>Was gespritzt oder aufgewischt wird</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Blank: none was tried</source>
+        <translation>Leer: keins wurde probiert</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Blank: long ago</source>
+        <translation>Leer: lange her</translation>
+    </message>
+    <message>
+        <source>Blank: just now</source>
+        <translation>Leer: gerade eben</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>A leaf tried today is looked at from %1 to %2.</source>
+        <translation>Ein Blatt, das heute probiert wird, wird von %1 bis %2 angesehen.</translation>
+    </message>
+    <message>
+        <source>soap</source>
+        <translation>Seife</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>neem</source>
+        <translation>Neem</translation>
+    </message>
+    <message>
+        <source>alcohol</source>
+        <translation>Alkohol</translation>
+    </message>
+    <message>
+        <source>what roots take up</source>
+        <translation>was Wurzeln aufnehmen</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>Write hours, 0 to 1000, or leave it blank.</source>
+        <translation>Stunden schreiben, 0 bis 1000, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>Write days, or leave it blank.</source>
+        <translation>Tage schreiben oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no warmth at which anybody sprays.</source>
+        <translation>„%1“ ist keine Temperatur, bei der jemand spritzt.</translation>
+    </message>
+    <message>
+        <source>Not answered yet</source>
+        <translation>Noch nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>%1: treated today.</source>
+        <translation>%1: heute behandelt.</translation>
+    </message>
+</context>
+<context>
     <name>StartWindow</name>
     <message>
         <source>Lathhouse · First start</source>
@@ -5007,6 +5540,137 @@
     <message>
         <source>low of a night</source>
         <translation>Tief einer Nacht</translation>
+    </message>
+</context>
+<context>
+    <name>WaterAsk</name>
+    <message>
+        <source>Water, roots and winter: %1</source>
+        <translation>Wasser, Wurzeln und Winter: %1</translation>
+    </message>
+    <message>
+        <source>Looks of the next</source>
+        <translation>Nachsehen in den nächsten</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Blank: %1</source>
+        <translation>Leer: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>Write days, 1 to %1.</source>
+        <translation>Tage schreiben, 1 bis %1.</translation>
+    </message>
+    <message>
+        <source>It stands at no spot, so nothing can be said; give it one.</source>
+        <translation>Sie steht an keinem Platz, darum lässt sich nichts sagen; ihr einen geben.</translation>
+    </message>
+    <message>
+        <source>Look at the mix today: %1.</source>
+        <translation>Heute nach der Erde sehen: %1.</translation>
+    </message>
+    <message>
+        <source>Look at the mix on %1: %2.</source>
+        <translation>Nach der Erde sehen am %1: %2.</translation>
+    </message>
+    <message>
+        <source>Reckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.</source>
+        <translation>Nach üblichem Wetter gerechnet; Hitze, Wind und eine volle Krone machen es früher. Untersetzer leeren.</translation>
+    </message>
+    <message>
+        <source>A look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.</source>
+        <translation>Nachsehen heißt ein Finger in der Erde oder den Topf anheben: nur gießen, was so trocken ist, wie seine Art es will.</translation>
+    </message>
+    <message>
+        <source>Last watered on %1.</source>
+        <translation>Zuletzt gegossen am %1.</translation>
+    </message>
+    <message>
+        <source>After a watering, a look about every %1 now.</source>
+        <translation>Nach dem Gießen zur Zeit nachsehen etwa alle: %1.</translation>
+    </message>
+    <message>
+        <source>Learnt from 1 interval of yours.</source>
+        <translation>Gelernt aus 1 Abstand von Ihnen.</translation>
+    </message>
+    <message>
+        <source>Learnt from %1 intervals of yours.</source>
+        <translation>Gelernt aus %1 Abständen von Ihnen.</translation>
+    </message>
+    <message>
+        <source>They are short for such a pot: feel before you water.</source>
+        <translation>Sie sind kurz für so einen Topf: vor dem Gießen fühlen.</translation>
+    </message>
+    <message>
+        <source>The pot holds about %1 (guessed from its weight) and draws about %2 a day.</source>
+        <translation>Der Topf fasst etwa %1 (nach seinem Gewicht geschätzt) und zieht etwa %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>The pot holds %1 and draws about %2 a day.</source>
+        <translation>Der Topf fasst %1 und zieht etwa %2 am Tag.</translation>
+    </message>
+    <message>
+        <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
+        <translation>Aus einem vollen Topf ziehen Wurzeln etwa %1 leicht; nachgesehen wird, wenn %2 fort sind.</translation>
+    </message>
+    <message>
+        <source>It rests: hardly any water.</source>
+        <translation>Sie ruht: kaum Wasser.</translation>
+    </message>
+    <message>
+        <source>It rests: less water.</source>
+        <translation>Sie ruht: weniger Wasser.</translation>
+    </message>
+    <message>
+        <source>It must dry right out first.</source>
+        <translation>Sie muss erst ganz austrocknen.</translation>
+    </message>
+    <message>
+        <source>Looks, as if it were watered at each</source>
+        <translation>Nachsehen, als würde jedes Mal gegossen</translation>
+    </message>
+    <message>
+        <source>feel the mix, or lift the pot</source>
+        <translation>die Erde fühlen oder den Topf anheben</translation>
+    </message>
+    <message>
+        <source>None in these days.</source>
+        <translation>Keine in diesen Tagen.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Und %1 weitere.</translation>
+    </message>
+    <message>
+        <source>Roots and winter quarters</source>
+        <translation>Wurzeln und Winterquartier</translation>
+    </message>
+    <message>
+        <source>In its pot, roots are at risk from %1 on.</source>
+        <translation>In ihrem Topf sind die Wurzeln ab %1 in Gefahr.</translation>
+    </message>
+    <message>
+        <source>Its winter by the plan: %1, %2 on the mean, %3 mol/m² of light a day: %4.</source>
+        <translation>Ihr Winter nach dem Plan: %1, im Mittel %2, %3 mol/m² Licht am Tag: %4.</translation>
+    </message>
+    <message>
+        <source>Its kind rests cool.</source>
+        <translation>Ihre Art ruht kühl.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -5455,6 +6119,18 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
     <message>
         <source>sown</source>
         <translation>gesät</translation>
@@ -5998,6 +6674,17 @@ liegen im Band</translation>
     <message>
         <source>&lt; 1 in 1000</source>
         <translation>&lt; 1 von 1000</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::AskModel</name>
+    <message>
+        <source>The household is being read.</source>
+        <translation>Der Haushalt wird gelesen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -8818,6 +9505,178 @@ liegen im Band</translation>
         <translation>%1 ab %2.</translation>
     </message>
     <message>
+        <source>The pest has no name that is known here; the slow clock of the citrus mealybug stands in.</source>
+        <translation>Der Schädling hat keinen Namen, der hier bekannt ist; die langsame Uhr der Zitrus-Wolllaus vertritt ihn.</translation>
+    </message>
+    <message>
+        <source>Back among the others not before %1: two weeks since the last contact and two clean looks one crawler stage apart.</source>
+        <translation>Zurück zu den anderen nicht vor %1: zwei Wochen seit dem letzten Kontakt und zwei saubere Durchsichten im Abstand eines Jugendstadiums.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: through on %2.</source>
+        <translation>Eine Generation nach %1: vorbei am %2.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: never at these temperatures.</source>
+        <translation>Eine Generation nach %1: bei diesen Temperaturen nie.</translation>
+    </message>
+    <message>
+        <source>Clear not before %1, and then only with a clean look; every find starts it anew.</source>
+        <translation>Frei nicht vor %1, und dann nur mit sauberer Durchsicht; jeder Fund fängt von vorn an.</translation>
+    </message>
+    <message>
+        <source>It cannot be declared clear at this temperature: the pest&apos;s clock does not get through. At 20 °C it would take about %1 days.</source>
+        <translation>Bei dieser Temperatur lässt sie sich nicht für frei erklären: Die Uhr des Schädlings kommt nicht durch. Bei 20 °C wären es etwa %1 Tage.</translation>
+    </message>
+    <message>
+        <source>Today it is too cold for the clock to run.</source>
+        <translation>Heute ist es für die Uhr zu kalt.</translation>
+    </message>
+    <message>
+        <source>It was put back among the others before it was clear.</source>
+        <translation>Sie kam zu den anderen zurück, bevor sie frei war.</translation>
+    </message>
+    <message>
+        <source>Heavily infested: throwing it away, bagged, is a sound choice for an ordinary plant and spares the others.</source>
+        <translation>Stark befallen: Eine gewöhnliche Pflanze in einem Beutel wegzuwerfen ist eine gute Wahl und schont die anderen.</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <translation>Wo: %1</translation>
+    </message>
+    <message>
+        <source>Seen as: %1</source>
+        <translation>Zu sehen als: %1</translation>
+    </message>
+    <message>
+        <source>Gets about: %1</source>
+        <translation>Verbreitet sich: %1</translation>
+    </message>
+    <message>
+        <source>Helps: %1; label first</source>
+        <translation>Hilft: %1; zuerst das Etikett</translation>
+    </message>
+    <message>
+        <source>A generation by %1: %2 at 15 °C, %3 at 20, %4 at 25</source>
+        <translation>Eine Generation nach %1: %2 bei 15 °C, %3 bei 20, %4 bei 25</translation>
+    </message>
+    <message>
+        <source>%1: first signs after %2.</source>
+        <translation>%1: erste Zeichen nach %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): first signs after %3.</source>
+        <translation>%1 (%2): erste Zeichen nach %3.</translation>
+    </message>
+    <message>
+        <source>It travels in the plant.</source>
+        <translation>Es wandert in der Pflanze.</translation>
+    </message>
+    <message>
+        <source>It hurts what it touched.</source>
+        <translation>Es schadet dem, was es berührt hat.</translation>
+    </message>
+    <message>
+        <source>It may come as a vapour days later.</source>
+        <translation>Es kann Tage später als Dampf kommen.</translation>
+    </message>
+    <message>
+        <source>Sources disagree: %1</source>
+        <translation>Quellen sind uneins: %1</translation>
+    </message>
+    <message>
+        <source>fits well: %1</source>
+        <translation>passt gut: %1</translation>
+    </message>
+    <message>
+        <source>fits: %1</source>
+        <translation>passt: %1</translation>
+    </message>
+    <message>
+        <source>fits a little: %1</source>
+        <translation>passt ein wenig: %1</translation>
+    </message>
+    <message>
+        <source>for it: %1</source>
+        <translation>dafür: %1</translation>
+    </message>
+    <message>
+        <source>against it: %1</source>
+        <translation>dagegen: %1</translation>
+    </message>
+    <message>
+        <source>the time fits</source>
+        <translation>die Zeit passt</translation>
+    </message>
+    <message>
+        <source>the time does not fit</source>
+        <translation>die Zeit passt nicht</translation>
+    </message>
+    <message>
+        <source>Tonight</source>
+        <translation>Heute Nacht</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Nachsehen</translation>
+    </message>
+    <message>
+        <source>Rule out first</source>
+        <translation>Zuerst ausschließen</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Photograph</source>
+        <translation>Fotografieren</translation>
+    </message>
+    <message>
+        <source>Ask</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Tell</source>
+        <translation>Bescheid geben</translation>
+    </message>
+    <message>
+        <source>Roots: in a pot they are at risk at %1; a usual winter&apos;s lowest night at %2 is %3. Wrap the pot, stand it on the ground by a wall, or bring it in.</source>
+        <translation>Wurzeln: Im Topf sind sie bei %1 in Gefahr; die tiefste Nacht eines üblichen Winters am Platz %2 hat %3. Den Topf einhüllen, auf den Boden an eine Wand stellen oder hereinholen.</translation>
+    </message>
+    <message>
+        <source>roots slow down</source>
+        <translation>Wurzeln langsamer wachsen</translation>
+    </message>
+    <message>
+        <source>roots stop</source>
+        <translation>Wurzeln nicht mehr wachsen</translation>
+    </message>
+    <message>
+        <source>roots are harmed within hours</source>
+        <translation>Wurzeln binnen Stunden Schaden nehmen</translation>
+    </message>
+    <message>
+        <source>Roots: the mix at the pot&apos;s wall reaches about %1 at %2 about %3 (rough), where %4. Shade the pot itself, set it into a larger light one, and water early.</source>
+        <translation>Wurzeln: Die Erde an der Topfwand erreicht am Platz %2 um den %3 etwa %1 (grob), wobei %4. Den Topf selbst beschatten, in einen größeren hellen stellen und früh gießen.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: give it a cool place, or much more light.</source>
+        <translation>Winter: %1 ist warm (%2) und dunkel (%3 mol am Tag). Warm und dunkel schwächt eine Pflanze: ihr einen kühlen Platz geben oder viel mehr Licht.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: more light, by a window or a lamp, or cooler and drier.</source>
+        <translation>Winter: %1 ist warm (%2) und dunkel (%3 mol am Tag). Warm und dunkel schwächt eine Pflanze: mehr Licht, durch ein Fenster oder eine Lampe, oder kühler und trockener.</translation>
+    </message>
+    <message>
         <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
         <translation>Das Wachstum ließ schon vor dem Ereignis nach: Die Pflanze nähert sich vielleicht ihrer Größe und würde auch ohne Schaden langsamer. Mit verschonten Pflanzen ihrer Art vergleichen (--spared).</translation>
     </message>
@@ -8954,6 +9813,58 @@ liegen im Band</translation>
         <translation>Ein Datum des Plans: eine Wahrscheinlichkeit, kein Versprechen.</translation>
     </message>
     <message>
+        <source>a pest without a known name</source>
+        <translation>ein Schädling ohne bekannten Namen</translation>
+    </message>
+    <message>
+        <source>%1 (reckoned from its days at one temperature)</source>
+        <translation>%1 (aus den Tagen bei einer Temperatur gerechnet)</translation>
+    </message>
+    <message>
+        <source>%1 (common practice, no source)</source>
+        <translation>%1 (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nichts gefunden</translation>
+    </message>
+    <message>
+        <source>%1 found, last on %2</source>
+        <translation>%1 gefunden, zuletzt am %2</translation>
+    </message>
+    <message>
+        <source>stood at one spot with %1, last on %2 (%3)</source>
+        <translation>stand am selben Platz wie %1, zuletzt am %2 (%3)</translation>
+    </message>
+    <message>
+        <source>stood at one spot with an infested plant, last on %1 (%2)</source>
+        <translation>stand am selben Platz wie eine befallene Pflanze, zuletzt am %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 found at its spot on %2</source>
+        <translation>%1 an ihrem Platz gefunden am %2</translation>
+    </message>
+    <message>
+        <source>set apart on %1 to be watched</source>
+        <translation>abgesondert am %1 zum Beobachten</translation>
+    </message>
+    <message>
+        <source>clear since %1: a whole generation without finds</source>
+        <translation>frei seit %1: eine ganze Generation ohne Fund</translation>
+    </message>
+    <message>
+        <source>clean looks and time enough, since %1</source>
+        <translation>saubere Durchsichten und genug Zeit, seit %1</translation>
+    </message>
+    <message>
         <source>set it apart from the others; wash hands and tools after it</source>
         <translation>von den anderen absondern; danach Hände und Werkzeug waschen</translation>
     </message>
@@ -8976,6 +9887,70 @@ liegen im Band</translation>
     <message>
         <source>last look: %1; clean means it may go back</source>
         <translation>letzte Durchsicht: %1; sauber heißt, sie darf zurück</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>with no end in sight</source>
+        <translation>ohne absehbares Ende</translation>
+    </message>
+    <message>
+        <source>%1 stands apart; leave it so %2.</source>
+        <translation>%1 steht abgesondert; so lassen, %2.</translation>
+    </message>
+    <message>
+        <source>%1 should stand apart %2, and no spot is fit; bag it loosely or keep an arm&apos;s length free round it.</source>
+        <translation>%1 sollte abgesondert stehen, %2, und kein Platz taugt dafür; locker einbeuteln oder ringsum eine Armlänge frei halten.</translation>
+    </message>
+    <message>
+        <source>%1: to %2 %3.</source>
+        <translation>%1: nach %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (1 clean plant there) %3; leaves must not touch, and it is visited last.</source>
+        <translation>%1: am wenigsten schlecht ist %2 (dort 1 saubere Pflanze), %3; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (%3 clean plants there) %4; leaves must not touch, and it is visited last.</source>
+        <translation>%1: am wenigsten schlecht ist %2 (dort %3 saubere Pflanzen), %4; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+    </message>
+    <message>
+        <source>No spot of this household is set down as apart, so nothing can be isolated properly; the spots with the fewest contacts are named instead.</source>
+        <translation>Kein Platz dieses Haushalts ist als abgesondert eingetragen, darum lässt sich nichts richtig absondern; genannt sind die Plätze mit den wenigsten Kontakten.</translation>
+    </message>
+    <message>
+        <source>The spots that are apart are full or unfit for a plant that needs one.</source>
+        <translation>Die abgesonderten Plätze sind voll oder taugen nicht für eine Pflanze, die einen braucht.</translation>
+    </message>
+    <message>
+        <source>A find names no pest; log it again with its name for a better date.</source>
+        <translation>Ein Fund nennt keinen Schädling; mit seinem Namen neu eintragen, dann stimmt das Datum besser.</translation>
+    </message>
+    <message>
+        <source>No pest named &quot;%1&quot; is known here; its courses run by the citrus mealybug&apos;s clock.</source>
+        <translation>Ein Schädling „%1“ ist hier nicht bekannt; seine Kuren laufen nach der Uhr der Zitrus-Wolllaus.</translation>
+    </message>
+    <message>
+        <source>%1 has no spot; its clock is reckoned at 20 °C, and its contacts are not known.</source>
+        <translation>%1 hat keinen Platz; ihre Uhr ist mit 20 °C gerechnet, und ihre Kontakte sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 flies: look at every plant of the rooms, wherever it stands.</source>
+        <translation>%1 fliegt: jede Pflanze der Räume durchsehen, wo sie auch steht.</translation>
+    </message>
+    <message>
+        <source>%1: some countries want finds reported; ask the plant-health office.</source>
+        <translation>%1: In manchen Ländern ist ein Fund zu melden; beim Pflanzenschutzamt fragen.</translation>
+    </message>
+    <message>
+        <source>%1 is set apart on a spot with clean plants.</source>
+        <translation>%1 ist an einem Platz mit sauberen Pflanzen abgesondert.</translation>
+    </message>
+    <message>
+        <source>Clean plants first, suspect ones next, infested ones last; wash hands and tools between. Labels and local rules come first; keep children and animals away from what is wet with spray.</source>
+        <translation>Zuerst saubere Pflanzen, dann verdächtige, zuletzt befallene; dazwischen Hände und Werkzeug waschen. Etiketten und örtliche Regeln gehen vor; Kinder und Tiere von allem fernhalten, was noch nass vom Spritzen ist.</translation>
     </message>
     <message>
         <source>The household&apos;s own record %1, kept %2 away, %3</source>
@@ -9006,6 +9981,38 @@ liegen im Band</translation>
         <translation>die eigene Aufzeichnung des Haushalts</translation>
     </message>
     <message>
+        <source>%1 to %2 hours</source>
+        <translation>%1 bis %2 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tagen</translation>
+    </message>
+    <message>
+        <source>It leaves no trace in the mix.</source>
+        <translation>Es lässt keine Spur in der Erde.</translation>
+    </message>
+    <message>
+        <source>It is bound in the mix, so washing does not bring it out.</source>
+        <translation>Es ist in der Erde gebunden, Waschen bringt es nicht heraus.</translation>
+    </message>
+    <message>
+        <source>It is partly bound in the mix.</source>
+        <translation>Es ist in der Erde zum Teil gebunden.</translation>
+    </message>
+    <message>
+        <source>It moves with water through the mix.</source>
+        <translation>Es wandert mit dem Wasser durch die Erde.</translation>
+    </message>
+    <message>
+        <source>Its half-life there is %1 to %2 days.</source>
+        <translation>Seine Halbwertszeit dort ist %1 bis %2 Tage.</translation>
+    </message>
+    <message>
+        <source>Its half-life there is over %1 days.</source>
+        <translation>Seine Halbwertszeit dort liegt über %1 Tagen.</translation>
+    </message>
+    <message>
         <source>rinse the wet leaves, gloves on, the pot tipped</source>
         <translation>die nassen Blätter abspülen, mit Handschuhen, den Topf gekippt</translation>
     </message>
@@ -9032,6 +10039,62 @@ liegen im Band</translation>
     <message>
         <source>look, photograph and log new growth</source>
         <translation>nachsehen, fotografieren und neuen Trieb eintragen</translation>
+    </message>
+    <message>
+        <source>Above the plant&apos;s safe night: nothing is to be expected.</source>
+        <translation>Über der sicheren Nacht der Pflanze: Es ist nichts zu erwarten.</translation>
+    </message>
+    <message>
+        <source>Stress: below the safe night, above the line of damage. Often nothing shows.</source>
+        <translation>Stress: unter der sicheren Nacht, über der Schadenslinie. Oft zeigt sich nichts.</translation>
+    </message>
+    <message>
+        <source>Growth is probably lost: long below the safe night stunts a plant without a sign on the leaves.</source>
+        <translation>Wachstum ist wahrscheinlich verloren: Lange unter der sicheren Nacht hemmt eine Pflanze, ohne dass die Blätter es zeigen.</translation>
+    </message>
+    <message>
+        <source>Leaf damage is possible: the line was crossed, though not for long.</source>
+        <translation>Blattschaden ist möglich: Die Linie wurde unterschritten, wenn auch nicht lange.</translation>
+    </message>
+    <message>
+        <source>Leaf damage is likely; the plant as a whole should live.</source>
+        <translation>Blattschaden ist wahrscheinlich; die Pflanze als Ganzes sollte leben.</translation>
+    </message>
+    <message>
+        <source>Death is possible: the lethal line was reached. Wait for the looks before giving it up.</source>
+        <translation>Absterben ist möglich: Die tödliche Linie wurde erreicht. Die Tage des Nachsehens abwarten, bevor man sie aufgibt.</translation>
+    </message>
+    <message>
+        <source>Death is likely: the night went below the lethal line. Roots or base may yet live, so wait.</source>
+        <translation>Absterben ist wahrscheinlich: Die Nacht ging unter die tödliche Linie. Wurzeln oder Fuß können noch leben, also warten.</translation>
+    </message>
+    <message>
+        <source>No temperature was ever published for this kind: its lines are common practice, so this is a guess.</source>
+        <translation>Für diese Art wurde nie eine Temperatur veröffentlicht: Ihre Linien sind übliche Praxis, dies ist also geschätzt.</translation>
+    </message>
+    <message>
+        <source>Its lines rest on a hardiness class, not on a measured injury.</source>
+        <translation>Ihre Linien beruhen auf einer Winterhärteklasse, nicht auf einem gemessenen Schaden.</translation>
+    </message>
+    <message>
+        <source>Its lines are those of its group or genus; sorts differ.</source>
+        <translation>Ihre Linien sind die ihrer Gruppe oder Gattung; Sorten unterscheiden sich.</translation>
+    </message>
+    <message>
+        <source>Its lines come from cold stores in the dark; light and wind make it worse.</source>
+        <translation>Ihre Linien stammen aus dunklen Kühlräumen; Licht und Wind machen es schlimmer.</translation>
+    </message>
+    <message>
+        <source>Its lines are the household&apos;s own.</source>
+        <translation>Ihre Linien sind die eigenen des Haushalts.</translation>
+    </message>
+    <message>
+        <source>Nights add up; by how much is known for few kinds.</source>
+        <translation>Nächte summieren sich; wie sehr, ist für wenige Arten bekannt.</translation>
+    </message>
+    <message>
+        <source>How long it was cold was not measured; the night&apos;s course is a model with the usual swing of the spot at that time of the year where it is known, else with 8 K. A clear night&apos;s swing is wider and its cold shorter.</source>
+        <translation>Wie lange es kalt war, wurde nicht gemessen; der Verlauf der Nacht ist ein Modell mit der üblichen Schwankung des Platzes zu dieser Jahreszeit, wo sie bekannt ist, sonst mit 8 K. In einer klaren Nacht ist die Schwankung größer und die Kälte kürzer.</translation>
     </message>
     <message>
         <source>look at leaves and stems, photograph</source>
@@ -9252,6 +10315,26 @@ liegen im Band</translation>
     <message>
         <source>rain may keep it wet; feel 5 cm deep</source>
         <translation>Regen hält sie vielleicht nass; 5 cm tief fühlen</translation>
+    </message>
+    <message>
+        <source>cool and dim</source>
+        <translation>kühl und dunkel</translation>
+    </message>
+    <message>
+        <source>cool and bright</source>
+        <translation>kühl und hell</translation>
+    </message>
+    <message>
+        <source>warm and bright</source>
+        <translation>warm und hell</translation>
+    </message>
+    <message>
+        <source>warm and dim</source>
+        <translation>warm und dunkel</translation>
+    </message>
+    <message>
+        <source>Wet season for pots in the open: %1. Cacti and succulents under a roof, pots on feet, saucers empty, no feed; look for fungus. The top may look dry while the roots stand wet: feel 5 cm deep.</source>
+        <translation>Nasse Zeit für Töpfe im Freien: %1. Kakteen und Sukkulenten unter ein Dach, Töpfe auf Füße, Untersetzer leer, kein Dünger; auf Pilz achten. Oben kann es trocken aussehen, während die Wurzeln nass stehen: 5 cm tief fühlen.</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>
@@ -9996,6 +11079,222 @@ liegen im Band</translation>
     <message>
         <source>%1 % (common practice, no source)</source>
         <translation>%1 % (übliche Praxis, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>Wait for other weather: %1 is above %2.</source>
+        <translation>Auf anderes Wetter warten: %1 liegt über %2.</translation>
+    </message>
+    <message>
+        <source>Wait for other weather: %1 is below %2.</source>
+        <translation>Auf anderes Wetter warten: %1 liegt unter %2.</translation>
+    </message>
+    <message>
+        <source>Read the label first: it stands above everything here.</source>
+        <translation>Zuerst das Etikett lesen: Es steht über allem hier.</translation>
+    </message>
+    <message>
+        <source>The label forbids this plant, pest or place, so it is not to be used here.</source>
+        <translation>Das Etikett verbietet diese Pflanze, diesen Schädling oder diesen Ort; hier ist es nicht zu verwenden.</translation>
+    </message>
+    <message>
+        <source>Try one leaf and wait 24 to 48 hours before the rest.</source>
+        <translation>Ein Blatt probieren und 24 bis 48 Stunden warten, bevor der Rest drankommt.</translation>
+    </message>
+    <message>
+        <source>The tried leaf was hurt: take another way for this plant.</source>
+        <translation>Das probierte Blatt nahm Schaden: für diese Pflanze einen anderen Weg nehmen.</translation>
+    </message>
+    <message>
+        <source>Out of the sun first, and keep it there until it is dry.</source>
+        <translation>Zuerst aus der Sonne, und dort lassen, bis es trocken ist.</translation>
+    </message>
+    <message>
+        <source>Water first and spray when the leaves stand again.</source>
+        <translation>Zuerst gießen und erst spritzen, wenn die Blätter wieder stehen.</translation>
+    </message>
+    <message>
+        <source>It was repotted less than two weeks ago: let the roots take hold first.</source>
+        <translation>Sie wurde vor weniger als zwei Wochen umgetopft: zuerst die Wurzeln fassen lassen.</translation>
+    </message>
+    <message>
+        <source>Seedlings burn easily: wash or pick the pests off.</source>
+        <translation>Sämlinge verbrennen leicht: die Schädlinge abwaschen oder absammeln.</translation>
+    </message>
+    <message>
+        <source>Wait for still air; wind carries it to people, ponds and other plants.</source>
+        <translation>Auf Windstille warten; Wind trägt es zu Menschen, Teichen und anderen Pflanzen.</translation>
+    </message>
+    <message>
+        <source>Rain would wash it off: wait for a dry day.</source>
+        <translation>Regen würde es abwaschen: auf einen trockenen Tag warten.</translation>
+    </message>
+    <message>
+        <source>Open flowers outdoors: not while bees can reach them; wait until the flowers are over.</source>
+        <translation>Offene Blüten im Freien: nicht, solange Bienen sie erreichen; warten, bis sie verblüht sind.</translation>
+    </message>
+    <message>
+        <source>Not on a plant in flower: what roots take up stays in nectar and pollen.</source>
+        <translation>Nicht an einer blühenden Pflanze: Was Wurzeln aufnehmen, bleibt in Nektar und Pollen.</translation>
+    </message>
+    <message>
+        <source>Keep children away until it is dry and aired.</source>
+        <translation>Kinder fernhalten, bis es trocken und gelüftet ist.</translation>
+    </message>
+    <message>
+        <source>Keep animals away until it is dry and aired; cover fish tanks and stop their pumps.</source>
+        <translation>Tiere fernhalten, bis es trocken und gelüftet ist; Aquarien abdecken und ihre Pumpen abstellen.</translation>
+    </message>
+    <message>
+        <source>Let somebody else do it, and stay out until it is aired; ask the doctor where in doubt.</source>
+        <translation>Jemand anderen machen lassen und draußen bleiben, bis gelüftet ist; im Zweifel ärztlich fragen.</translation>
+    </message>
+    <message>
+        <source>Not without fresh air: open a window or carry it out.</source>
+        <translation>Nicht ohne frische Luft: ein Fenster öffnen oder hinaustragen.</translation>
+    </message>
+    <message>
+        <source>Never near a flame, a stove or a spark: alcohol burns.</source>
+        <translation>Nie bei Flamme, Ofen oder Funken: Alkohol brennt.</translation>
+    </message>
+    <message>
+        <source>For eating: keep the waiting time of the label, and wash the harvest.</source>
+        <translation>Zum Essen: die Wartezeit des Etiketts einhalten und die Ernte waschen.</translation>
+    </message>
+    <message>
+        <source>The crop does not stand on the label: never on what is eaten.</source>
+        <translation>Die Kultur steht nicht auf dem Etikett: nie auf das, was gegessen wird.</translation>
+    </message>
+    <message>
+        <source>Household detergents burn more often than plant soaps, and in some places they may not be used.</source>
+        <translation>Haushaltsreiniger verbrennen öfter als Pflanzenseifen und sind mancherorts verboten.</translation>
+    </message>
+    <message>
+        <source>It was mixed too long ago: mix afresh.</source>
+        <translation>Es wurde vor zu langer Zeit angerührt: frisch anrühren.</translation>
+    </message>
+    <message>
+        <source>This kind is known to be hurt by it (%1): take another way.</source>
+        <translation>Von dieser Art ist Schaden dadurch bekannt (%1): einen anderen Weg nehmen.</translation>
+    </message>
+    <message>
+        <source>This kind may be hurt by it (%1): only after a leaf that stood 48 hours.</source>
+        <translation>Dieser Art kann es schaden (%1): nur nach einem Blatt, das 48 Stunden hielt.</translation>
+    </message>
+    <message>
+        <source>This kind may be hurt by it (%1); the tried leaf stood.</source>
+        <translation>Dieser Art kann es schaden (%1); das probierte Blatt hielt.</translation>
+    </message>
+    <message>
+        <source>Was the label read?</source>
+        <translation>Wurde das Etikett gelesen?</translation>
+    </message>
+    <message>
+        <source>Does the label forbid this plant, pest or place?</source>
+        <translation>Verbietet das Etikett diese Pflanze, diesen Schädling oder diesen Ort?</translation>
+    </message>
+    <message>
+        <source>How many hours ago was one leaf tried?</source>
+        <translation>Vor wie vielen Stunden wurde ein Blatt probiert?</translation>
+    </message>
+    <message>
+        <source>Was the tried leaf hurt?</source>
+        <translation>Nahm das probierte Blatt Schaden?</translation>
+    </message>
+    <message>
+        <source>How warm does it get until it is dry?</source>
+        <translation>Wie warm wird es, bis es trocken ist?</translation>
+    </message>
+    <message>
+        <source>Is it in direct sun?</source>
+        <translation>Steht sie in direkter Sonne?</translation>
+    </message>
+    <message>
+        <source>Is it dry or wilted?</source>
+        <translation>Ist sie trocken oder welk?</translation>
+    </message>
+    <message>
+        <source>How many days since it was repotted?</source>
+        <translation>Vor wie vielen Tagen wurde sie umgetopft?</translation>
+    </message>
+    <message>
+        <source>Is it a seedling?</source>
+        <translation>Ist sie ein Sämling?</translation>
+    </message>
+    <message>
+        <source>Is it windy?</source>
+        <translation>Ist es windig?</translation>
+    </message>
+    <message>
+        <source>Is rain near?</source>
+        <translation>Kommt bald Regen?</translation>
+    </message>
+    <message>
+        <source>Are flowers open?</source>
+        <translation>Sind Blüten offen?</translation>
+    </message>
+    <message>
+        <source>Are children near?</source>
+        <translation>Sind Kinder in der Nähe?</translation>
+    </message>
+    <message>
+        <source>Are animals near, fish too?</source>
+        <translation>Sind Tiere in der Nähe, auch Fische?</translation>
+    </message>
+    <message>
+        <source>Has anyone near asthma, or is anyone pregnant?</source>
+        <translation>Hat jemand in der Nähe Asthma oder ist schwanger?</translation>
+    </message>
+    <message>
+        <source>Is there fresh air?</source>
+        <translation>Gibt es frische Luft?</translation>
+    </message>
+    <message>
+        <source>Is a flame, stove or spark near?</source>
+        <translation>Ist eine Flamme, ein Ofen oder ein Funke in der Nähe?</translation>
+    </message>
+    <message>
+        <source>Is any of it eaten?</source>
+        <translation>Wird etwas davon gegessen?</translation>
+    </message>
+    <message>
+        <source>Does the crop stand on the label?</source>
+        <translation>Steht die Kultur auf dem Etikett?</translation>
+    </message>
+    <message>
+        <source>Is it homemade?</source>
+        <translation>Ist es selbst gemischt?</translation>
+    </message>
+    <message>
+        <source>How many hours ago was it mixed?</source>
+        <translation>Vor wie vielen Stunden wurde es angerührt?</translation>
+    </message>
+    <message>
+        <source>Is it sprayed outdoors?</source>
+        <translation>Wird im Freien gespritzt?</translation>
+    </message>
+    <message>
+        <source>Sources disagree on the heat limit: %1 and %2; the lower one decides here.</source>
+        <translation>Quellen sind über die Hitzegrenze uneins: %1 und %2; hier entscheidet die niedrigere.</translation>
+    </message>
+    <message>
+        <source>Go: nothing speaks against it.</source>
+        <translation>Ja: Es spricht nichts dagegen.</translation>
+    </message>
+    <message>
+        <source>Never: not like this.</source>
+        <translation>Nein: so nicht.</translation>
+    </message>
+    <message>
+        <source>Wait: questions are open.</source>
+        <translation>Warten: Fragen sind offen.</translation>
+    </message>
+    <message>
+        <source>Wait.</source>
+        <translation>Warten.</translation>
+    </message>
+    <message>
+        <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
+        <translation>Handschuhe an; beide Seiten der Blätter benetzen; aus der Sonne halten, bis es trocken ist; nach einem Tag wieder nachsehen. Etikett und örtliche Regeln gehen vor.</translation>
     </message>
     <message>
         <source>%1 colder than the open air</source>

@@ -2,10 +2,175 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AskLine</name>
+    <message>
+        <source>%1, past</source>
+        <translation>%1, pasado</translation>
+    </message>
+</context>
+<context>
+    <name>AskSheet</name>
+    <message>
+        <source>Sprayed: write it down</source>
+        <translation>Tratada: anotarlo</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>Control and Enter. Into the journal of the plant; Undo takes it back.</source>
+        <translation>Control e Intro. En el diario de la planta; Deshacer lo retira.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
     <name>ClassHeading</name>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ColdAsk</name>
+    <message>
+        <source>After a cold night: %1</source>
+        <translation>Tras una noche fría: %1</translation>
+    </message>
+    <message>
+        <source>Lowest at the plant</source>
+        <translation>Mínima junto a la planta</translation>
+    </message>
+    <message>
+        <source>Blank: as the journal has it. Several nights with ; between them, the last one last</source>
+        <translation>En blanco: como está en el diario. Varias noches con ; entre ellas, la última al final</translation>
+    </message>
+    <message>
+        <source>Several nights with ; between them, the last one last</source>
+        <translation>Varias noches con ; entre ellas, la última al final</translation>
+    </message>
+    <message>
+        <source>The last of them ended</source>
+        <translation>La última acabó</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
+        <source>Blank: this morning</source>
+        <translation>En blanco: esta mañana</translation>
+    </message>
+    <message>
+        <source>Two hours after sunset</source>
+        <translation>Dos horas tras la puesta de sol</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>High of the day</source>
+        <translation>Máxima del día</translation>
+    </message>
+    <message>
+        <source>Hours at or below %1</source>
+        <translation>Horas a %1 o menos</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Where somebody saw them</source>
+        <translation>Si alguien las vio</translation>
+    </message>
+    <message>
+        <source>From sunset to sunrise</source>
+        <translation>De la puesta a la salida del sol</translation>
+    </message>
+    <message>
+        <source>Blank: %1 h, by place and date</source>
+        <translation>En blanco: %1 h, por lugar y fecha</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>Write the lowest of the night at the plant.</source>
+        <translation>Escriba la mínima de la noche junto a la planta.</translation>
+    </message>
+    <message>
+        <source>The journal has the cold night of %1 without its lowest at the plant; write it here.</source>
+        <translation>El diario tiene la noche fría del %1 sin su mínima junto a la planta; escríbala aquí.</translation>
+    </message>
+    <message>
+        <source>“%1” is no temperature.</source>
+        <translation>«%1» no es una temperatura.</translation>
+    </message>
+    <message>
+        <source>That is below the night&apos;s lowest; exchange the two.</source>
+        <translation>Eso está por debajo de la mínima de la noche; intercambie las dos.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Escriba cuántos días hace, de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>%1 is no low of a night at a pot.</source>
+        <translation>%1 no es la mínima de una noche junto a una maceta.</translation>
+    </message>
+    <message>
+        <source>Write %1 nights at most; older ones do not count with the last.</source>
+        <translation>Escriba %1 noches como mucho; las más viejas no cuentan con la última.</translation>
+    </message>
+    <message>
+        <source>Write hours of cold, 0 to 72.</source>
+        <translation>Escriba horas de frío, de 0 a 72.</translation>
+    </message>
+    <message>
+        <source>A night lasts 3 to 21 hours.</source>
+        <translation>Una noche dura de 3 a 21 horas.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Como está en el diario.</translation>
+    </message>
+    <message>
+        <source>Safe night %1, damage begins at %2, lethal at %3.</source>
+        <translation>Noche segura %1, el daño empieza a %2, mortal a %3.</translation>
+    </message>
+    <message>
+        <source>Low %1; %2 h below the safe night (%3 kelvin hours), %4 h below the line of damage (%5).</source>
+        <translation>Mínima %1; %2 h bajo la noche segura (%3 horas kelvin), %4 h bajo la línea de daño (%5).</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>New growth is logged: feeding may begin again.</source>
+        <translation>Hay brotes nuevos anotados: se puede volver a abonar.</translation>
+    </message>
+    <message>
+        <source>The journal has the cold night of %1 already.</source>
+        <translation>El diario ya tiene la noche fría del %1.</translation>
+    </message>
+    <message>
+        <source>%1: the cold night of %2 is written down. Looks at it come into the round.</source>
+        <translation>%1: la noche fría del %2 queda anotada. Las miradas entran en la ronda.</translation>
+    </message>
+    <message>
+        <source>%1: %2 cold nights to %3 are written down. Looks at it come into the round.</source>
+        <translation>%1: %2 noches frías hasta el %3 quedan anotadas. Las miradas entran en la ronda.</translation>
     </message>
 </context>
 <context>
@@ -172,6 +337,236 @@
     <message>
         <source>%1: both %2.</source>
         <translation>%1: ambas %2.</translation>
+    </message>
+</context>
+<context>
+    <name>CourseAsk</name>
+    <message>
+        <source>Pests and the course: %1</source>
+        <translation>Plagas y tratamiento: %1</translation>
+    </message>
+    <message>
+        <source>none in particular</source>
+        <translation>ninguna en particular</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation>la suya</translation>
+    </message>
+    <message>
+        <source>What is known of a pest</source>
+        <translation>Qué se sabe de una plaga</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
+    </message>
+    <message>
+        <source>Infested: %1.</source>
+        <translation>Infestada: %1.</translation>
+    </message>
+    <message>
+        <source>Suspect: %1.</source>
+        <translation>Sospechosa: %1.</translation>
+    </message>
+    <message>
+        <source>Clean: %1.</source>
+        <translation>Limpia: %1.</translation>
+    </message>
+    <message>
+        <source>A pest without a known name</source>
+        <translation>Una plaga sin nombre conocido</translation>
+    </message>
+    <message>
+        <source>Since the last find on %1: treated %2 times, clean looks %3.</source>
+        <translation>Desde el último hallazgo el %1: tratada %2 veces, miradas limpias %3.</translation>
+    </message>
+    <message>
+        <source>Since the last contact on %1: clean looks %2.</source>
+        <translation>Desde el último contacto el %1: miradas limpias %2.</translation>
+    </message>
+    <message>
+        <source>Overdue: %1</source>
+        <translation>Atrasado: %1</translation>
+    </message>
+    <message>
+        <source>And so on, every %1 days at this temperature.</source>
+        <translation>Y así, cada %1 días a esta temperatura.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>DamageAsk</name>
+    <message>
+        <source>Hit by a spray or weed-killer: %1</source>
+        <translation>Alcanzada por un producto o herbicida: %1</translation>
+    </message>
+    <message>
+        <source>another, not in the journal</source>
+        <translation>otra vez, no está en el diario</translation>
+    </message>
+    <message>
+        <source>Which, of those in the journal</source>
+        <translation>Cuál, de las del diario</translation>
+    </message>
+    <message>
+        <source>What was sprayed</source>
+        <translation>Qué se pulverizó</translation>
+    </message>
+    <message>
+        <source>The active substance, from the label; blank where nobody knows</source>
+        <translation>La sustancia activa, de la etiqueta; en blanco si nadie lo sabe</translation>
+    </message>
+    <message>
+        <source>It happened</source>
+        <translation>Ocurrió</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
+        <source>Blank: today</source>
+        <translation>En blanco: hoy</translation>
+    </message>
+    <message>
+        <source>From the spray to the first signs</source>
+        <translation>Del producto a los primeros signos</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Mix in the pot</source>
+        <translation>Sustrato en la maceta</translation>
+    </message>
+    <message>
+        <source>quarts</source>
+        <translation>cuartos</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>Is it still wet on the leaves?</source>
+        <translation>¿Sigue mojado sobre las hojas?</translation>
+    </message>
+    <message>
+        <source>Is it suspected in mix, compost or manure?</source>
+        <translation>¿Se sospecha del sustrato, el compost o el estiércol?</translation>
+    </message>
+    <message>
+        <source>Is any of it eaten?</source>
+        <translation>¿Se come algo de ella?</translation>
+    </message>
+    <message>
+        <source>What is seen on new growth</source>
+        <translation>Qué se ve en los brotes nuevos</translation>
+    </message>
+    <message>
+        <source>On leaves that were there</source>
+        <translation>En hojas que ya estaban</translation>
+    </message>
+    <message>
+        <source>On stems</source>
+        <translation>En los tallos</translation>
+    </message>
+    <message>
+        <source>On roots</source>
+        <translation>En las raíces</translation>
+    </message>
+    <message>
+        <source>Where and on which plants</source>
+        <translation>Dónde y en qué plantas</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it was, 0 to %1.</source>
+        <translation>Escriba cuántos días hace, de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>Write days, 0 to 1000, or leave it blank.</source>
+        <translation>Escriba días, de 0 a 1000, o déjelo en blanco.</translation>
+    </message>
+    <message>
+        <source>Write how much mix the pot holds, or leave it blank.</source>
+        <translation>Escriba cuánto sustrato le cabe a la maceta o déjelo en blanco.</translation>
+    </message>
+    <message>
+        <source>What is known of %1, and what to do</source>
+        <translation>Qué se sabe de %1 y qué hacer</translation>
+    </message>
+    <message>
+        <source>It looks most like %1. That is not certain.</source>
+        <translation>A lo que más se parece: %1. No es seguro.</translation>
+    </message>
+    <message>
+        <source>What did it is not known: the careful way.</source>
+        <translation>No se sabe qué fue: el camino prudente.</translation>
+    </message>
+    <message>
+        <source>Do not eat.</source>
+        <translation>No comer.</translation>
+    </message>
+    <message>
+        <source>“%1” is not in the table; read on the label what it contains.</source>
+        <translation>«%1» no está en la tabla; lea en la etiqueta qué contiene.</translation>
+    </message>
+    <message>
+        <source>To wash the mix through: %1 of water, twice the pot&apos;s volume, caught in a basin.</source>
+        <translation>Para lavar el sustrato: %1 de agua, el doble del volumen de la maceta, recogida en un barreño.</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Abono</translation>
+    </message>
+    <message>
+        <source>No feed before %1, and then only once new, healthy growth is logged.</source>
+        <translation>Sin abono antes del %1, y después solo cuando haya brotes nuevos y sanos anotados.</translation>
+    </message>
+    <message>
+        <source>No feed before %1.</source>
+        <translation>Sin abono antes del %1.</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>This is no diagnosis and no legal proof.</source>
+        <translation>Esto no es un diagnóstico ni una prueba legal.</translation>
+    </message>
+    <message>
+        <source>What the signs fit, not certain</source>
+        <translation>Con qué encajan los signos, no es seguro</translation>
+    </message>
+    <message>
+        <source>Nothing in the table; show it to a plant clinic.</source>
+        <translation>Nada en la tabla; llevarla a una clínica de plantas.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Como está en el diario.</translation>
+    </message>
+    <message>
+        <source>The journal keeps what it has of %1; this answer is for looking alone.</source>
+        <translation>El diario conserva lo que tiene del %1; esta respuesta es solo para mirar.</translation>
+    </message>
+    <message>
+        <source>%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.</source>
+        <translation>%1: alcanzada por un producto el %2, anotado. Lo que ayuda y lo que espera entra en la ronda; no se come nada de ella.</translation>
     </message>
 </context>
 <context>
@@ -2831,6 +3226,53 @@
     </message>
 </context>
 <context>
+    <name>PlantAsks</name>
+    <message>
+        <source>Ask</source>
+        <translation>Preguntar</translation>
+    </message>
+    <message>
+        <source>After a cold night</source>
+        <translation>Tras una noche fría</translation>
+    </message>
+    <message>
+        <source>Key C. What the cold may have done, what helps and what waits.</source>
+        <translation>Tecla C. Qué pudo hacer el frío, qué ayuda y qué espera.</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Dañada por un producto</translation>
+    </message>
+    <message>
+        <source>Key H. What weed-killer or drift may have done, by what is seen.</source>
+        <translation>Tecla H. Qué pudo hacer un herbicida o su deriva, por lo que se ve.</translation>
+    </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>Key S. Whether to spray now, to wait, or not at all.</source>
+        <translation>Tecla S. Si tratar ahora, esperar o no hacerlo.</translation>
+    </message>
+    <message>
+        <source>Pests and the course</source>
+        <translation>Plagas y tratamiento</translation>
+    </message>
+    <message>
+        <source>Key P. How it stands, the steps and when it may end.</source>
+        <translation>Tecla P. Cómo está, los pasos y cuándo puede acabar.</translation>
+    </message>
+    <message>
+        <source>Water and winter</source>
+        <translation>Agua e invierno</translation>
+    </message>
+    <message>
+        <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
+        <translation>Tecla W. Cuándo mirar el sustrato, sus raíces y su cuartel de invierno.</translation>
+    </message>
+</context>
+<context>
     <name>PlantCollection</name>
     <message>
         <source>Find a plant by its name</source>
@@ -3970,6 +4412,14 @@
         <source>%1; %2</source>
         <translation>%1; %2</translation>
     </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>Key B. Whether to spray now, to wait, or not at all.</source>
+        <translation>Tecla B. Si tratar ahora, esperar o no hacerlo.</translation>
+    </message>
 </context>
 <context>
     <name>RoundSheet</name>
@@ -4658,6 +5108,89 @@
     </message>
 </context>
 <context>
+    <name>SprayAsk</name>
+    <message>
+        <source>Before a spray: %1</source>
+        <translation>Antes de pulverizar: %1</translation>
+    </message>
+    <message>
+        <source>What is to be sprayed or wiped on</source>
+        <translation>Qué se va a pulverizar o pasar</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Blank: none was tried</source>
+        <translation>En blanco: no se probó ninguna</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Blank: long ago</source>
+        <translation>En blanco: hace mucho</translation>
+    </message>
+    <message>
+        <source>Blank: just now</source>
+        <translation>En blanco: ahora mismo</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>A leaf tried today is looked at from %1 to %2.</source>
+        <translation>Una hoja probada hoy se mira del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>soap</source>
+        <translation>jabón</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>aceite</translation>
+    </message>
+    <message>
+        <source>neem</source>
+        <translation>neem</translation>
+    </message>
+    <message>
+        <source>alcohol</source>
+        <translation>alcohol</translation>
+    </message>
+    <message>
+        <source>what roots take up</source>
+        <translation>lo que toman las raíces</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>Write hours, 0 to 1000, or leave it blank.</source>
+        <translation>Escriba horas, de 0 a 1000, o déjelo en blanco.</translation>
+    </message>
+    <message>
+        <source>Write days, or leave it blank.</source>
+        <translation>Escriba días o déjelo en blanco.</translation>
+    </message>
+    <message>
+        <source>“%1” is no warmth at which anybody sprays.</source>
+        <translation>«%1» no es una temperatura a la que nadie trate.</translation>
+    </message>
+    <message>
+        <source>Not answered yet</source>
+        <translation>Sin responder todavía</translation>
+    </message>
+    <message>
+        <source>%1: treated today.</source>
+        <translation>%1: tratada hoy.</translation>
+    </message>
+</context>
+<context>
     <name>StartWindow</name>
     <message>
         <source>Lathhouse · First start</source>
@@ -5007,6 +5540,137 @@
     <message>
         <source>low of a night</source>
         <translation>mínima de una noche</translation>
+    </message>
+</context>
+<context>
+    <name>WaterAsk</name>
+    <message>
+        <source>Water, roots and winter: %1</source>
+        <translation>Agua, raíces e invierno: %1</translation>
+    </message>
+    <message>
+        <source>Looks of the next</source>
+        <translation>Miradas de los próximos</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Blank: %1</source>
+        <translation>En blanco: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>Write days, 1 to %1.</source>
+        <translation>Escriba días, de 1 a %1.</translation>
+    </message>
+    <message>
+        <source>It stands at no spot, so nothing can be said; give it one.</source>
+        <translation>No está en ningún sitio, así que no se puede decir nada; dele uno.</translation>
+    </message>
+    <message>
+        <source>Look at the mix today: %1.</source>
+        <translation>Mirar hoy el sustrato: %1.</translation>
+    </message>
+    <message>
+        <source>Look at the mix on %1: %2.</source>
+        <translation>Mirar el sustrato el %1: %2.</translation>
+    </message>
+    <message>
+        <source>Reckoned from usual weather; heat, wind and a full crown make it sooner. Empty saucers.</source>
+        <translation>Calculado con tiempo usual; el calor, el viento y una copa llena lo adelantan. Vaciar los platos.</translation>
+    </message>
+    <message>
+        <source>A look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.</source>
+        <translation>Mirar es un dedo en el sustrato o levantar la maceta: regar solo lo que está seco como su especie quiere.</translation>
+    </message>
+    <message>
+        <source>Last watered on %1.</source>
+        <translation>Regada por última vez el %1.</translation>
+    </message>
+    <message>
+        <source>After a watering, a look about every %1 now.</source>
+        <translation>Tras un riego, mirar ahora más o menos cada: %1.</translation>
+    </message>
+    <message>
+        <source>Learnt from 1 interval of yours.</source>
+        <translation>Aprendido de 1 intervalo suyo.</translation>
+    </message>
+    <message>
+        <source>Learnt from %1 intervals of yours.</source>
+        <translation>Aprendido de %1 intervalos suyos.</translation>
+    </message>
+    <message>
+        <source>They are short for such a pot: feel before you water.</source>
+        <translation>Son cortos para una maceta así: palpe antes de regar.</translation>
+    </message>
+    <message>
+        <source>The pot holds about %1 (guessed from its weight) and draws about %2 a day.</source>
+        <translation>A la maceta le caben unos %1 (estimado por su peso) y gasta unos %2 al día.</translation>
+    </message>
+    <message>
+        <source>The pot holds %1 and draws about %2 a day.</source>
+        <translation>A la maceta le caben %1 y gasta unos %2 al día.</translation>
+    </message>
+    <message>
+        <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
+        <translation>De una maceta llena las raíces toman con facilidad unos %1; toca mirar cuando se han ido %2.</translation>
+    </message>
+    <message>
+        <source>It rests: hardly any water.</source>
+        <translation>Reposa: apenas agua.</translation>
+    </message>
+    <message>
+        <source>It rests: less water.</source>
+        <translation>Reposa: menos agua.</translation>
+    </message>
+    <message>
+        <source>It must dry right out first.</source>
+        <translation>Antes debe secarse del todo.</translation>
+    </message>
+    <message>
+        <source>Looks, as if it were watered at each</source>
+        <translation>Miradas, como si se regara en cada una</translation>
+    </message>
+    <message>
+        <source>feel the mix, or lift the pot</source>
+        <translation>palpar el sustrato o levantar la maceta</translation>
+    </message>
+    <message>
+        <source>None in these days.</source>
+        <translation>Ninguna en esos días.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
+    </message>
+    <message>
+        <source>Roots and winter quarters</source>
+        <translation>Raíces y cuartel de invierno</translation>
+    </message>
+    <message>
+        <source>In its pot, roots are at risk from %1 on.</source>
+        <translation>En su maceta, las raíces corren riesgo desde %1.</translation>
+    </message>
+    <message>
+        <source>Its winter by the plan: %1, %2 on the mean, %3 mol/m² of light a day: %4.</source>
+        <translation>Su invierno según el plan: %1, %2 de media, %3 mol/m² de luz al día: %4.</translation>
+    </message>
+    <message>
+        <source>Its kind rests cool.</source>
+        <translation>Su especie reposa en fresco.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>
@@ -5455,6 +6119,18 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models</name>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
     <message>
         <source>sown</source>
         <translation>sembrado</translation>
@@ -5998,6 +6674,17 @@ están en la banda</translation>
     <message>
         <source>&lt; 1 in 1000</source>
         <translation>&lt; 1 de cada 1000</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::AskModel</name>
+    <message>
+        <source>The household is being read.</source>
+        <translation>Se está leyendo el hogar.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -8818,6 +9505,178 @@ están en la banda</translation>
         <translation>%1 desde el %2.</translation>
     </message>
     <message>
+        <source>The pest has no name that is known here; the slow clock of the citrus mealybug stands in.</source>
+        <translation>La plaga no tiene un nombre conocido aquí; la suple el reloj lento de la cochinilla de los cítricos.</translation>
+    </message>
+    <message>
+        <source>Back among the others not before %1: two weeks since the last contact and two clean looks one crawler stage apart.</source>
+        <translation>De vuelta con las demás no antes del %1: dos semanas desde el último contacto y dos miradas limpias separadas por una fase de cría.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: through on %2.</source>
+        <translation>Una generación según %1: cumplida el %2.</translation>
+    </message>
+    <message>
+        <source>A generation by %1: never at these temperatures.</source>
+        <translation>Una generación según %1: nunca a estas temperaturas.</translation>
+    </message>
+    <message>
+        <source>Clear not before %1, and then only with a clean look; every find starts it anew.</source>
+        <translation>Libre no antes del %1, y solo con una mirada limpia; cada hallazgo la reinicia.</translation>
+    </message>
+    <message>
+        <source>It cannot be declared clear at this temperature: the pest&apos;s clock does not get through. At 20 °C it would take about %1 days.</source>
+        <translation>No se puede declarar libre a esta temperatura: el reloj de la plaga no llega al final. A 20 °C tardaría unos %1 días.</translation>
+    </message>
+    <message>
+        <source>Today it is too cold for the clock to run.</source>
+        <translation>Hoy hace demasiado frío para que corra el reloj.</translation>
+    </message>
+    <message>
+        <source>It was put back among the others before it was clear.</source>
+        <translation>Volvió con las demás antes de estar libre.</translation>
+    </message>
+    <message>
+        <source>Heavily infested: throwing it away, bagged, is a sound choice for an ordinary plant and spares the others.</source>
+        <translation>Muy infestada: tirarla, en una bolsa, es una buena decisión con una planta corriente y protege a las demás.</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <translation>Dónde: %1</translation>
+    </message>
+    <message>
+        <source>Seen as: %1</source>
+        <translation>Se ve como: %1</translation>
+    </message>
+    <message>
+        <source>Gets about: %1</source>
+        <translation>Se propaga: %1</translation>
+    </message>
+    <message>
+        <source>Helps: %1; label first</source>
+        <translation>Ayuda: %1; primero la etiqueta</translation>
+    </message>
+    <message>
+        <source>A generation by %1: %2 at 15 °C, %3 at 20, %4 at 25</source>
+        <translation>Una generación según %1: %2 a 15 °C, %3 a 20, %4 a 25</translation>
+    </message>
+    <message>
+        <source>%1: first signs after %2.</source>
+        <translation>%1: primeros signos a los %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): first signs after %3.</source>
+        <translation>%1 (%2): primeros signos a los %3.</translation>
+    </message>
+    <message>
+        <source>It travels in the plant.</source>
+        <translation>Viaja por la planta.</translation>
+    </message>
+    <message>
+        <source>It hurts what it touched.</source>
+        <translation>Daña lo que tocó.</translation>
+    </message>
+    <message>
+        <source>It may come as a vapour days later.</source>
+        <translation>Puede llegar como vapor días después.</translation>
+    </message>
+    <message>
+        <source>Sources disagree: %1</source>
+        <translation>Las fuentes no coinciden: %1</translation>
+    </message>
+    <message>
+        <source>fits well: %1</source>
+        <translation>encaja bien: %1</translation>
+    </message>
+    <message>
+        <source>fits: %1</source>
+        <translation>encaja: %1</translation>
+    </message>
+    <message>
+        <source>fits a little: %1</source>
+        <translation>encaja un poco: %1</translation>
+    </message>
+    <message>
+        <source>for it: %1</source>
+        <translation>a favor: %1</translation>
+    </message>
+    <message>
+        <source>against it: %1</source>
+        <translation>en contra: %1</translation>
+    </message>
+    <message>
+        <source>the time fits</source>
+        <translation>el tiempo encaja</translation>
+    </message>
+    <message>
+        <source>the time does not fit</source>
+        <translation>el tiempo no encaja</translation>
+    </message>
+    <message>
+        <source>Tonight</source>
+        <translation>Esta noche</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejar</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Mirar</translation>
+    </message>
+    <message>
+        <source>Rule out first</source>
+        <translation>Descartar primero</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Photograph</source>
+        <translation>Fotografiar</translation>
+    </message>
+    <message>
+        <source>Ask</source>
+        <translation>Preguntar</translation>
+    </message>
+    <message>
+        <source>Tell</source>
+        <translation>Avisar</translation>
+    </message>
+    <message>
+        <source>Roots: in a pot they are at risk at %1; a usual winter&apos;s lowest night at %2 is %3. Wrap the pot, stand it on the ground by a wall, or bring it in.</source>
+        <translation>Raíces: en maceta corren riesgo a %1; la noche más fría de un invierno usual en %2 es de %3. Envolver la maceta, ponerla en el suelo junto a una pared o meterla dentro.</translation>
+    </message>
+    <message>
+        <source>roots slow down</source>
+        <translation>las raíces se frenan</translation>
+    </message>
+    <message>
+        <source>roots stop</source>
+        <translation>las raíces se paran</translation>
+    </message>
+    <message>
+        <source>roots are harmed within hours</source>
+        <translation>las raíces se dañan en horas</translation>
+    </message>
+    <message>
+        <source>Roots: the mix at the pot&apos;s wall reaches about %1 at %2 about %3 (rough), where %4. Shade the pot itself, set it into a larger light one, and water early.</source>
+        <translation>Raíces: el sustrato junto a la pared de la maceta llega a unos %1 en %2 hacia el %3 (aproximado), y ahí %4. Dar sombra a la maceta misma, meterla en otra mayor y clara, y regar temprano.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: give it a cool place, or much more light.</source>
+        <translation>Invierno: %1 es cálido (%2) y oscuro (%3 mol al día). Cálido y oscuro debilita a una planta: darle un sitio fresco, o mucha más luz.</translation>
+    </message>
+    <message>
+        <source>Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: more light, by a window or a lamp, or cooler and drier.</source>
+        <translation>Invierno: %1 es cálido (%2) y oscuro (%3 mol al día). Cálido y oscuro debilita a una planta: más luz, de una ventana o una lámpara, o más fresco y más seco.</translation>
+    </message>
+    <message>
         <source>Growth was slowing before the event: the plant may be nearing its size, and would slow on without any harm. Compare it with spared plants of its kind (--spared).</source>
         <translation>El crecimiento ya se frenaba antes del suceso: quizá la planta se acerca a su tamaño y se frenaría sin ningún daño. Compararla con plantas no afectadas de su especie (--spared).</translation>
     </message>
@@ -8954,6 +9813,58 @@ están en la banda</translation>
         <translation>Una fecha del plan, que es una probabilidad y no una promesa.</translation>
     </message>
     <message>
+        <source>a pest without a known name</source>
+        <translation>una plaga sin nombre conocido</translation>
+    </message>
+    <message>
+        <source>%1 (reckoned from its days at one temperature)</source>
+        <translation>%1 (calculado de sus días a una temperatura)</translation>
+    </message>
+    <message>
+        <source>%1 (common practice, no source)</source>
+        <translation>%1 (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 d</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nada encontrado</translation>
+    </message>
+    <message>
+        <source>%1 found, last on %2</source>
+        <translation>%1, último hallazgo el %2</translation>
+    </message>
+    <message>
+        <source>stood at one spot with %1, last on %2 (%3)</source>
+        <translation>estuvo en el mismo sitio que %1, por última vez el %2 (%3)</translation>
+    </message>
+    <message>
+        <source>stood at one spot with an infested plant, last on %1 (%2)</source>
+        <translation>estuvo en el mismo sitio que una planta infestada, por última vez el %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 found at its spot on %2</source>
+        <translation>%1, hallazgo en su sitio el %2</translation>
+    </message>
+    <message>
+        <source>set apart on %1 to be watched</source>
+        <translation>apartada el %1 para observarla</translation>
+    </message>
+    <message>
+        <source>clear since %1: a whole generation without finds</source>
+        <translation>libre desde el %1: una generación entera sin hallazgos</translation>
+    </message>
+    <message>
+        <source>clean looks and time enough, since %1</source>
+        <translation>miradas limpias y tiempo suficiente, desde el %1</translation>
+    </message>
+    <message>
         <source>set it apart from the others; wash hands and tools after it</source>
         <translation>apartarla de las demás; lavar manos y herramientas después</translation>
     </message>
@@ -8976,6 +9887,70 @@ están en la banda</translation>
     <message>
         <source>last look: %1; clean means it may go back</source>
         <translation>última revisión: %1; limpia quiere decir que puede volver</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>with no end in sight</source>
+        <translation>sin fin a la vista</translation>
+    </message>
+    <message>
+        <source>%1 stands apart; leave it so %2.</source>
+        <translation>%1 está apartada; dejarla así %2.</translation>
+    </message>
+    <message>
+        <source>%1 should stand apart %2, and no spot is fit; bag it loosely or keep an arm&apos;s length free round it.</source>
+        <translation>%1 debería estar apartada %2, y ningún sitio sirve; embolsarla floja o dejar libre un brazo de distancia alrededor.</translation>
+    </message>
+    <message>
+        <source>%1: to %2 %3.</source>
+        <translation>%1: a %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (1 clean plant there) %3; leaves must not touch, and it is visited last.</source>
+        <translation>%1: lo menos malo es %2 (allí hay 1 planta limpia), %3; que las hojas no se toquen, y se visita la última.</translation>
+    </message>
+    <message>
+        <source>%1: the least bad is %2 (%3 clean plants there) %4; leaves must not touch, and it is visited last.</source>
+        <translation>%1: lo menos malo es %2 (allí hay %3 plantas limpias), %4; que las hojas no se toquen, y se visita la última.</translation>
+    </message>
+    <message>
+        <source>No spot of this household is set down as apart, so nothing can be isolated properly; the spots with the fewest contacts are named instead.</source>
+        <translation>Ningún sitio de este hogar figura como apartado, así que nada se puede aislar bien; se nombran los sitios con menos contactos.</translation>
+    </message>
+    <message>
+        <source>The spots that are apart are full or unfit for a plant that needs one.</source>
+        <translation>Los sitios apartados están llenos o no sirven para una planta que necesita uno.</translation>
+    </message>
+    <message>
+        <source>A find names no pest; log it again with its name for a better date.</source>
+        <translation>Un hallazgo no nombra la plaga; anótelo de nuevo con su nombre para tener mejor fecha.</translation>
+    </message>
+    <message>
+        <source>No pest named &quot;%1&quot; is known here; its courses run by the citrus mealybug&apos;s clock.</source>
+        <translation>Aquí no se conoce ninguna plaga «%1»; sus tratamientos siguen el reloj de la cochinilla de los cítricos.</translation>
+    </message>
+    <message>
+        <source>%1 has no spot; its clock is reckoned at 20 °C, and its contacts are not known.</source>
+        <translation>%1 no tiene sitio; su reloj se calcula a 20 °C y no se conocen sus contactos.</translation>
+    </message>
+    <message>
+        <source>%1 flies: look at every plant of the rooms, wherever it stands.</source>
+        <translation>%1 vuela: mirar todas las plantas de las habitaciones, estén donde estén.</translation>
+    </message>
+    <message>
+        <source>%1: some countries want finds reported; ask the plant-health office.</source>
+        <translation>%1: en algunos países hay que comunicar los hallazgos; pregunte a la oficina de sanidad vegetal.</translation>
+    </message>
+    <message>
+        <source>%1 is set apart on a spot with clean plants.</source>
+        <translation>%1 está apartada en un sitio con plantas limpias.</translation>
+    </message>
+    <message>
+        <source>Clean plants first, suspect ones next, infested ones last; wash hands and tools between. Labels and local rules come first; keep children and animals away from what is wet with spray.</source>
+        <translation>Primero las plantas limpias, luego las sospechosas, al final las infestadas; lavar manos y herramientas entre medias. Las etiquetas y las normas locales van primero; niños y animales lejos de lo que esté mojado de producto.</translation>
     </message>
     <message>
         <source>The household&apos;s own record %1, kept %2 away, %3</source>
@@ -9006,6 +9981,38 @@ están en la banda</translation>
         <translation>el registro propio del hogar</translation>
     </message>
     <message>
+        <source>%1 to %2 hours</source>
+        <translation>%1 a %2 horas</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 a %2 días</translation>
+    </message>
+    <message>
+        <source>It leaves no trace in the mix.</source>
+        <translation>No deja rastro en el sustrato.</translation>
+    </message>
+    <message>
+        <source>It is bound in the mix, so washing does not bring it out.</source>
+        <translation>Queda fijado en el sustrato, así que el lavado no lo saca.</translation>
+    </message>
+    <message>
+        <source>It is partly bound in the mix.</source>
+        <translation>Queda fijado en parte en el sustrato.</translation>
+    </message>
+    <message>
+        <source>It moves with water through the mix.</source>
+        <translation>Se mueve con el agua por el sustrato.</translation>
+    </message>
+    <message>
+        <source>Its half-life there is %1 to %2 days.</source>
+        <translation>Su vida media allí es de %1 a %2 días.</translation>
+    </message>
+    <message>
+        <source>Its half-life there is over %1 days.</source>
+        <translation>Su vida media allí pasa de %1 días.</translation>
+    </message>
+    <message>
         <source>rinse the wet leaves, gloves on, the pot tipped</source>
         <translation>enjuagar las hojas mojadas, con guantes y la maceta inclinada</translation>
     </message>
@@ -9032,6 +10039,62 @@ están en la banda</translation>
     <message>
         <source>look, photograph and log new growth</source>
         <translation>mirar, fotografiar y anotar los brotes nuevos</translation>
+    </message>
+    <message>
+        <source>Above the plant&apos;s safe night: nothing is to be expected.</source>
+        <translation>Por encima de la noche segura de la planta: no cabe esperar nada.</translation>
+    </message>
+    <message>
+        <source>Stress: below the safe night, above the line of damage. Often nothing shows.</source>
+        <translation>Estrés: bajo la noche segura, sobre la línea de daño. A menudo no se ve nada.</translation>
+    </message>
+    <message>
+        <source>Growth is probably lost: long below the safe night stunts a plant without a sign on the leaves.</source>
+        <translation>Probablemente se perdió crecimiento: mucho tiempo bajo la noche segura frena a una planta sin señal en las hojas.</translation>
+    </message>
+    <message>
+        <source>Leaf damage is possible: the line was crossed, though not for long.</source>
+        <translation>Es posible daño en las hojas: se cruzó la línea, aunque no por mucho tiempo.</translation>
+    </message>
+    <message>
+        <source>Leaf damage is likely; the plant as a whole should live.</source>
+        <translation>Es probable daño en las hojas; la planta en conjunto debería vivir.</translation>
+    </message>
+    <message>
+        <source>Death is possible: the lethal line was reached. Wait for the looks before giving it up.</source>
+        <translation>La muerte es posible: se alcanzó la línea mortal. Espere a los días de mirar antes de darla por perdida.</translation>
+    </message>
+    <message>
+        <source>Death is likely: the night went below the lethal line. Roots or base may yet live, so wait.</source>
+        <translation>La muerte es probable: la noche bajó de la línea mortal. Las raíces o la base pueden vivir aún, así que espere.</translation>
+    </message>
+    <message>
+        <source>No temperature was ever published for this kind: its lines are common practice, so this is a guess.</source>
+        <translation>Nunca se publicó una temperatura para esta especie: sus líneas son práctica común, así que esto es una estimación.</translation>
+    </message>
+    <message>
+        <source>Its lines rest on a hardiness class, not on a measured injury.</source>
+        <translation>Sus líneas se apoyan en una clase de rusticidad, no en un daño medido.</translation>
+    </message>
+    <message>
+        <source>Its lines are those of its group or genus; sorts differ.</source>
+        <translation>Sus líneas son las de su grupo o género; las variedades difieren.</translation>
+    </message>
+    <message>
+        <source>Its lines come from cold stores in the dark; light and wind make it worse.</source>
+        <translation>Sus líneas vienen de cámaras frías a oscuras; la luz y el viento lo empeoran.</translation>
+    </message>
+    <message>
+        <source>Its lines are the household&apos;s own.</source>
+        <translation>Sus líneas son las propias del hogar.</translation>
+    </message>
+    <message>
+        <source>Nights add up; by how much is known for few kinds.</source>
+        <translation>Las noches se suman; cuánto, se sabe de pocas especies.</translation>
+    </message>
+    <message>
+        <source>How long it was cold was not measured; the night&apos;s course is a model with the usual swing of the spot at that time of the year where it is known, else with 8 K. A clear night&apos;s swing is wider and its cold shorter.</source>
+        <translation>No se midió cuánto duró el frío; el curso de la noche es un modelo con la oscilación usual del sitio en esa época si se conoce, o si no con 8 K. En una noche despejada la oscilación es mayor y el frío más corto.</translation>
     </message>
     <message>
         <source>look at leaves and stems, photograph</source>
@@ -9252,6 +10315,26 @@ están en la banda</translation>
     <message>
         <source>rain may keep it wet; feel 5 cm deep</source>
         <translation>quizá la lluvia la mantiene mojada; tocar a 5 cm de hondo</translation>
+    </message>
+    <message>
+        <source>cool and dim</source>
+        <translation>fresco y oscuro</translation>
+    </message>
+    <message>
+        <source>cool and bright</source>
+        <translation>fresco y claro</translation>
+    </message>
+    <message>
+        <source>warm and bright</source>
+        <translation>cálido y claro</translation>
+    </message>
+    <message>
+        <source>warm and dim</source>
+        <translation>cálido y oscuro</translation>
+    </message>
+    <message>
+        <source>Wet season for pots in the open: %1. Cacti and succulents under a roof, pots on feet, saucers empty, no feed; look for fungus. The top may look dry while the roots stand wet: feel 5 cm deep.</source>
+        <translation>Época húmeda para macetas al aire libre: %1. Cactus y suculentas bajo techo, macetas sobre pies, platos vacíos, sin abono; vigilar los hongos. Arriba puede parecer seco mientras las raíces están mojadas: palpar a 5 cm.</translation>
     </message>
     <message>
         <source>%1 % a week in odds</source>
@@ -9996,6 +11079,222 @@ están en la banda</translation>
     <message>
         <source>%1 % (common practice, no source)</source>
         <translation>%1 % (práctica común, sin fuente)</translation>
+    </message>
+    <message>
+        <source>Wait for other weather: %1 is above %2.</source>
+        <translation>Esperar otro tiempo: %1 pasa de %2.</translation>
+    </message>
+    <message>
+        <source>Wait for other weather: %1 is below %2.</source>
+        <translation>Esperar otro tiempo: %1 no llega a %2.</translation>
+    </message>
+    <message>
+        <source>Read the label first: it stands above everything here.</source>
+        <translation>Leer primero la etiqueta: está por encima de todo esto.</translation>
+    </message>
+    <message>
+        <source>The label forbids this plant, pest or place, so it is not to be used here.</source>
+        <translation>La etiqueta prohíbe esta planta, plaga o lugar, así que aquí no se usa.</translation>
+    </message>
+    <message>
+        <source>Try one leaf and wait 24 to 48 hours before the rest.</source>
+        <translation>Probar una hoja y esperar de 24 a 48 horas antes del resto.</translation>
+    </message>
+    <message>
+        <source>The tried leaf was hurt: take another way for this plant.</source>
+        <translation>La hoja probada se dañó: tome otro camino con esta planta.</translation>
+    </message>
+    <message>
+        <source>Out of the sun first, and keep it there until it is dry.</source>
+        <translation>Primero fuera del sol, y así hasta que se seque.</translation>
+    </message>
+    <message>
+        <source>Water first and spray when the leaves stand again.</source>
+        <translation>Regar primero y tratar cuando las hojas vuelvan a estar firmes.</translation>
+    </message>
+    <message>
+        <source>It was repotted less than two weeks ago: let the roots take hold first.</source>
+        <translation>Se trasplantó hace menos de dos semanas: deje que las raíces agarren antes.</translation>
+    </message>
+    <message>
+        <source>Seedlings burn easily: wash or pick the pests off.</source>
+        <translation>Las plántulas se queman con facilidad: lave o quite las plagas a mano.</translation>
+    </message>
+    <message>
+        <source>Wait for still air; wind carries it to people, ponds and other plants.</source>
+        <translation>Esperar aire en calma; el viento lo lleva a personas, estanques y otras plantas.</translation>
+    </message>
+    <message>
+        <source>Rain would wash it off: wait for a dry day.</source>
+        <translation>La lluvia lo lavaría: espere un día seco.</translation>
+    </message>
+    <message>
+        <source>Open flowers outdoors: not while bees can reach them; wait until the flowers are over.</source>
+        <translation>Flores abiertas al aire libre: no mientras las abejas lleguen; espere a que pase la floración.</translation>
+    </message>
+    <message>
+        <source>Not on a plant in flower: what roots take up stays in nectar and pollen.</source>
+        <translation>No en una planta en flor: lo que toman las raíces queda en el néctar y el polen.</translation>
+    </message>
+    <message>
+        <source>Keep children away until it is dry and aired.</source>
+        <translation>Mantener lejos a los niños hasta que esté seco y ventilado.</translation>
+    </message>
+    <message>
+        <source>Keep animals away until it is dry and aired; cover fish tanks and stop their pumps.</source>
+        <translation>Mantener lejos a los animales hasta que esté seco y ventilado; tapar los acuarios y parar sus bombas.</translation>
+    </message>
+    <message>
+        <source>Let somebody else do it, and stay out until it is aired; ask the doctor where in doubt.</source>
+        <translation>Que lo haga otra persona, y no entrar hasta que se ventile; en la duda, preguntar al médico.</translation>
+    </message>
+    <message>
+        <source>Not without fresh air: open a window or carry it out.</source>
+        <translation>No sin aire fresco: abra una ventana o sáquela fuera.</translation>
+    </message>
+    <message>
+        <source>Never near a flame, a stove or a spark: alcohol burns.</source>
+        <translation>Nunca cerca de una llama, una estufa o una chispa: el alcohol arde.</translation>
+    </message>
+    <message>
+        <source>For eating: keep the waiting time of the label, and wash the harvest.</source>
+        <translation>Para comer: respete el plazo de seguridad de la etiqueta y lave la cosecha.</translation>
+    </message>
+    <message>
+        <source>The crop does not stand on the label: never on what is eaten.</source>
+        <translation>El cultivo no figura en la etiqueta: nunca sobre lo que se come.</translation>
+    </message>
+    <message>
+        <source>Household detergents burn more often than plant soaps, and in some places they may not be used.</source>
+        <translation>Los detergentes domésticos queman más a menudo que los jabones para plantas, y en algunos sitios no se pueden usar.</translation>
+    </message>
+    <message>
+        <source>It was mixed too long ago: mix afresh.</source>
+        <translation>Se mezcló hace demasiado: mezcle de nuevo.</translation>
+    </message>
+    <message>
+        <source>This kind is known to be hurt by it (%1): take another way.</source>
+        <translation>Se sabe que daña a esta especie (%1): tome otro camino.</translation>
+    </message>
+    <message>
+        <source>This kind may be hurt by it (%1): only after a leaf that stood 48 hours.</source>
+        <translation>Puede dañar a esta especie (%1): solo tras una hoja que aguantó 48 horas.</translation>
+    </message>
+    <message>
+        <source>This kind may be hurt by it (%1); the tried leaf stood.</source>
+        <translation>Puede dañar a esta especie (%1); la hoja probada aguantó.</translation>
+    </message>
+    <message>
+        <source>Was the label read?</source>
+        <translation>¿Se leyó la etiqueta?</translation>
+    </message>
+    <message>
+        <source>Does the label forbid this plant, pest or place?</source>
+        <translation>¿Prohíbe la etiqueta esta planta, plaga o lugar?</translation>
+    </message>
+    <message>
+        <source>How many hours ago was one leaf tried?</source>
+        <translation>¿Hace cuántas horas se probó una hoja?</translation>
+    </message>
+    <message>
+        <source>Was the tried leaf hurt?</source>
+        <translation>¿Se dañó la hoja probada?</translation>
+    </message>
+    <message>
+        <source>How warm does it get until it is dry?</source>
+        <translation>¿Qué temperatura se alcanza hasta que se seque?</translation>
+    </message>
+    <message>
+        <source>Is it in direct sun?</source>
+        <translation>¿Está al sol directo?</translation>
+    </message>
+    <message>
+        <source>Is it dry or wilted?</source>
+        <translation>¿Está seca o mustia?</translation>
+    </message>
+    <message>
+        <source>How many days since it was repotted?</source>
+        <translation>¿Hace cuántos días se trasplantó?</translation>
+    </message>
+    <message>
+        <source>Is it a seedling?</source>
+        <translation>¿Es una plántula?</translation>
+    </message>
+    <message>
+        <source>Is it windy?</source>
+        <translation>¿Hace viento?</translation>
+    </message>
+    <message>
+        <source>Is rain near?</source>
+        <translation>¿Va a llover pronto?</translation>
+    </message>
+    <message>
+        <source>Are flowers open?</source>
+        <translation>¿Hay flores abiertas?</translation>
+    </message>
+    <message>
+        <source>Are children near?</source>
+        <translation>¿Hay niños cerca?</translation>
+    </message>
+    <message>
+        <source>Are animals near, fish too?</source>
+        <translation>¿Hay animales cerca, también peces?</translation>
+    </message>
+    <message>
+        <source>Has anyone near asthma, or is anyone pregnant?</source>
+        <translation>¿Hay cerca alguien con asma o embarazada?</translation>
+    </message>
+    <message>
+        <source>Is there fresh air?</source>
+        <translation>¿Hay aire fresco?</translation>
+    </message>
+    <message>
+        <source>Is a flame, stove or spark near?</source>
+        <translation>¿Hay cerca una llama, una estufa o una chispa?</translation>
+    </message>
+    <message>
+        <source>Is any of it eaten?</source>
+        <translation>¿Se come algo de ella?</translation>
+    </message>
+    <message>
+        <source>Does the crop stand on the label?</source>
+        <translation>¿Figura el cultivo en la etiqueta?</translation>
+    </message>
+    <message>
+        <source>Is it homemade?</source>
+        <translation>¿Es casero?</translation>
+    </message>
+    <message>
+        <source>How many hours ago was it mixed?</source>
+        <translation>¿Hace cuántas horas se mezcló?</translation>
+    </message>
+    <message>
+        <source>Is it sprayed outdoors?</source>
+        <translation>¿Se pulveriza al aire libre?</translation>
+    </message>
+    <message>
+        <source>Sources disagree on the heat limit: %1 and %2; the lower one decides here.</source>
+        <translation>Las fuentes no coinciden en el límite de calor: %1 y %2; aquí decide el más bajo.</translation>
+    </message>
+    <message>
+        <source>Go: nothing speaks against it.</source>
+        <translation>Adelante: nada lo desaconseja.</translation>
+    </message>
+    <message>
+        <source>Never: not like this.</source>
+        <translation>No: así nunca.</translation>
+    </message>
+    <message>
+        <source>Wait: questions are open.</source>
+        <translation>Esperar: quedan preguntas.</translation>
+    </message>
+    <message>
+        <source>Wait.</source>
+        <translation>Esperar.</translation>
+    </message>
+    <message>
+        <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
+        <translation>Con guantes; mojar ambas caras de las hojas; fuera del sol hasta que se seque; volver a mirar al día siguiente. La etiqueta y las normas locales van primero.</translation>
     </message>
     <message>
         <source>%1 colder than the open air</source>

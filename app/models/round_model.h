@@ -118,6 +118,8 @@ public:
     Q_INVOKABLE bool sow(const QString& number);
     Q_INVOKABLE void leaveSowing(); ///< Nothing was sown or potted.
     Q_INVOKABLE void askDose(int row); ///< How much feed, or oil or soap, goes into the water for a task.
+    /// Whether to spray the plant of a task that treats one.
+    Q_INVOKABLE void askSpray(int row);
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
     /// Leaves a task out this time; the reason goes into the journal and must not be blank.
@@ -138,6 +140,7 @@ signals:
     void seedsAskedChanged();
     void feedDoseAsked(const lathhouse::models::DoseWish& wish);
     void sprayDoseAsked(const QString& plant);
+    void sprayAsked(int plant);
     /// Something was written into the household, or taken out again.
     void written();
 

@@ -155,6 +155,13 @@ void RoundModel::askDose(int row)
     }
 }
 
+void RoundModel::askSpray(int row)
+{
+    if (is_row(row) && at(row).is_treating() && at(row).task.plant) {
+        emit sprayAsked(*at(row).task.plant);
+    }
+}
+
 bool RoundModel::is_open(int row)
 {
     if (!is_row(row)) {

@@ -3,6 +3,8 @@
 #include "app/words/phrase.h"
 #include "core/plan/kitchen_measures.h"
 
+#include <array>
+
 namespace lathhouse::words {
 namespace {
 
@@ -202,27 +204,65 @@ std::vector<std::string> advice(const plan::RootsOfPlant& roots, const home::Hou
     std::vector<std::string> sentences;
     const auto spot = [&](home::SpotId id) { return household.spot(id)->name; };
     if (roots.cold) {
-        sentences.push_back("Roots: in a pot they are at risk at " + temperature(roots.cold_line, units) +
-                            "; a usual winter's lowest night at " + spot(roots.cold->spot) + " is " +
-                            temperature(roots.cold->usual_lowest, units) +
-                            ". Wrap the pot, stand it on the ground by a wall, or bring it in.");
+        sentences.push_back(phrase("Roots: in a pot they are at risk at %1; a usual winter's lowest night at %2 is %3. Wrap the "
+                                   "pot, stand it on the ground by a wall, or bring it in.",
+                                   temperature(roots.cold_line, units), spot(roots.cold->spot),
+                                   temperature(roots.cold->usual_lowest, units)));
     }
     if (roots.heat) {
-        sentences.push_back("Roots: the mix at the pot's wall reaches about " +
-                            temperature(roots.heat->mix, units) + " at " + spot(roots.heat->spot) +
-                            " about " + day(roots.heat->worst) + " (rough), where " +
-                            std::string{to_string(roots.heat->effect)} +
-                            ". Shade the pot itself, set it into a larger light one, and water early.");
+        const char* effect = roots.heat->effect == plan::HeatOnRoots::Slows   ? said_later("roots slow down")
+                             : roots.heat->effect == plan::HeatOnRoots::Stops ? said_later("roots stop")
+                                                                              : said_later("roots are harmed within hours");
+        sentences.push_back(phrase("Roots: the mix at the pot's wall reaches about %1 at %2 about %3 (rough), where %4. Shade the "
+                                   "pot itself, set it into a larger light one, and water early.",
+                                   temperature(roots.heat->mix, units), spot(roots.heat->spot), day(roots.heat->worst),
+                                   phrase(effect)));
     }
     if (roots.winter && roots.winter->quarters == plan::WinterQuarters::WarmAndDim) {
-        sentences.push_back("Winter: " + spot(roots.winter->spot) + " is warm (" +
-                            temperature(roots.winter->mean, units) + ") and dim (" +
-                            number(roots.winter->light.moles(), 1) +
-                            " mol a day). Warm and dim weakens a plant: " +
-                            (roots.winter->wants_cool ? "give it a cool place, or much more light."
-                                                      : "more light, by a window or a lamp, or cooler and drier."));
+        const auto mean = temperature(roots.winter->mean, units);
+        const auto light = number(roots.winter->light.moles(), 1);
+        sentences.push_back(roots.winter->wants_cool
+                                ? phrase("Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: give it a "
+                                         "cool place, or much more light.",
+                                         spot(roots.winter->spot), mean, light)
+                                : phrase("Winter: %1 is warm (%2) and dim (%3 mol a day). Warm and dim weakens a plant: more light, "
+                                         "by a window or a lamp, or cooler and drier.",
+                                         spot(roots.winter->spot), mean, light));
     }
     return sentences;
+}
+
+std::span<const std::string_view> water_rules()
+{
+    static constexpr std::array<std::string_view, 22> kWaterRules{
+        "pot_litres_per_kg", "pot_shape",      "available_share", "draw_factor",  "draw_succulent",
+        "dry_keep_moist",    "dry_top_inch",   "dry_right_out",   "look_top_inch", "finger_depth",
+        "wet_month_rain",    "wet_season",     "roots_zones",     "roots_young",  "roots_air",
+        "roots_slow",        "roots_stop",     "roots_injury",    "pot_dark_excess", "pot_light_less",
+        "winter_match",      "leach_saucer"};
+    return kWaterRules;
+}
+
+std::string winter_words(plan::WinterQuarters quarters)
+{
+    switch (quarters) {
+    case plan::WinterQuarters::CoolAndDim:
+        return phrase("cool and dim");
+    case plan::WinterQuarters::CoolAndBright:
+        return phrase("cool and bright");
+    case plan::WinterQuarters::WarmAndBright:
+        return phrase("warm and bright");
+    case plan::WinterQuarters::WarmAndDim:
+        return phrase("warm and dim");
+    }
+    return {};
+}
+
+std::string wet_season(const std::string& spells)
+{
+    return phrase("Wet season for pots in the open: %1. Cacti and succulents under a roof, pots on feet, saucers empty, no feed; "
+                  "look for fungus. The top may look dry while the roots stand wet: feel 5 cm deep.",
+                  spells);
 }
 
 std::string sources_line(std::span<const plants::Source* const> sources)

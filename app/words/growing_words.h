@@ -31,10 +31,15 @@ std::string_view to_string(plan::LookWhy why);
 std::string_view to_string(plan::HeatOnRoots heat);
 /// "cool and dim" ...
 std::string_view to_string(plan::WinterQuarters quarters);
+std::string winter_words(plan::WinterQuarters quarters); ///< The same for the reader.
+/// What wet weeks of the year ask for; spells: "3 Jun to 20 Jul".
+std::string wet_season(const std::string& spells);
 /// What to do about roots and winter quarters: sentences, empty where all is well.
 std::vector<std::string> advice(const plan::RootsOfPlant& roots, const home::Household& household,
                                 UnitSystem units);
 
+/// The rules that looks, roots and winter quarters rest on.
+std::span<const std::string_view> water_rules();
 /// "Sources: Soluble Salts - House Plants (UC ANR Garden Web); common practice, no source.\n"
 std::string sources_line(std::span<const plants::Source* const> sources);
 

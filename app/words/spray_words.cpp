@@ -1,5 +1,8 @@
 #include "app/words/spray_words.h"
 
+#include "app/words/phrase.h"
+#include "app/words/table_words.h"
+
 namespace lathhouse::words {
 namespace {
 
@@ -10,9 +13,17 @@ std::string degrees(double celsius, UnitSystem units)
 
 std::string limit(const plan::SprayFinding& finding, UnitSystem units)
 {
-    const bool high = finding.check == plan::SprayCheck::TemperatureHigh;
-    const auto bound = high ? finding.high : finding.low;
-    return degrees(*finding.given, units) + " is " + (high ? "above " : "below ") + degrees(*bound, units);
+    const std::string given = degrees(*finding.given, units);
+    return finding.check == plan::SprayCheck::TemperatureHigh
+               ? phrase("Wait for other weather: %1 is above %2.", given, degrees(*finding.high, units))
+               : phrase("Wait for other weather: %1 is below %2.", given, degrees(*finding.low, units));
+}
+
+/// "Crassulaceae: The wax bloom comes off." in the reader's language.
+std::string kind_note(const std::string& note)
+{
+    const auto colon = note.find(": ");
+    return colon == std::string::npos ? note : note.substr(0, colon + 2) + table_text(note.substr(colon + 2));
 }
 
 } // namespace
@@ -21,56 +32,56 @@ std::string spray_finding(const plan::SprayFinding& finding, UnitSystem units)
 {
     switch (finding.check) {
     case plan::SprayCheck::Label:
-        return "Read the label first: it stands above everything here.";
+        return phrase("Read the label first: it stands above everything here.");
     case plan::SprayCheck::LabelForbids:
-        return "The label forbids this plant, pest or place, so it is not to be used here.";
+        return phrase("The label forbids this plant, pest or place, so it is not to be used here.");
     case plan::SprayCheck::TestLeaf:
-        return "Try one leaf and wait 24 to 48 hours before the rest.";
+        return phrase("Try one leaf and wait 24 to 48 hours before the rest.");
     case plan::SprayCheck::TestLeafHurt:
-        return "The tried leaf was hurt: take another way for this plant.";
+        return phrase("The tried leaf was hurt: take another way for this plant.");
     case plan::SprayCheck::TemperatureLow:
     case plan::SprayCheck::TemperatureHigh:
-        return "Wait for other weather: " + limit(finding, units) + ".";
+        return limit(finding, units);
     case plan::SprayCheck::DirectSun:
-        return "Out of the sun first, and keep it there until it is dry.";
+        return phrase("Out of the sun first, and keep it there until it is dry.");
     case plan::SprayCheck::DryOrWilted:
-        return "Water first and spray when the leaves stand again.";
+        return phrase("Water first and spray when the leaves stand again.");
     case plan::SprayCheck::JustRepotted:
-        return "It was repotted less than two weeks ago: let the roots take hold first.";
+        return phrase("It was repotted less than two weeks ago: let the roots take hold first.");
     case plan::SprayCheck::Seedling:
-        return "Seedlings burn easily: wash or pick the pests off.";
+        return phrase("Seedlings burn easily: wash or pick the pests off.");
     case plan::SprayCheck::Windy:
-        return "Wait for still air; wind carries it to people, ponds and other plants.";
+        return phrase("Wait for still air; wind carries it to people, ponds and other plants.");
     case plan::SprayCheck::RainSoon:
-        return "Rain would wash it off: wait for a dry day.";
+        return phrase("Rain would wash it off: wait for a dry day.");
     case plan::SprayCheck::OpenFlowersOutdoors:
-        return "Open flowers outdoors: not while bees can reach them; wait until the flowers are over.";
+        return phrase("Open flowers outdoors: not while bees can reach them; wait until the flowers are over.");
     case plan::SprayCheck::OpenFlowers:
-        return "Not on a plant in flower: what roots take up stays in nectar and pollen.";
+        return phrase("Not on a plant in flower: what roots take up stays in nectar and pollen.");
     case plan::SprayCheck::ChildNear:
-        return "Keep children away until it is dry and aired.";
+        return phrase("Keep children away until it is dry and aired.");
     case plan::SprayCheck::AnimalNear:
-        return "Keep animals away until it is dry and aired; cover fish tanks and stop their pumps.";
+        return phrase("Keep animals away until it is dry and aired; cover fish tanks and stop their pumps.");
     case plan::SprayCheck::AsthmaOrPregnant:
-        return "Let somebody else do it, and stay out until it is aired; ask the doctor where in doubt.";
+        return phrase("Let somebody else do it, and stay out until it is aired; ask the doctor where in doubt.");
     case plan::SprayCheck::NoFreshAir:
-        return "Not without fresh air: open a window or carry it out.";
+        return phrase("Not without fresh air: open a window or carry it out.");
     case plan::SprayCheck::FlameNear:
-        return "Never near a flame, a stove or a spark: alcohol burns.";
+        return phrase("Never near a flame, a stove or a spark: alcohol burns.");
     case plan::SprayCheck::Edible:
-        return "For eating: keep the waiting time of the label, and wash the harvest.";
+        return phrase("For eating: keep the waiting time of the label, and wash the harvest.");
     case plan::SprayCheck::EdibleNotOnLabel:
-        return "The crop does not stand on the label: never on what is eaten.";
+        return phrase("The crop does not stand on the label: never on what is eaten.");
     case plan::SprayCheck::Homemade:
-        return "Household detergents burn more often than plant soaps, and in some places they may not be used.";
+        return phrase("Household detergents burn more often than plant soaps, and in some places they may not be used.");
     case plan::SprayCheck::MixedHours:
-        return "It was mixed too long ago: mix afresh.";
+        return phrase("It was mixed too long ago: mix afresh.");
     case plan::SprayCheck::SensitiveKind:
         return finding.verdict == plan::SprayVerdict::Never
-                   ? "This kind is known to be hurt by it (" + finding.note + "): take another way."
+                   ? phrase("This kind is known to be hurt by it (%1): take another way.", kind_note(finding.note))
                : finding.verdict == plan::SprayVerdict::Wait
-                   ? "This kind may be hurt by it (" + finding.note + "): only after a leaf that stood 48 hours."
-                   : "This kind may be hurt by it (" + finding.note + "); the tried leaf stood.";
+                   ? phrase("This kind may be hurt by it (%1): only after a leaf that stood 48 hours.", kind_note(finding.note))
+                   : phrase("This kind may be hurt by it (%1); the tried leaf stood.", kind_note(finding.note));
     case plan::SprayCheck::Place:
         break;
     }
@@ -81,51 +92,51 @@ std::string spray_question(plan::SprayCheck check)
 {
     switch (check) {
     case plan::SprayCheck::Label:
-        return "Was the label read? (--label-read)";
+        return phrase("Was the label read?");
     case plan::SprayCheck::LabelForbids:
-        return "Does the label forbid this plant, pest or place? (--label-forbids)";
+        return phrase("Does the label forbid this plant, pest or place?");
     case plan::SprayCheck::TestLeaf:
-        return "How many hours ago was one leaf tried? (--test-leaf)";
+        return phrase("How many hours ago was one leaf tried?");
     case plan::SprayCheck::TestLeafHurt:
-        return "Was the tried leaf hurt? (--leaf-hurt)";
+        return phrase("Was the tried leaf hurt?");
     case plan::SprayCheck::TemperatureLow:
     case plan::SprayCheck::TemperatureHigh:
-        return "How warm does it get until it is dry? (--temperature)";
+        return phrase("How warm does it get until it is dry?");
     case plan::SprayCheck::DirectSun:
-        return "Is it in direct sun? (--sun)";
+        return phrase("Is it in direct sun?");
     case plan::SprayCheck::DryOrWilted:
-        return "Is it dry or wilted? (--dry)";
+        return phrase("Is it dry or wilted?");
     case plan::SprayCheck::JustRepotted:
-        return "How many days since it was repotted? (--repotted-days)";
+        return phrase("How many days since it was repotted?");
     case plan::SprayCheck::Seedling:
-        return "Is it a seedling? (--seedling)";
+        return phrase("Is it a seedling?");
     case plan::SprayCheck::Windy:
-        return "Is it windy? (--wind)";
+        return phrase("Is it windy?");
     case plan::SprayCheck::RainSoon:
-        return "Is rain near? (--rain)";
+        return phrase("Is rain near?");
     case plan::SprayCheck::OpenFlowersOutdoors:
     case plan::SprayCheck::OpenFlowers:
-        return "Are flowers open? (--flowers)";
+        return phrase("Are flowers open?");
     case plan::SprayCheck::ChildNear:
-        return "Are children near? (--children)";
+        return phrase("Are children near?");
     case plan::SprayCheck::AnimalNear:
-        return "Are animals near, fish too? (--animals)";
+        return phrase("Are animals near, fish too?");
     case plan::SprayCheck::AsthmaOrPregnant:
-        return "Has anyone near asthma, or is anyone pregnant? (--asthma)";
+        return phrase("Has anyone near asthma, or is anyone pregnant?");
     case plan::SprayCheck::NoFreshAir:
-        return "Is there fresh air? (--fresh-air)";
+        return phrase("Is there fresh air?");
     case plan::SprayCheck::FlameNear:
-        return "Is a flame, stove or spark near? (--flame)";
+        return phrase("Is a flame, stove or spark near?");
     case plan::SprayCheck::Edible:
-        return "Is any of it eaten? (--edible)";
+        return phrase("Is any of it eaten?");
     case plan::SprayCheck::EdibleNotOnLabel:
-        return "Does the crop stand on the label? (--crop-on-label)";
+        return phrase("Does the crop stand on the label?");
     case plan::SprayCheck::Homemade:
-        return "Is it homemade? (--homemade)";
+        return phrase("Is it homemade?");
     case plan::SprayCheck::MixedHours:
-        return "How many hours ago was it mixed? (--mixed-hours)";
+        return phrase("How many hours ago was it mixed?");
     case plan::SprayCheck::Place:
-        return "Indoors or outdoors? (--outdoors)";
+        return phrase("Is it sprayed outdoors?");
     case plan::SprayCheck::SensitiveKind:
         break;
     }
@@ -134,8 +145,27 @@ std::string spray_question(plan::SprayCheck check)
 
 std::string spray_conflict(const plan::SprayConflict& conflict, UnitSystem units)
 {
-    return "Sources disagree on the heat limit: " + degrees(conflict.strict, units) + " and " +
-           degrees(conflict.usual, units) + "; the lower one decides here.";
+    return phrase("Sources disagree on the heat limit: %1 and %2; the lower one decides here.", degrees(conflict.strict, units),
+                  degrees(conflict.usual, units));
+}
+
+std::string spray_verdict(const plan::SprayDecision& decision)
+{
+    if (decision.verdict == plan::SprayVerdict::Go) {
+        return phrase("Go: nothing speaks against it.");
+    }
+    if (decision.verdict == plan::SprayVerdict::Never) {
+        return phrase("Never: not like this.");
+    }
+    return decision.findings.empty() || decision.findings.front().verdict < plan::SprayVerdict::Wait
+               ? phrase("Wait: questions are open.")
+               : phrase("Wait.");
+}
+
+std::string spray_go()
+{
+    return phrase("Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The "
+                  "label and local rules come first.");
 }
 
 } // namespace lathhouse::words

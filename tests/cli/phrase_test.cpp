@@ -5,7 +5,10 @@
 #include "core/base/csv.h"
 #include "core/home/history.h"
 #include "core/home/measurement.h"
+#include "core/plan/care_lines.h"
 #include "core/plan/cautions.h"
+#include "core/plan/chemical_damage.h"
+#include "core/plan/spray_gate.h"
 #include "core/plants/pest.h"
 #include "core/plants/plant_kind.h"
 #include "core/plants/seed_kind.h"
@@ -115,7 +118,7 @@ TEST(TableWords, EveryKindHasItsRowAndNoOtherHas)
     EXPECT_EQ(rows, kinds);
 }
 
-TEST(TableWords, CautionsHazardsCropsAndPestsAreAllTranslated)
+TEST(TableWords, CautionsHazardsCropsPestsAndCareAreAllTranslated)
 {
     std::set<std::string> texts;
     for (const auto& caution : plan::cautions()) {
@@ -132,6 +135,25 @@ TEST(TableWords, CautionsHazardsCropsAndPestsAreAllTranslated)
         texts.insert(pest.name);
         texts.insert(pest.look_at.begin(), pest.look_at.end());
         texts.insert(pest.treated_with.begin(), pest.treated_with.end());
+        texts.insert(pest.found_as.begin(), pest.found_as.end());
+        texts.insert(pest.spreads_by.begin(), pest.spreads_by.end());
+        texts.insert(pest.note);
+        for (const auto& clock : pest.clocks) {
+            texts.insert(clock.study);
+        }
+    }
+    for (const auto& line : plan::care_lines()) {
+        texts.insert(line.text);
+    }
+    for (const auto& sign : plan::DamageTable::built_in().signs()) {
+        texts.insert(sign.text);
+    }
+    for (const auto& mode : plan::DamageTable::built_in().modes()) {
+        texts.insert({mode.name, mode.outlook, mode.conflict, mode.note});
+        texts.insert(mode.examples.begin(), mode.examples.end());
+    }
+    for (const auto& kind : plan::SprayRules::built_in().sensitive()) {
+        texts.insert(kind.note);
     }
     texts.erase("");
     const auto translated = table("table_texts.csv");

@@ -94,7 +94,8 @@ void DemonstrationRound::renew(const QString& kind)
                                      std::move(people));
     QObject::connect(model_.get(), &models::RoundModel::feedDoseAsked, &pages_->dose, &models::DoseModel::ask);
     QObject::connect(model_.get(), &models::RoundModel::sprayDoseAsked, &pages_->dose, &models::DoseModel::ask_spray);
-    for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->dose), static_cast<QObject*>(&pages_->tonight),
+    QObject::connect(model_.get(), &models::RoundModel::sprayAsked, &pages_->ask, &models::AskModel::ask_spray);
+    for (QObject* page : {static_cast<QObject*>(model_.get()), static_cast<QObject*>(&pages_->ask), static_cast<QObject*>(&pages_->dose), static_cast<QObject*>(&pages_->tonight),
                           static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->plants),
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/ask_model.h"
 #include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -30,6 +31,8 @@ class DemonstrationRound : public QObject {
     Q_PROPERTY(lathhouse::models::PlantModel* plant READ plant NOTIFY roundChanged)
     /// What the round asks of a dose is asked of it.
     Q_PROPERTY(lathhouse::models::DoseModel* dose READ dose NOTIFY roundChanged)
+    /// What is asked of a plant by hand, from its page and from the round.
+    Q_PROPERTY(lathhouse::models::AskModel* ask READ ask NOTIFY roundChanged)
     Q_PROPERTY(QString error READ error CONSTANT)
     /// A folder for what a test writes; of "folder" the household lies in it.
     Q_PROPERTY(QString folder READ folder NOTIFY roundChanged)
@@ -43,6 +46,7 @@ public:
     models::HomeModel* home() { return pages_ ? &pages_->home : nullptr; }
     models::PlantsModel* plants() { return pages_ ? &pages_->plants : nullptr; }
     models::PlantModel* plant() { return pages_ ? &pages_->plant : nullptr; }
+    models::AskModel* ask() { return pages_ ? &pages_->ask : nullptr; }
     models::DoseModel* dose() { return pages_ ? &pages_->dose : nullptr; }
     QString error() const { return error_; }
     QString folder() const { return folder_ ? folder_->path() : QString{}; }
@@ -72,6 +76,7 @@ private:
         models::PlantsModel plants;
         models::PlantModel plant;
         models::DoseModel dose;
+        models::AskModel ask;
         Pages(const models::HouseholdDoor& door, const models::PlantDoor& plants_door, const models::TodayLook& look,
               const models::ShownUnits& units, const std::optional<std::filesystem::path>& folder,
               const std::shared_ptr<models::KeptSettings>& kept, models::RecordDoor record_door,
@@ -79,7 +84,7 @@ private:
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
               people(std::move(people_door), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants),
-              dose(models::jugs_in_memory(), kept, look.words)
+              dose(models::jugs_in_memory(), kept, look.words), ask(plants)
         {
             home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings});
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);
