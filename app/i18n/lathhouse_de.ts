@@ -931,6 +931,22 @@
         <source>Green band: where the fit lies, 9 in 10.</source>
         <translation>Grünes Band: wo die Anpassung liegt, 9 von 10.</translation>
     </message>
+    <message>
+        <source>Judged after</source>
+        <translation>Beurteilt nach</translation>
+    </message>
+    <message>
+        <source>After what growth is judged</source>
+        <translation>Wonach das Wachstum beurteilt wird</translation>
+    </message>
+    <message>
+        <source>Spared by it, of the same kind</source>
+        <translation>Davon verschont, von derselben Art</translation>
+    </message>
+    <message>
+        <source>What it grew meanwhile is the clock by which this plant is judged</source>
+        <translation>Was sie inzwischen wuchs, ist die Uhr, nach der diese Pflanze beurteilt wird</translation>
+    </message>
 </context>
 <context>
     <name>HarmRow</name>
@@ -3492,6 +3508,14 @@
         <translation>%1 von %2 am %3 auf %4 am %5, %6 Messungen.</translation>
     </message>
     <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>a move</source>
+        <translation>Umstellen</translation>
+    </message>
+    <message>
         <source>moved</source>
         <translation>umgestellt</translation>
     </message>
@@ -3546,10 +3570,6 @@
     <message>
         <source>Too early</source>
         <translation>Zu früh</translation>
-    </message>
-    <message>
-        <source>a move</source>
-        <translation>Umstellen</translation>
     </message>
     <message>
         <source>after %1, %2</source>

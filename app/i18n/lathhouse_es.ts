@@ -931,6 +931,22 @@
         <source>Green band: where the fit lies, 9 in 10.</source>
         <translation>Banda verde: dónde está el ajuste, 9 de cada 10.</translation>
     </message>
+    <message>
+        <source>Judged after</source>
+        <translation>Se juzga después de</translation>
+    </message>
+    <message>
+        <source>After what growth is judged</source>
+        <translation>Después de qué se juzga el crecimiento</translation>
+    </message>
+    <message>
+        <source>Spared by it, of the same kind</source>
+        <translation>Se libraron de ello, de la misma especie</translation>
+    </message>
+    <message>
+        <source>What it grew meanwhile is the clock by which this plant is judged</source>
+        <translation>Lo que creció entretanto es el reloj con el que se juzga esta planta</translation>
+    </message>
 </context>
 <context>
     <name>HarmRow</name>
@@ -3492,6 +3508,14 @@
         <translation>%1 de %2 el %3 a %4 el %5, %6 mediciones.</translation>
     </message>
     <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>a move</source>
+        <translation>un cambio de sitio</translation>
+    </message>
+    <message>
         <source>moved</source>
         <translation>cambiada de sitio</translation>
     </message>
@@ -3546,10 +3570,6 @@
     <message>
         <source>Too early</source>
         <translation>Demasiado pronto</translation>
-    </message>
-    <message>
-        <source>a move</source>
-        <translation>un cambio de sitio</translation>
     </message>
     <message>
         <source>after %1, %2</source>
