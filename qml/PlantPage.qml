@@ -81,8 +81,19 @@ FocusScope {
     }
 
     function askOf(key: int): int {
-        const keys = [0, Qt.Key_C, Qt.Key_H, Qt.Key_S, Qt.Key_P, Qt.Key_W];
-        return Math.max(AskModel.None, keys.indexOf(key)); // By AskModel.What.
+        switch (key) {
+        case Qt.Key_C:
+            return AskModel.AfterCold;
+        case Qt.Key_H:
+            return AskModel.Damage;
+        case Qt.Key_S:
+            return AskModel.Spray;
+        case Qt.Key_P:
+            return AskModel.Course;
+        case Qt.Key_W:
+            return AskModel.Water;
+        }
+        return AskModel.None;
     }
     function sideBySide(): void {
         root.plant.album.openTwo();

@@ -215,7 +215,13 @@ Item {
                     root.round.askDose(root.index);
                 }
             }
+            Item {
+                visible: sprayButton.visible
+                width: 1
+                height: Theme.px(2)
+            }
             SheetButton {
+                id: sprayButton
                 objectName: "sprayButton"
                 visible: root.treats && !root.done
                 height: Theme.px(28)

@@ -557,12 +557,16 @@
         <translation>Nichts in der Tabelle; einer Pflanzenklinik zeigen.</translation>
     </message>
     <message>
-        <source>As the journal has it.</source>
-        <translation>Wie es im Tagebuch steht.</translation>
+        <source>What is known of these</source>
+        <translation>Was über diese bekannt ist</translation>
     </message>
     <message>
-        <source>The journal keeps what it has of %1; this answer is for looking alone.</source>
-        <translation>Das Tagebuch behält, was es vom %1 hat; diese Antwort ist nur zum Ansehen.</translation>
+        <source>The journal keeps the day it has, %1; another day is another case.</source>
+        <translation>Das Tagebuch behält den Tag, den es hat, %1; ein anderer Tag ist ein anderer Fall.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Wie es im Tagebuch steht.</translation>
     </message>
     <message>
         <source>%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.</source>
@@ -9889,8 +9893,8 @@ liegen im Band</translation>
         <translation>von den anderen absondern; danach Hände und Werkzeug waschen</translation>
     </message>
     <message>
-        <source>treat it (%1); label first, and ask spray-check before any spray</source>
-        <translation>behandeln (%1); erst das Etikett, und vor jeder Spritzung spray-check fragen</translation>
+        <source>treat it (%1); label first, and ask what speaks against it before any spray</source>
+        <translation>behandeln (%1); zuerst das Etikett, und vor jedem Spritzen fragen, was dagegen spricht</translation>
     </message>
     <message>
         <source>look it over</source>

@@ -557,12 +557,16 @@
         <translation>Nada en la tabla; llevarla a una clínica de plantas.</translation>
     </message>
     <message>
-        <source>As the journal has it.</source>
-        <translation>Como está en el diario.</translation>
+        <source>What is known of these</source>
+        <translation>Qué se sabe de estos</translation>
     </message>
     <message>
-        <source>The journal keeps what it has of %1; this answer is for looking alone.</source>
-        <translation>El diario conserva lo que tiene del %1; esta respuesta es solo para mirar.</translation>
+        <source>The journal keeps the day it has, %1; another day is another case.</source>
+        <translation>El diario conserva el día que tiene, %1; otro día es otro caso.</translation>
+    </message>
+    <message>
+        <source>As the journal has it.</source>
+        <translation>Como está en el diario.</translation>
     </message>
     <message>
         <source>%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.</source>
@@ -9889,8 +9893,8 @@ están en la banda</translation>
         <translation>apartarla de las demás; lavar manos y herramientas después</translation>
     </message>
     <message>
-        <source>treat it (%1); label first, and ask spray-check before any spray</source>
-        <translation>tratarla (%1); primero la etiqueta, y preguntar a spray-check antes de pulverizar</translation>
+        <source>treat it (%1); label first, and ask what speaks against it before any spray</source>
+        <translation>tratarla (%1); primero la etiqueta, y antes de pulverizar preguntar qué lo desaconseja</translation>
     </message>
     <message>
         <source>look it over</source>

@@ -2,7 +2,6 @@
 #include "app/models/ask_form.h"
 #include "app/models/word_form.h"
 #include "app/words/course_words.h"
-#include "app/words/source_words.h"
 #include "app/words/table_words.h"
 #include "core/plants/pest.h"
 

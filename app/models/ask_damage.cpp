@@ -34,8 +34,11 @@ public:
     DamageAsk(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look)
         : PlantAskForm(std::move(ground), plant, look)
     {
-        for (const auto& event : facts().events) {
-            if (event.kind == home::EventKind::ChemicalDamage && event.plant == plant_.id && event.happened <= today()) {
+        const auto& events = facts().events;
+        for (std::size_t index = 0; index < events.size(); ++index) {
+            const auto& event = events[index];
+            if (event.kind == home::EventKind::ChemicalDamage && event.plant == plant_.id && event.happened <= today() &&
+                !plan::is_told_anew(events, index)) {
                 logged_.push_back(event);
             }
         }
@@ -208,7 +211,7 @@ private:
     static void tell_mode(AskAnswer& said, const plan::DamageMode& mode)
     {
         const auto of_mode = words::mode_words(mode);
-        add(said, AskLine::Plain, of_mode.told);
+        said.lines.push_back({AskLine::Plain, upper_first(text(of_mode.told))});
         add(said, AskLine::Quiet, of_mode.note);
         add(said, AskLine::Strong, of_mode.conflict);
     }
@@ -231,6 +234,9 @@ private:
                     add(said, AskLine::Caution, words::table_text(line->text));
                 }
             }
+        }
+        if (!course.what.signs.empty()) {
+            tell_fits(said, course, table);
         }
         if (course.mode != nullptr) {
             tell_mode(said, *course.mode);
@@ -264,9 +270,7 @@ private:
         for (const auto& step : course.steps) {
             add_step(said, step.date, words::damage_step(step.act));
         }
-        if (!course.what.signs.empty()) {
-            tell_fits(said, course, table);
-        }
+        tell_described(said, course);
         add_plant_cautions(said);
         said.lines.push_back({AskLine::Quiet, tr("This is no diagnosis and no legal proof.")});
         add_sources(said, keys);
@@ -285,10 +289,20 @@ private:
         if (course.fits.empty()) {
             said.lines.push_back({AskLine::Plain, tr("Nothing in the table; show it to a plant clinic.")});
         }
+    }
+
+    /// What the likely ones are.
+    static void tell_described(AskAnswer& said, const plan::DamageCourse& course)
+    {
+        bool any = false;
         for (std::size_t index = 0; index < std::min(kFitsDescribed, course.fits.size()); ++index) {
-            if (course.fits[index].mode != course.mode) {
-                tell_mode(said, *course.fits[index].mode);
+            if (course.fits[index].mode == course.mode) {
+                continue;
             }
+            if (!std::exchange(any, true)) {
+                said.lines.push_back({AskLine::Head, tr("What is known of these")});
+            }
+            tell_mode(said, *course.fits[index].mode);
         }
     }
 
@@ -301,16 +315,20 @@ private:
     void offer(AskAnswer& said, const AskValues& values, const DamageCase& what) const
     {
         const auto which = static_cast<std::size_t>(std::max(0, of(values, Which).toInt()));
+        // Of a day that the journal has, it is the same case, told anew.
         const auto there = std::ranges::find(logged_, what.happened, &home::Event::happened);
-        if (in_journal(which) || there != logged_.end()) {
-            const auto& event = in_journal(which) ? logged_[which] : *there;
-            const auto known = plan::case_of(event, ground_->household, facts().events);
-            const bool same = known.happened == what.happened && known.product == what.product && known.signs == what.signs &&
-                              known.still_wet == what.still_wet && known.from_compost == what.from_compost &&
-                              known.first_signs_days == what.first_signs_days;
-            said.why_not = same ? tr("As the journal has it.")
-                                : tr("The journal keeps what it has of %1; this answer is for looking alone.").arg(date(event.happened));
+        if (in_journal(which) && logged_[which].happened != what.happened) {
+            said.why_not = tr("The journal keeps the day it has, %1; another day is another case.").arg(date(logged_[which].happened));
             return;
+        }
+        if (there != logged_.end()) {
+            const auto known = plan::case_of(*there, ground_->household, facts().events);
+            if (known.product == what.product && known.signs == what.signs && known.still_wet == what.still_wet &&
+                known.from_compost == what.from_compost && known.first_signs_days == what.first_signs_days &&
+                known.edible == what.edible) {
+                said.why_not = tr("As the journal has it.");
+                return;
+            }
         }
         home::Event event{.plant = plant_.id, .kind = home::EventKind::ChemicalDamage, .spot = {}, .happened = what.happened,
                           .entered = now(), .note = ""};
@@ -331,6 +349,12 @@ private:
         keep("compost", yes(what.from_compost));
         keep("edible", yes(what.edible));
         said.entries.events.push_back(std::move(event));
+        if (there != logged_.end()) {
+            event.note = there->note;
+            for (const char* kept : {"wind", "distance"}) {
+                keep(kept, std::string{there->detail(kept)});
+            }
+        }
         said.written = tr("%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.")
                            .arg(name(), date(what.happened));
     }

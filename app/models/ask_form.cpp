@@ -6,7 +6,6 @@
 #include "app/words/source_words.h"
 #include "app/words/table_words.h"
 
-#include <cmath>
 #include <cstdlib>
 #include <utility>
 

@@ -107,7 +107,7 @@ std::string step(const plan::CourseStep& step)
     case plan::CourseAct::SetApart:
         return phrase("set it apart from the others; wash hands and tools after it");
     case plan::CourseAct::Treat:
-        return phrase("treat it (%1); label first, and ask spray-check before any spray",
+        return phrase("treat it (%1); label first, and ask what speaks against it before any spray",
                       step.pest == nullptr ? std::string{} : of_tables(step.pest->treated_with));
     case plan::CourseAct::Inspect:
         return where.empty() ? phrase("look it over") : phrase("look it over: %1", where);

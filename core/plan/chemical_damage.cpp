@@ -240,13 +240,21 @@ DamageCase case_of(const home::Event& event, const home::Household& household,
     return what;
 }
 
+bool is_told_anew(std::span<const home::Event> events, std::size_t index)
+{
+    const auto& event = events[index];
+    return event.plant && std::ranges::any_of(events.subspan(index + 1), [&](const home::Event& later) {
+               return later.kind == event.kind && later.plant == event.plant && later.happened == event.happened;
+           });
+}
+
 std::vector<DamageCourse> damage_courses(const home::Household& household,
                                          std::span<const home::Event> events)
 {
     std::vector<DamageCourse> courses;
-    for (const auto& event : events) {
-        if (event.kind == home::EventKind::ChemicalDamage) {
-            courses.push_back(damage_course(case_of(event, household, events)));
+    for (std::size_t index = 0; index < events.size(); ++index) {
+        if (events[index].kind == home::EventKind::ChemicalDamage && !is_told_anew(events, index)) {
+            courses.push_back(damage_course(case_of(events[index], household, events)));
         }
     }
     return courses;

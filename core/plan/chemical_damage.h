@@ -148,7 +148,11 @@ DamageCourse damage_course(const DamageCase& what, const DamageTable& table = Da
 DamageCase case_of(const home::Event& event, const home::Household& household,
                    std::span<const home::Event> events);
 
-/// The courses of a household's events of that kind.
+/// Whether a later event of that kind, of the same plant and day, tells the same case with what is known since: it stands
+/// in the place of the one at `index`.
+bool is_told_anew(std::span<const home::Event> events, std::size_t index);
+
+/// The courses of a household's events of that kind, each case once.
 std::vector<DamageCourse> damage_courses(const home::Household& household,
                                          std::span<const home::Event> events);
 

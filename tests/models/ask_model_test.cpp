@@ -281,8 +281,18 @@ TEST_F(AskModelTest, DamageIsWrittenWithAllThatIsKnownAndAnsweredFromTheJournal)
     EXPECT_EQ(model.whyNot(), "As the journal has it.");
     EXPECT_TRUE(said(AskModel::Past).contains("Photograph")) << said().toStdString();
     EXPECT_FALSE(model.canWrite());
+    fill("It happened", "8");
+    EXPECT_TRUE(model.whyNot().contains("another case")) << model.whyNot().toStdString();
+    fill("It happened", "9");
+    // More is known since: told anew, and it stays one case.
     fill("What was sprayed", "dicamba");
-    EXPECT_TRUE(model.whyNot().contains("keeps")) << model.whyNot().toStdString();
+    model.write();
+    wait_for(plants);
+    EXPECT_EQ(household->facts().events.back().detail("product"), "dicamba");
+    EXPECT_EQ(household->facts().events.back().detail("signs"), "fern_like_tips");
+    ask(AskModel::Damage);
+    EXPECT_EQ(at("Which, of those in the journal", "choices").toStringList().size(), 2);
+    EXPECT_EQ(at("What was sprayed", "value"), "dicamba");
     fill("Which, of those in the journal", "1"); // Another.
     EXPECT_EQ(at("What was sprayed", "value"), "");
     EXPECT_TRUE(model.canWrite());

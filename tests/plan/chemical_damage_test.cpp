@@ -223,6 +223,28 @@ TEST(DamageCourse, FeedIsHeldUntilNewGrowthIsLogged)
     EXPECT_EQ(damage_course(what).no_feed_before, kDay + Days{80});
 }
 
+TEST(DamageCourse, WhatIsToldAnewOfADayStandsInThePlaceOfWhatWasThere)
+{
+    const auto household = home::demonstration({.today = kDay}).value().household;
+    const auto event = [&](std::size_t plant, Date happened, std::map<std::string, std::string> details) {
+        return home::Event{.plant = household.plants[plant].id,
+                           .kind = home::EventKind::ChemicalDamage,
+                           .spot = {},
+                           .happened = happened,
+                           .entered = calendar::start_of_day_utc(happened),
+                           .note = "",
+                           .details = std::move(details)};
+    };
+    const std::vector events{event(0, kDay, {}), event(1, kDay, {}), event(0, kDay - Days{1}, {}),
+                             event(0, kDay, {{"product", "glyphosate"}})};
+    const auto courses = damage_courses(household, events);
+    ASSERT_EQ(courses.size(), 3U);
+    EXPECT_EQ(courses[0].what.plant, household.plants[1].id);
+    EXPECT_EQ(courses[1].what.happened, kDay - Days{1});
+    ASSERT_NE(courses[2].mode, nullptr);
+    EXPECT_EQ(courses[2].mode->key, "glyphosate");
+}
+
 TEST(DamageCourse, ReadsAnEventAndLeavesOutWhatItCannotRead)
 {
     auto household = home::demonstration({.today = kDay}).value().household;

@@ -1,5 +1,6 @@
 import QtQuick
 import QtTest
+import Lathhouse.Models
 import Lathhouse.Testing
 import Lathhouse.Ui
 
@@ -350,6 +351,25 @@ Item {
             verify((findChild(row(fed), "doseWords") as Text).text.includes("24-8-16 into 5"));
             tryVerify(() => page.activeFocus);
             dosing.source = ""; // The form goes with the household that it asks.
+        }
+
+        function test_aTreatmentAsksWhetherToSpray() {
+            const treated = rowOf("Treat it");
+            household.round.currentRow = treated;
+            keyClick(Qt.Key_B);
+            verify(household.ask.open);
+            compare(household.ask.what, AskModel.Spray);
+            tryVerify(() => household.ask.questions.count > 10, 30000);
+            verify(household.ask.title.includes("Angel's trumpet"), household.ask.title);
+            verify(!household.ask.canWrite);
+            household.ask.leave();
+            mouseClick(findChild(row(treated), "sprayButton"));
+            verify(household.ask.open);
+            household.ask.leave();
+            household.round.currentRow = rowOf("Feed");
+            keyClick(Qt.Key_B);
+            verify(!household.ask.open);
+            tryCompare(household.ask, "working", false, 30000);
         }
 
         function test_tenNightsStandAsChartAndAsTable() {
