@@ -39,7 +39,7 @@ Column {
         title: qsTr("An alarm for each day")
         part: "alarm"
         choices: [qsTr("none"), qsTr("at six in the evening before"), qsTr("at noon of the day before"), qsTr("a whole day before")]
-        chosen: root.calendar !== null ? [-1, 6, 12, 24].indexOf(root.calendar.alarm) : 0
+        chosen: root.calendar === null ? 0 : root.calendar.alarm === 6 ? 1 : root.calendar.alarm === 12 ? 2 : root.calendar.alarm === 24 ? 3 : 0
         onChoose: index => root.calendar.alarm = [-1, 6, 12, 24][index]
     }
     Flow {

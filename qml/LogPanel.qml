@@ -155,7 +155,7 @@ FocusScope {
                 width: parent.width
                 part: "methodChip"
                 title: qsTr("Measured with")
-                choices: [qsTr("as usual")].concat(root.visible ? root.plants.methods() : [])
+                choices: [qsTr("as usual"), qsTr("ruler"), qsTr("counting"), qsTr("by eye"), qsTr("photograph")]
                 chosen: root.method + 1
                 onChoose: index => root.method = index - 1
             }

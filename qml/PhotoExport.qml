@@ -26,7 +26,7 @@ Column {
         width: parent.width
         title: qsTr("Write out")
         part: "writeOut"
-        choices: [qsTr("all of this plant"), qsTr("a strip over time")].concat(root.two ? [qsTr("these two side by side")] : [])
+        choices: root.two ? [qsTr("all of this plant"), qsTr("a strip over time"), qsTr("these two side by side")] : [qsTr("all of this plant"), qsTr("a strip over time")]
         chosen: root.what
         onChoose: index => {
             root.what = index;

@@ -28,7 +28,8 @@ FocusScope {
         root.assigning = false;
         root.dating = false;
         root.writing = false;
-        root.plant.leaving.clear();
+        if (root.plant !== null) // It is given after the page is made.
+            root.plant.leaving.clear();
     }
 
     Keys.onPressed: event => {

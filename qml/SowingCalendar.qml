@@ -19,7 +19,7 @@ Column {
         title: qsTr("What can be sown here in the next")
         part: "sowingDays"
         choices: [qsTr("7 days"), qsTr("30 days"), qsTr("90 days")]
-        chosen: [7, 30, 90].indexOf(root.seeds.sowingDays)
+        chosen: root.seeds.sowingDays === 7 ? 0 : root.seeds.sowingDays === 30 ? 1 : root.seeds.sowingDays === 90 ? 2 : -1
         note: qsTr("Press a crop for its sowing sheet.")
         onChoose: index => root.seeds.sowingDays = [7, 30, 90][index]
     }
@@ -49,7 +49,7 @@ Column {
                 required property string sentence
                 objectName: "sowing" + row.index
                 width: root.width
-                implicitHeight: content.height + Theme.px(12)
+                implicitHeight: row.contentItem.implicitHeight
                 text: row.sentence
                 onClicked: root.chosen(row.crop)
 
@@ -66,26 +66,23 @@ Column {
                         visible: row.visualFocus
                     }
                 }
-                contentItem: Item {
-                    Column {
-                        id: content
-                        y: Theme.px(6)
-                        width: parent.width
+                contentItem: Column {
+                    topPadding: Theme.px(6)
+                    bottomPadding: Theme.px(6)
 
-                        Words {
-                            width: parent.width
-                            text: row.name
-                            strong: true
-                            font.pixelSize: Theme.rowSize
-                            Accessible.ignored: true
-                        }
-                        Words {
-                            width: parent.width
-                            text: row.ready === "" ? qsTr("%1, %2").arg(row.how).arg(row.dates) : qsTr("%1, %2; ready from %3").arg(row.how).arg(row.dates).arg(row.ready)
-                            quiet: true
-                            font.pixelSize: Theme.smallSize
-                            Accessible.ignored: true
-                        }
+                    Words {
+                        width: row.width
+                        text: row.name
+                        strong: true
+                        font.pixelSize: Theme.rowSize
+                        Accessible.ignored: true
+                    }
+                    Words {
+                        width: row.width
+                        text: row.ready === "" ? qsTr("%1, %2").arg(row.how).arg(row.dates) : qsTr("%1, %2; ready from %3").arg(row.how).arg(row.dates).arg(row.ready)
+                        quiet: true
+                        font.pixelSize: Theme.smallSize
+                        Accessible.ignored: true
                     }
                 }
             }

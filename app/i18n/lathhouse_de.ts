@@ -2276,6 +2276,22 @@
         <translation>wie üblich</translation>
     </message>
     <message>
+        <source>ruler</source>
+        <translation>Lineal</translation>
+    </message>
+    <message>
+        <source>counting</source>
+        <translation>Zählen</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>Augenmaß</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Wie viele</translation>
     </message>
@@ -8384,22 +8400,6 @@ liegen im Band</translation>
     <message>
         <source>Done again: %1</source>
         <translation>Wieder getan: %1</translation>
-    </message>
-    <message>
-        <source>ruler</source>
-        <translation>Lineal</translation>
-    </message>
-    <message>
-        <source>counting</source>
-        <translation>Zählen</translation>
-    </message>
-    <message>
-        <source>by eye</source>
-        <translation>Augenmaß</translation>
-    </message>
-    <message>
-        <source>photograph</source>
-        <translation>Foto</translation>
     </message>
     <message>
         <source>One plant is measured at a time; take the marks off with Escape.</source>

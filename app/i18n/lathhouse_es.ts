@@ -2276,6 +2276,22 @@
         <translation>lo usual</translation>
     </message>
     <message>
+        <source>ruler</source>
+        <translation>regla</translation>
+    </message>
+    <message>
+        <source>counting</source>
+        <translation>conteo</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>a ojo</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation>fotografía</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Cuántos</translation>
     </message>
@@ -8384,22 +8400,6 @@ están en la banda</translation>
     <message>
         <source>Done again: %1</source>
         <translation>Hecho de nuevo: %1</translation>
-    </message>
-    <message>
-        <source>ruler</source>
-        <translation>regla</translation>
-    </message>
-    <message>
-        <source>counting</source>
-        <translation>conteo</translation>
-    </message>
-    <message>
-        <source>by eye</source>
-        <translation>a ojo</translation>
-    </message>
-    <message>
-        <source>photograph</source>
-        <translation>fotografía</translation>
     </message>
     <message>
         <source>One plant is measured at a time; take the marks off with Escape.</source>

@@ -9,11 +9,6 @@
 
 namespace lathhouse::models {
 
-QStringList PlantsModel::methods() const
-{
-    return {tr("ruler"), tr("counting"), tr("by eye"), tr("photograph")};
-}
-
 bool PlantsModel::logMeasured(const QString& number, int measure, int method, const QString& time, const QString& by,
                               const QString& note, int days_ago)
 {
@@ -41,7 +36,7 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
                            .kind = kind,
                            .measured = look_.today - calendar::Days{days_ago},
                            .repeats = {},
-                           .method = method >= 0 && method < static_cast<int>(methods().size())
+                           .method = method >= 0 && method <= static_cast<int>(home::MeasurementMethod::Photo)
                                          ? static_cast<home::MeasurementMethod>(method)
                                          : home::usual_method(kind),
                            .entered = now()};

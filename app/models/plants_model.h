@@ -120,12 +120,10 @@ public:
     /// nitrogen in a million of a feed (may be blank); measure: place among the measures; note may be blank but for
     /// Noted. `error` says what is wrong with it; gives whether it was taken.
     Q_INVOKABLE bool log(int what, const QString& number, int measure, const QString& note, int days_ago = 0);
-    /// Measured, with how it was done: method in the order of `methods`, -1 the usual one of the measure; time of day such as 14:30
+    /// Measured, with how it was done: method as home::MeasurementMethod, -1 the usual one of the measure; time of day such as 14:30
     /// and who measured may be blank; number may hold repeats with ; between.
     Q_INVOKABLE bool logMeasured(const QString& number, int measure, int method, const QString& time, const QString& by,
                                  const QString& note, int days_ago = 0);
-    /// What one measures with, in the order of home::MeasurementMethod.
-    Q_INVOKABLE QStringList methods() const;
     /// The same for what concerns pests, harm and the list (LookedOver and on). detail: the pest that was found, what it
     /// was treated with, the lowest of the cold night, the product of the spray, the names of the new plants; choice: how many there are (few, many,
     /// heavy), or why it is set apart (pests, sick roots).

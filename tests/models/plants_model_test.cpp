@@ -299,7 +299,6 @@ TEST(PlantsModel, InchesAreKeptAsCentimetres)
 TEST_F(PlantsModelTest, MeasurementSaysWhenWithWhatAndByWhom)
 {
     model.setCurrent(0);
-    EXPECT_EQ(model.methods().size(), 4);
     EXPECT_FALSE(model.logMeasured("27.3", 0, -1, "noonish", {}, {}));
     EXPECT_TRUE(model.error().contains("noonish"));
     EXPECT_FALSE(model.logMeasured("27.3; long", 0, -1, {}, {}, {}));
