@@ -209,7 +209,7 @@ FocusScope {
                     objectName: "logAgo"
                     width: Theme.px(150)
                     label: qsTr("How many days ago, blank for today")
-                    placeholderText: qsTr("today")
+                    placeholderText: qsTr("0 days ago")
                     unit: ago.text === "" ? "" : qsTr("days ago")
                     inputMethodHints: Qt.ImhDigitsOnly
                     onTextEdited: root.plants.forgive()

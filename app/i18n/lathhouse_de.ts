@@ -2344,8 +2344,8 @@
         <translation>Vor wie vielen Tagen, leer für heute</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>heute</translation>
+        <source>0 days ago</source>
+        <translation>vor 0 Tagen</translation>
     </message>
     <message>
         <source>days ago</source>

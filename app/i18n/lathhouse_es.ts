@@ -2344,8 +2344,8 @@
         <translation>Hace cuántos días, en blanco si es hoy</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>hoy</translation>
+        <source>0 days ago</source>
+        <translation>hace 0 días</translation>
     </message>
     <message>
         <source>days ago</source>
