@@ -32,6 +32,23 @@ unsigned workers()
     return std::max(2U, std::thread::hardware_concurrency()) - 1;
 }
 
+struct OpenedFolder {
+    journal::HouseholdStore store;
+    home::Household household;
+};
+Result<OpenedFolder> opened_folder(const std::filesystem::path& folder)
+{
+    auto store = journal::HouseholdStore::open(folder);
+    if (!store) {
+        return store.error();
+    }
+    auto household = store->load();
+    if (!household) {
+        return household.error();
+    }
+    return OpenedFolder{std::move(*store), std::move(*household)};
+}
+
 } // namespace
 
 std::optional<home::PlantId> plant_named_by(const std::filesystem::path& file, std::span<const home::Plant> plants)
@@ -62,71 +79,62 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
     door.import = [folder](const std::vector<std::filesystem::path>& chosen, home::PlantId plant,
                            calendar::Instant entered, const journal::ImportProgress& progress,
                            const std::atomic<bool>& stop) -> Result<journal::ImportReport> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
+        auto opened = opened_folder(folder);
+        if (!opened) {
+            return opened.error();
         }
-        const auto household = store->load();
-        if (!household) {
-            return household.error();
-        }
+        auto& [store, household] = *opened;
         const journal::ImportWishes wishes{.plants = [plant](const std::filesystem::path&) { return std::vector{plant}; },
                                            .taken = {},
-                                           .time_zone = household->place.time_zone,
+                                           .time_zone = household.place.time_zone,
                                            .entered = entered,
                                            .workers = workers()};
         const auto files = all_files(chosen);
-        return journal::import_photos(*store, files, wishes, progress, stop);
+        return journal::import_photos(store, files, wishes, progress, stop);
     };
     door.import_named = [folder](const std::vector<std::filesystem::path>& found, calendar::Instant entered,
                                  const journal::ImportProgress& progress,
                                  const std::atomic<bool>& stop) -> Result<journal::ImportReport> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
+        auto opened = opened_folder(folder);
+        if (!opened) {
+            return opened.error();
         }
-        const auto household = store->load();
-        if (!household) {
-            return household.error();
-        }
+        auto& [store, household] = *opened;
         std::vector<std::filesystem::path> files;
         std::vector<journal::ImportedFile> nameless;
         for (const auto& file : found) {
-            if (plant_named_by(file, household->plants)) {
+            if (plant_named_by(file, household.plants)) {
                 files.push_back(file);
             } else {
                 nameless.push_back({.file = file, .outcome = journal::ImportOutcome::Refused, .photo = {}, .trouble = kNamesNoPlant});
             }
         }
-        const journal::ImportWishes wishes{.plants = [&household](const std::filesystem::path& file) {
-                                               const auto plant = plant_named_by(file, household->plants);
+        const journal::ImportWishes wishes{.plants = [&plants = household.plants](const std::filesystem::path& file) {
+                                               const auto plant = plant_named_by(file, plants);
                                                return plant ? std::vector{*plant} : std::vector<home::PlantId>{};
                                            },
                                            .taken = {},
-                                           .time_zone = household->place.time_zone,
+                                           .time_zone = household.place.time_zone,
                                            .entered = entered,
                                            .workers = workers()};
-        auto report = journal::import_photos(*store, files, wishes, progress, stop);
+        auto report = journal::import_photos(store, files, wishes, progress, stop);
         report.files.insert(report.files.end(), nameless.begin(), nameless.end());
         return report;
     };
     door.write_out = [folder](home::PlantId plant, const std::filesystem::path& target, journal::PhotoPosition position,
                               const journal::ImportProgress& progress,
                               const std::atomic<bool>& stop) -> Result<journal::PhotoExport> {
-        auto store = journal::HouseholdStore::open(folder);
-        if (!store) {
-            return store.error();
+        auto opened = opened_folder(folder);
+        if (!opened) {
+            return opened.error();
         }
-        const auto household = store->load();
-        if (!household) {
-            return household.error();
-        }
-        const journal::PhotoBook book{*store};
+        auto& [store, household] = *opened;
+        const journal::PhotoBook book{store};
         const auto photos = book.photos(plant);
         if (!photos) {
             return photos.error();
         }
-        return journal::export_photos(book, *household, *photos, target, position, progress, stop);
+        return journal::export_photos(book, household, *photos, target, position, progress, stop);
     };
     return door;
 }
