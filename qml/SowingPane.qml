@@ -92,7 +92,7 @@ Column {
         SheetField {
             id: room
             objectName: "roomField"
-            width: Theme.px(150)
+            width: Theme.px(190)
             label: qsTr("How warm it is where trays stand, blank for the usual")
             placeholderText: root.seeds.unit === "°F" ? qsTr("68, as usual") : qsTr("20, as usual")
             text: root.seeds.room

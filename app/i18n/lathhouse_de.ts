@@ -3796,6 +3796,14 @@
         <translation>Quellen: %1.</translation>
     </message>
     <message>
+        <source>at %1</source>
+        <translation>um %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>

@@ -251,6 +251,22 @@ private:
         }
     }
 
+    /// When in the day, by whom, and the note, as far as they were said.
+    QString how_measured(const home::Measurement& of) const
+    {
+        QStringList parts;
+        if (of.time) {
+            parts.append(tr("at %1").arg(words_.clock(static_cast<int>(of.time->count()))));
+        }
+        if (!of.by.empty()) {
+            parts.append(tr("by %1").arg(text(of.by)));
+        }
+        if (!of.note.empty()) {
+            parts.append(text(of.note));
+        }
+        return parts.join(QStringLiteral(", "));
+    }
+
     /// The newest so many of what happened; what was entered later on a day stands above.
     void tell_history(std::size_t most)
     {
@@ -282,7 +298,7 @@ private:
                                      ? upper_first(event_words(*line.event, household_))
                                      : tr("%1 %2").arg(upper_first(text(words::measured(line.measurement->kind))),
                                                        text(words::measured_value(*line.measurement, units_)));
-            const QString note = text(line.event != nullptr ? line.event->note : line.measurement->note);
+            const QString note = line.event != nullptr ? text(line.event->note) : how_measured(*line.measurement);
             shown_.history.push_back({date, what, note,
                                       note.isEmpty() ? tr("%1: %2.").arg(date, what) : tr("%1: %2. %3").arg(date, what, note)});
         }

@@ -291,5 +291,15 @@ TEST_F(PlantModelTest, FeedingThroughTheYearIsToldUnderLampsToo)
     EXPECT_EQ(feeding.spells()->rowCount(), 0) << "another plant's page";
 }
 
+TEST_F(PlantModelTest, HistorySaysWhenAndByWhomItWasMeasured)
+{
+    open(unmeasured());
+    ASSERT_TRUE(plants.logMeasured("27.3", 0, -1, "8:05", "Anna", "after the bath")) << plants.error().toStdString();
+    wait_for(plants);
+    wait_for(model);
+    ASSERT_GT(model.history()->rowCount(), 0);
+    EXPECT_EQ(model.history()->at(0, "note").toString(), "at 08:05, by Anna, after the bath");
+}
+
 } // namespace
 } // namespace lathhouse::models
