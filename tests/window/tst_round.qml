@@ -254,8 +254,10 @@ Item {
         function test_aButtonBesideTheTasksGoesToTheFieldForTonight() {
             const button = named("typeLowButton");
             verify(button.visible);
-            mouseClick(button);
-            tryVerify(() => findChild(named("forecastLine"), "lowField").activeFocus);
+            tryVerify(() => { // The buttons take their places with the next frame only.
+                mouseClick(button);
+                return findChild(named("forecastLine"), "lowField").activeFocus;
+            });
             for (const letter of "6,2")
                 keyClick(letter);
             keyClick(Qt.Key_Return);
