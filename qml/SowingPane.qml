@@ -16,11 +16,18 @@ Column {
             room.forceActiveFocus();
     }
     function sow(): void {
-        if (root.seeds.sow(sown.text))
+        if (root.seeds.sow(sown.text, root.traySpot, mix.text, note.text)) {
             sown.clear();
-        else
+            mix.clear();
+            note.clear();
+        } else if (sown.text !== "" && mix.text !== "") {
+            mix.forceActiveFocus();
+        } else {
             sown.forceActiveFocus();
+        }
     }
+    /// Where the next tray stands; -1: that is not said.
+    property int traySpot: -1
 
     Flow {
         width: parent.width
@@ -223,6 +230,46 @@ Column {
             text: root.seeds.dayAgo === "" ? qsTr("Sown today") : qsTr("Sown on that day")
             reason: qsTr("A tray of this lot, to be counted from now on")
             onClicked: root.sow()
+        }
+    }
+    Words {
+        visible: root.seeds.currentRow >= 0
+        width: parent.width
+        text: qsTr("Where it stands, how warm its mix is and a note may be left out.")
+        quiet: true
+        font.pixelSize: Theme.smallSize
+    }
+    SpotChips {
+        objectName: "traySpots"
+        visible: root.seeds.currentRow >= 0
+        width: parent.width
+        spots: root.seeds.spots
+        current: root.traySpot
+        onChosen: index => root.traySpot = root.traySpot === index ? -1 : index
+    }
+    Flow {
+        visible: root.seeds.currentRow >= 0
+        width: parent.width
+        spacing: Theme.px(8)
+
+        SheetField {
+            id: mix
+            objectName: "mixField"
+            width: Theme.px(150)
+            label: qsTr("How warm the mix is, if it was measured")
+            placeholderText: qsTr("Warmth of the mix")
+            unit: mix.text === "" ? "" : root.seeds.unit
+            inputMethodHints: Qt.ImhPreferNumbers
+            onTextEdited: root.seeds.forgive()
+            onAccepted: sown.text !== "" ? root.sow() : sown.forceActiveFocus()
+        }
+        SheetField {
+            id: note
+            objectName: "trayNote"
+            width: Math.max(Theme.px(180), Math.min(root.width - Theme.px(166), Theme.px(360)))
+            label: qsTr("Note to the tray, may be left blank")
+            placeholderText: label
+            onAccepted: sown.text !== "" ? root.sow() : sown.forceActiveFocus()
         }
     }
     Column {

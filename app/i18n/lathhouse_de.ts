@@ -5034,6 +5034,22 @@
         <translation>Eine Schale dieser Partie, die von jetzt an gezählt wird</translation>
     </message>
     <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Wo sie steht, wie warm ihre Erde ist und eine Notiz können fehlen.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Wie warm die Erde ist, wenn es gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Wärme der Erde</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Notiz zur Schale, kann leer bleiben</translation>
+    </message>
+    <message>
         <source>Trays of this lot</source>
         <translation>Schalen dieser Partie</translation>
     </message>
@@ -8834,6 +8850,10 @@ liegen im Band</translation>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
         <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+    </message>
+    <message>
+        <source>Write how warm the mix is, %1 to %2, or leave it blank.</source>
+        <translation>Schreiben, wie warm die Erde ist, %1 bis %2, oder leer lassen.</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown on %2. Undo above the pages takes it back.</source>

@@ -5034,6 +5034,22 @@
         <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
     </message>
     <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Dónde está, la temperatura del sustrato y una nota pueden faltar.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Qué temperatura tiene el sustrato, si se midió</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Calor del sustrato</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Nota de la bandeja, puede quedar en blanco</translation>
+    </message>
+    <message>
         <source>Trays of this lot</source>
         <translation>Bandejas de este lote</translation>
     </message>
@@ -8834,6 +8850,10 @@ están en la banda</translation>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
         <translation>De este lote quedan %1 semillas. Sembrar menos o añadir el sobre del que vinieron.</translation>
+    </message>
+    <message>
+        <source>Write how warm the mix is, %1 to %2, or leave it blank.</source>
+        <translation>Escriba qué temperatura tiene el sustrato, de %1 a %2, o déjelo en blanco.</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown on %2. Undo above the pages takes it back.</source>

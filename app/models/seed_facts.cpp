@@ -376,7 +376,13 @@ private:
         if (progress.behind) {
             expected += tr(" That is fewer than 19 of 20 such trays would show.");
         }
-        const QString head = tr("Tray %1, sown %2").arg(tray.id).arg(words_.short_date(tray.sown));
+        QString head = tr("Tray %1, sown %2").arg(tray.id).arg(words_.short_date(tray.sown));
+        if (const auto* spot = tray.spot ? ground_.facts.as_told.spot(*tray.spot) : nullptr) {
+            head = tr("%1, %2").arg(head, text(spot->name));
+        }
+        if (!tray.note.empty()) {
+            expected += QLatin1Char(' ') + text(tray.note);
+        }
         const bool last = progress.counted && progress.counted->last;
         sheet_.trays.push_back({tray.id, head, emerged, tray.seeds, expected, last,
                                 tr("%1: %2 of %3 up. %4").arg(head).arg(emerged).arg(tray.seeds).arg(expected)});

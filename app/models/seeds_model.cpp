@@ -10,13 +10,26 @@
 
 namespace lathhouse::models {
 
+namespace {
+
+constexpr double kWarmest = 45.0;
+
+/// How warm it is where seeds may lie, as it is typed: 0 to kWarmest degrees; else nullopt.
+std::optional<Celsius> typed_warmth(const QString& typed, const YearWords& words)
+{
+    const auto warmth = typed_degrees(typed, words);
+    return warmth && warmth->degrees() >= 0.0 && warmth->degrees() <= kWarmest ? warmth : std::nullopt;
+}
+
+} // namespace
+
 SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)),
       lots_({"lot", "name", "botanical", "year", "seedsLeft", "mean", "low", "high", "counted", "share", "basis", "next",
              "sentence"}),
       dates_({"label", "value", "why", "sentence"}),
       trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"}),
-      sowings_({"crop", "name", "how", "dates", "ready", "sentence"})
+      sowings_({"crop", "name", "how", "dates", "ready", "sentence"}), spots_({"name", "hand"})
 {
 }
 
@@ -70,9 +83,8 @@ bool SeedsModel::standAt(const QString& typed)
     clear_error();
     std::optional<Celsius> room;
     if (!typed.trimmed().isEmpty()) {
-        constexpr double kWarmest = 45.0;
-        room = typed_degrees(typed, look_.words);
-        if (!room || room->degrees() < 0.0 || room->degrees() > kWarmest) {
+        room = typed_warmth(typed, look_.words);
+        if (!room) {
             fail_with(tr("Write how warm it is where the trays stand, %1 to %2.")
                           .arg(look_.words.bare(Celsius::from_degrees(0.0)), look_.words.temperature(Celsius::from_degrees(kWarmest))));
             return false;
@@ -179,6 +191,13 @@ void SeedsModel::take(SeedFacts facts)
 {
     facts_ = std::move(facts);
     lots_.show(facts_.lots);
+    std::vector<SheetRows::Row> spots;
+    if (facts_.ground) {
+        for (const auto& spot : facts_.ground->facts.as_told.spots) {
+            spots.push_back({text(spot.name), look_.hand_of(spot.name)});
+        }
+    }
+    spots_.show(std::move(spots));
     if (!facts_.trouble.empty()) {
         fail(facts_.trouble);
     }
@@ -298,7 +317,7 @@ void SeedsModel::setLast(int tray_row, bool last)
     }
 }
 
-bool SeedsModel::sow(const QString& seeds)
+bool SeedsModel::sow(const QString& seeds, int spot, const QString& mix, const QString& note)
 {
     clear_error();
     if (!facts_.ground || !facts_.choice.lot) {
@@ -318,7 +337,24 @@ bool SeedsModel::sow(const QString& seeds)
     if (!on) {
         return false;
     }
-    const home::Tray tray{.id = 0, .lot = *facts_.choice.lot, .sown = *on, .seeds = *number, .spot = {}, .mix = {}, .note = {}};
+    std::optional<Celsius> warmth;
+    if (!mix.trimmed().isEmpty()) {
+        warmth = typed_warmth(mix, look_.words);
+        if (!warmth) {
+            fail_with(tr("Write how warm the mix is, %1 to %2, or leave it blank.")
+                          .arg(look_.words.bare(Celsius::from_degrees(0.0)), look_.words.temperature(Celsius::from_degrees(kWarmest))));
+            return false;
+        }
+    }
+    const auto& known = facts_.ground->facts.as_told.spots;
+    const bool is_known = spot >= 0 && spot < static_cast<int>(known.size());
+    const home::Tray tray{.id = 0,
+                          .lot = *facts_.choice.lot,
+                          .sown = *on,
+                          .seeds = *number,
+                          .spot = is_known ? std::optional{known[static_cast<std::size_t>(spot)].id} : std::nullopt,
+                          .mix = warmth,
+                          .note = note.trimmed().toStdString()};
     here_.forget(); // What was counted before is no longer what came last.
     say(*on != look_.today
             ? (*number == 1 ? tr("%1: 1 seed was sown on %2. Undo above the pages takes it back.").arg(name(), dayAgo())

@@ -32,6 +32,8 @@ class SeedsModel : public lathhouse::models::SheetModel {
     /// Where trays stand, in the shown unit; empty: as usual, 20 °C.
     Q_PROPERTY(QString room READ room NOTIFY roomChanged)
     Q_PROPERTY(QString unit READ unit NOTIFY seedsChanged)
+    /// Where a tray may stand; roles: name, hand.
+    Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
     /// Crops that can be sown in the next so many days; roles: crop, name, how, dates, ready, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* sowings READ sowings CONSTANT)
     /// Of how many days they are told; 0: they are not asked for, or a lot or a crop was chosen since.
@@ -72,6 +74,7 @@ public:
     SheetRows* sowings() { return &sowings_; }
     int sowingDays() const { return sowing_days_; }
     void setSowingDays(int days); ///< Held within 0 and a year.
+    SheetRows* spots() { return &spots_; }
     SheetRows* dates() { return &dates_; }
     SheetRows* trays() { return &trays_; }
     bool canUndo() const { return here_.can_undo(); }
@@ -94,8 +97,9 @@ public:
     /// No more are waited for in a tray, or they are again.
     Q_INVOKABLE void setLast(int tray_row, bool last);
     /// So many seeds of the chosen lot went into a tray today, or that day ago; false where that is no number or none of it
-    /// can be.
-    Q_INVOKABLE bool sow(const QString& seeds);
+    /// can be. spot: its place among `spots`, -1 where it is not said; mix: how warm the mix is, as it is typed; both may be
+    /// left out, the note too.
+    Q_INVOKABLE bool sow(const QString& seeds, int spot = -1, const QString& mix = {}, const QString& note = {});
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     /// Leaves what was written to the undo of the whole window.
@@ -134,6 +138,7 @@ private:
     SheetRows dates_;
     SheetRows trays_;
     SheetRows sowings_;
+    SheetRows spots_;
     int sowing_days_ = 0;
 };
 

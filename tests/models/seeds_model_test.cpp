@@ -173,6 +173,27 @@ TEST_F(SeedsModelTest, WhatWasSownTodayIsATrayThatIsCounted)
     EXPECT_TRUE(model.canUndo());
 }
 
+TEST_F(SeedsModelTest, ATrayStandsWhereItIsSaidAtTheWarmthThatWasMeasured)
+{
+    choose("Zinnia");
+    const int trays = model.trays()->rowCount();
+    ASSERT_GT(model.spots()->rowCount(), 1);
+    for (const char* mix : {"warm", "-3", "80"}) {
+        EXPECT_FALSE(model.sow("5", 1, mix, ""));
+        EXPECT_TRUE(model.error().contains("how warm the mix is")) << model.error().toStdString();
+    }
+    ASSERT_TRUE(model.sow("5", 1, "18.5", " by the door "));
+    wait_for(model);
+    ASSERT_EQ(model.trays()->rowCount(), trays + 1);
+    const QString said = model.trays()->at(trays, "sentence").toString();
+    EXPECT_TRUE(said.contains(model.spots()->at(1, "name").toString())) << said.toStdString();
+    EXPECT_TRUE(said.contains("18.5") && said.endsWith("by the door")) << said.toStdString();
+    // A spot that is not on the list is none.
+    ASSERT_TRUE(model.sow("5", 99));
+    wait_for(model);
+    EXPECT_FALSE(model.trays()->at(trays + 1, "head").toString().contains(model.spots()->at(1, "name").toString()));
+}
+
 TEST_F(SeedsModelTest, CountsOutsideTheTrayAreRefused)
 {
     choose("Zinnia");

@@ -88,6 +88,39 @@ Item {
             verify(!named("traysDay").visible);
         }
 
+        function test_aTrayKeepsWhereItStandsHowWarmAndANote() {
+            choose("Zinnia");
+            const trays = household.seeds.trays.count;
+            const spots = named("traySpots") as SpotChips;
+            const spot = household.seeds.spots.at(0, "name");
+            (named("sownField") as SheetField).text = "7";
+            named("mixField").forceActiveFocus();
+            for (const letter of "hot")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.seeds.error.includes("how warm the mix is"));
+            verify(named("mixField").activeFocus);
+            compare(household.seeds.trays.count, trays);
+            (named("mixField") as SheetField).text = "22,5";
+            (named("trayNote") as SheetField).text = "under glass";
+            spots.chosen(0);
+            compare(spots.current, 0);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.seeds.trays.count, trays + 1);
+            let kept = "";
+            for (let at = 0; at < household.seeds.trays.count; ++at) {
+                if (household.seeds.trays.at(at, "seeds") === 7)
+                    kept = household.seeds.trays.at(at, "sentence");
+            }
+            verify(kept.includes(spot), kept);
+            verify(kept.includes("22.5"), kept);
+            verify(kept.includes("under glass"), kept);
+            compare((named("trayNote") as SheetField).text, "");
+            spots.chosen(0);
+            compare(spots.current, -1);
+        }
+
         function test_whatCanBeSownIsListedAndOpensItsSheet() {
             mouseClick(named("calendarChip"));
             settle();
