@@ -173,12 +173,6 @@ StressOfYear::StressOfYear(const home::Household& household, const climate::Plac
     }
 }
 
-double StressOfYear::of(std::size_t plant, std::size_t spot, std::size_t night) const
-{
-    Limits limits;
-    return stress(needs_of(household_->plants[plant]), air_[spot * nights_ + night], limits);
-}
-
 std::vector<float> StressOfYear::of_year(std::size_t plant, std::span<const std::size_t> spots) const
 {
     const Needs needs = needs_of(household_->plants[plant]);

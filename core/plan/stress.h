@@ -64,9 +64,8 @@ public:
         friend auto operator<=>(const Needs&, const Needs&) = default;
     };
     static Needs needs_of(const home::Plant& plant);
-    /// As stress_of, for plant, spot (places in the household's lists) and night of the year.
-    double of(std::size_t plant, std::size_t spot, std::size_t night) const;
-    /// The same for the whole year at these spots: [night x spots.size() + place in `spots`].
+    /// As stress_of, for a plant (its place in the household's list) and the whole year at these spots:
+    /// [night x spots.size() + place in `spots`].
     std::vector<float> of_year(std::size_t plant, std::span<const std::size_t> spots) const;
 
 private:
