@@ -36,6 +36,13 @@ TEST(Seedlings, OfEveryKindHaveLinesInTheirOrderAndStandNowhere)
     EXPECT_LT(known, static_cast<int>(plants::SeedReference::built_in().kinds().size()));
 }
 
+TEST(Seedlings, OfATrayThatIsNotThereAreNone)
+{
+    const auto none = seedlings_of(SeedBook{}, 7, 3);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::NotFound);
+}
+
 TEST(Seedlings, OfNightshadesAreHazardousAndOfSaladsAreNot)
 {
     EXPECT_TRUE(make_seedling(seed("Tomato"), "Tomato").hazardous);

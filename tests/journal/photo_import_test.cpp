@@ -295,6 +295,34 @@ TEST_F(PhotoImport, ExportedPhotosDoNotSayWhereTheyWereTaken)
     }
 }
 
+TEST_F(PhotoImport, PhotosStandBesideEachOtherByTheirTime)
+{
+    write("a.jpg", jpeg(1));
+    write("b.jpg", jpeg(2));
+    import(wishes());
+    auto photos = book_.photos().value();
+    ASSERT_EQ(photos.size(), 2U);
+    std::ranges::reverse(photos);
+    const auto file_of = [&](const home::Photo& photo) -> Result<fs::path> { return book_.file_of(photo); };
+    const auto file = folder_ / "strip.jpg";
+    const auto shown = write_photo_sheet(photos, file_of, file, {.height = 120, .columns = 2});
+    ASSERT_TRUE(shown) << shown.error().message;
+    ASSERT_EQ(shown->size(), 2U);
+    EXPECT_LE(shown->at(0).taken, shown->at(1).taken);
+    const auto bytes = photo::read_bytes(file).value();
+    const auto facts = photo::read_facts(bytes, "strip").value();
+    EXPECT_FALSE(facts.exif.position) << "the photos have one";
+    const auto strip = photo::read_photo(bytes, "strip", 5000);
+    ASSERT_TRUE(strip);
+    EXPECT_GE(strip->picture.height, 120);
+    EXPECT_GT(strip->picture.width, strip->picture.height);
+    EXPECT_EQ(write_photo_sheet({}, file_of, file).error().code, ErrorCode::NotFound);
+    EXPECT_FALSE(write_photo_sheet(photos, file_of, folder_ / "no" / "where.jpg"));
+    fs::remove(book_.file_of(photos[0]));
+    EXPECT_FALSE(write_photo_sheet(photos, file_of, folder_ / "gone.jpg"));
+    EXPECT_FALSE(fs::exists(folder_ / "gone.jpg"));
+}
+
 TEST_F(PhotoImport, ExportGoesOnAfterAPhotoThatIsGoneAndStopsWhereItIsTold)
 {
     write("a.jpg", jpeg(1));

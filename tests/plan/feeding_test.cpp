@@ -239,6 +239,16 @@ TEST(FeedingYear, StaysOpenUnderLamps)
     EXPECT_FALSE(open_on(asked.feeding(), date(2027, 1, 5))) << "a candle is no lamp";
 }
 
+TEST(FeedingYear, LampsWhoseLightIsNotKnownAreWeak)
+{
+    const auto measured = lamps_of(14.0, PhotonFlux::from_micromoles(60.0));
+    EXPECT_EQ(measured.hours, 14.0);
+    EXPECT_NEAR(measured.flux.micromoles(), 60.0, 1e-9);
+    const auto unknown = lamps_of(14.0, std::nullopt);
+    EXPECT_GT(unknown.flux.micromoles(), 0.0);
+    EXPECT_LT(unknown.flux.micromoles(), 60.0);
+}
+
 TEST(FeedingYear, FeedsAtTheIntervalFromTheLastFeed)
 {
     auto asked = temperate("Ficus benjamina");
