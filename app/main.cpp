@@ -30,6 +30,10 @@
 #include <iostream>
 #include <memory>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 namespace {
 
 using namespace lathhouse;
@@ -310,6 +314,17 @@ int report(const Error& error)
     return cli::exit_status(error);
 }
 
+/// Large blocks go back to the system as soon as they are free. By itself glibc raises what it takes for large with the
+/// first picture that is freed, and keeps the room of all others up to that size: mallopt(3), M_MMAP_THRESHOLD.
+void give_back_large_blocks()
+{
+#ifdef __GLIBC__
+    constexpr int kLarge = 512 * 1024;
+    mallopt(M_MMAP_THRESHOLD, kLarge);
+    mallopt(M_TRIM_THRESHOLD, kLarge);
+#endif
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -319,6 +334,7 @@ int main(int argc, char** argv)
         if (!asked) {
             return report(asked.error());
         }
+        give_back_large_blocks();
         int none = 1; // The command line has been read; Qt gets the program's name alone.
         const auto due = first_start_due(globals, request, *asked);
         if (!due) {

@@ -57,6 +57,11 @@ Window {
         root.openPage();
     }
 
+    /// A form that was closed goes, with the memory it holds; it is made anew when it is asked for again.
+    function release(loader: Loader): void {
+        if (loader.item !== null && !loader.item.visible)
+            loader.source = "";
+    }
     /// Hands the focus to the chosen page; what it shows is read when it is first asked for.
     function openPage(): void {
         if (root.page === "round") {
@@ -260,6 +265,8 @@ Window {
         function onFormChanged(): void {
             if (root.mend.form !== MendModel.None && mendLoader.status === Loader.Null)
                 mendLoader.setSource("MendSheet.qml", { objectName: "mendSheet", mend: root.mend });
+            else if (root.mend.form === MendModel.None)
+                Qt.callLater(root.release, mendLoader);
         }
     }
     Connections {
@@ -279,6 +286,8 @@ Window {
         function onOpenChanged(): void {
             if (root.dose.open && doseLoader.status === Loader.Null)
                 doseLoader.setSource("DoseSheet.qml", { objectName: "doseSheet", dose: root.dose });
+            else if (!root.dose.open)
+                Qt.callLater(root.release, doseLoader);
         }
     }
     Connections {
@@ -298,6 +307,8 @@ Window {
         function onOpenChanged(): void {
             if (root.ask.open && askLoader.status === Loader.Null)
                 askLoader.setSource("AskSheet.qml", { objectName: "askSheet", ask: root.ask });
+            else if (!root.ask.open)
+                Qt.callLater(root.release, askLoader);
         }
     }
     Connections {
