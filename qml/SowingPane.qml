@@ -17,6 +17,8 @@ Column {
     }
     function sow(): void {
         if (root.seeds.sow(sown.text, root.traySpot, mix.text, note.text)) {
+            if (mix.activeFocus || note.activeFocus)
+                sown.forceActiveFocus(); // They go with the number.
             sown.clear();
             mix.clear();
             note.clear();
@@ -28,6 +30,8 @@ Column {
     }
     /// Where the next tray stands; -1: that is not said.
     property int traySpot: -1
+    /// What else may be said of a tray is asked once there is one.
+    readonly property bool sowing: root.seeds.currentRow >= 0 && sown.text.trim() !== ""
 
     Flow {
         width: parent.width
@@ -233,7 +237,7 @@ Column {
         }
     }
     Words {
-        visible: root.seeds.currentRow >= 0
+        visible: root.sowing
         width: parent.width
         text: qsTr("Where it stands, how warm its mix is and a note may be left out.")
         quiet: true
@@ -241,14 +245,14 @@ Column {
     }
     SpotChips {
         objectName: "traySpots"
-        visible: root.seeds.currentRow >= 0
+        visible: root.sowing
         width: parent.width
         spots: root.seeds.spots
         current: root.traySpot
         onChosen: index => root.traySpot = root.traySpot === index ? -1 : index
     }
     Flow {
-        visible: root.seeds.currentRow >= 0
+        visible: root.sowing
         width: parent.width
         spacing: Theme.px(8)
 
