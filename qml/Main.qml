@@ -57,11 +57,6 @@ Window {
         root.openPage();
     }
 
-    /// A form that was closed goes, with the memory it holds; it is made anew when it is asked for again.
-    function release(loader: Loader): void {
-        if (loader.item !== null && !loader.item.visible)
-            loader.source = "";
-    }
     /// Hands the focus to the chosen page; what it shows is read when it is first asked for.
     function openPage(): void {
         if (root.page === "round") {
@@ -254,69 +249,29 @@ Window {
         height: implicitHeight
         onUndo: root.changes.undo()
     }
-    Loader {
-        id: mendLoader
+    FormLoader {
         anchors.fill: sheet
         anchors.margins: 1
+        open: root.mend !== null && root.mend.form !== MendModel.None
+        file: "MendSheet.qml"
+        given: ({ objectName: "mendSheet", mend: root.mend })
+        onClosed: root.openPage()
     }
-    // It is made when the first form is opened: what is not looked at costs nothing at the start.
-    Connections {
-        target: root.mend
-        function onFormChanged(): void {
-            if (root.mend.form !== MendModel.None && mendLoader.status === Loader.Null)
-                mendLoader.setSource("MendSheet.qml", { objectName: "mendSheet", mend: root.mend });
-            else if (root.mend.form === MendModel.None)
-                Qt.callLater(root.release, mendLoader);
-        }
-    }
-    Connections {
-        target: mendLoader.item
-        ignoreUnknownSignals: true
-        function onClosed(): void {
-            root.openPage();
-        }
-    }
-    Loader {
-        id: doseLoader
+    FormLoader {
         anchors.fill: sheet
         anchors.margins: 1
+        open: root.dose !== null && root.dose.open
+        file: "DoseSheet.qml"
+        given: ({ objectName: "doseSheet", dose: root.dose })
+        onClosed: root.openPage()
     }
-    Connections {
-        target: root.dose
-        function onOpenChanged(): void {
-            if (root.dose.open && doseLoader.status === Loader.Null)
-                doseLoader.setSource("DoseSheet.qml", { objectName: "doseSheet", dose: root.dose });
-            else if (!root.dose.open)
-                Qt.callLater(root.release, doseLoader);
-        }
-    }
-    Connections {
-        target: doseLoader.item
-        ignoreUnknownSignals: true
-        function onClosed(): void {
-            root.openPage();
-        }
-    }
-    Loader {
-        id: askLoader
+    FormLoader {
         anchors.fill: sheet
         anchors.margins: 1
-    }
-    Connections {
-        target: root.ask
-        function onOpenChanged(): void {
-            if (root.ask.open && askLoader.status === Loader.Null)
-                askLoader.setSource("AskSheet.qml", { objectName: "askSheet", ask: root.ask });
-            else if (!root.ask.open)
-                Qt.callLater(root.release, askLoader);
-        }
-    }
-    Connections {
-        target: askLoader.item
-        ignoreUnknownSignals: true
-        function onClosed(): void {
-            root.openPage();
-        }
+        open: root.ask !== null && root.ask.open
+        file: "AskSheet.qml"
+        given: ({ objectName: "askSheet", ask: root.ask })
+        onClosed: root.openPage()
     }
     PrintPane {
         id: printing
