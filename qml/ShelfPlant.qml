@@ -23,6 +23,7 @@ Item {
     signal pressed(shift: bool)
     signal opened
 
+    z: pointer.containsMouse ? 1 : 0 // Its hint lies over the plants beside it.
     Accessible.role: root.free ? Accessible.StaticText : Accessible.ListItem
     Accessible.name: root.free ? qsTr("free place") : root.sentence
     Accessible.ignored: root.free
