@@ -157,6 +157,12 @@ public:
             tenths ? *DailyReading::from_tenths(*tenths) : DailyReading{};
         return *this;
     }
+    void lose(int year)
+    {
+        for (int month = 1; month <= 12; ++month) {
+            record_.month_to_write(year, month).low.fill(DailyReading{});
+        }
+    }
     FrostRecord dates(BasePeriod base, double line = 0.0, std::vector<double> percents = standard_percents(),
                       std::optional<SeasonTurn> turn = std::nullopt) const
     {
@@ -332,6 +338,24 @@ TEST(FrostRecords, FreeDaysRunFromDateToDate)
     const auto line = made.dates({2001, 2012}).thresholds->front();
     EXPECT_EQ(line.free_days.at(10), 245 + 9);
     EXPECT_EQ(line.free_days.at(90), 245 + 1);
+}
+
+TEST(FrostRecords, SeasonsOnBothSidesOfALostYearAreNoPair)
+{
+    MadeRecord made{2001, 2014};
+    for (int year = 2002; year <= 2014; ++year) {
+        made.night(year, 3, 1, -5);
+    }
+    for (int year = 2001; year <= 2013; ++year) {
+        made.night(year, 11, 1, -5);
+    }
+    const auto whole = made.dates({2001, 2014}).thresholds->front();
+    made.lose(2007);
+    const auto broken = made.dates({2001, 2014}).thresholds->front();
+    EXPECT_LT(*broken.last.years, *whole.last.years);
+    // From 1 March to 1 November; none of it spans the year that is lost.
+    EXPECT_EQ(broken.free_days.at(10), 245);
+    EXPECT_EQ(broken.free_days.at(90), 245);
 }
 
 TEST(FrostRecords, WithoutSeasonsTellOfNightsAndHaveNoDates)

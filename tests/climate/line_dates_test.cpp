@@ -1,5 +1,6 @@
 #include "core/climate/line_dates.h"
 
+#include "tests/climate/counted_station.h"
 #include "tests/climate/plain_place.h"
 #include "tests/climate/sample_figures.h"
 
@@ -32,6 +33,28 @@ TEST(LineDates, AreTheModelsWhereNothingWasCounted)
     EXPECT_TRUE(dates.lines[0].last.dates.contains(7.0)) << "the chance that was asked for";
     // A warmer line is crossed longer into spring.
     EXPECT_GT(dates.lines[1].last.dates.at(50.0)->place(), dates.lines[0].last.dates.at(50.0)->place());
+}
+
+TEST(LineDates, AreTheStationsWhereOneStandsAtThePlace)
+{
+    const auto counted = counted_dates(inland_figures(), kColdLine, 6, 9);
+    const std::vector<Station> stations{station_with({counted})};
+    const auto place = climate_among(stations, kHere, kHeight).value();
+    ASSERT_TRUE(station_stands_at(place));
+    const std::array line{kColdLine};
+    const auto dates = dates_of_lines(place, line);
+    EXPECT_TRUE(dates.counted);
+    EXPECT_FALSE(dates.moved);
+    EXPECT_EQ(dates.lines[0].last.dates.at(50.0), counted.last.dates.at(50.0));
+    // A chance of one's own, a line that was not counted, or the model alone: then the model answers.
+    const std::array further{7.0};
+    EXPECT_FALSE(dates_of_lines(place, line, further).counted);
+    const std::array another{kColdLine, Celsius::from_degrees(7.5)};
+    EXPECT_FALSE(dates_of_lines(place, another).counted);
+    const auto left_out = dates_of_lines(place, line, {}, CountedDates::AreLeftOut);
+    EXPECT_FALSE(left_out.counted);
+    EXPECT_FALSE(left_out.moved);
+    EXPECT_NE(left_out.lines[0].last.dates.at(50.0), counted.last.dates.at(50.0));
 }
 
 TEST(NightsBetween, OfOneNightIsItsOwnChance)

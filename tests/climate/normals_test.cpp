@@ -1,6 +1,7 @@
 #include "core/climate/normals.h"
 
 #include "core/base/csv.h"
+#include "core/climate/cold_seasons.h"
 
 #include <gtest/gtest.h>
 
@@ -137,6 +138,16 @@ TEST(Normals, WholeDegreesFahrenheitAreNoticed)
         }
     }
     EXPECT_DOUBLE_EQ(normals_of(record, {2001, 2012}, {})->monthly.reading_step.kelvins(), 1.0 / 1.8);
+}
+
+TEST(Normals, YearsOfTheBaseThatTheRecordLacksAreGaps)
+{
+    const auto whole = normals_of(made_record(), {2001, 2012}, {});
+    const auto wider = normals_of(made_record(), {1999, 2014}, {});
+    ASSERT_TRUE(whole && wider) << wider.error().message;
+    EXPECT_EQ(wider->monthly.low[3], whole->monthly.low[3]);
+    EXPECT_NEAR(*wider->persistence, *whole->persistence, 1e-9);
+    EXPECT_EQ(mean_lows_of(made_record(), {1999, 2014})[3], mean_lows_of(made_record(), {2001, 2012})[3]);
 }
 
 TEST(Normals, TooFewYearsAreAnErrorWithTheMonth)

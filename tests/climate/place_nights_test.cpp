@@ -1,6 +1,7 @@
 #include "core/climate/place_nights.h"
 
 #include "core/climate/own_record.h"
+#include "tests/climate/counted_station.h"
 #include "tests/climate/sample_figures.h"
 #include "tests/climate/sample_record.h"
 
@@ -11,32 +12,8 @@
 namespace lathhouse::climate {
 namespace {
 
-constexpr Position kHere{Latitude::literal(45.0), Longitude::literal(11.0)};
 constexpr Position kTownNear{Latitude::literal(45.3), Longitude::literal(11.0)};
 constexpr Celsius kFrost = Celsius::from_degrees(0.0);
-constexpr Metres kHeight = Metres::from_metres(200.0);
-
-/// The model's dates at a line, `spring` and `autumn` days later, as if they had been counted.
-ThresholdDates counted_dates(const MonthlyFigures& figures, Celsius line, int spring, int autumn)
-{
-    auto dates = NightModel::from_monthly(figures, kHere.latitude).dates(line);
-    for (auto& [percent, day] : dates.last.dates) {
-        day = day ? std::optional{calendar::DayOfYear::wrapped(day->place() + spring)} : day;
-    }
-    for (auto& [percent, day] : dates.first.dates) {
-        day = day ? std::optional{calendar::DayOfYear::wrapped(day->place() + autumn)} : day;
-    }
-    return dates;
-}
-
-/// An invented station with a daily record.
-Station station_with(std::vector<ThresholdDates> dates)
-{
-    MonthlyFigures figures = inland_figures();
-    figures.mean_spread = figures.low_spread;
-    return {"A",     "A", "",           kHere,           kHeight, {1991, 2018}, StationSource::UsDaily,
-            figures, {},  std::nullopt, std::move(dates)};
-}
 
 int days_later(const std::optional<calendar::DayOfYear>& a, const std::optional<calendar::DayOfYear>& b)
 {
