@@ -335,7 +335,10 @@ Item {
                 sheet.contentY = Math.max(0, named("judgedAfter").mapToItem(sheet.contentItem, 0, 0).y - 200);
                 const chip = named("judgedChip" + at);
                 if (at % 2 === 0) {
-                    mouseClick(chip);
+                    tryVerify(() => { // Chips take their places with the next frame only.
+                        mouseClick(chip);
+                        return household.plant.working || household.plant.judged.at(at, "shown");
+                    });
                 } else {
                     chip.forceActiveFocus();
                     keyClick(Qt.Key_Space);
