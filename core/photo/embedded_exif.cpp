@@ -1,19 +1,11 @@
+#include "core/photo/begins_with.h"
 #include "core/photo/decoders.h"
 #include "core/photo/segments.h"
-
-#include <algorithm>
 
 namespace lathhouse::photo {
 namespace {
 
 constexpr std::string_view kExifPrefix{"Exif\0\0", 6};
-
-bool begins_with(ByteView bytes, std::string_view text)
-{
-    return bytes.size() >= text.size() &&
-           std::equal(text.begin(), text.end(), bytes.begin(),
-                      [](char letter, std::uint8_t byte) { return static_cast<std::uint8_t>(letter) == byte; });
-}
 
 } // namespace
 

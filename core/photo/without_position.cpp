@@ -1,5 +1,6 @@
 #include "core/photo/without_position.h"
 
+#include "core/photo/begins_with.h"
 #include "core/photo/decoders.h"
 #include "core/photo/segments.h"
 
@@ -14,13 +15,6 @@ namespace lathhouse::photo {
 namespace {
 
 using namespace std::string_view_literals;
-
-bool begins_with(ByteView bytes, std::string_view text)
-{
-    return bytes.size() >= text.size() &&
-           std::equal(text.begin(), text.end(), bytes.begin(),
-                      [](char letter, std::uint8_t byte) { return static_cast<std::uint8_t>(letter) == byte; });
-}
 
 void append(Bytes& file, ByteView more)
 {
