@@ -35,14 +35,14 @@ TEST(ChangesModel, TakesBackTheLastChangeAndLetsItCountAgain)
     ChangesModel changes(turn_in_memory(of));
     QSignalSpy written(&changes, &SheetModel::written);
     changes.undo();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
     EXPECT_EQ(of->facts().as_told.plants.front().name, "Old lemon");
     EXPECT_TRUE(changes.canRedo());
     changes.undo();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
     EXPECT_EQ(of->facts().as_told.plants.front().name, before);
     changes.redo();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
     EXPECT_EQ(of->facts().as_told.plants.front().name, "Old lemon");
     EXPECT_EQ(written.count(), 3);
 }
@@ -52,7 +52,7 @@ TEST(ChangesModel, SaysWhereNothingIsLeft)
     ChangesModel changes(turn_in_memory(household()));
     QSignalSpy written(&changes, &SheetModel::written);
     changes.undo();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
     EXPECT_EQ(changes.said(), "Nothing is left to take back.");
     EXPECT_FALSE(changes.canRedo());
     EXPECT_EQ(written.count(), 0);
@@ -66,7 +66,7 @@ TEST(ChangesModel, AFailureIsSaidAndChangesNothing)
         return Error{ErrorCode::Locked, "another program is writing; try again in a moment"};
     });
     changes.undo();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
     EXPECT_EQ(changes.error(), "Another program is writing; try again in a moment.");
     EXPECT_EQ(changes.said(), "");
 }

@@ -204,7 +204,7 @@ TEST_F(SettingsModelTest, YearSaysEverythingAgain)
     const ShownUnits units;
     YearModel year(filled_year(), [of = filled_year()](Probability risk) { return filled_plan(of, risk); },
                    YearWords(units, kBritish));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }, 30'000));
     EXPECT_TRUE(year.cursorLow().endsWith("°C"));
     QSignalSpy cursor(&year, &YearModel::cursorChanged);
     QSignalSpy plan(&year, &YearModel::planChanged);
@@ -213,7 +213,7 @@ TEST_F(SettingsModelTest, YearSaysEverythingAgain)
     EXPECT_EQ(cursor.count(), 1);
     EXPECT_TRUE(year.cursorLow().endsWith("°F"));
     EXPECT_TRUE(year.readout()->data(year.readout()->index(0), ReadoutRows::ValueRole).toString().endsWith("°F"));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }, 30'000));
     EXPECT_GE(plan.count(), 1);
 }
 

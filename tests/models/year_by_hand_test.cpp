@@ -30,13 +30,13 @@ protected:
         model = std::make_unique<YearModel>(std::move(shown->year), std::move(shown->solver),
                                             YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),
                                             nullptr, std::move(door));
-        EXPECT_TRUE(QTest::qWaitFor([this] { return !model->planning(); }));
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !model->planning(); }, 30'000));
     }
     /// Waits until what was asked for was read and planned.
     void wait_for_plan(QSignalSpy& household_changed)
     {
         ASSERT_TRUE(household_changed.wait(20'000));
-        ASSERT_TRUE(QTest::qWaitFor([this] { return !model->planning(); }));
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !model->planning(); }, 30'000));
     }
     /// A row whose plant goes out, and the first day of that.
     std::pair<int, int> row_going_out() const
@@ -141,7 +141,7 @@ TEST_F(YearByHand, AnEdgeThatWasDroppedIsTakenBackAsOneWithWordsOfItsOwn)
     auto shown = door.load();
     YearModel of_folder(std::move(shown->year), std::move(shown->solver),
                         YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), nullptr, std::move(door));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }, 30'000));
     const auto [row, first] = row_going_out();
     ASSERT_TRUE(of_folder.takeEdge(row, first, 0));
     of_folder.moveEdge(first + 9);
@@ -153,7 +153,7 @@ TEST_F(YearByHand, AnEdgeThatWasDroppedIsTakenBackAsOneWithWordsOfItsOwn)
     ASSERT_TRUE(undone && *undone);
     EXPECT_NE(std::get<home::Event>(**undone).note.find("is carried from"), std::string::npos);
     EXPECT_TRUE(store->load()->pins.empty()) << "both pins of one edge go at once";
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }, 30'000));
 }
 
 TEST_F(YearByHand, AnEdgeThatIsLeftChangesNothing)
@@ -208,7 +208,7 @@ TEST_F(YearByHand, WhatCannotBeReadIsSaidAndTheOldYearStays)
     ASSERT_TRUE(loaded);
     YearModel other(loaded->year, loaded->solver, YearWords(Units::Metric), nullptr, std::move(door));
     other.follow();
-    ASSERT_TRUE(QTest::qWaitFor([&other] { return !other.error().isEmpty(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&other] { return !other.error().isEmpty(); }, 30'000));
     EXPECT_EQ(other.error(), "The folder is gone.");
     EXPECT_EQ(other.plants()->rowCount(), 14);
 }
