@@ -31,6 +31,7 @@ for made in $(grep -hE "^#include \"$build/" $(grep -F /Unity/ <<<"$units") | cu
 done
 if [ -n "${1:-}" ]; then
     units=$(grep -lE "$1" $(grep -F /Unity/ <<<"$units"); grep -vF /Unity/ <<<"$units" | grep -E "$1")
+    [ -n "$units" ] || { echo "nothing that is compiled matches $1; give a part of a path, as core/climate" >&2; exit 2; }
 fi
 
 report=$build/findings.log
