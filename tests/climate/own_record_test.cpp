@@ -1,10 +1,12 @@
 #include "core/climate/own_record.h"
 
 #include "core/climate/frost_records.h"
+#include "core/climate/line_dates.h"
 #include "tests/climate/sample_record.h"
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <fstream>
 
 namespace lathhouse::climate {
@@ -126,6 +128,25 @@ TEST(OwnRecordDates, AreThoseCountedInTheRecord)
     EXPECT_EQ(dates->front().last.dates, counted.front().last.dates);
     EXPECT_EQ(dates->front().first.dates, counted.front().first.dates);
     EXPECT_EQ(dates->front().last.years, 19);
+}
+
+TEST(OwnRecordDates, AnswerForThePlaceWhereTheRecordWasKept)
+{
+    const auto record = own(sample_record(2001, 2020));
+    const auto place = climate_from_own(record, kPorch, Metres::from_metres(150.0)).value();
+    const std::array lines{Celsius::from_degrees(0.0), Celsius::from_degrees(7.5)}; // One that no table counts.
+    const auto dates = dates_of_lines(place, lines);
+    EXPECT_TRUE(dates.counted);
+    const FrostQuestion question{.base = {2001, 2020}, .lines = {lines.begin(), lines.end()}, .turn = std::nullopt};
+    const auto counted = frost_dates_of(record->days, question);
+    ASSERT_TRUE(counted.thresholds);
+    for (std::size_t line = 0; line < lines.size(); ++line) {
+        EXPECT_EQ(dates.lines[line].last.dates.at(50.0), (*counted.thresholds)[line].last.dates.at(50.0));
+        EXPECT_EQ(dates.lines[line].first.dates.at(10.0), (*counted.thresholds)[line].first.dates.at(10.0));
+    }
+    const auto far = climate_from_own(record, {Latitude::literal(48.3), Longitude::literal(20.0)}, Metres::from_metres(150.0));
+    ASSERT_TRUE(far) << far.error().message;
+    EXPECT_FALSE(dates_of_lines(*far, lines).counted) << "thirty-three kilometres away the model answers";
 }
 
 TEST(OwnRecordDates, LeaveRareChancesToTheModel)
