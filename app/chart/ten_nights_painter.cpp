@@ -51,6 +51,10 @@ void draw_ten_nights(QPainter& painter, const ChartInk& ink, const models::TenNi
 
     const qreal step = plot.width() / static_cast<qreal>(ten.nights.size());
     const qreal half = std::min(7.0, step * 0.28);
+    // Where any two names would touch, every other night has its own.
+    const bool all_named = std::ranges::all_of(ten.nights, [&](const auto& night) {
+        return metrics.horizontalAdvance(night.day) + 3.0 <= step;
+    });
     for (std::size_t place = 0; place < ten.nights.size(); ++place) {
         const auto& night = ten.nights[place];
         const qreal x = std::round(plot.left() + step * (static_cast<qreal>(place) + 0.5)) + 0.5;
@@ -66,9 +70,7 @@ void draw_ten_nights(QPainter& painter, const ChartInk& ink, const models::TenNi
         painter.drawLine(QPointF(box.left(), y(night.low50)), QPointF(box.right(), y(night.low50)));
         painter.setPen(tonight ? ink.ink : ink.ink2);
         painter.setFont(tonight ? ink.small_strong : ink.small);
-        // Where names would touch, every other night keeps its own.
-        const bool named = step >= metrics.horizontalAdvance(night.day) + 3.0 || place % 2 == 0;
-        if (named) {
+        if (all_named || place % 2 == 0) {
             painter.drawText(QRectF(x - 40.0, plot.bottom() + 5.0, 80.0, metrics.height()), Qt::AlignHCenter, night.day);
         }
     }
