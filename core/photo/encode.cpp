@@ -5,6 +5,8 @@
 #include "core/base/csv.h"
 #include "core/base/parse.h"
 
+#include <algorithm>
+#include <array>
 #include <cstdlib>
 
 #include <png.h>
@@ -100,10 +102,12 @@ Result<void> write_picture(const std::filesystem::path& file, const Picture& pic
 Bytes with_exif(ByteView jpeg, ByteView exif)
 {
     const auto length = exif.size() + 8; // Its own two bytes and "Exif\0\0" included.
-    Bytes file{0xFF, 0xD8, 0xFF, 0xE1, static_cast<std::uint8_t>(length >> 8), static_cast<std::uint8_t>(length),
-               'E', 'x', 'i', 'f', 0, 0};
-    file.insert(file.end(), exif.begin(), exif.end());
-    file.insert(file.end(), jpeg.begin() + 2, jpeg.end());
+    const std::array<std::uint8_t, 12> head{
+        0xFF, 0xD8, 0xFF, 0xE1, static_cast<std::uint8_t>(length >> 8), static_cast<std::uint8_t>(length), 'E', 'x', 'i', 'f', 0, 0};
+    Bytes file(head.size() + exif.size() + jpeg.size() - 2);
+    const auto after_head = std::ranges::copy(head, file.begin()).out;
+    const auto after_exif = std::ranges::copy(exif, after_head).out;
+    std::ranges::copy(jpeg.subspan(2), after_exif);
     return file;
 }
 
