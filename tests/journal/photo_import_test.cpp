@@ -106,7 +106,7 @@ TEST_F(PhotoImport, RefusesByNameAndGoesOn)
     std::vector<std::string> refused;
     for (const auto& file : report.files) {
         if (file.outcome == ImportOutcome::Refused) {
-            refused.push_back(file.trouble);
+            refused.push_back(file.trouble.text);
         }
     }
     using testing::HasSubstr;
