@@ -45,7 +45,7 @@ public:
         add_map();
         add_figures();
         for (const auto& warning : climate_.warnings) {
-            shown_.warning += (shown_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + text(words::refusal(warning)) + QLatin1Char('.');
+            shown_.warning += (shown_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + upper_first(text(words::refusal(warning))) + QLatin1Char('.');
         }
         add_light();
         add_offsets();

@@ -49,7 +49,7 @@ public:
         given_.credits = text(words::credits(climate_)) + tr("; coast lines: Natural Earth (public domain)") +
                          tr("; towns: GeoNames (CC BY 4.0).");
         for (const auto& warning : climate_.warnings) {
-            given_.warning += (given_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + text(words::refusal(warning)) + QLatin1Char('.');
+            given_.warning += (given_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + upper_first(text(words::refusal(warning))) + QLatin1Char('.');
         }
         return std::move(given_);
     }
