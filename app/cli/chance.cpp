@@ -54,7 +54,7 @@ Result<Answer> chance_of(const Globals& globals, const ChanceOptions& options)
                 words::chance(*between->before) + ". One after these, up to the next turn: " +
                 words::chance(*between->after) + ".\n";
     }
-    return Answer{json, text + sources_in_words(*place, globals.units), place->warnings};
+    return Answer{json, text + sources_in_words(*place, globals.units), texts(place->warnings)};
 }
 
 } // namespace

@@ -64,11 +64,11 @@ Result<Answer> check(const Globals& globals)
         for (const auto& finding : report->findings) {
             if (finding.kind == kind) {
                 any = true;
-                text += what_it_is(kind) + ": " + finding.where + (finding.what.empty() ? "" : " (" + finding.what + ")") + "\n";
+                text += what_it_is(kind) + ": " + finding.where + (finding.what.text.empty() ? "" : " (" + finding.what.text + ")") + "\n";
                 findings.push_back({{"kind", std::string{journal::to_string(kind)}},
                                     {"fault", journal::is_fault(kind)},
                                     {"where", finding.where},
-                                    {"what", finding.what},
+                                    {"what", finding.what.text},
                                     {"to_do", what_to_do(kind)}});
             }
         }

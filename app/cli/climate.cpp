@@ -283,7 +283,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
                    {"frost_nights_per_year", json_number(figures.frost.nights_per_year)},
                    {"attribution", attribution_of(*place)}},
                   text,
-                  place->warnings};
+                  texts(place->warnings)};
 }
 
 } // namespace

@@ -30,6 +30,16 @@ struct Globals {
     words::UnitSystem units = words::UnitSystem::Metric;
 };
 
+/// As they are said in English.
+inline std::vector<std::string> texts(const std::vector<Said>& all)
+{
+    std::vector<std::string> said;
+    for (const auto& one : all) {
+        said.push_back(one.text);
+    }
+    return said;
+}
+
 /// What a command has to say. Both forms are made; one is printed.
 struct Answer {
     Json json;

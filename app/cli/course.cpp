@@ -227,7 +227,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
     json["sources"] = sources_json(keys);
     const auto card = asked != nullptr ? words::pest_card(*asked) + "\n" : std::string{};
     return Answer{std::move(json), card + text_of(plan, household) + words::sources_line(keys),
-                  climate->warnings};
+                  texts(climate->warnings)};
 }
 
 } // namespace

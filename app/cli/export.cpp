@@ -31,7 +31,7 @@ Result<Answer> export_calendar(const Globals& globals, const CalendarOptions& op
                       ". It names your plants and spots; your place's coordinates are not in it. Export again "
                       "whenever the plan changes: the same matters keep their names, so that they are moved, not "
                       "doubled. Looks at the water are not in it.\n",
-                  facts->climate.warnings};
+                  texts(facts->climate.warnings)};
 }
 
 } // namespace

@@ -183,7 +183,7 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
          << sources_in_words(year->climate, globals.units) << cautions_in_words(topics) << words::sources_line(plan::GrowingRules::built_in().sources_of(kFeedingRules));
     return Answer{{{"plants", plants}, {"cautions", caution_texts(topics)}, {"sources", sources_json(kFeedingRules)}},
                   std::move(text).str(),
-                  year->climate.warnings};
+                  texts(year->climate.warnings)};
 }
 
 } // namespace

@@ -54,7 +54,7 @@ Result<Answer> frost_of_place(const Globals& globals, const FrostOptions& option
                    {"lowest_of_season", json_of(lowest)},
                    {"attribution", attribution_of(*place)}},
                   text,
-                  place->warnings};
+                  texts(place->warnings)};
 }
 
 } // namespace lathhouse::cli

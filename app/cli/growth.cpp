@@ -50,13 +50,13 @@ Result<std::map<std::string, ComparedSeries>> plants_of(const CsvTable& table, g
     for (std::size_t row = 0; row < table.row_count(); ++row) {
         const auto name = plant ? table.at(row, *plant) : std::string{};
         if (plant && name.empty()) {
-            return table.error_at(row, "the plant is missing; give each line the plant's name");
+            return table.error_at(row, Said{"the plant is missing; give each line the plant's name"});
         }
         const auto of_group = group ? table.at(row, *group) : std::string{};
         const auto [at, added] = plants.try_emplace(name, ComparedSeries{name, of_group, {}});
         if (!added && at->second.group != of_group) {
-            return table.error_at(row, "the plant " + name + " is in the group \"" + of_group + "\" and above in \"" +
-                                           at->second.group + "\"; a plant has one group");
+            return table.error_at(row, Said{"the plant " + name + " is in the group \"" + of_group +
+                                            "\" and above in \"" + at->second.group + "\"; a plant has one group"});
         }
         rows[name].push_back((*measured)[row]);
     }

@@ -113,7 +113,7 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
                 "without a source. Watch the plant: leaves that bleach or hang want a step back.\n"
              << sources_in_words(*climate, globals.units);
     }
-    return Answer{{{"ladders", json}}, std::move(text).str(), climate->warnings};
+    return Answer{{{"ladders", json}}, std::move(text).str(), texts(climate->warnings)};
 }
 
 } // namespace

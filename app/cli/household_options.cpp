@@ -20,8 +20,8 @@ Result<HouseholdWithLog> household_with_log(const Globals& globals)
 {
     if (!has_household(globals) && !globals.home_given) {
         return Error{ErrorCode::NotFound,
-                     "there is no household in " + globals.home.string() +
-                         " yet; name one with --home, or make an example with: lathhouse demo DIR"};
+                     said("there is no household in %1 yet; name one with --home, or make an example with: lathhouse demo DIR",
+                          globals.home.string())};
     }
     return journal::HouseholdStore::open(globals.home)
         .and_then([](const auto& store) -> Result<HouseholdWithLog> {
@@ -117,14 +117,14 @@ Result<plan::PlanWishes> wishes_of(const Globals& globals)
 
 Result<climate::PlaceClimate> climate_of(const home::Household& household)
 {
-    std::optional<std::string> not_used;
+    std::optional<Said> not_used;
     if (household.own_record) {
         auto own = climate::climate_from_own(household.own_record, household.place.position,
                                              household.place.elevation);
         if (own) {
             return own;
         }
-        not_used = "the household's own record is not used: " + own.error().message;
+        not_used = said("the household's own record is not used: %1", own.error());
     }
     auto climate = shipped_climate(household.place.position, household.place.elevation);
     if (climate && not_used) {

@@ -236,7 +236,7 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
         months.push_back(json_of(m, row, with_lamp));
         text += line_of(m, row, with_lamp);
     }
-    Answer answer{{{"months", months}}, text, asked->climate.warnings};
+    Answer answer{{{"months", months}}, text, texts(asked->climate.warnings)};
     answer.text +=
         "Light on a level leaf, mol of photons per m² and day; upright: on a leaf turned to the window. "
         "Direct "

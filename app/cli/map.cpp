@@ -67,7 +67,7 @@ Result<Answer> run_map(const Globals& globals, const MapOptions& options)
                   "Wrote the map of " + std::to_string(map->stations.size()) + " stations within " +
                       words::distance(map->radius, globals.units) + " to " + options.out + ".\n" + credits +
                       "\n",
-                  place->warnings};
+                  texts(place->warnings)};
 }
 
 } // namespace

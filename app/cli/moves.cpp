@@ -184,7 +184,7 @@ Result<Answer> moves_of(const Globals& globals, const home::Household& household
     Answer answer{json_of(plan, ladders, changes, household, globals.units),
                   text_of(plan, household, *climate, chances, globals.units) +
                       changes_in_words(wishes.accepted, changes, household),
-                  climate->warnings};
+                  texts(climate->warnings)};
     for (const auto& breach : plan.breaches) {
         answer.warnings.push_back(words::breach(breach, household));
     }

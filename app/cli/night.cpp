@@ -101,7 +101,7 @@ Result<Answer> night_of(const Globals& globals, const NightOptions& options)
         text +=
             "At or below " + words::temperature(line, globals.units) + ": " + words::chance(chance) + ".\n";
     }
-    return Answer{json, text + sources_in_words(*place, globals.units), place->warnings};
+    return Answer{json, text + sources_in_words(*place, globals.units), texts(place->warnings)};
 }
 
 } // namespace

@@ -11,8 +11,8 @@ inline Result<journal::HouseholdStore> store_of(const Globals& globals)
 {
     if (!has_household(globals) && !globals.home_given) {
         return Error{ErrorCode::NotFound,
-                     "there is no household in " + globals.home.string() +
-                         " yet; name one with --home, or make an example with: lathhouse demo DIR"};
+                     said("there is no household in %1 yet; name one with --home, or make an example with: lathhouse demo DIR",
+                          globals.home.string())};
     }
     return journal::HouseholdStore::open(globals.home);
 }

@@ -49,12 +49,16 @@ Result<Answer> export_photos(const Globals& globals, const ExportOptions& option
     for (const auto& file : report->files) {
         files.push_back(file.string());
     }
+    std::vector<std::string> refused;
+    for (const auto& one : report->refused) {
+        refused.push_back(one.text);
+    }
     return Answer{{{"files", files}, {"with_position", options.with_position}, {"cancelled", report->cancelled}},
                   "Wrote " + std::to_string(report->files.size()) + " photos to " + options.folder +
                       (options.with_position ? ", unaltered: some may say where they were taken.\n"
                                              : "; where they were taken has been taken out, the pixels are untouched.\n") +
                       (report->cancelled ? "Stopped before the end.\n" : ""),
-                  report->refused};
+                  std::move(refused)};
 }
 
 struct SheetOptions {

@@ -91,7 +91,7 @@ Result<Answer> answer_of(const journal::ImportReport& report, const home::Househ
                                                " had been added and stay, and a second run goes on from there"};
     }
     if (report.files.size() == 1 && report.files.front().outcome == ImportOutcome::Refused) {
-        return Error{ErrorCode::Malformed, report.files.front().trouble};
+        return Error{ErrorCode::Malformed, report.files.front().trouble.text};
     }
     Json photos = Json::array();
     Json refused = Json::array();
@@ -100,11 +100,11 @@ Result<Answer> answer_of(const journal::ImportReport& report, const home::Househ
     std::size_t placed = 0;
     std::size_t without_plant = 0;
     for (const auto& file : report.files) {
-        if (!file.trouble.empty()) {
-            warnings.push_back(file.trouble);
+        if (!file.trouble.text.empty()) {
+            warnings.push_back(file.trouble.text);
         }
         if (file.outcome == ImportOutcome::Refused) {
-            refused.push_back({{"file", file.file.string()}, {"why", file.trouble}});
+            refused.push_back({{"file", file.file.string()}, {"why", file.trouble.text}});
             continue;
         }
         auto row = photo_json(*file.photo);
@@ -163,11 +163,11 @@ Result<journal::ImportReport> watch(const AddOptions& options, journal::Househol
         auto report = journal::import_photos(store, *files, wishes, {}, LongWork::stop_asked());
         for (auto& file : report.files) {
             std::cerr << "lathhouse: "
-                      << (file.outcome == journal::ImportOutcome::Refused ? "refused " + file.trouble
+                      << (file.outcome == journal::ImportOutcome::Refused ? "refused " + file.trouble.text
                           : file.outcome == journal::ImportOutcome::Known ? "known " + file.file.string()
                                                                           : "added " + file.file.string())
                       << '\n';
-            file.trouble.clear(); // It has been said.
+            file.trouble = {}; // It has been said.
             all.files.push_back(std::move(file));
         }
         if (report.stopped) {

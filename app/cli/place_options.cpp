@@ -58,7 +58,7 @@ std::optional<Metres> elevation_of(const PlaceOptions& options)
     if (options.elevation_metres) {
         return Metres::from_metres(*options.elevation_metres);
     }
-    const auto town = options.town.empty() ? Error{ErrorCode::WrongUsage, {}} : town_of(options);
+    const auto town = options.town.empty() ? Error{ErrorCode::WrongUsage, ""} : town_of(options);
     return town ? (*town)->elevation : std::nullopt;
 }
 

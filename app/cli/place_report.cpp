@@ -194,11 +194,11 @@ Compared compared(const climate::Comparison& comparison, const climate::PlaceCli
     }
     std::string reasons;
     for (const auto& reason : comparison.reasons) {
-        reasons += (reasons.empty() ? "" : "; ") + reason;
+        reasons += (reasons.empty() ? "" : "; ") + reason.text;
     }
     text += reasons + (reasons.empty() ? "" : ".\n");
     return {{{"verdict", key_of(comparison.verdict)},
-             {"reasons", comparison.reasons},
+             {"reasons", texts(comparison.reasons)},
              {"table_error_c", json_number(table.expected_error.kelvins())},
              {"months", months}},
             text};
@@ -216,7 +216,7 @@ Result<RecordReport> report_without_record(const home::Household& household, wor
          household.place.name + " has no record of its own; the shipped stations answer.\n" +
              sources_in_words(*climate, units) +
              "A record of daily lows and highs is taken in by: lathhouse place import FILE\n",
-         climate->warnings},
+         texts(climate->warnings)},
         {}};
 }
 
@@ -272,7 +272,7 @@ Result<RecordReport> report_of(const home::Household& household, words::UnitSyst
         comparison = std::move(said.json);
         text += said.text;
         if (result.verdict == climate::Verdict::Implausible) {
-            report.implausible = result.reasons.front();
+            report.implausible = result.reasons.front().text;
         }
     } else {
         text += "No shipped station is near enough to compare it with.\n";

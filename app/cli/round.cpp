@@ -153,7 +153,7 @@ Result<Answer> round(const Globals& globals, const RoundOptions& options)
     }
     text << "`lathhouse round done N` ticks a task, `postpone N --until DATE` and `skip N --why TEXT` leave it; "
             "`lathhouse log undo` takes that back.\n";
-    return Answer{{{"tasks", tasks}}, std::move(text).str(), facts->climate.warnings};
+    return Answer{{{"tasks", tasks}}, std::move(text).str(), texts(facts->climate.warnings)};
 }
 
 struct TickOptions {

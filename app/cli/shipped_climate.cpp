@@ -14,7 +14,7 @@ Result<climate::PlaceClimate> shipped_climate(Position position, std::optional<M
     }
     // Without the shipped towns a height that is not given is that of the stations.
     const auto gazetteer =
-        elevation ? Result<const geodesy::TownTable*>{Error{ErrorCode::NotFound, {}}} : towns();
+        elevation ? Result<const geodesy::TownTable*>{Error{ErrorCode::NotFound, ""}} : towns();
     auto place = gazetteer ? climate::climate_at_height_near(**table, (*gazetteer)->towns(), position)
                            : climate::climate_at(**table, position, elevation);
     if (!place) {

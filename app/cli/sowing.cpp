@@ -285,7 +285,7 @@ Result<Answer> sowing_of(const Globals& globals, const SowingOptions& options)
                       "Days from the row's figures; depth, spacing and days to readiness are common practice without "
                       "a source. Confidence of the row: " + plan.kind->confidence + ".\n" +
                       sources_in_words(all->climate, globals.units) + words::sources_line(words::source_keys(plan.kind->sources)),
-                  all->climate.warnings};
+                  texts(all->climate.warnings)};
 }
 
 /// What of a kind can be sown from today for so many days.
@@ -332,7 +332,7 @@ Result<Answer> calendar_of(const Globals& globals, const SowingOptions& options)
                    {"sources", joined.empty() ? Json::array() : keys_json(joined)}},
                   head + body + sources_in_words(all->climate, globals.units) +
                       (joined.empty() ? std::string{} : words::sources_line(words::source_keys(joined))),
-                  all->climate.warnings};
+                  texts(all->climate.warnings)};
 }
 
 } // namespace

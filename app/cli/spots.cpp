@@ -252,7 +252,7 @@ Result<Answer> show_forecasts(const Globals& globals)
                       "(continuous ranked probability score, in degrees) are mean misses with the stated "
                       "uncertainty weighed in: lower is better, and a forecast that scores no lower than the "
                       "season alone is of no use.\n",
-                  climate->warnings};
+                  texts(climate->warnings)};
 }
 
 } // namespace

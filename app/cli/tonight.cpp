@@ -228,7 +228,7 @@ Result<Answer> tonight_of(const Globals& globals, const TonightOptions& options)
     const auto plans = plan::plan_nights(home->as_told, home->log, season, nights, globals.today, *risk);
     Answer answer{json_of(plans, home->as_told, globals.units),
                   text_of(plans, *home, *climate, season, globals.today, *risk, globals.units),
-                  climate->warnings};
+                  texts(climate->warnings)};
     if (nights.front().night > globals.today + calendar::Days{1}) {
         answer.warnings.push_back("the forecast has no low for tonight, the night that ends on " +
                                   calendar::to_text(globals.today + calendar::Days{1}));

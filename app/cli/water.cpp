@@ -175,7 +175,7 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
         wet.push_back({{"from", calendar::to_text(spell.from)}, {"to", calendar::to_text(spell.to)}});
     }
     return Answer{{{"plants", plants}, {"wet_season", wet}, {"cautions", caution_texts(kTopics)}, {"sources", sources_json(words::water_rules())}},
-                  std::move(text).str(), year->climate.warnings};
+                  std::move(text).str(), texts(year->climate.warnings)};
 }
 
 } // namespace

@@ -174,7 +174,7 @@ Result<Answer> run_where(const Globals& globals, const WhereOptions& options)
 
     std::vector<Found> places;
     const auto position = may_be_coordinates(text) ? geodesy::read_position(text)
-                                                   : Result<Position>{Error{ErrorCode::Malformed, {}}};
+                                                   : Result<Position>{Error{ErrorCode::Malformed, ""}};
     if (position) {
         places.push_back(found_at(nullptr, *position));
     } else if (may_be_coordinates(text) && position.error().code != ErrorCode::Malformed) {

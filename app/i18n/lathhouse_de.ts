@@ -7087,10 +7087,6 @@ liegen im Band</translation>
         <translation>%1 ausgepackt und verglichen</translation>
     </message>
     <message>
-        <source>%1. Mend it, or choose that such rows are left out.</source>
-        <translation>%1. Ausbessern oder wählen, dass solche Zeilen wegbleiben.</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was changed.</source>
         <translation>Angehalten. Nichts wurde geändert.</translation>
     </message>
@@ -9501,12 +9497,36 @@ liegen im Band</translation>
         <translation>Das wurde nicht gespeichert: %1</translation>
     </message>
     <message>
+        <source>a household in memory has no such photo</source>
+        <translation>ein Haushalt im Speicher hat kein solches Foto</translation>
+    </message>
+    <message>
+        <source>the drawn photo could not be written to %1; make room where temporary files are kept</source>
+        <translation>das gezeichnete Foto konnte nicht nach %1 geschrieben werden; Platz schaffen, wo vorläufige Dateien liegen</translation>
+    </message>
+    <message>
+        <source>there is a plant &quot;%1&quot; already</source>
+        <translation>es gibt schon eine Pflanze „%1“</translation>
+    </message>
+    <message>
+        <source>the plant is not there any more</source>
+        <translation>die Pflanze ist nicht mehr da</translation>
+    </message>
+    <message>
         <source>the night could not be kept: %1</source>
         <translation>Die Nacht ließ sich nicht speichern: %1</translation>
     </message>
     <message>
         <source>no night of it was kept: %1</source>
         <translation>Keine Nacht davon wurde gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>name the columns of date, low and high, and rain if there is one, with commas between: Day,Min,Max</source>
+        <translation>die Spalten von Datum, Tiefst- und Höchstwert nennen, und die des Regens, wenn es eine gibt, mit Kommas dazwischen: Day,Min,Max</translation>
+    </message>
+    <message>
+        <source>the height of the household&apos;s place is not known; say at which height the record was kept</source>
+        <translation>die Höhe des Ortes ist nicht bekannt; angeben, in welcher Höhe aufgezeichnet wurde</translation>
     </message>
     <message>
         <source>%1 has no night&apos;s low in it</source>
@@ -9517,6 +9537,10 @@ liegen im Band</translation>
         <translation>%1. Nichts wurde aufgenommen</translation>
     </message>
     <message>
+        <source>the tray has not that many seedlings left</source>
+        <translation>so viele Sämlinge hat die Schale nicht mehr</translation>
+    </message>
+    <message>
         <source>this could not be written, so it counts as not done: %1</source>
         <translation>Das ließ sich nicht schreiben und gilt als nicht erledigt: %1</translation>
     </message>
@@ -9525,8 +9549,20 @@ liegen im Band</translation>
         <translation>Eine Arbeit lässt sich um 1 bis %1 Tage verschieben</translation>
     </message>
     <message>
+        <source>the lot is not there any more</source>
+        <translation>die Partie ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>the tables have no crop &quot;%1&quot;, so nothing is known of its sowing</source>
+        <translation>in den Tabellen steht keine Kultur „%1“, daher ist über ihre Aussaat nichts bekannt</translation>
+    </message>
+    <message>
         <source>the count was not kept: %1</source>
         <translation>Die Zählung wurde nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>%1 has a forecast that was made after today</source>
+        <translation>%1 enthält eine Vorhersage, die nach heute gemacht wurde</translation>
     </message>
     <message>
         <source>the forecast could not be kept: %1</source>
@@ -10793,6 +10829,114 @@ liegen im Band</translation>
         <translation>%1 ist vom %3 an zwei Plätzen festgehalten; der zuletzt genannte (%2) gilt, und `lathhouse unpin` nimmt beide zurück</translation>
     </message>
     <message>
+        <source>%1 %2; choose a folder into which a household was written as tables</source>
+        <translation>%1 %2; einen Ordner wählen, in den ein Haushalt als Tabellen geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>%1 holds %2 stations; write one of them under Station, such as %3</source>
+        <translation>%1 enthält %2 Stationen; eine davon unter „Station“ eintragen, etwa %3</translation>
+    </message>
+    <message>
+        <source>%1 is in GHCN-Daily&apos;s form, which is always in degrees Celsius; choose °C and millimetres</source>
+        <translation>%1 hat die Form von GHCN-Daily, die immer in Grad Celsius ist; °C und Millimeter wählen</translation>
+    </message>
+    <message>
+        <source>%1 is there already; choose another name, or replace it</source>
+        <translation>%1 ist schon da; einen anderen Namen wählen oder sie ersetzen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged and was not backed up; look through the folder to see where, and bring the last backup back</source>
+        <translation>%1 ist beschädigt und wurde nicht gesichert; den Ordner durchsehen, um zu erfahren, wo, und die letzte Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged, so no tables were written; bring the last backup back</source>
+        <translation>%1 ist beschädigt, daher wurden keine Tabellen geschrieben; die letzte Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1.csv: row %2 names a row of %3.csv that is not there; mend it, or choose that such rows are left out</source>
+        <translation>%1.csv: Zeile %2 nennt eine Zeile von %3.csv, die es nicht gibt; sie berichtigen, oder wählen, dass solche Zeilen ausgelassen werden</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; it has %3; call its columns so</source>
+        <translation>%1 hat keine Spalte „%2“; vorhanden: %3; die Spalten so nennen</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; write the names of its columns, such as Day,Min,Max</source>
+        <translation>%1 hat keine Spalte „%2“; die Namen ihrer Spalten angeben, etwa Day,Min,Max</translation>
+    </message>
+    <message>
+        <source>there is no spot &quot;%1&quot; in the household; write its name as it stands there</source>
+        <translation>im Haushalt gibt es keinen Platz „%1“; seinen Namen so schreiben, wie er dort steht</translation>
+    </message>
+    <message>
+        <source>no spot is named; fill the column spot</source>
+        <translation>es ist kein Platz genannt; die Spalte spot ausfüllen</translation>
+    </message>
+    <message>
+        <source>no station lies within %1 km and %2 m of height of that place; give a place or height nearer to one</source>
+        <translation>innerhalb von %1 km und %2 m Höhe liegt keine Station bei diesem Ort; einen Ort oder eine Höhe näher bei einer angeben</translation>
+    </message>
+    <message>
+        <source>there is no household in %1</source>
+        <translation>in %1 ist kein Haushalt</translation>
+    </message>
+    <message>
+        <source>there is no folder %1; choose a household&apos;s folder</source>
+        <translation>es gibt keinen Ordner %1; den Ordner eines Haushalts wählen</translation>
+    </message>
+    <message>
+        <source>the plant is not among those that live, so it cannot be divided</source>
+        <translation>die Pflanze ist nicht unter den lebenden und kann nicht geteilt werden</translation>
+    </message>
+    <message>
+        <source>that measurement is no longer there</source>
+        <translation>diese Messung ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>that photo is no longer there</source>
+        <translation>dieses Foto ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>that lot is no longer there</source>
+        <translation>diese Partie ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>the plant is no longer there</source>
+        <translation>die Pflanze ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>that tray is no longer there</source>
+        <translation>diese Schale ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>no crop named &quot;%1&quot; in the reference of seeds; choose one of the list</source>
+        <translation>in den Tabellen der Samen gibt es keine Kultur „%1“; eine aus der Liste wählen</translation>
+    </message>
+    <message>
+        <source>the values look like degrees Fahrenheit taken for Celsius; choose °F and inches</source>
+        <translation>die Werte sehen nach Grad Fahrenheit aus, die für Celsius genommen wurden; °F und Zoll wählen</translation>
+    </message>
+    <message>
+        <source>the values look like degrees Celsius taken for Fahrenheit; choose °C and millimetres</source>
+        <translation>die Werte sehen nach Grad Celsius aus, die für Fahrenheit genommen wurden; °C und Millimeter wählen</translation>
+    </message>
+    <message>
+        <source>new leaves</source>
+        <translation>neue Blätter</translation>
+    </message>
+    <message>
+        <source>longest leaf</source>
+        <translation>längstes Blatt</translation>
+    </message>
+    <message>
+        <source>green cover</source>
+        <translation>Grünanteil</translation>
+    </message>
+    <message>
+        <source>yellow share</source>
+        <translation>gelber Anteil</translation>
+    </message>
+    <message>
         <source>sow indoors</source>
         <translation>drinnen aussäen</translation>
     </message>
@@ -11495,6 +11639,1766 @@ liegen im Band</translation>
     <message>
         <source>first ripe</source>
         <translation>erste Reife</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot name a jug; take 1 to 40 characters without digits, the first a letter, such as &quot;blue can&quot;</source>
+        <translation>„%1“ kann kein Name einer Kanne sein; 1 bis 40 Zeichen ohne Ziffern wählen, das erste ein Buchstabe, etwa „blaue Kanne“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a backslash in its path</source>
+        <translation>„%1“ hat einen umgekehrten Schrägstrich im Pfad</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a path from the root of a disk</source>
+        <translation>„%1“ hat einen Pfad von der Wurzel eines Datenträgers an</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has an empty part, &quot;.&quot; or &quot;..&quot; in its path</source>
+        <translation>„%1“ hat einen leeren Teil, „.“ oder „..“ im Pfad</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has over %2 bytes</source>
+        <translation>„%1“ hat über %2 Bytes</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a link or another special file</source>
+        <translation>„%1“ ist eine Verknüpfung oder eine andere besondere Datei</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is encrypted or packed in a way that is not read here</source>
+        <translation>„%1“ ist verschlüsselt oder auf eine Weise gepackt, die hier nicht gelesen wird</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no amount of water; write a number and a measure, such as 2 L, 500 ml, cup, cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp%2</source>
+        <translation>„%1“ ist keine Wassermenge; eine Zahl und ein Maß angeben, etwa 2 L, 500 ml, cup, cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us oder gal-imp%2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no column that is read here; there are %2</source>
+        <translation>„%1“ ist keine Spalte, die hier gelesen wird; es gibt %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date; write it as 2027-05-09</source>
+        <translation>„%1“ ist kein Datum; in der Form 2027-05-09 angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day of the year; write it as 07-31</source>
+        <translation>„%1“ ist kein Tag des Jahres; in der Form 07-31 angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day; write it as 1991-01-31</source>
+        <translation>„%1“ ist kein Tag; in der Form 1991-01-31 angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day; write it as 19910131</source>
+        <translation>„%1“ ist kein Tag; in der Form 19910131 angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no feed; write the three numbers of its label, such as 20-10-20</source>
+        <translation>„%1“ ist kein Dünger; die drei Zahlen seines Etiketts angeben, etwa 20-10-20</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number (%2)</source>
+        <translation>„%1“ ist keine Zahl (%2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number (column %2)</source>
+        <translation>„%1“ ist keine Zahl (Spalte %2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no possible value; leave the cell empty for a gap</source>
+        <translation>„%1“ ist kein möglicher Wert; für eine Lücke die Zelle leer lassen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no station, year, month and element</source>
+        <translation>„%1“ ist nicht Station, Jahr, Monat und Größe</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no time; write it as 2027-05-09T14:30:00</source>
+        <translation>„%1“ ist keine Zeit; in der Form 2027-05-09T14:30:00 angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no value</source>
+        <translation>„%1“ ist kein Wert</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no value in tenths</source>
+        <translation>„%1“ ist kein Wert in Zehnteln</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole number (column %2)</source>
+        <translation>„%1“ ist keine ganze Zahl (Spalte %2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is there twice, or as a file and a folder</source>
+        <translation>„%1“ gibt es zweimal, oder als Datei und als Ordner</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no column; write our name, &apos;=&apos; and the name in the file, such as low_c=Tmin</source>
+        <translation>„%1“ nennt keine Spalte; unseren Namen, „=“ und den Namen in der Datei schreiben, etwa low_c=Tmin</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 belongs to a day that the month does not have</source>
+        <translation>„%1“ am Tag %2 gehört zu einem Tag, den der Monat nicht hat</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 is no number</source>
+        <translation>„%1“ am Tag %2 ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 is no possible value</source>
+        <translation>„%1“ am Tag %2 ist kein möglicher Wert</translation>
+    </message>
+    <message>
+        <source>%1 %2; nothing was unpacked</source>
+        <translation>%1 %2; nichts wurde ausgepackt</translation>
+    </message>
+    <message>
+        <source>%1 already holds a household; choose a new or an empty folder</source>
+        <translation>%1 enthält schon einen Haushalt; einen neuen oder leeren Ordner wählen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2)</source>
+        <translation>%1 lässt sich nicht anlegen (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2); choose another place</source>
+        <translation>%1 lässt sich nicht anlegen (%2); eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made; choose a folder where you may write</source>
+        <translation>%1 lässt sich nicht anlegen; einen Ordner wählen, in den geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read (%2); check its rights</source>
+        <translation>%1 lässt sich nicht lesen (%2); die Rechte prüfen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read to its end; the disk may be failing</source>
+        <translation>%1 lässt sich nicht bis zum Ende lesen; vielleicht versagt der Datenträger</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; check its rights</source>
+        <translation>%1 lässt sich nicht lesen; die Rechte prüfen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; you need the right to read it</source>
+        <translation>%1 lässt sich nicht lesen; es fehlt das Recht dazu</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2)</source>
+        <translation>%1 lässt sich nicht schreiben (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2); choose a folder where you may write</source>
+        <translation>%1 lässt sich nicht schreiben (%2); einen Ordner wählen, in den geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2); make room or choose a folder where you may write, and start again</source>
+        <translation>%1 lässt sich nicht schreiben (%2); Platz schaffen oder einen Ordner wählen, in den geschrieben werden darf, und noch einmal beginnen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (it is there and is no file); choose another name</source>
+        <translation>%1 lässt sich nicht schreiben (das gibt es und ist keine Datei); einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written; its folder must be one where you may write, or copy it to such a one</source>
+        <translation>%1 lässt sich nicht schreiben; der Ordner muss einer sein, in den geschrieben werden darf, sonst in einen solchen kopieren</translation>
+    </message>
+    <message>
+        <source>%1 characters where a line of GHCN-Daily has 269; the line is cut or has another form</source>
+        <translation>%1 Zeichen, wo eine Zeile von GHCN-Daily 269 hat; die Zeile ist abgeschnitten oder hat eine andere Form</translation>
+    </message>
+    <message>
+        <source>%1 could not be brought to the disk (%2); the disk may be full or failing</source>
+        <translation>%1 ließ sich nicht auf den Datenträger bringen (%2); vielleicht ist er voll oder versagt</translation>
+    </message>
+    <message>
+        <source>%1 could not be copied (%2); make room or choose another place</source>
+        <translation>%1 ließ sich nicht kopieren (%2); Platz schaffen oder eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 could not be given its name (%2); choose another name or move away what is there</source>
+        <translation>%1 ließ sich nicht so nennen (%2); einen anderen Namen wählen oder wegräumen, was dort ist</translation>
+    </message>
+    <message>
+        <source>%1 could not be read or written (%2); the disk may be full or failing</source>
+        <translation>%1 ließ sich nicht lesen oder schreiben (%2); vielleicht ist der Datenträger voll oder versagt</translation>
+    </message>
+    <message>
+        <source>%1 could not be read to its end; was it changed meanwhile?</source>
+        <translation>%1 ließ sich nicht bis zum Ende lesen; wurde die Datei inzwischen geändert?</translation>
+    </message>
+    <message>
+        <source>%1 could not be replaced (%2)</source>
+        <translation>%1 ließ sich nicht ersetzen (%2)</translation>
+    </message>
+    <message>
+        <source>%1 could not be unpacked (%2); choose another place</source>
+        <translation>%1 ließ sich nicht auspacken (%2); eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 could not be unpacked (the disk is full, or files may not grow so large); make room or choose another place</source>
+        <translation>%1 ließ sich nicht auspacken (der Datenträger ist voll, oder Dateien dürfen nicht so groß werden); Platz schaffen oder eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 could not be used (%2); restore a backup</source>
+        <translation>%1 ließ sich nicht benutzen (%2); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 could not be written (%2); choose another place</source>
+        <translation>%1 ließ sich nicht schreiben (%2); eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 could not be written (the disk is full, or files may not grow so large); make room or choose another place</source>
+        <translation>%1 ließ sich nicht schreiben (der Datenträger ist voll, oder Dateien dürfen nicht so groß werden); Platz schaffen oder eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 could not be written, the disk is full; make room and repeat</source>
+        <translation>%1 ließ sich nicht schreiben, der Datenträger ist voll; Platz schaffen und wiederholen</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; make room or choose another folder</source>
+        <translation>%1 ließ sich nicht schreiben; Platz schaffen oder einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>%1 does not hold what was written; the disk may be failing</source>
+        <translation>%1 enthält nicht, was geschrieben wurde; vielleicht versagt der Datenträger</translation>
+    </message>
+    <message>
+        <source>%1 entries are more than the %2 that are taken</source>
+        <translation>%1 Einträge sind mehr als die %2, die genommen werden</translation>
+    </message>
+    <message>
+        <source>%1 has %2 MB, at most %3 are read; leave only the nights that matter</source>
+        <translation>%1 hat %2 MB, gelesen werden höchstens %3; nur die Nächte lassen, auf die es ankommt</translation>
+    </message>
+    <message>
+        <source>%1 has %2 MB; photos up to %3 MB are taken, so save it smaller</source>
+        <translation>%1 hat %2 MB; Fotos werden bis %3 MB genommen, also kleiner speichern</translation>
+    </message>
+    <message>
+        <source>%1 has %2 seeds left, not %3; sow fewer, or add the packet they came from</source>
+        <translation>%1 hat noch %2 Körner, nicht %3; weniger säen oder das Tütchen eintragen, aus dem sie kamen</translation>
+    </message>
+    <message>
+        <source>%1 has a column &quot;%2&quot; that is not known</source>
+        <translation>%1 hat eine Spalte „%2“, die nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 has a column twice</source>
+        <translation>%1 hat eine Spalte zweimal</translation>
+    </message>
+    <message>
+        <source>%1 has a head line and no days</source>
+        <translation>%1 hat eine Kopfzeile und keine Tage</translation>
+    </message>
+    <message>
+        <source>%1 has a number in its JSON that is beyond any measure</source>
+        <translation>%1 hat in ihrem JSON eine Zahl jenseits jedes Maßes</translation>
+    </message>
+    <message>
+        <source>%1 has column names and no row; it needs one for each night</source>
+        <translation>%1 hat Spaltennamen und keine Zeile; es braucht eine für jede Nacht</translation>
+    </message>
+    <message>
+        <source>%1 has minutes or seconds of 60 or more; they run from 0 to below 60</source>
+        <translation>%1 hat 60 oder mehr Minuten oder Sekunden; sie gehen von 0 bis unter 60</translation>
+    </message>
+    <message>
+        <source>%1 has more than %2 rows; leave only the nights that matter</source>
+        <translation>%1 hat über %2 Zeilen; nur die Nächte lassen, auf die es ankommt</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;</source>
+        <translation>%1 hat keine Spalte „%2“</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; it has %3</source>
+        <translation>%1 hat keine Spalte „%2“; vorhanden: %3</translation>
+    </message>
+    <message>
+        <source>%1 has no column TMIN; lows are needed</source>
+        <translation>%1 hat keine Spalte TMIN; Tiefstwerte werden gebraucht</translation>
+    </message>
+    <message>
+        <source>%1 has no data/%2 in it; it is no backup of a household</source>
+        <translation>%1 hat kein data/%2 in sich; das ist keine Sicherung eines Haushalts</translation>
+    </message>
+    <message>
+        <source>%1 has no night on or after %2, the day of the forecast; take a newer forecast</source>
+        <translation>%1 hat keine Nacht am oder nach dem %2, dem Tag der Vorhersage; eine neuere Vorhersage nehmen</translation>
+    </message>
+    <message>
+        <source>%1 has no pixels</source>
+        <translation>%1 hat keine Bildpunkte</translation>
+    </message>
+    <message>
+        <source>%1 has no record of its own to remove</source>
+        <translation>%1 hat keine eigene Aufzeichnung, die zu entfernen wäre</translation>
+    </message>
+    <message>
+        <source>%1 has no station %2; it has %3</source>
+        <translation>%1 hat keine Station %2; vorhanden ist %3</translation>
+    </message>
+    <message>
+        <source>%1 has no station %2; it has %3 and others</source>
+        <translation>%1 hat keine Station %2; vorhanden sind %3 und andere</translation>
+    </message>
+    <message>
+        <source>%1 has nothing at &quot;%2&quot;; at its top it has %3</source>
+        <translation>%1 hat nichts bei „%2“; zuoberst steht %3</translation>
+    </message>
+    <message>
+        <source>%1 has room for %2 MB and the household needs %3 MB; make room or choose another place</source>
+        <translation>%1 hat Platz für %2 MB, und der Haushalt braucht %3 MB; Platz schaffen oder eine andere Stelle wählen</translation>
+    </message>
+    <message>
+        <source>%1 holds a database that cannot be used; use another backup</source>
+        <translation>%1 enthält eine Datenbank, die sich nicht benutzen lässt; eine andere Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>%1 holds a database that is no household of this program</source>
+        <translation>%1 enthält eine Datenbank, die kein Haushalt dieses Programms ist</translation>
+    </message>
+    <message>
+        <source>%1 holds no line of coast</source>
+        <translation>%1 enthält keine Küstenlinie</translation>
+    </message>
+    <message>
+        <source>%1 is a file; choose a new or an empty folder</source>
+        <translation>%1 ist eine Datei; einen neuen oder leeren Ordner wählen</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; name a file in it</source>
+        <translation>%1 ist ein Ordner; eine Datei darin nennen</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; name a file of daily records in it</source>
+        <translation>%1 ist ein Ordner; eine Datei mit Tageswerten darin nennen</translation>
+    </message>
+    <message>
+        <source>%1 is cut off or damaged (%2: %3); copy it once more from the camera</source>
+        <translation>%1 ist abgeschnitten oder beschädigt (%2: %3); noch einmal von der Kamera kopieren</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2 cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (%2: nicht zu lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2); restore a backup</source>
+        <translation>%1 ist beschädigt (%2); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2); restore a backup, the file was left as it is</source>
+        <translation>%1 ist beschädigt (%2); eine Sicherung zurückholen, die Datei blieb, wie sie ist</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a day of its own record has no date); restore a backup</source>
+        <translation>%1 ist beschädigt (ein Tag der eigenen Aufzeichnung hat kein Datum); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a measurement of %2 cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (eine Messung vom %2 lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a stay of the accepted plan cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (ein Aufenthalt des angenommenen Plans lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an entry of kind &quot;%2&quot; cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (eine Zeile der Art „%2“ lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an entry of no known kind, &quot;%2&quot;); restore a backup</source>
+        <translation>%1 ist beschädigt (eine Zeile unbekannter Art, „%2“); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an event of %2 cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (ein Ereignis vom %2 lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (cut off after %2 bytes); restore a backup, the file was left as it is</source>
+        <translation>%1 ist beschädigt (nach %2 Bytes abgeschnitten); eine Sicherung zurückholen, die Datei blieb, wie sie ist</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (event %2 is missing); restore a backup</source>
+        <translation>%1 ist beschädigt (Ereignis %2 fehlt); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (it says nothing of its place); restore a backup</source>
+        <translation>%1 ist beschädigt (über den Ort steht nichts darin); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its own record has no days); restore a backup</source>
+        <translation>%1 ist beschädigt (die eigene Aufzeichnung hat keine Tage); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its own record has no place or date); restore a backup</source>
+        <translation>%1 ist beschädigt (die eigene Aufzeichnung hat keinen Ort oder kein Datum); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its place is not on the globe); restore a backup</source>
+        <translation>%1 ist beschädigt (der Ort liegt nicht auf der Erde); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (measurement %2 is missing); restore a backup</source>
+        <translation>%1 ist beschädigt (Messung %2 fehlt); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (photo %2 cannot be read); restore a backup</source>
+        <translation>%1 ist beschädigt (Foto %2 lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or no packed station table; build or install it again</source>
+        <translation>%1 ist beschädigt oder keine gepackte Stationstabelle; sie neu bauen oder installieren</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or no packed table of towns; build or install it again</source>
+        <translation>%1 ist beschädigt oder keine gepackte Tabelle der Orte; sie neu bauen oder installieren</translation>
+    </message>
+    <message>
+        <source>%1 is empty; copy it once more from the camera</source>
+        <translation>%1 ist leer; noch einmal von der Kamera kopieren</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a head line and a row a day</source>
+        <translation>%1 ist leer; es braucht eine Kopfzeile und je Tag eine Zeile</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a line of column names</source>
+        <translation>%1 ist leer; es braucht eine Zeile mit Spaltennamen</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a line of column names and a row for each night</source>
+        <translation>%1 ist leer; es braucht eine Zeile mit Spaltennamen und für jede Nacht eine Zeile</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs daily records</source>
+        <translation>%1 ist leer; es braucht Tageswerte</translation>
+    </message>
+    <message>
+        <source>%1 is held by another program; close that one or try again in a moment</source>
+        <translation>%1 wird von einem anderen Programm festgehalten; jenes schließen oder es gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2; move it first</source>
+        <translation>%1 ist fest an %2; zuerst umstellen</translation>
+    </message>
+    <message>
+        <source>%1 is nested more than 64 deep; that is no forecast</source>
+        <translation>%1 ist mehr als 64-fach geschachtelt; das ist keine Vorhersage</translation>
+    </message>
+    <message>
+        <source>%1 is no file; name a backup&apos;s zip file</source>
+        <translation>%1 ist keine Datei; die Zip-Datei einer Sicherung nennen</translation>
+    </message>
+    <message>
+        <source>%1 is no ordinary file; save the records to a file first</source>
+        <translation>%1 ist keine gewöhnliche Datei; die Werte zuerst in eine Datei speichern</translation>
+    </message>
+    <message>
+        <source>%1 is no photo in JPEG, PNG, WebP or HEIC; save it as one of these</source>
+        <translation>%1 ist kein Foto in JPEG, PNG, WebP oder HEIC; in einem davon speichern</translation>
+    </message>
+    <message>
+        <source>%1 is no place in %2; the form is EPSG:code:easting,northing, easting first</source>
+        <translation>%1 ist kein Ort in %2; die Form ist EPSG:Kennzahl:Rechtswert,Hochwert, der Rechtswert zuerst</translation>
+    </message>
+    <message>
+        <source>%1 is no place: %2; write it as 48.21,16.37 or 48°12&apos;36&quot;N 16°22&apos;12&quot;E</source>
+        <translation>%1 ist kein Ort: %2; in der Form 48.21,16.37 oder 48°12&apos;36&quot;N 16°22&apos;12&quot;E angeben</translation>
+    </message>
+    <message>
+        <source>%1 is no place: the form is EPSG:code:easting,northing, such as EPSG:32633:601000,5340000</source>
+        <translation>%1 ist kein Ort: die Form ist EPSG:Kennzahl:Rechtswert,Hochwert, etwa EPSG:32633:601000,5340000</translation>
+    </message>
+    <message>
+        <source>%1 is no text in UTF-8 (it has a zero byte); save it as UTF-8 text</source>
+        <translation>%1 ist kein Text in UTF-8 (ein Byte ist null); als Text in UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>%1 is not a file; name a photo</source>
+        <translation>%1 ist keine Datei; ein Foto nennen</translation>
+    </message>
+    <message>
+        <source>%1 is not a folder; name a household&apos;s folder</source>
+        <translation>%1 ist kein Ordner; den Ordner eines Haushalts nennen</translation>
+    </message>
+    <message>
+        <source>%1 is not a household; it has no file %2 in it</source>
+        <translation>%1 ist kein Haushalt; darin ist keine Datei %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a household; it was not made by this program</source>
+        <translation>%1 ist kein Haushalt; dieses Programm hat das nicht gemacht</translation>
+    </message>
+    <message>
+        <source>%1 is not a system of map coordinates (it measures heights or from the Earth&apos;s centre); take another code</source>
+        <translation>%1 ist kein System von Kartenkoordinaten (es misst Höhen oder vom Erdmittelpunkt aus); eine andere Kennzahl nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is not empty; choose a new or an empty folder</source>
+        <translation>%1 ist nicht leer; einen neuen oder leeren Ordner wählen</translation>
+    </message>
+    <message>
+        <source>%1 is not safe to read (%2); save it anew without its EXIF</source>
+        <translation>%1 lässt sich nicht sicher lesen (%2); ohne EXIF neu speichern</translation>
+    </message>
+    <message>
+        <source>%1 is not the photo that its name says; put the original in its place or take it away</source>
+        <translation>%1 ist nicht das Foto, das der Name nennt; das Original an seine Stelle legen oder es wegnehmen</translation>
+    </message>
+    <message>
+        <source>%1 is not there (looked at %2); install the program or name the file in %3</source>
+        <translation>%1 ist nicht da (gesucht in %2); das Programm installieren oder die Datei in %3 nennen</translation>
+    </message>
+    <message>
+        <source>%1 is read-only; copy the household to a folder where you may write</source>
+        <translation>%1 darf nur gelesen werden; den Haushalt in einen Ordner kopieren, in den geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>%1 is the database of another program</source>
+        <translation>%1 ist die Datenbank eines anderen Programms</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the area that %2 is made for; the form is EPSG:code:easting,northing, easting first</source>
+        <translation>%1 liegt außerhalb des Gebiets, für das %2 gemacht ist; die Form ist EPSG:Kennzahl:Rechtswert,Hochwert, der Rechtswert zuerst</translation>
+    </message>
+    <message>
+        <source>%1 must end in .jpg or .png, so that its form is known</source>
+        <translation>%1 muss auf .jpg oder .png enden, damit die Form bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3 degrees, not %4</source>
+        <translation>%1 muss zwischen %2 und %3 Grad liegen, nicht bei %4</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3 m, not %4</source>
+        <translation>%1 muss zwischen %2 und %3 m liegen, nicht bei %4</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3, not %4</source>
+        <translation>%1 muss zwischen %2 und %3 liegen, nicht bei %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was measured in the photo %3</source>
+        <translation>%1 vom %2 wurde in dem Foto %3 gemessen</translation>
+    </message>
+    <message>
+        <source>%1 of its days have values that were never read on land</source>
+        <translation>%1 ihrer Tage haben Werte, die an Land nie gemessen wurden</translation>
+    </message>
+    <message>
+        <source>%1 of that month stands twice for station %2</source>
+        <translation>%1 dieses Monats steht zweimal da für die Station %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2; move it first</source>
+        <translation>%1 steht an %2; zuerst umstellen</translation>
+    </message>
+    <message>
+        <source>%1 stands on line %2 already; keep one of them</source>
+        <translation>%1 steht schon in Zeile %2; eine davon behalten</translation>
+    </message>
+    <message>
+        <source>%1 stays on the list: %2; with 0 pots the plan uses it no more</source>
+        <translation>%1 bleibt in der Liste: %2; mit 0 Töpfen rechnet der Plan nicht mehr damit</translation>
+    </message>
+    <message>
+        <source>%1 was made by a newer version of this program (schema %2, this one knows %3); import it with that one</source>
+        <translation>%1 wurde mit einer neueren Fassung dieses Programms gemacht (Schema %2, diese kennt %3); mit jener einlesen</translation>
+    </message>
+    <message>
+        <source>%1 was made by a newer version of this program; restore it with that one, nothing was made here</source>
+        <translation>%1 wurde mit einer neueren Fassung dieses Programms gemacht; mit jener zurückholen, hier wurde nichts angelegt</translation>
+    </message>
+    <message>
+        <source>%1 was not added (%2); its name must be new and its numbers in their ranges</source>
+        <translation>%1 wurde nicht hinzugefügt (%2); der Name muss neu sein und die Zahlen in ihren Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 was packed for a newer version of this program</source>
+        <translation>%1 wurde für eine neuere Fassung dieses Programms gepackt</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version of this program (schema %2, this one knows %3); it was left untouched</source>
+        <translation>%1 wurde mit einer neueren Fassung dieses Programms geschrieben (Schema %2, diese kennt %3); es blieb unberührt</translation>
+    </message>
+    <message>
+        <source>%1 would unpack to %2 x %3 pixels; up to %4 million are taken, so save it smaller</source>
+        <translation>%1 würde zu %2 x %3 Bildpunkten ausgepackt; genommen werden bis %4 Millionen, also kleiner speichern</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, Zeile %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3 fields where the head has %4</source>
+        <translation>%1, Zeile %2: %3 Felder, wo der Kopf %4 hat</translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark is not closed or stands inside a field; write fields as RFC 4180 asks</source>
+        <translation>%1, Zeile %2: ein Anführungszeichen ist nicht geschlossen oder steht mitten in einem Feld; Felder so schreiben, wie es RFC 4180 verlangt</translation>
+    </message>
+    <message>
+        <source>%1, line %2: no line of coast; it needs pairs of whole numbers, longitude first, in hundredths of a degree</source>
+        <translation>%1, Zeile %2: keine Küstenlinie; es braucht Paare ganzer Zahlen, die Länge zuerst, in Hundertstelgrad</translation>
+    </message>
+    <message>
+        <source>%1, line %2: the JSON breaks off or has a character that does not belong there</source>
+        <translation>%1, Zeile %2: das JSON bricht ab oder hat ein Zeichen, das nicht dorthin gehört</translation>
+    </message>
+    <message>
+        <source>%1, line 1: this is no daily record; give GHCN-Daily&apos;s fixed-width lines or one of its comma-separated forms</source>
+        <translation>%1, Zeile 1: das ist keine Aufzeichnung nach Tagen; die Zeilen fester Breite von GHCN-Daily oder eine seiner kommagetrennten Formen angeben</translation>
+    </message>
+    <message>
+        <source>%1, or %2</source>
+        <translation>%1, oder %2</translation>
+    </message>
+    <message>
+        <source>%1, row %2: %3</source>
+        <translation>%1, Eintrag %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; %3; the file was altered or is torn, use another backup</source>
+        <translation>%1: „%2“ %3; die Datei wurde verändert oder ist unvollständig, eine andere Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; has %3 values where another has %4</source>
+        <translation>%1: „%2“ hat %3 Werte, wo ein anderes %4 hat</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not what the backup&apos;s list says; it was altered or is torn, use another backup</source>
+        <translation>%1: „%2“ ist nicht, was die Liste der Sicherung sagt; es wurde verändert oder ist unvollständig, eine andere Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>%1: %2; nothing was unpacked</source>
+        <translation>%1: %2; nichts wurde ausgepackt</translation>
+    </message>
+    <message>
+        <source>%1: not enough memory to unpack it; close other programs</source>
+        <translation>%1: zu wenig Speicher zum Auspacken; andere Programme schließen</translation>
+    </message>
+    <message>
+        <source>%1: part of its EXIF is damaged; its date may be missing</source>
+        <translation>%1: ein Teil der EXIF-Angaben ist beschädigt; das Datum kann fehlen</translation>
+    </message>
+    <message>
+        <source>%1: the lines of station %2 do not stand together; sort the file by station</source>
+        <translation>%1: die Zeilen der Station %2 stehen nicht beisammen; die Datei nach Stationen ordnen</translation>
+    </message>
+    <message>
+        <source>%1: this system&apos;s library cannot read that kind of HEIC (%2); let the phone save or share it as JPEG</source>
+        <translation>%1: die Bibliothek dieses Systems kann diese Art HEIC nicht lesen (%2); das Foto vom Telefon als JPEG speichern oder teilen lassen</translation>
+    </message>
+    <message>
+        <source>%1: where it was taken cannot be taken out of it (%2); export it with its position, or save it as JPEG</source>
+        <translation>%1: wo es aufgenommen wurde, lässt sich nicht herausnehmen (%2); mit dem Aufnahmeort ausgeben oder als JPEG speichern</translation>
+    </message>
+    <message>
+        <source>%1: where it was taken cannot be taken out of it; export it with its position, or save it as JPEG</source>
+        <translation>%1: wo es aufgenommen wurde, lässt sich nicht herausnehmen; mit dem Aufnahmeort ausgeben oder als JPEG speichern</translation>
+    </message>
+    <message>
+        <source>PROJ could not be started, so there is no map</source>
+        <translation>PROJ ließ sich nicht starten, daher gibt es keine Karte</translation>
+    </message>
+    <message>
+        <source>PROJ could not be started; write the place as LAT,LON</source>
+        <translation>PROJ ließ sich nicht starten; den Ort als BREITE,LÄNGE angeben</translation>
+    </message>
+    <message>
+        <source>PROJ knows no way from %1 to latitude and longitude; write the place as LAT,LON</source>
+        <translation>PROJ kennt keinen Weg von %1 zu Breite und Länge; den Ort als BREITE,LÄNGE angeben</translation>
+    </message>
+    <message>
+        <source>PROJ&apos;s list of EPSG codes (proj.db) is not installed; write the place as LAT,LON</source>
+        <translation>die Liste der EPSG-Kennzahlen von PROJ (proj.db) ist nicht installiert; den Ort als BREITE,LÄNGE angeben</translation>
+    </message>
+    <message>
+        <source>a chance must lie within 0 and 1</source>
+        <translation>eine Wahrscheinlichkeit muss zwischen 0 und 1 liegen</translation>
+    </message>
+    <message>
+        <source>a comparison needs 2 plants, has %1</source>
+        <translation>ein Vergleich braucht 2 Pflanzen, hat %1</translation>
+    </message>
+    <message>
+        <source>a comparison of two groups needs 2 plants in each, has %1 and %2</source>
+        <translation>ein Vergleich zweier Gruppen braucht 2 Pflanzen in jeder, hat %1 und %2</translation>
+    </message>
+    <message>
+        <source>a coordinate has both a sign and one of N, S, E, W</source>
+        <translation>eine Koordinate hat ein Vorzeichen und dazu N, S, E oder W</translation>
+    </message>
+    <message>
+        <source>a coordinate has no number</source>
+        <translation>eine Koordinate hat keine Zahl</translation>
+    </message>
+    <message>
+        <source>a corner of the outline lies outside of the upright picture, which has %1 x %2 pixels</source>
+        <translation>eine Ecke des Umrisses liegt außerhalb des aufrechten Bildes, das %1 x %2 Bildpunkte hat</translation>
+    </message>
+    <message>
+        <source>a count lies between the sowing on %1 and today</source>
+        <translation>eine Zählung liegt zwischen der Aussaat am %1 und heute</translation>
+    </message>
+    <message>
+        <source>a count of seedlings</source>
+        <translation>eine Zählung der Sämlinge</translation>
+    </message>
+    <message>
+        <source>a curve of %1 parameters needs %2 points, has %3</source>
+        <translation>eine Kurve mit %1 Parametern braucht %2 Punkte, hat %3</translation>
+    </message>
+    <message>
+        <source>a curve of growth needs 4 points, has %1</source>
+        <translation>eine Wachstumskurve braucht 4 Punkte, hat %1</translation>
+    </message>
+    <message>
+        <source>a day of the year lies within 1 and 366</source>
+        <translation>ein Tag des Jahres liegt zwischen 1 und 366</translation>
+    </message>
+    <message>
+        <source>a demonstration has %1 to %2 %3, not %4</source>
+        <translation>eine Vorführung hat %1 bis %2 %3, nicht %4</translation>
+    </message>
+    <message>
+        <source>a demonstration needs a date in the years 1930 to 2190, not %1</source>
+        <translation>eine Vorführung braucht ein Datum in den Jahren 1930 bis 2190, nicht %1</translation>
+    </message>
+    <message>
+        <source>a division needs a name for each new piece</source>
+        <translation>eine Teilung braucht für jedes neue Stück einen Namen</translation>
+    </message>
+    <message>
+        <source>a forecast of %1</source>
+        <translation>eine Vorhersage vom %1</translation>
+    </message>
+    <message>
+        <source>a jug must hold more than 0 and at most 1000 L</source>
+        <translation>eine Kanne muss mehr als 0 und höchstens 1000 L fassen</translation>
+    </message>
+    <message>
+        <source>a length is measured by a scale: two points and their distance in cm</source>
+        <translation>eine Länge wird an einem Maßstab gemessen: zwei Punkte und ihr Abstand in cm</translation>
+    </message>
+    <message>
+        <source>a line needs two points of different x</source>
+        <translation>eine Gerade braucht zwei Punkte an verschiedenen Stellen</translation>
+    </message>
+    <message>
+        <source>a line with a break needs 5 points of different x, has %1</source>
+        <translation>eine Gerade mit Knick braucht 5 Punkte an verschiedenen Stellen, hat %1</translation>
+    </message>
+    <message>
+        <source>a lot needs a name and a crop</source>
+        <translation>eine Partie braucht einen Namen und eine Kultur</translation>
+    </message>
+    <message>
+        <source>a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out</source>
+        <translation>eine Partie von %1 Körnern kann nicht gesät werden; die Anzahl im Tütchen angeben oder sie weglassen</translation>
+    </message>
+    <message>
+        <source>a moving picture</source>
+        <translation>ein bewegtes Bild</translation>
+    </message>
+    <message>
+        <source>a percentage must lie within 0 and 100</source>
+        <translation>ein Prozentwert muss zwischen 0 und 100 liegen</translation>
+    </message>
+    <message>
+        <source>a place needs a time zone</source>
+        <translation>ein Ort braucht eine Zeitzone</translation>
+    </message>
+    <message>
+        <source>a planned stay</source>
+        <translation>ein geplanter Aufenthalt</translation>
+    </message>
+    <message>
+        <source>a plant is pinned to it</source>
+        <translation>eine Pflanze ist dort festgehalten</translation>
+    </message>
+    <message>
+        <source>a plant needs a name</source>
+        <translation>eine Pflanze braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>a plant stands there or is kept there</source>
+        <translation>eine Pflanze steht dort oder ist dort fest</translation>
+    </message>
+    <message>
+        <source>a plant that is gone stood there</source>
+        <translation>eine Pflanze, die es nicht mehr gibt, stand dort</translation>
+    </message>
+    <message>
+        <source>a reading of %1</source>
+        <translation>eine Ablesung vom %1</translation>
+    </message>
+    <message>
+        <source>a row has station, day, element, value and up to four flags</source>
+        <translation>eine Zeile hat Station, Tag, Größe, Wert und bis zu vier Kennzeichen</translation>
+    </message>
+    <message>
+        <source>a sowing</source>
+        <translation>eine Aussaat</translation>
+    </message>
+    <message>
+        <source>a sowing is logged when it is done; %1 is after today</source>
+        <translation>eine Aussaat wird eingetragen, wenn sie getan ist; der %1 ist nach heute</translation>
+    </message>
+    <message>
+        <source>a sowing needs at least one seed</source>
+        <translation>eine Aussaat braucht mindestens ein Korn</translation>
+    </message>
+    <message>
+        <source>a spot needs a name</source>
+        <translation>ein Platz braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>a spot needs a name, such as South sill</source>
+        <translation>ein Platz braucht einen Namen, etwa Südfenster</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>ein Aufenthalt</translation>
+    </message>
+    <message>
+        <source>a temporary name is taken</source>
+        <translation>ein vorläufiger Name ist vergeben</translation>
+    </message>
+    <message>
+        <source>a town&apos;s name of %1 bytes is longer than any; write the town alone</source>
+        <translation>der Name eines Ortes mit %1 Bytes ist länger als jeder; den Ort allein schreiben</translation>
+    </message>
+    <message>
+        <source>a trend test needs 3 values, has %1</source>
+        <translation>eine Prüfung auf Richtung braucht 3 Werte, hat %1</translation>
+    </message>
+    <message>
+        <source>after the comma stands no country or region; write it as Springfield, Missouri</source>
+        <translation>nach dem Komma steht kein Land und keine Region; in der Form Springfield, Missouri angeben</translation>
+    </message>
+    <message>
+        <source>all plants changed alike to the last digit; nothing can be said of chance</source>
+        <translation>alle Pflanzen haben sich bis zur letzten Stelle gleich verändert; über den Zufall lässt sich nichts sagen</translation>
+    </message>
+    <message>
+        <source>an amount of water must be above 0 and at most 1000 L</source>
+        <translation>eine Wassermenge muss über 0 und höchstens bei 1000 L liegen</translation>
+    </message>
+    <message>
+        <source>an outline has at least three corners</source>
+        <translation>ein Umriss hat mindestens drei Ecken</translation>
+    </message>
+    <message>
+        <source>cannot be unpacked</source>
+        <translation>lässt sich nicht auspacken</translation>
+    </message>
+    <message>
+        <source>cloud must lie within 0 and 100 percent</source>
+        <translation>die Bewölkung muss zwischen 0 und 100 Prozent liegen</translation>
+    </message>
+    <message>
+        <source>could not start the reader of comma-separated files</source>
+        <translation>das Lesen kommagetrennter Dateien ließ sich nicht starten</translation>
+    </message>
+    <message>
+        <source>does not unpack to what was packed</source>
+        <translation>ergibt beim Auspacken nicht, was gepackt wurde</translation>
+    </message>
+    <message>
+        <source>entry %1 %2</source>
+        <translation>Eintrag %1 %2</translation>
+    </message>
+    <message>
+        <source>entry %1 has no name</source>
+        <translation>Eintrag %1 hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <source>gives no household (%1)</source>
+        <translation>ergibt keinen Haushalt (%1)</translation>
+    </message>
+    <message>
+        <source>gives no household (household.csv needs one row)</source>
+        <translation>ergibt keinen Haushalt (household.csv braucht eine Zeile)</translation>
+    </message>
+    <message>
+        <source>gives no household that can be opened (%1)</source>
+        <translation>ergibt keinen Haushalt, der sich öffnen lässt (%1)</translation>
+    </message>
+    <message>
+        <source>green_cover</source>
+        <translation>Grünanteil</translation>
+    </message>
+    <message>
+        <source>has %1 files below data/ and lists %2</source>
+        <translation>hat %1 Dateien unter data/ und nennt %2</translation>
+    </message>
+    <message>
+        <source>has %1 readings; it needs one at least and %2 at most</source>
+        <translation>hat %1 Messwerte; es braucht mindestens einen und höchstens %2</translation>
+    </message>
+    <message>
+        <source>has a %1 whose %2</source>
+        <translation>hat ein fehlerhaftes %1: %2</translation>
+    </message>
+    <message>
+        <source>has a name that is not UTF-8</source>
+        <translation>hat einen Namen, der nicht UTF-8 ist</translation>
+    </message>
+    <message>
+        <source>has a name with control characters</source>
+        <translation>hat einen Namen mit Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>has a part of over %1 bytes in its path</source>
+        <translation>hat einen Teil von über %1 Bytes im Pfad</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; a count is a whole number</source>
+        <translation>hat einen Messwert von %1; eine Anzahl ist eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; it lies within 0 and %2</source>
+        <translation>hat einen Messwert von %1; er liegt zwischen 0 und %2</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; it lies within 0 and %2 cm</source>
+        <translation>hat einen Messwert von %1; er liegt zwischen 0 und %2 cm</translation>
+    </message>
+    <message>
+        <source>has a time outside the day or without its zone</source>
+        <translation>hat eine Uhrzeit außerhalb des Tages oder ohne ihre Zone</translation>
+    </message>
+    <message>
+        <source>has an about.csv that names no schema</source>
+        <translation>hat eine about.csv, die kein Schema nennt</translation>
+    </message>
+    <message>
+        <source>has an empty name or one of over %1 bytes</source>
+        <translation>hat einen leeren Namen oder einen von über %1 Bytes</translation>
+    </message>
+    <message>
+        <source>has no %1</source>
+        <translation>hat kein %1</translation>
+    </message>
+    <message>
+        <source>has no %1.csv (an empty table still has its head line)</source>
+        <translation>hat keine %1.csv (auch eine leere Tabelle hat ihre Kopfzeile)</translation>
+    </message>
+    <message>
+        <source>has no about.csv</source>
+        <translation>hat keine about.csv</translation>
+    </message>
+    <message>
+        <source>has no digest of 64 hexadecimal digits and a path</source>
+        <translation>hat keine Prüfsumme aus 64 hexadezimalen Ziffern und keinen Pfad</translation>
+    </message>
+    <message>
+        <source>has tag files that are not in UTF-8</source>
+        <translation>hat Begleitdateien, die nicht in UTF-8 sind</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>is a bag of version &quot;%1&quot;; 1.0 and 0.97 are read</source>
+        <translation>ist ein Bag der Version „%1“; gelesen werden 1.0 und 0.97</translation>
+    </message>
+    <message>
+        <source>is no backup of this program (a BagIt bag in a zip, with bagit.txt in its one folder)</source>
+        <translation>ist keine Sicherung dieses Programms (ein Bag nach BagIt in einer Zip-Datei, mit bagit.txt in ihrem einzigen Ordner)</translation>
+    </message>
+    <message>
+        <source>is not whole: it lists &quot;%1&quot; and does not have it</source>
+        <translation>ist nicht vollständig: sie nennt „%1“ und enthält es nicht</translation>
+    </message>
+    <message>
+        <source>is not whole: its fetch.txt names files that lie elsewhere, and nothing is fetched</source>
+        <translation>ist nicht vollständig: ihre fetch.txt nennt Dateien, die anderswo liegen, und geholt wird nichts</translation>
+    </message>
+    <message>
+        <source>it cannot be read</source>
+        <translation>lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>it cannot be read to its end</source>
+        <translation>lässt sich nicht bis zum Ende lesen</translation>
+    </message>
+    <message>
+        <source>it has two latitudes or two longitudes</source>
+        <translation>es hat zwei Breiten oder zwei Längen</translation>
+    </message>
+    <message>
+        <source>it holds something that is neither a number nor N, S, E, W</source>
+        <translation>es enthält etwas, das weder eine Zahl noch N, S, E, W ist</translation>
+    </message>
+    <message>
+        <source>it is a link or has a name that no archive takes</source>
+        <translation>ist eine Verknüpfung oder hat einen Namen, den keine Archivdatei nimmt</translation>
+    </message>
+    <message>
+        <source>it is not a latitude and a longitude, two numbers with a decimal point</source>
+        <translation>es ist nicht Breite und Länge, zwei Zahlen mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>it is not named as a photo of a household</source>
+        <translation>heißt nicht wie ein Foto eines Haushalts</translation>
+    </message>
+    <message>
+        <source>it is warmest when the place is coldest: check the dates, and the sign of the latitude</source>
+        <translation>am wärmsten ist es dort, wenn der Ort am kältesten ist: die Daten prüfen und das Vorzeichen der Breite</translation>
+    </message>
+    <message>
+        <source>it would unpack to %1 MB, over %2 times its own size</source>
+        <translation>sie würde zu %1 MB ausgepackt, über das %2-Fache der eigenen Größe</translation>
+    </message>
+    <message>
+        <source>it would unpack to more than %1 bytes</source>
+        <translation>sie würde zu mehr als %1 Bytes ausgepackt</translation>
+    </message>
+    <message>
+        <source>its EXIF directories lead in a circle</source>
+        <translation>die EXIF-Verzeichnisse führen im Kreis</translation>
+    </message>
+    <message>
+        <source>its WebP data breaks off</source>
+        <translation>die WebP-Daten brechen ab</translation>
+    </message>
+    <message>
+        <source>its content has the digest %1</source>
+        <translation>der Inhalt hat die Prüfsumme %1</translation>
+    </message>
+    <message>
+        <source>its degree, minute and second marks are not in that order</source>
+        <translation>die Zeichen für Grad, Minuten und Sekunden stehen nicht in dieser Folge</translation>
+    </message>
+    <message>
+        <source>its highs lie %1 K above the place&apos;s on average: check unit, position, height and whether the thermometer stood in the sun</source>
+        <translation>ihre Höchstwerte liegen im Mittel %1 K über denen des Ortes: Einheit, Lage und Höhe prüfen, und ob das Thermometer in der Sonne stand</translation>
+    </message>
+    <message>
+        <source>its highs lie %1 K below the place&apos;s on average: check unit, position, height and whether the thermometer stood in the sun</source>
+        <translation>ihre Höchstwerte liegen im Mittel %1 K unter denen des Ortes: Einheit, Lage und Höhe prüfen, und ob das Thermometer in der Sonne stand</translation>
+    </message>
+    <message>
+        <source>its highs of %1 lie %2 K above the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>ihre Höchstwerte im %1 liegen %2 K über denen der Tabelle; eine Mulde, eine warme Wand, eine andere Höhe oder ein fehlerhaftes Thermometer kann das bewirken</translation>
+    </message>
+    <message>
+        <source>its highs of %1 lie %2 K below the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>ihre Höchstwerte im %1 liegen %2 K unter denen der Tabelle; eine Mulde, eine warme Wand, eine andere Höhe oder ein fehlerhaftes Thermometer kann das bewirken</translation>
+    </message>
+    <message>
+        <source>its lows lie %1 K above the place&apos;s on average: check unit, position and height</source>
+        <translation>ihre Tiefstwerte liegen im Mittel %1 K über denen des Ortes: Einheit, Lage und Höhe prüfen</translation>
+    </message>
+    <message>
+        <source>its lows lie %1 K below the place&apos;s on average: check unit, position and height</source>
+        <translation>ihre Tiefstwerte liegen im Mittel %1 K unter denen des Ortes: Einheit, Lage und Höhe prüfen</translation>
+    </message>
+    <message>
+        <source>its lows of %1 lie %2 K above the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>ihre Tiefstwerte im %1 liegen %2 K über denen der Tabelle; eine Mulde, eine warme Wand, eine andere Höhe oder ein fehlerhaftes Thermometer kann das bewirken</translation>
+    </message>
+    <message>
+        <source>its lows of %1 lie %2 K below the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>ihre Tiefstwerte im %1 liegen %2 K unter denen der Tabelle; eine Mulde, eine warme Wand, eine andere Höhe oder ein fehlerhaftes Thermometer kann das bewirken</translation>
+    </message>
+    <message>
+        <source>its parts are not degrees, minutes and seconds in that order</source>
+        <translation>die Teile sind nicht Grad, Minuten und Sekunden in dieser Folge</translation>
+    </message>
+    <message>
+        <source>its parts cannot be found</source>
+        <translation>die Teile sind nicht zu finden</translation>
+    </message>
+    <message>
+        <source>its thermometer has readings</source>
+        <translation>das Thermometer dort hat Ablesungen</translation>
+    </message>
+    <message>
+        <source>latitude must lie within -90 and 90 degrees</source>
+        <translation>die Breite muss zwischen -90 und 90 Grad liegen</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>line %1 %2</source>
+        <translation>Zeile %1 %2</translation>
+    </message>
+    <message>
+        <source>lists &quot;%1&quot; again</source>
+        <translation>nennt „%1“ noch einmal</translation>
+    </message>
+    <message>
+        <source>lists &quot;%1&quot;, which is not below data/</source>
+        <translation>nennt „%1“, das nicht unter data/ liegt</translation>
+    </message>
+    <message>
+        <source>longest_leaf</source>
+        <translation>längstes Blatt</translation>
+    </message>
+    <message>
+        <source>longitude must lie within -180 and 180 degrees</source>
+        <translation>die Länge muss zwischen -180 und 180 Grad liegen</translation>
+    </message>
+    <message>
+        <source>minutes and seconds have no sign</source>
+        <translation>Minuten und Sekunden haben kein Vorzeichen</translation>
+    </message>
+    <message>
+        <source>names a photo that is no SHA-256 of 64 small hex digits</source>
+        <translation>nennt ein Foto, das keine SHA-256 aus 64 kleinen Hexadezimalziffern ist</translation>
+    </message>
+    <message>
+        <source>names a pot of no possible size; a pot has up to 1000 litres</source>
+        <translation>nennt einen Topf von unmöglicher Größe; ein Topf hat bis zu 1000 Liter</translation>
+    </message>
+    <message>
+        <source>names a row of %1 that is not there</source>
+        <translation>nennt eine Zeile von %1, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>new_leaves</source>
+        <translation>neue Blätter</translation>
+    </message>
+    <message>
+        <source>no crop named &quot;%1&quot; in the reference of seeds; did you mean %2</source>
+        <translation>in den Tabellen der Samen gibt es keine Kultur „%1“; gemeint vielleicht %2</translation>
+    </message>
+    <message>
+        <source>no moment: %1</source>
+        <translation>kein Zeitpunkt: %1</translation>
+    </message>
+    <message>
+        <source>no number: %1</source>
+        <translation>keine Zahl: %1</translation>
+    </message>
+    <message>
+        <source>no object: %1</source>
+        <translation>kein Objekt: %1</translation>
+    </message>
+    <message>
+        <source>no pest named &quot;%1&quot;; known are %2</source>
+        <translation>es gibt keinen Schädling „%1“; bekannt sind %2</translation>
+    </message>
+    <message>
+        <source>no photo was added to %1 (%2); the plants must be of the household</source>
+        <translation>zu %1 wurde kein Foto hinzugefügt (%2); die Pflanzen müssen zum Haushalt gehören</translation>
+    </message>
+    <message>
+        <source>no pixel lies inside of the outline; draw it larger</source>
+        <translation>kein Bildpunkt liegt im Umriss; ihn größer zeichnen</translation>
+    </message>
+    <message>
+        <source>no pixels in it</source>
+        <translation>ohne Bildpunkte</translation>
+    </message>
+    <message>
+        <source>no plant named &quot;%1&quot; in the reference; did you mean %2</source>
+        <translation>in der Liste der Pflanzen gibt es keine „%1“; gemeint vielleicht %2</translation>
+    </message>
+    <message>
+        <source>no plant named &quot;%1&quot; in the reference; give a common or botanical name</source>
+        <translation>in der Liste der Pflanzen gibt es keine „%1“; einen gebräuchlichen oder botanischen Namen angeben</translation>
+    </message>
+    <message>
+        <source>no readings: %1</source>
+        <translation>keine Messwerte: %1</translation>
+    </message>
+    <message>
+        <source>no sound WebP header</source>
+        <translation>kein heiler WebP-Kopf</translation>
+    </message>
+    <message>
+        <source>no station lies within %1 m of the place&apos;s height: temperatures are carried there by the usual lapse</source>
+        <translation>keine Station liegt innerhalb von %1 m der Höhe des Ortes: Temperaturen werden mit der üblichen Abnahme dorthin übertragen</translation>
+    </message>
+    <message>
+        <source>no station near gives the spread of its days: frost dates are rough</source>
+        <translation>keine Station in der Nähe gibt an, wie ihre Tage streuen: Frostdaten sind grob</translation>
+    </message>
+    <message>
+        <source>no text: %1</source>
+        <translation>kein Text: %1</translation>
+    </message>
+    <message>
+        <source>no town &quot;%1&quot; is known; did you mean %2</source>
+        <translation>kein Ort „%1“ ist bekannt; gemeint vielleicht %2</translation>
+    </message>
+    <message>
+        <source>no town &quot;%1&quot; is known; name a larger town nearby or write the place as LAT,LON</source>
+        <translation>kein Ort „%1“ ist bekannt; einen größeren in der Nähe nennen oder den Ort als BREITE,LÄNGE angeben</translation>
+    </message>
+    <message>
+        <source>no town is known in &quot;%1&quot;; name a country by its two letters or its English name, or a region of it</source>
+        <translation>in „%1“ ist kein Ort bekannt; ein Land mit seinen zwei Buchstaben oder seinem englischen Namen nennen, oder eine seiner Regionen</translation>
+    </message>
+    <message>
+        <source>no year has day %1 in month %2</source>
+        <translation>kein Jahr hat einen Tag %1 im Monat %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>nothing was changed (%1); names must differ, also from those of plants that are gone, and numbers lie in their ranges</source>
+        <translation>nichts wurde geändert (%1); Namen müssen sich unterscheiden, auch von denen der Pflanzen, die es nicht mehr gibt, und Zahlen in ihren Grenzen liegen</translation>
+    </message>
+    <message>
+        <source>nothing was divided in %1; a piece&apos;s name is taken, also by plants that are gone, or its spot is not in the household</source>
+        <translation>in %1 wurde nichts geteilt; der Name eines Stücks ist vergeben, vielleicht an eine Pflanze, die es nicht mehr gibt, oder sein Platz ist nicht im Haushalt</translation>
+    </message>
+    <message>
+        <source>nothing was kept in %1; a forecast is of a night before it was made, or a temperature lies outside -90 to 60 degrees Celsius</source>
+        <translation>in %1 wurde nichts aufgenommen; eine Vorhersage gilt einer Nacht vor ihrem Tag, oder eine Temperatur liegt nicht zwischen -90 und 60 Grad Celsius</translation>
+    </message>
+    <message>
+        <source>nothing was logged in %1; a spot is not in the household, or a temperature lies outside -90 to 60 degrees Celsius</source>
+        <translation>in %1 wurde nichts eingetragen; ein Platz ist nicht im Haushalt, oder eine Temperatur liegt nicht zwischen -90 und 60 Grad Celsius</translation>
+    </message>
+    <message>
+        <source>nothing was pinned; its last night lies before its first</source>
+        <translation>nichts wurde festgehalten; die letzte Nacht liegt vor der ersten</translation>
+    </message>
+    <message>
+        <source>nothing was pinned; the plant and the spot must be of the household</source>
+        <translation>nichts wurde festgehalten; Pflanze und Platz müssen zum Haushalt gehören</translation>
+    </message>
+    <message>
+        <source>nothing was potted in %1; a plant&apos;s name is taken or its spot is not in the household</source>
+        <translation>in %1 wurde nichts getopft; der Name einer Pflanze ist vergeben oder ihr Platz ist nicht im Haushalt</translation>
+    </message>
+    <message>
+        <source>nothing was recorded in %1; a plant or spot of it is not in the household</source>
+        <translation>in %1 wurde nichts eingetragen; eine Pflanze oder ein Platz davon ist nicht im Haushalt</translation>
+    </message>
+    <message>
+        <source>nothing was recorded in %1; a plant that was measured is not in the household</source>
+        <translation>in %1 wurde nichts eingetragen; eine gemessene Pflanze ist nicht im Haushalt</translation>
+    </message>
+    <message>
+        <source>of %1 seeds %2 cannot have come up</source>
+        <translation>von %1 Körnern können nicht %2 aufgegangen sein</translation>
+    </message>
+    <message>
+        <source>on %1 %2 were counted; count all that have come up so far, those lost since too, or log that day&apos;s count anew</source>
+        <translation>am %1 wurden %2 gezählt; alle zählen, die bisher aufgegangen sind, auch die verlorenen, oder jenen Tag neu eintragen</translation>
+    </message>
+    <message>
+        <source>pairs of hexadecimal digits are expected (column %1)</source>
+        <translation>erwartet werden Paare hexadezimaler Ziffern (Spalte %1)</translation>
+    </message>
+    <message>
+        <source>pest_clocks.csv: %1 lacks a generation or a crawler stage</source>
+        <translation>pest_clocks.csv: bei %1 fehlt eine Generation oder das Stadium der Wanderlarven</translation>
+    </message>
+    <message>
+        <source>photo %1 does not show that plant; assign it to the plant first</source>
+        <translation>Foto %1 zeigt diese Pflanze nicht; es zuerst der Pflanze zuordnen</translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>reading %1</source>
+        <translation>Ablesung %1</translation>
+    </message>
+    <message>
+        <source>seedlings cannot be potted before their sowing on %1</source>
+        <translation>Sämlinge lassen sich nicht vor ihrer Aussaat am %1 topfen</translation>
+    </message>
+    <message>
+        <source>several towns bear that name: %1 and others; add the region or the country after a comma</source>
+        <translation>mehrere Orte heißen so: %1 und andere; nach einem Komma die Region oder das Land angeben</translation>
+    </message>
+    <message>
+        <source>several towns bear that name: %1; add the region or the country after a comma</source>
+        <translation>mehrere Orte heißen so: %1; nach einem Komma die Region oder das Land angeben</translation>
+    </message>
+    <message>
+        <source>spots</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>station %1 has lows and highs in %2 years of month %3; %4 are needed</source>
+        <translation>die Station %1 hat Tiefst- und Höchstwerte in %2 Jahren des Monats %3; gebraucht werden %4</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>stopped; %1 was not written</source>
+        <translation>angehalten; %1 wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>stopped; nothing was changed</source>
+        <translation>angehalten; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>stopped; nothing was kept of it</source>
+        <translation>angehalten; nichts davon wurde behalten</translation>
+    </message>
+    <message>
+        <source>the %1 is missing</source>
+        <translation>„%1“ fehlt</translation>
+    </message>
+    <message>
+        <source>the %1 of %2 lies outside -90 to 60 degrees Celsius</source>
+        <translation>„%1“ mit %2 liegt nicht zwischen -90 und 60 Grad Celsius</translation>
+    </message>
+    <message>
+        <source>the JPEG cannot be made (%1)</source>
+        <translation>das JPEG lässt sich nicht machen (%1)</translation>
+    </message>
+    <message>
+        <source>the PNG cannot be made (%1)</source>
+        <translation>das PNG lässt sich nicht machen (%1)</translation>
+    </message>
+    <message>
+        <source>the calendar has no day %1 in month %2 of %3</source>
+        <translation>der Kalender hat keinen Tag %1 im Monat %2 von %3</translation>
+    </message>
+    <message>
+        <source>the cold lines given for %1 contradict each other; they must rise from lethal over damage to the safe night</source>
+        <translation>die für %1 angegebenen Kältelinien widersprechen sich; sie müssen von tödlich über Schaden zur sicheren Nacht ansteigen</translation>
+    </message>
+    <message>
+        <source>the copy %1 could not be given its name</source>
+        <translation>die Kopie %1 ließ sich nicht so nennen</translation>
+    </message>
+    <message>
+        <source>the copy %1 did not come out sound (%2); the household was left as it is</source>
+        <translation>die Kopie %1 ist nicht heil geworden (%2); der Haushalt blieb, wie er ist</translation>
+    </message>
+    <message>
+        <source>the copy %1 differs from what was copied</source>
+        <translation>die Kopie %1 weicht von dem ab, was kopiert wurde</translation>
+    </message>
+    <message>
+        <source>the curve finds no best fit from its start</source>
+        <translation>die Kurve findet von ihrem Anfang aus keine beste Lage</translation>
+    </message>
+    <message>
+        <source>the day&apos;s high is below the night&apos;s low; exchange them</source>
+        <translation>der Höchstwert des Tages liegt unter dem Tiefstwert der Nacht; beide tauschen</translation>
+    </message>
+    <message>
+        <source>the density must lie within 0.2 and 3 grams a millilitre</source>
+        <translation>die Dichte muss zwischen 0,2 und 3 Gramm je Milliliter liegen</translation>
+    </message>
+    <message>
+        <source>the depth of an overhang</source>
+        <translation>die Tiefe eines Überstands</translation>
+    </message>
+    <message>
+        <source>the direction a spot faces</source>
+        <translation>die Richtung, in die ein Platz schaut,</translation>
+    </message>
+    <message>
+        <source>the disk may be full</source>
+        <translation>vielleicht ist der Datenträger voll</translation>
+    </message>
+    <message>
+        <source>the distance from the window or opening</source>
+        <translation>der Abstand vom Fenster oder von der Öffnung</translation>
+    </message>
+    <message>
+        <source>the distance sideways of the window&apos;s middle</source>
+        <translation>der seitliche Abstand der Fenstermitte</translation>
+    </message>
+    <message>
+        <source>the end of a plant</source>
+        <translation>das Ende einer Pflanze</translation>
+    </message>
+    <message>
+        <source>the evening&apos;s temperature is below the night&apos;s low; exchange them</source>
+        <translation>die Temperatur am Abend liegt unter dem Tiefstwert der Nacht; beide tauschen</translation>
+    </message>
+    <message>
+        <source>the feed %1 holds no nitrogen, so it cannot be measured by it; follow its label</source>
+        <translation>der Dünger %1 enthält keinen Stickstoff und lässt sich daher nicht danach bemessen; seinem Etikett folgen</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made (%2); choose one where you may write</source>
+        <translation>der Ordner %1 lässt sich nicht anlegen (%2); einen wählen, in den geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made for a copy; the household was left as it is</source>
+        <translation>der Ordner %1 lässt sich für eine Kopie nicht anlegen; der Haushalt blieb, wie er ist</translation>
+    </message>
+    <message>
+        <source>the grey area is too bright or too dark to tell the colour of the light; take the photo in even light, or name another area</source>
+        <translation>die graue Fläche ist zu hell oder zu dunkel, um die Farbe des Lichts zu erkennen; das Foto in gleichmäßigem Licht aufnehmen oder eine andere Fläche angeben</translation>
+    </message>
+    <message>
+        <source>the height of a window or opening</source>
+        <translation>die Höhe eines Fensters oder einer Öffnung</translation>
+    </message>
+    <message>
+        <source>the height of the place is not given; %1 m is taken, as high as the towns near it lie</source>
+        <translation>die Höhe des Ortes ist nicht angegeben; genommen werden %1 m, so hoch wie die Orte in der Nähe</translation>
+    </message>
+    <message>
+        <source>the height of the place is not given; %1 m, the weighted height of its stations, is taken</source>
+        <translation>die Höhe des Ortes ist nicht angegeben; genommen werden %1 m, die gewichtete Höhe seiner Stationen</translation>
+    </message>
+    <message>
+        <source>the height of the wall behind</source>
+        <translation>die Höhe der Wand dahinter</translation>
+    </message>
+    <message>
+        <source>the height of what stands opposite</source>
+        <translation>die Höhe dessen, was gegenüber steht,</translation>
+    </message>
+    <message>
+        <source>the high is below the low</source>
+        <translation>der Höchstwert liegt unter dem Tiefstwert</translation>
+    </message>
+    <message>
+        <source>the hours of cold must lie within 0 and 72</source>
+        <translation>die Stunden der Kälte müssen zwischen 0 und 72 liegen</translation>
+    </message>
+    <message>
+        <source>the household %1 cannot be made (%2); choose a folder where you may write</source>
+        <translation>der Haushalt %1 lässt sich nicht anlegen (%2); einen Ordner wählen, in den geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>the household %1 cannot be made (%2); names must differ and numbers lie in their ranges</source>
+        <translation>der Haushalt %1 lässt sich nicht anlegen (%2); Namen müssen sich unterscheiden und Zahlen in ihren Grenzen liegen</translation>
+    </message>
+    <message>
+        <source>the household is damaged (a change of its rows cannot be read); restore a backup</source>
+        <translation>der Haushalt ist beschädigt (eine Änderung seiner Zeilen lässt sich nicht lesen); eine Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>the household&apos;s own record is not used: %1</source>
+        <translation>die eigene Aufzeichnung des Haushalts wird nicht benutzt: %1</translation>
+    </message>
+    <message>
+        <source>the journal tells of it</source>
+        <translation>das Tagebuch berichtet von ihm</translation>
+    </message>
+    <message>
+        <source>the last night %1 must be the first, %2, or up to a year later</source>
+        <translation>die letzte Nacht %1 muss die erste, %2, oder bis zu einem Jahr später sein</translation>
+    </message>
+    <message>
+        <source>the latitude %1 in %2 lies outside -90 to 90 degrees</source>
+        <translation>die Breite %1 in %2 liegt nicht zwischen -90 und 90 Grad</translation>
+    </message>
+    <message>
+        <source>the latitude %1 in %2 lies outside -90 to 90 degrees; the latitude comes first</source>
+        <translation>die Breite %1 in %2 liegt nicht zwischen -90 und 90 Grad; die Breite kommt zuerst</translation>
+    </message>
+    <message>
+        <source>the light that %1 needs to survive is above what it needs to thrive</source>
+        <translation>das Licht, das %1 zum Überleben braucht, liegt über dem, was zum Gedeihen nötig ist</translation>
+    </message>
+    <message>
+        <source>the longitude %1 in %2 lies outside -180 to 180 degrees; count west as negative</source>
+        <translation>die Länge %1 in %2 liegt nicht zwischen -180 und 180 Grad; Westen ist negativ</translation>
+    </message>
+    <message>
+        <source>the low is missing</source>
+        <translation>der Tiefstwert fehlt</translation>
+    </message>
+    <message>
+        <source>the map&apos;s radius must lie within 1 and 15,000 km</source>
+        <translation>der Umkreis der Karte muss zwischen 1 und 15.000 km liegen</translation>
+    </message>
+    <message>
+        <source>the measurement %1 of %2 %3</source>
+        <translation>die Messung „%1“ vom %2 %3</translation>
+    </message>
+    <message>
+        <source>the mix must be above 0 and at most 20 percent of the water; oils and soaps for leaves are mixed at 0.5 to 2</source>
+        <translation>die Mischung muss über 0 und höchstens bei 20 Prozent des Wassers liegen; Öle und Seifen für Blätter werden mit 0,5 bis 2 gemischt</translation>
+    </message>
+    <message>
+        <source>the mix&apos;s temperature must lie within -10 and 60 degrees Celsius</source>
+        <translation>die Temperatur des Substrats muss zwischen -10 und 60 Grad Celsius liegen</translation>
+    </message>
+    <message>
+        <source>the name of a town needs a letter; write it as Vienna or Springfield, Missouri</source>
+        <translation>der Name eines Ortes braucht einen Buchstaben; in der Form Wien oder Springfield, Missouri angeben</translation>
+    </message>
+    <message>
+        <source>the nearest station is %1 km away</source>
+        <translation>die nächste Station ist %1 km entfernt</translation>
+    </message>
+    <message>
+        <source>the nearest station is %1 km away: the answer is weak</source>
+        <translation>die nächste Station ist %1 km entfernt: die Antwort ist schwach</translation>
+    </message>
+    <message>
+        <source>the night must be 3 to 21 hours long</source>
+        <translation>die Nacht muss 3 bis 21 Stunden lang sein</translation>
+    </message>
+    <message>
+        <source>the night of %1 is not over yet</source>
+        <translation>die Nacht vom %1 ist noch nicht vorbei</translation>
+    </message>
+    <message>
+        <source>the night of %1 stands in the file twice for one spot; keep one row for each</source>
+        <translation>die Nacht vom %1 steht für einen Platz zweimal in der Datei; für jeden eine Zeile behalten</translation>
+    </message>
+    <message>
+        <source>the night of %1 stands in the file twice; keep one row for each night</source>
+        <translation>die Nacht vom %1 steht zweimal in der Datei; für jede Nacht eine Zeile behalten</translation>
+    </message>
+    <message>
+        <source>the night&apos;s low must lie within -60 and 40 C</source>
+        <translation>der Tiefstwert der Nacht muss zwischen -60 und 40 °C liegen</translation>
+    </message>
+    <message>
+        <source>the nights of a room lie within -60 and 60 degrees Celsius (%1)</source>
+        <translation>die Nächte eines Raums liegen zwischen -60 und 60 Grad Celsius (%1)</translation>
+    </message>
+    <message>
+        <source>the nitrogen must lie within 1 and 2000 ppm; pots at home get 50 to 250</source>
+        <translation>der Stickstoff muss zwischen 1 und 2000 ppm liegen; Töpfe zu Hause bekommen 50 bis 250</translation>
+    </message>
+    <message>
+        <source>the number of panes</source>
+        <translation>die Anzahl der Scheiben</translation>
+    </message>
+    <message>
+        <source>the own record %1 was kept %2 km away and %3 m off in height; it speaks for places within %4 km and %5 m</source>
+        <translation>die eigene Aufzeichnung %1 wurde %2 km entfernt und %3 m höher oder tiefer geführt; sie gilt für Orte innerhalb von %4 km und %5 m</translation>
+    </message>
+    <message>
+        <source>the packed year must lie within 1950 and %1</source>
+        <translation>das Jahr der Abpackung muss zwischen 1950 und %1 liegen</translation>
+    </message>
+    <message>
+        <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually colder than they say</source>
+        <translation>der Ort liegt %1 vom Meer, seine Stationen meist %2: seine Nächte sind gewöhnlich kälter, als sie sagen</translation>
+    </message>
+    <message>
+        <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually milder than they say</source>
+        <translation>der Ort liegt %1 vom Meer, seine Stationen meist %2: seine Nächte sind gewöhnlich milder, als sie sagen</translation>
+    </message>
+    <message>
+        <source>the plant &quot;%1&quot;</source>
+        <translation>die Pflanze „%1“</translation>
+    </message>
+    <message>
+        <source>the plant &quot;%1&quot; is no longer there</source>
+        <translation>die Pflanze „%1“ ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>the plants of each group changed alike to the last digit; nothing can be said of chance</source>
+        <translation>die Pflanzen jeder Gruppe haben sich bis zur letzten Stelle gleich verändert; über den Zufall lässt sich nichts sagen</translation>
+    </message>
+    <message>
+        <source>the points do not bend towards an end</source>
+        <translation>die Punkte biegen nicht auf ein Ende zu</translation>
+    </message>
+    <message>
+        <source>the pot of %1 must weigh more than 0 kg</source>
+        <translation>der Topf von %1 muss mehr als 0 kg wiegen</translation>
+    </message>
+    <message>
+        <source>the pots that fit at %1 must be a number from 0 to 100000, not %2</source>
+        <translation>die Töpfe, die an %1 passen, müssen eine Zahl von 0 bis 100000 sein, nicht %2</translation>
+    </message>
+    <message>
+        <source>the record was not kept in %1 (%2); it needs a name, a height within -500 and 9000 m and possible values</source>
+        <translation>die Aufzeichnung wurde nicht in %1 aufgenommen (%2); sie braucht einen Namen, eine Höhe zwischen -500 und 9000 m und mögliche Werte</translation>
+    </message>
+    <message>
+        <source>the row breaks a rule of the table (%1)</source>
+        <translation>die Zeile verstößt gegen eine Regel der Tabelle (%1)</translation>
+    </message>
+    <message>
+        <source>the row has not the %1 fields that the head names</source>
+        <translation>die Zeile hat nicht die %1 Felder, die der Kopf nennt</translation>
+    </message>
+    <message>
+        <source>the row names no station</source>
+        <translation>die Zeile nennt keine Station</translation>
+    </message>
+    <message>
+        <source>the scale&apos;s length must lie within 0.1 and 1000 cm</source>
+        <translation>die Länge des Maßstabs muss zwischen 0,1 und 1000 cm liegen</translation>
+    </message>
+    <message>
+        <source>the schema must be a whole number from 1</source>
+        <translation>das Schema muss eine ganze Zahl ab 1 sein</translation>
+    </message>
+    <message>
+        <source>the share of light let through</source>
+        <translation>der Anteil des durchgelassenen Lichts</translation>
+    </message>
+    <message>
+        <source>the shares of the feed %1 must be 0 or more and at most 100 together</source>
+        <translation>die Anteile des Düngers %1 müssen 0 oder mehr und zusammen höchstens 100 sein</translation>
+    </message>
+    <message>
+        <source>the sill&apos;s height above the leaves</source>
+        <translation>die Höhe der Fensterbank über den Blättern</translation>
+    </message>
+    <message>
+        <source>the sky is &quot;%1&quot;; write clear or cloudy</source>
+        <translation>der Himmel ist „%1“; clear oder cloudy schreiben</translation>
+    </message>
+    <message>
+        <source>the sowing was not recorded in %1; its spot is not in the household</source>
+        <translation>die Aussaat wurde nicht in %1 eingetragen; ihr Platz ist nicht im Haushalt</translation>
+    </message>
+    <message>
+        <source>the spot &quot;%1&quot;</source>
+        <translation>der Platz „%1“</translation>
+    </message>
+    <message>
+        <source>the spot &quot;%1&quot; is no longer there</source>
+        <translation>der Platz „%1“ ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>the spot cannot be taken back: %1</source>
+        <translation>der Platz lässt sich nicht zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>the spot is no longer there</source>
+        <translation>der Platz ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>the stated germination must lie above 0 and at most at 100 percent</source>
+        <translation>die angegebene Keimung muss über 0 und höchstens bei 100 Prozent liegen</translation>
+    </message>
+    <message>
+        <source>the system does not say its time zone; name one, such as Europe/Berlin</source>
+        <translation>das System sagt seine Zeitzone nicht; eine nennen, etwa Europe/Berlin</translation>
+    </message>
+    <message>
+        <source>the tray has %1 seedlings left to pot, not %2</source>
+        <translation>die Schale hat noch %1 Sämlinge zum Topfen, nicht %2</translation>
+    </message>
+    <message>
+        <source>the two points of a length must lie apart</source>
+        <translation>die zwei Punkte einer Länge müssen auseinander liegen</translation>
+    </message>
+    <message>
+        <source>the two points of the scale must lie apart</source>
+        <translation>die zwei Punkte des Maßstabs müssen auseinander liegen</translation>
+    </message>
+    <message>
+        <source>the values are not of the form that GHCN-Daily has</source>
+        <translation>die Werte haben nicht die Form von GHCN-Daily</translation>
+    </message>
+    <message>
+        <source>the values look like tenths of a degree taken for whole ones; divide them by ten first</source>
+        <translation>die Werte sehen nach Zehntelgrad aus, die für ganze genommen wurden; sie zuerst durch zehn teilen</translation>
+    </message>
+    <message>
+        <source>the values look like whole degrees taken for tenths; write them with a decimal point</source>
+        <translation>die Werte sehen nach ganzen Grad aus, die für Zehntel genommen wurden; mit Dezimalpunkt schreiben</translation>
+    </message>
+    <message>
+        <source>the width of a window or opening</source>
+        <translation>die Breite eines Fensters oder einer Öffnung</translation>
+    </message>
+    <message>
+        <source>the wind is &quot;%1&quot;; write calm or windy, or use the column wind_m_s</source>
+        <translation>der Wind ist „%1“; calm oder windy schreiben oder die Spalte wind_m_s benutzen</translation>
+    </message>
+    <message>
+        <source>the wind is negative</source>
+        <translation>der Wind ist negativ</translation>
+    </message>
+    <message>
+        <source>the year %1 lies outside 1901 to 2199</source>
+        <translation>das Jahr %1 liegt nicht zwischen 1901 und 2199</translation>
+    </message>
+    <message>
+        <source>the zone %1 has no %2 (its clocks went past it); take another day</source>
+        <translation>die Zone %1 hat keinen %2 (ihre Uhren übersprangen ihn); einen anderen Tag nehmen</translation>
+    </message>
+    <message>
+        <source>there are no coast lines to measure to</source>
+        <translation>es gibt keine Küstenlinien, zu denen zu messen wäre</translation>
+    </message>
+    <message>
+        <source>there is a lot &quot;%1&quot; already; give this one another name</source>
+        <translation>es gibt schon eine Partie „%1“; dieser einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>there is a plant &quot;%1&quot; already; give this one another name</source>
+        <translation>es gibt schon eine Pflanze „%1“; dieser einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>there is a spot &quot;%1&quot; already; give this one another name</source>
+        <translation>es gibt schon einen Platz „%1“; diesem einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>there is no coordinate system %1 in PROJ&apos;s list; check the code or write the place as LAT,LON</source>
+        <translation>in der Liste von PROJ gibt es kein Koordinatensystem %1; die Kennzahl prüfen oder den Ort als BREITE,LÄNGE angeben</translation>
+    </message>
+    <message>
+        <source>there is no file %1</source>
+        <translation>es gibt keine Datei %1</translation>
+    </message>
+    <message>
+        <source>there is no file or folder %1</source>
+        <translation>es gibt keine Datei und keinen Ordner %1</translation>
+    </message>
+    <message>
+        <source>there is no folder %1</source>
+        <translation>es gibt keinen Ordner %1</translation>
+    </message>
+    <message>
+        <source>there is no photo to show</source>
+        <translation>es gibt kein Foto, das zu zeigen wäre</translation>
+    </message>
+    <message>
+        <source>there is no time zone &quot;%1&quot;; names look like Europe/Berlin or America/Denver</source>
+        <translation>es gibt keine Zeitzone „%1“; Namen sehen aus wie Europe/Berlin oder America/Denver</translation>
+    </message>
+    <message>
+        <source>this is no zip file, or it is torn or was altered</source>
+        <translation>das ist keine Zip-Datei, oder sie ist unvollständig oder wurde verändert</translation>
+    </message>
+    <message>
+        <source>unknown type of column</source>
+        <translation>unbekannte Art von Spalte</translation>
+    </message>
+    <message>
+        <source>unpacks to %1 bytes instead of %2</source>
+        <translation>ergibt ausgepackt %1 Bytes statt %2</translation>
+    </message>
+    <message>
+        <source>unpacks to more than its %1 bytes</source>
+        <translation>ergibt ausgepackt mehr als die %1 Bytes, die es hat</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>years of history</source>
+        <translation>Jahre mit Einträgen</translation>
+    </message>
+    <message>
+        <source>yellow_share</source>
+        <translation>gelber Anteil</translation>
     </message>
 </context>
 </TS>

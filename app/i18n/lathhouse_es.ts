@@ -7087,10 +7087,6 @@ están en la banda</translation>
         <translation>%1 extraídos y comparados</translation>
     </message>
     <message>
-        <source>%1. Mend it, or choose that such rows are left out.</source>
-        <translation>%1. Corregirlo, o elegir que esas filas se omitan.</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was changed.</source>
         <translation>Detenido. No se cambió nada.</translation>
     </message>
@@ -9501,12 +9497,36 @@ están en la banda</translation>
         <translation>esto no se guardó: %1</translation>
     </message>
     <message>
+        <source>a household in memory has no such photo</source>
+        <translation>un hogar en memoria no tiene esa fotografía</translation>
+    </message>
+    <message>
+        <source>the drawn photo could not be written to %1; make room where temporary files are kept</source>
+        <translation>la fotografía dibujada no se pudo escribir en %1; haga sitio donde se guardan los archivos temporales</translation>
+    </message>
+    <message>
+        <source>there is a plant &quot;%1&quot; already</source>
+        <translation>ya hay una planta «%1»</translation>
+    </message>
+    <message>
+        <source>the plant is not there any more</source>
+        <translation>la planta ya no está</translation>
+    </message>
+    <message>
         <source>the night could not be kept: %1</source>
         <translation>no se pudo guardar la noche: %1</translation>
     </message>
     <message>
         <source>no night of it was kept: %1</source>
         <translation>no se guardó ninguna noche de él: %1</translation>
+    </message>
+    <message>
+        <source>name the columns of date, low and high, and rain if there is one, with commas between: Day,Min,Max</source>
+        <translation>nombrar las columnas de fecha, mínima y máxima, y la de lluvia si la hay, con comas entre ellas: Day,Min,Max</translation>
+    </message>
+    <message>
+        <source>the height of the household&apos;s place is not known; say at which height the record was kept</source>
+        <translation>no se conoce la altitud del lugar; indicar a qué altitud se llevó el registro</translation>
     </message>
     <message>
         <source>%1 has no night&apos;s low in it</source>
@@ -9517,6 +9537,10 @@ están en la banda</translation>
         <translation>%1. No se incorporó nada</translation>
     </message>
     <message>
+        <source>the tray has not that many seedlings left</source>
+        <translation>a la bandeja no le quedan tantas plántulas</translation>
+    </message>
+    <message>
         <source>this could not be written, so it counts as not done: %1</source>
         <translation>esto no se pudo escribir, así que cuenta como no hecho: %1</translation>
     </message>
@@ -9525,8 +9549,20 @@ están en la banda</translation>
         <translation>una tarea se puede aplazar de 1 a %1 días</translation>
     </message>
     <message>
+        <source>the lot is not there any more</source>
+        <translation>el lote ya no está</translation>
+    </message>
+    <message>
+        <source>the tables have no crop &quot;%1&quot;, so nothing is known of its sowing</source>
+        <translation>las tablas no tienen el cultivo «%1», así que no se sabe nada de su siembra</translation>
+    </message>
+    <message>
         <source>the count was not kept: %1</source>
         <translation>el recuento no se guardó: %1</translation>
+    </message>
+    <message>
+        <source>%1 has a forecast that was made after today</source>
+        <translation>%1 contiene un pronóstico hecho después de hoy</translation>
     </message>
     <message>
         <source>the forecast could not be kept: %1</source>
@@ -10793,6 +10829,114 @@ están en la banda</translation>
         <translation>%1 está fijada en dos lugares del %3; vale el último anotado (%2), y `lathhouse unpin` quita los dos</translation>
     </message>
     <message>
+        <source>%1 %2; choose a folder into which a household was written as tables</source>
+        <translation>%1 %2; elegir una carpeta en la que se escribió un hogar como tablas</translation>
+    </message>
+    <message>
+        <source>%1 holds %2 stations; write one of them under Station, such as %3</source>
+        <translation>%1 contiene %2 estaciones; escribir una de ellas en «Estación», por ejemplo %3</translation>
+    </message>
+    <message>
+        <source>%1 is in GHCN-Daily&apos;s form, which is always in degrees Celsius; choose °C and millimetres</source>
+        <translation>%1 tiene la forma de GHCN-Daily, que siempre está en grados Celsius; elegir °C y milímetros</translation>
+    </message>
+    <message>
+        <source>%1 is there already; choose another name, or replace it</source>
+        <translation>%1 ya existe; elegir otro nombre o reemplazarlo</translation>
+    </message>
+    <message>
+        <source>%1 is damaged and was not backed up; look through the folder to see where, and bring the last backup back</source>
+        <translation>%1 está dañado y no se copió; revisar la carpeta para saber dónde y recuperar la última copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged, so no tables were written; bring the last backup back</source>
+        <translation>%1 está dañado, así que no se escribieron tablas; recuperar la última copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1.csv: row %2 names a row of %3.csv that is not there; mend it, or choose that such rows are left out</source>
+        <translation>%1.csv: la fila %2 nombra una fila de %3.csv que no existe; corregirla, o elegir que tales filas se omitan</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; it has %3; call its columns so</source>
+        <translation>%1 no tiene la columna «%2»; tiene: %3; llamar así a sus columnas</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; write the names of its columns, such as Day,Min,Max</source>
+        <translation>%1 no tiene la columna «%2»; escribir los nombres de sus columnas, por ejemplo Day,Min,Max</translation>
+    </message>
+    <message>
+        <source>there is no spot &quot;%1&quot; in the household; write its name as it stands there</source>
+        <translation>no hay ningún sitio «%1» en el hogar; escribir su nombre como está allí</translation>
+    </message>
+    <message>
+        <source>no spot is named; fill the column spot</source>
+        <translation>no se nombra ningún sitio; rellenar la columna spot</translation>
+    </message>
+    <message>
+        <source>no station lies within %1 km and %2 m of height of that place; give a place or height nearer to one</source>
+        <translation>no hay estación a menos de %1 km y %2 m de altitud de ese lugar; indicar un lugar o una altitud más cercanos a una</translation>
+    </message>
+    <message>
+        <source>there is no household in %1</source>
+        <translation>no hay ningún hogar en %1</translation>
+    </message>
+    <message>
+        <source>there is no folder %1; choose a household&apos;s folder</source>
+        <translation>no existe la carpeta %1; elegir la carpeta de un hogar</translation>
+    </message>
+    <message>
+        <source>the plant is not among those that live, so it cannot be divided</source>
+        <translation>la planta no está entre las vivas, así que no se puede dividir</translation>
+    </message>
+    <message>
+        <source>that measurement is no longer there</source>
+        <translation>esa medición ya no está</translation>
+    </message>
+    <message>
+        <source>that photo is no longer there</source>
+        <translation>esa fotografía ya no está</translation>
+    </message>
+    <message>
+        <source>that lot is no longer there</source>
+        <translation>ese lote ya no está</translation>
+    </message>
+    <message>
+        <source>the plant is no longer there</source>
+        <translation>la planta ya no está</translation>
+    </message>
+    <message>
+        <source>that tray is no longer there</source>
+        <translation>esa bandeja ya no está</translation>
+    </message>
+    <message>
+        <source>no crop named &quot;%1&quot; in the reference of seeds; choose one of the list</source>
+        <translation>no hay ningún cultivo «%1» en las tablas de semillas; elegir uno de la lista</translation>
+    </message>
+    <message>
+        <source>the values look like degrees Fahrenheit taken for Celsius; choose °F and inches</source>
+        <translation>los valores parecen grados Fahrenheit tomados por Celsius; elegir °F y pulgadas</translation>
+    </message>
+    <message>
+        <source>the values look like degrees Celsius taken for Fahrenheit; choose °C and millimetres</source>
+        <translation>los valores parecen grados Celsius tomados por Fahrenheit; elegir °C y milímetros</translation>
+    </message>
+    <message>
+        <source>new leaves</source>
+        <translation>hojas nuevas</translation>
+    </message>
+    <message>
+        <source>longest leaf</source>
+        <translation>hoja más larga</translation>
+    </message>
+    <message>
+        <source>green cover</source>
+        <translation>parte verde</translation>
+    </message>
+    <message>
+        <source>yellow share</source>
+        <translation>parte amarilla</translation>
+    </message>
+    <message>
         <source>sow indoors</source>
         <translation>sembrar dentro</translation>
     </message>
@@ -11495,6 +11639,1766 @@ están en la banda</translation>
     <message>
         <source>first ripe</source>
         <translation>primera madurez</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot name a jug; take 1 to 40 characters without digits, the first a letter, such as &quot;blue can&quot;</source>
+        <translation>«%1» no puede ser el nombre de una regadera; usar de 1 a 40 caracteres sin cifras, el primero una letra, como «regadera azul»</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a backslash in its path</source>
+        <translation>«%1» tiene una barra invertida en su ruta</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a path from the root of a disk</source>
+        <translation>«%1» tiene una ruta desde la raíz de un disco</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has an empty part, &quot;.&quot; or &quot;..&quot; in its path</source>
+        <translation>«%1» tiene una parte vacía, «.» o «..» en su ruta</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has over %2 bytes</source>
+        <translation>«%1» tiene más de %2 bytes</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a link or another special file</source>
+        <translation>«%1» es un enlace u otro archivo especial</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is encrypted or packed in a way that is not read here</source>
+        <translation>«%1» está cifrado o comprimido de un modo que aquí no se lee</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no amount of water; write a number and a measure, such as 2 L, 500 ml, cup, cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp%2</source>
+        <translation>«%1» no es una cantidad de agua; escribir un número y una medida, como 2 L, 500 ml, cup, cup-metric, tbsp, tsp, floz-us, pint-us, pint-imp, quart-us, gal-us o gal-imp%2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no column that is read here; there are %2</source>
+        <translation>«%1» no es una columna que se lea aquí; hay %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date; write it as 2027-05-09</source>
+        <translation>«%1» no es una fecha; escribirla como 2027-05-09</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day of the year; write it as 07-31</source>
+        <translation>«%1» no es un día del año; escribirlo como 07-31</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day; write it as 1991-01-31</source>
+        <translation>«%1» no es un día; escribirlo como 1991-01-31</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day; write it as 19910131</source>
+        <translation>«%1» no es un día; escribirlo como 19910131</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no feed; write the three numbers of its label, such as 20-10-20</source>
+        <translation>«%1» no es un abono; escribir los tres números de su etiqueta, como 20-10-20</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number (%2)</source>
+        <translation>«%1» no es un número (%2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number (column %2)</source>
+        <translation>«%1» no es un número (columna %2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no possible value; leave the cell empty for a gap</source>
+        <translation>«%1» no es un valor posible; dejar la celda vacía donde falte</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no station, year, month and element</source>
+        <translation>«%1» no es estación, año, mes y magnitud</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no time; write it as 2027-05-09T14:30:00</source>
+        <translation>«%1» no es una hora; escribirla como 2027-05-09T14:30:00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no value</source>
+        <translation>«%1» no es un valor</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no value in tenths</source>
+        <translation>«%1» no es un valor en décimas</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole number (column %2)</source>
+        <translation>«%1» no es un número entero (columna %2)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is there twice, or as a file and a folder</source>
+        <translation>«%1» está dos veces, o como archivo y como carpeta</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no column; write our name, &apos;=&apos; and the name in the file, such as low_c=Tmin</source>
+        <translation>«%1» no nombra ninguna columna; escribir nuestro nombre, «=» y el nombre en el archivo, como low_c=Tmin</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 belongs to a day that the month does not have</source>
+        <translation>«%1» en el día %2 es de un día que el mes no tiene</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 is no number</source>
+        <translation>«%1» en el día %2 no es un número</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; on day %2 is no possible value</source>
+        <translation>«%1» en el día %2 no es un valor posible</translation>
+    </message>
+    <message>
+        <source>%1 %2; nothing was unpacked</source>
+        <translation>%1 %2; no se desempaquetó nada</translation>
+    </message>
+    <message>
+        <source>%1 already holds a household; choose a new or an empty folder</source>
+        <translation>%1 ya contiene un hogar; elegir una carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2)</source>
+        <translation>%1 no se puede crear (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2); choose another place</source>
+        <translation>%1 no se puede crear (%2); elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made; choose a folder where you may write</source>
+        <translation>%1 no se puede crear; elegir una carpeta donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read (%2); check its rights</source>
+        <translation>%1 no se puede leer (%2); revisar sus permisos</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read to its end; the disk may be failing</source>
+        <translation>%1 no se puede leer hasta el final; puede que el disco esté fallando</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; check its rights</source>
+        <translation>%1 no se puede leer; revisar sus permisos</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; you need the right to read it</source>
+        <translation>%1 no se puede leer; hace falta permiso para leerlo</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2)</source>
+        <translation>%1 no se puede escribir (%2)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2); choose a folder where you may write</source>
+        <translation>%1 no se puede escribir (%2); elegir una carpeta donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2); make room or choose a folder where you may write, and start again</source>
+        <translation>%1 no se puede escribir (%2); hacer sitio o elegir una carpeta donde se pueda escribir, y empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (it is there and is no file); choose another name</source>
+        <translation>%1 no se puede escribir (existe y no es un archivo); elegir otro nombre</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written; its folder must be one where you may write, or copy it to such a one</source>
+        <translation>%1 no se puede escribir; su carpeta debe permitir escribir, o copiarlo a una que lo permita</translation>
+    </message>
+    <message>
+        <source>%1 characters where a line of GHCN-Daily has 269; the line is cut or has another form</source>
+        <translation>%1 caracteres donde una línea de GHCN-Daily tiene 269; la línea está cortada o tiene otra forma</translation>
+    </message>
+    <message>
+        <source>%1 could not be brought to the disk (%2); the disk may be full or failing</source>
+        <translation>%1 no se pudo llevar al disco (%2); puede que esté lleno o fallando</translation>
+    </message>
+    <message>
+        <source>%1 could not be copied (%2); make room or choose another place</source>
+        <translation>%1 no se pudo copiar (%2); hacer sitio o elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 could not be given its name (%2); choose another name or move away what is there</source>
+        <translation>no se pudo dar su nombre a %1 (%2); elegir otro nombre o apartar lo que hay allí</translation>
+    </message>
+    <message>
+        <source>%1 could not be read or written (%2); the disk may be full or failing</source>
+        <translation>%1 no se pudo leer o escribir (%2); puede que el disco esté lleno o fallando</translation>
+    </message>
+    <message>
+        <source>%1 could not be read to its end; was it changed meanwhile?</source>
+        <translation>%1 no se pudo leer hasta el final; ¿se cambió entretanto?</translation>
+    </message>
+    <message>
+        <source>%1 could not be replaced (%2)</source>
+        <translation>%1 no se pudo reemplazar (%2)</translation>
+    </message>
+    <message>
+        <source>%1 could not be unpacked (%2); choose another place</source>
+        <translation>%1 no se pudo desempaquetar (%2); elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 could not be unpacked (the disk is full, or files may not grow so large); make room or choose another place</source>
+        <translation>%1 no se pudo desempaquetar (el disco está lleno, o los archivos no pueden crecer tanto); hacer sitio o elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 could not be used (%2); restore a backup</source>
+        <translation>%1 no se pudo usar (%2); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 could not be written (%2); choose another place</source>
+        <translation>%1 no se pudo escribir (%2); elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 could not be written (the disk is full, or files may not grow so large); make room or choose another place</source>
+        <translation>%1 no se pudo escribir (el disco está lleno, o los archivos no pueden crecer tanto); hacer sitio o elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 could not be written, the disk is full; make room and repeat</source>
+        <translation>%1 no se pudo escribir, el disco está lleno; hacer sitio y repetir</translation>
+    </message>
+    <message>
+        <source>%1 could not be written; make room or choose another folder</source>
+        <translation>%1 no se pudo escribir; hacer sitio o elegir otra carpeta</translation>
+    </message>
+    <message>
+        <source>%1 does not hold what was written; the disk may be failing</source>
+        <translation>%1 no contiene lo que se escribió; puede que el disco esté fallando</translation>
+    </message>
+    <message>
+        <source>%1 entries are more than the %2 that are taken</source>
+        <translation>%1 entradas son más que las %2 que se admiten</translation>
+    </message>
+    <message>
+        <source>%1 has %2 MB, at most %3 are read; leave only the nights that matter</source>
+        <translation>%1 tiene %2 MB y se leen como mucho %3; dejar solo las noches que importan</translation>
+    </message>
+    <message>
+        <source>%1 has %2 MB; photos up to %3 MB are taken, so save it smaller</source>
+        <translation>%1 tiene %2 MB; se admiten fotografías de hasta %3 MB, así que guardarla más pequeña</translation>
+    </message>
+    <message>
+        <source>%1 has %2 seeds left, not %3; sow fewer, or add the packet they came from</source>
+        <translation>a %1 le quedan %2 semillas, no %3; sembrar menos, o añadir el sobre del que salieron</translation>
+    </message>
+    <message>
+        <source>%1 has a column &quot;%2&quot; that is not known</source>
+        <translation>%1 tiene una columna «%2» que no se conoce</translation>
+    </message>
+    <message>
+        <source>%1 has a column twice</source>
+        <translation>%1 tiene una columna dos veces</translation>
+    </message>
+    <message>
+        <source>%1 has a head line and no days</source>
+        <translation>%1 tiene una línea de cabecera y ningún día</translation>
+    </message>
+    <message>
+        <source>%1 has a number in its JSON that is beyond any measure</source>
+        <translation>%1 tiene en su JSON un número fuera de toda medida</translation>
+    </message>
+    <message>
+        <source>%1 has column names and no row; it needs one for each night</source>
+        <translation>%1 tiene nombres de columnas y ninguna fila; hace falta una por noche</translation>
+    </message>
+    <message>
+        <source>%1 has minutes or seconds of 60 or more; they run from 0 to below 60</source>
+        <translation>%1 tiene 60 o más minutos o segundos; van de 0 a menos de 60</translation>
+    </message>
+    <message>
+        <source>%1 has more than %2 rows; leave only the nights that matter</source>
+        <translation>%1 tiene más de %2 filas; dejar solo las noches que importan</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;</source>
+        <translation>%1 no tiene la columna «%2»</translation>
+    </message>
+    <message>
+        <source>%1 has no column &quot;%2&quot;; it has %3</source>
+        <translation>%1 no tiene la columna «%2»; tiene: %3</translation>
+    </message>
+    <message>
+        <source>%1 has no column TMIN; lows are needed</source>
+        <translation>%1 no tiene la columna TMIN; hacen falta las mínimas</translation>
+    </message>
+    <message>
+        <source>%1 has no data/%2 in it; it is no backup of a household</source>
+        <translation>%1 no tiene dentro data/%2; no es copia de seguridad de un hogar</translation>
+    </message>
+    <message>
+        <source>%1 has no night on or after %2, the day of the forecast; take a newer forecast</source>
+        <translation>%1 no tiene ninguna noche del %2, el día del pronóstico, ni posterior; tomar un pronóstico más nuevo</translation>
+    </message>
+    <message>
+        <source>%1 has no pixels</source>
+        <translation>%1 no tiene píxeles</translation>
+    </message>
+    <message>
+        <source>%1 has no record of its own to remove</source>
+        <translation>%1 no tiene registro propio que quitar</translation>
+    </message>
+    <message>
+        <source>%1 has no station %2; it has %3</source>
+        <translation>%1 no tiene la estación %2; tiene %3</translation>
+    </message>
+    <message>
+        <source>%1 has no station %2; it has %3 and others</source>
+        <translation>%1 no tiene la estación %2; tiene %3 y otras</translation>
+    </message>
+    <message>
+        <source>%1 has nothing at &quot;%2&quot;; at its top it has %3</source>
+        <translation>%1 no tiene nada en «%2»; arriba tiene %3</translation>
+    </message>
+    <message>
+        <source>%1 has room for %2 MB and the household needs %3 MB; make room or choose another place</source>
+        <translation>%1 tiene sitio para %2 MB y el hogar necesita %3 MB; hacer sitio o elegir otro lugar</translation>
+    </message>
+    <message>
+        <source>%1 holds a database that cannot be used; use another backup</source>
+        <translation>%1 contiene una base de datos que no se puede usar; usar otra copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 holds a database that is no household of this program</source>
+        <translation>%1 contiene una base de datos que no es un hogar de este programa</translation>
+    </message>
+    <message>
+        <source>%1 holds no line of coast</source>
+        <translation>%1 no contiene ninguna línea de costa</translation>
+    </message>
+    <message>
+        <source>%1 is a file; choose a new or an empty folder</source>
+        <translation>%1 es un archivo; elegir una carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; name a file in it</source>
+        <translation>%1 es una carpeta; nombrar un archivo dentro de ella</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; name a file of daily records in it</source>
+        <translation>%1 es una carpeta; nombrar un archivo de registros diarios dentro de ella</translation>
+    </message>
+    <message>
+        <source>%1 is cut off or damaged (%2: %3); copy it once more from the camera</source>
+        <translation>%1 está cortada o dañada (%2: %3); copiarla otra vez de la cámara</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2 cannot be read); restore a backup</source>
+        <translation>%1 está dañado (%2: no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2); restore a backup</source>
+        <translation>%1 está dañado (%2); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2); restore a backup, the file was left as it is</source>
+        <translation>%1 está dañado (%2); recuperar una copia de seguridad, el archivo se dejó como está</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a day of its own record has no date); restore a backup</source>
+        <translation>%1 está dañado (un día de su registro propio no tiene fecha); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a measurement of %2 cannot be read); restore a backup</source>
+        <translation>%1 está dañado (una medición del %2 no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (a stay of the accepted plan cannot be read); restore a backup</source>
+        <translation>%1 está dañado (una estancia del plan aceptado no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an entry of kind &quot;%2&quot; cannot be read); restore a backup</source>
+        <translation>%1 está dañado (una anotación del tipo «%2» no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an entry of no known kind, &quot;%2&quot;); restore a backup</source>
+        <translation>%1 está dañado (una anotación de tipo desconocido, «%2»); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (an event of %2 cannot be read); restore a backup</source>
+        <translation>%1 está dañado (un suceso del %2 no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (cut off after %2 bytes); restore a backup, the file was left as it is</source>
+        <translation>%1 está dañado (cortado tras %2 bytes); recuperar una copia de seguridad, el archivo se dejó como está</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (event %2 is missing); restore a backup</source>
+        <translation>%1 está dañado (falta el suceso %2); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (it says nothing of its place); restore a backup</source>
+        <translation>%1 está dañado (no dice nada de su lugar); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its own record has no days); restore a backup</source>
+        <translation>%1 está dañado (su registro propio no tiene días); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its own record has no place or date); restore a backup</source>
+        <translation>%1 está dañado (su registro propio no tiene lugar o fecha); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (its place is not on the globe); restore a backup</source>
+        <translation>%1 está dañado (su lugar no está en el globo); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (measurement %2 is missing); restore a backup</source>
+        <translation>%1 está dañado (falta la medición %2); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (photo %2 cannot be read); restore a backup</source>
+        <translation>%1 está dañado (la fotografía %2 no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or no packed station table; build or install it again</source>
+        <translation>%1 está dañado o no es una tabla de estaciones empaquetada; construirla o instalarla de nuevo</translation>
+    </message>
+    <message>
+        <source>%1 is damaged or no packed table of towns; build or install it again</source>
+        <translation>%1 está dañado o no es una tabla de poblaciones empaquetada; construirla o instalarla de nuevo</translation>
+    </message>
+    <message>
+        <source>%1 is empty; copy it once more from the camera</source>
+        <translation>%1 está vacía; copiarla otra vez de la cámara</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a head line and a row a day</source>
+        <translation>%1 está vacío; hacen falta una línea de cabecera y una fila por día</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a line of column names</source>
+        <translation>%1 está vacío; hace falta una línea con los nombres de las columnas</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs a line of column names and a row for each night</source>
+        <translation>%1 está vacío; hacen falta una línea con los nombres de las columnas y una fila por noche</translation>
+    </message>
+    <message>
+        <source>%1 is empty; it needs daily records</source>
+        <translation>%1 está vacío; hacen falta registros diarios</translation>
+    </message>
+    <message>
+        <source>%1 is held by another program; close that one or try again in a moment</source>
+        <translation>otro programa tiene ocupado %1; cerrarlo o intentarlo de nuevo en un momento</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2; move it first</source>
+        <translation>%1 está fija en %2; moverla antes</translation>
+    </message>
+    <message>
+        <source>%1 is nested more than 64 deep; that is no forecast</source>
+        <translation>%1 tiene más de 64 niveles anidados; eso no es un pronóstico</translation>
+    </message>
+    <message>
+        <source>%1 is no file; name a backup&apos;s zip file</source>
+        <translation>%1 no es un archivo; nombrar el archivo zip de una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1 is no ordinary file; save the records to a file first</source>
+        <translation>%1 no es un archivo corriente; guardar antes los registros en un archivo</translation>
+    </message>
+    <message>
+        <source>%1 is no photo in JPEG, PNG, WebP or HEIC; save it as one of these</source>
+        <translation>%1 no es una fotografía en JPEG, PNG, WebP o HEIC; guardarla en uno de estos</translation>
+    </message>
+    <message>
+        <source>%1 is no place in %2; the form is EPSG:code:easting,northing, easting first</source>
+        <translation>%1 no es un lugar en %2; la forma es EPSG:código:este,norte, primero el este</translation>
+    </message>
+    <message>
+        <source>%1 is no place: %2; write it as 48.21,16.37 or 48°12&apos;36&quot;N 16°22&apos;12&quot;E</source>
+        <translation>%1 no es un lugar: %2; escribirlo como 48.21,16.37 o 48°12&apos;36&quot;N 16°22&apos;12&quot;E</translation>
+    </message>
+    <message>
+        <source>%1 is no place: the form is EPSG:code:easting,northing, such as EPSG:32633:601000,5340000</source>
+        <translation>%1 no es un lugar: la forma es EPSG:código:este,norte, como EPSG:32633:601000,5340000</translation>
+    </message>
+    <message>
+        <source>%1 is no text in UTF-8 (it has a zero byte); save it as UTF-8 text</source>
+        <translation>%1 no es texto en UTF-8 (tiene un byte cero); guardarlo como texto UTF-8</translation>
+    </message>
+    <message>
+        <source>%1 is not a file; name a photo</source>
+        <translation>%1 no es un archivo; nombrar una fotografía</translation>
+    </message>
+    <message>
+        <source>%1 is not a folder; name a household&apos;s folder</source>
+        <translation>%1 no es una carpeta; nombrar la carpeta de un hogar</translation>
+    </message>
+    <message>
+        <source>%1 is not a household; it has no file %2 in it</source>
+        <translation>%1 no es un hogar; no tiene dentro el archivo %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a household; it was not made by this program</source>
+        <translation>%1 no es un hogar; no lo hizo este programa</translation>
+    </message>
+    <message>
+        <source>%1 is not a system of map coordinates (it measures heights or from the Earth&apos;s centre); take another code</source>
+        <translation>%1 no es un sistema de coordenadas de mapa (mide alturas o desde el centro de la Tierra); tomar otro código</translation>
+    </message>
+    <message>
+        <source>%1 is not empty; choose a new or an empty folder</source>
+        <translation>%1 no está vacía; elegir una carpeta nueva o vacía</translation>
+    </message>
+    <message>
+        <source>%1 is not safe to read (%2); save it anew without its EXIF</source>
+        <translation>%1 no es segura de leer (%2); guardarla de nuevo sin su EXIF</translation>
+    </message>
+    <message>
+        <source>%1 is not the photo that its name says; put the original in its place or take it away</source>
+        <translation>%1 no es la fotografía que dice su nombre; poner la original en su lugar o quitarla</translation>
+    </message>
+    <message>
+        <source>%1 is not there (looked at %2); install the program or name the file in %3</source>
+        <translation>%1 no está (se buscó en %2); instalar el programa o indicar el archivo en %3</translation>
+    </message>
+    <message>
+        <source>%1 is read-only; copy the household to a folder where you may write</source>
+        <translation>%1 es de solo lectura; copiar el hogar a una carpeta donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>%1 is the database of another program</source>
+        <translation>%1 es la base de datos de otro programa</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the area that %2 is made for; the form is EPSG:code:easting,northing, easting first</source>
+        <translation>%1 queda fuera de la zona para la que se hizo %2; la forma es EPSG:código:este,norte, primero el este</translation>
+    </message>
+    <message>
+        <source>%1 must end in .jpg or .png, so that its form is known</source>
+        <translation>%1 debe terminar en .jpg o .png, para que se conozca su forma</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3 degrees, not %4</source>
+        <translation>%1 debe estar entre %2 y %3 grados, no %4</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3 m, not %4</source>
+        <translation>%1 debe estar entre %2 y %3 m, no %4</translation>
+    </message>
+    <message>
+        <source>%1 must lie within %2 and %3, not %4</source>
+        <translation>%1 debe estar entre %2 y %3, no %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was measured in the photo %3</source>
+        <translation>%1 del %2 se midió en la fotografía %3</translation>
+    </message>
+    <message>
+        <source>%1 of its days have values that were never read on land</source>
+        <translation>%1 de sus días tienen valores que nunca se midieron en tierra</translation>
+    </message>
+    <message>
+        <source>%1 of that month stands twice for station %2</source>
+        <translation>%1 de ese mes está dos veces para la estación %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 o %2</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2; move it first</source>
+        <translation>%1 está en %2; moverla antes</translation>
+    </message>
+    <message>
+        <source>%1 stands on line %2 already; keep one of them</source>
+        <translation>%1 está ya en la línea %2; dejar una de ellas</translation>
+    </message>
+    <message>
+        <source>%1 stays on the list: %2; with 0 pots the plan uses it no more</source>
+        <translation>%1 sigue en la lista: %2; con 0 macetas el plan deja de usarlo</translation>
+    </message>
+    <message>
+        <source>%1 was made by a newer version of this program (schema %2, this one knows %3); import it with that one</source>
+        <translation>%1 se hizo con una versión más nueva de este programa (esquema %2, esta conoce %3); importarlo con aquella</translation>
+    </message>
+    <message>
+        <source>%1 was made by a newer version of this program; restore it with that one, nothing was made here</source>
+        <translation>%1 se hizo con una versión más nueva de este programa; recuperarla con aquella, aquí no se creó nada</translation>
+    </message>
+    <message>
+        <source>%1 was not added (%2); its name must be new and its numbers in their ranges</source>
+        <translation>%1 no se añadió (%2); su nombre debe ser nuevo y sus números estar en sus límites</translation>
+    </message>
+    <message>
+        <source>%1 was packed for a newer version of this program</source>
+        <translation>%1 se empaquetó para una versión más nueva de este programa</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version of this program (schema %2, this one knows %3); it was left untouched</source>
+        <translation>%1 se escribió con una versión más nueva de este programa (esquema %2, esta conoce %3); se dejó intacto</translation>
+    </message>
+    <message>
+        <source>%1 would unpack to %2 x %3 pixels; up to %4 million are taken, so save it smaller</source>
+        <translation>%1 se desplegaría a %2 x %3 píxeles; se admiten hasta %4 millones, así que guardarla más pequeña</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, línea %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3 fields where the head has %4</source>
+        <translation>%1, línea %2: %3 campos donde la cabecera tiene %4</translation>
+    </message>
+    <message>
+        <source>%1, line %2: a quotation mark is not closed or stands inside a field; write fields as RFC 4180 asks</source>
+        <translation>%1, línea %2: unas comillas no están cerradas o están dentro de un campo; escribir los campos como pide RFC 4180</translation>
+    </message>
+    <message>
+        <source>%1, line %2: no line of coast; it needs pairs of whole numbers, longitude first, in hundredths of a degree</source>
+        <translation>%1, línea %2: no es una línea de costa; hacen falta pares de números enteros, primero la longitud, en centésimas de grado</translation>
+    </message>
+    <message>
+        <source>%1, line %2: the JSON breaks off or has a character that does not belong there</source>
+        <translation>%1, línea %2: el JSON se interrumpe o tiene un carácter que no corresponde</translation>
+    </message>
+    <message>
+        <source>%1, line 1: this is no daily record; give GHCN-Daily&apos;s fixed-width lines or one of its comma-separated forms</source>
+        <translation>%1, línea 1: esto no es un registro diario; dar las líneas de ancho fijo de GHCN-Daily o una de sus formas separadas por comas</translation>
+    </message>
+    <message>
+        <source>%1, or %2</source>
+        <translation>%1, o %2</translation>
+    </message>
+    <message>
+        <source>%1, row %2: %3</source>
+        <translation>%1, fila %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; %3; the file was altered or is torn, use another backup</source>
+        <translation>%1: «%2» %3; el archivo fue alterado o está incompleto, usar otra copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; has %3 values where another has %4</source>
+        <translation>%1: «%2» tiene %3 valores donde otro tiene %4</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not what the backup&apos;s list says; it was altered or is torn, use another backup</source>
+        <translation>%1: «%2» no es lo que dice la lista de la copia; fue alterado o está incompleto, usar otra copia de seguridad</translation>
+    </message>
+    <message>
+        <source>%1: %2; nothing was unpacked</source>
+        <translation>%1: %2; no se desempaquetó nada</translation>
+    </message>
+    <message>
+        <source>%1: not enough memory to unpack it; close other programs</source>
+        <translation>%1: no hay memoria bastante para desplegarla; cerrar otros programas</translation>
+    </message>
+    <message>
+        <source>%1: part of its EXIF is damaged; its date may be missing</source>
+        <translation>%1: parte de su EXIF está dañada; puede faltar su fecha</translation>
+    </message>
+    <message>
+        <source>%1: the lines of station %2 do not stand together; sort the file by station</source>
+        <translation>%1: las líneas de la estación %2 no están juntas; ordenar el archivo por estación</translation>
+    </message>
+    <message>
+        <source>%1: this system&apos;s library cannot read that kind of HEIC (%2); let the phone save or share it as JPEG</source>
+        <translation>%1: la biblioteca de este sistema no puede leer ese tipo de HEIC (%2); guardarla o compartirla como JPEG desde el teléfono</translation>
+    </message>
+    <message>
+        <source>%1: where it was taken cannot be taken out of it (%2); export it with its position, or save it as JPEG</source>
+        <translation>%1: no se puede quitar dónde se tomó (%2); exportarla con su posición, o guardarla como JPEG</translation>
+    </message>
+    <message>
+        <source>%1: where it was taken cannot be taken out of it; export it with its position, or save it as JPEG</source>
+        <translation>%1: no se puede quitar dónde se tomó; exportarla con su posición, o guardarla como JPEG</translation>
+    </message>
+    <message>
+        <source>PROJ could not be started, so there is no map</source>
+        <translation>PROJ no se pudo iniciar, así que no hay mapa</translation>
+    </message>
+    <message>
+        <source>PROJ could not be started; write the place as LAT,LON</source>
+        <translation>PROJ no se pudo iniciar; escribir el lugar como LATITUD,LONGITUD</translation>
+    </message>
+    <message>
+        <source>PROJ knows no way from %1 to latitude and longitude; write the place as LAT,LON</source>
+        <translation>PROJ no conoce cómo pasar de %1 a latitud y longitud; escribir el lugar como LATITUD,LONGITUD</translation>
+    </message>
+    <message>
+        <source>PROJ&apos;s list of EPSG codes (proj.db) is not installed; write the place as LAT,LON</source>
+        <translation>la lista de códigos EPSG de PROJ (proj.db) no está instalada; escribir el lugar como LATITUD,LONGITUD</translation>
+    </message>
+    <message>
+        <source>a chance must lie within 0 and 1</source>
+        <translation>una probabilidad debe estar entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>a comparison needs 2 plants, has %1</source>
+        <translation>una comparación necesita 2 plantas, tiene %1</translation>
+    </message>
+    <message>
+        <source>a comparison of two groups needs 2 plants in each, has %1 and %2</source>
+        <translation>una comparación de dos grupos necesita 2 plantas en cada uno, tiene %1 y %2</translation>
+    </message>
+    <message>
+        <source>a coordinate has both a sign and one of N, S, E, W</source>
+        <translation>una coordenada tiene a la vez signo y una de N, S, E, W</translation>
+    </message>
+    <message>
+        <source>a coordinate has no number</source>
+        <translation>una coordenada no tiene número</translation>
+    </message>
+    <message>
+        <source>a corner of the outline lies outside of the upright picture, which has %1 x %2 pixels</source>
+        <translation>una esquina del contorno queda fuera de la imagen derecha, que tiene %1 x %2 píxeles</translation>
+    </message>
+    <message>
+        <source>a count lies between the sowing on %1 and today</source>
+        <translation>un recuento cae entre la siembra del %1 y hoy</translation>
+    </message>
+    <message>
+        <source>a count of seedlings</source>
+        <translation>un recuento de plántulas</translation>
+    </message>
+    <message>
+        <source>a curve of %1 parameters needs %2 points, has %3</source>
+        <translation>una curva de %1 parámetros necesita %2 puntos, tiene %3</translation>
+    </message>
+    <message>
+        <source>a curve of growth needs 4 points, has %1</source>
+        <translation>una curva de crecimiento necesita 4 puntos, tiene %1</translation>
+    </message>
+    <message>
+        <source>a day of the year lies within 1 and 366</source>
+        <translation>un día del año está entre 1 y 366</translation>
+    </message>
+    <message>
+        <source>a demonstration has %1 to %2 %3, not %4</source>
+        <translation>una demostración tiene de %1 a %2 %3, no %4</translation>
+    </message>
+    <message>
+        <source>a demonstration needs a date in the years 1930 to 2190, not %1</source>
+        <translation>una demostración necesita una fecha de los años 1930 a 2190, no %1</translation>
+    </message>
+    <message>
+        <source>a division needs a name for each new piece</source>
+        <translation>una división necesita un nombre para cada trozo nuevo</translation>
+    </message>
+    <message>
+        <source>a forecast of %1</source>
+        <translation>un pronóstico del %1</translation>
+    </message>
+    <message>
+        <source>a jug must hold more than 0 and at most 1000 L</source>
+        <translation>una regadera debe contener más de 0 y como mucho 1000 L</translation>
+    </message>
+    <message>
+        <source>a length is measured by a scale: two points and their distance in cm</source>
+        <translation>una longitud se mide con una escala: dos puntos y su distancia en cm</translation>
+    </message>
+    <message>
+        <source>a line needs two points of different x</source>
+        <translation>una recta necesita dos puntos de distinta x</translation>
+    </message>
+    <message>
+        <source>a line with a break needs 5 points of different x, has %1</source>
+        <translation>una recta con quiebro necesita 5 puntos de distinta x, tiene %1</translation>
+    </message>
+    <message>
+        <source>a lot needs a name and a crop</source>
+        <translation>un lote necesita un nombre y un cultivo</translation>
+    </message>
+    <message>
+        <source>a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out</source>
+        <translation>un lote de %1 semillas no se puede sembrar; indicar el número del sobre, o dejarlo en blanco</translation>
+    </message>
+    <message>
+        <source>a moving picture</source>
+        <translation>una imagen en movimiento</translation>
+    </message>
+    <message>
+        <source>a percentage must lie within 0 and 100</source>
+        <translation>un porcentaje debe estar entre 0 y 100</translation>
+    </message>
+    <message>
+        <source>a place needs a time zone</source>
+        <translation>un lugar necesita una zona horaria</translation>
+    </message>
+    <message>
+        <source>a planned stay</source>
+        <translation>una estancia prevista</translation>
+    </message>
+    <message>
+        <source>a plant is pinned to it</source>
+        <translation>hay una planta fijada en él</translation>
+    </message>
+    <message>
+        <source>a plant needs a name</source>
+        <translation>una planta necesita un nombre</translation>
+    </message>
+    <message>
+        <source>a plant stands there or is kept there</source>
+        <translation>una planta está allí o tiene allí su sitio fijo</translation>
+    </message>
+    <message>
+        <source>a plant that is gone stood there</source>
+        <translation>una planta que ya no está estuvo allí</translation>
+    </message>
+    <message>
+        <source>a reading of %1</source>
+        <translation>una lectura del %1</translation>
+    </message>
+    <message>
+        <source>a row has station, day, element, value and up to four flags</source>
+        <translation>una fila tiene estación, día, magnitud, valor y hasta cuatro marcas</translation>
+    </message>
+    <message>
+        <source>a sowing</source>
+        <translation>una siembra</translation>
+    </message>
+    <message>
+        <source>a sowing is logged when it is done; %1 is after today</source>
+        <translation>una siembra se anota cuando está hecha; el %1 es posterior a hoy</translation>
+    </message>
+    <message>
+        <source>a sowing needs at least one seed</source>
+        <translation>una siembra necesita al menos una semilla</translation>
+    </message>
+    <message>
+        <source>a spot needs a name</source>
+        <translation>un sitio necesita un nombre</translation>
+    </message>
+    <message>
+        <source>a spot needs a name, such as South sill</source>
+        <translation>un sitio necesita un nombre, como Alféizar sur</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>una estancia</translation>
+    </message>
+    <message>
+        <source>a temporary name is taken</source>
+        <translation>un nombre temporal está ocupado</translation>
+    </message>
+    <message>
+        <source>a town&apos;s name of %1 bytes is longer than any; write the town alone</source>
+        <translation>un nombre de población de %1 bytes es más largo que cualquiera; escribir solo la población</translation>
+    </message>
+    <message>
+        <source>a trend test needs 3 values, has %1</source>
+        <translation>una prueba de tendencia necesita 3 valores, tiene %1</translation>
+    </message>
+    <message>
+        <source>after the comma stands no country or region; write it as Springfield, Missouri</source>
+        <translation>tras la coma no hay país ni región; escribirlo como Springfield, Missouri</translation>
+    </message>
+    <message>
+        <source>all plants changed alike to the last digit; nothing can be said of chance</source>
+        <translation>todas las plantas cambiaron igual hasta la última cifra; no se puede decir nada del azar</translation>
+    </message>
+    <message>
+        <source>an amount of water must be above 0 and at most 1000 L</source>
+        <translation>una cantidad de agua debe ser mayor que 0 y como mucho 1000 L</translation>
+    </message>
+    <message>
+        <source>an outline has at least three corners</source>
+        <translation>un contorno tiene al menos tres esquinas</translation>
+    </message>
+    <message>
+        <source>cannot be unpacked</source>
+        <translation>no se puede desempaquetar</translation>
+    </message>
+    <message>
+        <source>cloud must lie within 0 and 100 percent</source>
+        <translation>la nubosidad debe estar entre 0 y 100 por ciento</translation>
+    </message>
+    <message>
+        <source>could not start the reader of comma-separated files</source>
+        <translation>no se pudo iniciar la lectura de archivos separados por comas</translation>
+    </message>
+    <message>
+        <source>does not unpack to what was packed</source>
+        <translation>no se despliega en lo que se empaquetó</translation>
+    </message>
+    <message>
+        <source>entry %1 %2</source>
+        <translation>la entrada %1 %2</translation>
+    </message>
+    <message>
+        <source>entry %1 has no name</source>
+        <translation>la entrada %1 no tiene nombre</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>flores</translation>
+    </message>
+    <message>
+        <source>gives no household (%1)</source>
+        <translation>no da un hogar (%1)</translation>
+    </message>
+    <message>
+        <source>gives no household (household.csv needs one row)</source>
+        <translation>no da un hogar (household.csv necesita una fila)</translation>
+    </message>
+    <message>
+        <source>gives no household that can be opened (%1)</source>
+        <translation>no da un hogar que se pueda abrir (%1)</translation>
+    </message>
+    <message>
+        <source>green_cover</source>
+        <translation>parte verde</translation>
+    </message>
+    <message>
+        <source>has %1 files below data/ and lists %2</source>
+        <translation>tiene %1 archivos bajo data/ y enumera %2</translation>
+    </message>
+    <message>
+        <source>has %1 readings; it needs one at least and %2 at most</source>
+        <translation>tiene %1 lecturas; necesita al menos una y como mucho %2</translation>
+    </message>
+    <message>
+        <source>has a %1 whose %2</source>
+        <translation>tiene un %1 con fallo: %2</translation>
+    </message>
+    <message>
+        <source>has a name that is not UTF-8</source>
+        <translation>tiene un nombre que no es UTF-8</translation>
+    </message>
+    <message>
+        <source>has a name with control characters</source>
+        <translation>tiene un nombre con caracteres de control</translation>
+    </message>
+    <message>
+        <source>has a part of over %1 bytes in its path</source>
+        <translation>tiene una parte de más de %1 bytes en su ruta</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; a count is a whole number</source>
+        <translation>tiene una lectura de %1; un recuento es un número entero</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; it lies within 0 and %2</source>
+        <translation>tiene una lectura de %1; debe estar entre 0 y %2</translation>
+    </message>
+    <message>
+        <source>has a reading of %1; it lies within 0 and %2 cm</source>
+        <translation>tiene una lectura de %1; debe estar entre 0 y %2 cm</translation>
+    </message>
+    <message>
+        <source>has a time outside the day or without its zone</source>
+        <translation>tiene una hora fuera del día o sin su zona</translation>
+    </message>
+    <message>
+        <source>has an about.csv that names no schema</source>
+        <translation>tiene un about.csv que no nombra ningún esquema</translation>
+    </message>
+    <message>
+        <source>has an empty name or one of over %1 bytes</source>
+        <translation>tiene un nombre vacío o de más de %1 bytes</translation>
+    </message>
+    <message>
+        <source>has no %1</source>
+        <translation>no tiene %1</translation>
+    </message>
+    <message>
+        <source>has no %1.csv (an empty table still has its head line)</source>
+        <translation>no tiene %1.csv (una tabla vacía también tiene su línea de cabecera)</translation>
+    </message>
+    <message>
+        <source>has no about.csv</source>
+        <translation>no tiene about.csv</translation>
+    </message>
+    <message>
+        <source>has no digest of 64 hexadecimal digits and a path</source>
+        <translation>no tiene una suma de 64 cifras hexadecimales y una ruta</translation>
+    </message>
+    <message>
+        <source>has tag files that are not in UTF-8</source>
+        <translation>tiene archivos de etiquetas que no están en UTF-8</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>altura</translation>
+    </message>
+    <message>
+        <source>is a bag of version &quot;%1&quot;; 1.0 and 0.97 are read</source>
+        <translation>es un bag de la versión «%1»; se leen la 1.0 y la 0.97</translation>
+    </message>
+    <message>
+        <source>is no backup of this program (a BagIt bag in a zip, with bagit.txt in its one folder)</source>
+        <translation>no es una copia de seguridad de este programa (un bag de BagIt en un zip, con bagit.txt en su única carpeta)</translation>
+    </message>
+    <message>
+        <source>is not whole: it lists &quot;%1&quot; and does not have it</source>
+        <translation>no está completa: enumera «%1» y no lo tiene</translation>
+    </message>
+    <message>
+        <source>is not whole: its fetch.txt names files that lie elsewhere, and nothing is fetched</source>
+        <translation>no está completa: su fetch.txt nombra archivos que están en otra parte, y no se trae nada</translation>
+    </message>
+    <message>
+        <source>it cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>it cannot be read to its end</source>
+        <translation>no se puede leer hasta el final</translation>
+    </message>
+    <message>
+        <source>it has two latitudes or two longitudes</source>
+        <translation>tiene dos latitudes o dos longitudes</translation>
+    </message>
+    <message>
+        <source>it holds something that is neither a number nor N, S, E, W</source>
+        <translation>contiene algo que no es un número ni N, S, E, W</translation>
+    </message>
+    <message>
+        <source>it is a link or has a name that no archive takes</source>
+        <translation>es un enlace o tiene un nombre que ningún archivo comprimido admite</translation>
+    </message>
+    <message>
+        <source>it is not a latitude and a longitude, two numbers with a decimal point</source>
+        <translation>no es una latitud y una longitud, dos números con punto decimal</translation>
+    </message>
+    <message>
+        <source>it is not named as a photo of a household</source>
+        <translation>no se llama como una fotografía de un hogar</translation>
+    </message>
+    <message>
+        <source>it is warmest when the place is coldest: check the dates, and the sign of the latitude</source>
+        <translation>es más cálido cuando el lugar es más frío: revisar las fechas y el signo de la latitud</translation>
+    </message>
+    <message>
+        <source>it would unpack to %1 MB, over %2 times its own size</source>
+        <translation>se desplegaría a %1 MB, más de %2 veces su propio tamaño</translation>
+    </message>
+    <message>
+        <source>it would unpack to more than %1 bytes</source>
+        <translation>se desplegaría a más de %1 bytes</translation>
+    </message>
+    <message>
+        <source>its EXIF directories lead in a circle</source>
+        <translation>sus directorios EXIF dan vueltas en círculo</translation>
+    </message>
+    <message>
+        <source>its WebP data breaks off</source>
+        <translation>sus datos WebP se interrumpen</translation>
+    </message>
+    <message>
+        <source>its content has the digest %1</source>
+        <translation>su contenido tiene la suma %1</translation>
+    </message>
+    <message>
+        <source>its degree, minute and second marks are not in that order</source>
+        <translation>sus signos de grado, minuto y segundo no están en ese orden</translation>
+    </message>
+    <message>
+        <source>its highs lie %1 K above the place&apos;s on average: check unit, position, height and whether the thermometer stood in the sun</source>
+        <translation>sus máximas están de media %1 K por encima de las del lugar: revisar unidad, posición y altitud, y si el termómetro estaba al sol</translation>
+    </message>
+    <message>
+        <source>its highs lie %1 K below the place&apos;s on average: check unit, position, height and whether the thermometer stood in the sun</source>
+        <translation>sus máximas están de media %1 K por debajo de las del lugar: revisar unidad, posición y altitud, y si el termómetro estaba al sol</translation>
+    </message>
+    <message>
+        <source>its highs of %1 lie %2 K above the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>sus máximas de %1 están %2 K por encima de las de la tabla; lo harían una hondonada, una pared cálida, otra altitud o un termómetro defectuoso</translation>
+    </message>
+    <message>
+        <source>its highs of %1 lie %2 K below the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>sus máximas de %1 están %2 K por debajo de las de la tabla; lo harían una hondonada, una pared cálida, otra altitud o un termómetro defectuoso</translation>
+    </message>
+    <message>
+        <source>its lows lie %1 K above the place&apos;s on average: check unit, position and height</source>
+        <translation>sus mínimas están de media %1 K por encima de las del lugar: revisar unidad, posición y altitud</translation>
+    </message>
+    <message>
+        <source>its lows lie %1 K below the place&apos;s on average: check unit, position and height</source>
+        <translation>sus mínimas están de media %1 K por debajo de las del lugar: revisar unidad, posición y altitud</translation>
+    </message>
+    <message>
+        <source>its lows of %1 lie %2 K above the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>sus mínimas de %1 están %2 K por encima de las de la tabla; lo harían una hondonada, una pared cálida, otra altitud o un termómetro defectuoso</translation>
+    </message>
+    <message>
+        <source>its lows of %1 lie %2 K below the table&apos;s; a hollow, a warm wall, another height or a faulty thermometer would do that</source>
+        <translation>sus mínimas de %1 están %2 K por debajo de las de la tabla; lo harían una hondonada, una pared cálida, otra altitud o un termómetro defectuoso</translation>
+    </message>
+    <message>
+        <source>its parts are not degrees, minutes and seconds in that order</source>
+        <translation>sus partes no son grados, minutos y segundos en ese orden</translation>
+    </message>
+    <message>
+        <source>its parts cannot be found</source>
+        <translation>no se encuentran sus partes</translation>
+    </message>
+    <message>
+        <source>its thermometer has readings</source>
+        <translation>su termómetro tiene lecturas</translation>
+    </message>
+    <message>
+        <source>latitude must lie within -90 and 90 degrees</source>
+        <translation>la latitud debe estar entre -90 y 90 grados</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>hojas</translation>
+    </message>
+    <message>
+        <source>line %1 %2</source>
+        <translation>la línea %1 %2</translation>
+    </message>
+    <message>
+        <source>lists &quot;%1&quot; again</source>
+        <translation>enumera «%1» otra vez</translation>
+    </message>
+    <message>
+        <source>lists &quot;%1&quot;, which is not below data/</source>
+        <translation>enumera «%1», que no está bajo data/</translation>
+    </message>
+    <message>
+        <source>longest_leaf</source>
+        <translation>hoja más larga</translation>
+    </message>
+    <message>
+        <source>longitude must lie within -180 and 180 degrees</source>
+        <translation>la longitud debe estar entre -180 y 180 grados</translation>
+    </message>
+    <message>
+        <source>minutes and seconds have no sign</source>
+        <translation>los minutos y los segundos no llevan signo</translation>
+    </message>
+    <message>
+        <source>names a photo that is no SHA-256 of 64 small hex digits</source>
+        <translation>nombra una fotografía que no es un SHA-256 de 64 cifras hexadecimales minúsculas</translation>
+    </message>
+    <message>
+        <source>names a pot of no possible size; a pot has up to 1000 litres</source>
+        <translation>nombra una maceta de tamaño imposible; una maceta tiene hasta 1000 litros</translation>
+    </message>
+    <message>
+        <source>names a row of %1 that is not there</source>
+        <translation>nombra una fila de %1 que no existe</translation>
+    </message>
+    <message>
+        <source>new_leaves</source>
+        <translation>hojas nuevas</translation>
+    </message>
+    <message>
+        <source>no crop named &quot;%1&quot; in the reference of seeds; did you mean %2</source>
+        <translation>no hay ningún cultivo «%1» en las tablas de semillas; quizá %2</translation>
+    </message>
+    <message>
+        <source>no moment: %1</source>
+        <translation>no es un momento: %1</translation>
+    </message>
+    <message>
+        <source>no number: %1</source>
+        <translation>no es un número: %1</translation>
+    </message>
+    <message>
+        <source>no object: %1</source>
+        <translation>no es un objeto: %1</translation>
+    </message>
+    <message>
+        <source>no pest named &quot;%1&quot;; known are %2</source>
+        <translation>no hay ninguna plaga «%1»; se conocen %2</translation>
+    </message>
+    <message>
+        <source>no photo was added to %1 (%2); the plants must be of the household</source>
+        <translation>no se añadió ninguna fotografía a %1 (%2); las plantas deben ser del hogar</translation>
+    </message>
+    <message>
+        <source>no pixel lies inside of the outline; draw it larger</source>
+        <translation>ningún píxel queda dentro del contorno; dibujarlo más grande</translation>
+    </message>
+    <message>
+        <source>no pixels in it</source>
+        <translation>sin píxeles</translation>
+    </message>
+    <message>
+        <source>no plant named &quot;%1&quot; in the reference; did you mean %2</source>
+        <translation>no hay ninguna planta «%1» en la lista; quizá %2</translation>
+    </message>
+    <message>
+        <source>no plant named &quot;%1&quot; in the reference; give a common or botanical name</source>
+        <translation>no hay ninguna planta «%1» en la lista; dar un nombre común o botánico</translation>
+    </message>
+    <message>
+        <source>no readings: %1</source>
+        <translation>sin lecturas: %1</translation>
+    </message>
+    <message>
+        <source>no sound WebP header</source>
+        <translation>sin cabecera WebP válida</translation>
+    </message>
+    <message>
+        <source>no station lies within %1 m of the place&apos;s height: temperatures are carried there by the usual lapse</source>
+        <translation>ninguna estación está a menos de %1 m de la altitud del lugar: las temperaturas se llevan allí con el gradiente habitual</translation>
+    </message>
+    <message>
+        <source>no station near gives the spread of its days: frost dates are rough</source>
+        <translation>ninguna estación cercana da la dispersión de sus días: las fechas de helada son aproximadas</translation>
+    </message>
+    <message>
+        <source>no text: %1</source>
+        <translation>no es texto: %1</translation>
+    </message>
+    <message>
+        <source>no town &quot;%1&quot; is known; did you mean %2</source>
+        <translation>no se conoce ninguna población «%1»; quizá %2</translation>
+    </message>
+    <message>
+        <source>no town &quot;%1&quot; is known; name a larger town nearby or write the place as LAT,LON</source>
+        <translation>no se conoce ninguna población «%1»; nombrar una mayor cercana o escribir el lugar como LATITUD,LONGITUD</translation>
+    </message>
+    <message>
+        <source>no town is known in &quot;%1&quot;; name a country by its two letters or its English name, or a region of it</source>
+        <translation>no se conoce ninguna población en «%1»; nombrar un país por sus dos letras o su nombre inglés, o una región suya</translation>
+    </message>
+    <message>
+        <source>no year has day %1 in month %2</source>
+        <translation>ningún año tiene el día %1 en el mes %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>nothing was changed (%1); names must differ, also from those of plants that are gone, and numbers lie in their ranges</source>
+        <translation>no se cambió nada (%1); los nombres deben ser distintos, también de los de plantas que ya no están, y los números estar en sus límites</translation>
+    </message>
+    <message>
+        <source>nothing was divided in %1; a piece&apos;s name is taken, also by plants that are gone, or its spot is not in the household</source>
+        <translation>no se dividió nada en %1; el nombre de un trozo está ocupado, quizá por una planta que ya no está, o su sitio no es del hogar</translation>
+    </message>
+    <message>
+        <source>nothing was kept in %1; a forecast is of a night before it was made, or a temperature lies outside -90 to 60 degrees Celsius</source>
+        <translation>no se guardó nada en %1; un pronóstico es de una noche anterior a su fecha, o una temperatura no está entre -90 y 60 grados Celsius</translation>
+    </message>
+    <message>
+        <source>nothing was logged in %1; a spot is not in the household, or a temperature lies outside -90 to 60 degrees Celsius</source>
+        <translation>no se anotó nada en %1; un sitio no es del hogar, o una temperatura no está entre -90 y 60 grados Celsius</translation>
+    </message>
+    <message>
+        <source>nothing was pinned; its last night lies before its first</source>
+        <translation>no se fijó nada; su última noche es anterior a la primera</translation>
+    </message>
+    <message>
+        <source>nothing was pinned; the plant and the spot must be of the household</source>
+        <translation>no se fijó nada; la planta y el sitio deben ser del hogar</translation>
+    </message>
+    <message>
+        <source>nothing was potted in %1; a plant&apos;s name is taken or its spot is not in the household</source>
+        <translation>no se pasó nada a maceta en %1; el nombre de una planta está ocupado o su sitio no es del hogar</translation>
+    </message>
+    <message>
+        <source>nothing was recorded in %1; a plant or spot of it is not in the household</source>
+        <translation>no se anotó nada en %1; una planta o un sitio no es del hogar</translation>
+    </message>
+    <message>
+        <source>nothing was recorded in %1; a plant that was measured is not in the household</source>
+        <translation>no se anotó nada en %1; una planta medida no es del hogar</translation>
+    </message>
+    <message>
+        <source>of %1 seeds %2 cannot have come up</source>
+        <translation>de %1 semillas no pueden haber nacido %2</translation>
+    </message>
+    <message>
+        <source>on %1 %2 were counted; count all that have come up so far, those lost since too, or log that day&apos;s count anew</source>
+        <translation>el %1 se contaron %2; contar todas las nacidas hasta ahora, también las perdidas desde entonces, o anotar de nuevo el recuento de ese día</translation>
+    </message>
+    <message>
+        <source>pairs of hexadecimal digits are expected (column %1)</source>
+        <translation>se esperan pares de cifras hexadecimales (columna %1)</translation>
+    </message>
+    <message>
+        <source>pest_clocks.csv: %1 lacks a generation or a crawler stage</source>
+        <translation>pest_clocks.csv: a %1 le falta una generación o la fase de ninfa móvil</translation>
+    </message>
+    <message>
+        <source>photo %1 does not show that plant; assign it to the plant first</source>
+        <translation>la fotografía %1 no muestra esa planta; asignarla antes a la planta</translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation>plantas</translation>
+    </message>
+    <message>
+        <source>reading %1</source>
+        <translation>la lectura %1</translation>
+    </message>
+    <message>
+        <source>seedlings cannot be potted before their sowing on %1</source>
+        <translation>las plántulas no se pueden pasar a maceta antes de su siembra del %1</translation>
+    </message>
+    <message>
+        <source>several towns bear that name: %1 and others; add the region or the country after a comma</source>
+        <translation>varias poblaciones llevan ese nombre: %1 y otras; añadir la región o el país tras una coma</translation>
+    </message>
+    <message>
+        <source>several towns bear that name: %1; add the region or the country after a comma</source>
+        <translation>varias poblaciones llevan ese nombre: %1; añadir la región o el país tras una coma</translation>
+    </message>
+    <message>
+        <source>spots</source>
+        <translation>sitios</translation>
+    </message>
+    <message>
+        <source>station %1 has lows and highs in %2 years of month %3; %4 are needed</source>
+        <translation>la estación %1 tiene mínimas y máximas en %2 años del mes %3; hacen falta %4</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>tallo</translation>
+    </message>
+    <message>
+        <source>stopped; %1 was not written</source>
+        <translation>detenido; %1 no se escribió</translation>
+    </message>
+    <message>
+        <source>stopped; nothing was changed</source>
+        <translation>detenido; no se cambió nada</translation>
+    </message>
+    <message>
+        <source>stopped; nothing was kept of it</source>
+        <translation>detenido; no se guardó nada de ello</translation>
+    </message>
+    <message>
+        <source>the %1 is missing</source>
+        <translation>falta «%1»</translation>
+    </message>
+    <message>
+        <source>the %1 of %2 lies outside -90 to 60 degrees Celsius</source>
+        <translation>«%1» con %2 no está entre -90 y 60 grados Celsius</translation>
+    </message>
+    <message>
+        <source>the JPEG cannot be made (%1)</source>
+        <translation>el JPEG no se puede hacer (%1)</translation>
+    </message>
+    <message>
+        <source>the PNG cannot be made (%1)</source>
+        <translation>el PNG no se puede hacer (%1)</translation>
+    </message>
+    <message>
+        <source>the calendar has no day %1 in month %2 of %3</source>
+        <translation>el calendario no tiene el día %1 en el mes %2 de %3</translation>
+    </message>
+    <message>
+        <source>the cold lines given for %1 contradict each other; they must rise from lethal over damage to the safe night</source>
+        <translation>los límites de frío dados para %1 se contradicen; deben subir del letal por el de daño al de noche segura</translation>
+    </message>
+    <message>
+        <source>the copy %1 could not be given its name</source>
+        <translation>no se pudo dar su nombre a la copia %1</translation>
+    </message>
+    <message>
+        <source>the copy %1 did not come out sound (%2); the household was left as it is</source>
+        <translation>la copia %1 no salió sana (%2); el hogar se dejó como está</translation>
+    </message>
+    <message>
+        <source>the copy %1 differs from what was copied</source>
+        <translation>la copia %1 difiere de lo copiado</translation>
+    </message>
+    <message>
+        <source>the curve finds no best fit from its start</source>
+        <translation>la curva no halla un mejor ajuste desde su inicio</translation>
+    </message>
+    <message>
+        <source>the day&apos;s high is below the night&apos;s low; exchange them</source>
+        <translation>la máxima del día está por debajo de la mínima de la noche; intercambiarlas</translation>
+    </message>
+    <message>
+        <source>the density must lie within 0.2 and 3 grams a millilitre</source>
+        <translation>la densidad debe estar entre 0,2 y 3 gramos por mililitro</translation>
+    </message>
+    <message>
+        <source>the depth of an overhang</source>
+        <translation>el fondo de un alero</translation>
+    </message>
+    <message>
+        <source>the direction a spot faces</source>
+        <translation>la dirección a la que mira un sitio</translation>
+    </message>
+    <message>
+        <source>the disk may be full</source>
+        <translation>puede que el disco esté lleno</translation>
+    </message>
+    <message>
+        <source>the distance from the window or opening</source>
+        <translation>la distancia a la ventana o abertura</translation>
+    </message>
+    <message>
+        <source>the distance sideways of the window&apos;s middle</source>
+        <translation>la distancia lateral del centro de la ventana</translation>
+    </message>
+    <message>
+        <source>the end of a plant</source>
+        <translation>el final de una planta</translation>
+    </message>
+    <message>
+        <source>the evening&apos;s temperature is below the night&apos;s low; exchange them</source>
+        <translation>la temperatura de la tarde está por debajo de la mínima de la noche; intercambiarlas</translation>
+    </message>
+    <message>
+        <source>the feed %1 holds no nitrogen, so it cannot be measured by it; follow its label</source>
+        <translation>el abono %1 no contiene nitrógeno, así que no se puede medir por él; seguir su etiqueta</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made (%2); choose one where you may write</source>
+        <translation>la carpeta %1 no se puede crear (%2); elegir una donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made for a copy; the household was left as it is</source>
+        <translation>la carpeta %1 no se puede crear para una copia; el hogar se dejó como está</translation>
+    </message>
+    <message>
+        <source>the grey area is too bright or too dark to tell the colour of the light; take the photo in even light, or name another area</source>
+        <translation>la zona gris es demasiado clara u oscura para conocer el color de la luz; tomar la fotografía con luz uniforme, o indicar otra zona</translation>
+    </message>
+    <message>
+        <source>the height of a window or opening</source>
+        <translation>la altura de una ventana o abertura</translation>
+    </message>
+    <message>
+        <source>the height of the place is not given; %1 m is taken, as high as the towns near it lie</source>
+        <translation>no se indica la altitud del lugar; se toman %1 m, la de las poblaciones cercanas</translation>
+    </message>
+    <message>
+        <source>the height of the place is not given; %1 m, the weighted height of its stations, is taken</source>
+        <translation>no se indica la altitud del lugar; se toman %1 m, la altitud ponderada de sus estaciones</translation>
+    </message>
+    <message>
+        <source>the height of the wall behind</source>
+        <translation>la altura de la pared de detrás</translation>
+    </message>
+    <message>
+        <source>the height of what stands opposite</source>
+        <translation>la altura de lo que hay enfrente</translation>
+    </message>
+    <message>
+        <source>the high is below the low</source>
+        <translation>la máxima está por debajo de la mínima</translation>
+    </message>
+    <message>
+        <source>the hours of cold must lie within 0 and 72</source>
+        <translation>las horas de frío deben estar entre 0 y 72</translation>
+    </message>
+    <message>
+        <source>the household %1 cannot be made (%2); choose a folder where you may write</source>
+        <translation>el hogar %1 no se puede crear (%2); elegir una carpeta donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the household %1 cannot be made (%2); names must differ and numbers lie in their ranges</source>
+        <translation>el hogar %1 no se puede crear (%2); los nombres deben ser distintos y los números estar en sus límites</translation>
+    </message>
+    <message>
+        <source>the household is damaged (a change of its rows cannot be read); restore a backup</source>
+        <translation>el hogar está dañado (un cambio de sus filas no se puede leer); recuperar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>the household&apos;s own record is not used: %1</source>
+        <translation>el registro propio del hogar no se usa: %1</translation>
+    </message>
+    <message>
+        <source>the journal tells of it</source>
+        <translation>el diario habla de él</translation>
+    </message>
+    <message>
+        <source>the last night %1 must be the first, %2, or up to a year later</source>
+        <translation>la última noche %1 debe ser la primera, %2, o hasta un año después</translation>
+    </message>
+    <message>
+        <source>the latitude %1 in %2 lies outside -90 to 90 degrees</source>
+        <translation>la latitud %1 en %2 no está entre -90 y 90 grados</translation>
+    </message>
+    <message>
+        <source>the latitude %1 in %2 lies outside -90 to 90 degrees; the latitude comes first</source>
+        <translation>la latitud %1 en %2 no está entre -90 y 90 grados; la latitud va primero</translation>
+    </message>
+    <message>
+        <source>the light that %1 needs to survive is above what it needs to thrive</source>
+        <translation>la luz que %1 necesita para sobrevivir es más que la que necesita para crecer bien</translation>
+    </message>
+    <message>
+        <source>the longitude %1 in %2 lies outside -180 to 180 degrees; count west as negative</source>
+        <translation>la longitud %1 en %2 no está entre -180 y 180 grados; contar el oeste como negativo</translation>
+    </message>
+    <message>
+        <source>the low is missing</source>
+        <translation>falta la mínima</translation>
+    </message>
+    <message>
+        <source>the map&apos;s radius must lie within 1 and 15,000 km</source>
+        <translation>el radio del mapa debe estar entre 1 y 15.000 km</translation>
+    </message>
+    <message>
+        <source>the measurement %1 of %2 %3</source>
+        <translation>la medición «%1» del %2 %3</translation>
+    </message>
+    <message>
+        <source>the mix must be above 0 and at most 20 percent of the water; oils and soaps for leaves are mixed at 0.5 to 2</source>
+        <translation>la mezcla debe ser mayor que 0 y como mucho el 20 por ciento del agua; los aceites y jabones para hojas se mezclan al 0,5 a 2</translation>
+    </message>
+    <message>
+        <source>the mix&apos;s temperature must lie within -10 and 60 degrees Celsius</source>
+        <translation>la temperatura del sustrato debe estar entre -10 y 60 grados Celsius</translation>
+    </message>
+    <message>
+        <source>the name of a town needs a letter; write it as Vienna or Springfield, Missouri</source>
+        <translation>el nombre de una población necesita una letra; escribirlo como Viena o Springfield, Missouri</translation>
+    </message>
+    <message>
+        <source>the nearest station is %1 km away</source>
+        <translation>la estación más cercana está a %1 km</translation>
+    </message>
+    <message>
+        <source>the nearest station is %1 km away: the answer is weak</source>
+        <translation>la estación más cercana está a %1 km: la respuesta es débil</translation>
+    </message>
+    <message>
+        <source>the night must be 3 to 21 hours long</source>
+        <translation>la noche debe durar de 3 a 21 horas</translation>
+    </message>
+    <message>
+        <source>the night of %1 is not over yet</source>
+        <translation>la noche del %1 aún no ha pasado</translation>
+    </message>
+    <message>
+        <source>the night of %1 stands in the file twice for one spot; keep one row for each</source>
+        <translation>la noche del %1 está dos veces en el archivo para un sitio; dejar una fila para cada uno</translation>
+    </message>
+    <message>
+        <source>the night of %1 stands in the file twice; keep one row for each night</source>
+        <translation>la noche del %1 está dos veces en el archivo; dejar una fila para cada noche</translation>
+    </message>
+    <message>
+        <source>the night&apos;s low must lie within -60 and 40 C</source>
+        <translation>la mínima de la noche debe estar entre -60 y 40 °C</translation>
+    </message>
+    <message>
+        <source>the nights of a room lie within -60 and 60 degrees Celsius (%1)</source>
+        <translation>las noches de una habitación están entre -60 y 60 grados Celsius (%1)</translation>
+    </message>
+    <message>
+        <source>the nitrogen must lie within 1 and 2000 ppm; pots at home get 50 to 250</source>
+        <translation>el nitrógeno debe estar entre 1 y 2000 ppm; las macetas en casa reciben de 50 a 250</translation>
+    </message>
+    <message>
+        <source>the number of panes</source>
+        <translation>el número de cristales</translation>
+    </message>
+    <message>
+        <source>the own record %1 was kept %2 km away and %3 m off in height; it speaks for places within %4 km and %5 m</source>
+        <translation>el registro propio %1 se llevó a %2 km y a %3 m de diferencia de altitud; vale para lugares a menos de %4 km y %5 m</translation>
+    </message>
+    <message>
+        <source>the packed year must lie within 1950 and %1</source>
+        <translation>el año de envasado debe estar entre 1950 y %1</translation>
+    </message>
+    <message>
+        <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually colder than they say</source>
+        <translation>el lugar está a %1 del mar, sus estaciones en general a %2: sus noches suelen ser más frías de lo que dicen</translation>
+    </message>
+    <message>
+        <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually milder than they say</source>
+        <translation>el lugar está a %1 del mar, sus estaciones en general a %2: sus noches suelen ser más suaves de lo que dicen</translation>
+    </message>
+    <message>
+        <source>the plant &quot;%1&quot;</source>
+        <translation>la planta «%1»</translation>
+    </message>
+    <message>
+        <source>the plant &quot;%1&quot; is no longer there</source>
+        <translation>la planta «%1» ya no está</translation>
+    </message>
+    <message>
+        <source>the plants of each group changed alike to the last digit; nothing can be said of chance</source>
+        <translation>las plantas de cada grupo cambiaron igual hasta la última cifra; no se puede decir nada del azar</translation>
+    </message>
+    <message>
+        <source>the points do not bend towards an end</source>
+        <translation>los puntos no se curvan hacia un final</translation>
+    </message>
+    <message>
+        <source>the pot of %1 must weigh more than 0 kg</source>
+        <translation>la maceta de %1 debe pesar más de 0 kg</translation>
+    </message>
+    <message>
+        <source>the pots that fit at %1 must be a number from 0 to 100000, not %2</source>
+        <translation>las macetas que caben en %1 deben ser un número de 0 a 100000, no %2</translation>
+    </message>
+    <message>
+        <source>the record was not kept in %1 (%2); it needs a name, a height within -500 and 9000 m and possible values</source>
+        <translation>el registro no se guardó en %1 (%2); necesita un nombre, una altitud entre -500 y 9000 m y valores posibles</translation>
+    </message>
+    <message>
+        <source>the row breaks a rule of the table (%1)</source>
+        <translation>la fila incumple una regla de la tabla (%1)</translation>
+    </message>
+    <message>
+        <source>the row has not the %1 fields that the head names</source>
+        <translation>la fila no tiene los %1 campos que nombra la cabecera</translation>
+    </message>
+    <message>
+        <source>the row names no station</source>
+        <translation>la fila no nombra ninguna estación</translation>
+    </message>
+    <message>
+        <source>the scale&apos;s length must lie within 0.1 and 1000 cm</source>
+        <translation>la longitud de la escala debe estar entre 0,1 y 1000 cm</translation>
+    </message>
+    <message>
+        <source>the schema must be a whole number from 1</source>
+        <translation>el esquema debe ser un número entero desde 1</translation>
+    </message>
+    <message>
+        <source>the share of light let through</source>
+        <translation>la parte de luz que deja pasar</translation>
+    </message>
+    <message>
+        <source>the shares of the feed %1 must be 0 or more and at most 100 together</source>
+        <translation>las partes del abono %1 deben ser 0 o más y juntas como mucho 100</translation>
+    </message>
+    <message>
+        <source>the sill&apos;s height above the leaves</source>
+        <translation>la altura del alféizar sobre las hojas</translation>
+    </message>
+    <message>
+        <source>the sky is &quot;%1&quot;; write clear or cloudy</source>
+        <translation>el cielo es «%1»; escribir clear o cloudy</translation>
+    </message>
+    <message>
+        <source>the sowing was not recorded in %1; its spot is not in the household</source>
+        <translation>la siembra no se anotó en %1; su sitio no es del hogar</translation>
+    </message>
+    <message>
+        <source>the spot &quot;%1&quot;</source>
+        <translation>el sitio «%1»</translation>
+    </message>
+    <message>
+        <source>the spot &quot;%1&quot; is no longer there</source>
+        <translation>el sitio «%1» ya no está</translation>
+    </message>
+    <message>
+        <source>the spot cannot be taken back: %1</source>
+        <translation>el sitio no se puede deshacer: %1</translation>
+    </message>
+    <message>
+        <source>the spot is no longer there</source>
+        <translation>el sitio ya no está</translation>
+    </message>
+    <message>
+        <source>the stated germination must lie above 0 and at most at 100 percent</source>
+        <translation>la germinación indicada debe ser mayor que 0 y como mucho 100 por ciento</translation>
+    </message>
+    <message>
+        <source>the system does not say its time zone; name one, such as Europe/Berlin</source>
+        <translation>el sistema no dice su zona horaria; nombrar una, como Europe/Madrid</translation>
+    </message>
+    <message>
+        <source>the tray has %1 seedlings left to pot, not %2</source>
+        <translation>a la bandeja le quedan %1 plántulas por pasar a maceta, no %2</translation>
+    </message>
+    <message>
+        <source>the two points of a length must lie apart</source>
+        <translation>los dos puntos de una longitud deben estar separados</translation>
+    </message>
+    <message>
+        <source>the two points of the scale must lie apart</source>
+        <translation>los dos puntos de la escala deben estar separados</translation>
+    </message>
+    <message>
+        <source>the values are not of the form that GHCN-Daily has</source>
+        <translation>los valores no tienen la forma de GHCN-Daily</translation>
+    </message>
+    <message>
+        <source>the values look like tenths of a degree taken for whole ones; divide them by ten first</source>
+        <translation>los valores parecen décimas de grado tomadas por grados enteros; dividirlos antes por diez</translation>
+    </message>
+    <message>
+        <source>the values look like whole degrees taken for tenths; write them with a decimal point</source>
+        <translation>los valores parecen grados enteros tomados por décimas; escribirlos con punto decimal</translation>
+    </message>
+    <message>
+        <source>the width of a window or opening</source>
+        <translation>la anchura de una ventana o abertura</translation>
+    </message>
+    <message>
+        <source>the wind is &quot;%1&quot;; write calm or windy, or use the column wind_m_s</source>
+        <translation>el viento es «%1»; escribir calm o windy, o usar la columna wind_m_s</translation>
+    </message>
+    <message>
+        <source>the wind is negative</source>
+        <translation>el viento es negativo</translation>
+    </message>
+    <message>
+        <source>the year %1 lies outside 1901 to 2199</source>
+        <translation>el año %1 no está entre 1901 y 2199</translation>
+    </message>
+    <message>
+        <source>the zone %1 has no %2 (its clocks went past it); take another day</source>
+        <translation>la zona %1 no tiene el %2 (sus relojes lo saltaron); tomar otro día</translation>
+    </message>
+    <message>
+        <source>there are no coast lines to measure to</source>
+        <translation>no hay líneas de costa hasta las que medir</translation>
+    </message>
+    <message>
+        <source>there is a lot &quot;%1&quot; already; give this one another name</source>
+        <translation>ya hay un lote «%1»; dar otro nombre a este</translation>
+    </message>
+    <message>
+        <source>there is a plant &quot;%1&quot; already; give this one another name</source>
+        <translation>ya hay una planta «%1»; dar otro nombre a esta</translation>
+    </message>
+    <message>
+        <source>there is a spot &quot;%1&quot; already; give this one another name</source>
+        <translation>ya hay un sitio «%1»; dar otro nombre a este</translation>
+    </message>
+    <message>
+        <source>there is no coordinate system %1 in PROJ&apos;s list; check the code or write the place as LAT,LON</source>
+        <translation>no hay sistema de coordenadas %1 en la lista de PROJ; revisar el código o escribir el lugar como LATITUD,LONGITUD</translation>
+    </message>
+    <message>
+        <source>there is no file %1</source>
+        <translation>no existe el archivo %1</translation>
+    </message>
+    <message>
+        <source>there is no file or folder %1</source>
+        <translation>no existe el archivo ni la carpeta %1</translation>
+    </message>
+    <message>
+        <source>there is no folder %1</source>
+        <translation>no existe la carpeta %1</translation>
+    </message>
+    <message>
+        <source>there is no photo to show</source>
+        <translation>no hay ninguna fotografía que mostrar</translation>
+    </message>
+    <message>
+        <source>there is no time zone &quot;%1&quot;; names look like Europe/Berlin or America/Denver</source>
+        <translation>no hay zona horaria «%1»; los nombres son como Europe/Madrid o America/Denver</translation>
+    </message>
+    <message>
+        <source>this is no zip file, or it is torn or was altered</source>
+        <translation>esto no es un archivo zip, o está incompleto o fue alterado</translation>
+    </message>
+    <message>
+        <source>unknown type of column</source>
+        <translation>tipo de columna desconocido</translation>
+    </message>
+    <message>
+        <source>unpacks to %1 bytes instead of %2</source>
+        <translation>se despliega a %1 bytes en vez de %2</translation>
+    </message>
+    <message>
+        <source>unpacks to more than its %1 bytes</source>
+        <translation>se despliega a más de sus %1 bytes</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>anchura</translation>
+    </message>
+    <message>
+        <source>years of history</source>
+        <translation>años de anotaciones</translation>
+    </message>
+    <message>
+        <source>yellow_share</source>
+        <translation>parte amarilla</translation>
     </message>
 </context>
 </TS>

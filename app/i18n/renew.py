@@ -6,8 +6,11 @@
 
 Translate what is unfinished in Qt Linguist or any editor. A translation keeps the places (%1) and the blanks at both ends
 of its source. Sentences that the words room makes with `phrase` all stand in the context "words": lupdate names them after
-return types otherwise.
+return types otherwise. So do those that the core makes with `said`; of them are left out what only somebody at the command
+line or at the building of a table reads: sentences that name a command or an option, and those of the files below.
 """
+import ast
+import glob
 import os
 import re
 import shutil
@@ -20,6 +23,19 @@ from xml.sax.saxutils import escape
 LANGUAGES = ["de", "es"]
 HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(HERE))
+# What these say is about a table that comes with the program or is made at the command line, and nobody at the window.
+NOT_AT_THE_WINDOW = re.compile(r"^core/(climate/(build_station_table|leave_\w+|monthly_form|pack_stations|station_rows|"
+                               r"world_rows)|geodesy/(build_\w+|pack_towns|town_rows)|growth/series|plan/(care_lines|cautions|"
+                               r"damage_table|growing_rules|spray_gate))\.cpp$")
+# Of the commands what also opens the window.
+DOORS_OF_COMMANDS = ["app/cli/household_options.cpp", "app/cli/open_household.h"]
+FOR_COMMAND_LINE = re.compile(r"`(lathhouse|export) |(^| )--[a-z]")
+LITERALS = r'((?:"(?:[^"\\]|\\.)*"\s*)+)'
+OF_CORE = re.compile(r"\bsaid(?:_later(?:<\d>)?)?\(\s*" + LITERALS)
+MADE_OF = re.compile(r"(?:ErrorCode::\w+|\.code),\s*")
+SAID = re.compile(r"\b(?:said|said_later(?:<\d>)?)\(|\bSaid\{")
+A_LITERAL = re.compile(r'"(?:[^"\\]|\\.)*"')
+SHOWN_UNSAID = re.compile(r"error(?:\(\))?(?:\.|->)message\b(?!\.find|\()")
 OF_WORDS = re.compile(r"^(std|words|lathhouse::words)(::.*)?$")
 
 
@@ -47,7 +63,79 @@ def in_source():
                                "en", "qml", "app", "-ts", file], cwd=ROOT, stderr=subprocess.PIPE, text=True)
         if done.returncode != 0:
             sys.exit("lupdate failed: " + done.stderr)
-        return sorted(messages(file), key=lambda key: (key[0] == "words", key[0]))
+        found = dict.fromkeys(messages(file))
+    found.update(dict.fromkeys(("words", sentence, "") for sentence in sorted(said_in_core()[0])))
+    return sorted(found, key=lambda key: (key[0] == "words", key[0]))
+
+
+def text_of(literals):
+    return "".join(ast.literal_eval(one) for one in re.findall(r'"(?:[^"\\]|\\.)*"', literals))
+
+
+def files_of(*patterns):
+    for pattern in patterns:
+        for file in sorted(glob.glob(os.path.join(ROOT, pattern), recursive=True)):
+            with open(file, encoding="utf-8") as read:
+                yield os.path.relpath(file, ROOT).replace(os.sep, "/"), read.read()
+
+
+def said_in_core():
+    """Sentences that the core makes its errors of, and those among them that the command line alone understands."""
+    shown, for_command_line = set(), set()
+    for file, text in files_of("core/**/*.h", "core/**/*.cpp", "app/models/*.cpp", *DOORS_OF_COMMANDS):
+        if not NOT_AT_THE_WINDOW.match(file):
+            for found in OF_CORE.finditer(re.sub(r"^\s*//.*$", "", text, flags=re.MULTILINE)):
+                sentence = text_of(found.group(1))
+                (for_command_line if FOR_COMMAND_LINE.search(sentence) else shown).add(sentence)
+    return shown, for_command_line
+
+
+def up_to_its_end(text, begin):
+    """What stands from there to the bracket that closes it."""
+    depth = 0
+    at = begin
+    while at < len(text):
+        literal = A_LITERAL.match(text, at)
+        if literal:
+            at = literal.end()
+            continue
+        depth += (text[at] in "([{") - (text[at] in ")]}")
+        if depth < 0:
+            break
+        at += 1
+    return text[begin:at]
+
+
+def has_text_of_its_own(made_of):
+    """Whether something in quotation marks stands in it beside what is said."""
+    while found := SAID.search(made_of):
+        said = up_to_its_end(made_of, found.end())
+        made_of = made_of[:found.start()] + made_of[found.end() + len(said) + 1:]
+    return '"' in made_of
+
+
+def unsaid():
+    """Where an error would reach somebody in English for want of a sentence, in sentences."""
+    for file, text in files_of("core/**/*.h", "core/**/*.cpp"):
+        if not NOT_AT_THE_WINDOW.match(file):
+            for found in MADE_OF.finditer(text):
+                if has_text_of_its_own(up_to_its_end(text, found.end())):
+                    yield f"{file}, line {text.count(chr(10), 0, found.start()) + 1}: an error is made of a text; make it with said(...)"
+    for file, text in files_of("app/*.cpp", "app/models/*.cpp", "app/models/*.h", "app/sheet/*.cpp"):
+        for found in SHOWN_UNSAID.finditer(text):
+            if file != "app/main.cpp":
+                yield f"{file}, line {text.count(chr(10), 0, found.start()) + 1}: a message is shown in English; say it with words::refusal"
+
+
+def without_window():
+    """What stands in refusal.cpp in the stead of no sentence of the core, and the core's that name a command and have none."""
+    _, for_command_line = said_in_core()
+    with open(os.path.join(ROOT, "app/words/refusal.cpp"), encoding="utf-8") as read:
+        worded = {text_of(one) for one in re.findall(r"ForWindow\{" + LITERALS, read.read())}
+    for sentence in sorted(for_command_line - worded):
+        yield f"app/words/refusal.cpp has nothing for the window in the stead of {sentence!r}"
+    for sentence in sorted(one for one in worded - for_command_line if FOR_COMMAND_LINE.search(one)):
+        yield f"app/words/refusal.cpp has {sentence!r}, which the core does not say"
 
 
 def quoted(text):
@@ -102,7 +190,7 @@ def faults_of(language, keys, translations):
 def main():
     check = sys.argv[1:] == ["--check"]
     keys = in_source()
-    faults = []
+    faults = [*unsaid(), *without_window()] if check else []
     for language in LANGUAGES:
         file = os.path.join(HERE, f"lathhouse_{language}.ts")
         translations = messages(file) if os.path.exists(file) else {}

@@ -6,6 +6,7 @@
 #include "app/models/typed_number.h"
 #include "app/models/word_form.h"
 #include "app/words/damage_words.h"
+#include "app/words/refusal.h"
 #include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/plan/cold_night.h"
@@ -205,7 +206,7 @@ private:
             readings.night_hours = typed.night_hours.value_or(readings.night_hours);
             const auto exposure = plan::exposure_of(readings, plant_.lines, night);
             if (!exposure) {
-                refuse(typed, Lows, text(exposure.error().message));
+                refuse(typed, Lows, text(words::refusal(exposure.error())));
                 return typed;
             }
             typed.nights.push_back(*exposure);

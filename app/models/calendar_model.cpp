@@ -69,7 +69,7 @@ void CalendarModel::write(const QString& file, bool replace)
          alarm = alarm_ < 0 ? std::nullopt : std::optional{alarm_}] { return door(to_path(target), units, alarm); },
         [this, target](const Result<std::size_t>& written) {
             if (!written) {
-                fail(written.error().message);
+                fail(written.error());
                 return;
             }
             say(tr("Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. "

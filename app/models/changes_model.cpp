@@ -35,7 +35,7 @@ void ChangesModel::turn(Turn direction)
                                          if (!turned) {
                                              can_redo_ = false;
                                              say({});
-                                             fail(turned.error().message);
+                                             fail(turned.error());
                                              return;
                                          }
                                          const bool undone = direction == Turn::Undo;

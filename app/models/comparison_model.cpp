@@ -195,7 +195,7 @@ void ComparisonModel::read()
         },
         [this](Result<Compared> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             if (made->gone) {

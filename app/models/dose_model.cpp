@@ -5,6 +5,7 @@
 #include "app/models/word_form.h"
 #include "app/words/growing_words.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "core/plan/kitchen_measures.h"
 
 #include <algorithm>
@@ -115,7 +116,7 @@ void DoseModel::read()
     work<std::vector<home::Jug>>([load = door_.load] { return load(); },
                                  [this](Result<std::vector<home::Jug>> jugs) {
                                      if (!jugs) {
-                                         fail(jugs.error().message);
+                                         fail(jugs.error());
                                          return;
                                      }
                                      jugs_ = std::move(*jugs);
@@ -384,7 +385,7 @@ void DoseModel::keepCan()
     tell_cans();
     work_out();
     write_and_read([keep = door_.keep, jug = *jug, at = now()] { return keep(jug, at); },
-                   [this](const Error& error) { fail(words::phrase("this was not kept: %1", error.message)); });
+                   [this](const Error& error) { fail(words::phrase("this was not kept: %1", words::refusal(error))); });
 }
 
 void DoseModel::leave()

@@ -1,5 +1,6 @@
 #include "app/models/drawn_photos.h"
 
+#include "app/words/phrase.h"
 #include "core/base/sha256.h"
 #include "core/journal/demonstration_pictures.h"
 
@@ -98,7 +99,7 @@ Result<std::filesystem::path> DrawnPhotos::file(const home::Photo& photo) const
 {
     const std::lock_guard lock(guard_);
     if (photo.id < 1 || photo.id > static_cast<int>(drawn_.size())) {
-        return Error{ErrorCode::NotFound, "a household in memory has no such photo"};
+        return Error{ErrorCode::NotFound, words::phrase("a household in memory has no such photo")};
     }
     const auto& one = drawn_[static_cast<std::size_t>(photo.id) - 1];
     const auto path = std::filesystem::path{folder_.path().toStdString()} / one.name;
@@ -110,8 +111,8 @@ Result<std::filesystem::path> DrawnPhotos::file(const home::Photo& photo) const
         out.close();
         if (!out) {
             std::filesystem::remove(path, failure);
-            return Error{ErrorCode::Unwritable, "the drawn photo could not be written to " + path.string() +
-                                                    "; make room where temporary files are kept"};
+            return Error{ErrorCode::Unwritable, words::phrase("the drawn photo could not be written to %1; make room where temporary files are kept",
+                                                             path.string())};
         }
     }
     return path;

@@ -156,7 +156,7 @@ bool FeedingAskModel::ask(const QString& lamp_hours, const QString& flux, int wa
                 return;
             }
             if (!answer) {
-                fail(answer.error().message);
+                fail(answer.error());
                 return;
             }
             spells_.show(std::move(answer->spells));

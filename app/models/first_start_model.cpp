@@ -1,6 +1,7 @@
 #include "app/models/first_start_model.h"
 
 #include "app/clock.h"
+#include "app/words/refusal.h"
 #include "core/base/parse.h"
 #include "core/home/history.h"
 #include "core/journal/household_store.h"
@@ -161,7 +162,7 @@ bool FirstStartModel::next()
     }
     if (step_ == 1) {
         if (const auto right = spots_.check(); !right) {
-            fail_with(text(right.error().message));
+            fail_with(text(words::refusal(right.error())));
             return false;
         }
     }
@@ -214,7 +215,7 @@ void FirstStartModel::finish()
     if (uses(1)) {
         if (const auto right = spots_.check(); !right) {
             setStep(1);
-            fail_with(text(right.error().message));
+            fail_with(text(words::refusal(right.error())));
             return;
         }
     }
@@ -239,7 +240,7 @@ void FirstStartModel::write()
     if (uses(2)) {
         auto plants = plants_.make([](int number) { return number > 0 ? std::optional{number} : std::nullopt; });
         if (!plants) {
-            fail(plants.error().message);
+            fail(plants.error());
             return;
         }
         wanted.plants = std::move(*plants);
@@ -247,7 +248,7 @@ void FirstStartModel::write()
     work<bool>([wanted = std::move(wanted), door = door_] { return write_household(wanted, door); },
                [this](const Result<bool>& written_down) {
                    if (!written_down) {
-                       fail(written_down.error().message);
+                       fail(written_down.error());
                        return;
                    }
                    emit made();

@@ -1,5 +1,7 @@
 #include "app/models/gone_in_memory.h"
 
+#include "app/words/phrase.h"
+
 #include <algorithm>
 
 namespace lathhouse::models {
@@ -19,7 +21,7 @@ Result<void> divide_in_memory(plan::HouseholdFacts& facts, const home::Plant& pa
     home::PlantId next = std::ranges::max(all, {}, &home::Plant::id).id + 1;
     for (auto& piece : *pieces) {
         if (facts.as_told.plant_called(piece.name) != nullptr) {
-            return Error{ErrorCode::OutOfRange, "there is a plant \"" + piece.name + "\" already"};
+            return Error{ErrorCode::OutOfRange, words::phrase("there is a plant \"%1\" already", piece.name)};
         }
         piece.id = next++;
         if (piece.spot) {
@@ -42,7 +44,7 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
     const auto plant =
         std::ranges::find_if(facts.as_told.plants, [&](const home::Plant& of) { return of.id == event.plant; });
     if (plant == facts.as_told.plants.end()) {
-        return Error{ErrorCode::NotFound, "the plant is not there any more"};
+        return Error{ErrorCode::NotFound, words::phrase("the plant is not there any more")};
     }
     if (event.kind == home::EventKind::Moved) {
         plant->spot = event.spot;

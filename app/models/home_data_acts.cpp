@@ -2,6 +2,7 @@
 #include "app/models/home_data_model.h"
 #include "app/models/typed_path.h"
 #include "app/words/finding_words.h"
+#include "app/words/refusal.h"
 #include "core/journal/household_csv.h"
 
 #include <QDate>
@@ -74,12 +75,7 @@ void HomeDataModel::fail_about(Act act, const Error& error)
 {
     about_ = act;
     emit aboutChanged();
-    const auto for_command_line = error.message.find("; mend it, or say --leave-out-broken");
-    if (for_command_line != std::string::npos) {
-        fail_with(tr("%1. Mend it, or choose that such rows are left out.").arg(text(error.message.substr(0, for_command_line))));
-        return;
-    }
-    fail(error.message);
+    fail(error);
 }
 
 void HomeDataModel::say_about(Act act, QString words)
@@ -231,8 +227,8 @@ void HomeDataModel::check()
             std::vector<SheetRows::Row> rows;
             for (const auto& finding : report.findings) {
                 QString where = text(finding.where);
-                if (!finding.what.empty()) {
-                    where += tr(" (%1)").arg(text(finding.what));
+                if (!finding.what.text.empty()) {
+                    where += tr(" (%1)").arg(text(words::refusal(finding.what)));
                 }
                 QString todo = text(words::what_to_do(finding.kind)) + QLatin1Char('.');
                 todo[0] = todo[0].toUpper();

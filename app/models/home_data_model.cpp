@@ -190,7 +190,7 @@ void HomeDataModel::read()
             if (!made) {
                 about_ = Nothing;
                 emit aboutChanged();
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             held_ = made->held;

@@ -5,6 +5,7 @@
 #include "app/words/credits.h"
 #include "app/words/phrase.h"
 #include "app/words/place_words.h"
+#include "app/words/refusal.h"
 #include "app/words/season_words.h"
 #include "app/words/tonight_words.h"
 #include "core/climate/figures.h"
@@ -44,7 +45,7 @@ public:
         add_map();
         add_figures();
         for (const auto& warning : climate_.warnings) {
-            shown_.warning += (shown_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + text(warning) + QLatin1Char('.');
+            shown_.warning += (shown_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + upper_first(text(words::refusal(warning))) + QLatin1Char('.');
         }
         add_light();
         add_offsets();

@@ -6,6 +6,7 @@
 #include "app/models/typed_number.h"
 #include "app/models/typed_path.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "core/base/csv.h"
 #include "core/home/night_log_file.h"
 
@@ -159,7 +160,7 @@ void HomeModel::read()
         },
         [this](Result<HomeFacts> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             facts_ = std::move(*made);
@@ -205,7 +206,7 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
         [log = door_.log, reading] { return log(reading); },
         [this, reading, spot = offset()->name](const Result<void>& kept) {
             if (!kept) {
-                fail(words::phrase("the night could not be kept: %1", kept.error().message));
+                fail(words::phrase("the night could not be kept: %1", words::refusal(kept.error())));
                 return;
             }
             if (reading.night != look_.today) {
@@ -272,7 +273,7 @@ bool HomeModel::logFile(const QString& path, const QString& columns)
         },
         [this](const Result<std::size_t>& count) {
             if (!count) {
-                fail(words::phrase("no night of it was kept: %1", count.error().message));
+                fail(words::phrase("no night of it was kept: %1", words::refusal(count.error())));
                 return;
             }
             say(*count == 1 ? tr("Kept 1 night of the file. The same night logged again takes its place.")

@@ -170,7 +170,7 @@ void HomePeopleModel::read()
         },
         [this](Result<People> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             known_members_ = std::move(made->members);
@@ -276,7 +276,7 @@ void HomePeopleModel::write(home::Event event, QString words)
         [record = door_.record, event] { return record(event); },
         [this, event, words = std::move(words)](const Result<void>& kept) {
             if (!kept) {
-                fail(kept.error().message);
+                fail(kept.error());
                 read();
                 return;
             }
@@ -312,7 +312,7 @@ void HomePeopleModel::turn(std::vector<Done>& from, std::vector<Done>& to, bool 
             if (!turned) {
                 from.clear();
                 emit undoChanged();
-                fail(turned.error().message);
+                fail(turned.error());
                 return;
             }
             from.pop_back();

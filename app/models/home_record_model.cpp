@@ -3,6 +3,7 @@
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_position.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "app/words/us_units.h"
 #include "core/climate/record_check.h"
 #include "core/journal/household_store.h"
@@ -43,7 +44,7 @@ Result<std::optional<climate::DayTableColumns>> columns_typed(const QString& typ
     const auto name = [&](qsizetype place) { return place < pieces.size() ? pieces[place].trimmed().toStdString() : ""; };
     if (pieces.size() < 3 || pieces.size() > 4 || name(0).empty() || name(1).empty() || name(2).empty()) {
         return Error{ErrorCode::WrongUsage,
-                     "name the columns of date, low and high, and rain if there is one, with commas between: Day,Min,Max"};
+                     words::phrase("name the columns of date, low and high, and rain if there is one, with commas between: Day,Min,Max")};
     }
     climate::DayTableColumns columns{.date = name(0), .low = name(1), .high = name(2), .rain = {}};
     if (!name(3).empty()) {
@@ -100,7 +101,7 @@ void HomeRecordModel::read()
         },
         [this](Result<RecordRead> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             record_ = std::move(made->record);
@@ -135,7 +136,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
     path = QDir::cleanPath(QDir(QDir::homePath()).absoluteFilePath(path));
     auto named = columns_typed(columns);
     if (!named) {
-        fail(named.error().message);
+        fail(named.error());
         return;
     }
     std::optional<Metres> elevation;
@@ -174,7 +175,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
             const auto high = elevation ? elevation : household->place.elevation;
             if (!high) {
                 return Error{ErrorCode::WrongUsage,
-                             "the height of the household's place is not known; say at which height the record was kept"};
+                             words::phrase("the height of the household's place is not known; say at which height the record was kept")};
             }
             auto days = climate::read_record_file(asked);
             if (!days) {
@@ -200,7 +201,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
                 return;
             }
             if (!taken) {
-                fail(words::phrase("%1. Nothing was taken in", taken.error().message));
+                fail(words::phrase("%1. Nothing was taken in", words::refusal(taken.error())));
                 return;
             }
             if (taken->implausible && !insist) {
@@ -248,7 +249,7 @@ void HomeRecordModel::change(Kept to, QString said, Step step)
         },
         [this, said = std::move(said), step, before = record_](const Result<bool>& done) {
             if (!done) {
-                fail(done.error().message);
+                fail(done.error());
                 return;
             }
             if (step == Step::Back) {

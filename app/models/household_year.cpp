@@ -5,6 +5,7 @@
 #include "app/words/credits.h"
 #include "app/words/phrase.h"
 #include "app/words/plan_words.h"
+#include "app/words/refusal.h"
 #include "core/calendar/time_zone.h"
 #include "core/plan/cold_chances.h"
 #include "core/plan/feeding.h"
@@ -363,7 +364,10 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
                   .base_period = base,
                   .expected_error_days = chances->place_nights().expected_error_days(climate, kFrost),
                   .credits = {words::credits(climate)},
-                  .warnings = climate.warnings};
+                  .warnings = {}};
+    for (const auto& warning : climate.warnings) {
+        year.warnings.push_back(words::refusal(warning));
+    }
     add_days(year, household, climate, *chances);
     year.strip = strip_of(year, household, climate, chances->nights());
     year.spots = year_spots(household);

@@ -1,6 +1,7 @@
 #include "app/models/lot_form.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/words/refusal.h"
 #include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/geodesy/place_name.h"
@@ -124,7 +125,7 @@ std::optional<home::SeedLot> LotForm::lot()
         }
     }
     if (const auto sound = home::check(lot, today_); !sound) {
-        return fail(1, text(sound.error().message));
+        return fail(1, text(words::refusal(sound.error())));
     }
     return lot;
 }

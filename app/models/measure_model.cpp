@@ -70,7 +70,7 @@ void MeasureModel::read()
                 return;
             }
             if (!read) {
-                fail(read.error().message);
+                fail(read.error());
                 return;
             }
             photo_ = std::move(*read);

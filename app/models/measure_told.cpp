@@ -4,6 +4,7 @@
 #include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
+#include "app/words/refusal.h"
 #include "core/photo/greenness.h"
 #include "core/photo/leaf_colour.h"
 
@@ -107,7 +108,7 @@ void MeasureModel::tell_length()
     }
     const auto measured = photo::length_of(lengths, scales);
     if (!measured) {
-        advice_ = upper_first(text(measured.error().message)) + QLatin1Char('.');
+        advice_ = upper_first(text(words::refusal(measured.error()))) + QLatin1Char('.');
         return;
     }
     value_ = measured->mean.metres() * 100.0;
@@ -165,7 +166,7 @@ void MeasureModel::tell_green()
             }
             rows_.show({});
             if (!seen) {
-                advice_ = upper_first(text(seen.error().message)) + QLatin1Char('.');
+                advice_ = upper_first(text(words::refusal(seen.error()))) + QLatin1Char('.');
             } else {
                 value_ = seen->green;
                 yellow_ = seen->yellow;
@@ -233,7 +234,7 @@ bool MeasureModel::keep(const QString& typed)
     }
     for (const auto& of : entries.measurements) {
         if (const auto sound = home::check(of); !sound) {
-            fail(sound.error().message);
+            fail(sound.error());
             return false;
         }
     }

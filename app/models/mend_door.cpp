@@ -76,7 +76,7 @@ MendDoor mend_in_memory(std::shared_ptr<MemoryHousehold> household, PlaceDoor pl
                         }
                         if (facts.seeds.lot_called(lot.name) != nullptr) {
                             return Error{ErrorCode::OutOfRange,
-                                         "there is a lot \"" + lot.name + "\" already; give this one another name"};
+                                         said("there is a lot \"%1\" already; give this one another name", lot.name)};
                         }
                         int id = 0;
                         for (const auto& other : facts.seeds.lots) {

@@ -103,7 +103,7 @@ void MendModel::open(Form form, int which)
         },
         [this, form, which](Result<Read> read) {
             if (!read) {
-                fail(read.error().message);
+                fail(read.error());
                 return;
             }
             show(form, which, std::move(read->first), read->second);
@@ -227,7 +227,7 @@ void MendModel::keep_plants()
 {
     auto made = plants_.make([](int number) { return number > 0 ? std::optional{number} : std::nullopt; });
     if (!made) {
-        fail(made.error().message);
+        fail(made.error());
         return;
     }
     if (made->empty()) {
@@ -262,7 +262,7 @@ void MendModel::keep_spots()
     for (const auto& draft : spots_.drafts()) {
         const auto spot = home::make_spot(0, ++order, spots_.wish(draft), year);
         if (!spot) {
-            fail(spot.error().message);
+            fail(spot.error());
             return;
         }
         change.spots.push_back(*spot);
@@ -284,7 +284,7 @@ void MendModel::keep_spot()
     const auto wish = spots_.wish(draft);
     auto spot = home::make_spot(spot_, before->walking_order, wish, home::YearOfSky(facts_.front().climate));
     if (!spot) {
-        fail(spot.error().message);
+        fail(spot.error());
         return;
     }
     if (before->name == spot->name) {
@@ -334,7 +334,7 @@ void MendModel::keep_place()
     }
     auto place = place_.place();
     if (!place) {
-        fail(place.error().message);
+        fail(place.error());
         return;
     }
     if (place_.givenTrouble() != QString{}) { // Without a climate there would be no year.
@@ -358,7 +358,7 @@ void MendModel::keep_lot()
     work<void>([add = door_.add_lot, lot = *lot, today = look_.today] { return add(lot, today, now()); },
                [this, name = lot->name](const Result<void>& added) {
                    if (!added) {
-                       fail(added.error().message);
+                       fail(added.error());
                        return;
                    }
                    written_down();
@@ -371,7 +371,7 @@ void MendModel::write(home::HouseholdChange change)
     work<void>([make = door_.change, change, today = look_.today] { return make(change, today, now()); },
                [this, words = change.words](const Result<void>& made) {
                    if (!made) {
-                       fail(made.error().message);
+                       fail(made.error());
                        return;
                    }
                    written_down();

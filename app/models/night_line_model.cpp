@@ -174,7 +174,7 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
         },
         [this, asked](const Result<LineAnswer>& answer) {
             if (!answer) {
-                fail(answer.error().message);
+                fail(answer.error());
                 return;
             }
             const LineWords words(*answer, look_);

@@ -106,7 +106,7 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
             if (plant_named_by(file, household.plants)) {
                 files.push_back(file);
             } else {
-                nameless.push_back({.file = file, .outcome = journal::ImportOutcome::Refused, .photo = {}, .trouble = kNamesNoPlant});
+                nameless.push_back({.file = file, .outcome = journal::ImportOutcome::Refused, .photo = {}, .trouble = Said{kNamesNoPlant}});
             }
         }
         const journal::ImportWishes wishes{.plants = [&plants = household.plants](const std::filesystem::path& file) {

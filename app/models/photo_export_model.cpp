@@ -1,6 +1,7 @@
 #include "app/models/photo_export_model.h"
 
 #include "app/models/typed_path.h"
+#include "app/words/refusal.h"
 #include "core/home/photo_spread.h"
 
 #include <QFileInfo>
@@ -90,7 +91,7 @@ void PhotoExportModel::write_files(const QString& folder, bool with_position)
             running_ = false;
             emit progressChanged();
             if (!report) {
-                fail(report.error().message);
+                fail(report.error());
                 return;
             }
             const auto count = static_cast<int>(report->files.size());
@@ -102,7 +103,7 @@ void PhotoExportModel::write_files(const QString& folder, bool with_position)
             }
             say(said);
             if (!report->refused.empty()) {
-                fail(report->refused.front());
+                fail(words::refusal(report->refused.front()));
             }
         });
 }
@@ -131,7 +132,7 @@ void PhotoExportModel::write_sheet(int what, const QString& file)
         },
         [this, file](const Result<std::size_t>& shown) {
             if (!shown) {
-                fail(shown.error().message);
+                fail(shown.error());
                 return;
             }
             say(tr("Wrote %1 photographs beside each other to %2; nothing in it says where they were taken.")

@@ -2,6 +2,7 @@
 
 #include "app/clock.h"
 #include "app/models/typed_path.h"
+#include "app/words/refusal.h"
 
 #include <QFileInfo>
 
@@ -69,7 +70,7 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
                 tell(*report, plant);
             } else {
                 words_.clear();
-                fail(report.error().message);
+                fail(report.error());
             }
             emit progressChanged();
         });
@@ -116,8 +117,8 @@ void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
     int known = 0;
     for (const auto& file : report.files) {
         known += file.outcome == journal::ImportOutcome::Known ? 1 : 0;
-        if (!file.trouble.empty()) {
-            refused.push_back({text(file.file.filename().string()), text(file.trouble)});
+        if (!file.trouble.text.empty()) {
+            refused.push_back({text(file.file.filename().string()), text(words::refusal(file.trouble))});
         }
     }
     const auto came = static_cast<int>(added.photos.size());
@@ -138,7 +139,7 @@ void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
         said += tr(" Stopped; what came in stays.");
     }
     if (report.stopped) {
-        fail(report.stopped->message);
+        fail(*report.stopped);
     }
     words_ = said;
     refused_.show(std::move(refused));
@@ -188,7 +189,7 @@ void PhotoImportModel::look()
             }
             if (!files) {
                 unwatch();
-                fail(files.error().message);
+                fail(files.error());
                 return;
             }
             found_.insert(found_.end(), files->begin(), files->end());
@@ -221,7 +222,7 @@ void PhotoImportModel::take_found()
                 }
             } else {
                 unwatch();
-                fail(report.error().message);
+                fail(report.error());
             }
             emit progressChanged();
             if (folder_) {
@@ -235,11 +236,11 @@ void PhotoImportModel::tell_found(const journal::ImportReport& report)
     auto added = added_of(report);
     std::vector<SheetRows::Row> refused;
     for (const auto& file : report.files) {
-        if (!file.trouble.empty()) {
-            const bool nameless = file.outcome == journal::ImportOutcome::Refused && file.trouble == kNamesNoPlant;
+        if (!file.trouble.text.empty()) {
+            const bool nameless = file.outcome == journal::ImportOutcome::Refused && file.trouble.text == kNamesNoPlant;
             refused.push_back({text(file.file.filename().string()),
                                nameless ? tr("it names no plant; begin its name with a plant’s, or put it into a folder called after one")
-                                        : text(file.trouble)});
+                                        : text(words::refusal(file.trouble))});
         }
     }
     const auto came = added.photos.size();
@@ -248,7 +249,7 @@ void PhotoImportModel::tell_found(const journal::ImportReport& report)
                               : tr("%1 photographs have come in.").arg(static_cast<int>(came_));
     emit watchedChanged();
     if (report.stopped) {
-        fail(report.stopped->message);
+        fail(*report.stopped);
     }
     refused_.show(std::move(refused));
     if (came > 0) {

@@ -268,7 +268,7 @@ void PhotosModel::load(int place, bool beside)
             }
             if (!read) {
                 (beside ? other_image_ : image_) = {};
-                fail(read.error().message);
+                fail(read.error());
             } else {
                 (beside ? other_image_ : image_) = std::move(read->image);
                 if (!beside && !read->camera.isEmpty()) {

@@ -4,6 +4,7 @@
 #include "app/models/typed_position.h"
 #include "app/models/word_form.h"
 #include "app/words/place_words.h"
+#include "app/words/refusal.h"
 #include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/calendar/time_zone.h"
@@ -72,7 +73,7 @@ void PlaceForm::read()
             if (guess) {
                 guess_ = *guess;
             } else {
-                find_trouble_ = tr("Towns cannot be looked for: %1. Coordinates work.").arg(text(guess.error().message));
+                find_trouble_ = tr("Towns cannot be looked for: %1. Coordinates work.").arg(text(words::refusal(guess.error())));
             }
             set_known();
             emit formChanged();
@@ -125,7 +126,7 @@ void PlaceForm::setFind(const QString& find)
             return;
         }
         if (position.error().code != ErrorCode::Malformed) {
-            find_trouble_ = tr("These are no coordinates: %1.").arg(text(position.error().message));
+            find_trouble_ = tr("These are no coordinates: %1.").arg(text(words::refusal(position.error())));
         }
     }
     search();
@@ -168,7 +169,7 @@ void PlaceForm::search()
             }
             choices_ = answered ? std::move(answered->first) : std::vector<TownChoice>{};
             if (!answered) {
-                find_trouble_ = tr("%1.").arg(text(answered.error().message));
+                find_trouble_ = tr("%1.").arg(text(words::refusal(answered.error())));
                 find_trouble_[0] = find_trouble_[0].toUpper();
             } else if (choices_.empty()) {
                 find_trouble_ = tr("No town here is called that. Try a larger one near, or type coordinates.");
@@ -410,7 +411,7 @@ void PlaceForm::take(Looked looked)
         }
     }
     if (looked.trouble) {
-        given_trouble_ = tr("%1.").arg(text(looked.trouble->message));
+        given_trouble_ = tr("%1.").arg(text(words::refusal(*looked.trouble)));
         given_trouble_[0] = given_trouble_[0].toUpper();
         climate_.reset();
         given_ = {};
@@ -452,9 +453,9 @@ bool PlaceForm::check()
         return true;
     }
     if (!position_ && position_trouble_.isEmpty()) {
-        position_trouble_ = text(placed.error().message);
+        position_trouble_ = text(words::refusal(placed.error()));
     } else if (zone_.trimmed().isEmpty()) {
-        zone_trouble_ = text(placed.error().message);
+        zone_trouble_ = text(words::refusal(placed.error()));
     }
     emit formChanged();
     return false;

@@ -3,6 +3,7 @@
 #include "app/models/word_form.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
+#include "app/words/refusal.h"
 #include "app/words/words.h"
 #include "core/climate/figures.h"
 #include "core/climate/place_nights.h"
@@ -48,7 +49,7 @@ public:
         given_.credits = text(words::credits(climate_)) + tr("; coast lines: Natural Earth (public domain)") +
                          tr("; towns: GeoNames (CC BY 4.0).");
         for (const auto& warning : climate_.warnings) {
-            given_.warning += (given_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + text(warning) + QLatin1Char('.');
+            given_.warning += (given_.warning.isEmpty() ? QString{} : QStringLiteral(" ")) + upper_first(text(words::refusal(warning))) + QLatin1Char('.');
         }
         return std::move(given_);
     }

@@ -2,6 +2,7 @@
 
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
+#include "app/words/refusal.h"
 #include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
@@ -37,13 +38,13 @@ DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
     DrawnMap drawn;
     const auto& coast = coast_lines();
     if (!coast) {
-        drawn.note = tr("The map cannot be drawn: %1.").arg(text(coast.error().message));
+        drawn.note = tr("The map cannot be drawn: %1.").arg(text(words::refusal(coast.error())));
         return drawn;
     }
     const auto& towns = town_table();
     const auto map = climate::station_map(climate, *coast, towns ? &*towns : nullptr, std::nullopt);
     if (!map) {
-        drawn.note = tr("The map cannot be drawn: %1.").arg(text(map.error().message));
+        drawn.note = tr("The map cannot be drawn: %1.").arg(text(words::refusal(map.error())));
         return drawn;
     }
     const double radius = map->radius.metres();

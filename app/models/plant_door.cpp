@@ -2,6 +2,7 @@
 
 #include "app/models/drawn_photos.h"
 #include "app/models/gone_in_memory.h"
+#include "app/words/phrase.h"
 #include "core/journal/household_store.h"
 #include "core/journal/leading_measures.h"
 #include "core/journal/photo_book.h"
@@ -96,7 +97,7 @@ Result<void> divide_in(journal::HouseholdStore& store, const home::Event& event)
     }
     const auto* parent = household->plant(event.plant.value_or(0));
     if (parent == nullptr) {
-        return Error{ErrorCode::NotFound, "the plant is not there any more"};
+        return Error{ErrorCode::NotFound, words::phrase("the plant is not there any more")};
     }
     const auto pieces = home::pieces_of(*parent, home::pieces_in(event.detail("into")));
     if (!pieces) {

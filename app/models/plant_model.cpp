@@ -104,7 +104,7 @@ void PlantModel::read()
                 return;
             }
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             if (made->gone) {

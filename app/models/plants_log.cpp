@@ -7,6 +7,7 @@
 #include "app/models/typed_decimal.h"
 #include "app/models/word_form.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 
 #include <algorithm>
 
@@ -204,7 +205,7 @@ bool PlantsModel::write(PlantEntries entries, QString said)
                                   of.entries.photos == entries.photos;
                        });
                        say({});
-                       fail(words::phrase("this was not kept: %1", error.message));
+                       fail(words::phrase("this was not kept: %1", words::refusal(error)));
                    });
     return true;
 }
@@ -222,7 +223,7 @@ void PlantsModel::undo()
                    [this](const Error& error) {
                        here_.forget_undone();
                        say({});
-                       fail(error.message);
+                       fail(error);
                    });
 }
 
@@ -245,7 +246,7 @@ void PlantsModel::redo()
                    [this](const Error& error) {
                        here_.forget_written();
                        say({});
-                       fail(error.message);
+                       fail(error);
                    });
 }
 

@@ -61,7 +61,7 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
         made.pot = plant->pot_volume;
     }
     if (const auto sound = home::check(made); !sound) {
-        fail(sound.error().message);
+        fail(sound.error());
         return false;
     }
     const QString whom = target_words(plants);

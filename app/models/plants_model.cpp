@@ -126,7 +126,7 @@ void PlantsModel::read()
         if (facts) {
             take(std::move(*facts));
         } else {
-            fail(facts.error().message);
+            fail(facts.error());
         }
     };
     if (known()) {

@@ -2,6 +2,7 @@
 
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
+#include "app/words/refusal.h"
 #include "app/words/words.h"
 #include "core/climate/record_check.h"
 #include "core/geodesy/geodesic.h"
@@ -151,7 +152,7 @@ private:
         }
         QString reasons;
         for (const auto& reason : comparison.reasons) {
-            QString sentence = text(reason);
+            QString sentence = text(words::refusal(reason));
             sentence[0] = sentence[0].toUpper();
             reasons += QLatin1Char(' ') + sentence + QLatin1Char('.');
         }
@@ -166,7 +167,7 @@ private:
         case climate::Verdict::Implausible:
             facts_.verdict = tr("Implausible.") + reasons;
             facts_.doubtful = true;
-            facts_.implausible = text(comparison.reasons.front());
+            facts_.implausible = text(words::refusal(comparison.reasons.front()));
             break;
         }
     }
@@ -181,7 +182,7 @@ private:
                              .arg(base.first_year)
                              .arg(base.last_year);
         } else {
-            facts_.use = tr("It is not used: %1. The shipped table answers.").arg(text(own.error().message));
+            facts_.use = tr("It is not used: %1. The shipped table answers.").arg(text(words::refusal(own.error())));
         }
     }
 

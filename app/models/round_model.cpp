@@ -1,6 +1,7 @@
 #include "app/models/round_model.h"
 
 #include "app/models/word_form.h"
+#include "app/words/refusal.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 #include "core/plan/growth_index.h"
@@ -304,7 +305,7 @@ void RoundModel::run(std::function<Result<void>()> write, std::function<void(con
                     }
                 }
                 if (!read) {
-                    fail(read.error().message);
+                    fail(read.error());
                 }
                 if (round) {
                     show(std::move(*round));
@@ -421,6 +422,11 @@ void RoundModel::say(QString words)
 void RoundModel::fail(const std::string& message)
 {
     fail_with(upper_first(text(message)) + QLatin1Char('.'));
+}
+
+void RoundModel::fail(const Error& error)
+{
+    fail(words::refusal(error));
 }
 
 void RoundModel::fail_with(QString sentence)

@@ -177,6 +177,7 @@ private:
     bool is_open(int row);
     bool pot(const RoundRow& row, int plants);
     void fail(const std::string& message);
+    void fail(const Error& error); ///< In the reader's language.
     void fail_with(QString sentence);
     void clear_error();
     void mark(const std::string& key, bool done);

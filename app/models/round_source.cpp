@@ -1,6 +1,7 @@
 #include "app/models/round_source.h"
 
 #include "app/models/event_turn.h"
+#include "app/words/phrase.h"
 #include "core/home/seedling.h"
 #include "core/journal/household_store.h"
 
@@ -36,13 +37,13 @@ Result<void> pot_up_in(plan::HouseholdFacts& facts, home::TrayId tray, int count
     const auto counted = facts.seeds.latest_count(tray);
     const auto came = counted ? counted->emerged : facts.seeds.tray(tray)->seeds;
     if (count < 1 || count > came - static_cast<int>(facts.seeds.potted_from(tray))) {
-        return Error{ErrorCode::OutOfRange, "the tray has not that many seedlings left"};
+        return Error{ErrorCode::OutOfRange, words::phrase("the tray has not that many seedlings left")};
     }
     auto& all = facts.as_told.plants;
     std::vector<home::PlantId> ids;
     for (auto& plant : *plants) {
         if (facts.as_told.plant_called(plant.name) != nullptr) {
-            return Error{ErrorCode::OutOfRange, "there is a plant \"" + plant.name + "\" already"};
+            return Error{ErrorCode::OutOfRange, words::phrase("there is a plant \"%1\" already", plant.name)};
         }
         plant.id = all.empty() ? 1 : std::ranges::max(all, {}, &home::Plant::id).id + 1;
         ids.push_back(plant.id);

@@ -3,6 +3,7 @@
 #include "app/models/round_model.h"
 #include "app/models/word_form.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -44,7 +45,7 @@ void RoundModel::write(Written what, QString said, std::function<Result<void>()>
         here_.drop_written([&](const Written& of) { return of.key == key; });
         mark(key, false);
         say({});
-        fail(words::phrase("this could not be written, so it counts as not done: %1", written.error().message));
+        fail(words::phrase("this could not be written, so it counts as not done: %1", words::refusal(written.error())));
     });
 }
 
@@ -260,7 +261,7 @@ void RoundModel::undo()
             }
             here_.drop_undone([&](const Written& of) { return of.key == last.key; });
             say({});
-            fail(undone.error().message);
+            fail(undone.error());
         });
 }
 
@@ -289,7 +290,7 @@ void RoundModel::redo()
             }
             here_.drop_written([&](const Written& of) { return of.key == last.key; });
             say({});
-            fail(redone.error().message);
+            fail(redone.error());
         });
 }
 

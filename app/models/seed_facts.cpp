@@ -2,6 +2,8 @@
 
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
+#include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "app/words/table_words.h"
@@ -405,11 +407,11 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
     if (choice.lot) {
         const auto* lot = ground.facts.seeds.lot(*choice.lot);
         if (lot == nullptr) {
-            return Error{ErrorCode::NotFound, "the lot is not there any more"};
+            return Error{ErrorCode::NotFound, words::phrase("the lot is not there any more")};
         }
         const auto known = lot_of(*lot, ground, look.today, choice);
         if (known.kind == nullptr) {
-            return Error{ErrorCode::NotFound, "the tables have no crop \"" + lot->crop + "\", so nothing is known of its sowing"};
+            return Error{ErrorCode::NotFound, words::phrase("the tables have no crop \"%1\", so nothing is known of its sowing", lot->crop)};
         }
         return Sheet(ground, known.sowing, look).of_lot(known, choice.plants);
     }
@@ -481,7 +483,7 @@ SeedFacts seed_facts(std::shared_ptr<const SeedGround> ground, const SeedChoice&
         if (sheet) {
             facts.sheet = std::move(*sheet);
         } else {
-            facts.trouble = sheet.error().message;
+            facts.trouble = words::refusal(sheet.error());
         }
     }
     return facts;

@@ -4,6 +4,7 @@
 #include "app/models/days_ago.h"
 #include "app/models/typed_number.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -147,7 +148,7 @@ void SeedsModel::chooseCrop(const QString& name)
                               return;
                           }
                           if (!made) { // What was shown stays.
-                              fail(made.error().message);
+                              fail(made.error());
                               return;
                           }
                           facts_.choice = wanted;
@@ -174,7 +175,7 @@ void SeedsModel::choose()
                 facts_.sheet = std::move(*made);
             } else {
                 facts_.sheet.reset();
-                fail(made.error().message);
+                fail(made.error());
             }
             show_sheet();
         });
@@ -218,7 +219,7 @@ void SeedsModel::read()
         },
         [this, number](Result<SeedFacts> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
             } else if (number == choices_) {
                 take(std::move(*made));
             } else { // Something else was chosen meanwhile; the list is new all the same.
@@ -365,7 +366,7 @@ bool SeedsModel::sow(const QString& seeds, int spot, const QString& mix, const Q
     write_and_read([sow = door_.sow, tray, today = look_.today, at = now()] { return sow(tray, today, at); },
                    [this](const Error& error) {
                        say({});
-                       fail(words::phrase("this was not kept: %1", error.message));
+                       fail(words::phrase("this was not kept: %1", words::refusal(error)));
                    });
     return true;
 }
@@ -388,7 +389,7 @@ void SeedsModel::write(const home::TrayCount& count, int tray_row)
                            return of.tray == count.tray && of.emerged == count.emerged && of.last == count.last;
                        });
                        say({});
-                       fail(words::phrase("the count was not kept: %1", error.message));
+                       fail(words::phrase("the count was not kept: %1", words::refusal(error)));
                    });
 }
 
@@ -405,7 +406,7 @@ void SeedsModel::undo()
                    [this](const Error& error) {
                        here_.forget_undone();
                        say({});
-                       fail(error.message);
+                       fail(error);
                    });
 }
 
@@ -428,7 +429,7 @@ void SeedsModel::redo()
                    [this](const Error& error) {
                        here_.forget_written();
                        say({});
-                       fail(error.message);
+                       fail(error);
                    });
 }
 

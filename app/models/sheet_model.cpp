@@ -1,5 +1,7 @@
 #include "app/models/sheet_model.h"
 
+#include "app/words/refusal.h"
+
 namespace lathhouse::models {
 
 SheetModel::SheetModel(QObject* parent) : QObject(parent)
@@ -94,6 +96,11 @@ void SheetModel::fail(const std::string& message)
         sentence[0] = sentence[0].toUpper();
     }
     fail_with(sentence + QLatin1Char('.'));
+}
+
+void SheetModel::fail(const Error& error)
+{
+    fail(words::refusal(error));
 }
 
 void SheetModel::fail_with(QString sentence)

@@ -79,6 +79,7 @@ protected:
     void write_and_read(std::function<Result<void>()> job, std::function<void(const Error&)> otherwise);
     void say(QString words);
     void fail(const std::string& message);
+    void fail(const Error& error); ///< In the reader's language.
     void fail_with(QString sentence);
     void clear_error();
     void set_known();

@@ -3,6 +3,7 @@
 #include "app/models/ready_spots.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
+#include "app/words/refusal.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -274,7 +275,7 @@ QString SpotsForm::trouble_of_figures(const SpotDraft& of) const
     const auto figures = measured(of);
     if (figures) {
         if (const auto view = sky::SpotView::of(*figures); !view) {
-            return tr("These figures cannot be: %1.").arg(text(view.error().message));
+            return tr("These figures cannot be: %1.").arg(text(words::refusal(view.error())));
         }
     }
     return {};

@@ -4,6 +4,7 @@
 #include "app/models/typed_number.h"
 #include "app/models/typed_path.h"
 #include "app/words/phrase.h"
+#include "app/words/refusal.h"
 #include "core/base/csv.h"
 #include "core/home/night_log_file.h"
 
@@ -52,7 +53,7 @@ void TonightModel::read()
         },
         [this](Result<TonightFacts> made) {
             if (!made) {
-                fail(made.error().message);
+                fail(made.error());
                 return;
             }
             facts_ = std::move(*made);
@@ -100,7 +101,7 @@ bool TonightModel::keepForecastFile(const QString& path)
             auto forecasts = NamedRows::parse(*text, file.filename().string(), home::kForecastColumns, {})
                                  .and_then([&](const NamedRows& rows) { return home::forecast_from(rows, today, now()); });
             if (forecasts && std::ranges::any_of(*forecasts, [&](const auto& of) { return of.issued > today; })) {
-                return Error{ErrorCode::OutOfRange, file.filename().string() + " has a forecast that was made after today"};
+                return Error{ErrorCode::OutOfRange, words::phrase("%1 has a forecast that was made after today", file.filename().string())};
             }
             return forecasts;
         },
@@ -125,7 +126,7 @@ void TonightModel::keep(std::function<Result<std::vector<home::KeptForecast>>()>
         },
         [this, kept = std::move(kept)](const Result<std::size_t>& count) {
             if (!count) {
-                fail(words::phrase("the forecast could not be kept: %1", count.error().message));
+                fail(words::phrase("the forecast could not be kept: %1", words::refusal(count.error())));
                 return;
             }
             say(kept(*count));

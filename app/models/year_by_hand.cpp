@@ -1,6 +1,7 @@
 // What the page Year reads again, and what a hand decides on it.
 #include "app/clock.h"
 #include "app/models/year_model.h"
+#include "app/words/refusal.h"
 
 #include <QTimer>
 
@@ -58,7 +59,7 @@ void YearModel::follow()
                     set_error({});
                     replace(std::move(**loaded), std::move(*solved), stop);
                 } else {
-                    set_error(text(loaded->error().message));
+                    set_error(text(words::refusal(loaded->error())));
                 }
             },
             Qt::QueuedConnection);
@@ -121,7 +122,7 @@ void YearModel::read_sowings()
             this,
             [this, read] {
                 if (!*read) {
-                    set_error(text(read->error().message));
+                    set_error(text(words::refusal(read->error())));
                     return;
                 }
                 sowings_ = std::move(**read);
@@ -154,7 +155,7 @@ void YearModel::write(std::function<Result<void>()> job)
                     follow();
                 } else {
                     leaveEdge();
-                    set_error(text(done->error().message));
+                    set_error(text(words::refusal(done->error())));
                 }
             },
             Qt::QueuedConnection);

@@ -1,6 +1,7 @@
 #include "app/models/year_note.h"
 
 #include "app/models/translated.h"
+#include "app/models/word_form.h"
 
 #include <QStringList>
 
@@ -33,7 +34,7 @@ QString year_note(const YearData& year, const SolvedYear& solved, const YearWord
     sentences.append(tr("All dates are chances, not promises."));
     for (const auto* warnings : {&year.warnings, &solved.warnings}) {
         for (const std::string& warning : *warnings) {
-            const QString said = text(warning);
+            const QString said = upper_first(text(warning));
             sentences.append(said.endsWith(QLatin1Char('.')) ? said : said + QLatin1Char('.'));
         }
     }

@@ -124,7 +124,7 @@ void SheetPrinter::write(const QString& name, std::function<Result<int>(const st
         [make = std::move(make), name] { return make(std::filesystem::path{name.toStdU16String()}); },
         [this, name](Result<int> pages) {
             if (!pages) {
-                fail(pages.error().message);
+                fail(pages.error());
                 return;
             }
             const QString where = QDir::toNativeSeparators(name);

@@ -1,5 +1,6 @@
 #include "app/words/phrase.h"
 #include "app/words/table_words.h"
+#include "core/base/said.h"
 
 #include <utility>
 
@@ -42,20 +43,7 @@ std::string phrase(const char* source)
 
 std::string phrase_of(const char* source, const std::string_view* parts, std::size_t count)
 {
-    const std::string sentence = phrase(source);
-    std::string said;
-    said.reserve(sentence.size() + 32);
-    for (std::size_t i = 0; i < sentence.size(); ++i) {
-        const bool place = sentence[i] == '%' && i + 1 < sentence.size() && sentence[i + 1] >= '1' && sentence[i + 1] <= '9';
-        const auto number = place ? static_cast<std::size_t>(sentence[i + 1] - '1') : count;
-        if (number < count) {
-            said += parts[number];
-            ++i;
-        } else {
-            said += sentence[i];
-        }
-    }
-    return said;
+    return filled(phrase(source), parts, count);
 }
 
 std::string joined(const std::vector<std::string>& pieces)

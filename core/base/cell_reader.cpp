@@ -74,7 +74,7 @@ bool CellReader::yes(std::string_view column)
 void CellReader::fail_at(std::string_view what)
 {
     if (!error_) {
-        error_ = table_->error_at(row_, what);
+        error_ = table_->error_at(row_, Said{what});
     }
 }
 

@@ -86,7 +86,7 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name,
 
     csv_parser storage{};
     if (csv_init(&storage, CSV_STRICT | CSV_STRICT_FINI) != 0) {
-        return Error{ErrorCode::Unavailable, "could not start the reader of comma-separated files"};
+        return Error{ErrorCode::Unavailable, said("could not start the reader of comma-separated files")};
     }
     const std::unique_ptr<csv_parser, ParserCloser> parser{&storage};
     csv_set_delim(parser.get(), static_cast<unsigned char>(separator));
@@ -98,12 +98,13 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name,
     if (parsed != text.size() || csv_fini(parser.get(), on_field, on_row, &collector) != 0) {
         const auto shown = text.substr(0, std::min(parsed, text.size()));
         const auto line = first_line + static_cast<std::size_t>(std::ranges::count(shown, '\n'));
-        return Error{ErrorCode::Malformed, source_name + ", line " + std::to_string(line) +
-                                               ": a quotation mark is not closed or stands inside a field; "
-                                               "write fields as RFC 4180 asks"};
+        return Error{
+            ErrorCode::Malformed,
+            said("%1, line %2: a quotation mark is not closed or stands inside a field; write fields as RFC 4180 asks",
+                 source_name, line)};
     }
     if (collector.rows.empty()) {
-        return Error{ErrorCode::Malformed, source_name + " is empty; it needs a line of column names"};
+        return Error{ErrorCode::Malformed, said("%1 is empty; it needs a line of column names", source_name)};
     }
 
     CsvTable table;
@@ -117,10 +118,8 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name,
     for (std::size_t i = 1; i < collector.rows.size(); ++i) {
         Row row{std::move(collector.rows[i]), i < lines.size() ? lines[i] : first_line + i};
         if (row.fields.size() != table.names_.size()) {
-            return Error{ErrorCode::Malformed, table.source_name_ + ", line " + std::to_string(row.line) +
-                                                   ": " + std::to_string(row.fields.size()) +
-                                                   " fields where the head has " +
-                                                   std::to_string(table.names_.size())};
+            return Error{ErrorCode::Malformed, said("%1, line %2: %3 fields where the head has %4", table.source_name_,
+                                                    row.line, row.fields.size(), table.names_.size())};
         }
         table.rows_.push_back(std::move(row));
     }
@@ -150,7 +149,7 @@ Result<std::size_t> CsvTable::require_column(std::string_view name) const
     if (const auto found = column(name)) {
         return *found;
     }
-    return Error{ErrorCode::Malformed, source_name_ + " has no column \"" + std::string{name} + "\""};
+    return Error{ErrorCode::Malformed, said("%1 has no column \"%2\"", source_name_, name)};
 }
 
 Result<std::optional<double>> CsvTable::number(std::size_t row, std::size_t column) const
@@ -162,13 +161,12 @@ Result<std::optional<double>> CsvTable::number(std::size_t row, std::size_t colu
     if (const auto value = parse_number(text)) {
         return std::optional<double>{*value};
     }
-    return error_at(row, "\"" + std::string{text} + "\" is no number (column " + names_[column] + ")");
+    return error_at(row, said("\"%1\" is no number (column %2)", text, names_[column]));
 }
 
-Error CsvTable::error_at(std::size_t row, std::string_view what) const
+Error CsvTable::error_at(std::size_t row, const Said& what) const
 {
-    return Error{ErrorCode::Malformed,
-                 source_name_ + ", line " + std::to_string(line(row)) + ": " + std::string{what}};
+    return Error{ErrorCode::Malformed, said("%1, line %2: %3", source_name_, line(row), what)};
 }
 
 std::string csv_field(std::string_view text)
@@ -195,7 +193,7 @@ Result<std::string> read_text_file(const std::filesystem::path& file)
     std::ostringstream content;
     content << input.rdbuf();
     if (!input.is_open() || input.bad()) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; check its rights"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
     return std::move(content).str();
 }
@@ -205,32 +203,33 @@ Result<void> write_file_whole(const std::filesystem::path& asked, std::string_vi
     // Renaming would put a file in the place of a device, a pipe or a link.
     std::error_code unknown;
     if (std::filesystem::exists(asked, unknown) && !std::filesystem::is_regular_file(asked, unknown)) {
-        return Error{ErrorCode::Unwritable, asked.string() + " cannot be written (it is there and is no file); choose another name"};
+        return Error{ErrorCode::Unwritable,
+                     said("%1 cannot be written (it is there and is no file); choose another name", asked.string())};
     }
     const bool leads_on = std::filesystem::is_symlink(asked, unknown) && std::filesystem::exists(asked, unknown);
     const auto file = leads_on ? std::filesystem::canonical(asked, unknown) : asked;
     auto beside = file;
     beside += "." + std::to_string(::getpid()) + ".part";
-    const auto fail = [&](const char* what) -> Error {
+    const auto fail = [&](const Said& what) -> Error {
         std::error_code ignored;
         std::filesystem::remove(beside, ignored);
-        return Error{ErrorCode::Unwritable, file.string() + " cannot be written (" + what + ")"};
+        return Error{ErrorCode::Unwritable, said("%1 cannot be written (%2)", file.string(), what)};
     };
     {
         std::ofstream output{beside, std::ios::binary | std::ios::trunc};
         if (!output) {
-            return fail(std::strerror(errno));
+            return fail(Said{std::strerror(errno)});
         }
         output.write(content.data(), static_cast<std::streamsize>(content.size()));
         output.flush();
         if (!output) {
-            return fail("the disk may be full");
+            return fail(said("the disk may be full"));
         }
     }
     std::error_code failure;
     std::filesystem::rename(beside, file, failure);
     if (failure) {
-        return fail(failure.message().c_str());
+        return fail(Said{failure.message()});
     }
     return {};
 }

@@ -41,7 +41,7 @@ public:
     /// stands there.
     Result<std::optional<double>> number(std::size_t row, std::size_t column) const;
     /// An error of the given row: "NAME, line N: what".
-    Error error_at(std::size_t row, std::string_view what) const;
+    Error error_at(std::size_t row, const Said& what) const;
 
 private:
     struct Row {

@@ -48,15 +48,14 @@ Result<std::vector<ColumnName>> parse_column_names(std::string_view text,
         const auto theirs =
             equals == std::string_view::npos ? std::string_view{} : trimmed(piece.substr(equals + 1));
         if (ours.empty() || theirs.empty()) {
-            return Error{ErrorCode::Malformed,
-                         "\"" + std::string{trimmed(piece)} +
-                             "\" names no column; write our name, '=' and the name in the "
-                             "file, such as low_c=Tmin"};
+            return Error{
+                ErrorCode::Malformed,
+                said("\"%1\" names no column; write our name, '=' and the name in the file, such as low_c=Tmin",
+                     trimmed(piece))};
         }
         if (std::ranges::find(known, ours) == known.end()) {
-            return Error{ErrorCode::WrongUsage, "\"" + std::string{ours} +
-                                                    "\" is no column that is read here; there are " +
-                                                    listed(known)};
+            return Error{ErrorCode::WrongUsage,
+                         said("\"%1\" is no column that is read here; there are %2", ours, listed(known))};
         }
         names.push_back({std::string{ours}, std::string{theirs}});
     }
@@ -68,22 +67,20 @@ Result<NamedRows> NamedRows::parse(std::string_view text, std::string source_nam
                                    std::span<const ColumnName> names)
 {
     if (text.size() > kMostBytes) {
-        return Error{ErrorCode::Malformed, source_name + " has " + std::to_string(text.size() / 1'000'000) +
-                                               " MB, at most " + std::to_string(kMostBytes / 1'000'000) +
-                                               " are read; leave only the nights that matter"};
+        return Error{ErrorCode::Malformed, said("%1 has %2 MB, at most %3 are read; leave only the nights that matter",
+                                                source_name, text.size() / 1'000'000, kMostBytes / 1'000'000)};
     }
     if (text.starts_with("\xEF\xBB\xBF")) {
         text.remove_prefix(3);
     }
     if (text.find('\0') != std::string_view::npos) {
         return Error{ErrorCode::Malformed,
-                     source_name + " is no text in UTF-8 (it has a zero byte); save it as UTF-8 text"};
+                     said("%1 is no text in UTF-8 (it has a zero byte); save it as UTF-8 text", source_name)};
     }
     const auto content = trimmed(text);
     if (content.empty()) {
-        return Error{ErrorCode::Malformed, source_name +
-                                               " is empty; it needs a line of column names and a row "
-                                               "for each night"};
+        return Error{ErrorCode::Malformed,
+                     said("%1 is empty; it needs a line of column names and a row for each night", source_name)};
     }
     const bool is_json = content.front() == '{' || content.front() == '[';
     return is_json ? parse_json(content, std::move(source_name), wanted, names)
@@ -97,8 +94,8 @@ Result<NamedRows> NamedRows::parse_separated(std::string_view text, std::string 
     const char separator = separator_of(first_line_of_names(text));
     // Counted first, so that a file of a million rows is refused before it is taken apart.
     if (static_cast<std::size_t>(std::ranges::count(text, '\n')) > kMostRows) {
-        return Error{ErrorCode::Malformed, source_name + " has more than " + std::to_string(kMostRows) +
-                                               " rows; leave only the nights that matter"};
+        return Error{ErrorCode::Malformed,
+                     said("%1 has more than %2 rows; leave only the nights that matter", source_name, kMostRows)};
     }
     const auto table = CsvTable::parse(text, source_name, separator);
     if (!table) {
@@ -114,8 +111,8 @@ Result<NamedRows> NamedRows::parse_separated(std::string_view text, std::string 
         const auto mapped = std::ranges::find(names, ours, &ColumnName::ours);
         const auto place = table->column(mapped != names.end() ? std::string_view{mapped->theirs} : ours);
         if (!place && mapped != names.end()) {
-            return Error{ErrorCode::Malformed, rows.source_name_ + " has no column \"" + mapped->theirs +
-                                                   "\"; it has " + rows.found_names_};
+            return Error{ErrorCode::Malformed, said("%1 has no column \"%2\"; it has %3", rows.source_name_,
+                                                    mapped->theirs, rows.found_names_)};
         }
         if (place) {
             rows.ours_.emplace_back(ours);
@@ -126,7 +123,7 @@ Result<NamedRows> NamedRows::parse_separated(std::string_view text, std::string 
         }
     }
     for (std::size_t row = 0; row < table->row_count(); ++row) {
-        rows.places_.push_back("line " + std::to_string(table->line(row)));
+        rows.places_.push_back(table->line(row));
     }
     return rows;
 }
@@ -145,10 +142,9 @@ Result<void> NamedRows::require(std::string_view ours) const
     if (has(ours)) {
         return {};
     }
-    return Error{ErrorCode::Malformed, source_name_ + " has no column \"" + std::string{ours} +
-                                           "\"; it has " + (found_names_.empty() ? "none" : found_names_) +
-                                           "; say with --columns " + std::string{ours} +
-                                           "=NAME what it is called"};
+    return Error{ErrorCode::Malformed,
+                 said("%1 has no column \"%2\"; it has %3; say with --columns %2=NAME what it is called", source_name_,
+                      ours, found_names_.empty() ? said("none") : Said{found_names_})};
 }
 
 std::string_view NamedRows::text(std::size_t row, std::string_view ours) const
@@ -170,13 +166,13 @@ Result<std::optional<double>> NamedRows::number(std::size_t row, std::string_vie
     if (const auto value = parse_number(plain)) {
         return std::optional<double>{*value};
     }
-    return error_at(row,
-                    "\"" + std::string{shown.substr(0, 40)} + "\" is no number (" + std::string{ours} + ")");
+    return error_at(row, said("\"%1\" is no number (%2)", shown.substr(0, 40), ours));
 }
 
-Error NamedRows::error_at(std::size_t row, std::string_view what) const
+Error NamedRows::error_at(std::size_t row, const Said& what) const
 {
-    return Error{ErrorCode::Malformed, source_name_ + ", " + places_[row] + ": " + std::string{what}};
+    return Error{ErrorCode::Malformed, places_are_lines_ ? said("%1, line %2: %3", source_name_, places_[row], what)
+                                                      : said("%1, row %2: %3", source_name_, places_[row], what)};
 }
 
 } // namespace lathhouse

@@ -58,7 +58,7 @@ public:
     /// nullopt where the cell is blank. Errors: Malformed with file, place and what stands there (NaN too).
     Result<std::optional<double>> number(std::size_t row, std::string_view ours) const;
     /// "FILE, line 3: what", or "FILE, row 3: what" for JSON.
-    Error error_at(std::size_t row, std::string_view what) const;
+    Error error_at(std::size_t row, const Said& what) const;
     const std::string& source_name() const { return source_name_; }
 
 private:
@@ -75,7 +75,8 @@ private:
     bool decimal_commas_ = false;
     std::vector<std::string> ours_;
     std::vector<std::vector<std::string>> columns_; ///< One for each of `ours_`.
-    std::vector<std::string> places_;               ///< "line 3".
+    std::vector<std::size_t> places_;               ///< Lines of the file, or rows from 1 of JSON.
+    bool places_are_lines_ = true;
 };
 
 } // namespace lathhouse

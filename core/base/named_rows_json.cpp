@@ -88,7 +88,7 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
                                         std::span<const ColumnName> names)
 {
     if (is_nested_too_deeply(text)) {
-        return Error{ErrorCode::Malformed, source_name + " is nested more than 64 deep; that is no forecast"};
+        return Error{ErrorCode::Malformed, said("%1 is nested more than 64 deep; that is no forecast", source_name)};
     }
     Json root;
     try {
@@ -96,10 +96,10 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
     } catch (const Json::parse_error& thrown) {
         const auto before = text.substr(0, std::min(thrown.byte, text.size()));
         return Error{ErrorCode::Malformed,
-                     source_name + ", line " + std::to_string(1 + std::ranges::count(before, '\n')) +
-                         ": the JSON breaks off or has a character that does not belong there"};
+                     said("%1, line %2: the JSON breaks off or has a character that does not belong there", source_name,
+                          1 + std::ranges::count(before, '\n'))};
     } catch (const Json::out_of_range&) {
-        return Error{ErrorCode::Malformed, source_name + " has a number in its JSON that is beyond any measure"};
+        return Error{ErrorCode::Malformed, said("%1 has a number in its JSON that is beyond any measure", source_name)};
     }
     NamedRows rows;
     rows.source_name_ = std::move(source_name);
@@ -118,8 +118,8 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
             cells = column_at(root, "nights." + name);
         }
         if (!cells && mapped != names.end()) {
-            return Error{ErrorCode::Malformed, rows.source_name_ + " has nothing at \"" + name +
-                                                   "\"; at its top it has " + rows.found_names_};
+            return Error{ErrorCode::Malformed, said("%1 has nothing at \"%2\"; at its top it has %3", rows.source_name_,
+                                                    name, rows.found_names_)};
         }
         if (cells) {
             count = std::max(count, cells->size());
@@ -128,8 +128,8 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
         }
     }
     if (count > kMostRows) {
-        return Error{ErrorCode::Malformed, rows.source_name_ + " has more than " + std::to_string(kMostRows) +
-                                               " rows; leave only the nights that matter"};
+        return Error{ErrorCode::Malformed,
+                     said("%1 has more than %2 rows; leave only the nights that matter", rows.source_name_, kMostRows)};
     }
     for (std::size_t at = 0; at < rows.columns_.size(); ++at) {
         auto& cells = rows.columns_[at];
@@ -137,13 +137,13 @@ Result<NamedRows> NamedRows::parse_json(std::string_view text, std::string sourc
             cells.resize(count, cells.front());
         }
         if (cells.size() != count) {
-            return Error{ErrorCode::Malformed, rows.source_name_ + ": \"" + rows.ours_[at] + "\" has " +
-                                                   std::to_string(cells.size()) +
-                                                   " values where another has " + std::to_string(count)};
+            return Error{ErrorCode::Malformed, said("%1: \"%2\" has %3 values where another has %4", rows.source_name_,
+                                                    rows.ours_[at], cells.size(), count)};
         }
     }
+    rows.places_are_lines_ = false;
     for (std::size_t row = 0; row < count; ++row) {
-        rows.places_.push_back("row " + std::to_string(row + 1));
+        rows.places_.push_back(row + 1);
     }
     return rows;
 }

@@ -9,10 +9,10 @@ Result<void> must_be_a_file(const std::filesystem::path& path)
     std::error_code failure;
     const auto status = std::filesystem::status(path, failure);
     if (!std::filesystem::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file " + path.string()};
+        return Error{ErrorCode::NotFound, said("there is no file %1", path.string())};
     }
     if (std::filesystem::is_directory(status)) {
-        return Error{ErrorCode::Unreadable, path.string() + " is a folder; name a file in it"};
+        return Error{ErrorCode::Unreadable, said("%1 is a folder; name a file in it", path.string())};
     }
     return {};
 }

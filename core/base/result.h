@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/said.h"
+
 #include <cassert>
 #include <concepts>
 #include <string>
@@ -7,6 +9,7 @@
 #include <type_traits>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace lathhouse {
 
@@ -27,12 +30,28 @@ enum class ErrorCode {
 };
 
 /// What went wrong, with the number and the place. `message` is one sentence without a final full stop that
-/// says what, where and what to do; it is shown to people after "lathhouse: ".
+/// says what, where and what to do; it is shown to people after "lathhouse: ". Rooms of the core make it with `said`,
+/// so that the window can say it in the reader's language (`words::refusal`): Error{ErrorCode::NotFound, said("...",
+/// part)}.
 struct Error {
-    ErrorCode code;
+    ErrorCode code = ErrorCode::Unavailable;
     std::string message;
+    const char* sentence = nullptr; ///< And its parts: what `message` was made from, as in Said.
+    std::vector<Said> parts;
 
-    friend bool operator==(const Error&, const Error&) = default;
+    Error() = default;
+    /// What is said in one language only, as the command line does.
+    Error(ErrorCode of, std::string text) : code(of), message(std::move(text)) {}
+    Error(ErrorCode of, Said why)
+        : code(of), message(std::move(why.text)), sentence(why.sentence), parts(std::move(why.parts))
+    {
+    }
+
+    /// Errors that read alike are equal.
+    friend bool operator==(const Error& one, const Error& other)
+    {
+        return one.code == other.code && one.message == other.message;
+    }
 };
 
 /// Name of a code for tests and logs.

@@ -84,7 +84,7 @@ Result<std::string> sha256_of_file(const std::filesystem::path& file)
     }
     const std::unique_ptr<std::FILE, int (*)(std::FILE*)> input{std::fopen(file.c_str(), "rb"), &std::fclose};
     if (!input) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; check its rights"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
     Sha256 digest;
     std::vector<char> piece(kPiece);
@@ -92,7 +92,8 @@ Result<std::string> sha256_of_file(const std::filesystem::path& file)
         digest.update({piece.data(), length});
     }
     if (std::ferror(input.get()) != 0) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read to its end; the disk may be failing"};
+        return Error{ErrorCode::Unreadable,
+                     said("%1 cannot be read to its end; the disk may be failing", file.string())};
     }
     return digest.hex();
 }

@@ -30,8 +30,8 @@ Result<std::filesystem::path> find_shipped_file(std::string_view file_name, cons
         }
         looked_at += (looked_at.empty() ? "" : ", ") + place.lexically_normal().string();
     }
-    return Error{ErrorCode::NotFound, std::string{what} + " is not there (looked at " + looked_at +
-                                          "); install the program or name the file in " + variable};
+    return Error{ErrorCode::NotFound, said("%1 is not there (looked at %2); install the program or name the file in %3",
+                                           what, looked_at, variable)};
 }
 
 } // namespace lathhouse

@@ -43,9 +43,8 @@ Result<TemporaryFolder> TemporaryFolder::beside(const fs::path& target)
     std::error_code failure;
     fs::create_directories(parent, failure);
     if (failure) {
-        return Error{ErrorCode::Unwritable,
-                     "the folder " + parent.string() + " cannot be made (" + failure.message() +
-                         "); choose one where you may write"};
+        return Error{ErrorCode::Unwritable, said("the folder %1 cannot be made (%2); choose one where you may write",
+                                                 parent.string(), failure.message())};
     }
     const auto prefix = "." + whole.filename().string() + ".";
     for (fs::directory_iterator entry{parent, failure}, end; !failure && entry != end; entry.increment(failure)) {
@@ -58,9 +57,8 @@ Result<TemporaryFolder> TemporaryFolder::beside(const fs::path& target)
     failure.clear();
     if (!fs::create_directory(path, failure)) {
         return Error{ErrorCode::Unwritable,
-                     parent.string() + " cannot be written (" +
-                         (failure ? failure.message() : std::string{"a temporary name is taken"}) +
-                         "); choose a folder where you may write"};
+                     said("%1 cannot be written (%2); choose a folder where you may write", parent.string(),
+                          failure ? Said{failure.message()} : said("a temporary name is taken"))};
     }
     return TemporaryFolder{path};
 }
@@ -95,8 +93,9 @@ fs::path with_name(const fs::path& path)
 Result<void> rename_unless_there(const fs::path& from, const fs::path& to)
 {
     const auto refused = [&](int number) -> Error {
-        return {ErrorCode::Unwritable, to.string() + " could not be given its name (" + std::strerror(number) +
-                                           "); choose another name or move away what is there"};
+        return {ErrorCode::Unwritable,
+                said("%1 could not be given its name (%2); choose another name or move away what is there", to.string(),
+                     std::strerror(number))};
     };
     std::error_code failure;
     if (fs::is_directory(from, failure)) { // rename(2) puts a folder in the place of an empty one alone.
@@ -129,8 +128,9 @@ Result<void> flushed_by(int (*flush)(int), const fs::path& file_or_folder)
     if (flushed || number == EINVAL || number == EBADF) {
         return {};
     }
-    return Error{ErrorCode::Unwritable, file_or_folder.string() + " could not be brought to the disk (" +
-                                            std::strerror(number) + "); the disk may be full or failing"};
+    return Error{ErrorCode::Unwritable,
+                 said("%1 could not be brought to the disk (%2); the disk may be full or failing",
+                      file_or_folder.string(), std::strerror(number))};
 }
 
 } // namespace

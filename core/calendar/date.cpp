@@ -18,15 +18,13 @@ const Date& epoch()
 Result<Date> make_date(int year, int month, int day)
 {
     if (year < kFirstYear || year > kLastYear) {
-        return Error{ErrorCode::OutOfRange,
-                     "the year " + std::to_string(year) + " lies outside 1901 to 2199"};
+        return Error{ErrorCode::OutOfRange, said("the year %1 lies outside 1901 to 2199", year)};
     }
     const std::chrono::year_month_day candidate{std::chrono::year{year},
                                                 std::chrono::month{static_cast<unsigned>(month)},
                                                 std::chrono::day{static_cast<unsigned>(day)}};
     if (month < 1 || day < 1 || !candidate.ok()) {
-        return Error{ErrorCode::OutOfRange, "the calendar has no day " + std::to_string(day) + " in month " +
-                                                std::to_string(month) + " of " + std::to_string(year)};
+        return Error{ErrorCode::OutOfRange, said("the calendar has no day %1 in month %2 of %3", day, month, year)};
     }
     return Date{static_cast<unsigned short>(year), static_cast<unsigned short>(month),
                 static_cast<unsigned short>(day)};
@@ -44,7 +42,7 @@ Result<Date> parse_date(std::string_view text)
             return make_date(*year, *month, *day);
         }
     }
-    return Error{ErrorCode::Malformed, "\"" + std::string{text} + "\" is no date; write it as 2027-05-09"};
+    return Error{ErrorCode::Malformed, said("\"%1\" is no date; write it as 2027-05-09", text)};
 }
 
 std::string to_text(Date date)

@@ -27,7 +27,7 @@ int places_before_month(int month)
 Result<DayOfYear> DayOfYear::from_place(int place)
 {
     if (place < 1 || place > kCount) {
-        return Error{ErrorCode::OutOfRange, "a day of the year lies within 1 and 366"};
+        return Error{ErrorCode::OutOfRange, said("a day of the year lies within 1 and 366")};
     }
     return DayOfYear{place};
 }
@@ -35,8 +35,7 @@ Result<DayOfYear> DayOfYear::from_place(int place)
 Result<DayOfYear> DayOfYear::from_month_day(int month, int day)
 {
     if (month < 1 || month > 12 || day < 1 || day > days_in_month_of_leap_year(month)) {
-        return Error{ErrorCode::OutOfRange,
-                     "no year has day " + std::to_string(day) + " in month " + std::to_string(month)};
+        return Error{ErrorCode::OutOfRange, said("no year has day %1 in month %2", day, month)};
     }
     return DayOfYear{places_before_month(month) + day};
 }
@@ -57,8 +56,7 @@ Result<DayOfYear> DayOfYear::parse(std::string_view text)
             return from_month_day(*month, *day);
         }
     }
-    return Error{ErrorCode::Malformed,
-                 "\"" + std::string{text} + "\" is no day of the year; write it as 07-31"};
+    return Error{ErrorCode::Malformed, said("\"%1\" is no day of the year; write it as 07-31", text)};
 }
 
 int DayOfYear::month() const

@@ -17,8 +17,8 @@ Result<TimeZone> TimeZone::named(std::string_view name)
     try {
         return TimeZone{std::string{name}, date::locate_zone(std::string{name})};
     } catch (const std::runtime_error&) {
-        return Error{ErrorCode::NotFound, "there is no time zone \"" + std::string{name} +
-                                              "\"; names look like Europe/Berlin or America/Denver"};
+        return Error{ErrorCode::NotFound,
+                     said("there is no time zone \"%1\"; names look like Europe/Berlin or America/Denver", name)};
     }
 }
 
@@ -29,7 +29,7 @@ Result<TimeZone> TimeZone::of_system()
         return TimeZone{zone->name(), zone};
     } catch (const std::runtime_error&) {
         return Error{ErrorCode::Unavailable,
-                     "the system does not say its time zone; name one, such as Europe/Berlin"};
+                     said("the system does not say its time zone; name one, such as Europe/Berlin")};
     }
 }
 

@@ -51,7 +51,7 @@ Result<Places> read_places(const std::filesystem::path& file)
         const auto latitude = Latitude::from_degrees(*numbers[0]);
         const auto longitude = Longitude::from_degrees(*numbers[1]);
         if (!latitude || !longitude) {
-            return table->error_at(row, (latitude ? longitude.error() : latitude.error()).message);
+            return table->error_at(row, Said{latitude ? longitude.error() : latitude.error()});
         }
         places.emplace(
             table->at(row, columns[0]),

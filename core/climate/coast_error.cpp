@@ -93,10 +93,14 @@ Result<void> count_coast_in(PlaceClimate& place, const geodesy::CoastLines& coas
     constexpr double kWorthAWord = 1.0;
     if (signs->apart > kWorthAWord) {
         const bool nearer = signs->place < signs->stations;
-        place.warnings.push_back("the place lies " + whole_kilometres(signs->place) +
-                                 " from the sea, its stations mostly " + whole_kilometres(signs->stations) +
-                                 (nearer ? ": its nights are usually milder than they say"
-                                         : ": its nights are usually colder than they say"));
+        const auto place_from_sea = whole_kilometres(signs->place);
+        const auto stations_from_sea = whole_kilometres(signs->stations);
+        place.warnings.push_back(nearer ? said("the place lies %1 from the sea, its stations mostly %2: its nights are "
+                                               "usually milder than they say",
+                                               place_from_sea, stations_from_sea)
+                                        : said("the place lies %1 from the sea, its stations mostly %2: its nights are "
+                                               "usually colder than they say",
+                                               place_from_sea, stations_from_sea));
     }
     return {};
 }

@@ -114,18 +114,17 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
     std::error_code failure;
     const auto status = std::filesystem::status(path, failure);
     if (!std::filesystem::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file " + path.string()};
+        return Error{ErrorCode::NotFound, said("there is no file %1", path.string())};
     }
     if (std::filesystem::is_directory(status)) {
-        return Error{ErrorCode::Unreadable,
-                     path.string() + " is a folder; name a file of daily records in it"};
+        return Error{ErrorCode::Unreadable, said("%1 is a folder; name a file of daily records in it", path.string())};
     }
     if (!std::filesystem::is_regular_file(status)) {
         return Error{ErrorCode::Unreadable,
-                     path.string() + " is no ordinary file; save the records to a file first"};
+                     said("%1 is no ordinary file; save the records to a file first", path.string())};
     }
     if (std::filesystem::file_size(path, failure) == 0 && !failure) {
-        return Error{ErrorCode::Malformed, path.string() + " is empty; it needs daily records"};
+        return Error{ErrorCode::Malformed, said("%1 is empty; it needs daily records", path.string())};
     }
     DailyFile file;
     file.name_ = path.string();
@@ -138,7 +137,7 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
         file.mapping_ = std::move(mapping);
     } catch (const boost::interprocess::interprocess_exception& error) {
         return Error{ErrorCode::Unreadable,
-                     path.string() + " cannot be read (" + error.what() + "); check its rights"};
+                     said("%1 cannot be read (%2); check its rights", path.string(), error.what())};
     }
 
     constexpr std::size_t kLongestHead = 16384;
@@ -158,7 +157,7 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
         if (std::ranges::find(fields, "STATION") != fields.end() &&
             std::ranges::find(fields, "DATE") != fields.end()) {
             if (std::ranges::find(fields, "TMIN") == fields.end()) {
-                return Error{ErrorCode::Malformed, file.name_ + " has no column TMIN; lows are needed"};
+                return Error{ErrorCode::Malformed, said("%1 has no column TMIN; lows are needed", file.name_)};
             }
             file.form_ = Form::RowPerDay;
             return file;
@@ -169,15 +168,15 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
             return file;
         }
     }
-    return Error{ErrorCode::Malformed,
-                 file.name_ + ", line 1: this is no daily record; give GHCN-Daily's fixed-width lines or one "
-                              "of its comma-separated forms"};
+    return Error{ErrorCode::Malformed, said("%1, line 1: this is no daily record; give GHCN-Daily's fixed-width lines "
+                                            "or one of its comma-separated forms",
+                                            file.name_)};
 }
 
-Error DailyFile::bad_line(const char* at, std::string_view what) const
+Error DailyFile::bad_line(const char* at, const Said& what) const
 {
     const auto line = 1 + std::count(text_.data(), at, '\n');
-    return Error{ErrorCode::Malformed, name_ + ", line " + std::to_string(line) + ": " + std::string{what}};
+    return Error{ErrorCode::Malformed, said("%1, line %2: %3", name_, line, what)};
 }
 
 std::vector<DailyFile::Piece> DailyFile::pieces(std::size_t wanted) const
@@ -231,16 +230,16 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
             line = rest.data();
             const auto length = take_line(rest).size();
             if (length != fixed_width::kLength) {
-                return bad_line(place, std::to_string(length) +
-                                           " characters where a line of GHCN-Daily has 269; the line is cut or "
-                                           "has another form");
+                return bad_line(
+                    place, said("%1 characters where a line of GHCN-Daily has 269; the line is cut or has another form",
+                                length));
             }
             blocks.skip(static_cast<std::size_t>(rest.data() - line));
         }
         const auto head = fixed_width::head_of(line);
         if (!head) {
-            return bad_line(place, "\"" + std::string{line, fixed_width::kHeadLength} +
-                                       "\" is no station, year, month and element");
+            return bad_line(place, said("\"%1\" is no station, year, month and element",
+                                        std::string_view{line, fixed_width::kHeadLength}));
         }
         const auto element = element_of(head->element);
         auto& record = gatherer.record_of(head->station);
@@ -256,8 +255,7 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
         auto known = seen[static_cast<std::size_t>(element)]
                          [static_cast<std::size_t>((head->year - kFirstYearOfRecords) * 12 + head->month - 1)];
         if (known) {
-            return bad_line(place, std::string{head->element} + " of that month stands twice for station " +
-                                       std::string{head->station});
+            return bad_line(place, said("%1 of that month stands twice for station %2", head->element, head->station));
         }
         known = true;
         const int days = calendar::days_in_month(head->year, head->month);
@@ -267,7 +265,7 @@ Result<void> DailyFile::read_fixed_width(Piece piece, std::vector<std::string>& 
         }
     }
     if (blocks.failed()) {
-        return Error{ErrorCode::Unreadable, name_ + " could not be read to its end; was it changed meanwhile?"};
+        return Error{ErrorCode::Unreadable, said("%1 could not be read to its end; was it changed meanwhile?", name_)};
     }
     gatherer.finish();
     return {};
@@ -321,8 +319,9 @@ DailyFile::for_each_station_of(std::span<const Piece> pieces, int threads,
         all.insert(all.end(), stations[i].begin(), stations[i].end());
     }
     if (const auto station = repeated(all)) {
-        return Error{ErrorCode::Malformed, name_ + ": the lines of station " + *station +
-                                               " do not stand together; sort the file by station"};
+        return Error{
+            ErrorCode::Malformed,
+            said("%1: the lines of station %2 do not stand together; sort the file by station", name_, *station)};
     }
     return {};
 }

@@ -140,7 +140,7 @@ private:
                                   const OnStation& on_station) const;
     Result<void> read_row_per_element(std::vector<std::string>& stations, const OnStation& on_station) const;
     Result<void> read_row_per_day(std::vector<std::string>& stations, const OnStation& on_station) const;
-    Error bad_line(const char* at, std::string_view what) const;
+    Error bad_line(const char* at, const Said& what) const;
 };
 
 /// `compute(record)` for every station of the file, in its order, on two threads at most.

@@ -71,17 +71,17 @@ Result<void> DailyFile::read_row_per_element(std::vector<std::string>& stations,
             continue;
         }
         if (!whole || fields.size() < 4 || fields.size() > 8) {
-            return bad_line(at, "a row has station, day, element, value and up to four flags");
+            return bad_line(at, said("a row has station, day, element, value and up to four flags"));
         }
         if (fields[0].empty() || fields[0].size() > 64) {
-            return bad_line(at, "the row names no station");
+            return bad_line(at, said("the row names no station"));
         }
         const int year = fields[1].size() == 8 ? digits(fields[1].data(), 4) : -1;
         const int month = year >= 0 ? digits(fields[1].data() + 4, 2) : -1;
         const int day = year >= 0 ? digits(fields[1].data() + 6, 2) : -1;
         if (year < kFirstYearOfRecords || year > kLastYearOfRecords || month < 1 || month > 12 || day < 1 ||
             day > calendar::days_in_month(year, month)) {
-            return bad_line(at, "\"" + std::string{fields[1]} + "\" is no day; write it as 19910131");
+            return bad_line(at, said("\"%1\" is no day; write it as 19910131", fields[1]));
         }
         auto& record = gatherer.record_of(fields[0]);
         const auto element = element_of(fields[2]);
@@ -91,7 +91,7 @@ Result<void> DailyFile::read_row_per_element(std::vector<std::string>& stations,
         const auto value = parse_integer(fields[3]);
         const auto reading = value ? DailyReading::from_tenths(*value) : std::nullopt;
         if (!reading) {
-            return bad_line(at, "\"" + std::string{fields[3]} + "\" is no value in tenths");
+            return bad_line(at, said("\"%1\" is no value in tenths", fields[3]));
         }
         const bool flagged = fields.size() > 5 && !trimmed(fields[5]).empty();
         auto& place =
@@ -149,12 +149,11 @@ Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
             break;
         }
         if (!split_row(line, fields) || fields.size() != names.size()) {
-            return bad_line(at, "the row has not the " + std::to_string(names.size()) +
-                                    " fields that the head names");
+            return bad_line(at, said("the row has not the %1 fields that the head names", names.size()));
         }
         const auto station = trimmed(fields[station_column]);
         if (station.empty()) {
-            return bad_line(at, "the row names no station");
+            return bad_line(at, said("the row names no station"));
         }
         const auto date = trimmed(fields[date_column]);
         const bool dashed = date.size() == 10 && date[4] == '-' && date[7] == '-';
@@ -163,7 +162,7 @@ Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
         const int day = dashed ? digits(date.data() + 8, 2) : -1;
         if (year < kFirstYearOfRecords || year > kLastYearOfRecords || month < 1 || month > 12 || day < 1 ||
             day > calendar::days_in_month(year, month)) {
-            return bad_line(at, "\"" + std::string{date} + "\" is no day; write it as 1991-01-31");
+            return bad_line(at, said("\"%1\" is no day; write it as 1991-01-31", date));
         }
         auto& target = gatherer.record_of(station).month_to_write(year, month);
         for (const auto& columns : elements) {
@@ -178,7 +177,7 @@ Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
                                      : std::nullopt;
             const bool missing = number && *number == kMissingReading;
             if (!reading && !missing) {
-                return bad_line(at, "\"" + std::string{text} + "\" is no value");
+                return bad_line(at, said("\"%1\" is no value", text));
             }
             if (columns.attributes) {
                 const auto flags = split(fields[*columns.attributes], ',');

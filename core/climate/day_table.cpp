@@ -26,8 +26,9 @@ std::optional<std::size_t> column_of(const CsvTable& table, std::string_view nam
 
 Error no_column(const CsvTable& table, const std::string& name)
 {
-    return {ErrorCode::Malformed, table.source_name() + " has no column \"" + name +
-                                      "\"; name its columns, such as --columns date=Day,low=Min,high=Max"};
+    return {ErrorCode::Malformed,
+            said("%1 has no column \"%2\"; name its columns, such as --columns date=Day,low=Min,high=Max",
+                 table.source_name(), name)};
 }
 
 /// `1991-01-31` or `19910131`.
@@ -69,7 +70,7 @@ Result<DailyRecord> parse_day_table(std::string_view text, std::string source_na
                                     const DayTableColumns& columns, TableUnits units, std::string station)
 {
     if (trimmed(text).empty()) {
-        return Error{ErrorCode::Malformed, source_name + " is empty; it needs a head line and a row a day"};
+        return Error{ErrorCode::Malformed, said("%1 is empty; it needs a head line and a row a day", source_name)};
     }
     const auto table = CsvTable::parse(text, std::move(source_name));
     if (!table) {
@@ -92,7 +93,7 @@ Result<DailyRecord> parse_day_table(std::string_view text, std::string source_na
         return no_column(*table, *columns.rain);
     }
     if (table->row_count() == 0) {
-        return Error{ErrorCode::Malformed, table->source_name() + " has a head line and no days"};
+        return Error{ErrorCode::Malformed, said("%1 has a head line and no days", table->source_name())};
     }
 
     DailyRecord record{std::move(station)};
@@ -101,12 +102,12 @@ Result<DailyRecord> parse_day_table(std::string_view text, std::string source_na
         const auto& written = table->at(row, *date_column);
         const auto date = date_in(written);
         if (!date) {
-            return table->error_at(row, "\"" + written + "\" is no day; write it as 1991-01-31");
+            return table->error_at(row, said("\"%1\" is no day; write it as 1991-01-31", written));
         }
         const auto [known, is_new] = seen.emplace(*date, table->line(row));
         if (!is_new) {
-            return table->error_at(row, calendar::to_text(*date) + " stands on line " +
-                                            std::to_string(known->second) + " already; keep one of them");
+            return table->error_at(
+                row, said("%1 stands on line %2 already; keep one of them", calendar::to_text(*date), known->second));
         }
         auto& month = record.month_to_write(date->year(), date->month());
         const auto day = static_cast<std::size_t>(date->day() - 1);
@@ -121,8 +122,8 @@ Result<DailyRecord> parse_day_table(std::string_view text, std::string source_na
             }
             const double tenths = tenths_of(**number, units);
             if (!(std::abs(tenths) <= kMostTenths)) {
-                return table->error_at(row, "\"" + table->at(row, column) +
-                                                "\" is no possible value; leave the cell empty for a gap");
+                return table->error_at(
+                    row, said("\"%1\" is no possible value; leave the cell empty for a gap", table->at(row, column)));
             }
             readings[day] = *DailyReading::from_tenths(static_cast<int>(tenths));
             return {};

@@ -111,26 +111,25 @@ bool read_values(const char* line, int days, std::array<DailyReading, 31>& readi
     return (good[0] & good[1] & good[2] & good[3]) != 0;
 }
 
-std::string fault_of_values(const char* line, int days)
+Said fault_of_values(const char* line, int days)
 {
     for (int day = 0; day < 31; ++day) {
         const char* field = line + kHeadLength + static_cast<std::size_t>(day) * kFieldLength;
         const std::string_view shown{field, 5};
-        const std::string said = "\"" + std::string{shown} + "\" on day " + std::to_string(day + 1);
         const auto begin = std::min(shown.find_first_not_of(' '), shown.size());
         int number = 0;
         const auto [end, failure] = std::from_chars(shown.data() + begin, shown.data() + shown.size(), number);
         if (failure != std::errc{} || end != shown.data() + shown.size()) {
-            return said + " is no number";
+            return said("\"%1\" on day %2 is no number", shown, day + 1);
         }
         if (!DailyReading::from_tenths(number) && field[6] == ' ') {
-            return said + " is no possible value";
+            return said("\"%1\" on day %2 is no possible value", shown, day + 1);
         }
         if (day >= days && number != kMissingReading) {
-            return said + " belongs to a day that the month does not have";
+            return said("\"%1\" on day %2 belongs to a day that the month does not have", shown, day + 1);
         }
     }
-    return "the values are not of the form that GHCN-Daily has";
+    return said("the values are not of the form that GHCN-Daily has");
 }
 
 } // namespace lathhouse::climate::fixed_width

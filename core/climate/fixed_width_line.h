@@ -27,6 +27,6 @@ std::optional<Head> head_of(const char* line);
 bool read_values(const char* line, int days, std::array<DailyReading, 31>& readings);
 
 /// What is wrong with a line that read_values refused.
-std::string fault_of_values(const char* line, int days);
+Said fault_of_values(const char* line, int days);
 
 } // namespace lathhouse::climate::fixed_width

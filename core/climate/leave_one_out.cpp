@@ -60,8 +60,7 @@ Result<LeaveOneOut> leave_one_out(std::span<const Station> stations, std::option
                             place->expected_error});
     }
     if (left_out.empty()) {
-        return Error{ErrorCode::NoStation,
-                     "no station has a neighbour to stand for it; nothing can be measured"};
+        return Error{ErrorCode::NoStation, said("no station has a neighbour to stand for it; nothing can be measured")};
     }
     const auto count = static_cast<int>(left_out.size());
     const auto mean = [count](double sum) { return KelvinDelta::from_kelvins(sum / count); };
@@ -117,8 +116,7 @@ Result<BaseOffset> base_offset(std::span<const Station> stations, StationSource 
     }
     if (count < kFewest) {
         return Error{ErrorCode::NoStation,
-                     "only " + std::to_string(count) +
-                         " stations of one base period lie near those of the other; ten are needed"};
+                     said("only %1 stations of one base period lie near those of the other; ten are needed", count)};
     }
     const double mean = sum / count;
     return BaseOffset{count, KelvinDelta::from_kelvins(mean),

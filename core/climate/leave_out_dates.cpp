@@ -96,7 +96,7 @@ Result<LeaveOutDates> leave_out_dates(std::span<const Station> stations, Celsius
     }
     if (result.stations == 0) {
         return Error{ErrorCode::NoStation,
-                     "no station with dates of that line has neighbours; nothing can be measured"};
+                     said("no station with dates of that line has neighbours; nothing can be measured")};
     }
     divide(result.last);
     divide(result.first);

@@ -66,8 +66,8 @@ Result<NightsBetween> nights_between(const PlaceNights& nights, calendar::Date f
     constexpr int kMostDays = 366;
     const int days = calendar::days_between(from, to);
     if (days < 0 || days > kMostDays) {
-        return Error{ErrorCode::WrongUsage, "the last night " + calendar::to_text(to) + " must be the first, " +
-                                                calendar::to_text(from) + ", or up to a year later"};
+        return Error{ErrorCode::WrongUsage, said("the last night %1 must be the first, %2, or up to a year later",
+                                                 calendar::to_text(to), calendar::to_text(from))};
     }
     std::vector<calendar::DayOfYear> asked;
     double expected = 0.0;

@@ -59,10 +59,9 @@ Result<std::optional<double>> number_within(const CsvTable& table, std::size_t r
         return number.error();
     }
     if (*number && !(**number >= lowest && **number <= highest)) {
-        return table.error_at(row, table.column_names()[column] + " is " + table.at(row, column) +
-                                       ", which cannot be; give a value from " +
-                                       std::to_string(static_cast<int>(std::floor(lowest))) + " to " +
-                                       std::to_string(static_cast<int>(std::ceil(highest))));
+        return table.error_at(row, said("%1 is %2, which cannot be; give a value from %3 to %4",
+                                        table.column_names()[column], table.at(row, column),
+                                        static_cast<int>(std::floor(lowest)), static_cast<int>(std::ceil(highest))));
     }
     return number;
 }
@@ -75,7 +74,7 @@ Result<double> required_within(const CsvTable& table, std::size_t row, std::size
         return number.error();
     }
     if (!*number) {
-        return table.error_at(row, table.column_names()[column] + " is blank, and the form needs it");
+        return table.error_at(row, said("%1 is blank, and the form needs it", table.column_names()[column]));
     }
     return **number;
 }
@@ -112,10 +111,9 @@ Result<std::optional<Monthly<KelvinDelta>>> spread(const CsvTable& table, std::s
             return value.error();
         }
         if (*value && **value == 0.0) {
-            return table.error_at(row,
-                                  table.column_names()[(*columns)[m]] +
-                                      " is 0, and a spread of temperatures is above 0; leave it blank where "
-                                      "it is not known");
+            return table.error_at(
+                row, said("%1 is 0, and a spread of temperatures is above 0; leave it blank where it is not known",
+                          table.column_names()[(*columns)[m]]));
         }
         blank += *value ? 0U : 1U;
         values[m] = value->value_or(0.0);
@@ -124,8 +122,8 @@ Result<std::optional<Monthly<KelvinDelta>>> spread(const CsvTable& table, std::s
         return std::optional<Monthly<KelvinDelta>>{};
     }
     if (blank != 0) {
-        return table.error_at(row, table.column_names()[(*columns)[0]] +
-                                       " and its fellows must be given for all twelve months or for none");
+        return table.error_at(row, said("%1 and its fellows must be given for all twelve months or for none",
+                                        table.column_names()[(*columns)[0]]));
     }
     const auto k = [&values](std::size_t m) { return KelvinDelta::from_kelvins(values[m]); };
     return std::optional<Monthly<KelvinDelta>>{
@@ -296,15 +294,14 @@ Result<std::vector<CountedNights>> read_counts(const CsvTable& table, std::size_
             blank += *value ? 0U : 1U;
             counted.nights[m] = value->value_or(0.0);
             if (*value && !result.empty() && counted.nights[m] + kRounding < result.back().nights[m]) {
-                return table.error_at(row, table.column_names()[line.months[m]] +
-                                               " has fewer nights than the next colder line; a night at or "
-                                               "below that line is at or below this one too");
+                return table.error_at(row, said("%1 has fewer nights than the next colder line; a night at or below "
+                                                "that line is at or below this one too",
+                                                table.column_names()[line.months[m]]));
             }
         }
         if (blank != 0 && blank != 12) {
-            return table.error_at(row, table.column_names()[line.months[0]] +
-                                           " and its fellows must be given for all twelve months or for "
-                                           "none");
+            return table.error_at(row, said("%1 and its fellows must be given for all twelve months or for none",
+                                            table.column_names()[line.months[0]]));
         }
         if (blank == 0) {
             result.push_back(counted);
@@ -343,9 +340,9 @@ Result<MonthlyPlace> read_row(const CsvTable& table, std::size_t row, const Colu
     }
     for (std::size_t m = 0; m < 12; ++m) {
         if ((*low)[m] > (*high)[m]) {
-            return table.error_at(row, table.column_names()[columns.low[m]] + " lies above " +
-                                           table.column_names()[columns.high[m]] +
-                                           "; the mean low cannot be above the mean high");
+            return table.error_at(row,
+                                  said("%1 lies above %2; the mean low cannot be above the mean high",
+                                       table.column_names()[columns.low[m]], table.column_names()[columns.high[m]]));
         }
     }
     const auto low_spread = spread(table, row, columns.low_spread);
@@ -397,7 +394,7 @@ Result<std::vector<MonthlyPlace>> read_monthly_form(const CsvTable& table)
     }
     if (table.row_count() == 0) {
         return Error{ErrorCode::Malformed,
-                     table.source_name() + " has a head line and no rows; give one row for each place"};
+                     said("%1 has a head line and no rows; give one row for each place", table.source_name())};
     }
     std::vector<MonthlyPlace> places;
     places.reserve(table.row_count());

@@ -270,10 +270,8 @@ Result<RecordNormals> normals_with_dates(const DailyRecord& record, BasePeriod b
         if (years_of_low < kFewestYearsOfMonth || years_of_high < kFewestYearsOfMonth ||
             years_of_mean < kFewestYearsOfMonth) {
             return Error{ErrorCode::TooFewYears,
-                         "station " + record.station() + " has lows and highs in " +
-                             std::to_string(std::min({years_of_low, years_of_high, years_of_mean})) +
-                             " years of month " + std::to_string(month) + "; " +
-                             std::to_string(kFewestYearsOfMonth) + " are needed"};
+                         said("station %1 has lows and highs in %2 years of month %3; %4 are needed", record.station(),
+                              std::min({years_of_low, years_of_high, years_of_mean}), month, kFewestYearsOfMonth)};
         }
         figures.low[m] = Celsius::from_degrees(low.mean());
         figures.high[m] = Celsius::from_degrees(high.mean());

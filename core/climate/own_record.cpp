@@ -96,9 +96,8 @@ Result<DailyRecord> read_record_file(const RecordFile& asked)
             return own_table({"DATE", "TMIN", "TMAX", std::nullopt});
         }
         return Error{ErrorCode::WrongUsage,
-                     asked.file.string() +
-                         " is in GHCN-Daily's form, which is always in degrees Celsius; leave "
-                         "out --fahrenheit"};
+                     said("%1 is in GHCN-Daily's form, which is always in degrees Celsius; leave out --fahrenheit",
+                          asked.file.string())};
     }
     std::vector<DailyRecord> found;
     std::vector<std::string> names;
@@ -112,14 +111,15 @@ Result<DailyRecord> read_record_file(const RecordFile& asked)
         return read.error();
     }
     if (!asked.station && names.size() > 1) {
-        return Error{ErrorCode::WrongUsage, asked.file.string() + " holds " + std::to_string(names.size()) +
-                                                " stations; choose one with --station, such as " +
-                                                names.front()};
+        return Error{ErrorCode::WrongUsage, said("%1 holds %2 stations; choose one with --station, such as %3",
+                                                 asked.file.string(), names.size(), names.front())};
     }
     if (found.empty()) {
-        return Error{ErrorCode::NotFound, asked.file.string() + " has no station " +
-                                              asked.station.value_or("") + "; it has " + names.front() +
-                                              (names.size() > 1 ? " and others" : "")};
+        const auto from = asked.file.string();
+        const auto wanted = asked.station.value_or("");
+        return Error{ErrorCode::NotFound,
+                     names.size() > 1 ? said("%1 has no station %2; it has %3 and others", from, wanted, names.front())
+                                      : said("%1 has no station %2; it has %3", from, wanted, names.front())};
     }
     return std::move(found.front());
 }
@@ -153,10 +153,10 @@ Result<PlaceClimate> climate_from_own(const std::shared_ptr<const OwnRecord>& re
     const double kilometres = geodesy::distance(record->position, position).kilometres();
     const double height = elevation ? std::abs((record->elevation - *elevation).metres()) : 0.0;
     if (kilometres > kOwnReachKilometres || height > kOwnReachHeightMetres) {
-        return Error{ErrorCode::NoStation,
-                     "the own record " + record->name + " was kept " + whole(kilometres) + " km away and " +
-                         whole(height) + " m off in height; it speaks for places within " +
-                         whole(kOwnReachKilometres) + " km and " + whole(kOwnReachHeightMetres) + " m"};
+        return Error{ErrorCode::NoStation, said("the own record %1 was kept %2 km away and %3 m off in height; it "
+                                                "speaks for places within %4 km and %5 m",
+                                                record->name, whole(kilometres), whole(height),
+                                                whole(kOwnReachKilometres), whole(kOwnReachHeightMetres))};
     }
     auto computed = station_of(record);
     if (!computed) {

@@ -260,23 +260,24 @@ void add_warnings(PlaceClimate& place)
         return std::abs((s.station->elevation - place.elevation).metres());
     };
     if (!place.elevation_given) {
-        place.warnings.push_back("the height of the place is not given; " + whole(place.elevation.metres()) +
-                                 " m, the weighted height of its stations, is taken");
+        place.warnings.push_back(
+            said("the height of the place is not given; %1 m, the weighted height of its stations, is taken",
+                 whole(place.elevation.metres())));
     }
     if (nearest.kilometres() > 600.0) {
-        place.warnings.push_back("the nearest station is " + whole(nearest.kilometres()) +
-                                 " km away: the answer is weak");
+        place.warnings.push_back(
+            said("the nearest station is %1 km away: the answer is weak", whole(nearest.kilometres())));
     } else if (nearest.kilometres() > 100.0) {
-        place.warnings.push_back("the nearest station is " + whole(nearest.kilometres()) + " km away");
+        place.warnings.push_back(said("the nearest station is %1 km away", whole(nearest.kilometres())));
     }
     const double least = height_off(*std::ranges::min_element(place.stations, {}, height_off));
     if (place.elevation_given && least > 500.0) {
         place.warnings.push_back(
-            "no station lies within " + whole(least - 1.0) +
-            " m of the place's height: temperatures are carried there by the usual lapse");
+            said("no station lies within %1 m of the place's height: temperatures are carried there by the usual lapse",
+                 whole(least - 1.0)));
     }
     if (!place.monthly.low_spread && !place.monthly.mean_spread) {
-        place.warnings.push_back("no station near gives the spread of its days: frost dates are rough");
+        place.warnings.push_back(said("no station near gives the spread of its days: frost dates are rough"));
     }
 }
 
@@ -347,12 +348,9 @@ Result<PlaceClimate> climate_among(std::span<const Station* const> stations, Pos
                                             from_monthly->expected_error.kelvins() + kWorthOfSpread);
     auto& chosen = take_daily ? from_daily : from_monthly;
     if (!chosen) {
-        return Error{
-            ErrorCode::NoStation,
-            "no station lies within " + whole(kFarthestKilometres) + " km and " +
-                whole(kGreatestHeightKilometres * 1000.0) +
-                " m of height of that place; give a place or height nearer to one, or figures of your own "
-                "with --monthly"};
+        return Error{ErrorCode::NoStation, said("no station lies within %1 km and %2 m of height of that place; give a "
+                                                "place or height nearer to one, or figures of your own with --monthly",
+                                                whole(kFarthestKilometres), whole(kGreatestHeightKilometres * 1000.0))};
     }
     add_warnings(*chosen);
     return std::move(*chosen);

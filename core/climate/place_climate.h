@@ -43,7 +43,7 @@ struct PlaceClimate {
     KelvinDelta expected_error;         ///< Mean absolute error to expect of a month's mean low.
     double expected_error_days;         ///< The same for a frost date of the model at the middle chances.
     double expected_error_days_carried; ///< The same for a date carried from neighbours (neighbour_dates.h).
-    std::vector<std::string> warnings;  ///< Sentences for people; empty where all is well.
+    std::vector<Said> warnings;         ///< Sentences for people; empty where all is well.
     /// Set where the grower's own record answers; it then owns the station in use.
     std::shared_ptr<const OwnStation> own{};
 

@@ -53,9 +53,9 @@ Result<PlaceClimate> climate_at_height_near(std::span<const Station* const> stat
         std::hypot(place->expected_error.kelvins(), Lapse::kLowPerKilometre * taken->error.kilometres()));
     place->expected_error_days = error_days_of_model(place->monthly, place->expected_error);
     place->expected_error_days_carried = error_days_carried(place->expected_error);
-    place->warnings.insert(place->warnings.begin(), "the height of the place is not given; " +
-                                                        whole(taken->height.metres()) +
-                                                        " m is taken, as high as the towns near it lie");
+    place->warnings.insert(place->warnings.begin(),
+                           said("the height of the place is not given; %1 m is taken, as high as the towns near it lie",
+                                whole(taken->height.metres())));
     return place;
 }
 

@@ -156,7 +156,7 @@ double distance(const Means& means, const PlaceClimate& table, Change change)
 }
 
 /// What the numbers would have to be to lie near the table; nullopt where as they stand they do.
-std::optional<std::string> other_unit(const Means& means, const PlaceClimate& table)
+std::optional<Said> other_unit(const Means& means, const PlaceClimate& table)
 {
     constexpr double kFarAway = 8.0;
     constexpr double kMuchNearer = 0.4;
@@ -166,19 +166,19 @@ std::optional<std::string> other_unit(const Means& means, const PlaceClimate& ta
     }
     struct Unit {
         double distance;
-        const char* words;
+        Sentence<0> words;
     };
     const std::array units{
         Unit{distance(means, table, [](double value) { return (value - 32.0) / 1.8; }),
-             "the values look like degrees Fahrenheit taken for Celsius; import them with --fahrenheit"},
+             said_later("the values look like degrees Fahrenheit taken for Celsius; import them with --fahrenheit")},
         Unit{distance(means, table, [](double value) { return value * 1.8 + 32.0; }),
-             "the values look like degrees Celsius taken for Fahrenheit; import them without --fahrenheit"},
+             said_later("the values look like degrees Celsius taken for Fahrenheit; import them without --fahrenheit")},
         Unit{distance(means, table, [](double value) { return value / 10.0; }),
-             "the values look like tenths of a degree taken for whole ones; divide them by ten first"},
+             said_later("the values look like tenths of a degree taken for whole ones; divide them by ten first")},
         Unit{distance(means, table, [](double value) { return value * 10.0; }),
-             "the values look like whole degrees taken for tenths; write them with a decimal point"}};
+             said_later("the values look like whole degrees taken for tenths; write them with a decimal point")}};
     const auto& nearest = std::ranges::min(units, {}, &Unit::distance);
-    return nearest.distance < kMuchNearer * now ? std::optional<std::string>{nearest.words} : std::nullopt;
+    return nearest.distance < kMuchNearer * now ? std::optional{said_now(nearest.words)} : std::nullopt;
 }
 
 /// Correlation of the monthly mean temperatures with the table's; nullopt where either has no season (under 5
@@ -210,15 +210,17 @@ std::optional<double> course_agreement(const Means& means, const PlaceClimate& t
     return (products / 12.0 - record.mean() * known.mean()) / (record.deviation() * known.deviation());
 }
 
+/// Without its sign and unit.
 std::string kelvins(double value)
 {
     const auto tenths = std::lround(std::abs(value) * 10.0);
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " K";
+    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10);
 }
 
-constexpr std::array<const char*, 12> kMonthNames{"January",   "February", "March",    "April",
-                                                  "May",       "June",     "July",     "August",
-                                                  "September", "October",  "November", "December"};
+constexpr std::array<Sentence<0>, 12> kMonthNames{
+    said_later("January"), said_later("February"), said_later("March"), said_later("April"),
+    said_later("May"), said_later("June"), said_later("July"), said_later("August"),
+    said_later("September"), said_later("October"), said_later("November"), said_later("December")};
 
 } // namespace
 
@@ -321,7 +323,7 @@ Comparison compare_with_table(const DailyRecord& as_read, const PlaceClimate& ta
             highs.add(month.high_difference->kelvins());
         }
     }
-    const auto implausible = [&](std::string reason) {
+    const auto implausible = [&](Said reason) {
         result.verdict = Verdict::Implausible;
         result.reasons.push_back(std::move(reason));
     };
@@ -335,25 +337,33 @@ Comparison compare_with_table(const DailyRecord& as_read, const PlaceClimate& ta
     });
     const auto impossibles = std::ranges::count(checked.doubts, DoubtKind::Impossible, &Doubt::kind);
     if (static_cast<double>(impossibles) > kImpossibleShare * readings) {
-        implausible(std::to_string(impossibles) + " of its days have values that were never read on land");
+        implausible(said("%1 of its days have values that were never read on land", impossibles));
     }
     if (const auto agreement = course_agreement(means, table); agreement && *agreement < -0.5) {
-        implausible("it is warmest when the place is coldest: check the dates, and the sign of the latitude");
+        implausible(said("it is warmest when the place is coldest: check the dates, and the sign of the latitude"));
     }
     if (lows.count > 0 && std::abs(lows.mean()) > kYearOfLows) {
-        implausible("its lows lie " + kelvins(lows.mean()) + (lows.mean() > 0.0 ? " above" : " below") +
-                    " the place's on average: check unit, position and height");
+        const auto by = kelvins(lows.mean());
+        implausible(lows.mean() > 0.0
+                        ? said("its lows lie %1 K above the place's on average: check unit, position and height", by)
+                        : said("its lows lie %1 K below the place's on average: check unit, position and height", by));
     }
     if (highs.count > 0 && std::abs(highs.mean()) > kYearOfHighs) {
-        implausible("its highs lie " + kelvins(highs.mean()) + (highs.mean() > 0.0 ? " above" : " below") +
-                    " the place's on average: check unit, position, height and whether the thermometer stood "
-                    "in the sun");
+        const auto by = kelvins(highs.mean());
+        implausible(highs.mean() > 0.0
+                        ? said("its highs lie %1 K above the place's on average: check unit, position, height and "
+                               "whether the thermometer stood in the sun",
+                               by)
+                        : said("its highs lie %1 K below the place's on average: check unit, position, height and "
+                               "whether the thermometer stood in the sun",
+                               by));
     }
     if (result.verdict == Verdict::Implausible) {
         return result;
     }
     const double limit = std::max(kMonth, kErrors * table.expected_error.kelvins());
-    const auto doubt = [&](const char* what, std::optional<KelvinDelta> MonthCompared::*difference) {
+    const auto doubt = [&](Sentence<2> above, Sentence<2> below,
+                           std::optional<KelvinDelta> MonthCompared::*difference) {
         const auto far = [&](std::size_t m) {
             const auto& value = result.months[m].*difference;
             return value ? std::abs(value->kelvins()) : 0.0;
@@ -365,14 +375,20 @@ Comparison compare_with_table(const DailyRecord& as_read, const PlaceClimate& ta
         if (far(worst) > limit) {
             const double by = (result.months[worst].*difference)->kelvins();
             result.verdict = Verdict::Doubtful;
-            result.reasons.push_back("its " + std::string{what} + " of " + kMonthNames[worst] + " lie " +
-                                     kelvins(by) + (by > 0.0 ? " above" : " below") +
-                                     " the table's; a hollow, a warm wall, another height or a faulty "
-                                     "thermometer would do that");
+            result.reasons.push_back(
+                put_together((by > 0.0 ? above : below).source, {said_now(kMonthNames[worst]), Said{kelvins(by)}}));
         }
     };
-    doubt("lows", &MonthCompared::low_difference);
-    doubt("highs", &MonthCompared::high_difference);
+    doubt(said_later<2>("its lows of %1 lie %2 K above the table's; a hollow, a warm wall, another height or a faulty "
+                        "thermometer would do that"),
+          said_later<2>("its lows of %1 lie %2 K below the table's; a hollow, a warm wall, another height or a faulty "
+                        "thermometer would do that"),
+          &MonthCompared::low_difference);
+    doubt(said_later<2>("its highs of %1 lie %2 K above the table's; a hollow, a warm wall, another height or a faulty "
+                        "thermometer would do that"),
+          said_later<2>("its highs of %1 lie %2 K below the table's; a hollow, a warm wall, another height or a faulty "
+                        "thermometer would do that"),
+          &MonthCompared::high_difference);
     return result;
 }
 

@@ -84,7 +84,7 @@ enum class Verdict {
 struct Comparison {
     Monthly<MonthCompared> months;
     Verdict verdict;
-    std::vector<std::string> reasons; ///< Sentences for people without a full stop; empty where plausible.
+    std::vector<Said> reasons; ///< Sentences for people without a full stop; empty where plausible.
 };
 
 /// The record, as it was read, against the table's figures for its place.

@@ -49,7 +49,7 @@ Result<StationMap> station_map(const PlaceClimate& place, const geodesy::CoastLi
                                const geodesy::TownTable* towns, std::optional<Metres> radius)
 {
     if (radius && !(radius->kilometres() >= 1.0 && radius->kilometres() <= 15000.0)) {
-        return Error{ErrorCode::OutOfRange, "the map's radius must lie within 1 and 15,000 km"};
+        return Error{ErrorCode::OutOfRange, said("the map's radius must lie within 1 and 15,000 km")};
     }
     const auto map = geodesy::AzimuthalMap::around(place.position);
     if (!map) {

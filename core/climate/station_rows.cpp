@@ -142,8 +142,8 @@ public:
         }
         if (*value && !(**value >= least && **value <= most)) {
             auto error =
-                table_.error_at(row_, table_.column_names()[column] + " is " + text(column) + ", outside " +
-                                          number(least, 1) + " to " + number(most, 1));
+                table_.error_at(row_, Said{table_.column_names()[column] + " is " + text(column) + ", outside " +
+                                          number(least, 1) + " to " + number(most, 1)});
             error.code = ErrorCode::OutOfRange;
             keep(error);
             return std::nullopt;
@@ -158,7 +158,7 @@ public:
         }
         return value.value_or(0.0);
     }
-    void fault(std::string_view what) { keep(table_.error_at(row_, what)); }
+    void fault(std::string_view what) { keep(table_.error_at(row_, Said{what})); }
     const std::optional<Error>& error() const { return error_; }
 
 private:

@@ -250,8 +250,7 @@ std::optional<Station> unpack_station(StationUnpacker& unpacker)
 
 Error damaged(std::string_view name)
 {
-    return Error{ErrorCode::Damaged,
-                 std::string{name} + " is damaged or no packed station table; build or install it again"};
+    return Error{ErrorCode::Damaged, said("%1 is damaged or no packed station table; build or install it again", name)};
 }
 
 } // namespace
@@ -281,8 +280,7 @@ Result<StationTable> StationTable::unpack(std::string_view bytes, std::string_vi
         return damaged(name); // Made by an older program; the table is packed anew with every build.
     }
     if (version > kVersion) {
-        return Error{ErrorCode::TooNew,
-                     std::string{name} + " was packed for a newer version of this program"};
+        return Error{ErrorCode::TooNew, said("%1 was packed for a newer version of this program", name)};
     }
     const auto expected = head.integer<std::uint32_t>();
     const auto size = head.integer<std::uint64_t>();

@@ -56,10 +56,11 @@ private:
     Error fault() const
     {
         const bool full = errno == ENOSPC || errno == EFBIG || errno == EDQUOT;
-        return {ErrorCode::Unwritable,
-                path_.filename().string() + " could not be unpacked (" +
-                    (full ? std::string{"the disk is full, or files may not grow so large"} : std::string{std::strerror(errno)}) +
-                    "); " + (full ? "make room or choose another place" : "choose another place")};
+        return full ? Error{ErrorCode::Unwritable, said("%1 could not be unpacked (the disk is full, or files may not "
+                                                        "grow so large); make room or choose another place",
+                                                        path_.filename().string())}
+                    : Error{ErrorCode::Unwritable, said("%1 could not be unpacked (%2); choose another place",
+                                                        path_.filename().string(), std::strerror(errno))};
     }
     fs::path path_;
     std::unique_ptr<std::FILE, FileCloser> file_;
@@ -125,14 +126,15 @@ Result<BagWritten> write_bag(const fs::path& archive, std::span<const BagFile> f
         return same.error();
     }
     if (bag->bytes() != bytes || bag->files().size() != files.size()) {
-        return Error{ErrorCode::Damaged, archive.string() + " does not hold what was written; the disk may be failing"};
+        return Error{ErrorCode::Damaged,
+                     said("%1 does not hold what was written; the disk may be failing", archive.string())};
     }
     return BagWritten{files.size(), bytes, fs::file_size(archive, failure)};
 }
 
-Error Bag::malformed(const std::string& what) const
+Error Bag::malformed(const Said& what) const
 {
-    return {ErrorCode::Malformed, archive_.string() + " " + what + "; nothing was unpacked"};
+    return {ErrorCode::Malformed, said("%1 %2; nothing was unpacked", archive_.string(), what)};
 }
 
 Result<Bag> Bag::open(const fs::path& archive, const ZipLimits& limits)
@@ -159,7 +161,7 @@ Result<void> Bag::read_tags()
     }
     const auto* declaration = zip_.find(top_ + std::string{kDeclaration});
     if (declaration == nullptr || std::ranges::any_of(zip_.files(), [&](const ZipEntry& entry) { return !entry.name.starts_with(top_); })) {
-        return malformed("is no backup of this program (a BagIt bag in a zip, with bagit.txt in its one folder)");
+        return malformed(said("is no backup of this program (a BagIt bag in a zip, with bagit.txt in its one folder)"));
     }
     const auto declared = zip_.text(*declaration, 10'000);
     if (!declared) {
@@ -171,13 +173,13 @@ Result<void> Bag::read_tags()
         return found == lines.end() ? std::string{} : found->value;
     };
     if (value("BagIt-Version") != "1.0" && value("BagIt-Version") != "0.97") {
-        return malformed("is a bag of version \"" + value("BagIt-Version") + "\"; 1.0 and 0.97 are read");
+        return malformed(said("is a bag of version \"%1\"; 1.0 and 0.97 are read", value("BagIt-Version")));
     }
     if (value("Tag-File-Character-Encoding") != "UTF-8") {
-        return malformed("has tag files that are not in UTF-8");
+        return malformed(said("has tag files that are not in UTF-8"));
     }
     if (zip_.find(top_ + "fetch.txt") != nullptr) {
-        return malformed("is not whole: its fetch.txt names files that lie elsewhere, and nothing is fetched");
+        return malformed(said("is not whole: its fetch.txt names files that lie elsewhere, and nothing is fetched"));
     }
     if (const auto* info = zip_.find(top_ + std::string{kBagInfo})) {
         const auto text = zip_.text(*info, 10'000'000);
@@ -193,7 +195,7 @@ Result<void> Bag::read_manifest()
 {
     const auto* entry = zip_.find(top_ + std::string{kManifest});
     if (entry == nullptr) {
-        return malformed("has no " + std::string{kManifest});
+        return malformed(said("has no %1", kManifest));
     }
     const auto text = zip_.text(*entry, kLongestTag);
     if (!text) {
@@ -201,15 +203,15 @@ Result<void> Bag::read_manifest()
     }
     const auto lines = read_manifest_text(*text);
     if (!lines) {
-        return malformed("has a " + std::string{kManifest} + " whose " + lines.error().message);
+        return malformed(said("has a %1 whose %2", kManifest, lines.error()));
     }
     for (const auto& line : *lines) {
         if (!line.path.starts_with(kPayload)) {
-            return malformed("lists \"" + line.path + "\", which is not below data/");
+            return malformed(said("lists \"%1\", which is not below data/", line.path));
         }
         const auto* listed = zip_.find(top_ + line.path);
         if (listed == nullptr) {
-            return malformed("is not whole: it lists \"" + line.path + "\" and does not have it");
+            return malformed(said("is not whole: it lists \"%1\" and does not have it", line.path));
         }
         files_.push_back({line.path.substr(kPayload.size()), listed->bytes, line.sha256});
         bytes_ += listed->bytes;
@@ -217,7 +219,7 @@ Result<void> Bag::read_manifest()
     const auto payload = top_ + std::string{kPayload};
     const auto there = std::ranges::count_if(zip_.files(), [&](const ZipEntry& file) { return file.name.starts_with(payload); });
     if (static_cast<std::size_t>(there) != files_.size()) {
-        return malformed("has " + std::to_string(there) + " files below data/ and lists " + std::to_string(files_.size()));
+        return malformed(said("has %1 files below data/ and lists %2", there, files_.size()));
     }
     if (const auto said = label("Payload-Oxum"); !said.empty() && said != oxum(bytes_, files_.size())) {
         oddities_.push_back("the backup says that it holds " + said + " (bytes.files) and holds " +
@@ -236,12 +238,12 @@ Result<void> Bag::compare_tags()
         }
         const auto lines = read_manifest_text(*text);
         if (!lines) {
-            return malformed("has a " + std::string{kTagManifest} + " whose " + lines.error().message);
+            return malformed(said("has a %1 whose %2", kTagManifest, lines.error()));
         }
         for (const auto& line : *lines) {
             const auto* tag = zip_.find(top_ + line.path);
             if (tag == nullptr) {
-                return malformed("is not whole: it lists \"" + line.path + "\" and does not have it");
+                return malformed(said("is not whole: it lists \"%1\" and does not have it", line.path));
             }
             Sha256 digest;
             const auto read = zip_.read(*tag, [&](std::string_view piece) -> Result<void> {
@@ -252,9 +254,10 @@ Result<void> Bag::compare_tags()
                 return read;
             }
             if (digest.hex() != line.sha256) {
-                return Error{ErrorCode::Damaged, archive_.string() + ": \"" + line.path +
-                                                     "\" is not what the backup's list says; it was altered or is "
-                                                     "torn, use another backup"};
+                return Error{
+                    ErrorCode::Damaged,
+                    said("%1: \"%2\" is not what the backup's list says; it was altered or is torn, use another backup",
+                         archive_.string(), line.path)};
             }
             known.insert(line.path);
         }
@@ -289,8 +292,8 @@ Result<void> Bag::unpack(const fs::path* folder, const std::function<bool(const 
             std::error_code failure;
             fs::create_directories(target.parent_path(), failure);
             if (failure) {
-                return Error{ErrorCode::Unwritable, target.parent_path().string() + " cannot be made (" +
-                                                        failure.message() + "); choose another place"};
+                return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2); choose another place",
+                                                         target.parent_path().string(), failure.message())};
             }
             output = std::make_unique<NewFile>(target);
         }
@@ -298,7 +301,7 @@ Result<void> Bag::unpack(const fs::path* folder, const std::function<bool(const 
         const auto* entry = zip_.find(top_ + std::string{kPayload} + file.path);
         const auto read = zip_.read(*entry, [&](std::string_view piece) -> Result<void> {
             if (!goes_on(progress, done, bytes_)) {
-                return Error{ErrorCode::Unwritable, "stopped; nothing was kept of it"};
+                return Error{ErrorCode::Unwritable, said("stopped; nothing was kept of it")};
             }
             digest.update(piece);
             done += piece.size();
@@ -308,9 +311,10 @@ Result<void> Bag::unpack(const fs::path* folder, const std::function<bool(const 
             return read;
         }
         if (digest.hex() != file.sha256) {
-            return Error{ErrorCode::Damaged, archive_.string() + ": \"" + file.path +
-                                                 "\" is not what the backup's list says; it was altered or is torn, "
-                                                 "use another backup"};
+            return Error{
+                ErrorCode::Damaged,
+                said("%1: \"%2\" is not what the backup's list says; it was altered or is torn, use another backup",
+                     archive_.string(), file.path)};
         }
         if (output) {
             if (auto finished = output->finish(); !finished) {

@@ -75,7 +75,7 @@ private:
     Result<void> read_tags();
     Result<void> read_manifest();
     Result<void> compare_tags();
-    Error malformed(const std::string& what) const;
+    Error malformed(const Said& what) const;
 
     ZipReader zip_;
     std::filesystem::path archive_;

@@ -25,33 +25,32 @@ std::string folded(std::string_view text)
 
 } // namespace
 
-std::optional<std::string> bag_path_fault(std::string_view path)
+std::optional<Said> bag_path_fault(std::string_view path)
 {
     if (path.empty() || path.size() > kLongestPath) {
-        return "has an empty name or one of over " + std::to_string(kLongestPath) + " bytes";
+        return said("has an empty name or one of over %1 bytes", kLongestPath);
     }
     if (!is_utf8(path)) {
-        return "has a name that is not UTF-8";
+        return said("has a name that is not UTF-8");
     }
     // Control characters first, since the others show the name.
     if (std::ranges::any_of(path, [](char letter) { return static_cast<unsigned char>(letter) < 0x20 || letter == '\x7F'; })) {
-        return "has a name with control characters";
+        return said("has a name with control characters");
     }
-    const auto named = "\"" + std::string{path} + "\" ";
     if (path.find('\\') != std::string_view::npos) {
-        return named + "has a backslash in its path";
+        return said("\"%1\" has a backslash in its path", path);
     }
     if (path.starts_with('/') || (path.size() > 1 && path[1] == ':')) {
-        return named + "has a path from the root of a disk";
+        return said("\"%1\" has a path from the root of a disk", path);
     }
     for (std::size_t begin = 0; begin <= path.size();) {
         const auto end = std::min(path.find('/', begin), path.size());
         const auto part = path.substr(begin, end - begin);
         if (part.empty() || part == "." || part == "..") {
-            return named + "has an empty part, \".\" or \"..\" in its path";
+            return said("\"%1\" has an empty part, \".\" or \"..\" in its path", path);
         }
         if (part.size() > kLongestPart) {
-            return "has a part of over " + std::to_string(kLongestPart) + " bytes in its path";
+            return said("has a part of over %1 bytes in its path", kLongestPart);
         }
         begin = end + 1;
     }

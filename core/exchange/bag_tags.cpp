@@ -80,8 +80,8 @@ Result<std::vector<ManifestLine>> read_manifest_text(std::string_view text)
     std::size_t number = 0;
     for (const auto line : lines_of(text)) {
         ++number;
-        const auto fail = [&](const std::string& what) -> Error {
-            return {ErrorCode::Malformed, "line " + std::to_string(number) + " " + what};
+        const auto fail = [&](const Said& what) -> Error {
+            return {ErrorCode::Malformed, said("line %1 %2", number, what)};
         };
         if (line.empty()) {
             continue;
@@ -92,7 +92,7 @@ Result<std::vector<ManifestLine>> read_manifest_text(std::string_view text)
         });
         if (line.size() < kDigits + 2 || !is_blank(line[kDigits]) ||
             digest.find_first_not_of("0123456789abcdef") != std::string::npos) {
-            return fail("has no digest of 64 hexadecimal digits and a path");
+            return fail(said("has no digest of 64 hexadecimal digits and a path"));
         }
         auto path = line.substr(kDigits);
         while (!path.empty() && is_blank(path.front())) {
@@ -109,7 +109,7 @@ Result<std::vector<ManifestLine>> read_manifest_text(std::string_view text)
             return fail(*fault);
         }
         if (!paths.insert(name).second) {
-            return fail("lists \"" + name + "\" again");
+            return fail(said("lists \"%1\" again", name));
         }
         lines.push_back({std::move(digest), std::move(name)});
     }

@@ -51,9 +51,10 @@ Result<Cell> number_in(std::string_view text, const Column& column)
     Number value{};
     const auto [end, failure] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (failure != std::errc{} || end != text.data() + text.size()) {
-        return Error{ErrorCode::Malformed, "\"" + std::string{text.substr(0, 60)} + "\" is no " +
-                                               (column.type == CellType::Integer ? "whole number" : "number") +
-                                               " (column " + column.name + ")"};
+        return Error{ErrorCode::Malformed,
+                     column.type == CellType::Integer
+                         ? said("\"%1\" is no whole number (column %2)", text.substr(0, 60), column.name)
+                         : said("\"%1\" is no number (column %2)", text.substr(0, 60), column.name)};
     }
     return Cell{value};
 }
@@ -78,7 +79,7 @@ Result<Cell> bytes_in(std::string_view text, const Column& column)
         bytes.content += static_cast<char>(high * 16 + low);
     }
     if (bytes.content.size() * 2 != text.size()) {
-        return Error{ErrorCode::Malformed, "pairs of hexadecimal digits are expected (column " + column.name + ")"};
+        return Error{ErrorCode::Malformed, said("pairs of hexadecimal digits are expected (column %1)", column.name)};
     }
     return Cell{std::move(bytes)};
 }
@@ -124,7 +125,7 @@ Result<Cell> read_csv_cell(std::string_view text, const Column& column)
     case CellType::Bytes:
         return bytes_in(text == "'" ? std::string_view{} : text, column);
     }
-    return Error{ErrorCode::Malformed, "unknown type of column"};
+    return Error{ErrorCode::Malformed, said("unknown type of column")};
 }
 
 } // namespace lathhouse::exchange

@@ -49,8 +49,8 @@ struct Source {
     {
         zip_error_set(&error, code, system);
         if (code != ZIP_ER_CANCELLED && !writing->unreadable) {
-            writing->unreadable = Error{ErrorCode::Unreadable, file.string() + " cannot be read (" +
-                                                                   std::strerror(system) + "); check its rights"};
+            writing->unreadable = Error{ErrorCode::Unreadable, said("%1 cannot be read (%2); check its rights",
+                                                                    file.string(), std::strerror(system))};
         }
         return -1;
     }
@@ -145,12 +145,14 @@ zip_int64_t on_source(void* state, void* data, zip_uint64_t length, zip_source_c
     }
 }
 
-Error not_written(const std::filesystem::path& archive, int system, const std::string& said)
+Error not_written(const std::filesystem::path& archive, int system, const std::string& reason)
 {
     const bool full = system == ENOSPC || system == EFBIG || system == EDQUOT;
-    return {ErrorCode::Unwritable, archive.string() + " could not be written (" +
-                                       (full ? std::string{"the disk is full, or files may not grow so large"} : said) +
-                                       "); " + (full ? "make room or choose another place" : "choose another place")};
+    return full ? Error{ErrorCode::Unwritable, said("%1 could not be written (the disk is full, or files may not grow "
+                                                    "so large); make room or choose another place",
+                                                    archive.string())}
+                : Error{ErrorCode::Unwritable,
+                        said("%1 could not be written (%2); choose another place", archive.string(), reason)};
 }
 
 } // namespace
@@ -202,7 +204,7 @@ Result<void> ZipWriter::write(const std::filesystem::path& archive, const Progre
     }
     if (zip_close(open.get()) != 0) {
         if (writing.stopped) {
-            return Error{ErrorCode::Unwritable, "stopped; " + archive.filename().string() + " was not written"};
+            return Error{ErrorCode::Unwritable, said("stopped; %1 was not written", archive.filename().string())};
         }
         if (writing.unreadable) {
             return *writing.unreadable;

@@ -48,7 +48,7 @@ Result<AzimuthalMap> AzimuthalMap::around(Position middle)
         projection->way = proj_create(projection->context, definition.data());
     }
     if (projection->way == nullptr) {
-        return Error{ErrorCode::Unavailable, "PROJ could not be started, so there is no map"};
+        return Error{ErrorCode::Unavailable, said("PROJ could not be started, so there is no map")};
     }
     return AzimuthalMap{middle, std::move(projection)};
 }

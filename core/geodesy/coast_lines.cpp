@@ -132,15 +132,14 @@ Result<CoastLines> CoastLines::parse(std::string_view text, std::string_view nam
         }
         auto points = line_of(line);
         if (!points) {
-            return Error{ErrorCode::Malformed,
-                         std::string{name} + ", line " + std::to_string(number) +
-                             ": no line of coast; it needs pairs of whole numbers, longitude first, in "
-                             "hundredths of a degree"};
+            return Error{ErrorCode::Malformed, said("%1, line %2: no line of coast; it needs pairs of whole numbers, "
+                                                    "longitude first, in hundredths of a degree",
+                                                    name, number)};
         }
         lines.push_back(*std::move(points));
     }
     if (lines.empty()) {
-        return Error{ErrorCode::Malformed, std::string{name} + " holds no line of coast"};
+        return Error{ErrorCode::Malformed, said("%1 holds no line of coast", name)};
     }
     return of(std::move(lines));
 }
@@ -196,7 +195,7 @@ void CoastLines::gather_runs()
 Result<Metres> CoastLines::distance_to_coast(Position from) const
 {
     if (segments_.empty()) {
-        return Error{ErrorCode::NotFound, "there are no coast lines to measure to"};
+        return Error{ErrorCode::NotFound, said("there are no coast lines to measure to")};
     }
     const auto here = on_sphere(from);
     // What is sure of a run before its segments are looked at: none is nearer than its ball.

@@ -48,30 +48,32 @@ Result<Position> position_in_epsg(int code, double easting, double northing)
     const auto name = "EPSG:" + std::to_string(code);
     const Context context{proj_context_create()};
     if (!context) {
-        return Error{ErrorCode::Unavailable, "PROJ could not be started; write the place as LAT,LON"};
+        return Error{ErrorCode::Unavailable, said("PROJ could not be started; write the place as LAT,LON")};
     }
     proj_log_level(context.get(), PJ_LOG_NONE); // Nothing of it on standard error: the Error says it.
     proj_context_set_enable_network(context.get(), 0);
     if (proj_context_get_database_path(context.get()) == nullptr) {
         return Error{ErrorCode::Unavailable,
-                     "PROJ's list of EPSG codes (proj.db) is not installed; write the place as LAT,LON"};
+                     said("PROJ's list of EPSG codes (proj.db) is not installed; write the place as LAT,LON")};
     }
     const Object system{proj_create_from_database(context.get(), "EPSG", std::to_string(code).c_str(),
                                                   PJ_CATEGORY_CRS, 0, nullptr)};
     if (!system) {
-        return Error{ErrorCode::NotFound,
-                     "there is no coordinate system " + name +
-                         " in PROJ's list; check the code or write the place as LAT,LON"};
+        return Error{
+            ErrorCode::NotFound,
+            said("there is no coordinate system %1 in PROJ's list; check the code or write the place as LAT,LON",
+                 name)};
     }
     if (!is_on_the_map(proj_get_type(system.get()))) {
-        return Error{ErrorCode::Malformed, name + " is not a system of map coordinates (it measures "
-                                                  "heights or from the Earth's centre); take another code"};
+        return Error{ErrorCode::Malformed, said("%1 is not a system of map coordinates (it measures heights or from "
+                                                "the Earth's centre); take another code",
+                                                name)};
     }
     const Object way{proj_create_crs_to_crs(context.get(), name.c_str(), "EPSG:4326", nullptr)};
     const Object oriented{way ? proj_normalize_for_visualization(context.get(), way.get()) : nullptr};
     if (!oriented) {
-        return Error{ErrorCode::Unavailable, "PROJ knows no way from " + name +
-                                                 " to latitude and longitude; write the place as LAT,LON"};
+        return Error{ErrorCode::Unavailable,
+                     said("PROJ knows no way from %1 to latitude and longitude; write the place as LAT,LON", name)};
     }
     const auto shown = std::to_string(easting) + "," + std::to_string(northing);
     const PJ_COORD result = proj_trans(oriented.get(), PJ_FWD, proj_coord(easting, northing, 0.0, 0.0));
@@ -79,8 +81,8 @@ Result<Position> position_in_epsg(int code, double easting, double northing)
     const double latitude_degrees = result.lp.phi;
     if (proj_errno(oriented.get()) != 0 || !std::isfinite(longitude_degrees) ||
         !std::isfinite(latitude_degrees)) {
-        return Error{ErrorCode::OutOfRange, shown + " is no place in " + name +
-                                                "; the form is EPSG:code:easting,northing, easting first"};
+        return Error{ErrorCode::OutOfRange,
+                     said("%1 is no place in %2; the form is EPSG:code:easting,northing, easting first", shown, name)};
     }
     double west = 0.0;
     double south = 0.0;
@@ -92,9 +94,10 @@ Result<Position> position_in_epsg(int code, double easting, double northing)
         west != kUnknown && south != kUnknown && east != kUnknown && north != kUnknown &&
         (latitude_degrees < south - kMargin || latitude_degrees > north + kMargin ||
          !within_east_of(longitude_degrees, west, east, kMargin))) {
-        return Error{ErrorCode::OutOfRange, shown + " lies outside the area that " + name +
-                                                " is made for; the form is "
-                                                "EPSG:code:easting,northing, easting first"};
+        return Error{
+            ErrorCode::OutOfRange,
+            said("%1 lies outside the area that %2 is made for; the form is EPSG:code:easting,northing, easting first",
+                 shown, name)};
     }
     const auto latitude = Latitude::from_degrees(latitude_degrees);
     const auto longitude = Longitude::from_degrees(std::remainder(longitude_degrees, 360.0));

@@ -34,10 +34,10 @@ std::string quoted(std::string_view text)
     return shown + (text.size() > kLongest ? "...\"" : "\"");
 }
 
-Error malformed(std::string_view text, std::string_view why)
+Error malformed(std::string_view text, const Said& why)
 {
-    return Error{ErrorCode::Malformed, quoted(text) + " is no place: " + std::string{why} +
-                                           "; write it as 48.21,16.37 or 48°12'36\"N 16°22'12\"E"};
+    return Error{ErrorCode::Malformed,
+                 said("%1 is no place: %2; write it as 48.21,16.37 or 48°12'36\"N 16°22'12\"E", quoted(text), why)};
 }
 
 /// Takes `mark` off the front of `rest`.
@@ -93,7 +93,7 @@ Result<std::vector<Token>> tokens_of(std::string_view text)
         const auto digits = rest.substr(0, rest.find_first_not_of("0123456789."));
         const auto number = parse_number(digits);
         if (!number) {
-            return malformed(text, "it holds something that is neither a number nor N, S, E, W");
+            return malformed(text, said("it holds something that is neither a number nor N, S, E, W"));
         }
         token.number = *number;
         token.whole = digits.find('.') == std::string_view::npos;
@@ -160,28 +160,28 @@ Result<Coordinate> coordinate_of(std::string_view text, std::span<const Token> t
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         const auto& token = tokens[i];
         if (token.part != Part::Number || count == 3 || !may_go_on) {
-            return malformed(text, "its parts are not degrees, minutes and seconds in that order");
+            return malformed(text, said("its parts are not degrees, minutes and seconds in that order"));
         }
         if (count == 0) {
             negative = token.negative;
             if (token.signed_number && coordinate.letter != '\0') {
-                return malformed(text, "a coordinate has both a sign and one of N, S, E, W");
+                return malformed(text, said("a coordinate has both a sign and one of N, S, E, W"));
             }
         } else {
             if (token.signed_number) {
-                return malformed(text, "minutes and seconds have no sign");
+                return malformed(text, said("minutes and seconds have no sign"));
             }
             if (token.number >= 60.0) {
-                return Error{ErrorCode::OutOfRange, quoted(text) +
-                                                        " has minutes or seconds of 60 or more; they "
-                                                        "run from 0 to below 60"};
+                return Error{
+                    ErrorCode::OutOfRange,
+                    said("%1 has minutes or seconds of 60 or more; they run from 0 to below 60", quoted(text))};
             }
         }
         coordinate.degrees += token.number / unit;
         may_go_on = token.whole; // After decimals nothing smaller can follow.
         if (i + 1 < tokens.size() && tokens[i + 1].part != Part::Number) {
             if (tokens[i + 1].part != kMarks[count]) {
-                return malformed(text, "its degree, minute and second marks are not in that order");
+                return malformed(text, said("its degree, minute and second marks are not in that order"));
             }
             ++i;
         }
@@ -189,7 +189,7 @@ Result<Coordinate> coordinate_of(std::string_view text, std::span<const Token> t
         unit *= 60.0;
     }
     if (count == 0) {
-        return malformed(text, "a coordinate has no number");
+        return malformed(text, said("a coordinate has no number"));
     }
     if (negative || coordinate.letter == 'S' || coordinate.letter == 'W') {
         coordinate.degrees = -coordinate.degrees;
@@ -209,8 +209,6 @@ std::string shown(double degrees)
 
 Result<Position> read_epsg(std::string_view text)
 {
-    constexpr std::string_view kForm =
-        "the form is EPSG:code:easting,northing, such as EPSG:32633:601000,5340000";
     const auto pieces = split(text, ':');
     if (pieces.size() == 3) {
         const auto code = parse_integer(pieces[1]);
@@ -223,7 +221,9 @@ Result<Position> read_epsg(std::string_view text)
             }
         }
     }
-    return Error{ErrorCode::Malformed, quoted(text) + " is no place: " + std::string{kForm}};
+    return Error{ErrorCode::Malformed,
+                 said("%1 is no place: the form is EPSG:code:easting,northing, such as EPSG:32633:601000,5340000",
+                      quoted(text))};
 }
 } // namespace
 
@@ -240,7 +240,7 @@ Result<Position> read_position(std::string_view text)
     const std::span<const Token> all{*tokens};
     const auto second_at = second_start(all);
     if (!second_at) {
-        return malformed(bare, "it is not a latitude and a longitude, two numbers with a decimal point");
+        return malformed(bare, said("it is not a latitude and a longitude, two numbers with a decimal point"));
     }
     const bool separated = all[*second_at].part == Part::Separator;
     const auto first = coordinate_of(bare, all.first(*second_at));
@@ -255,7 +255,7 @@ Result<Position> read_position(std::string_view text)
     const auto is_north = [](char letter) { return letter == 'N' || letter == 'S'; };
     if ((is_east(first->letter) && is_east(second->letter)) ||
         (is_north(first->letter) && is_north(second->letter))) {
-        return malformed(bare, "it has two latitudes or two longitudes");
+        return malformed(bare, said("it has two latitudes or two longitudes"));
     }
     const bool swapped = is_east(first->letter) || is_north(second->letter);
     const double latitude_degrees = swapped ? second->degrees : first->degrees;
@@ -263,15 +263,17 @@ Result<Position> read_position(std::string_view text)
     const auto latitude = Latitude::from_degrees(latitude_degrees);
     if (!latitude) {
         const bool other_way = std::abs(longitude_degrees) <= 90.0 && std::abs(latitude_degrees) <= 180.0;
-        return Error{ErrorCode::OutOfRange, "the latitude " + shown(latitude_degrees) + " in " +
-                                                quoted(bare) + " lies outside -90 to 90 degrees" +
-                                                (other_way ? "; the latitude comes first" : "")};
+        return Error{ErrorCode::OutOfRange,
+                     other_way ? said("the latitude %1 in %2 lies outside -90 to 90 degrees; the latitude comes first",
+                                      shown(latitude_degrees), quoted(bare))
+                               : said("the latitude %1 in %2 lies outside -90 to 90 degrees", shown(latitude_degrees),
+                                      quoted(bare))};
     }
     const auto longitude = Longitude::from_degrees(longitude_degrees);
     if (!longitude) {
-        return Error{ErrorCode::OutOfRange, "the longitude " + shown(longitude_degrees) + " in " +
-                                                quoted(bare) +
-                                                " lies outside -180 to 180 degrees; count west as negative"};
+        return Error{ErrorCode::OutOfRange,
+                     said("the longitude %1 in %2 lies outside -180 to 180 degrees; count west as negative",
+                          shown(longitude_degrees), quoted(bare))};
     }
     return Position{*latitude, *longitude};
 }

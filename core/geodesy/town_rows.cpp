@@ -55,7 +55,7 @@ Result<std::vector<RegionRow>> read_regions(const std::filesystem::path& file)
         const auto cell = [&](std::size_t i) { return table->at(row, (*columns)[i]); };
         regions.push_back({cell(0), cell(1), cell(2), cell(3)});
         if (cell(0).size() != 2 || cell(3).empty()) {
-            return table->error_at(row, "a region needs a country of two letters and a zone");
+            return table->error_at(row, said("a region needs a country of two letters and a zone"));
         }
     }
     return regions;
@@ -75,21 +75,21 @@ Result<TownRow> town_of(const CsvTable& table, std::size_t row, const std::array
     }
     if (!numbers[0] || !numbers[5] || !numbers[6] || !numbers[8] || cell(1).empty() || cell(3).size() != 2) {
         return table.error_at(
-            row, "a town needs an id, a name, a country of two letters, a position and a population");
+            row, said("a town needs an id, a name, a country of two letters, a position and a population"));
     }
     if (!(*numbers[0] >= 1 && *numbers[0] < 4e9) || !(*numbers[8] >= 0 && *numbers[8] < 4e9)) {
-        return table.error_at(row, "an id or a population is out of range");
+        return table.error_at(row, said("an id or a population is out of range"));
     }
     const auto latitude = Latitude::from_degrees(*numbers[5]);
     const auto longitude = Longitude::from_degrees(*numbers[6]);
     if (!latitude || !longitude) {
-        return table.error_at(row, latitude ? longitude.error().message : latitude.error().message);
+        return table.error_at(row, Said{latitude ? longitude.error() : latitude.error()});
     }
     auto zone = cell(9);
     if (zone.empty()) {
         const auto found = zones.find({cell(3), cell(4)});
         if (found == zones.end()) {
-            return table.error_at(row, "a town has neither a zone nor a region of regions.csv");
+            return table.error_at(row, said("a town has neither a zone nor a region of regions.csv"));
         }
         zone = found->second;
     }

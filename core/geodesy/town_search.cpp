@@ -70,9 +70,9 @@ Result<std::vector<char>> TownTable::wanted_towns(std::span<const std::string_vi
             any |= wanted[i] != 0;
         }
         if (!any) {
-            return Error{ErrorCode::NotFound, "no town is known in \"" + std::string{what} +
-                                                  "\"; name a country by its two letters or its English "
-                                                  "name, or a region of it"};
+            return Error{ErrorCode::NotFound, said("no town is known in \"%1\"; name a country by its two letters or "
+                                                   "its English name, or a region of it",
+                                                   what)};
         }
         return {};
     };
@@ -88,7 +88,7 @@ Result<std::vector<char>> TownTable::wanted_towns(std::span<const std::string_vi
         const auto key = name_key(qualifier);
         if (key.empty()) {
             return Error{ErrorCode::Malformed,
-                         "after the comma stands no country or region; write it as Springfield, Missouri"};
+                         said("after the comma stands no country or region; write it as Springfield, Missouri")};
         }
         const auto code = code_of_nickname(key);
         // A country is meant where its code or its whole name stands there: "Georgia" is both, so the state
@@ -134,14 +134,14 @@ Result<std::vector<TownFound>> TownTable::search(std::string_view name, std::str
                                                  std::size_t count) const
 {
     if (name.size() > kLongestName) {
-        return Error{ErrorCode::Malformed, "a town's name of " + std::to_string(name.size()) +
-                                               " bytes is longer than any; write the town alone"};
+        return Error{ErrorCode::Malformed,
+                     said("a town's name of %1 bytes is longer than any; write the town alone", name.size())};
     }
     const auto pieces = split(name, ',');
     const auto key = name_key(pieces.front());
     if (key.empty()) {
-        return Error{ErrorCode::Malformed, "the name of a town needs a letter; write it as Vienna or "
-                                           "Springfield, Missouri"};
+        return Error{ErrorCode::Malformed,
+                     said("the name of a town needs a letter; write it as Vienna or Springfield, Missouri")};
     }
     const auto wanted = wanted_towns(std::span{pieces}.subspan(1), country);
     if (!wanted) {
@@ -191,14 +191,15 @@ Error unknown_town(std::string_view name, std::span<const TownFound> near)
     for (const char byte : name.substr(0, kShown)) {
         asked += static_cast<unsigned char>(byte) < 0x20 || byte == 0x7F ? '?' : byte;
     }
-    std::string message = "no town \"" + asked + "\" is known";
     if (near.empty()) {
-        return {ErrorCode::NotFound, message + "; name a larger town nearby or write the place as LAT,LON"};
+        return {ErrorCode::NotFound,
+                said("no town \"%1\" is known; name a larger town nearby or write the place as LAT,LON", asked)};
     }
+    std::string others;
     for (std::size_t i = 0; i < std::min(near.size(), kSuggestions); ++i) {
-        message += (i == 0 ? "; did you mean " : ", ") + full_name(*near[i].town);
+        others += (i == 0 ? "" : ", ") + full_name(*near[i].town);
     }
-    return {ErrorCode::NotFound, message};
+    return {ErrorCode::NotFound, said("no town \"%1\" is known; did you mean %2", asked, others)};
 }
 
 Result<const Town*> TownTable::only(std::string_view name) const
@@ -217,13 +218,16 @@ Result<const Town*> TownTable::only(std::string_view name) const
     constexpr std::uint64_t kFarLarger = 10;
     if (found->size() > 1 && (*found)[0].town->population < kFarLarger * (*found)[1].town->population) {
         constexpr std::size_t kNamed = 4;
-        std::string message;
+        std::string named;
         for (std::size_t i = 0; i < std::min(found->size(), kNamed); ++i) {
-            message += (i == 0 ? "" : ", ") + full_name(*(*found)[i].town);
+            named += (i == 0 ? "" : ", ") + full_name(*(*found)[i].town);
         }
-        return Error{ErrorCode::WrongUsage, "several towns bear that name: " + message +
-                                                (found->size() > kNamed ? " and others" : "") +
-                                                "; add the region or the country after a comma"};
+        return Error{
+            ErrorCode::WrongUsage,
+            found->size() > kNamed
+                ? said("several towns bear that name: %1 and others; add the region or the country after a comma",
+                       named)
+                : said("several towns bear that name: %1; add the region or the country after a comma", named)};
     }
     return found->front().town;
 }

@@ -31,7 +31,7 @@ std::uint32_t checksum(std::string_view bytes)
 Error damaged(std::string_view name)
 {
     return Error{ErrorCode::Damaged,
-                 std::string{name} + " is damaged or no packed table of towns; build or install it again"};
+                 said("%1 is damaged or no packed table of towns; build or install it again", name)};
 }
 
 /// Each text once, by a number.
@@ -146,8 +146,7 @@ Result<TownTable> TownTable::unpack(std::string bytes, std::string_view name)
     }
     Unpacker head{all.substr(kMagic.size())};
     if (head.integer<std::uint32_t>() > kVersion) {
-        return Error{ErrorCode::TooNew,
-                     std::string{name} + " was packed for a newer version of this program"};
+        return Error{ErrorCode::TooNew, said("%1 was packed for a newer version of this program", name)};
     }
     const auto expected = head.integer<std::uint32_t>();
     const auto size = head.integer<std::uint64_t>();

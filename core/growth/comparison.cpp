@@ -62,12 +62,12 @@ std::optional<double> rate(std::span<const Point> points)
 Result<MeanDifference> paired_difference(std::span<const double> differences, double level)
 {
     if (differences.size() < 2) {
-        return Error{ErrorCode::WrongUsage,
-                     "a comparison needs 2 plants, has " + std::to_string(differences.size())};
+        return Error{ErrorCode::WrongUsage, said("a comparison needs 2 plants, has %1", differences.size())};
     }
     const auto of = moments(differences);
     if (!(of.variance_of_mean > 0.0)) {
-        return Error{ErrorCode::WrongUsage, "all plants changed alike to the last digit; nothing can be said of chance"};
+        return Error{ErrorCode::WrongUsage,
+                     said("all plants changed alike to the last digit; nothing can be said of chance")};
     }
     auto result = with_limits(of.mean, of.variance_of_mean, static_cast<double>(differences.size()) - 1.0, level);
     result.pairs_or_first = static_cast<int>(differences.size());
@@ -77,15 +77,15 @@ Result<MeanDifference> paired_difference(std::span<const double> differences, do
 Result<MeanDifference> welch_difference(std::span<const double> first, std::span<const double> second, double level)
 {
     if (first.size() < 2 || second.size() < 2) {
-        return Error{ErrorCode::WrongUsage, "a comparison of two groups needs 2 plants in each, has " +
-                                                std::to_string(first.size()) + " and " +
-                                                std::to_string(second.size())};
+        return Error{ErrorCode::WrongUsage, said("a comparison of two groups needs 2 plants in each, has %1 and %2",
+                                                 first.size(), second.size())};
     }
     const auto one = moments(first);
     const auto two = moments(second);
     const double variance = one.variance_of_mean + two.variance_of_mean;
     if (!(variance > 0.0)) {
-        return Error{ErrorCode::WrongUsage, "the plants of each group changed alike to the last digit; nothing can be said of chance"};
+        return Error{ErrorCode::WrongUsage,
+                     said("the plants of each group changed alike to the last digit; nothing can be said of chance")};
     }
     const double freedom =
         variance * variance /

@@ -51,9 +51,8 @@ Eigen::MatrixXd jacobian(std::span<const Point> points, const CurveModel& model,
 Result<CurveFit> fit_curve(std::span<const Point> points, const CurveModel& model, std::span<const double> start)
 {
     if (points.size() <= start.size()) {
-        return Error{ErrorCode::WrongUsage, "a curve of " + std::to_string(start.size()) + " parameters needs " +
-                                                std::to_string(start.size() + 1) + " points, has " +
-                                                std::to_string(points.size())};
+        return Error{ErrorCode::WrongUsage, said("a curve of %1 parameters needs %2 points, has %3", start.size(),
+                                                 start.size() + 1, points.size())};
     }
     const auto columns = static_cast<Eigen::Index>(start.size());
     const auto rows = static_cast<Eigen::Index>(points.size());
@@ -102,7 +101,7 @@ Result<CurveFit> fit_curve(std::span<const Point> points, const CurveModel& mode
     const double size = derivatives.cwiseAbs().maxCoeff() * std::sqrt(squares * static_cast<double>(rows));
     if (!settled || !std::isfinite(squares) || !at.allFinite() || qr.rank() < columns ||
         !(slope <= 1e-4 * size + std::numeric_limits<double>::min())) {
-        return Error{ErrorCode::OutOfRange, "the curve finds no best fit from its start"};
+        return Error{ErrorCode::OutOfRange, said("the curve finds no best fit from its start")};
     }
     CurveFit fit;
     fit.freedom = static_cast<int>(rows - columns);
@@ -142,8 +141,7 @@ Result<CurveFit> fit_towards_an_end(std::span<const Point> points, const CurveMo
                                     Straightened straightened, StartOf start_of)
 {
     if (points.size() <= kShapeParameters) {
-        return Error{ErrorCode::WrongUsage,
-                     "a curve of growth needs 4 points, has " + std::to_string(points.size())};
+        return Error{ErrorCode::WrongUsage, said("a curve of growth needs 4 points, has %1", points.size())};
     }
     double highest = 0.0;
     for (const auto& point : points) {
@@ -170,7 +168,7 @@ Result<CurveFit> fit_towards_an_end(std::span<const Point> points, const CurveMo
         }
     }
     if (!best) {
-        return Error{ErrorCode::OutOfRange, "the points do not bend towards an end"};
+        return Error{ErrorCode::OutOfRange, said("the points do not bend towards an end")};
     }
     return *best;
 }

@@ -71,8 +71,8 @@ Result<Segmented> segmented_line(std::span<const Point> points)
     std::ranges::sort(xs);
     xs.erase(std::unique(xs.begin(), xs.end()), xs.end());
     if (xs.size() < 5) {
-        return Error{ErrorCode::WrongUsage, "a line with a break needs 5 points of different x, has " +
-                                                std::to_string(xs.size())};
+        return Error{ErrorCode::WrongUsage,
+                     said("a line with a break needs 5 points of different x, has %1", xs.size())};
     }
     double break_x = 0.0;
     Broken best;

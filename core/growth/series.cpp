@@ -73,17 +73,17 @@ Result<std::vector<Measured>> measured_from(const CsvTable& table, SeriesKind ki
     for (std::size_t row = 0; row < table.row_count(); ++row) {
         const auto date = calendar::parse_date(table.at(row, *dates));
         if (!date) {
-            return table.error_at(row, date.error().message);
+            return table.error_at(row, Said{date.error()});
         }
         const auto value = table.number(row, *values);
         if (!value) {
             return value.error();
         }
         if (!*value) {
-            return table.error_at(row, "the value is missing; fill it in or leave the line out");
+            return table.error_at(row, said("the value is missing; fill it in or leave the line out"));
         }
         if (const auto fault = fault_of(kind, **value)) {
-            return table.error_at(row, "the value is " + table.at(row, *values) + "; " + std::string{*fault});
+            return table.error_at(row, said("the value is %1; %2", table.at(row, *values), *fault));
         }
         measured.push_back({*date, **value});
     }

@@ -49,7 +49,7 @@ Result<TheilSen> theil_sen(std::span<const Point> points, double level)
         }
     }
     if (slopes.empty()) {
-        return Error{ErrorCode::WrongUsage, "a line needs two points of different x"};
+        return Error{ErrorCode::WrongUsage, said("a line needs two points of different x")};
     }
     std::ranges::sort(slopes);
     const double slope = median(slopes);
@@ -72,7 +72,7 @@ Result<TheilSen> theil_sen(std::span<const Point> points, double level)
 Result<MannKendall> mann_kendall(std::span<const double> values)
 {
     if (values.size() < 3) {
-        return Error{ErrorCode::WrongUsage, "a trend test needs 3 values, has " + std::to_string(values.size())};
+        return Error{ErrorCode::WrongUsage, said("a trend test needs 3 values, has %1", values.size())};
     }
     int score = 0;
     std::map<double, int> equal;

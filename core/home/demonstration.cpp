@@ -356,13 +356,12 @@ private:
     std::vector<Event> events_;
 };
 
-Result<int> within(std::optional<int> wanted, int usual, int least, int most, const char* what)
+Result<int> within(std::optional<int> wanted, int usual, int least, int most, Sentence<0> what)
 {
     const int value = wanted.value_or(usual);
     if (value < least || value > most) {
-        return Error{ErrorCode::OutOfRange, "a demonstration has " + std::to_string(least) + " to " +
-                                                std::to_string(most) + " " + what + ", not " +
-                                                std::to_string(value)};
+        return Error{ErrorCode::OutOfRange,
+                     said("a demonstration has %1 to %2 %3, not %4", least, most, said_now(what), value)};
     }
     return value;
 }
@@ -371,21 +370,21 @@ Result<int> within(std::optional<int> wanted, int usual, int least, int most, co
 
 Result<Demonstration> demonstration(const DemonstrationOptions& options)
 {
-    const auto plant_count = within(options.plants, 14, 1, 5000, "plants");
+    const auto plant_count = within(options.plants, 14, 1, 5000, said_later("plants"));
     if (!plant_count) {
         return plant_count.error();
     }
-    const auto spot_count = within(options.spots, 6, 2, 500, "spots");
+    const auto spot_count = within(options.spots, 6, 2, 500, said_later("spots"));
     if (!spot_count) {
         return spot_count.error();
     }
-    const auto years = within(options.years, 2, 0, 20, "years of history");
+    const auto years = within(options.years, 2, 0, 20, said_later("years of history"));
     if (!years) {
         return years.error();
     }
     if (options.today.year() < 1930 || options.today.year() > 2190) {
-        return Error{ErrorCode::OutOfRange, "a demonstration needs a date in the years 1930 to 2190, not " +
-                                                calendar::to_text(options.today)};
+        return Error{ErrorCode::OutOfRange, said("a demonstration needs a date in the years 1930 to 2190, not %1",
+                                                 calendar::to_text(options.today))};
     }
     Draws draws{options.seed};
     auto drawn = options.plants || options.spots ? drawn_household(*spot_count, *plant_count, draws)

@@ -19,18 +19,20 @@ int next_id_of(const Things& things)
 }
 
 template <class Things>
-Result<void> put_things(const Things& changed, Things& things, const std::string& what)
+Result<void> put_things(const Things& changed, Things& things)
 {
+    constexpr bool kAreSpots = std::is_same_v<typename Things::value_type, Spot>;
     for (const auto& thing : changed) {
         if (trimmed(thing.name).empty()) {
-            return Error{ErrorCode::OutOfRange, "a " + what + " needs a name"};
+            return Error{ErrorCode::OutOfRange, kAreSpots ? said("a spot needs a name") : said("a plant needs a name")};
         }
         const auto same = std::ranges::find_if(things, [&](const auto& other) {
             return other.id != thing.id && lower_case(other.name) == lower_case(thing.name);
         });
         if (same != things.end()) {
             return Error{ErrorCode::OutOfRange,
-                         "there is a " + what + " \"" + same->name + "\" already; give this one another name"};
+                         kAreSpots ? said("there is a spot \"%1\" already; give this one another name", same->name)
+                                   : said("there is a plant \"%1\" already; give this one another name", same->name)};
         }
         if (thing.id == 0) {
             things.push_back(thing);
@@ -39,7 +41,8 @@ Result<void> put_things(const Things& changed, Things& things, const std::string
         }
         const auto there = std::ranges::find(things, thing.id, [](const auto& other) { return other.id; });
         if (there == things.end()) {
-            return Error{ErrorCode::NotFound, "the " + what + " \"" + thing.name + "\" is no longer there"};
+            return Error{ErrorCode::NotFound, kAreSpots ? said("the spot \"%1\" is no longer there", thing.name)
+                                   : said("the plant \"%1\" is no longer there", thing.name)};
         }
         *there = thing;
     }
@@ -56,11 +59,11 @@ Result<void> make(const HouseholdChange& change, Household& household)
     }
     if (change.place) {
         if (trimmed(change.place->time_zone).empty()) {
-            return Error{ErrorCode::OutOfRange, "a place needs a time zone"};
+            return Error{ErrorCode::OutOfRange, said("a place needs a time zone")};
         }
         made.place = *change.place;
     }
-    if (const auto put = put_things(change.spots, made.spots, "spot"); !put) {
+    if (const auto put = put_things(change.spots, made.spots); !put) {
         return put.error();
     }
     auto plants = change.plants;
@@ -69,18 +72,19 @@ Result<void> make(const HouseholdChange& change, Household& household)
             plant.spot = there->spot;
         }
     }
-    if (const auto put = put_things(plants, made.plants, "plant"); !put) {
+    if (const auto put = put_things(plants, made.plants); !put) {
         return put.error();
     }
     for (const auto id : change.spots_gone) {
         const auto there = std::ranges::find(made.spots, id, &Spot::id);
         if (there == made.spots.end()) {
-            return Error{ErrorCode::NotFound, "the spot is no longer there"};
+            return Error{ErrorCode::NotFound, said("the spot is no longer there")};
         }
         for (const auto& plant : made.plants) {
             if (plant.spot == id || plant.pinned_spot == id) {
-                return Error{ErrorCode::OutOfRange, plant.name + (plant.spot == id ? " stands at " : " is kept at ") +
-                                                        there->name + "; move it first"};
+                return Error{ErrorCode::OutOfRange,
+                             plant.spot == id ? said("%1 stands at %2; move it first", plant.name, there->name)
+                                              : said("%1 is kept at %2; move it first", plant.name, there->name)};
             }
         }
         made.spots.erase(there);
@@ -88,17 +92,18 @@ Result<void> make(const HouseholdChange& change, Household& household)
     for (const auto id : change.unpinned) {
         const auto there = std::ranges::find(made.plants, id, &Plant::id);
         if (there == made.plants.end()) {
-            return Error{ErrorCode::NotFound, "the plant is no longer there"};
+            return Error{ErrorCode::NotFound, said("the plant is no longer there")};
         }
         there->pinned_spot.reset();
         std::erase_if(made.pins, [id](const Pin& pin) { return pin.plant == id; });
     }
     for (const auto& pin : change.pins) {
         if (made.plant(pin.plant) == nullptr || made.spot(pin.spot) == nullptr) {
-            return Error{ErrorCode::NotFound, "nothing was pinned; the plant and the spot must be of the household"};
+            return Error{ErrorCode::NotFound,
+                         said("nothing was pinned; the plant and the spot must be of the household")};
         }
         if (pin.to < pin.from) {
-            return Error{ErrorCode::OutOfRange, "nothing was pinned; its last night lies before its first"};
+            return Error{ErrorCode::OutOfRange, said("nothing was pinned; its last night lies before its first")};
         }
         made.pins.push_back(pin);
     }

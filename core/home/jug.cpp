@@ -14,12 +14,12 @@ Result<Jug> make_jug(std::string_view name, Litres volume)
     };
     if (trim.empty() || trim.size() > 40 || !is_letter(trim.front()) ||
         std::ranges::any_of(trim, [](char of) { return (of >= '0' && of <= '9') || of == '/'; })) {
-        return Error{ErrorCode::OutOfRange, "\"" + std::string{trim.substr(0, 40)} +
-                                                "\" cannot name a jug; take 1 to 40 characters without digits, "
-                                                "the first a letter, such as \"blue can\""};
+        return Error{ErrorCode::OutOfRange, said("\"%1\" cannot name a jug; take 1 to 40 characters without digits, "
+                                                 "the first a letter, such as \"blue can\"",
+                                                 trim.substr(0, 40))};
     }
     if (!(volume.litres() > 0.0 && volume.litres() <= 1000.0)) {
-        return Error{ErrorCode::OutOfRange, "a jug must hold more than 0 and at most 1000 L"};
+        return Error{ErrorCode::OutOfRange, said("a jug must hold more than 0 and at most 1000 L")};
     }
     return Jug{std::string{trim}, volume};
 }

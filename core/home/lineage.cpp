@@ -26,7 +26,7 @@ Result<std::vector<Plant>> pieces_of(const Plant& parent, std::span<const std::s
     std::vector<Plant> pieces;
     for (const auto& name : names) {
         if (trimmed(name).empty()) {
-            return Error{ErrorCode::WrongUsage, "a division needs a name for each new piece"};
+            return Error{ErrorCode::WrongUsage, said("a division needs a name for each new piece")};
         }
         piece.name = name;
         pieces.push_back(piece);

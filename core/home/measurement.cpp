@@ -11,16 +11,16 @@
 namespace lathhouse::home {
 namespace {
 
-constexpr std::array<std::pair<MeasurementKind, std::string_view>, 9> kKinds{
-    {{MeasurementKind::Height, "height"},
-     {MeasurementKind::Width, "width"},
-     {MeasurementKind::Leaves, "leaves"},
-     {MeasurementKind::NewLeaves, "new_leaves"},
-     {MeasurementKind::LongestLeaf, "longest_leaf"},
-     {MeasurementKind::Stem, "stem"},
-     {MeasurementKind::Flowers, "flowers"},
-     {MeasurementKind::GreenCover, "green_cover"},
-     {MeasurementKind::YellowShare, "yellow_share"}}};
+constexpr std::array<std::pair<MeasurementKind, Sentence<0>>, 9> kKinds{
+    {{MeasurementKind::Height, said_later("height")},
+     {MeasurementKind::Width, said_later("width")},
+     {MeasurementKind::Leaves, said_later("leaves")},
+     {MeasurementKind::NewLeaves, said_later("new_leaves")},
+     {MeasurementKind::LongestLeaf, said_later("longest_leaf")},
+     {MeasurementKind::Stem, said_later("stem")},
+     {MeasurementKind::Flowers, said_later("flowers")},
+     {MeasurementKind::GreenCover, said_later("green_cover")},
+     {MeasurementKind::YellowShare, said_later("yellow_share")}}};
 
 constexpr std::array<std::pair<MeasurementMethod, std::string_view>, 4> kMethods{
     {{MeasurementMethod::Ruler, "ruler"},
@@ -51,30 +51,35 @@ std::string shortest(double number)
     return {text.data(), end};
 }
 
-Error wrong(const Measurement& measurement, const std::string& what)
+Sentence<0> word_of(MeasurementKind kind)
 {
-    return {ErrorCode::OutOfRange, "the measurement " + std::string{to_string(measurement.kind)} + " of " +
-                                       calendar::to_text(measurement.measured) + " " + what};
+    return std::ranges::find_if(kKinds, [kind](const auto& one) { return one.first == kind; })->second;
+}
+
+Error wrong(const Measurement& measurement, const Said& what)
+{
+    return {ErrorCode::OutOfRange, said("the measurement %1 of %2 %3", said_now(word_of(measurement.kind)),
+                                        calendar::to_text(measurement.measured), what)};
 }
 
 } // namespace
 
 std::string_view to_string(MeasurementKind kind)
 {
-    return std::ranges::find(kKinds, kind, &std::pair<MeasurementKind, std::string_view>::first)->second;
+    return word_of(kind).source;
 }
 
 std::optional<MeasurementKind> measurement_kind_of(std::string_view word)
 {
-    const auto found = std::ranges::find(kKinds, word, &std::pair<MeasurementKind, std::string_view>::second);
+    const auto found = std::ranges::find_if(kKinds, [word](const auto& one) { return one.second.source == word; });
     return found == kKinds.end() ? std::nullopt : std::optional{found->first};
 }
 
 std::vector<MeasurementKind> every_measurement_kind()
 {
     std::vector<MeasurementKind> kinds;
-    for (const auto& [kind, word] : kKinds) {
-        kinds.push_back(kind);
+    for (const auto& one : kKinds) {
+        kinds.push_back(one.first);
     }
     return kinds;
 }
@@ -159,33 +164,34 @@ Result<void> check(const Measurement& measurement)
     const auto unit = unit_of(measurement.kind);
     const double most = most_of(unit);
     if (measurement.repeats.empty() || measurement.repeats.size() > kMostRepeats) {
-        return wrong(measurement, "has " + std::to_string(measurement.repeats.size()) +
-                                      " readings; it needs one at least and " + std::to_string(kMostRepeats) +
-                                      " at most");
+        return wrong(measurement, said("has %1 readings; it needs one at least and %2 at most",
+                                       measurement.repeats.size(), kMostRepeats));
     }
     for (const double reading : measurement.repeats) {
         if (!(reading >= 0.0 && reading <= most)) { // Written so that NaN fails too.
-            return wrong(measurement, "has a reading of " + shortest(reading) + "; it lies within 0 and " +
-                                          shortest(most) +
-                                          (unit == MeasurementUnit::Centimetres ? " cm" : ""));
+            return wrong(
+                measurement,
+                unit == MeasurementUnit::Centimetres
+                    ? said("has a reading of %1; it lies within 0 and %2 cm", shortest(reading), shortest(most))
+                    : said("has a reading of %1; it lies within 0 and %2", shortest(reading), shortest(most)));
         }
         if (unit == MeasurementUnit::Count && reading != std::floor(reading)) {
-            return wrong(measurement, "has a reading of " + shortest(reading) + "; a count is a whole number");
+            return wrong(measurement, said("has a reading of %1; a count is a whole number", shortest(reading)));
         }
     }
     if (measurement.pot &&
         !(measurement.pot->litres() > 0.0 && measurement.pot->litres() <= kLargestPotLitres)) {
-        return wrong(measurement, "names a pot of no possible size; a pot has up to 1000 litres");
+        return wrong(measurement, said("names a pot of no possible size; a pot has up to 1000 litres"));
     }
     if (measurement.time && (measurement.time_zone.empty() || *measurement.time < std::chrono::minutes{0} ||
                              *measurement.time >= std::chrono::hours{24})) {
-        return wrong(measurement, "has a time outside the day or without its zone");
+        return wrong(measurement, said("has a time outside the day or without its zone"));
     }
     const auto is_hex = [](char letter) {
         return (letter >= '0' && letter <= '9') || (letter >= 'a' && letter <= 'f');
     };
     if (measurement.photo && (measurement.photo->size() != 64 || !std::ranges::all_of(*measurement.photo, is_hex))) {
-        return wrong(measurement, "names a photo that is no SHA-256 of 64 small hex digits");
+        return wrong(measurement, said("names a photo that is no SHA-256 of 64 small hex digits"));
     }
     return {};
 }

@@ -38,9 +38,9 @@ Result<Plant> make_plant(PlantId id, const plants::PlantKind& kind, const OwnFig
     const std::string name = own.name.value_or(kind.common_names.front());
     if (contradict(own.lethal, own.damage_begins) || contradict(own.damage_begins, own.safe_night) ||
         contradict(own.lethal, own.safe_night)) {
-        return Error{ErrorCode::OutOfRange, "the cold lines given for " + name +
-                                                " contradict each other; they must rise from lethal over "
-                                                "damage to the safe night"};
+        return Error{ErrorCode::OutOfRange, said("the cold lines given for %1 contradict each other; they must rise "
+                                                 "from lethal over damage to the safe night",
+                                                 name)};
     }
     auto lines = kind.lines;
     if (own.damage_begins) {
@@ -76,10 +76,10 @@ Result<Plant> make_plant(PlantId id, const plants::PlantKind& kind, const OwnFig
     };
     if (!(plant.light_to_survive <= plant.light_to_thrive)) {
         return Error{ErrorCode::OutOfRange,
-                     "the light that " + name + " needs to survive is above what it needs to thrive"};
+                     said("the light that %1 needs to survive is above what it needs to thrive", name)};
     }
     if (!(plant.pot_kilograms > 0.0)) {
-        return Error{ErrorCode::OutOfRange, "the pot of " + name + " must weigh more than 0 kg"};
+        return Error{ErrorCode::OutOfRange, said("the pot of %1 must weigh more than 0 kg", name)};
     }
     return plant;
 }

@@ -21,14 +21,15 @@ Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const
 {
     const auto name = std::string{trimmed(wish.name)};
     if (name.empty()) {
-        return Error{ErrorCode::OutOfRange, "a spot needs a name, such as South sill"};
+        return Error{ErrorCode::OutOfRange, said("a spot needs a name, such as South sill")};
     }
     if (wish.capacity < 0 || wish.capacity > kMostPots) {
-        return Error{ErrorCode::OutOfRange, "the pots that fit at " + name + " must be a number from 0 to 100000, not " +
-                                                std::to_string(wish.capacity)};
+        return Error{ErrorCode::OutOfRange,
+                     said("the pots that fit at %1 must be a number from 0 to 100000, not %2", name, wish.capacity)};
     }
     if (!is_room_temperature(wish.winter) || !is_room_temperature(wish.summer)) {
-        return Error{ErrorCode::OutOfRange, "the nights of a room lie within -60 and 60 degrees Celsius (" + name + ")"};
+        return Error{ErrorCode::OutOfRange,
+                     said("the nights of a room lie within -60 and 60 degrees Celsius (%1)", name)};
     }
     const auto view = sky::SpotView::of(wish.measured.value_or(usual_view(wish.kind, wish.facing)));
     if (!view) {

@@ -17,8 +17,7 @@ Result<calendar::Date> date_at(const NamedRows& rows, std::size_t row, std::stri
     }
     const auto date = calendar::parse_date(text);
     if (!date) {
-        return rows.error_at(row, text.empty() ? "the " + std::string{column} + " is missing"
-                                               : date.error().message);
+        return rows.error_at(row, text.empty() ? said("the %1 is missing", column) : Said{date.error()});
     }
     return *date;
 }
@@ -41,9 +40,8 @@ Result<std::optional<Celsius>> temperature_at(const NamedRows& rows, std::size_t
         value = Celsius::from_fahrenheit(**fahrenheit);
     }
     if (value && !(*value >= kColdestLogged && *value <= kWarmestLogged)) {
-        return rows.error_at(row, "the " + name + " of " +
-                                      std::string{rows.text(row, name + (*celsius ? "_c" : "_f"))} +
-                                      " lies outside -90 to 60 degrees Celsius");
+        return rows.error_at(row, said("the %1 of %2 lies outside -90 to 60 degrees Celsius", name,
+                                       rows.text(row, name + (*celsius ? "_c" : "_f"))));
     }
     return value;
 }
@@ -54,8 +52,7 @@ Result<climate::NightWeather> weather_at(const NamedRows& rows, std::size_t row)
     if (const auto word = rows.text(row, "sky"); !word.empty()) {
         weather.sky = sky_of(word);
         if (!weather.sky) {
-            return rows.error_at(row, "the sky is \"" + std::string{word.substr(0, 40)} +
-                                          "\"; write clear or cloudy");
+            return rows.error_at(row, said("the sky is \"%1\"; write clear or cloudy", word.substr(0, 40)));
         }
     }
     const auto cloud = rows.number(row, "cloud_percent");
@@ -64,15 +61,15 @@ Result<climate::NightWeather> weather_at(const NamedRows& rows, std::size_t row)
     }
     if (*cloud) {
         if (!(**cloud >= 0.0 && **cloud <= 100.0)) {
-            return rows.error_at(row, "cloud must lie within 0 and 100 percent");
+            return rows.error_at(row, said("cloud must lie within 0 and 100 percent"));
         }
         weather.sky = **cloud < kClearBelowPercent ? climate::Sky::Clear : climate::Sky::Cloudy;
     }
     if (const auto word = rows.text(row, "wind"); !word.empty()) {
         weather.wind = wind_of(word);
         if (!weather.wind) {
-            return rows.error_at(row, "the wind is \"" + std::string{word.substr(0, 40)} +
-                                          "\"; write calm or windy, or use the column wind_m_s");
+            return rows.error_at(
+                row, said("the wind is \"%1\"; write calm or windy, or use the column wind_m_s", word.substr(0, 40)));
         }
     }
     constexpr std::pair<const char*, double> kSpeeds[] = {
@@ -84,7 +81,7 @@ Result<climate::NightWeather> weather_at(const NamedRows& rows, std::size_t row)
         }
         if (*speed) {
             if (!(**speed >= 0.0)) {
-                return rows.error_at(row, "the wind is negative");
+                return rows.error_at(row, said("the wind is negative"));
             }
             weather.wind = **speed * metres_per_second < kCalmBelowMetresPerSecond ? climate::Wind::Calm
                                                                                    : climate::Wind::Windy;
@@ -106,7 +103,7 @@ Result<Celsius> low_at(const NamedRows& rows, std::size_t row)
         return low.error();
     }
     if (!*low) {
-        return rows.error_at(row, "the low is missing");
+        return rows.error_at(row, said("the low is missing"));
     }
     return **low;
 }
@@ -114,7 +111,7 @@ Result<Celsius> low_at(const NamedRows& rows, std::size_t row)
 Error no_rows(const NamedRows& rows)
 {
     return {ErrorCode::Malformed,
-            rows.source_name() + " has column names and no row; it needs one for each night"};
+            said("%1 has column names and no row; it needs one for each night", rows.source_name())};
 }
 
 Result<SpotId> spot_at(const NamedRows& rows, std::size_t row, const Household& household,
@@ -125,12 +122,11 @@ Result<SpotId> spot_at(const NamedRows& rows, std::size_t row, const Household& 
         if (spot) {
             return *spot;
         }
-        return rows.error_at(row, "no spot is named; fill the column spot or say --spot");
+        return rows.error_at(row, said("no spot is named; fill the column spot or say --spot"));
     }
     const auto* found = household.spot_called(word);
     if (found == nullptr) {
-        return rows.error_at(row, "there is no spot \"" + std::string{word.substr(0, 40)} +
-                                      "\"; see `lathhouse list spots`");
+        return rows.error_at(row, said("there is no spot \"%1\"; see `lathhouse list spots`", word.substr(0, 40)));
     }
     return found->id;
 }
@@ -212,8 +208,8 @@ Result<std::vector<KeptForecast>> forecast_from(const NamedRows& rows, calendar:
             return weather.error();
         }
         if (!seen.emplace(made, *night).second) {
-            return rows.error_at(row, "the night of " + calendar::to_text(*night) +
-                                          " stands in the file twice; keep one row for each night");
+            return rows.error_at(row, said("the night of %1 stands in the file twice; keep one row for each night",
+                                           calendar::to_text(*night)));
         }
         if (*night < made) {
             continue; // Nights already over when the forecast was made are no forecast.
@@ -221,9 +217,9 @@ Result<std::vector<KeptForecast>> forecast_from(const NamedRows& rows, calendar:
         forecasts.push_back({made, *night, *low, *weather, *dew_point, entered});
     }
     if (forecasts.empty()) {
-        return Error{ErrorCode::Malformed, rows.source_name() + " has no night on or after " +
-                                               calendar::to_text(issued) +
-                                               ", the day of the forecast; take a newer forecast"};
+        return Error{ErrorCode::Malformed,
+                     said("%1 has no night on or after %2, the day of the forecast; take a newer forecast",
+                          rows.source_name(), calendar::to_text(issued))};
     }
     std::ranges::sort(forecasts, {}, [](const KeptForecast& of) { return std::pair{of.night, of.issued}; });
     return forecasts;
@@ -244,7 +240,7 @@ Result<std::vector<Reading>> readings_from(const NamedRows& rows, const Househol
             return night.error();
         }
         if (*night > today) {
-            return rows.error_at(row, "the night of " + calendar::to_text(*night) + " is not over yet");
+            return rows.error_at(row, said("the night of %1 is not over yet", calendar::to_text(*night)));
         }
         const auto where = spot_at(rows, row, household, spot);
         if (!where) {
@@ -259,7 +255,7 @@ Result<std::vector<Reading>> readings_from(const NamedRows& rows, const Househol
             return high.error();
         }
         if (*high && **high < *low) {
-            return rows.error_at(row, "the high is below the low");
+            return rows.error_at(row, said("the high is below the low"));
         }
         const auto station = temperature_at(rows, row, "station_low");
         if (!station) {
@@ -270,8 +266,9 @@ Result<std::vector<Reading>> readings_from(const NamedRows& rows, const Househol
             return weather.error();
         }
         if (!seen.emplace(*night, *where).second) {
-            return rows.error_at(row, "the night of " + calendar::to_text(*night) +
-                                          " stands in the file twice for one spot; keep one row for each");
+            return rows.error_at(row,
+                                 said("the night of %1 stands in the file twice for one spot; keep one row for each",
+                                      calendar::to_text(*night)));
         }
         readings.push_back(
             {*where, *night, *low, *high, *weather, *station, entered, std::string{rows.text(row, "note")}});

@@ -12,9 +12,9 @@ constexpr double kLabelWeight = 20.0;
 constexpr double kMinimumWeight = 8.0;
 constexpr Probability kLevel = Probability::literal(0.9);
 
-Error out_of_range(std::string message)
+Error out_of_range(Said why)
 {
-    return {ErrorCode::OutOfRange, std::move(message)};
+    return {ErrorCode::OutOfRange, std::move(why)};
 }
 
 } // namespace
@@ -91,17 +91,17 @@ std::optional<int> SeedBook::seeds_left(LotId id) const
 Result<void> check(const SeedLot& lot, calendar::Date today)
 {
     if (trimmed(lot.name).empty() || trimmed(lot.crop).empty()) {
-        return out_of_range("a lot needs a name and a crop");
+        return out_of_range(said("a lot needs a name and a crop"));
     }
     if (lot.stated_percent && !(*lot.stated_percent > 0.0 && *lot.stated_percent <= 100.0)) {
-        return out_of_range("the stated germination must lie above 0 and at most at 100 percent");
+        return out_of_range(said("the stated germination must lie above 0 and at most at 100 percent"));
     }
     if (lot.seeds && (*lot.seeds < 1 || *lot.seeds > 10'000'000)) {
-        return out_of_range("a lot of " + std::to_string(*lot.seeds) +
-                            " seeds cannot be sown; give the number in the packet, or leave it out");
+        return out_of_range(
+            said("a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out", *lot.seeds));
     }
     if (lot.packed_year && (*lot.packed_year < 1950 || *lot.packed_year > today.year())) {
-        return out_of_range("the packed year must lie within 1950 and " + std::to_string(int{today.year()}));
+        return out_of_range(said("the packed year must lie within 1950 and %1", int{today.year()}));
     }
     return {};
 }
@@ -110,21 +110,21 @@ Result<void> check(const Tray& tray, const SeedBook& book, calendar::Date today)
 {
     const auto* lot = book.lot(tray.lot);
     if (lot == nullptr) {
-        return Error{ErrorCode::NotFound, "there is no such lot; `lathhouse list lots` shows their ids"};
+        return Error{ErrorCode::NotFound, said("there is no such lot; `lathhouse list lots` shows their ids")};
     }
     if (tray.seeds < 1) {
-        return out_of_range("a sowing needs at least one seed");
+        return out_of_range(said("a sowing needs at least one seed"));
     }
     if (const auto left = book.seeds_left(tray.lot); left && tray.seeds > *left) {
-        return out_of_range(lot->name + " has " + std::to_string(*left) + " seeds left, not " +
-                            std::to_string(tray.seeds) + "; sow fewer, or add the packet they came from");
+        return out_of_range(said("%1 has %2 seeds left, not %3; sow fewer, or add the packet they came from", lot->name,
+                                 *left, tray.seeds));
     }
     if (tray.sown > today) {
-        return out_of_range("a sowing is logged when it is done; " + calendar::to_text(tray.sown) +
-                            " is after today");
+        return out_of_range(
+            said("a sowing is logged when it is done; %1 is after today", calendar::to_text(tray.sown)));
     }
     if (tray.mix && !(tray.mix->degrees() >= -10.0 && tray.mix->degrees() <= 60.0)) {
-        return out_of_range("the mix's temperature must lie within -10 and 60 degrees Celsius");
+        return out_of_range(said("the mix's temperature must lie within -10 and 60 degrees Celsius"));
     }
     return {};
 }
@@ -133,21 +133,20 @@ Result<void> check(const TrayCount& count, const SeedBook& book, calendar::Date 
 {
     const auto* tray = book.tray(count.tray);
     if (tray == nullptr) {
-        return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+        return Error{ErrorCode::NotFound, said("there is no such tray; `lathhouse show lot` shows a lot's trays")};
     }
     if (count.emerged < 0 || count.emerged > tray->seeds) {
-        return out_of_range("of " + std::to_string(tray->seeds) + " seeds " + std::to_string(count.emerged) +
-                            " cannot have come up");
+        return out_of_range(said("of %1 seeds %2 cannot have come up", tray->seeds, count.emerged));
     }
     if (count.on < tray->sown || count.on > today) {
-        return out_of_range("a count lies between the sowing on " + calendar::to_text(tray->sown) + " and today");
+        return out_of_range(said("a count lies between the sowing on %1 and today", calendar::to_text(tray->sown)));
     }
     for (const auto& other : book.counts_of(count.tray)) {
         if ((other.on < count.on && other.emerged > count.emerged) ||
             (other.on > count.on && other.emerged < count.emerged)) {
-            return out_of_range("on " + calendar::to_text(other.on) + " " + std::to_string(other.emerged) +
-                                " were counted; count all that have come up so far, those lost since too, or "
-                                "log that day's count anew");
+            return out_of_range(said("on %1 %2 were counted; count all that have come up so far, those lost since too, "
+                                     "or log that day's count anew",
+                                     calendar::to_text(other.on), other.emerged));
         }
     }
     return {};

@@ -50,7 +50,7 @@ Result<std::vector<Plant>> seedlings_of(const SeedBook& book, TrayId tray_id, in
 {
     const auto* tray = book.tray(tray_id);
     if (tray == nullptr) {
-        return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+        return Error{ErrorCode::NotFound, said("there is no such tray; `lathhouse show lot` shows a lot's trays")};
     }
     const auto kind = plants::SeedReference::built_in().find(book.lot(tray->lot)->crop);
     if (!kind) {

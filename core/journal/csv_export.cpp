@@ -34,10 +34,11 @@ private:
     Error fault() const
     {
         const bool full = errno == ENOSPC || errno == EFBIG || errno == EDQUOT;
-        return {ErrorCode::Unwritable,
-                path_.filename().string() + " could not be written (" +
-                    (full ? std::string{"the disk is full, or files may not grow so large"} : std::string{std::strerror(errno)}) +
-                    "); " + (full ? "make room or choose another place" : "choose another place")};
+        return full ? Error{ErrorCode::Unwritable, said("%1 could not be written (the disk is full, or files may not "
+                                                        "grow so large); make room or choose another place",
+                                                        path_.filename().string())}
+                    : Error{ErrorCode::Unwritable, said("%1 could not be written (%2); choose another place",
+                                                        path_.filename().string(), std::strerror(errno))};
     }
     fs::path path_;
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> file_;
@@ -95,7 +96,7 @@ Result<void> copy_photos(const fs::path& home, const fs::path& folder, CsvWritte
     }
     for (const auto& photo : *photos) {
         if (!goes_on(progress, written.photos, photos->size())) {
-            return Error{ErrorCode::Unwritable, "stopped; nothing was kept of it"};
+            return Error{ErrorCode::Unwritable, said("stopped; nothing was kept of it")};
         }
         std::error_code failure;
         fs::create_directories((folder / photo).parent_path(), failure);
@@ -103,8 +104,8 @@ Result<void> copy_photos(const fs::path& home, const fs::path& folder, CsvWritte
             fs::copy_file(home / photo, folder / photo, failure);
         }
         if (failure) {
-            return Error{ErrorCode::Unwritable,
-                         photo + " could not be copied (" + failure.message() + "); make room or choose another place"};
+            return Error{ErrorCode::Unwritable, said("%1 could not be copied (%2); make room or choose another place",
+                                                     photo, failure.message())};
         }
         ++written.photos;
     }
@@ -131,7 +132,7 @@ Result<CsvWritten> export_csv(const fs::path& folder, const fs::path& target, Un
     const auto unnamed = temporary->path() / "tables";
     std::error_code failure;
     if (!fs::create_directory(unnamed, failure)) {
-        return Error{ErrorCode::Unwritable, whole.string() + " cannot be made (" + failure.message() + ")"};
+        return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2)", whole.string(), failure.message())};
     }
     CsvWritten written;
     {
@@ -143,7 +144,7 @@ Result<CsvWritten> export_csv(const fs::path& folder, const fs::path& target, Un
             if (unreadable == Unreadable::EndsIt) {
                 if (auto sound = quick_check(*database, *database_file); !sound) {
                     return Error{sound.error().code,
-                                 database_file->string() + " is damaged; `export csv DIR --salvage` saves what can be read"};
+                                 said("%1 is damaged; `export csv DIR --salvage` saves what can be read", database_file->string())};
                 }
             }
             SQLite::Transaction moment{*database}; // All tables as they were at one moment.

@@ -20,9 +20,9 @@ namespace fs = std::filesystem;
 
 namespace {
 
-Error not_an_export(const fs::path& source, const std::string& what)
+Error not_an_export(const fs::path& source, const Said& what)
 {
-    return {ErrorCode::Malformed, source.string() + " " + what + "; name a folder that `lathhouse export csv` made"};
+    return {ErrorCode::Malformed, said("%1 %2; name a folder that `lathhouse export csv` made", source.string(), what)};
 }
 
 /// The schema that `about.csv` names.
@@ -30,7 +30,8 @@ Result<int> schema_of(const fs::path& source)
 {
     const auto about = CsvTable::read(source / "about.csv");
     if (!about) {
-        return about.error().code == ErrorCode::NotFound ? not_an_export(source, "has no about.csv") : about.error();
+        return about.error().code == ErrorCode::NotFound ? not_an_export(source, said("has no about.csv"))
+                                                         : about.error();
     }
     const auto names = about->require_column("name");
     const auto values = about->require_column("value");
@@ -44,12 +45,12 @@ Result<int> schema_of(const fs::path& source)
                 return value.error();
             }
             if (!*value || **value < 1 || **value > 1e6 || **value != static_cast<int>(**value)) {
-                return about->error_at(row, "the schema must be a whole number from 1");
+                return about->error_at(row, said("the schema must be a whole number from 1"));
             }
             return static_cast<int>(**value);
         }
     }
-    return not_an_export(source, "has an about.csv that names no schema");
+    return not_an_export(source, said("has an about.csv that names no schema"));
 }
 
 /// The places of the table's columns in the file. Errors: Malformed.
@@ -66,10 +67,11 @@ Result<std::vector<std::size_t>> places_of(const TableShape& table, const CsvTab
     if (file.column_names().size() != table.columns.size()) {
         for (const auto& name : file.column_names()) {
             if (std::ranges::find(table.columns, name, &exchange::Column::name) == table.columns.end()) {
-                return Error{ErrorCode::Malformed, file.source_name() + " has a column \"" + name + "\" that is not known"};
+                return Error{ErrorCode::Malformed,
+                             said("%1 has a column \"%2\" that is not known", file.source_name(), name)};
             }
         }
-        return Error{ErrorCode::Malformed, file.source_name() + " has a column twice"};
+        return Error{ErrorCode::Malformed, said("%1 has a column twice", file.source_name())};
     }
     return places;
 }
@@ -79,7 +81,7 @@ Result<std::uint64_t> read_table(SQLite::Database& database, const TableShape& t
     const auto file = CsvTable::read(source / (table.name + ".csv"));
     if (!file) {
         return file.error().code == ErrorCode::NotFound
-                   ? not_an_export(source, "has no " + table.name + ".csv (an empty table still has its head line)")
+                   ? not_an_export(source, said("has no %1.csv (an empty table still has its head line)", table.name))
                    : file.error();
     }
     const auto places = places_of(table, *file);
@@ -98,7 +100,7 @@ Result<std::uint64_t> read_table(SQLite::Database& database, const TableShape& t
         for (std::size_t column = 0; column < table.columns.size(); ++column) {
             const auto cell = exchange::read_csv_cell(file->at(row, (*places)[column]), table.columns[column]);
             if (!cell) {
-                return file->error_at(row, cell.error().message);
+                return file->error_at(row, Said{cell.error()});
             }
             bind_cell(insert, static_cast<int>(column) + 1, *cell);
         }
@@ -106,7 +108,7 @@ Result<std::uint64_t> read_table(SQLite::Database& database, const TableShape& t
             insert.exec();
         } catch (const SQLite::Exception& thrown) {
             if (breaks_a_rule(thrown)) {
-                return file->error_at(row, std::string{"the row breaks a rule of the table ("} + thrown.what() + ")");
+                return file->error_at(row, said("the row breaks a rule of the table (%1)", thrown.what()));
             }
             throw;
         }
@@ -140,9 +142,10 @@ Result<void> see_to_references(SQLite::Database& database, Broken broken, CsvRea
         while (check.executeStep()) {
             const auto table = check.getColumn(0).getString();
             if (broken == Broken::EndsIt || check.getColumn(1).isNull()) {
-                return Error{ErrorCode::Malformed, table + ".csv: row " + check.getColumn(1).getString() +
-                                                       " names a row of " + check.getColumn(2).getString() +
-                                                       ".csv that is not there; mend it, or say --leave-out-broken"};
+                return Error{
+                    ErrorCode::Malformed,
+                    said("%1.csv: row %2 names a row of %3.csv that is not there; mend it, or say --leave-out-broken",
+                         table, check.getColumn(1).getString(), check.getColumn(2).getString())};
             }
             rows.emplace_back(table, check.getColumn(1).getInt64());
         }
@@ -212,7 +215,7 @@ Result<void> take_photos(const fs::path& source, const fs::path& home, CsvRead& 
     }
     for (const auto& photo : *photos) {
         if (!goes_on(progress, read.photos, photos->size())) {
-            return Error{ErrorCode::Unwritable, "stopped; nothing was kept of it"};
+            return Error{ErrorCode::Unwritable, said("stopped; nothing was kept of it")};
         }
         std::error_code failure;
         fs::create_directories((home / photo).parent_path(), failure);
@@ -220,8 +223,8 @@ Result<void> take_photos(const fs::path& source, const fs::path& home, CsvRead& 
             fs::copy_file(source / photo, home / photo, failure);
         }
         if (failure) {
-            return Error{ErrorCode::Unwritable,
-                         photo + " could not be copied (" + failure.message() + "); make room or choose another place"};
+            return Error{ErrorCode::Unwritable, said("%1 could not be copied (%2); make room or choose another place",
+                                                     photo, failure.message())};
         }
         const auto digest = sha256_of_file(home / photo);
         if (!digest) {
@@ -229,9 +232,9 @@ Result<void> take_photos(const fs::path& source, const fs::path& home, CsvRead& 
         }
         const auto stem = fs::path{photo}.stem().string();
         if (stem.size() == digest->size() && stem != *digest) {
-            return Error{ErrorCode::Damaged, (source / photo).string() +
-                                                 " is not the photo that its name says; put the original in its place or "
-                                                 "take it away"};
+            return Error{ErrorCode::Damaged,
+                         said("%1 is not the photo that its name says; put the original in its place or take it away",
+                              (source / photo).string())};
         }
         ++read.photos;
     }
@@ -244,7 +247,7 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
 {
     std::error_code failure;
     if (!fs::is_directory(source, failure)) {
-        return Error{ErrorCode::NotFound, "there is no folder " + source.string()};
+        return Error{ErrorCode::NotFound, said("there is no folder %1", source.string())};
     }
     const auto target = with_name(folder);
     if (auto free = must_be_new_or_empty(target); !free) {
@@ -255,9 +258,9 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
         return schema.error();
     }
     if (*schema > known_migrations().back().version) {
-        return Error{ErrorCode::TooNew, source.string() + " was made by a newer version of this program (schema " +
-                                            std::to_string(*schema) + ", this one knows " +
-                                            std::to_string(known_migrations().back().version) + "); import it with that one"};
+        return Error{ErrorCode::TooNew, said("%1 was made by a newer version of this program (schema %2, this one "
+                                             "knows %3); import it with that one",
+                                             source.string(), *schema, known_migrations().back().version)};
     }
     auto temporary = TemporaryFolder::beside(target);
     if (!temporary) {
@@ -266,7 +269,7 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
     const auto unnamed = temporary->path() / "household";
     fs::create_directories(unnamed / "photos", failure);
     if (failure) {
-        return Error{ErrorCode::Unwritable, target.string() + " cannot be made (" + failure.message() + ")"};
+        return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2)", target.string(), failure.message())};
     }
     CsvRead read;
     try {
@@ -283,14 +286,14 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
         // Opening takes the steps of the schema that the export had not, and shows whether the program can read it all.
         const auto store = HouseholdStore::open(unnamed);
         if (!store) {
-            return not_an_export(source, "gives no household that can be opened (" + store.error().message + ")");
+            return not_an_export(source, said("gives no household that can be opened (%1)", store.error()));
         }
         const auto household = store->load();
         if (!household) {
-            return not_an_export(source, "gives no household (household.csv needs one row)");
+            return not_an_export(source, said("gives no household (household.csv needs one row)"));
         }
         if (const auto events = store->events(); !events) {
-            return not_an_export(source, "gives no household (" + events.error().message + ")");
+            return not_an_export(source, said("gives no household (%1)", events.error()));
         }
     }
     fs::remove_all(unnamed / "backups", failure); // The copy before a step of a household that nobody had yet.

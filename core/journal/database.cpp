@@ -85,29 +85,27 @@ Error error_of(const SQLite::Exception& thrown, const std::filesystem::path& fil
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return {ErrorCode::Locked,
-                name + " is held by another program; close that one or try again in a moment"};
+                said("%1 is held by another program; close that one or try again in a moment", name)};
     case SQLITE_NOTADB:
-        return {ErrorCode::NotAHousehold, name + " is not a household; it was not made by this program"};
+        return {ErrorCode::NotAHousehold, said("%1 is not a household; it was not made by this program", name)};
     case SQLITE_CORRUPT:
     case SQLITE_CONSTRAINT:
     case SQLITE_MISMATCH:
         return {ErrorCode::Damaged,
-                name + " is damaged (" + thrown.what() + "); restore a backup, the file was left as it is"};
+                said("%1 is damaged (%2); restore a backup, the file was left as it is", name, thrown.what())};
     case SQLITE_FULL:
-        return {ErrorCode::Unwritable,
-                name + " could not be written, the disk is full; make room and repeat"};
+        return {ErrorCode::Unwritable, said("%1 could not be written, the disk is full; make room and repeat", name)};
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_CANTOPEN:
         return {
             ErrorCode::Unwritable,
-            name +
-                " cannot be written; its folder must be one where you may write, or copy it to such a one"};
+            said("%1 cannot be written; its folder must be one where you may write, or copy it to such a one", name)};
     case SQLITE_IOERR:
-        return {ErrorCode::Unwritable, name + " could not be read or written (" + thrown.what() +
-                                           "); the disk may be full or failing"};
+        return {ErrorCode::Unwritable,
+                said("%1 could not be read or written (%2); the disk may be full or failing", name, thrown.what())};
     default:
-        return {ErrorCode::Damaged, name + " could not be used (" + thrown.what() + "); restore a backup"};
+        return {ErrorCode::Damaged, said("%1 could not be used (%2); restore a backup", name, thrown.what())};
     }
 }
 
@@ -122,26 +120,25 @@ Result<void> check_header(const std::filesystem::path& file, int newest_version)
     std::array<char, 100> header{};
     const auto first = first_bytes(file, header);
     if (!first) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; you need the right to read it"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; you need the right to read it", file.string())};
     }
     const std::size_t read = *first;
     if (std::string_view{header.data(), std::min(read, kMagic.size())} != kMagic) {
         return Error{ErrorCode::NotAHousehold,
-                     file.string() + " is not a household; it was not made by this program"};
+                     said("%1 is not a household; it was not made by this program", file.string())};
     }
     if (read < header.size()) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (cut off after " +
-                                             std::to_string(read) +
-                                             " bytes); restore a backup, the file was left as it is"};
+        return Error{ErrorCode::Damaged,
+                     said("%1 is damaged (cut off after %2 bytes); restore a backup, the file was left as it is",
+                          file.string(), read)};
     }
     if (big_endian(header, 68) != kApplicationId) {
-        return Error{ErrorCode::NotAHousehold, file.string() + " is the database of another program"};
+        return Error{ErrorCode::NotAHousehold, said("%1 is the database of another program", file.string())};
     }
     if (const int version = big_endian(header, 60); version > newest_version) {
-        return Error{ErrorCode::TooNew, file.string() +
-                                            " was written by a newer version of this program (schema " +
-                                            std::to_string(version) + ", this one knows " +
-                                            std::to_string(newest_version) + "); it was left untouched"};
+        return Error{ErrorCode::TooNew, said("%1 was written by a newer version of this program (schema %2, this one "
+                                             "knows %3); it was left untouched",
+                                             file.string(), version, newest_version)};
     }
     return {};
 }
@@ -169,8 +166,8 @@ Result<void> quick_check(SQLite::Database& database, const std::filesystem::path
         check.reset();
         database.exec("PRAGMA ignore_check_constraints = OFF");
         if (finding != "ok") {
-            return Error{ErrorCode::Damaged, file.string() + " is damaged (" + finding +
-                                                 "); restore a backup, the file was left as it is"};
+            return Error{ErrorCode::Damaged, said("%1 is damaged (%2); restore a backup, the file was left as it is",
+                                                  file.string(), finding)};
         }
         return {};
     } catch (const SQLite::Exception& thrown) {
@@ -193,15 +190,15 @@ Result<void> copy_verified(SQLite::Database& database, const std::filesystem::pa
         const auto finding = written.execAndGet("PRAGMA integrity_check(1)").getString();
         if (finding != "ok") {
             std::filesystem::remove(unnamed, failure);
-            return Error{ErrorCode::Damaged, "the copy " + copy.string() + " did not come out sound (" +
-                                                 one_line(finding) + "); the household was left as it is"};
+            return Error{ErrorCode::Damaged,
+                         said("the copy %1 did not come out sound (%2); the household was left as it is", copy.string(),
+                              one_line(finding))};
         }
         const bool is_that_version =
             !version || written.execAndGet("PRAGMA user_version").getInt() == *version;
         if (!is_that_version || row_counts(written) != row_counts(database)) {
             std::filesystem::remove(unnamed, failure);
-            return Error{ErrorCode::Unwritable,
-                         "the copy " + copy.string() + " differs from what was copied"};
+            return Error{ErrorCode::Unwritable, said("the copy %1 differs from what was copied", copy.string())};
         }
     } catch (const SQLite::Exception& thrown) {
         std::filesystem::remove(unnamed, failure);
@@ -210,7 +207,7 @@ Result<void> copy_verified(SQLite::Database& database, const std::filesystem::pa
     std::filesystem::rename(unnamed, copy, failure);
     if (failure) {
         std::filesystem::remove(unnamed, failure);
-        return Error{ErrorCode::Unwritable, "the copy " + copy.string() + " could not be given its name"};
+        return Error{ErrorCode::Unwritable, said("the copy %1 could not be given its name", copy.string())};
     }
     return {};
 }

@@ -110,8 +110,8 @@ Result<void> take_pictures(HouseholdStore& store, const home::Household& househo
             write_cached(book.file_of(entry), taken[at].file);
             std::error_code failure;
             if (std::filesystem::file_size(book.file_of(entry), failure) != taken[at].file.size() || failure) {
-                return Error{ErrorCode::Unwritable, book.file_of(entry).string() +
-                                                        " could not be written; make room or choose another folder"};
+                return Error{ErrorCode::Unwritable, said("%1 could not be written; make room or choose another folder",
+                                                         book.file_of(entry).string())};
             }
             if (taken[at].green) {
                 measurements.push_back({.plant = one.plant,

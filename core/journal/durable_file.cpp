@@ -61,8 +61,10 @@ std::optional<std::string> write_and_rename(const fs::path& file, photo::ByteVie
 Result<void> write_durably(const fs::path& file, photo::ByteView bytes)
 {
     if (const auto trouble = write_and_rename(file, bytes, Sync::Yes)) {
-        return Error{ErrorCode::Unwritable, file.string() + " cannot be written (" + *trouble +
-                                                "); make room or choose a folder where you may write, and start again"};
+        return Error{
+            ErrorCode::Unwritable,
+            said("%1 cannot be written (%2); make room or choose a folder where you may write, and start again",
+                 file.string(), *trouble)};
     }
     return {};
 }

@@ -13,11 +13,11 @@ Result<Details> read_details(const std::string& text)
     const auto json = nlohmann::json::parse(text, nullptr, false);
     Details details;
     if (!json.is_object()) {
-        return Error{ErrorCode::Damaged, "no object: " + text};
+        return Error{ErrorCode::Damaged, said("no object: %1", text)};
     }
     for (const auto& [name, value] : json.items()) {
         if (!value.is_string()) {
-            return Error{ErrorCode::Damaged, "no text: " + name};
+            return Error{ErrorCode::Damaged, said("no text: %1", name)};
         }
         details.emplace(name, value.get<std::string>());
     }
@@ -32,8 +32,8 @@ Result<home::Event> event_in(SQLite::Statement& rows, const std::filesystem::pat
     const auto entered = read_instant(rows.getColumn(5).getString());
     const auto details = read_details(rows.getColumn(7).getString());
     if (!kind || !happened || !entered || !details) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (an event of " + rows.getColumn(4).getString() +
-                                             " cannot be read); restore a backup"};
+        return Error{ErrorCode::Damaged, said("%1 is damaged (an event of %2 cannot be read); restore a backup",
+                                              file.string(), rows.getColumn(4).getString())};
     }
     return home::Event{.plant = id_in(rows.getColumn(1)),
                        .kind = *kind,
@@ -64,7 +64,7 @@ Result<home::Event> event_of(SQLite::Database& database, const std::filesystem::
     row.bind(1, id);
     if (!row.executeStep()) {
         return Error{ErrorCode::Damaged,
-                     file.string() + " is damaged (event " + std::to_string(id) + " is missing); restore a backup"};
+                     said("%1 is damaged (event %2 is missing); restore a backup", file.string(), id)};
     }
     return event_in(row, file);
 }
@@ -140,8 +140,9 @@ Result<void> HouseholdStore::record(std::span<const home::Event> happened)
         return {};
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
-                                                  "; a plant or spot of it is not in the household"};
+            return Error{ErrorCode::NotFound,
+                         said("nothing was recorded in %1; a plant or spot of it is not in the household",
+                              inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }

@@ -45,16 +45,17 @@ Result<int> snapshot(const fs::path& database_file, const fs::path& copy)
                 }
             }
             if (outcome != SQLITE_DONE) {
-                return Error{ErrorCode::Locked, database_file.string() +
-                                                    " is held by another program; close that one or try again in a moment"};
+                return Error{ErrorCode::Locked,
+                             said("%1 is held by another program; close that one or try again in a moment",
+                                  database_file.string())};
             }
             written.exec("PRAGMA journal_mode = DELETE");
             schema = written.execAndGet("PRAGMA user_version").getInt();
             if (auto sound = quick_check(written, database_file); !sound) {
                 return Error{ErrorCode::Damaged,
-                             database_file.string() +
-                                 " is damaged and was not backed up; `lathhouse check` says where, and `lathhouse "
-                                 "export csv DIR --salvage` saves what can be read"};
+                             said("%1 is damaged and was not backed up; `lathhouse check` says where, and `lathhouse "
+                                  "export csv DIR --salvage` saves what can be read",
+                                  database_file.string())};
             }
         }
         return schema;
@@ -87,10 +88,11 @@ Result<BackupMade> back_up(const fs::path& folder, const fs::path& archive, Exis
     std::error_code failure;
     const auto there = fs::status(target, failure);
     if (fs::is_directory(there)) {
-        return Error{ErrorCode::Unwritable, target.string() + " is a folder; name a file in it"};
+        return Error{ErrorCode::Unwritable, said("%1 is a folder; name a file in it", target.string())};
     }
     if (fs::exists(there) && existing == Existing::Refused) {
-        return Error{ErrorCode::Unwritable, target.string() + " is there already; choose another name, or say --replace"};
+        return Error{ErrorCode::Unwritable,
+                     said("%1 is there already; choose another name, or say --replace", target.string())};
     }
     auto temporary = TemporaryFolder::beside(target);
     if (!temporary) {
@@ -138,7 +140,8 @@ Result<BackupMade> back_up(const fs::path& folder, const fs::path& archive, Exis
     if (existing == Existing::Replaced) {
         fs::rename(unnamed, target, failure);
         if (failure) {
-            return Error{ErrorCode::Unwritable, target.string() + " could not be replaced (" + failure.message() + ")"};
+            return Error{ErrorCode::Unwritable,
+                         said("%1 could not be replaced (%2)", target.string(), failure.message())};
         }
     } else if (auto named = rename_unless_there(unnamed, target); !named) {
         return named.error();
@@ -166,7 +169,7 @@ Result<Restored> restore(const fs::path& archive, const fs::path& folder, const 
     }
     if (std::ranges::find(bag->files(), kDatabaseName, &exchange::BagEntry::path) == bag->files().end()) {
         return Error{ErrorCode::NotAHousehold,
-                     archive.string() + " has no data/" + kDatabaseName + " in it; it is no backup of a household"};
+                     said("%1 has no data/%2 in it; it is no backup of a household", archive.string(), kDatabaseName)};
     }
     auto temporary = TemporaryFolder::beside(target);
     if (!temporary) {
@@ -175,14 +178,13 @@ Result<Restored> restore(const fs::path& archive, const fs::path& folder, const 
     std::error_code failure;
     if (const auto space = fs::space(temporary->path(), failure); !failure && space.available < bag->bytes()) {
         return Error{ErrorCode::Unwritable,
-                     target.parent_path().string() + " has room for " + std::to_string(space.available / 1'000'000) +
-                         " MB and the household needs " + std::to_string(bag->bytes() / 1'000'000 + 1) +
-                         " MB; make room or choose another place"};
+                     said("%1 has room for %2 MB and the household needs %3 MB; make room or choose another place",
+                          target.parent_path().string(), space.available / 1'000'000, bag->bytes() / 1'000'000 + 1)};
     }
     const auto unnamed = temporary->path() / "household";
     fs::create_directories(unnamed / "photos", failure);
     if (failure) {
-        return Error{ErrorCode::Unwritable, target.string() + " cannot be made (" + failure.message() + ")"};
+        return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2)", target.string(), failure.message())};
     }
     if (auto unpacked = bag->unpack(&unnamed, &belongs, progress); !unpacked) {
         return unpacked.error();
@@ -193,12 +195,14 @@ Result<Restored> restore(const fs::path& archive, const fs::path& folder, const 
     const auto in_backup = [&](const Error& error) -> Error {
         switch (error.code) {
         case ErrorCode::TooNew:
-            return {error.code, archive.string() + " was made by a newer version of this program; restore it with that "
-                                                   "one, nothing was made here"};
+            return {
+                error.code,
+                said("%1 was made by a newer version of this program; restore it with that one, nothing was made here",
+                     archive.string())};
         case ErrorCode::NotAHousehold:
-            return {error.code, archive.string() + " holds a database that is no household of this program"};
+            return {error.code, said("%1 holds a database that is no household of this program", archive.string())};
         default:
-            return {error.code, archive.string() + " holds a database that cannot be used; use another backup"};
+            return {error.code, said("%1 holds a database that cannot be used; use another backup", archive.string())};
         }
     };
     if (auto header = check_header(file, known_migrations().back().version); !header) {

@@ -130,29 +130,31 @@ RowJson off_the_list(RowJson row, const char* flag)
     return row;
 }
 
-/// What speaks against taking a spot off the list, a sentence; empty where nothing does.
-std::string why_spot_stays(SQLite::Database& database, home::SpotId spot)
+/// What speaks against taking a spot off the list; nullopt where nothing does.
+std::optional<Said> why_spot_stays(SQLite::Database& database, home::SpotId spot)
 {
     struct Reason {
         const char* query;
-        const char* words;
+        Sentence<0> words;
     };
     constexpr std::array<Reason, 6> kReasons{
-        {{"SELECT 1 FROM plants WHERE (spot_id = ?1 OR pinned_spot_id = ?1) AND id NOT IN (SELECT plant_id FROM gone_plants)",
-          "a plant stands there or is kept there"},
-         {"SELECT 1 FROM pins WHERE spot_id = ?1 AND taken_back_at IS NULL", "a plant is pinned to it"},
-         {"SELECT 1 FROM readings_that_count WHERE spot_id = ?1", "its thermometer has readings"},
-         {"SELECT 1 FROM events_that_count WHERE spot_id = ?1", "the journal tells of it"},
+        {{"SELECT 1 FROM plants WHERE (spot_id = ?1 OR pinned_spot_id = ?1) AND id NOT IN (SELECT plant_id FROM "
+          "gone_plants)",
+          said_later("a plant stands there or is kept there")},
+         {"SELECT 1 FROM pins WHERE spot_id = ?1 AND taken_back_at IS NULL", said_later("a plant is pinned to it")},
+         {"SELECT 1 FROM readings_that_count WHERE spot_id = ?1", said_later("its thermometer has readings")},
+         {"SELECT 1 FROM events_that_count WHERE spot_id = ?1", said_later("the journal tells of it")},
          {"SELECT 1 FROM planned_stays WHERE spot_id = ?1", "a plan that was accepted uses it"},
-         {"SELECT 1 FROM plants WHERE spot_id = ?1 OR pinned_spot_id = ?1", "a plant that is gone stood there"}}};
+         {"SELECT 1 FROM plants WHERE spot_id = ?1 OR pinned_spot_id = ?1",
+          said_later("a plant that is gone stood there")}}};
     for (const auto& reason : kReasons) {
         SQLite::Statement used{database, reason.query};
         used.bind(1, spot);
         if (used.executeStep()) {
-            return reason.words;
+            return said_now(reason.words);
         }
     }
-    return {};
+    return std::nullopt;
 }
 
 /// Takes part in one change: keeps each row as it was and as it is.
@@ -268,7 +270,7 @@ private:
         }
         const auto before = row_of(database_, table, spot.id);
         if (before.is_null() || before["gone"] == 1) {
-            return Error{ErrorCode::NotFound, "the spot \"" + spot.name + "\" is no longer there"};
+            return Error{ErrorCode::NotFound, said("the spot \"%1\" is no longer there", spot.name)};
         }
         const auto view_before = row_of(database_, views, spot.id);
         update_spot(database_, spot);
@@ -285,7 +287,7 @@ private:
         if (plant.id != 0) {
             const auto before = row_of(database_, table, plant.id);
             if (before.is_null() || before["withdrawn"] == 1) {
-                return Error{ErrorCode::NotFound, "the plant \"" + plant.name + "\" is no longer there"};
+                return Error{ErrorCode::NotFound, said("the plant \"%1\" is no longer there", plant.name)};
             }
             update_plant(database_, plant);
             keep(table, plant.id, before);
@@ -311,11 +313,11 @@ private:
         const auto& table = table_called("spots");
         const auto before = row_of(database_, table, id);
         if (before.is_null() || before["gone"] == 1) {
-            return Error{ErrorCode::NotFound, "the spot is no longer there"};
+            return Error{ErrorCode::NotFound, said("the spot is no longer there")};
         }
-        if (const auto why = why_spot_stays(database_, id); !why.empty()) {
-            return Error{ErrorCode::OutOfRange, before["name"].get<std::string>() + " stays on the list: " + why +
-                                                    "; with 0 pots the plan uses it no more"};
+        if (const auto why = why_spot_stays(database_, id)) {
+            return Error{ErrorCode::OutOfRange, said("%1 stays on the list: %2; with 0 pots the plan uses it no more",
+                                                     before["name"].get<std::string>(), *why)};
         }
         set_row(database_, table, id, off_the_list(before, "gone"));
         keep(table, id, before);
@@ -398,7 +400,8 @@ Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change,
         };
         turned.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getInt(), json(2), json(3)});
         if (turned.back().before.is_discarded() || turned.back().after.is_discarded()) {
-            return Error{ErrorCode::Damaged, "the household is damaged (a change of its rows cannot be read); restore a backup"};
+            return Error{ErrorCode::Damaged,
+                         said("the household is damaged (a change of its rows cannot be read); restore a backup")};
         }
     }
     std::vector<int> moves;
@@ -415,8 +418,8 @@ Result<void> turn_changed_rows(SQLite::Database& database, home::EventId change,
         }
         const auto& json = undo ? row.before : row.after;
         if (row.table == "spots" && json.is_object() && json.value("gone", 0) == 1) {
-            if (const auto why = why_spot_stays(database, row.id); !why.empty()) {
-                return Error{ErrorCode::OutOfRange, "the spot cannot be taken back: " + why};
+            if (const auto why = why_spot_stays(database, row.id)) {
+                return Error{ErrorCode::OutOfRange, said("the spot cannot be taken back: %1", *why)};
             }
         }
         set_row(database, table_called(row.table), row.id, json);
@@ -454,8 +457,9 @@ Result<home::EventId> HouseholdStore::change(const home::HouseholdChange& change
         return event;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange, std::string{"nothing was changed ("} + thrown.what() +
-                                                    "); names must differ, also from those of plants that are gone, and numbers lie in their ranges"};
+            return Error{ErrorCode::OutOfRange, said("nothing was changed (%1); names must differ, also from those of "
+                                                     "plants that are gone, and numbers lie in their ranges",
+                                                     thrown.what())};
         }
         return error_of(thrown, inside_->file);
     }

@@ -10,10 +10,10 @@ int next_id(SQLite::Database& database, const char* table)
     return database.execAndGet(std::string{"SELECT coalesce(max(id), 0) + 1 FROM "} + table).getInt();
 }
 
-Error broke_a_rule(const SQLite::Exception& thrown, const std::string& what)
+Error broke_a_rule(const SQLite::Exception& thrown, const Said& what)
 {
-    return {ErrorCode::OutOfRange, what + " was not added (" + thrown.what() +
-                                       "); its name must be new and its numbers in their ranges"};
+    return {ErrorCode::OutOfRange,
+            said("%1 was not added (%2); its name must be new and its numbers in their ranges", what, thrown.what())};
 }
 
 } // namespace
@@ -27,7 +27,7 @@ Result<home::SpotId> HouseholdStore::add(home::Spot spot)
         transaction.commit();
         return spot.id;
     } catch (const SQLite::Exception& thrown) {
-        return breaks_a_rule(thrown) ? broke_a_rule(thrown, "the spot \"" + spot.name + "\"")
+        return breaks_a_rule(thrown) ? broke_a_rule(thrown, said("the spot \"%1\"", spot.name))
                                      : error_of(thrown, inside_->file);
     }
 }
@@ -45,7 +45,7 @@ Result<home::PlantId> HouseholdStore::add(home::Plant plant, calendar::Date sinc
         transaction.commit();
         return plant.id;
     } catch (const SQLite::Exception& thrown) {
-        return breaks_a_rule(thrown) ? broke_a_rule(thrown, "the plant \"" + plant.name + "\"")
+        return breaks_a_rule(thrown) ? broke_a_rule(thrown, said("the plant \"%1\"", plant.name))
                                      : error_of(thrown, inside_->file);
     }
 }
@@ -94,9 +94,9 @@ Result<std::optional<home::AcceptedPlan>> HouseholdStore::accepted_plan() const
             const auto to = calendar::parse_date(rows.getColumn(3).getString());
             const auto accepted = read_instant(rows.getColumn(4).getString());
             if (!from || !to || !accepted) {
-                return Error{ErrorCode::Damaged, inside_->file.string() +
-                                                     " is damaged (a stay of the accepted plan cannot be "
-                                                     "read); restore a backup"};
+                return Error{ErrorCode::Damaged,
+                             said("%1 is damaged (a stay of the accepted plan cannot be read); restore a backup",
+                                  inside_->file.string())};
             }
             if (!plan) {
                 plan = home::AcceptedPlan{*accepted, {}};

@@ -26,10 +26,10 @@ void look_at_form(SQLite::Database& database, CheckReport& report)
 {
     SQLite::Statement rows{database, "PRAGMA integrity_check(" + std::to_string(kMostFindings) + ")"};
     while (rows.executeStep()) {
-        auto said = rows.getColumn(0).getString();
-        if (said != "ok") {
-            std::ranges::replace(said, '\n', ' ');
-            report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, std::move(said)});
+        auto found = rows.getColumn(0).getString();
+        if (found != "ok") {
+            std::ranges::replace(found, '\n', ' ');
+            report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, Said{found}});
         }
     }
 }
@@ -40,7 +40,7 @@ void look_at_references(SQLite::Database& database, CheckReport& report)
     for (int found = 0; found < kMostFindings && rows.executeStep(); ++found) {
         const auto row = rows.getColumn(1).isNull() ? std::string{"a row"} : "row " + rows.getColumn(1).getString();
         report.findings.push_back({FindingKind::BrokenReference, rows.getColumn(0).getString() + ", " + row,
-                                   "names a row of " + rows.getColumn(2).getString() + " that is not there"});
+                                   said("names a row of %1 that is not there", rows.getColumn(2).getString())});
     }
 }
 
@@ -56,8 +56,8 @@ void look_at_measured_photos(SQLite::Database& database, CheckReport& report)
                                      "ORDER BY id"};
     for (int found = 0; found < kMostFindings && rows.executeStep(); ++found) {
         report.findings.push_back({FindingKind::MeasuredPhotoUnknown, "measurements, row " + rows.getColumn(0).getString(),
-                                   rows.getColumn(2).getString() + " of " + rows.getColumn(3).getString() +
-                                       " was measured in the photo " + rows.getColumn(1).getString()});
+                                   said("%1 of %2 was measured in the photo %3", rows.getColumn(2).getString(),
+                                        rows.getColumn(3).getString(), rows.getColumn(1).getString())});
     }
 }
 
@@ -66,11 +66,11 @@ std::optional<std::vector<ListedPhoto>> look_at_database(const fs::path& file, C
 {
     auto database = open_to_read(file);
     if (!database) {
-        report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, database.error().message});
+        report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, Said{database.error()}});
         return std::nullopt;
     }
     const auto damaged = [&](const SQLite::Exception& thrown) {
-        report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, thrown.what()});
+        report.findings.push_back({FindingKind::DatabaseDamaged, kDatabaseName, Said{thrown.what()}});
     };
     try {
         report.schema = database->execAndGet("PRAGMA user_version").getInt();
@@ -111,7 +111,7 @@ std::optional<Result<std::string>> digest_of(const fs::path& file, std::uint64_t
 {
     const std::unique_ptr<std::FILE, int (*)(std::FILE*)> input{std::fopen(file.c_str(), "rb"), &std::fclose};
     if (!input) {
-        return Result<std::string>{Error{ErrorCode::Unreadable, "it cannot be read"}};
+        return Result<std::string>{Error{ErrorCode::Unreadable, said("it cannot be read")}};
     }
     Sha256 digest;
     std::vector<char> piece(std::size_t{1} << 20);
@@ -123,7 +123,7 @@ std::optional<Result<std::string>> digest_of(const fs::path& file, std::uint64_t
         }
     }
     if (std::ferror(input.get()) != 0) {
-        return Result<std::string>{Error{ErrorCode::Unreadable, "it cannot be read to its end"}};
+        return Result<std::string>{Error{ErrorCode::Unreadable, said("it cannot be read to its end")}};
     }
     return Result<std::string>{digest.hex()};
 }
@@ -136,9 +136,9 @@ void look_at_folder(const fs::path& folder, CheckReport& report)
     for (fs::directory_iterator entry{folder, failure}, end; !failure && entry != end; entry.increment(failure)) {
         const auto name = entry->path().filename().string();
         if (is_temporary_name(entry->path())) {
-            report.findings.push_back({FindingKind::LeftOver, name, ""});
+            report.findings.push_back({FindingKind::LeftOver, name, {}});
         } else if (std::ranges::find(kOurs, name) == kOurs.end()) {
-            report.findings.push_back({FindingKind::FileUnknown, name, ""});
+            report.findings.push_back({FindingKind::FileUnknown, name, {}});
         }
     }
     for (const char* below : {"photos", "backups"}) {
@@ -147,7 +147,7 @@ void look_at_folder(const fs::path& folder, CheckReport& report)
             std::error_code ignored;
             if (is_temporary_name(entry->path()) && entry->is_regular_file(ignored)) {
                 report.findings.push_back(
-                    {FindingKind::LeftOver, entry->path().lexically_relative(folder).generic_string(), ""});
+                    {FindingKind::LeftOver, entry->path().lexically_relative(folder).generic_string(), {}});
             }
         }
         failure.clear();
@@ -211,14 +211,15 @@ Result<CheckReport> check_household(const fs::path& folder, const Progress& prog
         return photos.error();
     }
     for (const auto& path : odd) {
-        report.findings.push_back({FindingKind::FileUnknown, path, "it is a link or has a name that no archive takes"});
+        report.findings.push_back(
+            {FindingKind::FileUnknown, path, said("it is a link or has a name that no archive takes")});
     }
     std::set<std::string> known;
     if (listed) {
         for (const auto& photo : *listed) {
             known.insert(photo.path);
             if (!std::ranges::binary_search(*photos, photo.path)) {
-                report.findings.push_back({FindingKind::PhotoMissing, photo.path, ""});
+                report.findings.push_back({FindingKind::PhotoMissing, photo.path, {}});
             }
         }
     }
@@ -231,20 +232,22 @@ Result<CheckReport> check_household(const fs::path& folder, const Progress& prog
     for (const auto& photo : *photos) {
         const auto named = digest_in(photo);
         if (named.empty()) {
-            report.findings.push_back({FindingKind::FileUnknown, photo, "it is not named as a photo of a household"});
+            report.findings.push_back(
+                {FindingKind::FileUnknown, photo, said("it is not named as a photo of a household")});
             continue;
         }
         const auto digest = digest_of(home / photo, report.photo_bytes, whole, progress);
         if (!digest) {
-            return Error{ErrorCode::Unavailable, "stopped; nothing was changed"};
+            return Error{ErrorCode::Unavailable, said("stopped; nothing was changed")};
         }
         ++report.photos;
         if (!*digest) {
-            report.findings.push_back({FindingKind::PhotoUnreadable, photo, digest->error().message});
+            report.findings.push_back({FindingKind::PhotoUnreadable, photo, Said{digest->error()}});
         } else if (**digest != named) {
-            report.findings.push_back({FindingKind::PhotoAltered, photo, "its content has the digest " + **digest});
+            report.findings.push_back(
+                {FindingKind::PhotoAltered, photo, said("its content has the digest %1", **digest)});
         } else if (listed && knows_photos && !known.contains(photo)) {
-            report.findings.push_back({FindingKind::PhotoUnknown, photo, ""});
+            report.findings.push_back({FindingKind::PhotoUnknown, photo, {}});
         }
     }
     look_at_folder(home, report);

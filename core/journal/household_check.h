@@ -32,7 +32,7 @@ bool is_fault(FindingKind kind);
 struct Finding {
     FindingKind kind;
     std::string where; ///< A file below the household's folder, or a table with the row's id.
-    std::string what;  ///< More about it; may be empty.
+    Said what;         ///< More about it; may be empty.
 };
 
 struct CheckReport {

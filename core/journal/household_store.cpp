@@ -185,23 +185,22 @@ std::optional<Error> obstacle(const fs::path& folder)
         return std::nullopt;
     }
     if (!fs::is_directory(status)) {
-        return Error{ErrorCode::Unwritable, folder.string() + " is a file; choose a new or an empty folder"};
+        return Error{ErrorCode::Unwritable, said("%1 is a file; choose a new or an empty folder", folder.string())};
     }
     if (fs::exists(folder / kFileName, failure)) {
         return Error{ErrorCode::Unwritable,
-                     folder.string() + " already holds a household; choose a new or an empty folder"};
+                     said("%1 already holds a household; choose a new or an empty folder", folder.string())};
     }
     if (!fs::is_empty(folder, failure) || failure) {
-        return Error{ErrorCode::Unwritable,
-                     folder.string() + " is not empty; choose a new or an empty folder"};
+        return Error{ErrorCode::Unwritable, said("%1 is not empty; choose a new or an empty folder", folder.string())};
     }
     return std::nullopt;
 }
 
 Error cannot_make(const fs::path& folder, const std::string& reason)
 {
-    return {ErrorCode::Unwritable, "the household " + folder.string() + " cannot be made (" + reason +
-                                       "); choose a folder where you may write"};
+    return {ErrorCode::Unwritable,
+            said("the household %1 cannot be made (%2); choose a folder where you may write", folder.string(), reason)};
 }
 
 /// A folder that is removed again unless it is kept.
@@ -276,9 +275,9 @@ Result<HouseholdStore> HouseholdStore::create(const fs::path& folder, const home
         database.exec("PRAGMA journal_mode = WAL");
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange, "the household " + target.string() + " cannot be made (" +
-                                                    thrown.what() +
-                                                    "); names must differ and numbers lie in their ranges"};
+            return Error{ErrorCode::OutOfRange,
+                         said("the household %1 cannot be made (%2); names must differ and numbers lie in their ranges",
+                              target.string(), thrown.what())};
         }
         return error_of(thrown, target / kFileName);
     }
@@ -297,17 +296,17 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     std::error_code failure;
     const auto status = fs::status(target, failure);
     if (status.type() == fs::file_type::not_found) {
-        return Error{ErrorCode::NotFound, "there is no folder " + target.string() +
-                                              "; name a household's folder with --home, or make one with "
-                                              "`lathhouse demo`"};
+        return Error{
+            ErrorCode::NotFound,
+            said("there is no folder %1; name a household's folder with --home, or make one with `lathhouse demo`",
+                 target.string())};
     }
     if (!fs::is_directory(status)) {
-        return Error{ErrorCode::NotAHousehold,
-                     target.string() + " is not a folder; name a household's folder"};
+        return Error{ErrorCode::NotAHousehold, said("%1 is not a folder; name a household's folder", target.string())};
     }
     if (!fs::is_regular_file(file, failure)) {
         return Error{ErrorCode::NotAHousehold,
-                     target.string() + " is not a household; it has no file " + kFileName + " in it"};
+                     said("%1 is not a household; it has no file %2 in it", target.string(), kFileName)};
     }
     const auto newest = known_migrations().back().version;
     if (const auto header = check_header(file, newest); !header) {
@@ -315,7 +314,7 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     }
     if (access(target.c_str(), W_OK) != 0 || access(file.c_str(), W_OK) != 0) {
         return Error{ErrorCode::Unwritable,
-                     target.string() + " is read-only; copy the household to a folder where you may write"};
+                     said("%1 is read-only; copy the household to a folder where you may write", target.string())};
     }
     auto database = open_database(file);
     if (!database) {
@@ -361,16 +360,14 @@ Result<home::Household> HouseholdStore::load() const
                               "SELECT name, demonstration, place_name, latitude_degrees, longitude_degrees, "
                               "elevation_metres, time_zone FROM household"};
         if (!row.executeStep()) {
-            return Error{ErrorCode::Damaged,
-                         inside_->file.string() +
-                             " is damaged (it says nothing of its place); restore a backup"};
+            return Error{ErrorCode::Damaged, said("%1 is damaged (it says nothing of its place); restore a backup",
+                                                  inside_->file.string())};
         }
         const auto latitude = Latitude::from_degrees(row.getColumn(3).getDouble());
         const auto longitude = Longitude::from_degrees(row.getColumn(4).getDouble());
         if (!latitude || !longitude) {
-            return Error{ErrorCode::Damaged,
-                         inside_->file.string() +
-                             " is damaged (its place is not on the globe); restore a backup"};
+            return Error{ErrorCode::Damaged, said("%1 is damaged (its place is not on the globe); restore a backup",
+                                                  inside_->file.string())};
         }
         std::optional<Metres> elevation;
         if (!row.getColumn(5).isNull()) {
@@ -412,9 +409,9 @@ Result<void> HouseholdStore::keep_own_record(const climate::OwnRecord& record)
         return {};
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange,
-                         "the record was not kept in " + inside_->file.string() + " (" + thrown.what() +
-                             "); it needs a name, a height within -500 and 9000 m and possible values"};
+            return Error{ErrorCode::OutOfRange, said("the record was not kept in %1 (%2); it needs a name, a height "
+                                                     "within -500 and 9000 m and possible values",
+                                                     inside_->file.string(), thrown.what())};
         }
         return error_of(thrown, inside_->file);
     }
@@ -425,8 +422,7 @@ Result<void> HouseholdStore::remove_own_record()
     try {
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
         if (!journal::remove_own_record(inside_->database)) {
-            return Error{ErrorCode::NotFound,
-                         inside_->folder.string() + " has no record of its own to remove"};
+            return Error{ErrorCode::NotFound, said("%1 has no record of its own to remove", inside_->folder.string())};
         }
         transaction.commit();
         return {};

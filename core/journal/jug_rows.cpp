@@ -11,8 +11,8 @@ Result<std::vector<home::Jug>> HouseholdStore::jugs() const
             const auto jug = home::make_jug(rows.getColumn(0).getString(),
                                             Litres::from_litres(rows.getColumn(1).getDouble()));
             if (!jug) {
-                return Error{ErrorCode::Damaged, inside_->file.string() + " is damaged (" + jug.error().message +
-                                                     "); restore a backup"};
+                return Error{ErrorCode::Damaged,
+                             said("%1 is damaged (%2); restore a backup", inside_->file.string(), jug.error())};
             }
             jugs.push_back(*jug);
         }

@@ -35,11 +35,11 @@ Result<std::vector<double>> read_repeats(const std::string& text)
     const auto json = nlohmann::json::parse(text, nullptr, false);
     std::vector<double> repeats;
     if (!json.is_array() || json.empty()) {
-        return Error{ErrorCode::Damaged, "no readings: " + text};
+        return Error{ErrorCode::Damaged, said("no readings: %1", text)};
     }
     for (const auto& one : json) {
         if (!one.is_number()) {
-            return Error{ErrorCode::Damaged, "no number: " + text};
+            return Error{ErrorCode::Damaged, said("no number: %1", text)};
         }
         repeats.push_back(one.get<double>());
     }
@@ -58,8 +58,8 @@ Result<home::Measurement> measurement_in(SQLite::Statement& rows, const std::fil
     const bool has_time = !rows.getColumn(4).isNull();
     const auto time = has_time ? clock_of(rows.getColumn(4).getString()) : std::nullopt;
     if (!kind || !measured || !repeats || !method || !entered || has_time != time.has_value()) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (a measurement of " +
-                                             rows.getColumn(3).getString() + " cannot be read); restore a backup"};
+        return Error{ErrorCode::Damaged, said("%1 is damaged (a measurement of %2 cannot be read); restore a backup",
+                                              file.string(), rows.getColumn(3).getString())};
     }
     home::Measurement measurement{.plant = rows.getColumn(1).getInt(),
                                   .kind = *kind,
@@ -90,8 +90,8 @@ Result<home::Measurement> measurement_of(SQLite::Database& database, const std::
     SQLite::Statement row{database, std::string{kMeasurementColumns} + "FROM measurements WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (measurement " + std::to_string(id) +
-                                             " is missing); restore a backup"};
+        return Error{ErrorCode::Damaged,
+                     said("%1 is damaged (measurement %2 is missing); restore a backup", file.string(), id)};
     }
     return measurement_in(row, file);
 }
@@ -158,8 +158,9 @@ Result<std::vector<home::MeasurementId>> HouseholdStore::record(std::span<const 
         return ids;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "nothing was recorded in " + inside_->file.string() +
-                                                  "; a plant that was measured is not in the household"};
+            return Error{ErrorCode::NotFound,
+                         said("nothing was recorded in %1; a plant that was measured is not in the household",
+                              inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }
@@ -174,8 +175,8 @@ Result<void> HouseholdStore::turn_measurement(home::MeasurementId id, Direction 
                                 "SELECT undone FROM entry_states WHERE kind = 'measurement' AND row_id = ?"};
         state.bind(1, id);
         if (!state.executeStep()) {
-            return Error{ErrorCode::NotFound, "there is no measurement " + std::to_string(id) +
-                                                  "; `lathhouse list measurements` shows them"};
+            return Error{ErrorCode::NotFound,
+                         said("there is no measurement %1; `lathhouse list measurements` shows them", id)};
         }
         if ((state.getColumn(0).getInt() != 0) != undo) {
             SQLite::Statement insert{inside_->database, "INSERT INTO measurement_undos (measurement_id, undone, "

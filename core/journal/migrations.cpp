@@ -133,10 +133,9 @@ Result<void> bring_up_to_date(SQLite::Database& database, const std::filesystem:
             std::error_code failure;
             std::filesystem::create_directories(folder, failure);
             if (failure) {
-                return Error{ErrorCode::Unwritable,
-                             "the folder " + folder.string() +
-                                 " cannot be made for a copy; the household was left as "
-                                 "it is"};
+                return Error{
+                    ErrorCode::Unwritable,
+                    said("the folder %1 cannot be made for a copy; the household was left as it is", folder.string())};
             }
             const auto copy_now = [&] {
                 return copy_verified(database, folder / (kCopyName + std::to_string(present + 1) + ".sqlite3"),

@@ -23,10 +23,9 @@ climate::NightWeather weather_in(const SQLite::Column& sky, const SQLite::Column
     return {home::sky_of(sky.getString()), home::wind_of(wind.getString())};
 }
 
-Error unreadable_row(const std::filesystem::path& file, const std::string& what)
+Error unreadable_row(const std::filesystem::path& file, const Said& what)
 {
-    return {ErrorCode::Damaged,
-            file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
+    return {ErrorCode::Damaged, said("%1 is damaged (%2 cannot be read); restore a backup", file.string(), what)};
 }
 
 const std::string kReadingColumns = "SELECT spot_id, night_of, low_celsius, high_celsius, sky, wind, "
@@ -38,7 +37,7 @@ Result<home::Reading> reading_in(SQLite::Statement& rows, const std::filesystem:
     const auto night = calendar::parse_date(rows.getColumn(1).getString());
     const auto entered = read_instant(rows.getColumn(7).getString());
     if (!night || !entered) {
-        return unreadable_row(file, "a reading of " + rows.getColumn(1).getString());
+        return unreadable_row(file, said("a reading of %1", rows.getColumn(1).getString()));
     }
     return home::Reading{rows.getColumn(0).getInt(),
                          *night,
@@ -57,7 +56,7 @@ Result<home::Reading> reading_of(SQLite::Database& database, const std::filesyst
     SQLite::Statement row{database, kReadingColumns + "FROM readings WHERE id = ?"};
     row.bind(1, id);
     if (!row.executeStep()) {
-        return unreadable_row(file, "reading " + std::to_string(id));
+        return unreadable_row(file, said("reading %1", id));
     }
     return reading_in(row, file);
 }
@@ -70,7 +69,7 @@ Result<calendar::Instant> read_instant(const std::string& text)
         return form == '0' ? letter >= '0' && letter <= '9' : letter == form;
     };
     if (!std::ranges::equal(text, kForm, as_the_form)) {
-        return Error{ErrorCode::Malformed, "no moment: " + text.substr(0, 40)};
+        return Error{ErrorCode::Malformed, said("no moment: %1", text.substr(0, 40))};
     }
     const auto date = calendar::parse_date(std::string_view{text}.substr(0, 10));
     if (!date) {
@@ -106,7 +105,7 @@ Result<home::NightLog> HouseholdStore::night_log() const
             const auto night = calendar::parse_date(forecasts.getColumn(1).getString());
             const auto entered = read_instant(forecasts.getColumn(6).getString());
             if (!issued || !night || !entered) {
-                return unreadable_row(inside_->file, "a forecast of " + forecasts.getColumn(1).getString());
+                return unreadable_row(inside_->file, said("a forecast of %1", forecasts.getColumn(1).getString()));
             }
             log.forecasts.push_back({*issued, *night,
                                      Celsius::from_degrees(forecasts.getColumn(2).getDouble()),
@@ -138,9 +137,9 @@ Result<void> HouseholdStore::record(std::span<const home::Reading> readings)
         return {};
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "nothing was logged in " + inside_->file.string() +
-                                                  "; a spot is not in the household, or a temperature lies "
-                                                  "outside -90 to 60 degrees Celsius"};
+            return Error{ErrorCode::NotFound, said("nothing was logged in %1; a spot is not in the household, or a "
+                                                   "temperature lies outside -90 to 60 degrees Celsius",
+                                                   inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }
@@ -164,9 +163,9 @@ Result<void> HouseholdStore::record(std::span<const home::KeptForecast> forecast
         return {};
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange, "nothing was kept in " + inside_->file.string() +
-                                                    "; a forecast is of a night before it was made, or a "
-                                                    "temperature lies outside -90 to 60 degrees Celsius"};
+            return Error{ErrorCode::OutOfRange, said("nothing was kept in %1; a forecast is of a night before it was "
+                                                     "made, or a temperature lies outside -90 to 60 degrees Celsius",
+                                                     inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }

@@ -81,9 +81,8 @@ Result<std::shared_ptr<const climate::OwnRecord>> load_own_record(SQLite::Databa
     const auto longitude = Longitude::from_degrees(head.getColumn(4).getDouble());
     const auto imported = calendar::parse_date(head.getColumn(6).getString());
     if (!latitude || !longitude || !imported) {
-        return Error{ErrorCode::Damaged,
-                     database.getFilename() +
-                         " is damaged (its own record has no place or date); restore a backup"};
+        return Error{ErrorCode::Damaged, said("%1 is damaged (its own record has no place or date); restore a backup",
+                                              database.getFilename())};
     }
     climate::DailyRecord days{head.getColumn(1).getString()};
     // Dates as three numbers: cheaper than reading them as text.
@@ -99,8 +98,9 @@ Result<std::shared_ptr<const climate::OwnRecord>> load_own_record(SQLite::Databa
         // A record has a place for every month between its first and its last: a damaged date must not make millions.
         if (year < climate::kFirstYearOfRecords || year > climate::kLastYearOfRecords || number < 1 || number > 12 || of_month < 1 ||
             of_month > calendar::days_in_month(year, number)) {
-            return Error{ErrorCode::Damaged,
-                         database.getFilename() + " is damaged (a day of its own record has no date); restore a backup"};
+            return Error{
+                ErrorCode::Damaged,
+                said("%1 is damaged (a day of its own record has no date); restore a backup", database.getFilename())};
         }
         auto& month = days.month_to_write(year, number);
         const auto day = static_cast<std::size_t>(of_month - 1);
@@ -110,7 +110,7 @@ Result<std::shared_ptr<const climate::OwnRecord>> load_own_record(SQLite::Databa
     }
     if (days.empty()) {
         return Error{ErrorCode::Damaged,
-                     database.getFilename() + " is damaged (its own record has no days); restore a backup"};
+                     said("%1 is damaged (its own record has no days); restore a backup", database.getFilename())};
     }
     return std::make_shared<const climate::OwnRecord>(
         climate::OwnRecord{.name = head.getColumn(0).getString(),

@@ -39,7 +39,7 @@ std::string utf8_only(const std::string& name)
 
 Error unknown_photo(home::PhotoId id)
 {
-    return {ErrorCode::NotFound, "there is no photo " + std::to_string(id) + "; `lathhouse list photos` shows them"};
+    return {ErrorCode::NotFound, said("there is no photo %1; `lathhouse list photos` shows them", id)};
 }
 
 /// What has just been added is the latest of all entries.
@@ -69,8 +69,9 @@ Result<void> append_row(SQLite::Database& database, const std::filesystem::path&
         transaction.commit();
         return {};
     } catch (const SQLite::Exception& thrown) {
-        return breaks_a_rule(thrown) ? Error{ErrorCode::NotFound, "there is no such plant; `lathhouse list plants` shows them"}
-                                     : error_of(thrown, file);
+        return breaks_a_rule(thrown)
+                   ? Error{ErrorCode::NotFound, said("there is no such plant; `lathhouse list plants` shows them")}
+                   : error_of(thrown, file);
     }
 }
 
@@ -86,8 +87,8 @@ Result<home::Photo> photo_in(SQLite::Statement& row, const std::filesystem::path
     const auto from = home::taken_from_of(row.getColumn(8).getString());
     const auto entered = read_instant(row.getColumn(12).getString());
     if (!taken || !from || !entered) {
-        return Error{ErrorCode::Damaged, file.string() + " is damaged (photo " + row.getColumn(0).getString() +
-                                             " cannot be read); restore a backup"};
+        return Error{ErrorCode::Damaged, said("%1 is damaged (photo %2 cannot be read); restore a backup",
+                                              file.string(), row.getColumn(0).getString())};
     }
     std::optional<Position> position;
     if (!row.getColumn(10).isNull()) {
@@ -248,8 +249,8 @@ Result<std::vector<PhotoBook::Kept>> PhotoBook::keep(std::span<const home::Photo
         return kept;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "no photo was added to " + inside.file.string() + " (" + thrown.what() +
-                                                  "); the plants must be of the household"};
+            return Error{ErrorCode::NotFound, said("no photo was added to %1 (%2); the plants must be of the household",
+                                                   inside.file.string(), thrown.what())};
         }
         return error_of(thrown, inside.file);
     }
@@ -329,8 +330,8 @@ Result<void> PhotoBook::choose_picture(home::PlantId plant, std::optional<home::
             shown.bind(1, *photo);
             shown.bind(2, plant);
             if (!shown.executeStep()) {
-                return Error{ErrorCode::NotFound, "photo " + std::to_string(*photo) +
-                                                      " does not show that plant; assign it to the plant first"};
+                return Error{ErrorCode::NotFound,
+                             said("photo %1 does not show that plant; assign it to the plant first", *photo)};
             }
         }
         SQLite::Statement insert{inside.database,
@@ -340,8 +341,9 @@ Result<void> PhotoBook::choose_picture(home::PlantId plant, std::optional<home::
         transaction.commit();
         return {};
     } catch (const SQLite::Exception& thrown) {
-        return breaks_a_rule(thrown) ? Error{ErrorCode::NotFound, "there is no such plant; `lathhouse list plants` shows them"}
-                                     : error_of(thrown, inside.file);
+        return breaks_a_rule(thrown)
+                   ? Error{ErrorCode::NotFound, said("there is no such plant; `lathhouse list plants` shows them")}
+                   : error_of(thrown, inside.file);
     }
 }
 

@@ -56,8 +56,9 @@ std::vector<int> photos_that_came_together(SQLite::Database& database, int entry
 Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std::filesystem::path& file,
                                           const std::string& kind, int id)
 {
-    const Error unreadable{ErrorCode::Damaged, file.string() + " is damaged (an entry of kind \"" + kind +
-                                                   "\" cannot be read); restore a backup"};
+    const Error unreadable{
+        ErrorCode::Damaged,
+        said("%1 is damaged (an entry of kind \"%2\" cannot be read); restore a backup", file.string(), kind)};
     for (const auto& entry : kPhotoEntries) {
         if (entry.kind != kind) {
             continue;
@@ -93,8 +94,8 @@ Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std:
         }
         return change;
     }
-    return Error{ErrorCode::Damaged, file.string() + " is damaged (an entry of no known kind, \"" + kind +
-                                         "\"); restore a backup"};
+    return Error{ErrorCode::Damaged,
+                 said("%1 is damaged (an entry of no known kind, \"%2\"); restore a backup", file.string(), kind)};
 }
 
 } // namespace lathhouse::journal

@@ -39,7 +39,8 @@ Result<PhotoExport> export_photos(const PhotoBook& book, const home::Household& 
     std::error_code failure;
     fs::create_directories(folder, failure);
     if (!fs::is_directory(folder, failure)) {
-        return Error{ErrorCode::Unwritable, folder.string() + " cannot be made; choose a folder where you may write"};
+        return Error{ErrorCode::Unwritable,
+                     said("%1 cannot be made; choose a folder where you may write", folder.string())};
     }
     PhotoExport report;
     for (const auto& photo : photos) {
@@ -52,7 +53,7 @@ Result<PhotoExport> export_photos(const PhotoBook& book, const home::Household& 
             bytes = photo::without_position(*bytes, "photo " + std::to_string(photo.id));
         }
         if (!bytes) {
-            report.refused.push_back(bytes.error().message);
+            report.refused.emplace_back(bytes.error());
             continue;
         }
         const auto file = folder / file_name_of(photo, household);
@@ -74,7 +75,7 @@ Result<std::vector<home::Photo>> write_photo_sheet(std::vector<home::Photo> phot
                                                   const fs::path& file, const SheetForm& form)
 {
     if (photos.empty()) {
-        return Error{ErrorCode::NotFound, "there is no photo to show"};
+        return Error{ErrorCode::NotFound, said("there is no photo to show")};
     }
     std::ranges::stable_sort(photos, {}, &home::Photo::taken);
     std::vector<photo::Captioned> pictures;

@@ -9,7 +9,7 @@ enum class PhotoPosition { IsTakenOut, Stays };
 
 struct PhotoExport {
     std::vector<std::filesystem::path> files;
-    std::vector<std::string> refused; ///< Sentences about those that could not be written safely.
+    std::vector<Said> refused; ///< Sentences about those that could not be written safely.
     bool cancelled = false;
 };
 

@@ -62,7 +62,7 @@ Result<std::vector<fs::path>> photo_files_in(const fs::path& file_or_folder)
     std::error_code failure;
     const auto status = fs::status(file_or_folder, failure);
     if (!fs::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file or folder " + file_or_folder.string()};
+        return Error{ErrorCode::NotFound, said("there is no file or folder %1", file_or_folder.string())};
     }
     if (!fs::is_directory(status)) {
         return std::vector<fs::path>{file_or_folder};
@@ -70,7 +70,7 @@ Result<std::vector<fs::path>> photo_files_in(const fs::path& file_or_folder)
     std::vector<fs::path> files;
     fs::recursive_directory_iterator entry{file_or_folder, fs::directory_options::skip_permission_denied, failure};
     if (failure) {
-        return Error{ErrorCode::Unreadable, file_or_folder.string() + " cannot be read; check its rights"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file_or_folder.string())};
     }
     while (entry != fs::recursive_directory_iterator{}) {
         std::error_code gone; // Files may come and go meanwhile.

@@ -21,7 +21,7 @@ namespace {
 struct Prepared {
     std::size_t index;
     Result<home::Photo> photo;
-    std::string trouble;
+    Said trouble;
     bool new_file = false;
 };
 
@@ -148,7 +148,8 @@ private:
             write_cached(thumbnail, small->jpeg);
         }
         return Prepared{index, std::move(photo),
-                        facts->exif.damaged ? name + ": part of its EXIF is damaged; its date may be missing" : "", !there};
+                        facts->exif.damaged ? said("%1: part of its EXIF is damaged; its date may be missing", name) : Said{},
+                        !there};
     }
 
     void date(home::Photo& photo, const photo::Exif& exif, const fs::path& file) const
@@ -204,7 +205,7 @@ private:
         for (auto& one : batch) {
             order_.emplace_back(one.index, report_.files.size());
             if (!one.photo) {
-                report_.files.push_back({files_[one.index], ImportOutcome::Refused, {}, one.photo.error().message});
+                report_.files.push_back({files_[one.index], ImportOutcome::Refused, {}, Said{one.photo.error()}});
                 continue;
             }
             const auto& entry = (*kept)[place++];

@@ -26,7 +26,7 @@ struct ImportedFile {
     std::filesystem::path file;
     ImportOutcome outcome;
     std::optional<home::Photo> photo; ///< None where it was refused.
-    std::string trouble;              ///< Why it was refused, or what of it could not be read; empty where nothing.
+    Said trouble;                     ///< Why it was refused, or what of it could not be read; empty where nothing.
 };
 struct ImportReport {
     std::vector<ImportedFile> files; ///< In the order given; without those that were not come to.

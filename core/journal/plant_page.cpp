@@ -132,7 +132,7 @@ private:
     Error unreadable_photo(home::PhotoId id) const
     {
         return {ErrorCode::Damaged,
-                file_.string() + " is damaged (photo " + std::to_string(id) + " cannot be read); restore a backup"};
+                said("%1 is damaged (photo %2 cannot be read); restore a backup", file_.string(), id)};
     }
 
     SQLite::Database& database_;

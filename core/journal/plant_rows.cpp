@@ -18,9 +18,9 @@ home::GoneHow how_of(const std::string& word)
                                   : GoneHow::Undone;
 }
 
-Error unreadable(const std::filesystem::path& file, const std::string& what)
+Error unreadable(const std::filesystem::path& file, const Said& what)
 {
-    return {ErrorCode::Damaged, file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
+    return {ErrorCode::Damaged, said("%1 is damaged (%2 cannot be read); restore a backup", file.string(), what)};
 }
 
 } // namespace
@@ -74,7 +74,7 @@ Result<std::vector<home::GonePlant>> HouseholdStore::gone_plants() const
             const auto on = calendar::parse_date(rows.getColumn(2).getString());
             const auto plant = std::ranges::find(plants, rows.getColumn(0).getInt(), &home::Plant::id);
             if (!on || plant == plants.end()) {
-                return unreadable(inside_->file, "the end of a plant");
+                return unreadable(inside_->file, said("the end of a plant"));
             }
             gone.push_back({*plant, how_of(rows.getColumn(1).getString()), *on});
         }
@@ -115,12 +115,12 @@ Result<home::Stays> HouseholdStore::stays(home::PlantId plant) const
             if (!actual.getColumn(2).isNull()) {
                 const auto end = calendar::parse_date(actual.getColumn(2).getString());
                 if (!end) {
-                    return unreadable(inside_->file, "a stay");
+                    return unreadable(inside_->file, said("a stay"));
                 }
                 to = *end;
             }
             if (!from) {
-                return unreadable(inside_->file, "a stay");
+                return unreadable(inside_->file, said("a stay"));
             }
             if (!to || *to >= *from) { // Moved on before the evening: it never spent a night there.
                 stays.actual.push_back({actual.getColumn(0).getInt(), *from, to});
@@ -134,7 +134,7 @@ Result<home::Stays> HouseholdStore::stays(home::PlantId plant) const
             const auto to = calendar::parse_date(planned.getColumn(2).getString());
             const auto accepted = read_instant(planned.getColumn(3).getString());
             if (!from || !to || !accepted) {
-                return unreadable(inside_->file, "a planned stay");
+                return unreadable(inside_->file, said("a planned stay"));
             }
             stays.planned.push_back({planned.getColumn(0).getInt(), *from, *to, *accepted});
         }
@@ -156,12 +156,12 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
         living.bind(1, parent);
         living.executeStep();
         if (living.getColumn(0).getInt() == 0) {
-            return Error{ErrorCode::NotFound,
-                         "there is no living plant " + std::to_string(parent) + " to divide; `lathhouse list plants` "
-                         "shows their ids"};
+            return Error{
+                ErrorCode::NotFound,
+                said("there is no living plant %1 to divide; `lathhouse list plants` shows their ids", parent)};
         }
         if (pieces.empty()) {
-            return Error{ErrorCode::OutOfRange, "a division needs a name for each new piece"};
+            return Error{ErrorCode::OutOfRange, said("a division needs a name for each new piece")};
         }
         std::vector<home::PlantId> ids;
         std::vector<home::EventId> stood_there;
@@ -192,9 +192,9 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
         return ids;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange, "nothing was divided in " + inside_->file.string() +
-                                                    "; a piece's name is taken, also by plants that are gone, or its "
-                                                    "spot is not in the household"};
+            return Error{ErrorCode::OutOfRange, said("nothing was divided in %1; a piece's name is taken, also by "
+                                                     "plants that are gone, or its spot is not in the household",
+                                                     inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }

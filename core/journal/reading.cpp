@@ -55,14 +55,15 @@ Result<fs::path> database_of(const fs::path& folder)
     const auto whole = with_name(folder);
     std::error_code failure;
     if (!fs::exists(whole, failure)) {
-        return Error{ErrorCode::NotFound, "there is no folder " + whole.string() +
-                                              "; name a household's folder with --home, or make one with "
-                                              "`lathhouse demo`"};
+        return Error{
+            ErrorCode::NotFound,
+            said("there is no folder %1; name a household's folder with --home, or make one with `lathhouse demo`",
+                 whole.string())};
     }
     auto file = whole / kDatabaseName;
     if (!fs::is_regular_file(file, failure)) {
-        return Error{ErrorCode::NotAHousehold, whole.string() + " is not a household; it has no file " +
-                                                   kDatabaseName + " in it"};
+        return Error{ErrorCode::NotAHousehold,
+                     said("%1 is not a household; it has no file %2 in it", whole.string(), kDatabaseName)};
     }
     return file;
 }
@@ -150,7 +151,8 @@ Result<std::vector<std::string>> photo_files(const fs::path& folder, std::vector
         }
     }
     if (failure) {
-        return Error{ErrorCode::Unreadable, photos.string() + " cannot be read (" + failure.message() + "); check its rights"};
+        return Error{ErrorCode::Unreadable,
+                     said("%1 cannot be read (%2); check its rights", photos.string(), failure.message())};
     }
     std::ranges::sort(files);
     return files;
@@ -164,13 +166,13 @@ Result<void> must_be_new_or_empty(const fs::path& folder)
         return {};
     }
     if (!fs::is_directory(status)) {
-        return Error{ErrorCode::Unwritable, folder.string() + " is a file; choose a new or an empty folder"};
+        return Error{ErrorCode::Unwritable, said("%1 is a file; choose a new or an empty folder", folder.string())};
     }
     if (!fs::is_empty(folder, failure) || failure) {
-        return Error{ErrorCode::Unwritable, folder.string() +
-                                                (fs::exists(folder / kDatabaseName, failure)
-                                                     ? " already holds a household; choose a new or an empty folder"
-                                                     : " is not empty; choose a new or an empty folder")};
+        return Error{ErrorCode::Unwritable,
+                     fs::exists(folder / kDatabaseName, failure)
+                         ? said("%1 already holds a household; choose a new or an empty folder", folder.string())
+                         : said("%1 is not empty; choose a new or an empty folder", folder.string())};
     }
     return {};
 }

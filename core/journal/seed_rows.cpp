@@ -7,9 +7,9 @@
 namespace lathhouse::journal {
 namespace {
 
-Error unreadable_seeds(const std::filesystem::path& file, const std::string& what)
+Error unreadable_seeds(const std::filesystem::path& file, const Said& what)
 {
-    return {ErrorCode::Damaged, file.string() + " is damaged (" + what + " cannot be read); restore a backup"};
+    return {ErrorCode::Damaged, said("%1 is damaged (%2 cannot be read); restore a backup", file.string(), what)};
 }
 
 /// Adds the event and gives its id.
@@ -47,7 +47,7 @@ Result<home::SeedBook> read_book(SQLite::Database& database, const std::filesyst
     while (trays.executeStep()) {
         const auto sown = calendar::parse_date(trays.getColumn(2).getString());
         if (!sown) {
-            return unreadable_seeds(file, "a sowing");
+            return unreadable_seeds(file, said("a sowing"));
         }
         // A tray of a lot that is undone is undone with it.
         if (book.lot(trays.getColumn(1).getInt()) != nullptr) {
@@ -67,7 +67,7 @@ Result<home::SeedBook> read_book(SQLite::Database& database, const std::filesyst
     while (counts.executeStep()) {
         const auto on = calendar::parse_date(counts.getColumn(1).getString());
         if (!on) {
-            return unreadable_seeds(file, "a count of seedlings");
+            return unreadable_seeds(file, said("a count of seedlings"));
         }
         const home::TrayCount count{counts.getColumn(0).getInt(), *on, counts.getColumn(2).getInt(),
                                     counts.getColumn(3).getInt() != 0};
@@ -119,7 +119,7 @@ Result<int> HouseholdStore::add_lot(const home::SeedLot& lot, calendar::Date on,
         const auto same = [&](const home::SeedLot& other) { return lower_case(other.name) == lower_case(lot.name); };
         if (std::ranges::any_of(book->lots, same)) {
             return Error{ErrorCode::OutOfRange,
-                         "there is a lot \"" + lot.name + "\" already; give this one another name"};
+                         said("there is a lot \"%1\" already; give this one another name", lot.name)};
         }
         const int event = insert_event(inside_->database, {.plant = {},
                                                            .kind = home::EventKind::Noted,
@@ -168,8 +168,9 @@ Result<int> HouseholdStore::record(const home::Tray& tray, calendar::Date today,
         return id;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::NotFound, "the sowing was not recorded in " + inside_->file.string() +
-                                                  "; its spot is not in the household"};
+            return Error{
+                ErrorCode::NotFound,
+                said("the sowing was not recorded in %1; its spot is not in the household", inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }
@@ -225,18 +226,18 @@ Result<std::vector<home::PlantId>> HouseholdStore::pot_up(home::TrayId tray_id, 
         }
         const auto* tray = book->tray(tray_id);
         if (tray == nullptr) {
-            return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
+            return Error{ErrorCode::NotFound, said("there is no such tray; `lathhouse show lot` shows a lot's trays")};
         }
         const auto count = book->latest_count(tray_id);
         const auto came = static_cast<std::size_t>(count ? count->emerged : tray->seeds);
         const auto gone = std::min(came, book->potted_from(tray_id));
         if (plants.empty() || plants.size() > came - gone) {
-            return Error{ErrorCode::OutOfRange, "the tray has " + std::to_string(came - gone) +
-                                                    " seedlings left to pot, not " + std::to_string(plants.size())};
+            return Error{ErrorCode::OutOfRange,
+                         said("the tray has %1 seedlings left to pot, not %2", came - gone, plants.size())};
         }
         if (on < tray->sown) {
             return Error{ErrorCode::OutOfRange,
-                         "seedlings cannot be potted before their sowing on " + calendar::to_text(tray->sown)};
+                         said("seedlings cannot be potted before their sowing on %1", calendar::to_text(tray->sown))};
         }
         std::vector<home::PlantId> ids;
         std::vector<home::EventId> belong;
@@ -276,8 +277,9 @@ Result<std::vector<home::PlantId>> HouseholdStore::pot_up(home::TrayId tray_id, 
         return ids;
     } catch (const SQLite::Exception& thrown) {
         if (breaks_a_rule(thrown)) {
-            return Error{ErrorCode::OutOfRange, "nothing was potted in " + inside_->file.string() +
-                                                    "; a plant's name is taken or its spot is not in the household"};
+            return Error{ErrorCode::OutOfRange,
+                         said("nothing was potted in %1; a plant's name is taken or its spot is not in the household",
+                              inside_->file.string())};
         }
         return error_of(thrown, inside_->file);
     }

@@ -96,7 +96,7 @@ private:
 
 Error error_of(const Reading& reading)
 {
-    return {ErrorCode::Malformed, reading.failure.message};
+    return {ErrorCode::Malformed, Said{reading.failure.message}};
 }
 
 /// Adobe writes inks upside down: 255 is none.

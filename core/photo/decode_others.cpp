@@ -28,7 +28,7 @@ struct PngImage : png_image {
     PngImage(const PngImage&) = delete;
     PngImage& operator=(const PngImage&) = delete;
     ~PngImage() { png_image_free(this); }
-    Error error() const { return {ErrorCode::Malformed, message}; }
+    Error error() const { return {ErrorCode::Malformed, Said{message}}; }
 };
 
 struct FreeHeif {
@@ -44,7 +44,8 @@ Error error_of(const heif_error& error)
     const bool lacking =
         error.code == heif_error_Unsupported_feature || error.code == heif_error_Unsupported_filetype ||
         error.code == heif_error_Decoder_plugin_error;
-    return {lacking ? ErrorCode::Unavailable : ErrorCode::Malformed, error.message != nullptr ? error.message : "HEIC"};
+    return {lacking ? ErrorCode::Unavailable : ErrorCode::Malformed,
+            Said{error.message != nullptr ? error.message : "HEIC"}};
 }
 
 struct OpenHeif {
@@ -99,10 +100,10 @@ Result<Size> webp_size(ByteView file)
 {
     WebPBitstreamFeatures features;
     if (WebPGetFeatures(file.data(), file.size(), &features) != VP8_STATUS_OK) {
-        return Error{ErrorCode::Malformed, "no sound WebP header"};
+        return Error{ErrorCode::Malformed, said("no sound WebP header")};
     }
     if (features.has_animation != 0) {
-        return Error{ErrorCode::Malformed, "a moving picture"};
+        return Error{ErrorCode::Malformed, said("a moving picture")};
     }
     return Size{features.width, features.height};
 }
@@ -116,7 +117,7 @@ Result<Picture> decode_webp(ByteView file)
     WebPBitstreamFeatures features;
     WebPGetFeatures(file.data(), file.size(), &features);
     Picture picture{size->width, size->height};
-    const Error broken{ErrorCode::Malformed, "its WebP data breaks off"};
+    const Error broken{ErrorCode::Malformed, said("its WebP data breaks off")};
     if (features.has_alpha != 0) {
         std::vector<std::uint8_t> rgba(picture.pixels() * 4);
         if (WebPDecodeRGBAInto(file.data(), file.size(), rgba.data(), rgba.size(), size->width * 4) == nullptr) {
@@ -176,7 +177,7 @@ Result<Picture> decode_heic(ByteView file)
     const int width = heif_image_get_width(image.get(), heif_channel_interleaved);
     const int height = heif_image_get_height(image.get(), heif_channel_interleaved);
     if (rows == nullptr || width <= 0 || height <= 0) {
-        return Error{ErrorCode::Malformed, "no pixels in it"};
+        return Error{ErrorCode::Malformed, said("no pixels in it")};
     }
     Picture picture{width, height};
     for (int y = 0; y < height; ++y) {

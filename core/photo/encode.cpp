@@ -61,7 +61,7 @@ Result<Bytes> encode_jpeg(const Picture& picture, int quality)
     jpeg_destroy_compress(&writing.info);
     std::free(writing.bytes);
     if (!written) {
-        return Error{ErrorCode::Unavailable, std::string{"the JPEG cannot be made ("} + writing.failure.message + ")"};
+        return Error{ErrorCode::Unavailable, said("the JPEG cannot be made (%1)", writing.failure.message)};
     }
     return bytes;
 }
@@ -80,7 +80,7 @@ Result<Bytes> encode_png(const Picture& picture)
     const std::string message = image.message;
     png_image_free(&image);
     if (done == 0) {
-        return Error{ErrorCode::Unavailable, "the PNG cannot be made (" + message + ")"};
+        return Error{ErrorCode::Unavailable, said("the PNG cannot be made (%1)", message)};
     }
     bytes.resize(size);
     return bytes;
@@ -90,7 +90,8 @@ Result<void> write_picture(const std::filesystem::path& file, const Picture& pic
 {
     const auto ending = lower_case(file.extension().string());
     if (ending != ".jpg" && ending != ".jpeg" && ending != ".png") {
-        return Error{ErrorCode::WrongUsage, file.string() + " must end in .jpg or .png, so that its form is known"};
+        return Error{ErrorCode::WrongUsage,
+                     said("%1 must end in .jpg or .png, so that its form is known", file.string())};
     }
     const auto bytes = ending == ".png" ? encode_png(picture) : encode_jpeg(picture);
     if (!bytes) {

@@ -62,7 +62,7 @@ public:
     Result<Directory> directory(std::uint32_t at)
     {
         if (std::ranges::find(visited_, at) != visited_.end()) {
-            return Error{ErrorCode::Malformed, "its EXIF directories lead in a circle"};
+            return Error{ErrorCode::Malformed, said("its EXIF directories lead in a circle")};
         }
         visited_.push_back(at);
         Directory found;
@@ -289,7 +289,8 @@ Result<std::chrono::local_seconds> parse_local_time(const std::string& text)
         return day + std::chrono::hours{12};
     }
     const auto pieces = split(std::string_view{text}.substr(10), ':');
-    const auto clock_malformed = Error{ErrorCode::Malformed, "\"" + text + "\" is no time; write it as 2027-05-09T14:30:00"};
+    const auto clock_malformed =
+        Error{ErrorCode::Malformed, said("\"%1\" is no time; write it as 2027-05-09T14:30:00", text)};
     if (text.size() != 19 || text[10] != 'T' || text[13] != ':' || text[16] != ':' || pieces.size() != 3 ||
         text.find_first_not_of("0123456789:", 11) != std::string::npos) {
         return clock_malformed;

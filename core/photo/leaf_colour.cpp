@@ -49,9 +49,8 @@ Result<WhiteBalance> WhiteBalance::from_grey(const Picture& picture, const Regio
     const auto pixels = static_cast<double>(grey.pixels());
     for (const double sum : stored) {
         if (sum / pixels > kOverexposed || sum / pixels < kTooDark) {
-            return Error{ErrorCode::OutOfRange,
-                         "the grey area is too bright or too dark to tell the colour of the light; take the photo in "
-                         "even light, or name another area"};
+            return Error{ErrorCode::OutOfRange, said("the grey area is too bright or too dark to tell the colour of "
+                                                     "the light; take the photo in even light, or name another area")};
         }
     }
     // Lightness as the eye weighs the colours (Rec. 709) stays.

@@ -18,12 +18,13 @@ Region Region::frame(int width, int height)
 Result<Region> Region::outline(std::span<const Point> corners, int width, int height)
 {
     if (corners.size() < 3) {
-        return Error{ErrorCode::WrongUsage, "an outline has at least three corners"};
+        return Error{ErrorCode::WrongUsage, said("an outline has at least three corners")};
     }
     for (const auto& corner : corners) {
         if (!(corner.x >= 0 && corner.x <= width && corner.y >= 0 && corner.y <= height)) {
-            return Error{ErrorCode::OutOfRange, "a corner of the outline lies outside of the upright picture, which has " +
-                                                    std::to_string(width) + " x " + std::to_string(height) + " pixels"};
+            return Error{ErrorCode::OutOfRange,
+                         said("a corner of the outline lies outside of the upright picture, which has %1 x %2 pixels",
+                              width, height)};
         }
     }
     Region region;
@@ -49,7 +50,7 @@ Result<Region> Region::outline(std::span<const Point> corners, int width, int he
         }
     }
     if (region.runs_.empty()) {
-        return Error{ErrorCode::WrongUsage, "no pixel lies inside of the outline; draw it larger"};
+        return Error{ErrorCode::WrongUsage, said("no pixel lies inside of the outline; draw it larger")};
     }
     return region;
 }

@@ -36,11 +36,13 @@ std::string_view called(PhotoFormat format)
 Error named(const Error& inner, const std::string& name, PhotoFormat format)
 {
     if (inner.code == ErrorCode::Unavailable) {
-        return {inner.code, name + ": this system's library cannot read that kind of HEIC (" + inner.message +
-                                "); let the phone save or share it as JPEG"};
+        return {
+            inner.code,
+            said("%1: this system's library cannot read that kind of HEIC (%2); let the phone save or share it as JPEG",
+                 name, inner)};
     }
-    return {inner.code, name + " is cut off or damaged (" + std::string{called(format)} + ": " + inner.message +
-                            "); copy it once more from the camera"};
+    return {inner.code,
+            said("%1 is cut off or damaged (%2: %3); copy it once more from the camera", name, called(format), inner)};
 }
 
 Result<Size> stored_size(ByteView file, PhotoFormat format)
@@ -115,28 +117,27 @@ Result<Bytes> read_bytes(const std::filesystem::path& file, const Limits& limits
     std::error_code failure;
     const auto status = std::filesystem::status(file, failure);
     if (!std::filesystem::exists(status)) {
-        return Error{ErrorCode::NotFound, "there is no file " + file.string()};
+        return Error{ErrorCode::NotFound, said("there is no file %1", file.string())};
     }
     if (!std::filesystem::is_regular_file(status)) {
-        return Error{ErrorCode::Unreadable, file.string() + " is not a file; name a photo"};
+        return Error{ErrorCode::Unreadable, said("%1 is not a file; name a photo", file.string())};
     }
     const auto size = std::filesystem::file_size(file, failure);
     if (failure) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; check its rights"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
     if (size > limits.file_bytes) {
-        return Error{ErrorCode::OutOfRange, file.string() + " has " + std::to_string(size >> 20) +
-                                                " MB; photos up to " + std::to_string(limits.file_bytes >> 20) +
-                                                " MB are taken, so save it smaller"};
+        return Error{ErrorCode::OutOfRange, said("%1 has %2 MB; photos up to %3 MB are taken, so save it smaller",
+                                                 file.string(), size >> 20, limits.file_bytes >> 20)};
     }
     if (size == 0) {
-        return Error{ErrorCode::Malformed, file.string() + " is empty; copy it once more from the camera"};
+        return Error{ErrorCode::Malformed, said("%1 is empty; copy it once more from the camera", file.string())};
     }
     Bytes bytes(size);
     std::ifstream input{file, std::ios::binary};
     input.read(reinterpret_cast<char*>(bytes.data()), static_cast<std::streamsize>(size));
     if (!input) {
-        return Error{ErrorCode::Unreadable, file.string() + " cannot be read; check its rights"};
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
     return bytes;
 }
@@ -145,21 +146,21 @@ Result<PhotoFacts> read_facts(ByteView file, const std::string& name, const Limi
 {
     const auto format = format_of(file);
     if (!format) {
-        return Error{ErrorCode::Malformed, name + " is no photo in JPEG, PNG, WebP or HEIC; save it as one of these"};
+        return Error{ErrorCode::Malformed,
+                     said("%1 is no photo in JPEG, PNG, WebP or HEIC; save it as one of these", name)};
     }
     const auto size = stored_size(file, *format);
     if (!size) {
         return named(size.error(), name, *format);
     }
     if (size->width < 1 || size->height < 1) {
-        return Error{ErrorCode::Malformed, name + " has no pixels"};
+        return Error{ErrorCode::Malformed, said("%1 has no pixels", name)};
     }
     const auto pixels = static_cast<std::size_t>(size->width) * static_cast<std::size_t>(size->height);
     if (pixels > limits.pixels || size->width > limits.side || size->height > limits.side) {
         return Error{ErrorCode::OutOfRange,
-                     name + " would unpack to " + std::to_string(size->width) + " x " + std::to_string(size->height) +
-                         " pixels; up to " + std::to_string(limits.pixels / 1'000'000) +
-                         " million are taken, so save it smaller"};
+                     said("%1 would unpack to %2 x %3 pixels; up to %4 million are taken, so save it smaller", name,
+                          size->width, size->height, limits.pixels / 1'000'000)};
     }
     PhotoFacts facts{*format, size->width, size->height, {}};
     const auto heic = *format == PhotoFormat::Heic ? heic_exif(file) : Bytes{};
@@ -168,7 +169,7 @@ Result<PhotoFacts> read_facts(ByteView file, const std::string& name, const Limi
         auto exif = read_exif(block);
         if (!exif) {
             return Error{exif.error().code,
-                         name + " is not safe to read (" + exif.error().message + "); save it anew without its EXIF"};
+                         said("%1 is not safe to read (%2); save it anew without its EXIF", name, exif.error())};
         }
         facts.exif = *std::move(exif);
     }
@@ -197,7 +198,7 @@ Result<Photo> read_photo(ByteView file, const std::string& name, std::optional<i
         }
         return Photo{*facts, turned_upright(*std::move(picture), facts->exif.orientation)};
     } catch (const std::bad_alloc&) {
-        return Error{ErrorCode::Unavailable, name + ": not enough memory to unpack it; close other programs"};
+        return Error{ErrorCode::Unavailable, said("%1: not enough memory to unpack it; close other programs", name)};
     }
 }
 

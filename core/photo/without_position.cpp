@@ -257,11 +257,14 @@ Result<Bytes> without_position(ByteView file, const std::string& name, const Lim
     }
     // What leaves the house is looked at once more.
     const auto left = plain ? read_facts(*plain, name, limits)
-                            : Result<PhotoFacts>{Error{ErrorCode::Unavailable, "its parts cannot be found"}};
+                            : Result<PhotoFacts>{Error{ErrorCode::Unavailable, said("its parts cannot be found")}};
     if (!left || left->exif.position) {
-        return Error{ErrorCode::Unavailable, name + ": where it was taken cannot be taken out of it" +
-                                                 (left ? std::string{} : " (" + left.error().message + ")") +
-                                                 "; export it with its position, or save it as JPEG"};
+        return Error{ErrorCode::Unavailable, left ? said("%1: where it was taken cannot be taken out of it; export it "
+                                                         "with its position, or save it as JPEG",
+                                                         name)
+                                                  : said("%1: where it was taken cannot be taken out of it (%2); "
+                                                         "export it with its position, or save it as JPEG",
+                                                         name, left.error())};
     }
     return *std::move(plain);
 }

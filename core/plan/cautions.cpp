@@ -128,7 +128,7 @@ Result<std::vector<std::string>> cells_of(const CsvTable& table, std::size_t row
         }
         cells.emplace_back(trimmed(table.at(row, *index)));
         if (cells.back().empty() && std::ranges::find(blank_allowed, column) == blank_allowed.end()) {
-            return table.error_at(row, std::string{column} + " is blank");
+            return table.error_at(row, Said{std::string{column} + " is blank"});
         }
     }
     return cells;
@@ -144,7 +144,7 @@ Result<plants::Source> read_source(const CsvTable& table, std::size_t row)
     }
     plants::Source source{(*cells)[0], (*cells)[1], (*cells)[2], parse_integer((*cells)[3])};
     if (!source.year && !(*cells)[3].empty()) {
-        return table.error_at(row, "the year must be a whole number, not \"" + (*cells)[3] + "\"");
+        return table.error_at(row, Said{"the year must be a whole number, not \"" + (*cells)[3] + "\""});
     }
     return source;
 }
@@ -160,13 +160,13 @@ Result<Caution> read_caution(const CsvTable& table, std::size_t row)
     }
     const auto topic = topic_of((*cells)[1]);
     if (!topic) {
-        return table.error_at(row, "the topic \"" + (*cells)[1] + "\" is not known");
+        return table.error_at(row, Said{"the topic \"" + (*cells)[1] + "\" is not known"});
     }
     Caution caution{(*cells)[0], *topic, (*cells)[2], (*cells)[3], pieces((*cells)[4]), pieces((*cells)[5])};
     for (const auto& selector : caution.kinds) {
         if (!is_selector(selector)) {
-            return table.error_at(row, "\"" + selector +
-                                           "\" must be toxic, family:NAME, genus:NAME or hazard:WORD");
+            return table.error_at(row, Said{"\"" + selector +
+                                           "\" must be toxic, family:NAME, genus:NAME or hazard:WORD"});
         }
     }
     return caution;
@@ -191,7 +191,7 @@ Result<CautionTable> CautionTable::parse(std::string_view cautions_csv, std::str
             return source.error();
         }
         if (read.source(source->key) != nullptr) {
-            return source_table->error_at(row, "the key " + source->key + " is given twice");
+            return source_table->error_at(row, Said{"the key " + source->key + " is given twice"});
         }
         read.sources_.push_back(std::move(source).value());
     }
@@ -202,11 +202,11 @@ Result<CautionTable> CautionTable::parse(std::string_view cautions_csv, std::str
         }
         for (const auto& key : caution->sources) {
             if (read.source(key) == nullptr) {
-                return caution_table->error_at(row, "the source " + key + " is not in caution_sources.csv");
+                return caution_table->error_at(row, Said{"the source " + key + " is not in caution_sources.csv"});
             }
         }
         if (std::ranges::find(read.cautions_, caution->id, &Caution::id) != read.cautions_.end()) {
-            return caution_table->error_at(row, "the id " + caution->id + " is given twice");
+            return caution_table->error_at(row, Said{"the id " + caution->id + " is given twice"});
         }
         read.cautions_.push_back(std::move(caution).value());
     }

@@ -161,19 +161,19 @@ std::string_view to_string(ColdAct act)
 
 Result<NightCourse> NightCourse::through(const NightReadings& readings)
 {
-    const auto refuse = [](const std::string& what) { return Error{ErrorCode::OutOfRange, what}; };
+    const auto refuse = [](const Said& what) { return Error{ErrorCode::OutOfRange, what}; };
     const double low = readings.low.degrees();
     if (!(low >= -60.0 && low <= 40.0)) {
-        return refuse("the night's low must lie within -60 and 40 C");
+        return refuse(said("the night's low must lie within -60 and 40 C"));
     }
     if (!(readings.night_hours >= 3.0 && readings.night_hours <= 21.0)) {
-        return refuse("the night must be 3 to 21 hours long");
+        return refuse(said("the night must be 3 to 21 hours long"));
     }
     if (readings.evening && !(*readings.evening >= readings.low)) {
-        return refuse("the evening's temperature is below the night's low; exchange them");
+        return refuse(said("the evening's temperature is below the night's low; exchange them"));
     }
     if (readings.high && !(*readings.high >= readings.low)) {
-        return refuse("the day's high is below the night's low; exchange them");
+        return refuse(said("the day's high is below the night's low; exchange them"));
     }
     const auto high = readings.high ? *readings.high
                                     : std::max(readings.low, readings.evening.value_or(readings.low)) +
@@ -239,7 +239,7 @@ Result<ColdExposure> exposure_of(const NightReadings& readings, const plants::Co
     }
     if (readings.hours) {
         if (!(*readings.hours >= 0.0 && *readings.hours <= 72.0)) {
-            return Error{ErrorCode::OutOfRange, "the hours of cold must lie within 0 and 72"};
+            return Error{ErrorCode::OutOfRange, said("the hours of cold must lie within 0 and 72")};
         }
         const auto safe = of_dip(readings.low, lines.safe_night, lines.safe_night, *readings.hours);
         const auto damage = of_dip(readings.low, lines.safe_night, lines.damage_begins, *readings.hours);

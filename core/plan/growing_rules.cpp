@@ -33,7 +33,7 @@ Result<std::vector<plants::Source>> read_sources(std::string_view text)
         const auto year = table->at(row, *columns[3]);
         const auto number = parse_integer(year);
         if (!year.empty() && !number) {
-            return table->error_at(row, "the year is no number");
+            return table->error_at(row, Said{"the year is no number"});
         }
         sources.push_back({table->at(row, *columns[0]), table->at(row, *columns[1]),
                            table->at(row, *columns[2]), number});
@@ -80,18 +80,18 @@ Result<GrowingRules> GrowingRules::parse(std::string_view rules_csv, std::string
         for (const auto key : split(table->at(row, at[8]), ';')) {
             rule.sources.emplace_back(trimmed(key));
             if (made.source(rule.sources.back()) == nullptr) {
-                return table->error_at(row, "the source " + rule.sources.back() + " is not in the table");
+                return table->error_at(row, Said{"the source " + rule.sources.back() + " is not in the table"});
             }
         }
         if (rule.id.empty() || rule.rule.empty() || made.find(rule.id) != nullptr) {
-            return table->error_at(row, "the id is blank or stands twice, or the rule says nothing");
+            return table->error_at(row, Said{"the id is blank or stands twice, or the rule says nothing"});
         }
         if (rule.confidence != "high" && rule.confidence != "medium" && rule.confidence != "low") {
-            return table->error_at(row, "the confidence must be high, medium or low");
+            return table->error_at(row, Said{"the confidence must be high, medium or low"});
         }
         if (rule.low && (!rule.high || !rule.used || *rule.used < std::min(*rule.low, *rule.high) ||
                          *rule.used > std::max(*rule.low, *rule.high))) {
-            return table->error_at(row, "the figure in use must lie within low and high");
+            return table->error_at(row, Said{"the figure in use must lie within low and high"});
         }
         made.rules_.push_back(std::move(rule));
     }

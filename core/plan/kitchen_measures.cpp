@@ -93,17 +93,18 @@ Result<Litres> read_amount(std::string_view text, std::span<const home::Jug> jug
     }
     const auto count = number.empty() ? std::optional{1.0} : quantity(number);
     if (!size || !count) {
-        std::string known = "write a number and a measure, such as 2 L, 500 ml, cup, cup-metric, tbsp, tsp, "
-                            "floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp";
+        Said own{""};
         for (const auto& jug : jugs) {
-            known += ", or " + jug.name;
+            own = said("%1, or %2", own, jug.name);
         }
-        return Error{ErrorCode::Malformed,
-                     "\"" + std::string{text.substr(0, 40)} + "\" is no amount of water; " + known};
+        return Error{ErrorCode::Malformed, said("\"%1\" is no amount of water; write a number and a measure, such as 2 "
+                                                "L, 500 ml, cup, cup-metric, tbsp, "
+                                                "tsp, floz-us, pint-us, pint-imp, quart-us, gal-us or gal-imp%2",
+                                                text.substr(0, 40), own)};
     }
     const double millilitres = *count * *size;
     if (!(millilitres > 0.0 && millilitres <= 1.0e6)) {
-        return Error{ErrorCode::OutOfRange, "an amount of water must be above 0 and at most 1000 L"};
+        return Error{ErrorCode::OutOfRange, said("an amount of water must be above 0 and at most 1000 L")};
     }
     return Litres::from_millilitres(millilitres);
 }

@@ -31,19 +31,18 @@ Result<FeedLabel> read_feed_label(std::string_view text)
         shares[at] = number.value_or(0.0);
     }
     if (!numbers) {
-        return Error{ErrorCode::Malformed, "\"" + std::string{text.substr(0, 40)} +
-                                               "\" is no feed; write the three numbers of its label, such as "
-                                               "20-10-20"};
+        return Error{
+            ErrorCode::Malformed,
+            said("\"%1\" is no feed; write the three numbers of its label, such as 20-10-20", text.substr(0, 40))};
     }
     const FeedLabel label{shares[0], shares[1], shares[2]};
     if (!(shares[0] > 0.0)) {
         return Error{ErrorCode::OutOfRange,
-                     "the feed " + std::string{text} +
-                         " holds no nitrogen, so it cannot be measured by it; follow its label"};
+                     said("the feed %1 holds no nitrogen, so it cannot be measured by it; follow its label", text)};
     }
     if (shares[1] < 0.0 || shares[2] < 0.0 || shares[0] + shares[1] + shares[2] > 100.0) {
-        return Error{ErrorCode::OutOfRange, "the shares of the feed " + std::string{text} +
-                                                " must be 0 or more and at most 100 together"};
+        return Error{ErrorCode::OutOfRange,
+                     said("the shares of the feed %1 must be 0 or more and at most 100 together", text)};
     }
     return label;
 }
@@ -53,10 +52,10 @@ Result<Mix> feed_mix(const FeedLabel& label, double nitrogen_ppm, Litres water, 
 {
     if (!(nitrogen_ppm >= 1.0 && nitrogen_ppm <= 2000.0)) {
         return Error{ErrorCode::OutOfRange,
-                     "the nitrogen must lie within 1 and 2000 ppm; pots at home get 50 to 250"};
+                     said("the nitrogen must lie within 1 and 2000 ppm; pots at home get 50 to 250")};
     }
     if (density && !(*density >= 0.2 && *density <= 3.0)) {
-        return Error{ErrorCode::OutOfRange, "the density must lie within 0.2 and 3 grams a millilitre"};
+        return Error{ErrorCode::OutOfRange, said("the density must lie within 0.2 and 3 grams a millilitre")};
     }
     Mix mix;
     const double grams_a_litre = nitrogen_ppm / (10.0 * label.nitrogen_percent);
@@ -114,10 +113,8 @@ std::optional<std::string> nitrogen_warning(plants::FeedClass feed, double nitro
 Result<Mix> percent_mix(double percent, Litres water, SprayStuff stuff)
 {
     if (!(percent > 0.0 && percent <= 20.0)) {
-        return Error{
-            ErrorCode::OutOfRange,
-            "the mix must be above 0 and at most 20 percent of the water; oils and soaps for leaves are "
-            "mixed at 0.5 to 2"};
+        return Error{ErrorCode::OutOfRange, said("the mix must be above 0 and at most 20 percent of the water; oils "
+                                                 "and soaps for leaves are mixed at 0.5 to 2")};
     }
     Mix mix;
     mix.volume = water * (percent / 100.0);

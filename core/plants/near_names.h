@@ -42,15 +42,12 @@ inline std::vector<std::string> nearest_names(std::string_view name,
     return names;
 }
 
-/// "; did you mean A, B or C", or `otherwise` where nothing is near.
-inline std::string did_you_mean(const std::vector<std::string>& near, std::string_view otherwise)
+/// "A", "A or B", "A, B or C". Precondition: not empty.
+inline Said any_of(const std::vector<std::string>& near)
 {
-    if (near.empty()) {
-        return std::string{otherwise};
-    }
-    std::string text = "; did you mean ";
-    for (std::size_t index = 0; index < near.size(); ++index) {
-        text += (index == 0 ? "" : index + 1 == near.size() ? " or " : ", ") + near[index];
+    Said text{near.front()};
+    for (std::size_t index = 1; index < near.size(); ++index) {
+        text = index + 1 == near.size() ? said("%1 or %2", text, near[index]) : said("%1, %2", text, near[index]);
     }
     return text;
 }

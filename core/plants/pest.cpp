@@ -180,7 +180,7 @@ Result<PestTable> PestTable::parse(std::string_view pests_csv, std::string_view 
     for (const auto& pest : table.pests_) {
         if (pest.generations().empty() || pest.clock(PestStage::Crawler) == nullptr) {
             return Error{ErrorCode::Malformed,
-                         "pest_clocks.csv: " + pest.name + " lacks a generation or a crawler stage"};
+                         said("pest_clocks.csv: %1 lacks a generation or a crawler stage", pest.name)};
         }
     }
     return table;
@@ -210,8 +210,7 @@ Result<const Pest*> PestTable::find(std::string_view name) const
         }
         known += (known.empty() ? "" : ", ") + pest.name;
     }
-    return Error{ErrorCode::NotFound,
-                 "no pest named \"" + std::string{wanted} + "\"; known are " + known};
+    return Error{ErrorCode::NotFound, said("no pest named \"%1\"; known are %2", wanted, known)};
 }
 
 } // namespace lathhouse::plants

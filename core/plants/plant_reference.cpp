@@ -191,9 +191,11 @@ Result<const PlantKind*> PlantReference::find(std::string_view name) const
     if (found != by_name_.end()) {
         return &kinds_[found->second];
     }
+    const auto near = near_names(name, 3);
     return Error{ErrorCode::NotFound,
-                 "no plant named \"" + std::string{trimmed(name)} + "\" in the reference" +
-                     did_you_mean(near_names(name, 3), "; give a common or botanical name")};
+                 near.empty()
+                     ? said("no plant named \"%1\" in the reference; give a common or botanical name", trimmed(name))
+                     : said("no plant named \"%1\" in the reference; did you mean %2", trimmed(name), any_of(near))};
 }
 
 } // namespace lathhouse::plants

@@ -101,7 +101,7 @@ public:
         }
         return written;
     }
-    void fail_at(std::string_view what) { fail(table_->error_at(row_, what)); }
+    void fail_at(std::string_view what) { fail(table_->error_at(row_, Said{what})); }
     const std::optional<Error>& error() const { return error_; }
 
 private:

@@ -285,10 +285,14 @@ Result<const SeedKind*> SeedReference::find(std::string_view name) const
             return &kinds_[found->second];
         }
     }
-    return Error{ErrorCode::NotFound,
-                 "no crop named \"" + std::string{trimmed(name)} + "\" in the reference of seeds" +
-                     did_you_mean(near_names(name, 3),
-                                  "; `lathhouse sowing --calendar` names the crops that can be sown now")};
+    const auto near = near_names(name, 3);
+    return Error{
+        ErrorCode::NotFound,
+        near.empty()
+            ? said("no crop named \"%1\" in the reference of seeds; `lathhouse sowing --calendar` names the crops "
+                   "that can be sown now",
+                   trimmed(name))
+            : said("no crop named \"%1\" in the reference of seeds; did you mean %2", trimmed(name), any_of(near))};
 }
 
 } // namespace lathhouse::plants

@@ -89,7 +89,8 @@ DailyRadiation light_on_building(const SpotFigures& spot, const MeanDay& day)
     return radiation_on_wall(day, spot.facing + 2.0 * kRightAngle);
 }
 
-Result<void> within(double value, double least, double most, const char* what, const char* unit)
+/// `sentence`: of what, least, most and value.
+Result<void> within(double value, double least, double most, Sentence<0> what, Sentence<4> sentence)
 {
     if (value >= least && value <= most) {
         return {};
@@ -99,8 +100,8 @@ Result<void> within(double value, double least, double most, const char* what, c
         digits.erase(digits.find_last_not_of('0') + 1);
         return digits.ends_with('.') ? digits.substr(0, digits.size() - 1) : digits;
     };
-    return Error{ErrorCode::OutOfRange, std::string{what} + " must lie within " + text(least) + " and " +
-                                            text(most) + unit + ", not " + text(value)};
+    return Error{ErrorCode::OutOfRange, put_together(sentence.source, {said_now(what), Said{text(least)},
+                                                                       Said{text(most)}, Said{text(value)}})};
 }
 
 } // namespace
@@ -126,24 +127,27 @@ Result<SpotView> SpotView::of(const SpotFigures& figures)
         double value;
         double least;
         double most;
-        const char* what;
-        const char* unit;
+        Sentence<0> what;
+        Sentence<4> sentence;
     };
+    constexpr Sentence<4> kDegrees = said_later<4>("%1 must lie within %2 and %3 degrees, not %4");
+    constexpr Sentence<4> kMetres = said_later<4>("%1 must lie within %2 and %3 m, not %4");
+    constexpr Sentence<4> kNumber = said_later<4>("%1 must lie within %2 and %3, not %4");
     const Limit limits[] = {
-        {figures.facing.degrees(), -360.0, 360.0, "the direction a spot faces", " degrees"},
-        {figures.width.metres(), 0.05, 30.0, "the width of a window or opening", " m"},
-        {figures.height.metres(), 0.05, 30.0, "the height of a window or opening", " m"},
-        {figures.sill.metres(), -20.0, 20.0, "the sill's height above the leaves", " m"},
-        {figures.distance.metres(), 0.05, 30.0, "the distance from the window or opening", " m"},
-        {figures.sideways.metres(), -20.0, 20.0, "the distance sideways of the window's middle", " m"},
-        {figures.overhang.metres(), 0.0, 10.0, "the depth of an overhang", " m"},
-        {figures.opposite.degrees(), 0.0, 89.0, "the height of what stands opposite", " degrees"},
-        {figures.behind.degrees(), 0.0, 89.0, "the height of the wall behind", " degrees"},
-        {static_cast<double>(figures.panes), 0.0, 4.0, "the number of panes", ""},
-        {figures.passes, 0.0, 1.0, "the share of light let through", ""},
+        {figures.facing.degrees(), -360.0, 360.0, said_later("the direction a spot faces"), kDegrees},
+        {figures.width.metres(), 0.05, 30.0, said_later("the width of a window or opening"), kMetres},
+        {figures.height.metres(), 0.05, 30.0, said_later("the height of a window or opening"), kMetres},
+        {figures.sill.metres(), -20.0, 20.0, said_later("the sill's height above the leaves"), kMetres},
+        {figures.distance.metres(), 0.05, 30.0, said_later("the distance from the window or opening"), kMetres},
+        {figures.sideways.metres(), -20.0, 20.0, said_later("the distance sideways of the window's middle"), kMetres},
+        {figures.overhang.metres(), 0.0, 10.0, said_later("the depth of an overhang"), kMetres},
+        {figures.opposite.degrees(), 0.0, 89.0, said_later("the height of what stands opposite"), kDegrees},
+        {figures.behind.degrees(), 0.0, 89.0, said_later("the height of the wall behind"), kDegrees},
+        {static_cast<double>(figures.panes), 0.0, 4.0, said_later("the number of panes"), kNumber},
+        {figures.passes, 0.0, 1.0, said_later("the share of light let through"), kNumber},
     };
     for (const auto& limit : limits) {
-        if (const auto good = within(limit.value, limit.least, limit.most, limit.what, limit.unit); !good) {
+        if (const auto good = within(limit.value, limit.least, limit.most, limit.what, limit.sentence); !good) {
             return good.error();
         }
     }

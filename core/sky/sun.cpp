@@ -261,8 +261,8 @@ Result<SunDay> sun_day(const SolarEphemeris& ephemeris, Position position, calen
     const auto start = zone.start_of_day(date);
     const auto end = zone.start_of_day(date + calendar::Days{1});
     if (start == end) {
-        return Error{ErrorCode::NotFound, "the zone " + zone.name() + " has no " + calendar::to_text(date) +
-                                              " (its clocks went past it); take another day"};
+        return Error{ErrorCode::NotFound, said("the zone %1 has no %2 (its clocks went past it); take another day",
+                                               zone.name(), calendar::to_text(date))};
     }
     return describe(ephemeris, position, date, 0.5 * (ephemeris.days_at(start) + ephemeris.days_at(end)));
 }

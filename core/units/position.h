@@ -13,7 +13,7 @@ public:
     static Result<Latitude> from_degrees(double degrees)
     {
         if (!(degrees >= -90.0 && degrees <= 90.0)) { // Written so that NaN fails too.
-            return Error{ErrorCode::OutOfRange, "latitude must lie within -90 and 90 degrees"};
+            return Error{ErrorCode::OutOfRange, said("latitude must lie within -90 and 90 degrees")};
         }
         return Latitude{degrees};
     }
@@ -41,7 +41,7 @@ public:
     static Result<Longitude> from_degrees(double degrees)
     {
         if (!(degrees >= -180.0 && degrees <= 180.0)) {
-            return Error{ErrorCode::OutOfRange, "longitude must lie within -180 and 180 degrees"};
+            return Error{ErrorCode::OutOfRange, said("longitude must lie within -180 and 180 degrees")};
         }
         return Longitude{degrees};
     }

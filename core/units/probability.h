@@ -14,7 +14,7 @@ public:
     static Result<Probability> from_fraction(double fraction)
     {
         if (!(fraction >= 0.0 && fraction <= 1.0)) {
-            return Error{ErrorCode::OutOfRange, "a chance must lie within 0 and 1"};
+            return Error{ErrorCode::OutOfRange, said("a chance must lie within 0 and 1")};
         }
         return Probability{fraction};
     }
@@ -22,7 +22,7 @@ public:
     static Result<Probability> from_percent(double percent)
     {
         if (!(percent >= 0.0 && percent <= 100.0)) {
-            return Error{ErrorCode::OutOfRange, "a percentage must lie within 0 and 100"};
+            return Error{ErrorCode::OutOfRange, said("a percentage must lie within 0 and 100")};
         }
         return Probability{percent / 100.0};
     }

@@ -62,5 +62,35 @@ TEST(ErrorCode, EachHasAName)
     }
 }
 
+TEST(Said, KeepsItsSentenceAndItsParts)
+{
+    const auto once = said("%2 of %1 rows, %1 in all", 3, "two");
+    EXPECT_EQ(once.text, "two of 3 rows, 3 in all");
+    EXPECT_STREQ(once.sentence, "%2 of %1 rows, %1 in all");
+    ASSERT_EQ(once.parts.size(), 2U);
+    EXPECT_EQ(once.parts[0].text, "3");
+    EXPECT_EQ(once.parts[1].sentence, nullptr) << "a text alone";
+    EXPECT_EQ(said("5 % of it").text, "5 % of it");
+    EXPECT_EQ(said("named %1", "100 %1").text, "named 100 %1") << "a part is no sentence";
+}
+
+TEST(Said, AnErrorWithinAnotherKeepsItsOwnSentence)
+{
+    const Error inner{ErrorCode::Malformed, said("row %1 is blank", 7)};
+    const Error outer{ErrorCode::Damaged, said("%1 is damaged (%2)", "a.csv", inner)};
+    EXPECT_EQ(outer.message, "a.csv is damaged (row 7 is blank)");
+    ASSERT_EQ(outer.parts.size(), 2U);
+    EXPECT_STREQ(outer.parts[1].sentence, "row %1 is blank");
+    EXPECT_EQ(outer.parts[1].parts.at(0).text, "7");
+}
+
+TEST(Error, IsEqualByCodeAndMessage)
+{
+    const Error told{ErrorCode::NotFound, said("no file %1", "a")};
+    EXPECT_EQ(told, (Error{ErrorCode::NotFound, "no file a"}));
+    EXPECT_NE(told, (Error{ErrorCode::Damaged, "no file a"}));
+    EXPECT_NE(told, (Error{ErrorCode::NotFound, "no file b"}));
+}
+
 } // namespace
 } // namespace lathhouse

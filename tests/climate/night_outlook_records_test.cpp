@@ -14,7 +14,7 @@ namespace {
 
 /// The plainest forecast there is: the low of some nights before stands for the coming one. Lows are from
 /// daily records (GHCN-Daily, NOAA, public domain); the season is of the same record.
-struct Said {
+struct SaidOfNight {
     calendar::DayOfYear day;
     int year;
     Celsius forecast;
@@ -31,9 +31,9 @@ std::optional<Celsius> low_of(const DailyRecord& record, calendar::Date date)
     return reading.known() ? std::optional{Celsius::from_degrees(reading.tenths() / 10.0)} : std::nullopt;
 }
 
-std::vector<Said> persistence(const DailyRecord& record, int days)
+std::vector<SaidOfNight> persistence(const DailyRecord& record, int days)
 {
-    std::vector<Said> said;
+    std::vector<SaidOfNight> said;
     for (calendar::Date date{1991, 1, 15}; date < calendar::Date{2018, 1, 1}; date += calendar::Days{1}) {
         const auto before = low_of(record, date - calendar::Days{days});
         const auto low = low_of(record, date);

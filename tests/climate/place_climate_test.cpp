@@ -57,7 +57,7 @@ TEST(PlaceClimate, AmongEqualsIsTheSame)
         EXPECT_NEAR(place->rain[m]->millimetres(), 50.0, 1e-9);
         EXPECT_NEAR((place->monthly.low[m] - *place->monthly.lowest[m]).kelvins(), 18.0, 1e-9);
     }
-    EXPECT_TRUE(place->warnings.empty()) << place->warnings.front();
+    EXPECT_TRUE(place->warnings.empty()) << place->warnings.front().text;
 }
 
 TEST(PlaceClimate, WeightsSumToOneHeaviestFirst)
@@ -95,7 +95,7 @@ TEST(PlaceClimate, WithoutHeightTheStationsGiveIt)
     ASSERT_TRUE(place.has_value());
     EXPECT_FALSE(place->elevation_given);
     EXPECT_NEAR(place->elevation.metres(), 200.0, 1e-9);
-    EXPECT_THAT(place->warnings, testing::ElementsAre(testing::HasSubstr("height")));
+    EXPECT_THAT(place->warnings, testing::ElementsAre(testing::Field(&Said::text, testing::HasSubstr("height"))));
 }
 
 TEST(PlaceClimate, WithoutHeightTheErrorGrowsWithTheReliefAround)
@@ -114,10 +114,10 @@ TEST(PlaceClimate, FarStationsAreSaidToBeFar)
     const auto stations = four_corners();
     const auto far = climate_among(stations, at(45, 14), Metres::from_metres(200));
     ASSERT_TRUE(far.has_value());
-    EXPECT_THAT(far->warnings, testing::Contains(testing::HasSubstr("km away")));
+    EXPECT_THAT(far->warnings, testing::Contains(testing::Field(&Said::text, testing::HasSubstr("km away"))));
     const auto weak = climate_among(stations, at(45, 22), Metres::from_metres(200));
     ASSERT_TRUE(weak.has_value());
-    EXPECT_THAT(weak->warnings, testing::Contains(testing::HasSubstr("weak")));
+    EXPECT_THAT(weak->warnings, testing::Contains(testing::Field(&Said::text, testing::HasSubstr("weak"))));
     EXPECT_GT(weak->expected_error, far->expected_error);
 }
 

@@ -76,7 +76,7 @@ TEST(ClimateAtHeightNear, IsThatOfTheHeightGivenButSaysWhereItIsFrom)
     EXPECT_GT(ours.expected_error, given.expected_error);
     EXPECT_GT(ours.expected_error_days, given.expected_error_days);
     ASSERT_FALSE(ours.warnings.empty());
-    EXPECT_THAT(ours.warnings.front(), testing::HasSubstr("as high as the towns near it lie"));
+    EXPECT_THAT(ours.warnings.front().text, testing::HasSubstr("as high as the towns near it lie"));
 }
 
 TEST(ClimateAtHeightNear, TakesTheStationsHeightWhereNothingElseIsNear)

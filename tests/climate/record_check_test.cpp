@@ -136,7 +136,7 @@ TEST(RecordAgainstTheTable, IsDoubtfulWhereItLiesFurtherThanTheTableErrs)
     const auto comparison = compare_with_table(record, table_of(record, 4.5));
     EXPECT_EQ(comparison.verdict, Verdict::Doubtful);
     ASSERT_EQ(comparison.reasons.size(), 2U);
-    EXPECT_THAT(comparison.reasons[0], testing::HasSubstr("4.5 K below"));
+    EXPECT_THAT(comparison.reasons[0].text, testing::HasSubstr("4.5 K below"));
 }
 
 struct WrongUnit {
@@ -155,7 +155,7 @@ TEST_P(RecordInAWrongUnit, IsImplausibleAndToldApart)
     const auto comparison = compare_with_table(changed(record, GetParam().change), table_of(record));
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
     ASSERT_EQ(comparison.reasons.size(), 1U);
-    EXPECT_THAT(comparison.reasons[0], testing::HasSubstr(GetParam().says));
+    EXPECT_THAT(comparison.reasons[0].text, testing::HasSubstr(GetParam().says));
 }
 INSTANTIATE_TEST_SUITE_P(
     Units, RecordInAWrongUnit,
@@ -172,7 +172,7 @@ TEST(RecordAgainstTheTable, WholesTakenForTenthsAreToldWhereItIsWarm)
     const auto comparison =
         compare_with_table(changed(record, [](double c) { return c / 10.0; }), table_of(record));
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
-    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("decimal point"));
+    EXPECT_THAT(comparison.reasons.at(0).text, testing::HasSubstr("decimal point"));
 }
 
 TEST(RecordAgainstTheTable, OfTheOtherHemisphereIsImplausible)
@@ -181,7 +181,7 @@ TEST(RecordAgainstTheTable, OfTheOtherHemisphereIsImplausible)
     const auto there = sample_record(2001, 2010, {.warmest_month = 1});
     const auto comparison = compare_with_table(there, table_of(here));
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
-    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("warmest when the place is coldest"));
+    EXPECT_THAT(comparison.reasons.at(0).text, testing::HasSubstr("warmest when the place is coldest"));
 }
 
 TEST(RecordAgainstTheTable, FarTooWarmIsImplausible)
@@ -189,7 +189,7 @@ TEST(RecordAgainstTheTable, FarTooWarmIsImplausible)
     const auto record = sample_record(2001, 2010);
     const auto comparison = compare_with_table(record, table_of(record, -7.5));
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
-    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("7.5 K above"));
+    EXPECT_THAT(comparison.reasons.at(0).text, testing::HasSubstr("7.5 K above"));
 }
 
 TEST(RecordCheck, MakesImpossibleRainAGap)
@@ -212,7 +212,7 @@ TEST(RecordAgainstTheTable, OfAThermometerInTheSunIsImplausible)
     }
     const auto comparison = compare_with_table(record, table);
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
-    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("stood in the sun"));
+    EXPECT_THAT(comparison.reasons.at(0).text, testing::HasSubstr("stood in the sun"));
 }
 
 TEST(RecordAgainstTheTable, FullOfImpossibleValuesIsImplausible)
@@ -227,7 +227,7 @@ TEST(RecordAgainstTheTable, FullOfImpossibleValuesIsImplausible)
     }
     const auto comparison = compare_with_table(record, table_of(sample_record(2001, 2010)));
     EXPECT_EQ(comparison.verdict, Verdict::Implausible);
-    EXPECT_THAT(comparison.reasons.at(0), testing::HasSubstr("480 of its days"));
+    EXPECT_THAT(comparison.reasons.at(0).text, testing::HasSubstr("480 of its days"));
 }
 
 TEST(LowestNights, HaveTheCountedMeanWhereThereIsOne)

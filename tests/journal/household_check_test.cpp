@@ -107,7 +107,7 @@ TEST_F(Checks, FindsAMeasurementWhosePhotoIsUnknown)
     ASSERT_EQ(report->findings.size(), 1U);
     EXPECT_EQ(report->findings.front().kind, FindingKind::MeasuredPhotoUnknown);
     EXPECT_EQ(report->findings.front().where, "measurements, row 80002");
-    EXPECT_THAT(report->findings.front().what, HasSubstr(sha256_of("lost")));
+    EXPECT_THAT(report->findings.front().what.text, HasSubstr(sha256_of("lost")));
     EXPECT_FALSE(report->sound());
 }
 

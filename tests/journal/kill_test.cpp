@@ -175,7 +175,7 @@ TEST_F(Killed, WhileItIsMadeLeavesAWholeHouseholdOrNone)
         ASSERT_EQ(store->events()->size(), invented.history.size());
         const auto report = check_household(folder);
         ASSERT_TRUE(report) << report.error().message;
-        ASSERT_TRUE(report->findings.empty()) << report->findings.front().where << " " << report->findings.front().what;
+        ASSERT_TRUE(report->findings.empty()) << report->findings.front().where << " " << report->findings.front().what.text;
     }
     ASSERT_GT(absent, 0);
     ASSERT_GT(whole, 0);

@@ -106,7 +106,7 @@ TEST_F(PhotoImport, RefusesByNameAndGoesOn)
     std::vector<std::string> refused;
     for (const auto& file : report.files) {
         if (file.outcome == ImportOutcome::Refused) {
-            refused.push_back(file.trouble);
+            refused.push_back(file.trouble.text);
         }
     }
     using testing::HasSubstr;
@@ -337,7 +337,7 @@ TEST_F(PhotoImport, ExportGoesOnAfterAPhotoThatIsGoneAndStopsWhereItIsTold)
     ASSERT_TRUE(report) << report.error().message;
     EXPECT_EQ(report->files.size(), 1U);
     ASSERT_EQ(report->refused.size(), 1U);
-    EXPECT_NE(report->refused.front().find(photos[0].sha256), std::string::npos);
+    EXPECT_NE(report->refused.front().text.find(photos[0].sha256), std::string::npos);
     EXPECT_EQ(told, 2U);
     write("file", {});
     EXPECT_EQ(export_photos(book_, household_, photos, inbox() / "file", PhotoPosition::Stays, {}, cancel_).error().code,
