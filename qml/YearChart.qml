@@ -28,8 +28,8 @@ FocusScope {
     /// Set by the first touch: rows grow to what a finger can meet.
     property bool touched: false
 
-    onYearChanged: spoken.text = root.year.cursorSentence
-    Component.onCompleted: spoken.text = root.year.cursorSentence
+    onYearChanged: spoken.text = root.year.cursor.sentence
+    Component.onCompleted: spoken.text = root.year.cursor.sentence
 
     YearBands {
         id: bands
@@ -65,11 +65,11 @@ FocusScope {
     Timer {
         id: pause
         interval: 300
-        onTriggered: spoken.text = root.year.cursorSentence
+        onTriggered: spoken.text = root.year.cursor.sentence
     }
     Connections {
-        target: root.year
-        function onCursorChanged() {
+        target: root.year.cursor
+        function onChanged(): void {
             pause.restart();
         }
     }
@@ -135,21 +135,21 @@ FocusScope {
             root.hoverX = mouse.x;
             const day = bands.dayAt(root.labelWidth + mouse.x);
             if (pointer.holding) {
-                root.year.moveEdge(day);
+                root.year.edge.move(day);
                 root.year.cursorDay = day;
             } else if (pointer.pressed) {
                 root.year.cursorDay = day;
             } else {
-                pointer.overEdge = mouse.y > plants.y && root.year.isNearEdge(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
+                pointer.overEdge = mouse.y > plants.y && root.year.edge.isNear(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
             }
         }
         onReleased: {
             if (pointer.holding)
-                root.year.dropEdge();
+                root.year.edge.drop();
             pointer.holding = false;
         }
         onCanceled: {
-            root.year.leaveEdge();
+            root.year.edge.leave();
             pointer.holding = false;
         }
         onExited: root.hoverX = -1
@@ -161,7 +161,7 @@ FocusScope {
             const row = plants.rowAt(mouse.y - plants.y);
             if (row >= 0) {
                 root.year.currentRow = row;
-                pointer.holding = root.year.takeEdge(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
+                pointer.holding = root.year.edge.take(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
             }
         }
         onWheel: wheel => {

@@ -17,7 +17,7 @@ Flickable {
     Keys.onUpPressed: root.scroll(-40)
     Keys.onDownPressed: root.scroll(40)
     Accessible.role: Accessible.Grouping
-    Accessible.name: qsTr("Numbers of %1").arg(root.year.cursorLong)
+    Accessible.name: qsTr("Numbers of %1").arg(root.year.cursor.longDate)
 
     ScrollBar.vertical: ScrollBar {
         policy: root.contentHeight > root.height ? ScrollBar.AsNeeded : ScrollBar.AlwaysOff
@@ -47,7 +47,7 @@ Flickable {
             minimumPixelSize: Theme.smallSize
             horizontalAlignment: Text.AlignLeft
             verticalAlignment: Text.AlignVCenter
-            text: root.year.cursorLong
+            text: root.year.cursor.longDate
             color: Theme.ink
             font.family: Theme.titleFamily
             font.pixelSize: Theme.headSize
@@ -64,7 +64,7 @@ Flickable {
             height: 4
         }
         Repeater {
-            model: root.year.readout
+            model: root.year.cursor.lines
             delegate: ReadoutRow {
                 width: column.width
             }
@@ -96,7 +96,7 @@ Flickable {
             bottomPadding: 4
             width: parent.width
             wrapMode: Text.Wrap
-            text: root.year.harmHeading
+            text: root.year.cursor.harmHeading
             color: Theme.ink2
             font.family: Theme.textFamily
             font.pixelSize: Theme.smallSize

@@ -101,10 +101,6 @@
         <translation>Leer: %1 h, nach Ort und Datum</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
-    </message>
-    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Den Tiefstwert der Nacht an der Pflanze schreiben.</translation>
     </message>
@@ -358,10 +354,6 @@
         <translation>Was über einen Schädling bekannt ist</translation>
     </message>
     <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
-    </message>
-    <message>
         <source>Infested: %1.</source>
         <translation>Befallen: %1.</translation>
     </message>
@@ -487,10 +479,6 @@
     <message>
         <source>Where and on which plants</source>
         <translation>Wo und an welchen Pflanzen</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -1520,14 +1508,6 @@
     <message>
         <source>Left and Right go through the sections</source>
         <translation>Links und Rechts gehen durch die Abschnitte</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Neu lesen</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Taste F5. Liest den Haushalt neu.</translation>
     </message>
     <message>
         <source>The place is being worked out.</source>
@@ -4212,6 +4192,17 @@
     </message>
 </context>
 <context>
+    <name>ReadAgain</name>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+</context>
+<context>
     <name>ReadoutRow</name>
     <message>
         <source>%1: %2</source>
@@ -4338,18 +4329,6 @@
         <translation>Rundgang heute</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Neu lesen</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Taste F5. Liest den Haushalt neu.</translation>
-    </message>
-    <message>
         <source>Why is this task left out</source>
         <translation>Warum wird diese Arbeit ausgelassen</translation>
     </message>
@@ -4418,20 +4397,15 @@
         <translation>Strg und P. Die Arbeiten der Woche als PDF mit Kästchen zum Abhaken.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Does again what was taken back last.</source>
-        <translation>Strg, Umschalt und Z. Tut wieder, was zuletzt zurückgenommen wurde.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
         <translation>Strg und Z, oder U. Nimmt zurück, was in diesem Fenster zuletzt getan wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundProgress</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5202,10 +5176,6 @@
         <translation>Leer: gerade eben</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
-    </message>
-    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Ein Blatt, das heute probiert wird, wird von %1 bis %2 angesehen.</translation>
     </message>
@@ -5571,6 +5541,10 @@
 <context>
     <name>UndoBar</name>
     <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Strg und Z. Nimmt zurück, was auf dieser Seite zuletzt eingetragen wurde.</translation>
+    </message>
+    <message>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
@@ -5581,10 +5555,6 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <source>Control and Z. Takes back what was logged last on this page.</source>
-        <translation>Strg und Z. Nimmt zurück, was auf dieser Seite zuletzt eingetragen wurde.</translation>
     </message>
 </context>
 <context>
@@ -5623,14 +5593,6 @@
     <message>
         <source>Blank: %1</source>
         <translation>Leer: %1</translation>
-    </message>
-    <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
     </message>
     <message>
         <source>Write days, 1 to %1.</source>
@@ -6194,6 +6156,14 @@ liegen im Band</translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
     </message>
     <message>
         <source>sown</source>
@@ -6805,6 +6775,93 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CursorReading</name>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>an ihrer Schadenslinie, seit %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>an ihrer Schadenslinie, bis %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>keine dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 zwischen zwei Lichtern</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Stufe %1 von %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Nachttief, Mitte</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 von 10 Nächten</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Frost in dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Frost nach dieser Nacht</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>kein Auf- oder Untergang</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Licht am Tag</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::DoseModel</name>
     <message>
         <source>How much oil or soap</source>
@@ -6905,6 +6962,25 @@ liegen im Band</translation>
     <message>
         <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
         <translation>Schreiben, was hineingeht, etwa 1,5 L; ein Löffel etwa 7 ml.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::EdgeByHand</name>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 nach %2 am %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 für eine schädliche Nacht danach, bis %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
+    </message>
+    <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
     </message>
 </context>
 <context>
@@ -9256,56 +9332,8 @@ liegen im Band</translation>
         <translation>%1 Aufenthalte sind anders als im am %2 gespeicherten Plan:</translation>
     </message>
     <message>
-        <source>%1 to %2 on %3</source>
-        <translation>%1 nach %2 am %3</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night after it, to %2</source>
-        <translation>: %1 für eine schädliche Nacht danach, bis %2</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night before it, since %2</source>
-        <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
-    </message>
-    <message>
-        <source>%1 is carried from %2 to %3 on %4, by hand</source>
-        <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
-    </message>
-    <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 geht, wohin der Plan sie stellt</translation>
-    </message>
-    <message>
-        <source>%1 of day</source>
-        <translation>%1 Tag</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>at %1 %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>at its damage line, since %1</source>
-        <translation>an ihrer Schadenslinie, seit %1</translation>
-    </message>
-    <message>
-        <source>at its damage line, to %1</source>
-        <translation>an ihrer Schadenslinie, bis %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>none between</source>
-        <translation>keine dazwischen</translation>
-    </message>
-    <message>
-        <source>%1 between two lights</source>
-        <translation>%1 zwischen zwei Lichtern</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -9374,58 +9402,6 @@ liegen im Band</translation>
     <message>
         <source>, risk %1 out, %2 in</source>
         <translation>, Risiko %1 hinaus, %2 herein</translation>
-    </message>
-    <message>
-        <source>step %1 of %2</source>
-        <translation>Stufe %1 von %2</translation>
-    </message>
-    <message>
-        <source>indoors</source>
-        <translation>drinnen</translation>
-    </message>
-    <message>
-        <source>Night low, middle</source>
-        <translation>Nachttief, Mitte</translation>
-    </message>
-    <message>
-        <source>9 nights in 10</source>
-        <translation>9 von 10 Nächten</translation>
-    </message>
-    <message>
-        <source>At %1</source>
-        <translation>%1</translation>
-    </message>
-    <message>
-        <source>Frost this night</source>
-        <translation>Frost in dieser Nacht</translation>
-    </message>
-    <message>
-        <source>Frost after this night</source>
-        <translation>Frost nach dieser Nacht</translation>
-    </message>
-    <message>
-        <source>… %1</source>
-        <translation>… %1</translation>
-    </message>
-    <message>
-        <source>Day length</source>
-        <translation>Tageslänge</translation>
-    </message>
-    <message>
-        <source>Sun</source>
-        <translation>Sonne</translation>
-    </message>
-    <message>
-        <source>no rise or set</source>
-        <translation>kein Auf- oder Untergang</translation>
-    </message>
-    <message>
-        <source>Daily light</source>
-        <translation>Licht am Tag</translation>
-    </message>
-    <message>
-        <source>%1 mol/m²</source>
-        <translation>%1 mol/m²</translation>
     </message>
 </context>
 <context>

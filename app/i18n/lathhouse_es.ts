@@ -101,10 +101,6 @@
         <translation>En blanco: %1 h, por lugar y fecha</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
-    </message>
-    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Escriba la mínima de la noche junto a la planta.</translation>
     </message>
@@ -358,10 +354,6 @@
         <translation>Qué se sabe de una plaga</translation>
     </message>
     <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Se está calculando el plan del día.</translation>
-    </message>
-    <message>
         <source>Infested: %1.</source>
         <translation>Infestada: %1.</translation>
     </message>
@@ -487,10 +479,6 @@
     <message>
         <source>Where and on which plants</source>
         <translation>Dónde y en qué plantas</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -1520,14 +1508,6 @@
     <message>
         <source>Left and Right go through the sections</source>
         <translation>Izquierda y Derecha recorren las secciones</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Leer de nuevo</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
     </message>
     <message>
         <source>The place is being worked out.</source>
@@ -4212,6 +4192,17 @@
     </message>
 </context>
 <context>
+    <name>ReadAgain</name>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+</context>
+<context>
     <name>ReadoutRow</name>
     <message>
         <source>%1: %2</source>
@@ -4338,18 +4329,6 @@
         <translation>La ronda de hoy</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Leer de nuevo</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
-    </message>
-    <message>
         <source>Why is this task left out</source>
         <translation>Por qué se omite esta tarea</translation>
     </message>
@@ -4418,20 +4397,15 @@
         <translation>Control y P. Las tareas de la semana en PDF con casillas para marcar.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Does again what was taken back last.</source>
-        <translation>Control, Mayúsculas y Z. Rehace lo último que se deshizo.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
         <translation>Control y Z, o U. Deshace lo último que se hizo en esta ventana.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundProgress</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5202,10 +5176,6 @@
         <translation>En blanco: ahora mismo</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
-    </message>
-    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Una hoja probada hoy se mira del %1 al %2.</translation>
     </message>
@@ -5571,6 +5541,10 @@
 <context>
     <name>UndoBar</name>
     <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Control y Z. Deshace lo último que se anotó en esta página.</translation>
+    </message>
+    <message>
         <source>Redo</source>
         <translation>Rehacer</translation>
     </message>
@@ -5581,10 +5555,6 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Control and Z. Takes back what was logged last on this page.</source>
-        <translation>Control y Z. Deshace lo último que se anotó en esta página.</translation>
     </message>
 </context>
 <context>
@@ -5623,14 +5593,6 @@
     <message>
         <source>Blank: %1</source>
         <translation>En blanco: %1</translation>
-    </message>
-    <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Se está calculando el plan del día.</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
     </message>
     <message>
         <source>Write days, 1 to %1.</source>
@@ -6194,6 +6156,14 @@ están en la banda</translation>
     <message>
         <source>no</source>
         <translation>no</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
     </message>
     <message>
         <source>sown</source>
@@ -6805,6 +6775,93 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CursorReading</name>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 de día</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>at %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>en su límite de daño, desde el %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>en su límite de daño, hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>ninguna en camino</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 entre dos luces</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>escalón %1 de %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Mínima nocturna, centro</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 de cada 10 noches</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>En: %1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Helada esta noche</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Helada tras esta noche</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>sin salida ni puesta</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Luz del día</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::DoseModel</name>
     <message>
         <source>How much oil or soap</source>
@@ -6905,6 +6962,25 @@ están en la banda</translation>
     <message>
         <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
         <translation>Escriba cuánto le cabe, como 1,5 L; una cuchara, como 7 ml.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::EdgeByHand</name>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 a %2 el %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 de una noche dañina después, hasta el %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 de una noche dañina antes, desde el %2</translation>
+    </message>
+    <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
     </message>
 </context>
 <context>
@@ -9256,56 +9332,8 @@ están en la banda</translation>
         <translation>%1 estancias son distintas que en el plan guardado el %2:</translation>
     </message>
     <message>
-        <source>%1 to %2 on %3</source>
-        <translation>%1 a %2 el %3</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night after it, to %2</source>
-        <translation>: %1 de una noche dañina después, hasta el %2</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night before it, since %2</source>
-        <translation>: %1 de una noche dañina antes, desde el %2</translation>
-    </message>
-    <message>
-        <source>%1 is carried from %2 to %3 on %4, by hand</source>
-        <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
-    </message>
-    <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 va adonde la pone el plan</translation>
-    </message>
-    <message>
-        <source>%1 of day</source>
-        <translation>%1 de día</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>at %1 %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>at its damage line, since %1</source>
-        <translation>en su límite de daño, desde el %1</translation>
-    </message>
-    <message>
-        <source>at its damage line, to %1</source>
-        <translation>en su límite de daño, hasta el %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>none between</source>
-        <translation>ninguna en camino</translation>
-    </message>
-    <message>
-        <source>%1 between two lights</source>
-        <translation>%1 entre dos luces</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -9374,58 +9402,6 @@ están en la banda</translation>
     <message>
         <source>, risk %1 out, %2 in</source>
         <translation>, riesgo %1 al salir, %2 al entrar</translation>
-    </message>
-    <message>
-        <source>step %1 of %2</source>
-        <translation>escalón %1 de %2</translation>
-    </message>
-    <message>
-        <source>indoors</source>
-        <translation>dentro</translation>
-    </message>
-    <message>
-        <source>Night low, middle</source>
-        <translation>Mínima nocturna, centro</translation>
-    </message>
-    <message>
-        <source>9 nights in 10</source>
-        <translation>9 de cada 10 noches</translation>
-    </message>
-    <message>
-        <source>At %1</source>
-        <translation>En: %1</translation>
-    </message>
-    <message>
-        <source>Frost this night</source>
-        <translation>Helada esta noche</translation>
-    </message>
-    <message>
-        <source>Frost after this night</source>
-        <translation>Helada tras esta noche</translation>
-    </message>
-    <message>
-        <source>… %1</source>
-        <translation>… %1</translation>
-    </message>
-    <message>
-        <source>Day length</source>
-        <translation>Duración del día</translation>
-    </message>
-    <message>
-        <source>Sun</source>
-        <translation>Sol</translation>
-    </message>
-    <message>
-        <source>no rise or set</source>
-        <translation>sin salida ni puesta</translation>
-    </message>
-    <message>
-        <source>Daily light</source>
-        <translation>Luz del día</translation>
-    </message>
-    <message>
-        <source>%1 mol/m²</source>
-        <translation>%1 mol/m²</translation>
     </message>
 </context>
 <context>

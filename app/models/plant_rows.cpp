@@ -26,11 +26,11 @@ QVariant PlantRows::data(const QModelIndex& index, int role) const
     case SentenceRole:
         return year_->plant_sentence(plant);
     case CursorColourRole:
-        return year_->colour_at_cursor(plant);
+        return year_->cursor()->colour(plant);
     case CursorWordsRole:
-        return year_->words_at_cursor(plant);
+        return year_->cursor()->words(plant);
     case CursorOutdoorsRole:
-        return year_->outdoors_at_cursor(plant);
+        return year_->cursor()->is_outdoors(plant);
     case PinnedRole:
         return text(year_->year().plants[plant].pinned);
     default:

@@ -103,8 +103,8 @@ Item {
         function test_whatIsReadAloudFollowsThePause() {
             const chart = named("bands");
             keyClick(Qt.Key_Right);
-            verify(chart.Accessible.description !== household.year.cursorSentence);
-            tryCompare(chart.Accessible, "description", household.year.cursorSentence);
+            verify(chart.Accessible.description !== household.year.cursor.sentence);
+            tryCompare(chart.Accessible, "description", household.year.cursor.sentence);
         }
 
         function test_wordsStepAsideForTheCursor() {
