@@ -273,11 +273,7 @@ FocusScope {
             property: "columns"
             value: Math.max(2, Math.floor((shelves.width - 12 - (root.narrow ? 0 : Theme.px(184))) / Theme.px(root.narrow ? 150 : 160)))
         }
-        ScrollBar.vertical: ScrollBar {
-            policy: shelves.contentHeight > shelves.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: ShelfLine {
             width: shelves.width - 12
             columns: root.plants.columns
@@ -367,11 +363,7 @@ FocusScope {
         Accessible.role: Accessible.Table
         Accessible.name: qsTr("Plants as a table")
 
-        ScrollBar.vertical: ScrollBar {
-            policy: table.contentHeight > table.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: PlantTableRow {
             width: table.width - 12
             columns: tableHead.columns
