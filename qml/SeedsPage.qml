@@ -135,7 +135,7 @@ FocusScope {
         }
         SheetButton {
             objectName: "seedsPrintButton"
-            visible: root.seeds.known && root.listShown
+            visible: root.seeds.known && root.listShown && root.seeds.lots.count > 0
             text: qsTr("Print sheet")
             reason: qsTr("Control and P. All lots and trays as a PDF.")
             onClicked: root.printAsked()
@@ -216,7 +216,7 @@ FocusScope {
             font.pixelSize: Theme.smallSize
         }
         Words {
-            visible: !root.narrow
+            visible: columnHead.columns.withYear
             x: columnHead.columns.yearX
             width: columnHead.columns.yearWidth
             horizontalAlignment: Text.AlignRight
@@ -239,7 +239,7 @@ FocusScope {
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Theme.px(9)
             horizontalAlignment: Text.AlignLeft
-            text: root.narrow ? qsTr("Come up") : qsTr("Of 100, how many come up")
+            text: columnHead.columns.withYear ? qsTr("Of 100, how many come up") : qsTr("Come up")
             quiet: true
             font.pixelSize: Theme.smallSize
         }

@@ -49,6 +49,15 @@ QHash<int, QByteArray> PlantRows::roleNames() const
             {PinnedRole, "pinned"}};
 }
 
+QStringList PlantRows::names() const
+{
+    QStringList names;
+    for (const std::size_t plant : year_->order()) {
+        names.append(text(year_->year().plants[plant].name));
+    }
+    return names;
+}
+
 void PlantRows::end_order()
 {
     endResetModel();
