@@ -137,7 +137,7 @@ FocusScope {
         x: Theme.px(root.narrow ? 142 : root.wide ? 470 : 430)
         y: Theme.px(root.narrow && !root.low ? 48 : 7)
         // In a low window it stands in one line with the buttons.
-        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Theme.px(300)
+        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Math.min(implicitWidth, printButton.x - Theme.px(12) - x)
         stops: root.year.riskStops
         stop: root.year.riskStop
         spoken: root.year.riskSpoken

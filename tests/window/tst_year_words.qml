@@ -21,6 +21,14 @@ Item {
         wide: false
         focus: true
     }
+    // As in Spanish.
+    RiskSlider {
+        id: longWords
+        visible: false
+        stops: ["1 de cada 50", "1 de cada 20", "1 de cada 10", "1 de cada 5", "1 de cada 3"]
+        spoken: ""
+        stop: 2
+    }
     SignalSpy {
         id: movement
         signalName: "movingChanged"
@@ -71,6 +79,14 @@ Item {
             }
             fail("no label " + begin);
             return null;
+        }
+
+        function test_wordsOfTheRiskDoNotTouch() {
+            verify(longWords.implicitWidth > Theme.px(300));
+            verify(longWords.allNamed);
+            longWords.width = Theme.px(300);
+            verify(!longWords.allNamed);
+            verify(longWords.availableWidth >= 2 * longWords.widest + Theme.px(4), "every other one has room");
         }
 
         function test_controlsHaveNames_data() {
