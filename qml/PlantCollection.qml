@@ -123,7 +123,7 @@ FocusScope {
             font.pixelSize: Theme.titleSize
         }
         Repeater {
-            model: root.plants.known ? root.plants.filters : null
+            model: root.plants.known && root.plants.count > 0 ? root.plants.filters : null
 
             FilterChip {
                 required property int index

@@ -83,6 +83,7 @@ Flickable {
             topPadding: 5
             width: parent.width
             wrapMode: Text.Wrap
+            visible: root.year.plants.count > 0
             text: qsTr("Chance of a harmful night")
             color: Theme.ink
             font.family: Theme.textFamily
@@ -96,6 +97,7 @@ Flickable {
             bottomPadding: 4
             width: parent.width
             wrapMode: Text.Wrap
+            visible: root.year.plants.count > 0
             text: root.year.cursor.harmHeading
             color: Theme.ink2
             font.family: Theme.textFamily
@@ -123,7 +125,7 @@ Flickable {
             objectName: "keptLine"
             width: parent.width
             topPadding: 6
-            visible: root.year.keptLine !== ""
+            visible: root.year.keptLine !== "" && root.year.plants.count > 0
             text: root.year.keptLine
             color: Theme.ink
             wrapMode: Text.WordWrap

@@ -2060,15 +2060,15 @@
         <translation>Der neue oder leere Ordner</translation>
     </message>
     <message>
-        <source>A row that names one that is not there</source>
-        <translation>Eine Zeile, die eine nennt, die nicht da ist</translation>
+        <source>A row that names a plant, spot or lot that is not there</source>
+        <translation>Eine Zeile, die eine Pflanze, einen Platz oder eine Partie nennt, die es nicht gibt</translation>
     </message>
     <message>
-        <source>ends it</source>
-        <translation>beendet es</translation>
+        <source>stops the reading</source>
+        <translation>beendet das Einlesen</translation>
     </message>
     <message>
-        <source>is left out, and told</source>
+        <source>is left out and named</source>
         <translation>bleibt weg und wird genannt</translation>
     </message>
     <message>
@@ -3882,8 +3882,8 @@
         <translation>Pflanzen</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
-        <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss.</translation>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
 </context>
 <context>
@@ -4775,12 +4775,12 @@
         <translation>Jahr</translation>
     </message>
     <message>
-        <source>Come up</source>
-        <translation>Gehen auf</translation>
-    </message>
-    <message>
         <source>Of 100, how many come up</source>
         <translation>Von 100, wie viele aufgehen</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Gehen auf</translation>
     </message>
     <message>
         <source>Next</source>
@@ -5341,8 +5341,8 @@
         <translation>Diese Woche</translation>
     </message>
     <message>
-        <source>Nothing but water comes in the next seven days.</source>
-        <translation>In den nächsten sieben Tagen kommt nur Gießen.</translation>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>Für die nächsten sieben Tage ist nichts geplant; nach dem Wasser gesehen wird Tag für Tag.</translation>
     </message>
 </context>
 <context>
@@ -5430,6 +5430,10 @@
     <message>
         <source>%1 and %2 more</source>
         <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>%1 +%2</source>
+        <translation>%1 +%2</translation>
     </message>
     <message>
         <source>carry in, though kept there by hand</source>
@@ -7477,8 +7481,8 @@ liegen im Band</translation>
         <translation>%1, %2: erreicht %3</translation>
     </message>
     <message>
-        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
-        <translation>Von Hand als erreichbar bezeichnet, für niemanden auf der Liste: %1.</translation>
+        <source>Spots marked as within reach, though nobody on the list gets at them: %1.</source>
+        <translation>Als erreichbar bezeichnete Plätze, an die niemand auf der Liste kommt: %1.</translation>
     </message>
     <message>
         <source>whoever comes there</source>
@@ -7493,8 +7497,8 @@ liegen im Band</translation>
         <translation>Niemand steht auf der Liste, und kein Platz ist als erreichbar bezeichnet.</translation>
     </message>
     <message>
-        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
-        <translation>Keine Pflanze, die bekanntermaßen schadet, steht in ihrer Reichweite. Nicht bekannt ist kein Beweis.</translation>
+        <source>No plant that is known to hurt stands within their reach. One that is not known to may hurt all the same.</source>
+        <translation>Keine Pflanze, die bekanntermaßen schadet, steht in ihrer Reichweite. Auch eine, von der nichts bekannt ist, kann schaden.</translation>
     </message>
     <message>
         <source>One plant that can hurt stands within reach.</source>
@@ -8234,8 +8238,8 @@ liegen im Band</translation>
         <translation>qt</translation>
     </message>
     <message>
-        <source>l</source>
-        <translation>l</translation>
+        <source>L</source>
+        <translation>L</translation>
     </message>
     <message>
         <source>lb</source>
@@ -8536,6 +8540,10 @@ liegen im Band</translation>
     <message>
         <source>Plants</source>
         <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>No plants yet</source>
+        <translation>Noch keine Pflanzen</translation>
     </message>
     <message>
         <source>1 plant</source>

@@ -2060,16 +2060,16 @@
         <translation>La carpeta nueva o vacía</translation>
     </message>
     <message>
-        <source>A row that names one that is not there</source>
-        <translation>Una fila que nombra otra que no está</translation>
+        <source>A row that names a plant, spot or lot that is not there</source>
+        <translation>Una fila que nombra una planta, un sitio o un lote que no está</translation>
     </message>
     <message>
-        <source>ends it</source>
-        <translation>lo termina</translation>
+        <source>stops the reading</source>
+        <translation>detiene la lectura</translation>
     </message>
     <message>
-        <source>is left out, and told</source>
-        <translation>se omite y se dice</translation>
+        <source>is left out and named</source>
+        <translation>se omite y se nombra</translation>
     </message>
     <message>
         <source>Read them back</source>
@@ -3882,8 +3882,8 @@
         <translation>Plantas</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
-        <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar.</translation>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar. Añadir la primera en Plantas.</translation>
     </message>
 </context>
 <context>
@@ -4775,12 +4775,12 @@
         <translation>Año</translation>
     </message>
     <message>
-        <source>Come up</source>
-        <translation>Nacen</translation>
-    </message>
-    <message>
         <source>Of 100, how many come up</source>
         <translation>De 100, cuántas nacen</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Nacen</translation>
     </message>
     <message>
         <source>Next</source>
@@ -5341,8 +5341,8 @@
         <translation>Esta semana</translation>
     </message>
     <message>
-        <source>Nothing but water comes in the next seven days.</source>
-        <translation>En los próximos siete días solo toca regar.</translation>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>No hay nada previsto para los próximos siete días; mirar el agua toca día a día.</translation>
     </message>
 </context>
 <context>
@@ -5430,6 +5430,10 @@
     <message>
         <source>%1 and %2 more</source>
         <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1 +%2</source>
+        <translation>%1 +%2</translation>
     </message>
     <message>
         <source>carry in, though kept there by hand</source>
@@ -7477,8 +7481,8 @@ están en la banda</translation>
         <translation>%1, %2: alcanza %3</translation>
     </message>
     <message>
-        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
-        <translation>Marcado a mano como al alcance, de nadie de la lista: %1.</translation>
+        <source>Spots marked as within reach, though nobody on the list gets at them: %1.</source>
+        <translation>Sitios marcados como al alcance, aunque nadie de la lista llega a ellos: %1.</translation>
     </message>
     <message>
         <source>whoever comes there</source>
@@ -7493,8 +7497,8 @@ están en la banda</translation>
         <translation>No hay nadie en la lista, y ningún sitio está marcado como al alcance.</translation>
     </message>
     <message>
-        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
-        <translation>Ninguna planta que se sepa dañina está a su alcance. No saberlo no es prueba.</translation>
+        <source>No plant that is known to hurt stands within their reach. One that is not known to may hurt all the same.</source>
+        <translation>Ninguna planta que se sepa dañina está a su alcance. Una de la que no se sabe nada puede dañar igualmente.</translation>
     </message>
     <message>
         <source>One plant that can hurt stands within reach.</source>
@@ -8234,8 +8238,8 @@ están en la banda</translation>
         <translation>qt</translation>
     </message>
     <message>
-        <source>l</source>
-        <translation>l</translation>
+        <source>L</source>
+        <translation>L</translation>
     </message>
     <message>
         <source>lb</source>
@@ -8536,6 +8540,10 @@ están en la banda</translation>
     <message>
         <source>Plants</source>
         <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>No plants yet</source>
+        <translation>Aún sin plantas</translation>
     </message>
     <message>
         <source>1 plant</source>

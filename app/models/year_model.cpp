@@ -157,6 +157,9 @@ QString YearModel::riskSpoken() const
 
 QString YearModel::plantsLine() const
 {
+    if (order_.empty()) {
+        return {};
+    }
     const bool hardened = std::any_of(solved_.stays.begin(), solved_.stays.end(), [](const auto& stays) {
         return std::any_of(stays.begin(), stays.end(),
                            [](const YearStay& stay) { return stay.ladder_days > 0; });
@@ -172,7 +175,7 @@ QString YearModel::plantsLine() const
 
 QString YearModel::plantsShortLine() const
 {
-    return tr("%1 by date out").arg(order_.size());
+    return order_.empty() ? QString{} : tr("%1 by date out").arg(order_.size());
 }
 
 QString YearModel::footnote() const

@@ -107,6 +107,16 @@ Item {
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
         }
 
+        function test_aFieldHasRoomForItsExample() {
+            const field = named("lineFrom") as SheetField;
+            const example = field.placeholderText;
+            const usual = field.width;
+            field.placeholderText = "from, such as the first of the month of May 2027";
+            verify(field.width > usual);
+            field.placeholderText = example;
+            compare(field.width, usual);
+        }
+
         function test_readingsOfAFileAreKeptOrRefusedWhole() {
             mouseClick(named("section2"));
             (named("homeSheet") as SheetScroll).reveal(named("readingsButton"));
