@@ -156,6 +156,7 @@ FocusScope {
             Keys.onDownPressed: root.focusList()
         }
         SheetButton {
+            id: addButton
             objectName: "addPlantsButton"
             visible: root.canAdd && root.plants.known
             text: qsTr("Add plants")
@@ -165,8 +166,11 @@ FocusScope {
     Row {
         id: acts
         readonly property bool onLine: !root.narrow && root.listWidth > Theme.px(1000)
-        x: acts.onLine ? root.side + root.listWidth - width : root.side
-        y: acts.onLine ? 12 : head.y + head.height + Theme.px(8)
+        /// Else it stands behind the last of the head, where that leaves room.
+        readonly property real after: addButton.x + addButton.width + Theme.px(8)
+        readonly property bool behind: !acts.onLine && addButton.visible && acts.after + width <= root.listWidth
+        x: acts.onLine ? root.side + root.listWidth - width : root.side + (acts.behind ? acts.after : 0)
+        y: acts.onLine ? 12 : head.y + (acts.behind ? addButton.y : head.height + Theme.px(8))
         spacing: Theme.px(8)
         visible: root.plants.count > 0
 
