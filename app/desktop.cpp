@@ -2,6 +2,7 @@
 
 #include <QElapsedTimer>
 #include <QPalette>
+#include <QScreen>
 
 #include <iostream>
 
@@ -33,6 +34,12 @@ Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
     milliseconds_ = since_start.elapsed();
+}
+
+QSize within_screen(QSize wanted)
+{
+    const QScreen* screen = QGuiApplication::primaryScreen();
+    return screen != nullptr ? wanted.boundedTo(screen->availableSize()) : wanted;
 }
 
 bool desktop_is_dark()

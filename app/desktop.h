@@ -3,6 +3,7 @@
 #include "app/models/settings_model.h"
 
 #include <QGuiApplication>
+#include <QSize>
 #include <QTemporaryDir>
 
 #include <memory>
@@ -26,6 +27,9 @@ private:
 
 /// Whether the desktop is dark, by its palette.
 bool desktop_is_dark();
+
+/// The size of a new window, or as much of it as the screen has free.
+QSize within_screen(QSize wanted);
 
 /// What LATHHOUSE_THEME, LATHHOUSE_TEXT and LATHHOUSE_MOTION ask for; a value that none of these takes is named on
 /// standard error.

@@ -69,7 +69,8 @@ StartAnswer run_start_window(const StartOptions& options)
     }
     QStringList warnings;
     WindowLook seen{options.self_test ? Album::of_environment() : Album{}, {}, {}};
-    const auto size = options.self_test || options.picture ? size_of_environment() : std::nullopt;
+    const QSize usual{options.width, options.height};
+    const QSize size = options.self_test || options.picture ? size_of_environment().value_or(usual) : within_screen(usual);
     tell_spoken_roles();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
@@ -84,8 +85,8 @@ StartAnswer run_start_window(const StartOptions& options)
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
                                  {QStringLiteral("reducedMotion"), settings.reducedMotion()},
-                                 {QStringLiteral("width"), size ? size->width() : options.width},
-                                 {QStringLiteral("height"), size ? size->height() : options.height}});
+                                 {QStringLiteral("width"), size.width()},
+                                 {QStringLiteral("height"), size.height()}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/StartWindow.qml")));
     auto* window =
         engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());

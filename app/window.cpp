@@ -100,6 +100,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
     if (QCoreApplication::instance() == nullptr) { // After a first start the desktop is there already.
         desktop.emplace(argc, argv, ends_by_itself);
     }
+    if (!ends_by_itself) {
+        const QSize size = within_screen({options.width, options.height});
+        options.width = size.width();
+        options.height = size.height();
+    }
 
     const auto kept = std::make_shared<models::KeptSettings>(
         options.keeps_settings && !options.self_test ? models::KeptSettings::usual_file() : QString{});

@@ -9,7 +9,10 @@ Column {
 
     Text {
         textFormat: Text.PlainText
+        width: root.width
+        horizontalAlignment: Text.AlignLeft
         text: root.head
+        wrapMode: Text.WordWrap
         color: Theme.ink
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize

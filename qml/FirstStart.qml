@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // The first start: one sheet, three steps on laths, what the place gives at the right.
@@ -12,7 +11,6 @@ FocusScope {
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property real side: Theme.px(root.narrow ? 16 : 40)
     readonly property real bodyX: root.narrow ? root.side : root.side + Theme.px(222)
-    readonly property Item focused: Window.activeFocusItem
     readonly property list<string> names: [qsTr("Place"), qsTr("Spots"), qsTr("Plants")]
     readonly property list<string> words: [root.start.placeWords, root.start.spotsWords, root.start.plantsWords]
     readonly property list<string> onwards: [qsTr("On to the spots"), qsTr("On to the plants"), qsTr("Open the year")]
@@ -21,16 +19,15 @@ FocusScope {
     Accessible.name: qsTr("First start")
 
     Component.onCompleted: root.focusStep()
-    onFocusedChanged: root.reveal(root.focused)
 
     Keys.onPressed: event => {
         event.accepted = true;
         if (event.key === Qt.Key_Left && (event.modifiers & Qt.AltModifier) !== 0)
             root.start.back();
         else if (event.key === Qt.Key_PageDown)
-            root.scroll(0.8);
+            body.page(1);
         else if (event.key === Qt.Key_PageUp)
-            root.scroll(-0.8);
+            body.page(-1);
         else
             event.accepted = false;
     }
@@ -50,23 +47,6 @@ FocusScope {
             spots.focusFirst();
         else
             plants.focusFirst();
-    }
-    function scroll(by: real): void {
-        const most = Math.max(0, body.contentHeight - body.height);
-        body.contentY = Math.max(0, Math.min(most, body.contentY + by * body.height));
-    }
-    /// What has the keys is always to be seen.
-    function reveal(item: Item): void {
-        let within = item;
-        while (within !== null && within !== body.contentItem)
-            within = within.parent;
-        if (within === null)
-            return;
-        const top = item.mapToItem(body.contentItem, 0, 0).y;
-        if (top < body.contentY + Theme.px(30)) // Its label stands above it.
-            body.contentY = Math.max(0, top - Theme.px(30));
-        else if (top + item.height > body.contentY + body.height - 16)
-            body.contentY = Math.min(Math.max(0, body.contentHeight - body.height), top + item.height - body.height + 16);
     }
 
     Shortcut {
@@ -156,23 +136,17 @@ FocusScope {
             quiet: true
             font.pixelSize: Theme.smallSize
         }
-        Flickable {
+        SheetScroll {
             id: body
+            above: Theme.px(30) // Its label stands above it.
+            below: 16
             objectName: "startBody"
             x: root.bodyX - 6
             y: root.narrow ? laths.y + laths.height + Theme.px(12) : laths.y
             width: sheet.width - x - Theme.px(12)
             height: foot.y - y - Theme.px(8)
             contentHeight: contents.height + Theme.px(12)
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            onHeightChanged: root.reveal(root.focused)
 
-            ScrollBar.vertical: ScrollBar {
-                policy: body.contentHeight > body.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                width: 8
-                Accessible.ignored: true
-            }
             Item {
                 id: contents
                 x: 6

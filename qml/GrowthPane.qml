@@ -58,11 +58,7 @@ Column {
         Accessible.role: Accessible.Table
         Accessible.name: qsTr("%1, reading by reading").arg(root.plant.chartTitle)
 
-        ScrollBar.vertical: ScrollBar {
-            policy: table.contentHeight > table.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: Item {
             id: reading
 

@@ -28,7 +28,7 @@ Column {
         SheetField {
             id: low
             objectName: "lineLow"
-            width: Theme.px(110)
+            least: Theme.px(110)
             label: qsTr("The line")
             placeholderText: qsTr("line")
             unit: root.unit
@@ -40,7 +40,7 @@ Column {
         SheetField {
             id: from
             objectName: "lineFrom"
-            width: Theme.px(190)
+            least: Theme.px(190)
             label: qsTr("From which night on, may be left blank")
             placeholderText: qsTr("from, such as 1.5.2027")
             wrong: root.line.error !== ""
@@ -50,7 +50,7 @@ Column {
         SheetField {
             id: to
             objectName: "lineTo"
-            width: Theme.px(190)
+            least: Theme.px(190)
             label: qsTr("To which night, may be left blank")
             placeholderText: qsTr("to, such as 31.5.2027")
             wrong: root.line.error !== ""

@@ -140,6 +140,7 @@ Column {
         onClicked: root.asTable = !root.asTable
     }
     HomeReadings {
+        visible: root.home.outdoors.count > 0
         width: parent.width
         topPadding: Theme.px(10)
         home: root.home

@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Window
 import Lathhouse.Models
 
@@ -23,7 +22,6 @@ FocusScope {
     readonly property bool nightsShown: root.home.section === HomeModel.Thermometer
     readonly property bool ownShown: root.placeShown || root.spotsShown || root.nightsShown
     readonly property string overdue: root.home.keeping !== null && root.home.section !== HomeModel.Data ? root.home.keeping.overdue : ""
-    readonly property Item focused: root.Window.activeFocusItem
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Home")
@@ -42,9 +40,9 @@ FocusScope {
         else if (event.key === Qt.Key_Up && !control)
             root.step(-1);
         else if (event.key === Qt.Key_PageDown)
-            root.scroll(0.8);
+            sheet.page(1);
         else if (event.key === Qt.Key_PageUp)
-            root.scroll(-0.8);
+            sheet.page(-1);
         else if (event.key === Qt.Key_L && control && root.nightsShown)
             nights.focusField();
         else if (event.key === Qt.Key_F5)
@@ -69,7 +67,7 @@ FocusScope {
         else if (root.nightsShown)
             root.home.outdoor += by;
         else
-            root.scroll(by * 0.1);
+            sheet.scroll(by * 0.1 * sheet.height);
     }
     onHomeChanged: root.fill()
     Component.onCompleted: root.fill()
@@ -90,27 +88,6 @@ FocusScope {
         } else {
             more.source = "";
         }
-    }
-    /// What the keyboard has come to is brought into view.
-    function follow(item: Item): void {
-        let above = item;
-        while (above !== null && above !== sheet.contentItem)
-            above = above.parent;
-        if (above === null || item === sheet.contentItem)
-            return;
-        const top = item.mapToItem(sheet.contentItem, 0, 0).y - Theme.px(8);
-        const bottom = top + item.height + Theme.px(16);
-        const most = Math.max(0, sheet.contentHeight - sheet.height);
-        if (top < sheet.contentY)
-            sheet.contentY = Math.max(0, top);
-        else if (bottom > sheet.contentY + sheet.height)
-            sheet.contentY = Math.max(0, Math.min(most, Math.min(top, bottom - sheet.height)));
-    }
-    onFocusedChanged: if (root.focused !== null) root.follow(root.focused)
-
-    function scroll(by: real): void {
-        const most = Math.max(0, sheet.contentHeight - sheet.height);
-        sheet.contentY = Math.max(0, Math.min(most, sheet.contentY + by * sheet.height));
     }
 
     Flow {
@@ -157,36 +134,13 @@ FocusScope {
             font.pixelSize: Theme.smallSize
         }
     }
-    Rectangle {
+    ReadAgain {
         objectName: "homeFailure"
-        visible: root.home.error !== "" && !root.home.known && root.ownShown
         x: root.side
         y: head.y + head.height + Theme.px(10)
         width: root.width - 2 * root.side
-        height: visible ? Math.max(failureText.height, again.height) + Theme.px(16) : 0
-        color: Theme.cautionWash
-        border.width: 1
-        border.color: Theme.caution
-        Accessible.role: Accessible.AlertMessage
-        Accessible.name: root.home.error
-
-        Words {
-            id: failureText
-            x: Theme.px(12)
-            anchors.verticalCenter: parent.verticalCenter
-            width: again.x - x - Theme.px(12)
-            text: root.home.error
-            Accessible.ignored: true
-        }
-        SheetButton {
-            id: again
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Read again")
-            reason: qsTr("Key F5. Reads the household anew.")
-            onClicked: root.home.reload()
-        }
+        error: root.home.known || !root.ownShown ? "" : root.home.error
+        onAgain: root.home.reload()
     }
     Words {
         visible: !root.home.known && root.home.late && root.ownShown
@@ -195,7 +149,7 @@ FocusScope {
         text: qsTr("The place is being worked out.")
         quiet: true
     }
-    Flickable {
+    SheetScroll {
         id: sheet
         objectName: "homeSheet"
         visible: root.home.known || !root.ownShown
@@ -204,18 +158,11 @@ FocusScope {
         width: root.width - x - 8
         height: root.height - y - 4
         contentHeight: (root.placeShown ? place.height : root.spotsShown ? spots.height : root.nightsShown ? nights.height : more.height) + Theme.px(12)
-        clip: true
         focus: true
         activeFocusOnTab: true
-        boundsBehavior: Flickable.StopAtBounds
         Accessible.role: Accessible.Pane
         Accessible.name: root.sections[root.home.section]
 
-        ScrollBar.vertical: ScrollBar {
-            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         HomePlace {
             id: place
             objectName: "homePlace"

@@ -82,7 +82,8 @@ Item {
             SheetField {
                 id: name
                 objectName: "memberName"
-                width: Math.min(list.width, Theme.px(200))
+                least: Theme.px(200)
+                most: list.width
                 label: qsTr("Name, if you like")
                 placeholderText: label
                 wrong: root.people.error !== ""

@@ -43,7 +43,8 @@ Column {
         SheetField {
             id: columns
             objectName: "readingsColumns"
-            width: Math.min(parent.width, Theme.px(340))
+            least: Theme.px(340)
+            most: parent.width
             label: qsTr("What it calls the columns, where otherwise; may be left blank")
             placeholderText: qsTr("its own names: date=Day,low_c=Min")
             onTextEdited: root.home.forgive()

@@ -98,7 +98,8 @@ Column {
         SheetField {
             id: columns
             objectName: "recordColumns"
-            width: Math.min(parent.width, Theme.px(420))
+            least: Theme.px(420)
+            most: parent.width
             label: qsTr("Columns of date, low, high, rain")
             placeholderText: qsTr("Columns, as Day,Min,Max,Rain")
             onTextEdited: root.record.forgive()
@@ -107,7 +108,8 @@ Column {
         SheetField {
             id: station
             objectName: "recordStation"
-            width: Math.min(parent.width, Theme.px(420))
+            least: Theme.px(420)
+            most: parent.width
             label: qsTr("Station, of a file with several")
             placeholderText: label
             onTextEdited: root.record.forgive()
@@ -116,7 +118,8 @@ Column {
         SheetField {
             id: heightField
             objectName: "recordHeight"
-            width: Math.min(parent.width, Theme.px(420))
+            least: Theme.px(420)
+            most: parent.width
             label: qsTr("Height where it was kept")
             placeholderText: root.record.heightKnown ? qsTr("Height where it was kept, if not at home") : label
             unit: root.record.unit === "°F" ? qsTr("ft") : qsTr("m")
@@ -126,7 +129,8 @@ Column {
         SheetField {
             id: positionField
             objectName: "recordPosition"
-            width: Math.min(parent.width, Theme.px(420))
+            least: Theme.px(420)
+            most: parent.width
             label: qsTr("Where it was kept, if not at home: both coordinates")
             placeholderText: qsTr("Position, if not at home, such as 48.2, 20.5")
             onTextEdited: root.record.forgive()

@@ -46,9 +46,9 @@ Column {
     }
     ChoiceChips {
         width: parent.width
-        title: qsTr("A row that names one that is not there")
+        title: qsTr("A row that names a plant, spot or lot that is not there")
         part: "brokenRows"
-        choices: [qsTr("ends it"), qsTr("is left out, and told")]
+        choices: [qsTr("stops the reading"), qsTr("is left out and named")]
         chosen: root.leaveOut ? 1 : 0
         onChoose: index => root.leaveOut = index === 1
     }

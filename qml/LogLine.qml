@@ -60,7 +60,7 @@ Item {
             id: ago
             objectName: "nightAgo"
             visible: root.dated
-            width: Theme.px(150)
+            least: Theme.px(150)
             label: qsTr("How many days ago the night ended, blank for this morning")
             placeholderText: qsTr("this morning")
             unit: ago.text === "" ? "" : qsTr("days ago")

@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // Log something for a plant or for those that are marked: a second sheet over the page.
@@ -89,18 +88,11 @@ FocusScope {
     MouseArea { // What lies below is not for the pointer now.
         anchors.fill: parent
     }
-    Flickable { // With large letters it is higher than the window.
+    SheetScroll { // With large letters it is higher than the window.
         id: sheet
         anchors.fill: parent
         contentHeight: body.height + Theme.px(32)
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
 
-        ScrollBar.vertical: ScrollBar {
-            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         Column {
             id: body
             x: Theme.px(18)
@@ -193,7 +185,8 @@ FocusScope {
                 id: detail
                 objectName: "logDetail"
                 visible: root.detailed
-                width: Math.min(parent.width, Theme.px(360))
+                least: Theme.px(360)
+                most: parent.width
                 label: root.what === PlantsModel.PestFound ? qsTr("Which pest") : root.what === PlantsModel.Treated ? qsTr("With what, may be left blank") : root.what === PlantsModel.ColdNight ? qsTr("Lowest at the plant, may be left blank") : root.what === PlantsModel.Divided ? qsTr("Names of the new plants, with commas") : qsTr("Which product, may be left blank")
                 placeholderText: label
                 wrong: root.plants.error !== "" && (root.what === PlantsModel.PestFound || root.what === PlantsModel.ColdNight || root.what === PlantsModel.Divided)
@@ -207,7 +200,7 @@ FocusScope {
                 SheetField {
                     id: ago
                     objectName: "logAgo"
-                    width: Theme.px(150)
+                    least: Theme.px(150)
                     label: qsTr("How many days ago, blank for today")
                     placeholderText: qsTr("0 days ago")
                     unit: ago.text === "" ? "" : qsTr("days ago")
@@ -226,7 +219,7 @@ FocusScope {
                     id: clock
                     objectName: "logTime"
                     visible: root.measuring
-                    width: Theme.px(190)
+                    least: Theme.px(190)
                     label: qsTr("Time of day, may be left blank")
                     placeholderText: qsTr("time, such as 14:30")
                     wrong: root.plants.error.includes(clock.text.trim()) && clock.text.trim() !== ""
@@ -237,20 +230,21 @@ FocusScope {
                     id: who
                     objectName: "logBy"
                     visible: root.measuring
-                    width: Theme.px(190)
+                    least: Theme.px(190)
                     label: qsTr("Who measured, may be left blank")
                     placeholderText: qsTr("who measured")
                     onAccepted: root.keep()
                 }
             }
-            Row {
+            Flow {
+                width: parent.width
                 spacing: Theme.px(10)
 
                 SheetField {
                     id: number
                     objectName: "logNumber"
                     visible: root.measuring || root.what === PlantsModel.Fed
-                    width: Theme.px(170)
+                    least: Theme.px(170)
                     label: root.measuring ? qsTr("What was read; repeats with a semicolon between") : qsTr("Nitrogen of the feed, may be left blank")
                     unit: root.visible && root.measuring ? root.plants.measures.at(root.measure, "unit") : "ppm"
                     placeholderText: root.measuring ? qsTr("43.5; 43.7") : qsTr("nitrogen")
@@ -262,7 +256,8 @@ FocusScope {
                 SheetField {
                     id: note
                     objectName: "logNote"
-                    width: body.width - (number.visible ? number.width + Theme.px(10) : 0)
+                    readonly property real beside: body.width - (number.visible ? number.width + Theme.px(10) : 0)
+                    width: note.beside < note.implicitWidth ? body.width : note.beside
                     label: root.what === PlantsModel.Noted ? qsTr("Note") : qsTr("Note, may be left blank")
                     placeholderText: label
                     wrong: root.plants.error !== "" && root.what === PlantsModel.Noted

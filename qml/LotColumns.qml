@@ -7,11 +7,13 @@ QtObject {
     required property real width
     required property bool narrow
 
-    readonly property real yearWidth: Theme.px(root.narrow ? 0 : 44)
+    /// Names come before years.
+    readonly property bool withYear: !root.narrow && root.width >= Theme.px(560)
+    readonly property real yearWidth: root.withYear ? Theme.px(44) : 0
     readonly property real seedsWidth: Theme.px(root.narrow ? 40 : 52)
-    readonly property real shareWidth: Theme.px(root.narrow ? 120 : 166)
-    readonly property real nextX: root.width - Math.max(Theme.px(96), root.width * 0.22)
+    readonly property real shareWidth: Theme.px(root.narrow ? 120 : root.withYear ? 166 : 140)
+    readonly property real nextX: root.width - Math.max(Theme.px(96), Math.min(Theme.px(150), root.width * 0.3))
     readonly property real shareX: root.nextX - root.shareWidth - Theme.px(14)
     readonly property real seedsX: root.shareX - root.seedsWidth - Theme.px(18)
-    readonly property real yearX: root.seedsX - root.yearWidth - (root.narrow ? 0 : Theme.px(10))
+    readonly property real yearX: root.seedsX - root.yearWidth - (root.withYear ? Theme.px(10) : 0)
 }

@@ -68,7 +68,7 @@ Rectangle {
             width: parent.width
             text: root.botanical
             color: Theme.ink2
-            elide: Text.ElideRight
+            wrapMode: Text.WordWrap
             font.family: Theme.titleFamily
             font.italic: true
             font.pixelSize: Theme.rowSize
@@ -76,7 +76,7 @@ Rectangle {
         }
     }
     Words {
-        visible: !root.narrow
+        visible: root.columns.withYear
         x: root.columns.yearX
         width: root.columns.yearWidth
         anchors.verticalCenter: parent.verticalCenter
@@ -95,7 +95,7 @@ Rectangle {
     Column {
         id: germination
         x: root.columns.shareX
-        y: Theme.px(5)
+        anchors.verticalCenter: parent.verticalCenter
         width: root.columns.shareWidth
 
         GerminationLine {

@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // Measuring in a photograph: the photograph left, the steps right.
@@ -88,21 +87,14 @@ FocusScope {
         height: root.height - 2 * y
         color: Theme.rule
     }
-    Flickable {
+    SheetScroll {
         id: panel
         x: root.stacked ? root.side : root.side + root.paneWidth + Theme.px(46)
         y: root.stacked ? foot.y + foot.height + Theme.px(10) : Theme.px(12)
         width: root.panelWidth
         height: root.height - y
         contentHeight: steps.height + Theme.px(20)
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
 
-        ScrollBar.vertical: ScrollBar {
-            policy: panel.contentHeight > panel.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         Column {
             id: steps
             width: parent.width - 12

@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // Changing the household itself: a second sheet over the page, with one form open.
@@ -11,7 +10,6 @@ FocusScope {
     required property MendModel mend
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property real side: Theme.px(root.narrow ? 14 : 28)
-    readonly property Item focused: Window.activeFocusItem
 
     signal closed
 
@@ -20,7 +18,6 @@ FocusScope {
     Accessible.name: root.mend.title
 
     Component.onCompleted: if (root.mend.form !== MendModel.None) root.opened()
-    onFocusedChanged: if (root.visible) root.reveal(root.focused)
     Keys.onEscapePressed: root.mend.leave()
     // Numbers and letters are not for the window while this is open.
     Keys.onShortcutOverride: event => event.accepted = event.key !== Qt.Key_Return && event.key !== Qt.Key_Enter
@@ -64,19 +61,6 @@ FocusScope {
             plant.focusTrouble();
         else if (root.mend.form === MendModel.AddLot)
             lot.focusTrouble();
-    }
-    /// What has the keys is always to be seen.
-    function reveal(item: Item): void {
-        let within = item;
-        while (within !== null && within !== body.contentItem)
-            within = within.parent;
-        if (within === null)
-            return;
-        const top = item.mapToItem(body.contentItem, 0, 0).y;
-        if (top < body.contentY + Theme.px(30)) // Its label stands above it.
-            body.contentY = Math.max(0, top - Theme.px(30));
-        else if (top + item.height > body.contentY + body.height - 16)
-            body.contentY = Math.min(Math.max(0, body.contentHeight - body.height), top + item.height - body.height + 16);
     }
 
     Shortcut {
@@ -123,23 +107,17 @@ FocusScope {
             text: root.mend.title
             font.pixelSize: Theme.nameSize
         }
-        Flickable {
+        SheetScroll {
             id: body
+            above: Theme.px(30) // Its label stands above it.
+            below: 16
             objectName: "mendBody"
             x: root.side - 6
             y: head.y + head.height + Theme.px(12)
             width: sheet.width - x - Theme.px(10)
             height: foot.y - y - Theme.px(6)
             contentHeight: contents.height + Theme.px(8)
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            onHeightChanged: root.reveal(root.focused)
 
-            ScrollBar.vertical: ScrollBar {
-                policy: body.contentHeight > body.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                width: 8
-                Accessible.ignored: true
-            }
             Item {
                 id: contents
                 x: 6

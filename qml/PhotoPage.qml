@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // A photograph of a plant, or two beside each other with what was measured at both dates.
@@ -58,23 +57,6 @@ FocusScope {
             event.accepted = false;
     }
 
-    /// What the keyboard has come to is brought into view.
-    readonly property Item focused: root.visible ? root.Window.activeFocusItem : null
-    onFocusedChanged: root.follow(root.focused)
-
-    function follow(item: Item): void {
-        let above = item;
-        while (above !== null && above !== panel.contentItem)
-            above = above.parent;
-        if (above === null || item === panel.contentItem)
-            return;
-        const top = item.mapToItem(panel.contentItem, 0, 0).y - Theme.px(8);
-        const bottom = top + item.height + Theme.px(56); // With what stands below it.
-        if (top < panel.contentY)
-            panel.contentY = Math.max(0, top);
-        else if (bottom > panel.contentY + panel.height)
-            panel.contentY = Math.max(0, Math.min(top, bottom - panel.height, panel.contentHeight - panel.height));
-    }
     function keepDate(): void {
         if (root.album.dateAs(taken.text)) {
             root.dating = false;
@@ -164,26 +146,20 @@ FocusScope {
             }
         }
     }
-    Flickable {
+    SheetScroll {
         id: panel
+        below: Theme.px(48) // With what stands below it.
         x: root.stacked ? root.side : root.side + root.paneWidth + Theme.px(24)
         y: root.stacked ? pictures.y + pictures.height + Theme.px(10) : 10
         width: root.panelWidth
         height: root.height - y
         contentHeight: column.height + Theme.px(20)
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
 
-        ScrollBar.vertical: ScrollBar {
-            policy: panel.contentHeight > panel.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         Column {
             id: column
             width: parent.width - 12
             spacing: Theme.px(12)
-            onHeightChanged: root.follow(root.focused)
+            onHeightChanged: panel.reveal(panel.focused)
 
             Flow {
                 width: parent.width
@@ -365,7 +341,8 @@ FocusScope {
                 SheetField {
                     id: taken
                     objectName: "takenField"
-                    width: Math.min(parent.width, Theme.px(220))
+                    least: Theme.px(220)
+                    most: parent.width
                     label: qsTr("When it was taken, the time behind the date where it is known")
                     placeholderText: root.album.date
                     wrong: root.dating && root.album.error !== ""

@@ -123,7 +123,7 @@ FocusScope {
             font.pixelSize: Theme.titleSize
         }
         Repeater {
-            model: root.plants.known ? root.plants.filters : null
+            model: root.plants.known && root.plants.count > 0 ? root.plants.filters : null
 
             FilterChip {
                 required property int index
@@ -156,6 +156,7 @@ FocusScope {
             Keys.onDownPressed: root.focusList()
         }
         SheetButton {
+            id: addButton
             objectName: "addPlantsButton"
             visible: root.canAdd && root.plants.known
             text: qsTr("Add plants")
@@ -165,8 +166,11 @@ FocusScope {
     Row {
         id: acts
         readonly property bool onLine: !root.narrow && root.listWidth > Theme.px(1000)
-        x: acts.onLine ? root.side + root.listWidth - width : root.side
-        y: acts.onLine ? 12 : head.y + head.height + Theme.px(8)
+        /// Else it stands behind the last of the head, where that leaves room.
+        readonly property real after: addButton.x + addButton.width + Theme.px(8)
+        readonly property bool behind: !acts.onLine && addButton.visible && acts.after + width <= root.listWidth
+        x: acts.onLine ? root.side + root.listWidth - width : root.side + (acts.behind ? acts.after : 0)
+        y: acts.onLine ? 12 : head.y + (acts.behind ? addButton.y : head.height + Theme.px(8))
         spacing: Theme.px(8)
         visible: root.plants.count > 0
 
@@ -273,11 +277,7 @@ FocusScope {
             property: "columns"
             value: Math.max(2, Math.floor((shelves.width - 12 - (root.narrow ? 0 : Theme.px(184))) / Theme.px(root.narrow ? 150 : 160)))
         }
-        ScrollBar.vertical: ScrollBar {
-            policy: shelves.contentHeight > shelves.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: ShelfLine {
             width: shelves.width - 12
             columns: root.plants.columns
@@ -367,11 +367,7 @@ FocusScope {
         Accessible.role: Accessible.Table
         Accessible.name: qsTr("Plants as a table")
 
-        ScrollBar.vertical: ScrollBar {
-            policy: table.contentHeight > table.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: PlantTableRow {
             width: table.width - 12
             columns: tableHead.columns

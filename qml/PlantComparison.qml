@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // Two plants beside each other, line by line.
@@ -24,24 +23,21 @@ FocusScope {
         if (event.key === Qt.Key_Escape)
             root.comparison.close();
         else if (event.key === Qt.Key_Down)
-            root.scroll(Theme.px(48));
+            sheet.scroll(Theme.px(48));
         else if (event.key === Qt.Key_Up)
-            root.scroll(-Theme.px(48));
+            sheet.scroll(-Theme.px(48));
         else if (event.key === Qt.Key_PageDown)
-            root.scroll(0.8 * sheet.height);
+            sheet.page(1);
         else if (event.key === Qt.Key_PageUp)
-            root.scroll(-0.8 * sheet.height);
+            sheet.page(-1);
         else if (event.key === Qt.Key_Home)
             sheet.contentY = 0;
         else if (event.key === Qt.Key_End)
-            root.scroll(sheet.contentHeight);
+            sheet.scroll(sheet.contentHeight);
         else
             event.accepted = false;
     }
 
-    function scroll(by: real): void {
-        sheet.contentY = Math.max(0, Math.min(Math.max(0, sheet.contentHeight - sheet.height), sheet.contentY + by));
-    }
 
     component Portrait: Column {
         id: portrait
@@ -69,20 +65,13 @@ FocusScope {
         }
     }
 
-    Flickable {
+    SheetScroll {
         id: sheet
         objectName: "comparisonSheet"
         anchors.fill: parent
         contentHeight: body.height + Theme.px(20)
-        clip: true
         focus: true
-        boundsBehavior: Flickable.StopAtBounds
 
-        ScrollBar.vertical: ScrollBar {
-            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         Column {
             id: body
             x: root.side

@@ -49,7 +49,7 @@ Column {
             SheetField {
                 id: hours
                 objectName: "lampHours"
-                width: Theme.px(190)
+                least: Theme.px(190)
                 label: qsTr("Hours a day that lamps burn over the plants indoors, may be left blank")
                 placeholderText: qsTr("lamps: none")
                 unit: hours.text === "" ? "" : qsTr("hours of lamps")
@@ -62,7 +62,7 @@ Column {
                 id: flux
                 objectName: "lampFlux"
                 visible: hours.text.trim() !== ""
-                width: Theme.px(250)
+                least: Theme.px(250)
                 label: qsTr("The lamps’ light at the leaves, may be left blank: a weak lamp")
                 placeholderText: qsTr("light at the leaves: a weak lamp")
                 unit: flux.text === "" ? "" : qsTr("µmol/m² s")

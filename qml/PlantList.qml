@@ -35,6 +35,7 @@ Item {
         Accessible.name: text
     }
     YearBar {
+        visible: root.year.planning || list.count > 0
         x: root.labelWidth - margin
         width: root.width - x
         height: root.height
@@ -73,7 +74,7 @@ Item {
         Text {
             textFormat: Text.PlainText
             width: Math.min(Theme.px(440), root.width - root.labelWidth - Theme.px(48))
-            text: qsTr("No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.")
+            text: qsTr("No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.")
             color: Theme.ink
             wrapMode: Text.WordWrap
             font.family: Theme.textFamily

@@ -22,7 +22,7 @@ Rectangle {
     signal pressed(shift: bool)
     signal opened
 
-    implicitHeight: Theme.px(root.columns.narrow ? 44 : 32)
+    implicitHeight: Math.max(Theme.px(root.columns.narrow ? 44 : 32), Math.max(spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
     color: root.chosen || root.marked ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
     border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
     border.color: root.focused ? Theme.focus : Theme.edge
@@ -89,18 +89,24 @@ Rectangle {
         Accessible.ignored: true
     }
     TableCell {
+        id: spotCell
+        wraps: true
         x: root.columns.spotX + Theme.px(26)
         width: root.columns.stateX - x - Theme.px(8)
         height: parent.height
         text: root.spot
     }
     TableCell {
+        id: stateCell
+        wraps: true
         x: root.columns.stateX
         width: root.columns.nextX - x - Theme.px(8)
         height: parent.height
         text: root.state
     }
     TableCell {
+        id: nextCell
+        wraps: true
         visible: !root.columns.narrow
         x: root.columns.nextX
         width: root.columns.hazardX - x - Theme.px(8)
@@ -113,6 +119,8 @@ Rectangle {
         anchors.verticalCenter: parent.verticalCenter
     }
     TableCell {
+        id: hazardCell
+        wraps: true
         visible: !root.columns.narrow
         x: root.columns.hazardX + Theme.px(18)
         width: root.width - x - Theme.px(6)

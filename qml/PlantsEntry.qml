@@ -70,11 +70,7 @@ Item {
                     find.focusField();
             }
 
-            ScrollBar.vertical: ScrollBar {
-                policy: kinds.contentHeight > kinds.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                width: 8
-                Accessible.ignored: true
-            }
+            ScrollBar.vertical: SheetScrollBar {}
             delegate: FoundRow {
                 required property int index
                 required words

@@ -12,7 +12,11 @@ T.Slider {
     required property int stop
     signal chosen(int stop)
 
-    implicitWidth: Theme.px(300)
+    readonly property real widest: root.widestOf(root.stops)
+    /// Where the words of all stops would touch, those of every other one from the chosen one on stand.
+    readonly property bool allNamed: root.availableWidth >= (root.widest + Theme.px(4)) * root.to
+
+    implicitWidth: Math.max(Theme.px(300), (root.widest + Theme.px(8)) * root.to + root.leftPadding + root.rightPadding)
     implicitHeight: Theme.px(44)
     from: 0
     to: root.stops.length - 1
@@ -20,8 +24,8 @@ T.Slider {
     snapMode: T.Slider.SnapAlways
     live: true
     focusPolicy: Qt.StrongFocus
-    leftPadding: Theme.px(26)
-    rightPadding: Theme.px(26)
+    leftPadding: Math.max(Theme.px(26), root.widest / 2)
+    rightPadding: leftPadding
     value: root.stop
     onMoved: root.chosen(Math.round(root.value))
     onStopChanged: root.value = root.stop
@@ -32,6 +36,19 @@ T.Slider {
     Accessible.onIncreaseAction: root.chosen(Math.min(root.stop + 1, root.stops.length - 1))
     Accessible.onDecreaseAction: root.chosen(Math.max(root.stop - 1, 0))
 
+    function widestOf(words: list<string>): real {
+        let most = wordSize.height; // It is asked again where the font changes.
+        for (let place = 0; place < words.length; ++place)
+            most = Math.max(most, wordSize.advanceWidth(words[place]));
+        return most;
+    }
+
+    FontMetrics {
+        id: wordSize
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+        font.weight: Font.DemiBold
+    }
     background: Item {
         Rectangle {
             x: root.leftPadding
@@ -49,6 +66,7 @@ T.Slider {
                 required property int index
                 words: modelData
                 here: index === root.stop
+                named: root.allNamed || (index - root.stop) % 2 === 0
                 x: root.leftPadding + root.availableWidth * index / (root.stops.length - 1)
             }
         }

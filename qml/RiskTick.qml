@@ -6,6 +6,7 @@ Item {
 
     required property string words
     required property bool here
+    required property bool named
 
     Rectangle {
         x: -0.8
@@ -17,6 +18,7 @@ Item {
     }
     Text {
         textFormat: Text.PlainText
+        visible: root.named
         x: Math.round(-width / 2)
         y: Theme.px(26)
         text: root.words

@@ -59,7 +59,8 @@ Rectangle {
             SheetField {
                 id: field
                 objectName: root.fieldName
-                width: Math.min(Theme.px(root.number ? 150 : 340), contents.width)
+                least: Theme.px(root.number ? 150 : 340)
+                most: contents.width
                 label: root.label
                 placeholderText: root.example
                 inputMethodHints: root.number ? Qt.ImhDigitsOnly : Qt.ImhNone

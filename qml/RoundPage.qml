@@ -43,7 +43,7 @@ FocusScope {
         if (root.narrow)
             list.contentY = Math.min(below.y + below.lowAt - Theme.px(80), list.originY + list.contentHeight + list.bottomMargin - list.height);
         else
-            beside.contentY = Math.max(0, Math.min(below.lowAt - Theme.px(80), beside.contentHeight - beside.height));
+            beside.scrollTo(below.lowAt - Theme.px(80));
         below.typeLow();
     }
 
@@ -81,115 +81,39 @@ FocusScope {
             event.accepted = false;
     }
 
-    Text {
+    Heading {
         id: title
-        textFormat: Text.PlainText
         x: root.side
         y: root.bandEnd + 10
         text: root.round.title
-        color: Theme.ink
-        font.family: Theme.titleFamily
         font.pixelSize: root.narrow ? Math.min(Theme.titleSize, Theme.px(25)) : Theme.titleSize
-        Accessible.role: Accessible.Heading
-        Accessible.name: text
     }
-    Text {
+    Words {
         id: headLine
-        textFormat: Text.PlainText
         objectName: "headLine"
         x: root.side
         y: title.y + title.height + 2
         width: (root.narrow ? root.taskWidth - root.side : progress.x - 20) - x
         text: root.round.headLine
-        color: Theme.ink2
-        wrapMode: Text.WordWrap
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.textSize
-        Accessible.role: Accessible.StaticText
-        Accessible.name: text
+        quiet: true
     }
-    Item {
+    RoundProgress {
         id: progress
-        visible: root.round.count > 0
+        round: root.round
         x: root.narrow ? root.side : root.taskWidth - width
         y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : root.bandEnd + Theme.px(26)
-        width: Theme.px(200)
-        height: Theme.px(30)
-        Accessible.role: Accessible.StaticText
-        Accessible.name: qsTr("%1, %2").arg(root.round.doneLine).arg(root.round.minutesLine)
-
-        Text {
-            textFormat: Text.PlainText
-            text: root.round.doneLine
-            color: Theme.ink
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.smallSize
-            Accessible.ignored: true
-        }
-        Text {
-            textFormat: Text.PlainText
-            anchors.right: parent.right
-            text: root.round.minutesLine
-            color: Theme.ink2
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.smallSize
-            Accessible.ignored: true
-        }
-        Rectangle {
-            anchors.bottom: parent.bottom
-            width: parent.width
-            height: Theme.px(8)
-            color: Theme.sheet
-            border.width: 1
-            border.color: Theme.edge
-
-            Rectangle {
-                width: Math.round(parent.width * root.round.doneShare)
-                height: parent.height
-                color: Theme.action
-            }
-        }
     }
-    // What went wrong, where it happened.
-    Rectangle {
+    ReadAgain {
         id: failure
         objectName: "failure"
-        visible: root.round.error !== ""
+        part: "failureText"
         x: root.side
         y: root.headEnd
         width: root.taskWidth - 2 * root.side
-        height: visible ? Math.max(failureText.height, again.height) + Theme.px(16) : 0
-        color: Theme.cautionWash
-        border.width: 1
-        border.color: Theme.caution
-        Accessible.role: Accessible.AlertMessage
-        Accessible.name: root.round.error
-
-        Text {
-            id: failureText
-            textFormat: Text.PlainText
-            objectName: "failureText"
-            x: Theme.px(12)
-            anchors.verticalCenter: parent.verticalCenter
-            width: again.x - x - Theme.px(12)
-            text: root.round.error
-            color: Theme.ink
-            wrapMode: Text.WordWrap
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.textSize
-            Accessible.ignored: true
-        }
-        SheetButton {
-            id: again
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Read again")
-            reason: qsTr("Key F5. Reads the household anew.")
-            onClicked: {
-                root.round.reload();
-                list.forceActiveFocus();
-            }
+        error: root.round.error
+        onAgain: {
+            root.round.reload();
+            list.forceActiveFocus();
         }
     }
     // Why the chosen task is left out.
@@ -249,21 +173,16 @@ FocusScope {
             }
         }
     }
-    Text {
+    Words {
         id: note
-        textFormat: Text.PlainText
         objectName: "roundNote"
         visible: text !== ""
         x: root.side
         y: sowing.y + (sowing.visible ? sowing.height + Theme.px(8) : 0)
         width: Math.min(root.taskWidth - 2 * root.side, Theme.px(760))
         text: root.round.note
-        color: Theme.ink2
-        wrapMode: Text.WordWrap
-        font.family: Theme.textFamily
+        quiet: true
         font.pixelSize: Theme.smallSize
-        Accessible.role: Accessible.StaticText
-        Accessible.name: text
     }
     Column {
         objectName: "roundEmpty"
@@ -273,29 +192,17 @@ FocusScope {
         spacing: Theme.gap2
 
         EmptyPot {}
-        Text {
-            textFormat: Text.PlainText
+        Words {
             width: Math.min(Theme.px(480), root.taskWidth - 2 * root.side - Theme.px(48))
             text: root.round.emptySentence
-            color: Theme.ink
-            wrapMode: Text.WordWrap
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.textSize
-            Accessible.role: Accessible.StaticText
-            Accessible.name: text
         }
     }
-    Text {
-        textFormat: Text.PlainText
+    Words {
         visible: root.round.working && root.round.count === 0 && root.tonight.late
         x: root.side
         y: root.noteEnd + Theme.px(24)
         text: qsTr("The round is being worked out.")
-        color: Theme.ink2
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.textSize
-        Accessible.role: Accessible.StaticText
-        Accessible.name: text
+        quiet: true
     }
     ListView {
         id: list
@@ -315,11 +222,7 @@ FocusScope {
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Tasks")
 
-        ScrollBar.vertical: ScrollBar {
-            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         topMargin: root.lineHeight
         bottomMargin: root.narrow ? below.height + Theme.px(40) : 0
         delegate: RoundRow {
@@ -401,61 +304,24 @@ FocusScope {
         onTableAsked: root.asTable = !root.asTable
     }
     // What was done last stays in words until the next change.
-    Rectangle {
+    UndoBar {
         id: undoBar
         objectName: "undoBar"
-        /// One has gone to another page since.
-        property bool passed: false
-        visible: root.round.said !== "" && !undoBar.passed
         x: root.side
         y: root.height - height - 4
         width: root.taskWidth - 2 * root.side
-        height: Math.max(saidText.height, undoButton.height) + Theme.px(12)
-        radius: Theme.controlRadius
-        color: Theme.ink
-        Accessible.role: Accessible.StatusBar
-        Accessible.name: root.round.said
-
-        Text {
-            id: saidText
-            textFormat: Text.PlainText
-            objectName: "said"
-            x: Theme.px(12)
-            anchors.verticalCenter: parent.verticalCenter
-            width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
-            text: root.round.said
-            color: Theme.sheet
-            wrapMode: Text.WordWrap
-            font.family: Theme.textFamily
-            font.pixelSize: Theme.textSize
-            Accessible.ignored: true
+        height: implicitHeight
+        said: root.round.said
+        canUndo: root.round.canUndo
+        canRedo: root.round.canRedo
+        undoReason: qsTr("Control and Z, or U. Takes back what was done last in this window.")
+        onUndo: {
+            root.round.undo();
+            list.forceActiveFocus();
         }
-        SheetButton {
-            id: redoButton
-            objectName: "redoButton"
-            visible: root.round.canRedo
-            x: (undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Redo")
-            reason: qsTr("Control, Shift and Z. Does again what was taken back last.")
-            onClicked: {
-                root.round.redo();
-                list.forceActiveFocus();
-            }
-        }
-        SheetButton {
-            id: undoButton
-            objectName: "undoButton"
-            visible: root.round.canUndo
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Undo")
-            reason: qsTr("Control and Z, or U. Takes back what was done last in this window.")
-            onClicked: {
-                root.round.undo();
-                list.forceActiveFocus();
-            }
+        onRedo: {
+            root.round.redo();
+            list.forceActiveFocus();
         }
     }
     ColdBand {
@@ -475,7 +341,7 @@ FocusScope {
         height: root.height - y - Theme.px(16)
         color: Theme.rule
     }
-    Flickable {
+    SheetScroll {
         id: beside
         objectName: "tonightSide"
         visible: !root.narrow
@@ -484,13 +350,5 @@ FocusScope {
         width: root.width - x - 10
         height: root.height - y - 4
         contentHeight: below.height + Theme.px(16)
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-
-        ScrollBar.vertical: ScrollBar {
-            policy: beside.contentHeight > beside.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
     }
 }

@@ -57,9 +57,9 @@ FocusScope {
         else if (event.key === Qt.Key_N && !control)
             root.seeds.byName = !root.seeds.byName;
         else if (event.key === Qt.Key_PageDown)
-            root.scroll(0.8);
+            sheet.page(1);
         else if (event.key === Qt.Key_PageUp)
-            root.scroll(-0.8);
+            sheet.page(-1);
         else if (event.key === Qt.Key_Z && control && (event.modifiers & Qt.ShiftModifier))
             root.seeds.redo();
         else if (event.key === Qt.Key_U || event.key === Qt.Key_Z && control)
@@ -73,10 +73,6 @@ FocusScope {
     function back(): void {
         root.opened = false;
         list.forceActiveFocus();
-    }
-    function scroll(by: real): void {
-        const most = Math.max(0, sheet.contentHeight - sheet.height);
-        sheet.contentY = Math.max(0, Math.min(most, sheet.contentY + by * sheet.height));
     }
 
     Flow {
@@ -114,7 +110,7 @@ FocusScope {
             id: cropField
             objectName: "cropField"
             visible: root.seeds.known && root.listShown
-            width: Theme.px(180)
+            least: Theme.px(180)
             label: qsTr("Any crop, for its sowing sheet")
             placeholderText: qsTr("Any crop")
             wrong: root.seeds.error !== "" && activeFocus
@@ -139,7 +135,7 @@ FocusScope {
         }
         SheetButton {
             objectName: "seedsPrintButton"
-            visible: root.seeds.known && root.listShown
+            visible: root.seeds.known && root.listShown && root.seeds.lots.count > 0
             text: qsTr("Print sheet")
             reason: qsTr("Control and P. All lots and trays as a PDF.")
             onClicked: root.printAsked()
@@ -220,7 +216,7 @@ FocusScope {
             font.pixelSize: Theme.smallSize
         }
         Words {
-            visible: !root.narrow
+            visible: columnHead.columns.withYear
             x: columnHead.columns.yearX
             width: columnHead.columns.yearWidth
             horizontalAlignment: Text.AlignRight
@@ -243,7 +239,7 @@ FocusScope {
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Theme.px(9)
             horizontalAlignment: Text.AlignLeft
-            text: root.narrow ? qsTr("Come up") : qsTr("Of 100, how many come up")
+            text: columnHead.columns.withYear ? qsTr("Of 100, how many come up") : qsTr("Come up")
             quiet: true
             font.pixelSize: Theme.smallSize
         }
@@ -280,11 +276,7 @@ FocusScope {
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Lots of seed")
 
-        ScrollBar.vertical: ScrollBar {
-            policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
+        ScrollBar.vertical: SheetScrollBar {}
         delegate: LotRow {
             width: list.width - 10
             narrow: root.narrow
@@ -362,7 +354,7 @@ FocusScope {
         height: root.height - y - Theme.px(16)
         color: Theme.rule
     }
-    Flickable {
+    SheetScroll {
         id: sheet
         objectName: "sowingSheet"
         visible: (root.seeds.hasSheet || root.listing) && root.sheetShown
@@ -371,14 +363,7 @@ FocusScope {
         width: root.width - x - 10
         height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
         contentHeight: (root.listing ? sowings.height : pane.height) + Theme.px(16)
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
 
-        ScrollBar.vertical: ScrollBar {
-            policy: sheet.contentHeight > sheet.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            width: 8
-            Accessible.ignored: true
-        }
         SowingPane {
             id: pane
             objectName: "sowingPane"

@@ -8,8 +8,11 @@ T.TextField {
     required property string label
     property string unit: ""
     property bool wrong: false
+    /// Its width where that has room for the example, which is never cut while there is room.
+    property real least: Theme.px(112)
+    property real most: Infinity
 
-    implicitWidth: Theme.px(112)
+    implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(exampleSize.advanceWidth) + root.leftPadding + root.rightPadding))
     implicitHeight: Theme.px(32)
     leftPadding: Theme.px(10)
     rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))
@@ -33,6 +36,11 @@ T.TextField {
     Accessible.role: Accessible.EditableText
     Accessible.name: root.unit === "" ? root.label : qsTr("%1, %2").arg(root.label).arg(root.unit)
 
+    TextMetrics {
+        id: exampleSize
+        text: root.placeholderText
+        font: root.font
+    }
     TextMetrics {
         id: unitSize
         text: root.unit

@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Controls.Basic
 
 // A second sheet over the page: a title, what always stays in sight, a body that scrolls, acts at its foot.
 FocusScope {
@@ -11,7 +10,6 @@ FocusScope {
     property real most: Theme.px(700)
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property real side: Theme.px(root.narrow ? 14 : 28)
-    readonly property Item focused: Window.activeFocusItem
     /// Room for the body.
     readonly property real room: contents.width
     readonly property real scrolled: body.contentY
@@ -24,8 +22,6 @@ FocusScope {
     Accessible.role: Accessible.Dialog
     Accessible.name: root.title
 
-    onFocusedChanged: if (root.visible)
-        root.reveal(root.focused)
     Keys.onEscapePressed: root.escaped()
     // Numbers and letters are not for the window while this is open.
     Keys.onShortcutOverride: event => {
@@ -33,41 +29,25 @@ FocusScope {
     }
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Down)
-            root.scroll(Theme.px(48));
+            body.scroll(Theme.px(48));
         else if (event.key === Qt.Key_Up)
-            root.scroll(-Theme.px(48));
+            body.scroll(-Theme.px(48));
         event.accepted = event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab;
     }
 
     function toTop(): void {
         body.contentY = 0;
     }
-    function scroll(by: real): void {
-        body.contentY = Math.max(0, Math.min(Math.max(0, body.contentHeight - body.height), body.contentY + by));
-    }
-    /// What has the keys is always to be seen.
-    function reveal(item: Item): void {
-        let within = item;
-        while (within !== null && within !== body.contentItem)
-            within = within.parent;
-        if (within === null)
-            return;
-        const top = item.mapToItem(body.contentItem, 0, 0).y;
-        if (top < body.contentY + Theme.px(30)) // Its label stands above it.
-            body.contentY = Math.max(0, top - Theme.px(30));
-        else if (top + item.height > body.contentY + body.height - 16)
-            body.contentY = Math.min(Math.max(0, body.contentHeight - body.height), top + item.height - body.height + 16);
-    }
 
     Shortcut {
         sequences: ["PgDown"]
         enabled: root.visible
-        onActivated: root.scroll(0.8 * body.height)
+        onActivated: body.page(1)
     }
     Shortcut {
         sequences: ["PgUp"]
         enabled: root.visible
-        onActivated: root.scroll(-0.8 * body.height)
+        onActivated: body.page(-1)
     }
     Rectangle {
         anchors.fill: parent
@@ -105,23 +85,17 @@ FocusScope {
             y: head.y + head.height + Theme.px(6)
             width: parent.width - 2 * x
         }
-        Flickable {
+        SheetScroll {
             id: body
+            above: Theme.px(30) // Its label stands above it.
+            below: 16
             objectName: root.part + "Body"
             x: root.side - 6
             y: leading.y + leading.height + Theme.px(6)
             width: sheet.width - x - Theme.px(10)
             height: rule.y - y - Theme.px(6)
             contentHeight: contents.height + Theme.px(8)
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            onHeightChanged: root.reveal(root.focused)
 
-            ScrollBar.vertical: ScrollBar {
-                policy: body.contentHeight > body.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                width: 8
-                Accessible.ignored: true
-            }
             Column {
                 id: contents
                 x: 6

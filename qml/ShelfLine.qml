@@ -35,7 +35,7 @@ Item {
     signal pressed(shown: int, shift: bool)
     signal opened(shown: int)
 
-    implicitHeight: root.headHeight + Theme.px(160)
+    implicitHeight: root.headHeight + Theme.px(164)
 
     /// Place among the shown plants of the one at that x; -1 where none stands.
     function shownAt(x: real): int {

@@ -103,7 +103,7 @@ Column {
         SheetField {
             id: room
             objectName: "roomField"
-            width: Theme.px(190)
+            least: Theme.px(190)
             label: qsTr("How warm it is where trays stand, blank for the usual")
             placeholderText: root.seeds.unit === "°F" ? qsTr("68, as usual") : qsTr("20, as usual")
             text: root.seeds.room
@@ -199,7 +199,7 @@ Column {
         SheetField {
             id: sown
             objectName: "sownField"
-            width: Theme.px(150)
+            least: Theme.px(150)
             label: qsTr("Seeds that went into a tray")
             placeholderText: qsTr("Seeds")
             inputMethodHints: Qt.ImhDigitsOnly
@@ -209,7 +209,7 @@ Column {
         SheetField {
             id: ago
             objectName: "traysAgo"
-            width: Theme.px(130)
+            least: Theme.px(130)
             label: qsTr("How many days ago it was sown or counted, blank for today")
             placeholderText: qsTr("0 days ago")
             unit: ago.text === "" ? "" : qsTr("days ago")
@@ -259,7 +259,7 @@ Column {
         SheetField {
             id: mix
             objectName: "mixField"
-            width: Theme.px(150)
+            least: Theme.px(150)
             label: qsTr("How warm the mix is, if it was measured")
             placeholderText: qsTr("Warmth of the mix")
             unit: mix.text === "" ? "" : root.seeds.unit

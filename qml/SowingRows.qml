@@ -18,7 +18,7 @@ Column {
 
     Item {
         width: root.width
-        height: Theme.px(26)
+        height: Math.max(Theme.px(26), key.height + Theme.px(10))
 
         Text {
             textFormat: Text.PlainText
@@ -32,13 +32,14 @@ Column {
             Accessible.name: text
         }
         Text {
+            id: key
             textFormat: Text.PlainText
             x: root.labelWidth + 16
             y: Theme.px(8)
             width: root.width - x
             text: qsTr("ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower")
             color: Theme.ink2
-            elide: Text.ElideRight
+            wrapMode: Text.WordWrap
             font.family: Theme.textFamily
             font.pixelSize: Theme.smallSize
             Accessible.ignored: true

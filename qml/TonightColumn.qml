@@ -302,7 +302,7 @@ Column {
     Words {
         visible: root.tonight.known && root.tonight.week.count === 0
         width: root.width
-        text: qsTr("Nothing but water comes in the next seven days.")
+        text: qsTr("Nothing is planned for the next seven days; looks at the water come day by day.")
         quiet: true
     }
     Column {

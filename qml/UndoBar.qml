@@ -9,6 +9,7 @@ Rectangle {
     required property bool canRedo
     /// One has gone on since, to another plant or page: it speaks of what was just done.
     property bool passed: false
+    property string undoReason: qsTr("Control and Z. Takes back what was logged last on this page.")
 
     signal undo
     signal redo
@@ -48,7 +49,7 @@ Rectangle {
         anchors.rightMargin: Theme.px(8)
         anchors.verticalCenter: parent.verticalCenter
         text: qsTr("Undo")
-        reason: qsTr("Control and Z. Takes back what was logged last on this page.")
+        reason: root.undoReason
         onClicked: root.undo()
     }
 }

@@ -11,7 +11,9 @@ FocusScope {
     /// Time runs from left to right in every language, and the words beside it stand where they belong to it.
     readonly property bool keepsSides: true
 
-    readonly property real labelWidth: Theme.px(root.narrow ? 122 : root.wide ? 220 : 172)
+    /// In a narrow window the longest name, beside its marks, decides, up to a third of it.
+    readonly property real labelWidth: root.narrow ? Math.max(Theme.px(122), Math.min(0.3 * root.width, root.longest + Theme.px(50))) : Theme.px(root.wide ? 220 : 172)
+    readonly property real longest: root.widest(root.year.plants.names, root.year.sowings.count)
     readonly property real monthRow: Theme.px(root.wide ? 24 : 20)
     readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
     /// Gives way where the window is low, so that some rows stay in sight.
@@ -28,8 +30,22 @@ FocusScope {
     /// Set by the first touch: rows grow to what a finger can meet.
     property bool touched: false
 
-    onYearChanged: spoken.text = root.year.cursorSentence
-    Component.onCompleted: spoken.text = root.year.cursorSentence
+    function widest(plants: list<string>, sowings: int): real {
+        let most = nameSize.height; // It is asked again where the font changes.
+        for (let row = 0; row < plants.length; ++row)
+            most = Math.max(most, nameSize.advanceWidth(plants[row]));
+        for (let row = 0; row < sowings; ++row)
+            most = Math.max(most, nameSize.advanceWidth(root.year.sowings.at(row, "name")));
+        return most;
+    }
+
+    FontMetrics {
+        id: nameSize
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.rowSize
+    }
+    onYearChanged: spoken.text = root.year.cursor.sentence
+    Component.onCompleted: spoken.text = root.year.cursor.sentence
 
     YearBands {
         id: bands
@@ -65,11 +81,11 @@ FocusScope {
     Timer {
         id: pause
         interval: 300
-        onTriggered: spoken.text = root.year.cursorSentence
+        onTriggered: spoken.text = root.year.cursor.sentence
     }
     Connections {
-        target: root.year
-        function onCursorChanged() {
+        target: root.year.cursor
+        function onChanged(): void {
             pause.restart();
         }
     }
@@ -89,7 +105,7 @@ FocusScope {
         y: bands.y + root.monthRow + root.skyHeight + root.nightsHeight + 2
         head: root.narrow ? root.year.stripShortHead : root.year.stripHead
         words: ""
-        width: root.labelWidth - Theme.px(44)
+        width: root.labelWidth - Theme.px(76) // The axis has words there.
     }
     Rectangle {
         y: bands.y + root.bandsHeight + 11
@@ -135,21 +151,21 @@ FocusScope {
             root.hoverX = mouse.x;
             const day = bands.dayAt(root.labelWidth + mouse.x);
             if (pointer.holding) {
-                root.year.moveEdge(day);
+                root.year.edge.move(day);
                 root.year.cursorDay = day;
             } else if (pointer.pressed) {
                 root.year.cursorDay = day;
             } else {
-                pointer.overEdge = mouse.y > plants.y && root.year.isNearEdge(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
+                pointer.overEdge = mouse.y > plants.y && root.year.edge.isNear(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
             }
         }
         onReleased: {
             if (pointer.holding)
-                root.year.dropEdge();
+                root.year.edge.drop();
             pointer.holding = false;
         }
         onCanceled: {
-            root.year.leaveEdge();
+            root.year.edge.leave();
             pointer.holding = false;
         }
         onExited: root.hoverX = -1
@@ -161,7 +177,7 @@ FocusScope {
             const row = plants.rowAt(mouse.y - plants.y);
             if (row >= 0) {
                 root.year.currentRow = row;
-                pointer.holding = root.year.takeEdge(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
+                pointer.holding = root.year.edge.take(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
             }
         }
         onWheel: wheel => {

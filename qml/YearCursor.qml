@@ -37,7 +37,7 @@ Item {
             id: date
             textFormat: Text.PlainText
             anchors.centerIn: parent
-            text: root.year.cursorShort
+            text: root.year.cursor.shortDate
             color: Theme.actionInk
             font.family: Theme.textFamily
             font.pixelSize: Theme.rowSize

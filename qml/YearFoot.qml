@@ -20,17 +20,17 @@ Rectangle {
 
         Text {
             textFormat: Text.PlainText
-            text: root.year.cursorShort
+            text: root.year.cursor.shortDate
             color: Theme.ink
             font.family: Theme.titleFamily
             font.pixelSize: Theme.headSize
             Accessible.role: Accessible.Heading
-            Accessible.name: root.year.cursorLong
+            Accessible.name: root.year.cursor.longDate
         }
         Text {
             textFormat: Text.PlainText
             visible: !root.low
-            text: root.year.cursorDayLength
+            text: root.year.cursor.dayLength
             color: Theme.ink2
             font.family: Theme.textFamily
             font.pixelSize: Theme.smallSize
@@ -48,23 +48,23 @@ Rectangle {
             low: root.low
             width: Math.max(Theme.px(120), root.width * 0.178)
             head: qsTr("Night low")
-            figure: root.year.cursorLow
-            words: qsTr("9 in 10: %1").arg(root.year.cursorSpread)
+            figure: root.year.cursor.low
+            words: qsTr("9 in 10: %1").arg(root.year.cursor.spread)
         }
         FootFigure {
             low: root.low
             width: Math.max(Theme.px(120), root.width * 0.178)
             head: qsTr("Frost after this night")
-            figure: root.year.cursorFrostAfter
-            words: root.year.cursorShelteredAfter
+            figure: root.year.cursor.frostAfter
+            words: root.year.cursor.shelteredAfter
         }
         FootFigure {
             visible: !root.low && root.width > 700 * Theme.textScale
             low: false
             width: Theme.px(110)
             head: qsTr("Plants outdoors")
-            figure: root.year.outdoorsWords
-            words: root.year.hardeningWords
+            figure: root.year.cursor.outdoors
+            words: root.year.cursor.hardening
         }
     }
     SheetButton {

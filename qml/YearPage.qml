@@ -26,13 +26,13 @@ FocusScope {
         const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
         event.accepted = true;
         if (event.key === Qt.Key_Left && shift && !root.asTable)
-            root.year.nudgeEdge(control ? -7 : -1);
+            root.year.edge.nudge(control ? -7 : -1);
         else if (event.key === Qt.Key_Right && shift && !root.asTable)
-            root.year.nudgeEdge(control ? 7 : 1);
-        else if (event.key === Qt.Key_Escape && root.year.edgeRow >= 0)
-            root.year.leaveEdge();
-        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.year.edgeRow >= 0)
-            root.year.dropEdge();
+            root.year.edge.nudge(control ? 7 : 1);
+        else if (event.key === Qt.Key_Escape && root.year.edge.row >= 0)
+            root.year.edge.leave();
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.year.edge.row >= 0)
+            root.year.edge.drop();
         else if (event.key === Qt.Key_P && !control)
             root.year.unpin(root.year.currentRow);
         else if (event.key === Qt.Key_Left)
@@ -137,7 +137,7 @@ FocusScope {
         x: Theme.px(root.narrow ? 142 : root.wide ? 470 : 430)
         y: Theme.px(root.narrow && !root.low ? 48 : 7)
         // In a low window it stands in one line with the buttons.
-        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Theme.px(300)
+        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Math.min(implicitWidth, printButton.x - Theme.px(12) - x)
         stops: root.year.riskStops
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
@@ -201,7 +201,7 @@ FocusScope {
     // What the edge under the hand would mean; it stands in the title's line and covers no data.
     Rectangle {
         objectName: "edgeWords"
-        visible: root.year.edgeRow >= 0
+        visible: root.year.edge.row >= 0
         x: chart.x
         y: Theme.px(4)
         z: 2
@@ -219,7 +219,7 @@ FocusScope {
             x: Theme.px(12)
             y: Theme.px(7)
             width: parent.width - 2 * x
-            text: root.year.edgeRow < 0 ? "" : qsTr("%1. Letting go pins it; Esc leaves it.").arg(root.year.edgeWords)
+            text: root.year.edge.row < 0 ? "" : qsTr("%1. Letting go pins it; Esc leaves it.").arg(root.year.edge.words)
             color: Theme.ink
             wrapMode: Text.WordWrap
             font.family: Theme.textFamily

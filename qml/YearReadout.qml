@@ -17,7 +17,7 @@ Flickable {
     Keys.onUpPressed: root.scroll(-40)
     Keys.onDownPressed: root.scroll(40)
     Accessible.role: Accessible.Grouping
-    Accessible.name: qsTr("Numbers of %1").arg(root.year.cursorLong)
+    Accessible.name: qsTr("Numbers of %1").arg(root.year.cursor.longDate)
 
     ScrollBar.vertical: ScrollBar {
         policy: root.contentHeight > root.height ? ScrollBar.AsNeeded : ScrollBar.AlwaysOff
@@ -47,7 +47,7 @@ Flickable {
             minimumPixelSize: Theme.smallSize
             horizontalAlignment: Text.AlignLeft
             verticalAlignment: Text.AlignVCenter
-            text: root.year.cursorLong
+            text: root.year.cursor.longDate
             color: Theme.ink
             font.family: Theme.titleFamily
             font.pixelSize: Theme.headSize
@@ -64,7 +64,7 @@ Flickable {
             height: 4
         }
         Repeater {
-            model: root.year.readout
+            model: root.year.cursor.lines
             delegate: ReadoutRow {
                 width: column.width
             }
@@ -83,6 +83,7 @@ Flickable {
             topPadding: 5
             width: parent.width
             wrapMode: Text.Wrap
+            visible: root.year.plants.count > 0
             text: qsTr("Chance of a harmful night")
             color: Theme.ink
             font.family: Theme.textFamily
@@ -96,7 +97,8 @@ Flickable {
             bottomPadding: 4
             width: parent.width
             wrapMode: Text.Wrap
-            text: root.year.harmHeading
+            visible: root.year.plants.count > 0
+            text: root.year.cursor.harmHeading
             color: Theme.ink2
             font.family: Theme.textFamily
             font.pixelSize: Theme.smallSize
@@ -123,7 +125,7 @@ Flickable {
             objectName: "keptLine"
             width: parent.width
             topPadding: 6
-            visible: root.year.keptLine !== ""
+            visible: root.year.keptLine !== "" && root.year.plants.count > 0
             text: root.year.keptLine
             color: Theme.ink
             wrapMode: Text.WordWrap

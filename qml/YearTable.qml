@@ -81,7 +81,7 @@ FocusScope {
         reuseItems: true
         Accessible.role: Accessible.Table
         Accessible.name: qsTr("The year from today, a row for each date")
-        Accessible.description: root.year.cursorSentence
+        Accessible.description: root.year.cursor.sentence
 
         ScrollBar.vertical: ScrollBar {
             policy: ScrollBar.AlwaysOn

@@ -30,11 +30,13 @@ void draw_ten_nights(QPainter& painter, const ChartInk& ink, const models::TenNi
     const QFontMetricsF metrics(ink.small);
     const qreal left = axis.label_width(ink, words, false);
     qreal right = 0.0;
+    const auto label_of = [&](const models::DamageMark& mark, const QString& plants) {
+        return words.bare(mark.line) + QStringLiteral("° ") + plants;
+    };
     for (const auto& mark : ten.marks) {
-        const QString label = words.bare(mark.line) + QStringLiteral("° ") + mark.plants;
-        right = std::max(right, metrics.horizontalAdvance(label) + 8.0);
+        right = std::max(right, metrics.horizontalAdvance(label_of(mark, mark.plants)) + 8.0);
     }
-    right = std::min(right, room.width() * 0.36);
+    right = std::min(right, room.width() * 0.4);
     const qreal foot = metrics.height() + 6.0;
     const QRectF plot(room.left() + left, room.top() + metrics.height() / 2.0, room.width() - left - right,
                       room.height() - foot - metrics.height() / 2.0);
@@ -45,16 +47,17 @@ void draw_ten_nights(QPainter& painter, const ChartInk& ink, const models::TenNi
         const qreal y = axis.y(plot, words.shown(mark.line));
         painter.setPen(QPen(ink.caution, 1.5, Qt::DashLine, Qt::FlatCap));
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-        labels.push_back({words.bare(mark.line) + QStringLiteral("° ") + mark.plants, ink.ink, y});
+        const QString label = label_of(mark, mark.plants);
+        const bool fits = metrics.horizontalAdvance(label) <= right - 6.0;
+        labels.push_back({fits ? label : label_of(mark, mark.brief), ink.ink, y});
     }
     draw_side_labels(painter, ink, labels, plot.right() + 6.0, right - 6.0, room.top(), plot.bottom() + 4.0);
 
     const qreal step = plot.width() / static_cast<qreal>(ten.nights.size());
     const qreal half = std::min(7.0, step * 0.28);
-    // Where any two names would touch, every other night has its own.
-    const bool all_named = std::ranges::all_of(ten.nights, [&](const auto& night) {
-        return metrics.horizontalAdvance(night.day) + 3.0 <= step;
-    });
+    // Where names would touch, every other night keeps its own.
+    const bool all_named = std::ranges::all_of(
+        ten.nights, [&](const auto& night) { return step >= metrics.horizontalAdvance(night.day) + 3.0; });
     for (std::size_t place = 0; place < ten.nights.size(); ++place) {
         const auto& night = ten.nights[place];
         const qreal x = std::round(plot.left() + step * (static_cast<qreal>(place) + 0.5)) + 0.5;

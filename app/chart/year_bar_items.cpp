@@ -75,7 +75,7 @@ void YearBar::follow_plan()
 
 void YearBar::follow_hand()
 {
-    const bool by_hand = year()->edgeRow() == row_;
+    const bool by_hand = year()->edge()->row() == row_;
     if (const auto* stays = planned(); stays != nullptr && (by_hand || by_hand_)) {
         move_->stop();
         shown_ = *stays;
@@ -110,7 +110,7 @@ void YearBar::follow(models::YearModel& year)
     const auto repaint = [this] { update(); };
     connect(&year, &models::YearModel::datesChanged, this, repaint);
     connect(&year, &models::YearModel::planChanged, this, &YearBar::follow_plan);
-    connect(&year, &models::YearModel::edgeChanged, this, &YearBar::follow_hand);
+    connect(year.edge(), &models::EdgeByHand::changed, this, &YearBar::follow_hand);
     connect(&year, &models::YearModel::viewChanged, this, repaint);
     connect(&year, &models::YearModel::planningChanged, this, repaint);
 }

@@ -107,13 +107,15 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
     };
     const qreal bottom = std::max(zero, frame_.frost_top());
     const auto middle_of = [this](std::size_t day) { return x(static_cast<qreal>(day) + 0.5); };
+    constexpr qreal kAfterLast = 25.0;
+    constexpr qreal kAfterLastInOne = 9.0; // A long line begins sooner, so that it ends before the first frost.
     // Fewer words where the warm side has no room for more.
     const auto has_room = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
         if (!tenth) {
             return true;
         }
         const qreal width = label_of(half, tenth, last, false).wish.size.width();
-        const qreal from = last ? middle_of(*tenth) + 25.0 : middle_of(*tenth) - 9.0 - width;
+        const qreal from = last ? middle_of(*tenth) + kAfterLast : middle_of(*tenth) - 9.0 - width;
         const bool in_sight = last ? from < room_of_labels().right() - 40.0 : from + width > room_of_labels().left() + 40.0;
         constexpr qreal kBesideToday = 16.0; // The cursor stands there, and words keep clear of it.
         return !in_sight || (from >= room_of_labels().left() + kBesideToday && from + width <= room_of_labels().right());
@@ -123,16 +125,17 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
     // lines of both are too high and one has the width.
     bool in_one_line = false;
     if (frost.last_half && frost.last_tenth && frost.first_half && frost.first_tenth && *frost.last_tenth < *frost.first_tenth) {
-        const qreal begins = middle_of(*frost.last_tenth) + 25.0;
+        const qreal begins = middle_of(*frost.last_tenth);
         const qreal ends = middle_of(*frost.first_tenth) - 9.0;
         const auto width_of = [&](bool last, bool one) {
             return last ? label_of(frost.last_half, frost.last_tenth, true, one).wish.size.width()
                         : label_of(frost.first_half, frost.first_tenth, false, one).wish.size.width();
         };
-        in_one_line = begins + width_of(true, false) > ends - width_of(false, false) &&
-                      zero + 7.0 + 5.2 * line > bottom && begins + width_of(true, true) <= room_of_labels().right() &&
+        in_one_line = begins + kAfterLast + width_of(true, false) > ends - width_of(false, false) &&
+                      zero + 7.0 + 5.2 * line > bottom && begins + kAfterLastInOne + width_of(true, true) <= room_of_labels().right() &&
                       ends - width_of(false, true) >= room_of_labels().left();
     }
+    const qreal after_last = in_one_line ? kAfterLastInOne : kAfterLast;
     const auto add = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {
         if (!tenth && !half) {
             return;
@@ -141,7 +144,7 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
         const QSizeF size = label.wish.size;
         const qreal tenth_x = middle_of(tenth.value_or(half.value_or(0)));
         const qreal half_x = middle_of(half.value_or(tenth.value_or(0)));
-        const qreal warm_side = last ? tenth_x + 25.0 : tenth_x - 9.0 - size.width();
+        const qreal warm_side = last ? tenth_x + after_last : tenth_x - 9.0 - size.width();
         const qreal cold_side = last ? half_x - 9.0 - size.width() : half_x + 9.0;
         label.wish.room = room_of_labels();
         label.wish.room.setBottom(bottom);
@@ -253,12 +256,14 @@ void YearPainter::add_words(std::vector<ChartLabel>& labels, const ChartInk& ink
     ChartLabel middle = label_of(tr("middle night low"), true);
     std::vector<qreal> beside_the_middle{slope(0.82), slope(0.7), slope(0.9), slope(0.6), slope(0.5),
                                          left + width * 0.8, left + width * 0.2, left + width * 0.5};
-    // The frost line does not strike it through where another place is free.
-    const qreal zero = low_y(Celsius::from_degrees(0.0));
-    std::ranges::stable_partition(beside_the_middle, [&](qreal at) {
-        const qreal base = low_y(year_.days[day_at(at)].low_middle) + on_the_line;
+    /// Whether the frost line leaves words alone that stand at the curve.
+    const auto is_unstruck = [&](qreal at, Celsius models::YearDay::* curve, qreal drop) {
+        const qreal zero = low_y(Celsius::from_degrees(0.0));
+        const qreal base = low_y(year_.days[day_at(at)].*curve) + drop;
         return !draws_frost_line() || base + metrics.descent() < zero || base - metrics.ascent() > zero;
-    });
+    };
+    std::ranges::stable_partition(beside_the_middle,
+                                  [&](qreal at) { return is_unstruck(at, &models::YearDay::low_middle, on_the_line); });
     along(middle, &models::YearDay::low_middle, on_the_line, beside_the_middle);
     if (draws_frost_line()) {
         ChartLabel line = label_of(tr("frost line"), true);
@@ -271,16 +276,20 @@ void YearPainter::add_words(std::vector<ChartLabel>& labels, const ChartInk& ink
     const qreal warm_x = x(static_cast<qreal>(warmest));
     const std::vector<qreal> near_warmest{warm_x, std::clamp(warm_x, left + width * 0.16, left + width * 0.84),
                                           left + width * 0.7, left + width * 0.3};
+    // Below the band, where the frost line does not strike them through; else they are left out.
+    const qreal below = metrics.ascent() + 2.0;
+    std::vector<qreal> below_the_band = near_warmest;
+    std::erase_if(below_the_band, [&](qreal at) { return !is_unstruck(at, &models::YearDay::low_cold, below); });
     if (narrow) {
         ChartLabel band = label_of(tr("9 nights in 10 within"), false);
         band.wish.room.setBottom(frame_.frost_top()); // It names nothing of the strip below.
-        along(band, &models::YearDay::low_cold, metrics.ascent() + 2.0, near_warmest);
+        along(band, &models::YearDay::low_cold, below, below_the_band);
     } else {
         ChartLabel warmer = label_of(tr("1 night in 20 is warmer"), false);
         along(warmer, &models::YearDay::low_warm, -5.0, near_warmest);
         ChartLabel colder = label_of(tr("1 night in 20 is colder"), false);
         colder.wish.room.setBottom(frame_.frost_top());
-        along(colder, &models::YearDay::low_cold, metrics.ascent() + 2.0, near_warmest);
+        along(colder, &models::YearDay::low_cold, below, below_the_band);
     }
     // The strip's own words, where it is lowest; shorter ones where the long ones have no room.
     const qreal y = frame_.bottom() - 10.0;

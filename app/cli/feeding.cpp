@@ -1,7 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
-#include "app/cli/household_options.h"
 #include "app/cli/place_climate_options.h"
+#include "app/cli/sources_json.h"
 #include "app/words/growing_words.h"
 #include "core/plan/feeding.h"
 
@@ -144,16 +144,11 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
     if (!asked) {
         return asked.error();
     }
-    const auto year = growing_year(globals);
+    const auto year = growing_year(globals, options.plant);
     if (!year) {
         return year.error();
     }
     const auto& household = year->household;
-    const auto asked_for = plant_asked(household, options.plant);
-    if (!asked_for) {
-        return asked_for.error();
-    }
-    const home::Plant* only = *asked_for;
     const auto feedings = plan::feeding_year(household, year->climate, year->spots, year->events,
                                              year->plan.plants, *asked);
     std::vector topics{plan::CautionTopic::FertiliserStorage, plan::CautionTopic::HeavyPot};
@@ -166,7 +161,7 @@ Result<Answer> feeding_of(const Globals& globals, const FeedingCommandOptions& o
          << (household.demonstration ? " (demonstration household, invented)" : "") << "\n\n";
     for (const auto& feeding : feedings) {
         const auto& plant = *household.plant(feeding.plant);
-        if (only == nullptr || only->id == plant.id) {
+        if (year->is_asked(plant.id)) {
             plants.push_back(json_of(feeding, plant));
             say(text, feeding, plant, globals.units);
         }

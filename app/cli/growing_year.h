@@ -7,6 +7,7 @@
 #include "core/plan/growing_rules.h"
 #include "core/plan/year_plan.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -21,12 +22,12 @@ struct GrowingYear {
     climate::PlaceClimate climate;
     home::SpotClimate spots;
     plan::YearPlan plan; ///< From today.
-};
-/// Errors: as household_of and climate_of.
-Result<GrowingYear> growing_year(const Globals& globals);
+    std::optional<home::PlantId> only; ///< The plant that was asked for; none: all.
 
-/// [{"key","title","publisher","year"}] of rules of growing_rules.csv.
-Json sources_json(std::span<const std::string_view> rules);
+    bool is_asked(home::PlantId plant) const { return !only || *only == plant; }
+};
+/// plant: by id or name; blank: all. Errors: as household_of, climate_of and plant_asked.
+Result<GrowingYear> growing_year(const Globals& globals, const std::string& plant);
 
 /// The cautions of these topics, for people and for scripts.
 std::vector<std::string> caution_texts(std::span<const plan::CautionTopic> topics);

@@ -4,6 +4,7 @@
 #include "app/cli/growing_year.h"
 #include "app/cli/household_options.h"
 #include "app/cli/jugs.h"
+#include "app/cli/sources_json.h"
 #include "app/words/growing_words.h"
 #include "core/plan/conductivity.h"
 #include "core/plan/growth_index.h"

@@ -1,5 +1,7 @@
 #include "app/cli/sources_json.h"
 
+#include "core/plan/growing_rules.h"
+
 #include <set>
 
 namespace lathhouse::cli {
@@ -24,6 +26,15 @@ Json sources_json(const std::vector<std::string>& keys)
         list.push_back(source != nullptr
                            ? source_json(*source)
                            : Json{{"key", key}, {"title", nullptr}, {"publisher", nullptr}, {"year", nullptr}});
+    }
+    return list;
+}
+
+Json sources_json(std::span<const std::string_view> rules)
+{
+    Json list = Json::array();
+    for (const auto* source : plan::GrowingRules::built_in().sources_of(rules)) {
+        list.push_back(source_json(*source));
     }
     return list;
 }

@@ -1,7 +1,7 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/growing_year.h"
-#include "app/cli/household_options.h"
 #include "app/cli/place_climate_options.h"
+#include "app/cli/sources_json.h"
 #include "app/words/growing_words.h"
 #include "core/plan/roots.h"
 #include "core/plan/water.h"
@@ -127,16 +127,11 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
     if (options.days < 1 || options.days > 365) {
         return Error{ErrorCode::OutOfRange, "--days must lie within 1 and 365"};
     }
-    const auto year = growing_year(globals);
+    const auto year = growing_year(globals, options.plant);
     if (!year) {
         return year.error();
     }
     const auto& household = year->household;
-    const auto asked_for = plant_asked(household, options.plant);
-    if (!asked_for) {
-        return asked_for.error();
-    }
-    const home::Plant* only = *asked_for;
     auto looks = plan::water_looks(household, year->climate, year->spots, year->events, year->plan.plants,
                                    globals.today, options.days);
     std::ranges::stable_sort(looks, [](const plan::WaterLook& a, const plan::WaterLook& b) {
@@ -154,7 +149,7 @@ Result<Answer> water_of(const Globals& globals, const WaterOptions& options)
          << "\nA look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.\n\n";
     for (const auto& look : looks) {
         const auto& plant = *household.plant(look.plant);
-        if (only != nullptr && only->id != plant.id) {
+        if (!year->is_asked(plant.id)) {
             continue;
         }
         const auto& of = *std::ranges::find(roots, plant.id, &plan::RootsOfPlant::plant);

@@ -101,10 +101,6 @@
         <translation>Leer: %1 h, nach Ort und Datum</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
-    </message>
-    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Den Tiefstwert der Nacht an der Pflanze schreiben.</translation>
     </message>
@@ -358,10 +354,6 @@
         <translation>Was über einen Schädling bekannt ist</translation>
     </message>
     <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
-    </message>
-    <message>
         <source>Infested: %1.</source>
         <translation>Befallen: %1.</translation>
     </message>
@@ -487,10 +479,6 @@
     <message>
         <source>Where and on which plants</source>
         <translation>Wo und an welchen Pflanzen</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -1522,14 +1510,6 @@
         <translation>Links und Rechts gehen durch die Abschnitte</translation>
     </message>
     <message>
-        <source>Read again</source>
-        <translation>Neu lesen</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Taste F5. Liest den Haushalt neu.</translation>
-    </message>
-    <message>
         <source>The place is being worked out.</source>
         <translation>Der Ort wird ausgearbeitet.</translation>
     </message>
@@ -2080,15 +2060,15 @@
         <translation>Der neue oder leere Ordner</translation>
     </message>
     <message>
-        <source>A row that names one that is not there</source>
-        <translation>Eine Zeile, die eine nennt, die nicht da ist</translation>
+        <source>A row that names a plant, spot or lot that is not there</source>
+        <translation>Eine Zeile, die eine Pflanze, einen Platz oder eine Partie nennt, die es nicht gibt</translation>
     </message>
     <message>
-        <source>ends it</source>
-        <translation>beendet es</translation>
+        <source>stops the reading</source>
+        <translation>beendet das Einlesen</translation>
     </message>
     <message>
-        <source>is left out, and told</source>
+        <source>is left out and named</source>
         <translation>bleibt weg und wird genannt</translation>
     </message>
     <message>
@@ -3902,8 +3882,8 @@
         <translation>Pflanzen</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
-        <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss.</translation>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
+        <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
 </context>
 <context>
@@ -4212,6 +4192,17 @@
     </message>
 </context>
 <context>
+    <name>ReadAgain</name>
+    <message>
+        <source>Read again</source>
+        <translation>Neu lesen</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Taste F5. Liest den Haushalt neu.</translation>
+    </message>
+</context>
+<context>
     <name>ReadoutRow</name>
     <message>
         <source>%1: %2</source>
@@ -4338,18 +4329,6 @@
         <translation>Rundgang heute</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Neu lesen</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Taste F5. Liest den Haushalt neu.</translation>
-    </message>
-    <message>
         <source>Why is this task left out</source>
         <translation>Warum wird diese Arbeit ausgelassen</translation>
     </message>
@@ -4418,20 +4397,15 @@
         <translation>Strg und P. Die Arbeiten der Woche als PDF mit Kästchen zum Abhaken.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Does again what was taken back last.</source>
-        <translation>Strg, Umschalt und Z. Tut wieder, was zuletzt zurückgenommen wurde.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
         <translation>Strg und Z, oder U. Nimmt zurück, was in diesem Fenster zuletzt getan wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundProgress</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -4801,12 +4775,12 @@
         <translation>Jahr</translation>
     </message>
     <message>
-        <source>Come up</source>
-        <translation>Gehen auf</translation>
-    </message>
-    <message>
         <source>Of 100, how many come up</source>
         <translation>Von 100, wie viele aufgehen</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Gehen auf</translation>
     </message>
     <message>
         <source>Next</source>
@@ -5202,10 +5176,6 @@
         <translation>Leer: gerade eben</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
-    </message>
-    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Ein Blatt, das heute probiert wird, wird von %1 bis %2 angesehen.</translation>
     </message>
@@ -5371,8 +5341,8 @@
         <translation>Diese Woche</translation>
     </message>
     <message>
-        <source>Nothing but water comes in the next seven days.</source>
-        <translation>In den nächsten sieben Tagen kommt nur Gießen.</translation>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>Für die nächsten sieben Tage ist nichts geplant; nach dem Wasser gesehen wird Tag für Tag.</translation>
     </message>
 </context>
 <context>
@@ -5460,6 +5430,10 @@
     <message>
         <source>%1 and %2 more</source>
         <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>%1 +%2</source>
+        <translation>%1 +%2</translation>
     </message>
     <message>
         <source>carry in, though kept there by hand</source>
@@ -5571,6 +5545,10 @@
 <context>
     <name>UndoBar</name>
     <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Strg und Z. Nimmt zurück, was auf dieser Seite zuletzt eingetragen wurde.</translation>
+    </message>
+    <message>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
@@ -5581,10 +5559,6 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <source>Control and Z. Takes back what was logged last on this page.</source>
-        <translation>Strg und Z. Nimmt zurück, was auf dieser Seite zuletzt eingetragen wurde.</translation>
     </message>
 </context>
 <context>
@@ -5623,14 +5597,6 @@
     <message>
         <source>Blank: %1</source>
         <translation>Leer: %1</translation>
-    </message>
-    <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
     </message>
     <message>
         <source>Write days, 1 to %1.</source>
@@ -6194,6 +6160,14 @@ liegen im Band</translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>Die Antwort steht hier, sobald das Markierte stimmt.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Der Plan des Tages wird ausgearbeitet.</translation>
     </message>
     <message>
         <source>sown</source>
@@ -6805,6 +6779,93 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CursorReading</name>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>an ihrer Schadenslinie, seit %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>an ihrer Schadenslinie, bis %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>keine dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 zwischen zwei Lichtern</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>Stufe %1 von %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Nachttief, Mitte</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 von 10 Nächten</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Frost in dieser Nacht</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Frost nach dieser Nacht</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sonne</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>kein Auf- oder Untergang</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Licht am Tag</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::DoseModel</name>
     <message>
         <source>How much oil or soap</source>
@@ -6905,6 +6966,25 @@ liegen im Band</translation>
     <message>
         <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
         <translation>Schreiben, was hineingeht, etwa 1,5 L; ein Löffel etwa 7 ml.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::EdgeByHand</name>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 nach %2 am %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 für eine schädliche Nacht danach, bis %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
+    </message>
+    <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
     </message>
 </context>
 <context>
@@ -7397,8 +7477,8 @@ liegen im Band</translation>
         <translation>%1, %2: erreicht %3</translation>
     </message>
     <message>
-        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
-        <translation>Von Hand als erreichbar bezeichnet, für niemanden auf der Liste: %1.</translation>
+        <source>Spots marked as within reach, though nobody on the list gets at them: %1.</source>
+        <translation>Als erreichbar bezeichnete Plätze, an die niemand auf der Liste kommt: %1.</translation>
     </message>
     <message>
         <source>whoever comes there</source>
@@ -7413,8 +7493,8 @@ liegen im Band</translation>
         <translation>Niemand steht auf der Liste, und kein Platz ist als erreichbar bezeichnet.</translation>
     </message>
     <message>
-        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
-        <translation>Keine Pflanze, die bekanntermaßen schadet, steht in ihrer Reichweite. Nicht bekannt ist kein Beweis.</translation>
+        <source>No plant that is known to hurt stands within their reach. One that is not known to may hurt all the same.</source>
+        <translation>Keine Pflanze, die bekanntermaßen schadet, steht in ihrer Reichweite. Auch eine, von der nichts bekannt ist, kann schaden.</translation>
     </message>
     <message>
         <source>One plant that can hurt stands within reach.</source>
@@ -8154,8 +8234,8 @@ liegen im Band</translation>
         <translation>qt</translation>
     </message>
     <message>
-        <source>l</source>
-        <translation>l</translation>
+        <source>L</source>
+        <translation>L</translation>
     </message>
     <message>
         <source>lb</source>
@@ -8456,6 +8536,10 @@ liegen im Band</translation>
     <message>
         <source>Plants</source>
         <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>No plants yet</source>
+        <translation>Noch keine Pflanzen</translation>
     </message>
     <message>
         <source>1 plant</source>
@@ -9252,56 +9336,8 @@ liegen im Band</translation>
         <translation>%1 Aufenthalte sind anders als im am %2 gespeicherten Plan:</translation>
     </message>
     <message>
-        <source>%1 to %2 on %3</source>
-        <translation>%1 nach %2 am %3</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night after it, to %2</source>
-        <translation>: %1 für eine schädliche Nacht danach, bis %2</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night before it, since %2</source>
-        <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
-    </message>
-    <message>
-        <source>%1 is carried from %2 to %3 on %4, by hand</source>
-        <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
-    </message>
-    <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 geht, wohin der Plan sie stellt</translation>
-    </message>
-    <message>
-        <source>%1 of day</source>
-        <translation>%1 Tag</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>at %1 %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>at its damage line, since %1</source>
-        <translation>an ihrer Schadenslinie, seit %1</translation>
-    </message>
-    <message>
-        <source>at its damage line, to %1</source>
-        <translation>an ihrer Schadenslinie, bis %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>none between</source>
-        <translation>keine dazwischen</translation>
-    </message>
-    <message>
-        <source>%1 between two lights</source>
-        <translation>%1 zwischen zwei Lichtern</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -9370,58 +9406,6 @@ liegen im Band</translation>
     <message>
         <source>, risk %1 out, %2 in</source>
         <translation>, Risiko %1 hinaus, %2 herein</translation>
-    </message>
-    <message>
-        <source>step %1 of %2</source>
-        <translation>Stufe %1 von %2</translation>
-    </message>
-    <message>
-        <source>indoors</source>
-        <translation>drinnen</translation>
-    </message>
-    <message>
-        <source>Night low, middle</source>
-        <translation>Nachttief, Mitte</translation>
-    </message>
-    <message>
-        <source>9 nights in 10</source>
-        <translation>9 von 10 Nächten</translation>
-    </message>
-    <message>
-        <source>At %1</source>
-        <translation>%1</translation>
-    </message>
-    <message>
-        <source>Frost this night</source>
-        <translation>Frost in dieser Nacht</translation>
-    </message>
-    <message>
-        <source>Frost after this night</source>
-        <translation>Frost nach dieser Nacht</translation>
-    </message>
-    <message>
-        <source>… %1</source>
-        <translation>… %1</translation>
-    </message>
-    <message>
-        <source>Day length</source>
-        <translation>Tageslänge</translation>
-    </message>
-    <message>
-        <source>Sun</source>
-        <translation>Sonne</translation>
-    </message>
-    <message>
-        <source>no rise or set</source>
-        <translation>kein Auf- oder Untergang</translation>
-    </message>
-    <message>
-        <source>Daily light</source>
-        <translation>Licht am Tag</translation>
-    </message>
-    <message>
-        <source>%1 mol/m²</source>
-        <translation>%1 mol/m²</translation>
     </message>
 </context>
 <context>

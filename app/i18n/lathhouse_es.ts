@@ -101,10 +101,6 @@
         <translation>En blanco: %1 h, por lugar y fecha</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
-    </message>
-    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Escriba la mínima de la noche junto a la planta.</translation>
     </message>
@@ -358,10 +354,6 @@
         <translation>Qué se sabe de una plaga</translation>
     </message>
     <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Se está calculando el plan del día.</translation>
-    </message>
-    <message>
         <source>Infested: %1.</source>
         <translation>Infestada: %1.</translation>
     </message>
@@ -487,10 +479,6 @@
     <message>
         <source>Where and on which plants</source>
         <translation>Dónde y en qué plantas</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -1522,14 +1510,6 @@
         <translation>Izquierda y Derecha recorren las secciones</translation>
     </message>
     <message>
-        <source>Read again</source>
-        <translation>Leer de nuevo</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
-    </message>
-    <message>
         <source>The place is being worked out.</source>
         <translation>Se está calculando la ubicación.</translation>
     </message>
@@ -2080,16 +2060,16 @@
         <translation>La carpeta nueva o vacía</translation>
     </message>
     <message>
-        <source>A row that names one that is not there</source>
-        <translation>Una fila que nombra otra que no está</translation>
+        <source>A row that names a plant, spot or lot that is not there</source>
+        <translation>Una fila que nombra una planta, un sitio o un lote que no está</translation>
     </message>
     <message>
-        <source>ends it</source>
-        <translation>lo termina</translation>
+        <source>stops the reading</source>
+        <translation>detiene la lectura</translation>
     </message>
     <message>
-        <source>is left out, and told</source>
-        <translation>se omite y se dice</translation>
+        <source>is left out and named</source>
+        <translation>se omite y se nombra</translation>
     </message>
     <message>
         <source>Read them back</source>
@@ -3902,8 +3882,8 @@
         <translation>Plantas</translation>
     </message>
     <message>
-        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in.</source>
-        <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar.</translation>
+        <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
+        <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar. Añadir la primera en Plantas.</translation>
     </message>
 </context>
 <context>
@@ -4212,6 +4192,17 @@
     </message>
 </context>
 <context>
+    <name>ReadAgain</name>
+    <message>
+        <source>Read again</source>
+        <translation>Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>Key F5. Reads the household anew.</source>
+        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
+    </message>
+</context>
+<context>
     <name>ReadoutRow</name>
     <message>
         <source>%1: %2</source>
@@ -4338,18 +4329,6 @@
         <translation>La ronda de hoy</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Read again</source>
-        <translation>Leer de nuevo</translation>
-    </message>
-    <message>
-        <source>Key F5. Reads the household anew.</source>
-        <translation>Tecla F5. Lee el hogar de nuevo.</translation>
-    </message>
-    <message>
         <source>Why is this task left out</source>
         <translation>Por qué se omite esta tarea</translation>
     </message>
@@ -4418,20 +4397,15 @@
         <translation>Control y P. Las tareas de la semana en PDF con casillas para marcar.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Does again what was taken back last.</source>
-        <translation>Control, Mayúsculas y Z. Rehace lo último que se deshizo.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was done last in this window.</source>
         <translation>Control y Z, o U. Deshace lo último que se hizo en esta ventana.</translation>
+    </message>
+</context>
+<context>
+    <name>RoundProgress</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -4801,12 +4775,12 @@
         <translation>Año</translation>
     </message>
     <message>
-        <source>Come up</source>
-        <translation>Nacen</translation>
-    </message>
-    <message>
         <source>Of 100, how many come up</source>
         <translation>De 100, cuántas nacen</translation>
+    </message>
+    <message>
+        <source>Come up</source>
+        <translation>Nacen</translation>
     </message>
     <message>
         <source>Next</source>
@@ -5202,10 +5176,6 @@
         <translation>En blanco: ahora mismo</translation>
     </message>
     <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
-    </message>
-    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Una hoja probada hoy se mira del %1 al %2.</translation>
     </message>
@@ -5371,8 +5341,8 @@
         <translation>Esta semana</translation>
     </message>
     <message>
-        <source>Nothing but water comes in the next seven days.</source>
-        <translation>En los próximos siete días solo toca regar.</translation>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>No hay nada previsto para los próximos siete días; mirar el agua toca día a día.</translation>
     </message>
 </context>
 <context>
@@ -5460,6 +5430,10 @@
     <message>
         <source>%1 and %2 more</source>
         <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1 +%2</source>
+        <translation>%1 +%2</translation>
     </message>
     <message>
         <source>carry in, though kept there by hand</source>
@@ -5571,6 +5545,10 @@
 <context>
     <name>UndoBar</name>
     <message>
+        <source>Control and Z. Takes back what was logged last on this page.</source>
+        <translation>Control y Z. Deshace lo último que se anotó en esta página.</translation>
+    </message>
+    <message>
         <source>Redo</source>
         <translation>Rehacer</translation>
     </message>
@@ -5581,10 +5559,6 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Control and Z. Takes back what was logged last on this page.</source>
-        <translation>Control y Z. Deshace lo último que se anotó en esta página.</translation>
     </message>
 </context>
 <context>
@@ -5623,14 +5597,6 @@
     <message>
         <source>Blank: %1</source>
         <translation>En blanco: %1</translation>
-    </message>
-    <message>
-        <source>The day&apos;s plan is being worked out.</source>
-        <translation>Se está calculando el plan del día.</translation>
-    </message>
-    <message>
-        <source>The answer stands here once what is marked is right.</source>
-        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
     </message>
     <message>
         <source>Write days, 1 to %1.</source>
@@ -6194,6 +6160,14 @@ están en la banda</translation>
     <message>
         <source>no</source>
         <translation>no</translation>
+    </message>
+    <message>
+        <source>The answer stands here once what is marked is right.</source>
+        <translation>La respuesta estará aquí cuando lo marcado esté bien.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s plan is being worked out.</source>
+        <translation>Se está calculando el plan del día.</translation>
     </message>
     <message>
         <source>sown</source>
@@ -6805,6 +6779,93 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::CursorReading</name>
+    <message>
+        <source>%1 of day</source>
+        <translation>%1 de día</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>at %1 %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at its damage line, since %1</source>
+        <translation>en su límite de daño, desde el %1</translation>
+    </message>
+    <message>
+        <source>at its damage line, to %1</source>
+        <translation>en su límite de daño, hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>none between</source>
+        <translation>ninguna en camino</translation>
+    </message>
+    <message>
+        <source>%1 between two lights</source>
+        <translation>%1 entre dos luces</translation>
+    </message>
+    <message>
+        <source>step %1 of %2</source>
+        <translation>escalón %1 de %2</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>Night low, middle</source>
+        <translation>Mínima nocturna, centro</translation>
+    </message>
+    <message>
+        <source>9 nights in 10</source>
+        <translation>9 de cada 10 noches</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>En: %1</translation>
+    </message>
+    <message>
+        <source>Frost this night</source>
+        <translation>Helada esta noche</translation>
+    </message>
+    <message>
+        <source>Frost after this night</source>
+        <translation>Helada tras esta noche</translation>
+    </message>
+    <message>
+        <source>… %1</source>
+        <translation>… %1</translation>
+    </message>
+    <message>
+        <source>Day length</source>
+        <translation>Duración del día</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>no rise or set</source>
+        <translation>sin salida ni puesta</translation>
+    </message>
+    <message>
+        <source>Daily light</source>
+        <translation>Luz del día</translation>
+    </message>
+    <message>
+        <source>%1 mol/m²</source>
+        <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::DoseModel</name>
     <message>
         <source>How much oil or soap</source>
@@ -6905,6 +6966,25 @@ están en la banda</translation>
     <message>
         <source>Write what it holds, such as 1.5 L; a spoon such as 7 ml.</source>
         <translation>Escriba cuánto le cabe, como 1,5 L; una cuchara, como 7 ml.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::EdgeByHand</name>
+    <message>
+        <source>%1 to %2 on %3</source>
+        <translation>%1 a %2 el %3</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night after it, to %2</source>
+        <translation>: %1 de una noche dañina después, hasta el %2</translation>
+    </message>
+    <message>
+        <source>: %1 of a harmful night before it, since %2</source>
+        <translation>: %1 de una noche dañina antes, desde el %2</translation>
+    </message>
+    <message>
+        <source>%1 is carried from %2 to %3 on %4, by hand</source>
+        <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
     </message>
 </context>
 <context>
@@ -7397,8 +7477,8 @@ están en la banda</translation>
         <translation>%1, %2: alcanza %3</translation>
     </message>
     <message>
-        <source>Marked as within reach by hand, of nobody listed here: %1.</source>
-        <translation>Marcado a mano como al alcance, de nadie de la lista: %1.</translation>
+        <source>Spots marked as within reach, though nobody on the list gets at them: %1.</source>
+        <translation>Sitios marcados como al alcance, aunque nadie de la lista llega a ellos: %1.</translation>
     </message>
     <message>
         <source>whoever comes there</source>
@@ -7413,8 +7493,8 @@ están en la banda</translation>
         <translation>No hay nadie en la lista, y ningún sitio está marcado como al alcance.</translation>
     </message>
     <message>
-        <source>No plant that is known to hurt stands within their reach. Not known is no proof.</source>
-        <translation>Ninguna planta que se sepa dañina está a su alcance. No saberlo no es prueba.</translation>
+        <source>No plant that is known to hurt stands within their reach. One that is not known to may hurt all the same.</source>
+        <translation>Ninguna planta que se sepa dañina está a su alcance. Una de la que no se sabe nada puede dañar igualmente.</translation>
     </message>
     <message>
         <source>One plant that can hurt stands within reach.</source>
@@ -8154,8 +8234,8 @@ están en la banda</translation>
         <translation>qt</translation>
     </message>
     <message>
-        <source>l</source>
-        <translation>l</translation>
+        <source>L</source>
+        <translation>L</translation>
     </message>
     <message>
         <source>lb</source>
@@ -8456,6 +8536,10 @@ están en la banda</translation>
     <message>
         <source>Plants</source>
         <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>No plants yet</source>
+        <translation>Aún sin plantas</translation>
     </message>
     <message>
         <source>1 plant</source>
@@ -9252,56 +9336,8 @@ están en la banda</translation>
         <translation>%1 estancias son distintas que en el plan guardado el %2:</translation>
     </message>
     <message>
-        <source>%1 to %2 on %3</source>
-        <translation>%1 a %2 el %3</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night after it, to %2</source>
-        <translation>: %1 de una noche dañina después, hasta el %2</translation>
-    </message>
-    <message>
-        <source>: %1 of a harmful night before it, since %2</source>
-        <translation>: %1 de una noche dañina antes, desde el %2</translation>
-    </message>
-    <message>
-        <source>%1 is carried from %2 to %3 on %4, by hand</source>
-        <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
-    </message>
-    <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 va adonde la pone el plan</translation>
-    </message>
-    <message>
-        <source>%1 of day</source>
-        <translation>%1 de día</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>at %1 %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>at its damage line, since %1</source>
-        <translation>en su límite de daño, desde el %1</translation>
-    </message>
-    <message>
-        <source>at its damage line, to %1</source>
-        <translation>en su límite de daño, hasta el %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>none between</source>
-        <translation>ninguna en camino</translation>
-    </message>
-    <message>
-        <source>%1 between two lights</source>
-        <translation>%1 entre dos luces</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -9370,58 +9406,6 @@ están en la banda</translation>
     <message>
         <source>, risk %1 out, %2 in</source>
         <translation>, riesgo %1 al salir, %2 al entrar</translation>
-    </message>
-    <message>
-        <source>step %1 of %2</source>
-        <translation>escalón %1 de %2</translation>
-    </message>
-    <message>
-        <source>indoors</source>
-        <translation>dentro</translation>
-    </message>
-    <message>
-        <source>Night low, middle</source>
-        <translation>Mínima nocturna, centro</translation>
-    </message>
-    <message>
-        <source>9 nights in 10</source>
-        <translation>9 de cada 10 noches</translation>
-    </message>
-    <message>
-        <source>At %1</source>
-        <translation>En: %1</translation>
-    </message>
-    <message>
-        <source>Frost this night</source>
-        <translation>Helada esta noche</translation>
-    </message>
-    <message>
-        <source>Frost after this night</source>
-        <translation>Helada tras esta noche</translation>
-    </message>
-    <message>
-        <source>… %1</source>
-        <translation>… %1</translation>
-    </message>
-    <message>
-        <source>Day length</source>
-        <translation>Duración del día</translation>
-    </message>
-    <message>
-        <source>Sun</source>
-        <translation>Sol</translation>
-    </message>
-    <message>
-        <source>no rise or set</source>
-        <translation>sin salida ni puesta</translation>
-    </message>
-    <message>
-        <source>Daily light</source>
-        <translation>Luz del día</translation>
-    </message>
-    <message>
-        <source>%1 mol/m²</source>
-        <translation>%1 mol/m²</translation>
     </message>
 </context>
 <context>

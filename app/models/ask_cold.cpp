@@ -82,8 +82,7 @@ public:
     {
         const auto typed = read(values);
         if (typed.wrong >= 0) {
-            return {.headline = tr("The answer stands here once what is marked is right."), .wrong = typed.wrong,
-                    .trouble = typed.trouble};
+            return refused(typed.wrong, typed.trouble);
         }
         if (typed.nights.empty()) {
             return logged_ ? of_journal() : AskAnswer{.headline = nothing_known()};

@@ -51,7 +51,7 @@ public:
     AskAnswer answer(const AskValues& values) const override
     {
         if (condition_ == nullptr) {
-            return {.headline = tr("The day's plan is being worked out.")};
+            return not_yet();
         }
         AskAnswer said{.headline = state_words()};
         for (const auto& course : courses_) {

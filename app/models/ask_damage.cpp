@@ -95,8 +95,7 @@ public:
         AskAnswer said;
         const auto what = read(values, said);
         if (said.wrong >= 0) {
-            said.headline = tr("The answer stands here once what is marked is right.");
-            return said;
+            return refused(said.wrong, said.trouble);
         }
         tell(said, plan::damage_course(what));
         offer(said, values, what);

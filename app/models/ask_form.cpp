@@ -56,6 +56,16 @@ std::optional<int> PlantAskForm::days_ago(const QString& typed)
     return whole && days >= 0 && days <= kLongestDaysAgo ? std::optional{days} : std::nullopt;
 }
 
+AskAnswer PlantAskForm::refused(int wrong, const QString& trouble)
+{
+    return {.headline = models::tr("The answer stands here once what is marked is right."), .wrong = wrong, .trouble = trouble};
+}
+
+AskAnswer PlantAskForm::not_yet()
+{
+    return {.headline = models::tr("The day's plan is being worked out.")};
+}
+
 void PlantAskForm::add(AskAnswer& answer, AskLine::Kind kind, const std::string& words)
 {
     if (!words.empty()) {

@@ -81,6 +81,10 @@ protected:
     static QStringList yes_no_choices();
     /// Days ago; nullopt where that is no day which the journal takes. Blank is today.
     static std::optional<int> days_ago(const QString& typed);
+    /// Nothing is said while a question's answer cannot be taken.
+    static AskAnswer refused(int wrong, const QString& trouble);
+    /// The day's plan, on which the answer rests, is not there yet.
+    static AskAnswer not_yet();
     static void add(AskAnswer& answer, AskLine::Kind kind, const std::string& words);
     void add_step(AskAnswer& answer, calendar::Date on, const std::string& words) const;
     /// Cautions of the plant's kind, whoever handles it.

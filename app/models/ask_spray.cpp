@@ -99,8 +99,7 @@ public:
         AskAnswer said;
         const auto answers = read(values, said);
         if (said.wrong >= 0) {
-            said.headline = tr("The answer stands here once what is marked is right.");
-            return said;
+            return refused(said.wrong, said.trouble);
         }
         const auto decision = plan::decide_spray(answers);
         said.headline = text(words::spray_verdict(decision));

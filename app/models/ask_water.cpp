@@ -57,13 +57,12 @@ public:
     AskAnswer answer(const AskValues& values) const override
     {
         if (!looks_) {
-            return {.headline = tr("The day's plan is being worked out.")};
+            return not_yet();
         }
         const QString typed = of(values, DaysAhead);
         const auto number = typed.isEmpty() ? std::optional<double>{kUsualLookDays} : typed_decimal(typed);
         if (!number || !(*number >= 1.0 && *number <= kMostLookDays) || std::floor(*number) < *number) {
-            return {.headline = tr("The answer stands here once what is marked is right."), .wrong = DaysAhead,
-                    .trouble = tr("Write days, 1 to %1.").arg(kMostLookDays)};
+            return refused(DaysAhead, tr("Write days, 1 to %1.").arg(kMostLookDays));
         }
         AskAnswer said{.headline = tr("It stands at no spot, so nothing can be said; give it one.")};
         if (looks_->due) {

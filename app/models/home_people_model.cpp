@@ -112,8 +112,7 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
         }
     }
     if (!marked.isEmpty()) {
-        people.marked = marked.size() == 1 ? tr("Marked as within reach by hand, of nobody listed here: %1.").arg(marked.front())
-                                           : tr("Marked as within reach by hand, of nobody listed here: %1.").arg(listed(marked));
+        people.marked = tr("Spots marked as within reach, though nobody on the list gets at them: %1.").arg(marked.size() == 1 ? marked.front() : listed(marked));
     }
     for (const auto& plant : facts.as_told.plants) {
         const auto* spot = plant.spot ? facts.as_told.spot(*plant.spot) : nullptr;
@@ -156,7 +155,7 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
     const auto count = people.harm_rows.size();
     people.line = people.members.empty() && marked.isEmpty()
                       ? tr("Nobody is listed, and no spot is marked as within reach.")
-                  : count == 0 ? tr("No plant that is known to hurt stands within their reach. Not known is no proof.")
+                  : count == 0 ? tr("No plant that is known to hurt stands within their reach. One that is not known to may hurt all the same.")
                   : count == 1 ? tr("One plant that can hurt stands within reach.")
                                : tr("%1 plants that can hurt stand within reach.").arg(count);
     return people;

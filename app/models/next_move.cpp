@@ -19,8 +19,10 @@ std::optional<NextMove> next_move(const plan::RoundParts& parts, home::PlantId p
     if (stay->from > today) {
         return NextMove{&*stay, stay->from};
     }
-    const auto ladder = std::ranges::find_if(
-        parts.ladders, [&](const plan::Ladder& of) { return of.plant == plant && of.to == stay->spot; });
+    // That of this stay: next spring's, to the same spot, is another.
+    const auto ladder = std::ranges::find_if(parts.ladders, [&](const plan::Ladder& of) {
+        return of.plant == plant && of.to == stay->spot && of.planned <= stay->to;
+    });
     return NextMove{&*stay, ladder != parts.ladders.end() ? std::max(ladder->reached, today) : today};
 }
 

@@ -159,9 +159,8 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
                           .arg((first ? to : from).trimmed(), look_.words.date_with_year(look_.today)));
             return false;
         }
-        constexpr int kMostDays = 366;
         const int days = calendar::days_between(*first, *last);
-        if (days < 0 || days > kMostDays) {
+        if (days < 0 || days > climate::kMostDaysBetween) {
             fail_with(tr("The last night must be the first, or up to a year later."));
             return false;
         }

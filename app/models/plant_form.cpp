@@ -29,7 +29,7 @@ double PlantForm::weight_step() const
 }
 QString PlantForm::volumeUnit() const
 {
-    return words_.units() == Units::Us ? tr("qt") : tr("l");
+    return words_.units() == Units::Us ? tr("qt") : tr("L");
 }
 QString PlantForm::weightUnit() const
 {

@@ -26,11 +26,11 @@ QVariant PlantRows::data(const QModelIndex& index, int role) const
     case SentenceRole:
         return year_->plant_sentence(plant);
     case CursorColourRole:
-        return year_->colour_at_cursor(plant);
+        return year_->cursor()->colour(plant);
     case CursorWordsRole:
-        return year_->words_at_cursor(plant);
+        return year_->cursor()->words(plant);
     case CursorOutdoorsRole:
-        return year_->outdoors_at_cursor(plant);
+        return year_->cursor()->is_outdoors(plant);
     case PinnedRole:
         return text(year_->year().plants[plant].pinned);
     default:
@@ -47,6 +47,15 @@ QHash<int, QByteArray> PlantRows::roleNames() const
             {CursorWordsRole, "cursorWords"},
             {CursorOutdoorsRole, "cursorOutdoors"},
             {PinnedRole, "pinned"}};
+}
+
+QStringList PlantRows::names() const
+{
+    QStringList names;
+    for (const std::size_t plant : year_->order()) {
+        names.append(text(year_->year().plants[plant].name));
+    }
+    return names;
 }
 
 void PlantRows::end_order()

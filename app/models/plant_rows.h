@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace lathhouse::models {
@@ -13,6 +14,8 @@ class PlantRows : public QAbstractListModel {
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to a YearModel")
     Q_PROPERTY(int count READ count NOTIFY countChanged)
+    /// Of all of them, for the room that they need.
+    Q_PROPERTY(QStringList names READ names NOTIFY countChanged)
 
 public:
     enum Role {
@@ -32,6 +35,7 @@ public:
     QVariant data(const QModelIndex& index, int role) const override;
     QHash<int, QByteArray> roleNames() const override;
     int count() const { return rowCount(); }
+    QStringList names() const;
 
     void begin_order() { beginResetModel(); }
     void end_order();

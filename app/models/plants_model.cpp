@@ -56,7 +56,7 @@ QString PlantsModel::title() const
     if (!known()) {
         return tr("Plants");
     }
-    return count() == 1 ? tr("1 plant") : tr("%1 plants").arg(count());
+    return count() == 0 ? tr("No plants yet") : count() == 1 ? tr("1 plant") : tr("%1 plants").arg(count());
 }
 
 QString PlantsModel::note() const

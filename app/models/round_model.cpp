@@ -255,7 +255,7 @@ QString RoundModel::note() const
             tr("This household is invented: what is ticked stays in this window and is gone when it "
                "closes. A household of your own keeps it; the first start makes one when the window is opened anew."));
     }
-    if (!has_forecast_) {
+    if (!has_forecast_ && has_plants_) {
         sentences.append(
             tr("No forecast is kept, so tonight is not in the round."));
     }

@@ -21,7 +21,7 @@ namespace lathhouse::models {
 struct RoundLook {
     calendar::Date today;
     YearWords words;
-    /// Hand of each spot by its name, as YearModel::colour_at_cursor.
+    /// Hand of each spot by its name, as CursorReading::colour.
     std::map<std::string, int> hands = {};
 };
 

@@ -115,6 +115,9 @@ private:
 
     void say_missing()
     {
+        if (spot_ == nullptr) { // Nothing is asked for then.
+            return;
+        }
         const auto known = std::ranges::count_if(ahead_, [](const auto& night) { return night.forecast.has_value(); });
         if (known == 0) {
             shown_.missing = tr("No forecast is kept, so these nights are what the season usually brings and "
@@ -198,9 +201,9 @@ private:
             if (shown_.ten.marks.size() == kMostMarks) {
                 break;
             }
-            shown_.ten.marks.push_back(
-                {line, names.size() == 1 ? names.front()
-                                         : tr("%1 and %2 more").arg(names.front()).arg(names.size() - 1)});
+            const auto others = names.size() - 1;
+            shown_.ten.marks.push_back({line, others == 0 ? names.front() : tr("%1 and %2 more").arg(names.front()).arg(others),
+                                        others == 0 ? names.front() : tr("%1 +%2").arg(names.front()).arg(others)});
         }
     }
 

@@ -35,6 +35,7 @@ struct ComingNight {
 struct DamageMark {
     Celsius line;
     QString plants;
+    QString brief; ///< The same where there is little room.
 };
 
 /// What the chart of the ten nights shows.

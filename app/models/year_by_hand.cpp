@@ -3,29 +3,9 @@
 #include "app/models/year_model.h"
 #include "app/words/refusal.h"
 
-#include <QTimer>
-
 #include <algorithm>
-#include <cstdlib>
 
 namespace lathhouse::models {
-
-namespace {
-
-/// The same days, with the later stay beginning on that day.
-std::vector<YearStay> with_edge_at(std::vector<YearStay> stays, std::size_t later, int day)
-{
-    stays[later - 1].last = day - 1;
-    stays[later].first = day;
-    // The steps of hardening go along; they end with the stay that they lie in.
-    if (stays[later].ladder_days > 0) {
-        const int room = std::min(day - stays[later - 1].first, stays[later].last - day + 1);
-        stays[later].ladder_days = std::min(stays[later].ladder_days, std::max(0, room));
-    }
-    return stays;
-}
-
-} // namespace
 
 void YearModel::set_error(QString sentence)
 {
@@ -68,7 +48,7 @@ void YearModel::follow()
 
 void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
 {
-    leaveEdge();
+    edge_.leave();
     const calendar::Date cursor = at_cursor().date;
     const home::PlantId current =
         order_.empty() ? 0 : year_.plants[order_[static_cast<std::size_t>(current_row_)]].id;
@@ -89,7 +69,6 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     view_.first = std::clamp(view_.first, 0, dayCount() - view_.count);
     plants_.end_order();
     nights_.end_year();
-    fill_readout();
     if (planning_) { // Of the old year; this one is planned.
         planning_ = false;
         emit planningChanged();
@@ -101,7 +80,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     emit currentRowChanged();
     emit planChanged();
     emit datesChanged();
-    emit countsChanged();
+    cursor_.say();
     emit riskSpokenChanged();
     read_sowings();
     if (stop != risk_stop_) { // The slider was moved meanwhile.
@@ -154,7 +133,7 @@ void YearModel::write(std::function<Result<void>()> job)
                     emit written();
                     follow();
                 } else {
-                    leaveEdge();
+                    edge_.leave();
                     set_error(text(words::refusal(done->error())));
                 }
             },
@@ -206,126 +185,9 @@ const std::vector<int>& YearModel::feeds(std::size_t plant) const
     return plant < solved_.feeds.size() ? solved_.feeds[plant] : kNone;
 }
 
-std::optional<std::size_t> YearModel::nearest_edge(int row, int day, int within) const
+void YearModel::pin(std::vector<home::Pin> pins, const QString& words)
 {
-    if (!door_.pin || planning_ || row < 0 || row >= static_cast<int>(order_.size())) {
-        return std::nullopt;
-    }
-    const std::size_t plant = order_[static_cast<std::size_t>(row)];
-    const auto& stays = plant < solved_.stays.size() ? solved_.stays[plant] : std::vector<YearStay>{};
-    std::optional<std::size_t> nearest;
-    for (std::size_t later = 1; later < stays.size(); ++later) {
-        const int away = std::abs(stays[later].first - day);
-        if (away <= within && (!nearest || away < std::abs(stays[*nearest].first - day))) {
-            nearest = later;
-        }
-    }
-    return nearest;
-}
-
-bool YearModel::isNearEdge(int row, int day, int within) const
-{
-    return nearest_edge(row, day, within).has_value();
-}
-
-bool YearModel::takeEdge(int row, int day, int within)
-{
-    const auto later = nearest_edge(row, day, within);
-    if (!later) {
-        return false;
-    }
-    const std::size_t plant = order_[static_cast<std::size_t>(row)];
-    const auto& stays = solved_.stays[plant];
-    edge_ = Edge{row, plant, *later, stays[*later].first, stays[*later].first, stays};
-    emit edgeChanged();
-    return true;
-}
-
-void YearModel::moveEdge(int day)
-{
-    if (!edge_) {
-        return;
-    }
-    const auto& stays = solved_.stays[edge_->plant];
-    // Each of the two keeps a night at least; tonight stands where it is.
-    day = std::clamp(day, std::max(1, stays[edge_->later - 1].first + 1), stays[edge_->later].last);
-    if (day == edge_->day) {
-        return;
-    }
-    edge_->day = day;
-    edge_->stays = with_edge_at(stays, edge_->later, day);
-    emit edgeChanged();
-    emit datesChanged();
-}
-
-QString YearModel::edgeWords() const
-{
-    if (!edge_) {
-        return {};
-    }
-    const YearPlant& plant = year_.plants[edge_->plant];
-    const YearStay& before = edge_->stays[edge_->later - 1];
-    const YearStay& after = edge_->stays[edge_->later];
-    const auto day = static_cast<std::size_t>(edge_->day);
-    QString words = tr("%1 to %2 on %3").arg(text(plant.name), text(year_.spots[after.spot].name),
-                                             words_.short_date(year_.days[day].date));
-    // Out: the nights that follow. In: those before.
-    const auto chance = [this, &plant](std::size_t spot, std::size_t at, bool going_out) {
-        const HarmCurve& curve = year_.curves[*plant.curves[spot]];
-        return YearWords::chance(Probability::clamped(going_out ? curve.after[at] : curve.before[at]));
-    };
-    const auto turn = year_.turn.in_year(2001);
-    if (year_.spots[after.spot].outdoors && plant.curves[after.spot]) {
-        words += tr(": %1 of a harmful night after it, to %2")
-                     .arg(chance(after.spot, day, true), words_.day_and_long_month(turn));
-    } else if (year_.spots[before.spot].outdoors && plant.curves[before.spot]) {
-        words += tr(": %1 of a harmful night before it, since %2")
-                     .arg(chance(before.spot, day - 1, false), words_.day_and_long_month(turn));
-    }
-    return words;
-}
-
-void YearModel::leaveEdge()
-{
-    drop_->stop();
-    if (edge_) {
-        edge_.reset();
-        emit edgeChanged();
-        emit datesChanged();
-    }
-}
-
-void YearModel::dropEdge()
-{
-    drop_->stop();
-    if (!edge_ || edge_->day == edge_->from) {
-        leaveEdge();
-        return;
-    }
-    const YearStay& before = edge_->stays[edge_->later - 1];
-    const YearStay& after = edge_->stays[edge_->later];
-    const auto date = [this](int day) { return year_.days[static_cast<std::size_t>(day)].date; };
-    const home::PlantId plant = year_.plants[edge_->plant].id;
-    // The nights that change hands, and one on either side, so that it is carried on that very day.
-    const int first = std::min(edge_->day - 1, edge_->from);
-    const int last = std::max(edge_->day, edge_->from - 1);
-    std::vector<home::Pin> pins{
-        {plant, year_.spots[before.spot].id, date(first), date(edge_->day - 1)},
-        {plant, year_.spots[after.spot].id, date(edge_->day), date(last)}};
-    // It stays as it was dropped until the new plan is there.
-    const QString words = tr("%1 is carried from %2 to %3 on %4, by hand")
-                              .arg(text(year_.plants[edge_->plant].name), text(year_.spots[before.spot].name),
-                                   text(year_.spots[after.spot].name), words_.short_date(date(edge_->day)));
     write([pin = door_.pin, pins = std::move(pins), words = words.toStdString(), at = now()] { return pin(pins, words, at); });
-}
-
-void YearModel::nudgeEdge(int days)
-{
-    if (!edge_ && !takeEdge(current_row_, cursor_day_, dayCount())) {
-        return;
-    }
-    moveEdge(edge_->day + days);
-    drop_->start();
 }
 
 void YearModel::unpin(int row)

@@ -14,23 +14,19 @@ namespace lathhouse::models {
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), readout_(this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), drop_(new QTimer(this))
+      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), edge_(*this)
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
     known_.resize(std::size(kRiskStops));
     pool_.setMaxThreadCount(1);
     reading_pool_.setMaxThreadCount(1);
-    constexpr int kPauseOfKeys = 900;
-    drop_->setSingleShot(true);
-    drop_->setInterval(kPauseOfKeys);
-    connect(drop_, &QTimer::timeout, this, &YearModel::dropEdge);
     idle_->setSingleShot(true);
     connect(idle_, &QTimer::timeout, this, [this] {
         if (pool_.activeThreadCount() == 0) {
             look_ahead();
         }
     });
-    fill_readout();
+    cursor_.say();
     solve();
 }
 
@@ -46,13 +42,16 @@ Probability YearModel::risk() const
     return risk_at(risk_stop_);
 }
 
-const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
+const std::vector<YearStay>& YearModel::planned(std::size_t plant) const
 {
     static const std::vector<YearStay> kNone;
-    if (edge_ && edge_->plant == plant) {
-        return edge_->stays;
-    }
     return plant < solved_.stays.size() ? solved_.stays[plant] : kNone;
+}
+
+const std::vector<YearStay>& YearModel::stays(std::size_t plant) const
+{
+    const std::vector<YearStay>* by_hand = edge_.stays(plant);
+    return by_hand != nullptr ? *by_hand : planned(plant);
 }
 
 std::vector<RiskDate> YearModel::dates(std::size_t plant) const
@@ -72,10 +71,9 @@ void YearModel::setCursorDay(int day)
         const int ahead = view_.count / 8;
         show_days({day < view_.first ? day - ahead : day + ahead + 1 - view_.count, view_.count});
     }
-    fill_readout();
     plants_.cursor_moved();
     emit cursorChanged();
-    emit countsChanged();
+    cursor_.say();
 }
 
 void YearModel::show_days(DaySpan view)
@@ -105,66 +103,6 @@ void YearModel::stepMonths(int months)
 {
     const calendar::Date to = at_cursor().date + boost::gregorian::months(months);
     setCursorDay(calendar::days_between(year_.today, to));
-}
-
-QString YearModel::cursorLong() const
-{
-    const calendar::Date date = at_cursor().date;
-    const bool over_a_year_away = calendar::days_between(year_.today, date) > 365;
-    return over_a_year_away ? words_.long_date_with_year(date) : words_.long_date(date);
-}
-
-QString YearModel::cursorDayLength() const
-{
-    const int minutes = at_cursor().day_length_minutes;
-    const QString length = words_.day_length(minutes);
-    return minutes > 0 && minutes < 24 * 60 ? tr("%1 of day").arg(length) : length;
-}
-
-QString YearModel::cursorSpread() const
-{
-    return tr("%1 to %2").arg(words_.bare(at_cursor().low_cold), words_.bare(at_cursor().low_warm));
-}
-
-QString YearModel::cursorShelteredAfter() const
-{
-    if (!year_.sheltered) {
-        return {};
-    }
-    return tr("at %1 %2")
-        .arg(text(year_.spots[year_.sheltered->spot].short_name),
-             YearWords::chance(year_.sheltered->frost_after[static_cast<std::size_t>(cursor_day_)]));
-}
-
-bool YearModel::in_first_half_of_season(std::size_t day) const
-{
-    const int since_turn = calendar::DayOfYear::of(year_.days[day].date).place() - year_.turn.place() - 1;
-    const int count = calendar::DayOfYear::kCount;
-    return (since_turn + count) % count < count / 2;
-}
-
-QString YearModel::harmHeading() const
-{
-    const calendar::Date turn = year_.turn.in_year(2001);
-    if (in_first_half_of_season(static_cast<std::size_t>(cursor_day_))) {
-        return tr("at its damage line, since %1").arg(words_.day_and_long_month(turn));
-    }
-    return tr("at its damage line, to %1").arg(words_.day_and_long_month(turn));
-}
-
-QString YearModel::outdoorsWords() const
-{
-    const auto outdoors = std::count_if(order_.begin(), order_.end(),
-                                        [this](std::size_t plant) { return outdoors_at_cursor(plant); });
-    return tr("%1 of %2").arg(outdoors).arg(order_.size());
-}
-
-QString YearModel::hardeningWords() const
-{
-    const auto stepping = std::count_if(order_.begin(), order_.end(), [this](std::size_t plant) {
-        return step_at(plant, cursor_day_).has_value();
-    });
-    return stepping == 0 ? tr("none between") : tr("%1 between two lights").arg(stepping);
 }
 
 QStringList YearModel::riskStops() const
@@ -219,6 +157,9 @@ QString YearModel::riskSpoken() const
 
 QString YearModel::plantsLine() const
 {
+    if (order_.empty()) {
+        return {};
+    }
     const bool hardened = std::any_of(solved_.stays.begin(), solved_.stays.end(), [](const auto& stays) {
         return std::any_of(stays.begin(), stays.end(),
                            [](const YearStay& stay) { return stay.ladder_days > 0; });
@@ -234,7 +175,7 @@ QString YearModel::plantsLine() const
 
 QString YearModel::plantsShortLine() const
 {
-    return tr("%1 by date out").arg(order_.size());
+    return order_.empty() ? QString{} : tr("%1 by date out").arg(order_.size());
 }
 
 QString YearModel::footnote() const
@@ -296,116 +237,16 @@ QString YearModel::plant_sentence(std::size_t plant) const
     return sentences.join(QStringLiteral(". ")) + QLatin1Char('.');
 }
 
-const YearStay* YearModel::stay_at(std::size_t plant, int day) const
-{
-    for (const YearStay& stay : stays(plant)) {
-        if (day >= stay.first && day <= stay.last) {
-            return &stay;
-        }
-    }
-    return nullptr;
-}
-
-std::optional<std::pair<int, int>> YearModel::step_at(std::size_t plant, int day) const
-{
-    for (const YearStay& stay : stays(plant)) {
-        if (stay.ladder_days <= 0) {
-            continue;
-        }
-        const bool out = year_.spots[stay.spot].outdoors;
-        const int begin = out ? stay.first - stay.ladder_days : stay.first;
-        const int steps = out ? kStepsOut : kStepsIn;
-        if (day >= begin && day < begin + stay.ladder_days) {
-            return std::pair{1 + (day - begin) * steps / stay.ladder_days, steps};
-        }
-    }
-    return std::nullopt;
-}
-
-int YearModel::colour_at_cursor(std::size_t plant) const
-{
-    const YearStay* stay = stay_at(plant, cursor_day_);
-    if (stay == nullptr) {
-        return -1;
-    }
-    const YearSpot& spot = year_.spots[stay->spot];
-    return static_cast<int>(spot.colour) + (spot.turned ? kSpotColours : 0);
-}
-
-QString YearModel::words_at_cursor(std::size_t plant) const
-{
-    if (const auto step = step_at(plant, cursor_day_)) {
-        return tr("step %1 of %2").arg(step->first).arg(step->second);
-    }
-    const YearStay* stay = stay_at(plant, cursor_day_);
-    if (stay == nullptr) {
-        return {};
-    }
-    const auto curve = year_.plants[plant].curves[stay->spot];
-    if (!year_.spots[stay->spot].outdoors || !curve) {
-        return tr("indoors");
-    }
-    const auto day = static_cast<std::size_t>(cursor_day_);
-    const HarmCurve& harm = year_.curves[*curve];
-    return YearWords::chance_in_table(
-        Probability::clamped(in_first_half_of_season(day) ? harm.before[day] : harm.after[day]));
-}
-
-bool YearModel::outdoors_at_cursor(std::size_t plant) const
-{
-    const YearStay* stay = stay_at(plant, cursor_day_);
-    return stay != nullptr && year_.spots[stay->spot].outdoors;
-}
-
-void YearModel::fill_readout()
-{
-    const YearDay& day = at_cursor();
-    const auto place = static_cast<std::size_t>(cursor_day_);
-    std::vector<ReadoutLine> lines;
-    lines.push_back({tr("Night low, middle"), words_.temperature(day.low_middle), true});
-    lines.push_back({tr("9 nights in 10"),
-                     tr("%1 to %2").arg(words_.bare(day.low_cold), words_.temperature(day.low_warm)), false});
-    if (year_.sheltered) {
-        // The name as it was given: a noun is no noun of English in other languages.
-        lines.push_back({tr("At %1").arg(text(year_.spots[year_.sheltered->spot].name)),
-                         words_.temperature(year_.sheltered->low_middle[place]), false});
-    }
-    if (year_.strip.kind != YearStrip::Kind::FrostNights) {
-        lines.push_back({stripLabel(), strip_value(year_, words_, place), true});
-    }
-    lines.push_back({tr("Frost this night"), YearWords::chance_in_table(day.frost), false});
-    lines.push_back({tr("Frost after this night"), YearWords::chance_in_table(day.frost_after), true});
-    if (year_.sheltered) {
-        // Under its full name two lines above; here the number needs the room.
-        lines.push_back({tr("… %1").arg(text(year_.spots[year_.sheltered->spot].short_name)),
-                         YearWords::chance_in_table(year_.sheltered->frost_after[place]), false});
-    }
-    lines.push_back({tr("Day length"), words_.day_length(day.day_length_minutes), false});
-    lines.push_back(
-        {tr("Sun"),
-         day.sunrise_minutes && day.sunset_minutes
-             ? tr("%1 to %2").arg(words_.clock(*day.sunrise_minutes), words_.clock(*day.sunset_minutes))
-             : tr("no rise or set"),
-         false});
-    if (day.light) {
-        lines.push_back(
-            {tr("Daily light"), tr("%1 mol/m²").arg(words_.decimal(day.light->moles(), 0)), false});
-    }
-    readout_.show(std::move(lines));
-}
-
 void YearModel::say_again()
 {
     ++said_again_;
     std::ranges::fill(known_, std::nullopt);
     nights_.begin_year();
     nights_.end_year();
-    fill_readout();
     plants_.cursor_moved();
     plants_.dates_moved();
     emit unitsChanged();
-    emit cursorChanged();
-    emit countsChanged();
+    cursor_.say();
     solve();
 }
 

@@ -1,8 +1,9 @@
 #pragma once
 
+#include "app/models/cursor_reading.h"
+#include "app/models/edge_by_hand.h"
 #include "app/models/night_table.h"
 #include "app/models/plant_rows.h"
-#include "app/models/readout_rows.h"
 #include "app/models/risk_dates.h"
 #include "app/models/sheet_rows.h"
 #include "app/models/strip_words.h"
@@ -45,17 +46,7 @@ class YearModel : public QObject {
     Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
 
     Q_PROPERTY(int cursorDay READ cursorDay WRITE setCursorDay NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorShort READ cursorShort NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorLong READ cursorLong NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorSentence READ cursorSentence NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorDayLength READ cursorDayLength NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorLow READ cursorLow NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorSpread READ cursorSpread NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorFrostAfter READ cursorFrostAfter NOTIFY cursorChanged)
-    Q_PROPERTY(QString cursorShelteredAfter READ cursorShelteredAfter NOTIFY cursorChanged)
-    Q_PROPERTY(QString harmHeading READ harmHeading NOTIFY cursorChanged)
-    Q_PROPERTY(QString outdoorsWords READ outdoorsWords NOTIFY countsChanged)
-    Q_PROPERTY(QString hardeningWords READ hardeningWords NOTIFY countsChanged)
+    Q_PROPERTY(lathhouse::models::CursorReading* cursor READ cursor CONSTANT)
 
     Q_PROPERTY(QList<QString> riskStops READ riskStops CONSTANT)
     Q_PROPERTY(int riskStop READ riskStop WRITE setRiskStop NOTIFY riskChanged)
@@ -73,14 +64,10 @@ class YearModel : public QObject {
     Q_PROPERTY(QString keptLine READ keptLine NOTIFY planChanged)
     Q_PROPERTY(QStringList changes READ changes NOTIFY planChanged)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY planChanged)
-    /// The edge of a stay that is taken up: the row, the first night of the later stay, and what that would mean.
-    Q_PROPERTY(int edgeRow READ edgeRow NOTIFY edgeChanged)
-    Q_PROPERTY(int edgeDay READ edgeDay NOTIFY edgeChanged)
-    Q_PROPERTY(QString edgeWords READ edgeWords NOTIFY edgeChanged)
+    Q_PROPERTY(lathhouse::models::EdgeByHand* edge READ edge CONSTANT)
 
     Q_PROPERTY(lathhouse::models::PlantRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::NightTable* nights READ nights CONSTANT)
-    Q_PROPERTY(lathhouse::models::ReadoutRows* readout READ readout CONSTANT)
     /// Roles: name, sentence. Sowings of the year, by the day of sowing.
     Q_PROPERTY(lathhouse::models::SheetRows* sowings READ sowings CONSTANT)
 
@@ -93,6 +80,8 @@ public:
     const YearWords& words() const { return words_; }
     const std::vector<std::size_t>& order() const { return order_; }
     /// Stays of a plant by the latest plan; empty before the first.
+    const std::vector<YearStay>& planned(std::size_t plant) const;
+    /// The same, with the edge that a hand is moving where it is now.
     const std::vector<YearStay>& stays(std::size_t plant) const;
     /// Dates at the chosen risk for the outdoor spot that the plan gives the plant; empty where it stays in.
     std::vector<RiskDate> dates(std::size_t plant) const;
@@ -120,17 +109,7 @@ public:
     void setCursorDay(int day); ///< Kept within the days shown.
     /// Moves the cursor by whole months, to the same day of the month where it exists.
     Q_INVOKABLE void stepMonths(int months);
-    QString cursorShort() const { return words_.short_date(at_cursor().date); }
-    QString cursorLong() const;
-    QString cursorSentence() const { return night_sentence(static_cast<std::size_t>(cursor_day_)); }
-    QString cursorDayLength() const;
-    QString cursorLow() const { return words_.temperature(at_cursor().low_middle); }
-    QString cursorSpread() const;
-    QString cursorFrostAfter() const { return YearWords::chance(at_cursor().frost_after); }
-    QString cursorShelteredAfter() const;
-    QString harmHeading() const;
-    QString outdoorsWords() const;
-    QString hardeningWords() const;
+    CursorReading* cursor() { return &cursor_; }
 
     QStringList riskStops() const;
     int riskStop() const { return risk_stop_; }
@@ -153,19 +132,10 @@ public:
     /// Keeps the plan that is shown: later ones change it only where it pays.
     Q_INVOKABLE void keepPlan();
 
-    int edgeRow() const { return edge_ ? edge_->row : -1; }
-    int edgeDay() const { return edge_ ? edge_->day : -1; }
-    QString edgeWords() const;
-    /// Takes up the edge between two stays of that row that is nearest to the day, at most so many days away.
-    Q_INVOKABLE bool takeEdge(int row, int day, int within);
-    /// Whether there is one, without taking it.
-    Q_INVOKABLE bool isNearEdge(int row, int day, int within) const;
-    Q_INVOKABLE void moveEdge(int day);
-    /// Keeps the plant by hand so that it changes spots on that day, or leaves all as it was.
-    Q_INVOKABLE void dropEdge();
-    Q_INVOKABLE void leaveEdge();
-    /// Moves the edge of the current row that is nearest to the cursor.
-    Q_INVOKABLE void nudgeEdge(int days);
+    EdgeByHand* edge() { return &edge_; }
+    bool can_pin() const { return door_.pin && !planning_; }
+    /// words: what was done, for people, as an undo names it.
+    void pin(std::vector<home::Pin> pins, const QString& words);
     /// Takes every pin of the row's plant back.
     Q_INVOKABLE void unpin(int row);
     /// Says everything again after another choice of units; the plan is solved again for what it says.
@@ -173,17 +143,11 @@ public:
 
     PlantRows* plants() { return &plants_; }
     NightTable* nights() { return &nights_; }
-    ReadoutRows* readout() { return &readout_; }
     SheetRows* sowings() { return &sowing_rows_; }
     const YearSowing* sowing(int row) const;
 
     QString night_sentence(std::size_t day) const;
     QString plant_sentence(std::size_t plant) const;
-    /// Colour of the spot, kSpotColours more where its pattern is turned; -1 before the first plan.
-    int colour_at_cursor(std::size_t plant) const;
-    QString words_at_cursor(std::size_t plant) const;
-    bool outdoors_at_cursor(std::size_t plant) const;
-
     /// Feeds of a plant by the latest plan.
     const std::vector<int>& feeds(std::size_t plant) const;
 
@@ -191,12 +155,10 @@ signals:
     /// Another household, or the same one changed; every date may be another.
     void householdChanged();
     void errorChanged();
-    void edgeChanged();
     /// Something was written into the household.
     void written();
     void viewChanged();
     void cursorChanged();
-    void countsChanged();
     void sowingsChanged();
     void riskChanged();
     void datesChanged(); ///< Dates at the risk moved; the plan has not yet.
@@ -208,12 +170,7 @@ signals:
 
 private:
     const YearDay& at_cursor() const { return year_.days[static_cast<std::size_t>(cursor_day_)]; }
-    const YearStay* stay_at(std::size_t plant, int day) const;
-    /// 1-based step of a ladder on that day with the number of steps; nullopt on other days.
-    std::optional<std::pair<int, int>> step_at(std::size_t plant, int day) const;
-    bool in_first_half_of_season(std::size_t day) const;
     void show_days(DaySpan view);
-    void fill_readout();
     void solve();
     void start_solving(int stop);
     void keep(SolvedYear solved, int stop, int said);
@@ -225,17 +182,6 @@ private:
     void read_sowings();
     /// Writes in the thread that reads, and reads again.
     void write(std::function<Result<void>()> job);
-
-    /// An edge that is being moved.
-    struct Edge {
-        int row;
-        std::size_t plant;
-        std::size_t later; ///< Place of the later one of the two stays.
-        int from;          ///< First night of it by the plan.
-        int day;
-        std::vector<YearStay> stays; ///< As they would be.
-    };
-    std::optional<std::size_t> nearest_edge(int row, int day, int within) const;
 
     YearData year_;
     YearSolver solver_;
@@ -251,13 +197,12 @@ private:
     int said_again_ = 0; ///< Plans solved before the last time are in other words.
     PlantRows plants_;
     NightTable nights_;
-    ReadoutRows readout_;
+    CursorReading cursor_;
     std::vector<YearSowing> sowings_;
     SheetRows sowing_rows_;
     QTimer* idle_;
     YearDoor door_;
-    std::optional<Edge> edge_;
-    QTimer* drop_; ///< An edge moved by keys is dropped after a pause.
+    EdgeByHand edge_;
     QString error_;
     std::atomic<int> reading_ = 0; ///< Of those that began to read, the last counts.
     int generation_ = 0; ///< Of the year shown; a plan of an older one is not taken.

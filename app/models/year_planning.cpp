@@ -85,7 +85,7 @@ void YearModel::take(SolvedYear solved)
     }
     emit planChanged();
     emit datesChanged();
-    emit countsChanged();
+    cursor_.say();
     emit riskSpokenChanged();
     if (first_plan) {
         read_sowings();

@@ -63,9 +63,8 @@ LineDates dates_of_lines(const PlaceClimate& place, std::span<const Celsius> lin
 Result<NightsBetween> nights_between(const PlaceNights& nights, calendar::Date from, calendar::Date to, Celsius line,
                                      NightOffset offset)
 {
-    constexpr int kMostDays = 366;
     const int days = calendar::days_between(from, to);
-    if (days < 0 || days > kMostDays) {
+    if (days < 0 || days > kMostDaysBetween) {
         return Error{ErrorCode::WrongUsage, said("the last night %1 must be the first, %2, or up to a year later",
                                                  calendar::to_text(to), calendar::to_text(from))};
     }

@@ -35,6 +35,9 @@ struct NightsBetween {
     std::optional<Probability> after;  ///< One after them up to the next turn.
 };
 
+/// The last night is at most so long after the first.
+inline constexpr int kMostDaysBetween = 366;
+
 /// from, to: the first and the last night, named by their mornings. Errors: WrongUsage where they are not in order or more
 /// than a year apart.
 Result<NightsBetween> nights_between(const PlaceNights& nights, calendar::Date from, calendar::Date to, Celsius line,

@@ -44,6 +44,15 @@ TEST(NextMove, WaitsForTheHardening)
     EXPECT_EQ(next_move(parts, 7, kLanding, kNow)->on, kNow + calendar::Days{9});
 }
 
+TEST(NextMove, IsNotPutOffByTheHardeningOfNextSpring)
+{
+    auto parts = out_for_the_summer();
+    const calendar::Date spring{2027, 3, 29};
+    parts.ladders.push_back({.plant = 7, .from = kLanding, .to = kBalcony, .direction = plan::Direction::Out, .planned = spring,
+                             .reached = spring, .doublings = 2.0, .colder = KelvinDelta::from_kelvins(3.0), .items = {}, .paused = {}});
+    EXPECT_EQ(next_move(parts, 7, kLanding, kNow)->on, kNow);
+}
+
 TEST(NextMove, NoneWhereThePlanLeavesItOrKnowsNothingOfIt)
 {
     auto parts = out_for_the_summer();

@@ -205,14 +205,14 @@ TEST_F(SettingsModelTest, YearSaysEverythingAgain)
     YearModel year(filled_year(), [of = filled_year()](Probability risk) { return filled_plan(of, risk); },
                    YearWords(units, kBritish));
     ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }, 30'000));
-    EXPECT_TRUE(year.cursorLow().endsWith("°C"));
-    QSignalSpy cursor(&year, &YearModel::cursorChanged);
+    EXPECT_TRUE(year.cursor()->low().endsWith("°C"));
+    QSignalSpy cursor(year.cursor(), &CursorReading::changed);
     QSignalSpy plan(&year, &YearModel::planChanged);
     units.show(Units::Us);
     year.say_again();
     EXPECT_EQ(cursor.count(), 1);
-    EXPECT_TRUE(year.cursorLow().endsWith("°F"));
-    EXPECT_TRUE(year.readout()->data(year.readout()->index(0), ReadoutRows::ValueRole).toString().endsWith("°F"));
+    EXPECT_TRUE(year.cursor()->low().endsWith("°F"));
+    EXPECT_TRUE(year.cursor()->lines()->data(year.cursor()->lines()->index(0), ReadoutRows::ValueRole).toString().endsWith("°F"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return !year.planning(); }, 30'000));
     EXPECT_GE(plan.count(), 1);
 }

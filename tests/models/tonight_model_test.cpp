@@ -96,6 +96,10 @@ TEST_F(ColdTonight, TenNightsAreOrderedWithin)
     }
     EXPECT_TRUE(std::ranges::is_sorted(model.ten().marks, std::greater{}, &DamageMark::line));
     EXPECT_FALSE(model.ten().marks.empty());
+    for (const auto& mark : model.ten().marks) {
+        EXPECT_LE(mark.brief.size(), mark.plants.size());
+        EXPECT_EQ(mark.brief == mark.plants, !mark.plants.endsWith(" more"));
+    }
     EXPECT_TRUE(model.missing().isEmpty());
 }
 

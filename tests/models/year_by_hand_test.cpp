@@ -94,17 +94,17 @@ TEST_F(YearByHand, AnEdgeThatIsDroppedIsWhereThePlantIsCarried)
     const auto [row, first] = row_going_out();
     ASSERT_GE(row, 0);
     const auto plant = plant_of(row);
-    ASSERT_TRUE(model->takeEdge(row, first + 1, 3));
-    EXPECT_EQ(model->edgeDay(), first);
-    model->moveEdge(first + 9);
-    EXPECT_TRUE(model->edgeWords().contains("of a harmful night after it")) << model->edgeWords().toStdString();
+    ASSERT_TRUE(model->edge()->take(row, first + 1, 3));
+    EXPECT_EQ(model->edge()->day(), first);
+    model->edge()->move(first + 9);
+    EXPECT_TRUE(model->edge()->words().contains("of a harmful night after it")) << model->edge()->words().toStdString();
     EXPECT_EQ(row_going_out().second, first + 9); // Shown while it is held.
     QSignalSpy changed(model.get(), &YearModel::householdChanged);
     QSignalSpy written(model.get(), &YearModel::written);
-    model->dropEdge();
+    model->edge()->drop();
     wait_for_plan(changed);
     EXPECT_EQ(written.count(), 1);
-    EXPECT_EQ(model->edgeRow(), -1);
+    EXPECT_EQ(model->edge()->row(), -1);
     const int now_at = row_of(plant);
     const auto& stays = model->stays(model->order()[static_cast<std::size_t>(now_at)]);
     const auto out = std::ranges::find_if(
@@ -143,10 +143,10 @@ TEST_F(YearByHand, AnEdgeThatWasDroppedIsTakenBackAsOneWithWordsOfItsOwn)
                         YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), nullptr, std::move(door));
     ASSERT_TRUE(QTest::qWaitFor([&] { return !of_folder.planning(); }, 30'000));
     const auto [row, first] = row_going_out();
-    ASSERT_TRUE(of_folder.takeEdge(row, first, 0));
-    of_folder.moveEdge(first + 9);
+    ASSERT_TRUE(of_folder.edge()->take(row, first, 0));
+    of_folder.edge()->move(first + 9);
     QSignalSpy written(&of_folder, &YearModel::written);
-    of_folder.dropEdge();
+    of_folder.edge()->drop();
     ASSERT_TRUE(written.wait(20'000));
     EXPECT_EQ(store->load()->pins.size(), 2U);
     const auto undone = store->turn_last(journal::HouseholdStore::Direction::Undo, calendar::start_of_day_utc(shown_today()));
@@ -159,17 +159,17 @@ TEST_F(YearByHand, AnEdgeThatWasDroppedIsTakenBackAsOneWithWordsOfItsOwn)
 TEST_F(YearByHand, AnEdgeThatIsLeftChangesNothing)
 {
     const auto [row, first] = row_going_out();
-    ASSERT_TRUE(model->takeEdge(row, first, 0));
-    model->moveEdge(-20);
-    EXPECT_GE(model->edgeDay(), 1);
-    model->moveEdge(100'000);
-    EXPECT_LT(model->edgeDay(), model->dayCount());
-    model->leaveEdge();
+    ASSERT_TRUE(model->edge()->take(row, first, 0));
+    model->edge()->move(-20);
+    EXPECT_GE(model->edge()->day(), 1);
+    model->edge()->move(100'000);
+    EXPECT_LT(model->edge()->day(), model->dayCount());
+    model->edge()->leave();
     EXPECT_EQ(row_going_out().second, first);
     EXPECT_TRUE(household->facts().as_told.pins.empty());
-    EXPECT_FALSE(model->takeEdge(row, first + 40, 3));
-    EXPECT_FALSE(model->takeEdge(-1, first, 3));
-    EXPECT_FALSE(model->takeEdge(10'000, first, 3));
+    EXPECT_FALSE(model->edge()->take(row, first + 40, 3));
+    EXPECT_FALSE(model->edge()->take(-1, first, 3));
+    EXPECT_FALSE(model->edge()->take(10'000, first, 3));
 }
 
 TEST_F(YearByHand, AKeptPlanNamesWhatIsOtherwise)
@@ -181,10 +181,10 @@ TEST_F(YearByHand, AKeptPlanNamesWhatIsOtherwise)
     EXPECT_TRUE(model->keptLine().startsWith("As in the plan kept on ")) << model->keptLine().toStdString();
     EXPECT_TRUE(model->changes().isEmpty());
     const auto [row, first] = row_going_out();
-    ASSERT_TRUE(model->takeEdge(row, first, 0));
-    model->moveEdge(first + 9);
+    ASSERT_TRUE(model->edge()->take(row, first, 0));
+    model->edge()->move(first + 9);
     changed.clear();
-    model->dropEdge();
+    model->edge()->drop();
     wait_for_plan(changed);
     EXPECT_FALSE(model->changes().isEmpty());
 }

@@ -39,7 +39,7 @@ TEST_F(YearModelTest, ModelsKeepTheRulesOfModels)
 {
     QAbstractItemModelTester plants(model.plants(), QAbstractItemModelTester::FailureReportingMode::Fatal);
     QAbstractItemModelTester nights(model.nights(), QAbstractItemModelTester::FailureReportingMode::Fatal);
-    QAbstractItemModelTester readout(model.readout(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester readout(model.cursor()->lines(), QAbstractItemModelTester::FailureReportingMode::Fatal);
     model.setCursorDay(77);
     model.setRiskStop(4);
     EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }, 30'000));
@@ -66,25 +66,25 @@ TEST_F(YearModelTest, CursorStaysWithinTheYear)
     model.setCursorDay(1000);
     EXPECT_EQ(model.cursorDay(), 364);
     model.setCursorDay(77);
-    EXPECT_EQ(model.cursorShort(), "Sat 30 May");
-    EXPECT_EQ(model.cursorLong(), "Saturday 30 May");
+    EXPECT_EQ(model.cursor()->shortDate(), "Sat 30 May");
+    EXPECT_EQ(model.cursor()->longDate(), "Saturday 30 May");
     model.stepMonths(1);
-    EXPECT_EQ(model.cursorShort(), "Tue 30 Jun");
+    EXPECT_EQ(model.cursor()->shortDate(), "Tue 30 Jun");
 }
 
 TEST_F(YearModelTest, MonthStepFromTheLastDayStaysInTheMonth)
 {
     model.setCursorDay(17); // 31 March
     model.stepMonths(1);
-    EXPECT_EQ(model.cursorShort(), "Thu 30 Apr");
+    EXPECT_EQ(model.cursor()->shortDate(), "Thu 30 Apr");
 }
 
 TEST_F(YearModelTest, FrostThisNightAndAfterAreTwoNumbers)
 {
     model.setCursorDay(60);
     QStringList labels;
-    for (int row = 0; row < model.readout()->rowCount(); ++row) {
-        labels.append(model.readout()->data(model.readout()->index(row), ReadoutRows::LabelRole).toString());
+    for (int row = 0; row < model.cursor()->lines()->rowCount(); ++row) {
+        labels.append(model.cursor()->lines()->data(model.cursor()->lines()->index(row), ReadoutRows::LabelRole).toString());
     }
     EXPECT_TRUE(labels.contains("Frost this night"));
     EXPECT_TRUE(labels.contains("Frost after this night"));

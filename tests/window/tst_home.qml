@@ -86,7 +86,7 @@ Item {
         }
 
         function test_aLineOfOnesOwnHasItsChances() {
-            page.follow(named("lineLow"));
+            (named("homeSheet") as SheetScroll).reveal(named("lineLow"));
             mouseClick(named("lineLow"));
             type("mild");
             keyClick(Qt.Key_Return);
@@ -99,7 +99,7 @@ Item {
             type("1.5.2027");
             keyClick(Qt.Key_Tab);
             type("31.5.2027");
-            page.follow(named("lineAsk"));
+            (named("homeSheet") as SheetScroll).reveal(named("lineAsk"));
             mouseClick(named("lineAsk"));
             tryCompare(household.home.line, "working", false, 30000);
             compare(household.home.line.error, "");
@@ -107,9 +107,19 @@ Item {
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
         }
 
+        function test_aFieldHasRoomForItsExample() {
+            const field = named("lineFrom") as SheetField;
+            const example = field.placeholderText;
+            const usual = field.width;
+            field.placeholderText = "from, such as the first of the month of May 2027";
+            verify(field.width > usual);
+            field.placeholderText = example;
+            compare(field.width, usual);
+        }
+
         function test_readingsOfAFileAreKeptOrRefusedWhole() {
             mouseClick(named("section2"));
-            page.follow(named("readingsButton"));
+            (named("homeSheet") as SheetScroll).reveal(named("readingsButton"));
             mouseClick(named("readingsButton"));
             verify((named("readingsTrouble") as Item).visible);
             verify(named("readingsField").activeFocus);

@@ -53,7 +53,7 @@ Item {
         }
         function reach(name: string): Item {
             const item = named(name);
-            page.follow(item);
+            (named("homeSheet") as SheetScroll).reveal(item);
             return item;
         }
         function press(name: string): void {

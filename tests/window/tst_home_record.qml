@@ -47,7 +47,7 @@ Item {
         }
         function press(name: string): void {
             const item = named(name);
-            page.follow(item);
+            (named("homeSheet") as SheetScroll).reveal(item);
             mouseClick(item);
         }
         function fill(name: string, words: string): void {

@@ -85,7 +85,7 @@ Item {
         }
 
         function test_sizeOfTheTextIsChosen() {
-            const sheet = named("homeSheet") as Flickable;
+            const sheet = named("homeSheet") as SheetScroll;
             const usual = sheet.contentHeight;
             mouseClick(named("text6"));
             compare(household.home.settings.textPercent, 200);
@@ -94,14 +94,14 @@ Item {
             // Whatever the keyboard comes to is in view.
             for (let step = 0; step < 20; ++step) {
                 keyClick(Qt.Key_Tab);
-                const item = page.focused;
+                const item = sheet.focused;
                 if (item !== null && item.objectName.startsWith("motion")) {
                     const top = item.mapToItem(sheet, 0, 0).y;
                     verify(top >= -1 && top + item.height <= sheet.height + 1, "in view at " + top);
                     break;
                 }
             }
-            verify(page.focused.objectName.startsWith("motion"));
+            verify(sheet.focused.objectName.startsWith("motion"));
         }
 
         function test_pageSaysWhereItIsKeptAndWhatTheRegionIs() {

@@ -397,6 +397,8 @@ Item {
         function test_emptySaysWhatToDo() {
             open("empty");
             verify(named("plantsEmpty").visible);
+            compare(household.plants.title, "No plants yet");
+            compare(findChild(page, "filterChip0"), null); // There is nothing to choose among.
             keyClick(Qt.Key_Down);
             keyClick(Qt.Key_Return);
             keyClick(Qt.Key_L, Qt.ControlModifier);

@@ -175,6 +175,8 @@ Item {
         function test_emptyAndBrokenSayWhatToDo() {
             open("empty");
             verify(named("roundEmpty").visible);
+            verify(!household.round.note.includes("forecast"), "no plant waits for one");
+            compare(household.tonight.missing, ""); // Without a spot outdoors no low is asked for.
             compare(named("laterButton").visible, false);
             keyClick(Qt.Key_Space);
             keyClick(Qt.Key_Down);

@@ -288,6 +288,7 @@ Item {
         function test_withoutLotsTheListSaysWhatToDo() {
             open("");
             verify(named("seedsEmpty").visible);
+            verify(!named("seedsPrintButton").visible);
             verify(!named("sowingSheet").visible);
             keyClick(Qt.Key_Down);
             keyClick(Qt.Key_Plus);

@@ -69,15 +69,15 @@ Item {
             household.year.cursorDay = household.goesOut(row);
             const day = household.goesOut(row);
             keyClick(Qt.Key_Right, Qt.ShiftModifier);
-            compare(household.year.edgeDay, day + 1);
+            compare(household.year.edge.day, day + 1);
             keyClick(Qt.Key_Right, Qt.ShiftModifier | Qt.ControlModifier);
-            compare(household.year.edgeDay, day + 8);
+            compare(household.year.edge.day, day + 8);
             keyClick(Qt.Key_Escape);
-            compare(household.year.edgeRow, -1);
+            compare(household.year.edge.row, -1);
             compare(household.goesOut(row), day);
             keyClick(Qt.Key_Left, Qt.ShiftModifier);
             keyClick(Qt.Key_Return);
-            tryVerify(() => household.year.edgeRow === -1 && household.goesOut(household.year.currentRow) === day - 1, 20000);
+            tryVerify(() => household.year.edge.row === -1 && household.goesOut(household.year.currentRow) === day - 1, 20000);
         }
 
         function test_cursorStopsAtTheEndsOfTheYear() {
@@ -93,9 +93,9 @@ Item {
 
         function test_pageKeysMoveAMonth() {
             keyClick(Qt.Key_PageDown);
-            compare(household.year.cursorShort, "Tue 14 Apr");
+            compare(household.year.cursor.shortDate, "Tue 14 Apr");
             keyClick(Qt.Key_PageUp);
-            compare(household.year.cursorShort, "Sat 14 Mar");
+            compare(household.year.cursor.shortDate, "Sat 14 Mar");
         }
 
         function test_upAndDownChooseARow() {

@@ -167,17 +167,17 @@ Item {
             mouseMove(plot, xOf(day), y);
             compare(plot.cursorShape, Qt.SplitHCursor);
             mousePress(plot, xOf(day), y);
-            compare(household.year.edgeRow, row);
+            compare(household.year.edge.row, row);
             for (let step = 1; step <= 12; ++step)
                 mouseMove(plot, xOf(day + step), y, -1, Qt.LeftButton);
-            verify(Math.abs(household.year.edgeDay - day - 12) <= 1, household.year.edgeDay);
+            verify(Math.abs(household.year.edge.day - day - 12) <= 1, household.year.edge.day);
             const words = named("edgeWords");
             compare(words.visible, true);
             verify(words.Accessible.name.includes("of a harmful night after it"), words.Accessible.name);
             verify(words.x + words.width <= page.width);
-            const dropped = household.year.edgeDay;
+            const dropped = household.year.edge.day;
             mouseRelease(plot, xOf(day + 12), y);
-            tryCompare(household.year, "edgeRow", -1, 20000);
+            tryCompare(household.year.edge, "row", -1, 20000);
             tryVerify(() => {
                 const at = list.itemAtIndex(household.year.currentRow) as PlantRow;
                 return at !== null && at.pinned !== "";

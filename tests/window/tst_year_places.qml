@@ -75,7 +75,7 @@ Item {
             verify(!says("last frost"));
             const named = findChild(page, "readout") as Item;
             verify(named !== null);
-            verify(household.year.cursorSentence.includes(household.year.stripLabel), household.year.cursorSentence);
+            verify(household.year.cursor.sentence.includes(household.year.stripLabel), household.year.cursor.sentence);
         }
 
         function test_tableNamesWhatTheStripShows() {

@@ -21,6 +21,14 @@ Item {
         wide: false
         focus: true
     }
+    // As in Spanish.
+    RiskSlider {
+        id: longWords
+        visible: false
+        stops: ["1 de cada 50", "1 de cada 20", "1 de cada 10", "1 de cada 5", "1 de cada 3"]
+        spoken: ""
+        stop: 2
+    }
     SignalSpy {
         id: movement
         signalName: "movingChanged"
@@ -73,6 +81,14 @@ Item {
             return null;
         }
 
+        function test_wordsOfTheRiskDoNotTouch() {
+            verify(longWords.implicitWidth > Theme.px(300));
+            verify(longWords.allNamed);
+            longWords.width = Theme.px(300);
+            verify(!longWords.allNamed);
+            verify(longWords.availableWidth >= 2 * longWords.widest + Theme.px(4), "every other one has room");
+        }
+
         function test_controlsHaveNames_data() {
             return [
                 { tag: "riskSlider", role: Accessible.Slider },
@@ -103,8 +119,8 @@ Item {
         function test_whatIsReadAloudFollowsThePause() {
             const chart = named("bands");
             keyClick(Qt.Key_Right);
-            verify(chart.Accessible.description !== household.year.cursorSentence);
-            tryCompare(chart.Accessible, "description", household.year.cursorSentence);
+            verify(chart.Accessible.description !== household.year.cursor.sentence);
+            tryCompare(chart.Accessible, "description", household.year.cursor.sentence);
         }
 
         function test_wordsStepAsideForTheCursor() {
