@@ -96,6 +96,8 @@ TEST(PlaceClimate, WithoutHeightTheStationsGiveIt)
     EXPECT_FALSE(place->elevation_given);
     EXPECT_NEAR(place->elevation.metres(), 200.0, 1e-9);
     EXPECT_THAT(place->warnings, testing::ElementsAre(testing::Field(&Said::text, testing::HasSubstr("height"))));
+    EXPECT_STREQ(place->warnings.front().sentence,
+                 "the height of the place is not given; %1 m, the weighted height of its stations, is taken");
 }
 
 TEST(PlaceClimate, WithoutHeightTheErrorGrowsWithTheReliefAround)

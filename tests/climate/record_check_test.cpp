@@ -137,6 +137,9 @@ TEST(RecordAgainstTheTable, IsDoubtfulWhereItLiesFurtherThanTheTableErrs)
     EXPECT_EQ(comparison.verdict, Verdict::Doubtful);
     ASSERT_EQ(comparison.reasons.size(), 2U);
     EXPECT_THAT(comparison.reasons[0].text, testing::HasSubstr("4.5 K below"));
+    ASSERT_EQ(comparison.reasons[0].parts.size(), 2U);
+    EXPECT_NE(comparison.reasons[0].parts[0].sentence, nullptr) << "the month is said too";
+    EXPECT_EQ(comparison.reasons[0].parts[1].text, "4.5");
 }
 
 struct WrongUnit {
