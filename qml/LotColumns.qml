@@ -11,7 +11,7 @@ QtObject {
     readonly property bool withYear: !root.narrow && root.width >= Theme.px(560)
     readonly property real yearWidth: root.withYear ? Theme.px(44) : 0
     readonly property real seedsWidth: Theme.px(root.narrow ? 40 : 52)
-    readonly property real shareWidth: Theme.px(root.narrow ? 120 : root.withYear ? 166 : 140)
+    readonly property real shareWidth: Theme.px(root.withYear ? 166 : root.width >= Theme.px(460) ? 140 : 120)
     readonly property real nextX: root.width - Math.max(Theme.px(96), Math.min(Theme.px(150), root.width * 0.3))
     readonly property real shareX: root.nextX - root.shareWidth - Theme.px(14)
     readonly property real seedsX: root.shareX - root.seedsWidth - Theme.px(18)

@@ -96,7 +96,7 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
         return text(row.why);
     case LatestRole:
         return row.task.latest > look_.today
-                   ? tr("can wait until %1").arg(look_.words.short_date(row.task.latest))
+                   ? tr("can wait until %1").arg(unbroken(look_.words.short_date(row.task.latest)))
                    : QString{};
     case MinutesRole:
         return row.task.minutes;

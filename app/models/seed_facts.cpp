@@ -115,9 +115,9 @@ QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& lo
     const auto& indoors = lot.sowing.season->sow_indoors;
     const bool outdoors = !indoors || indoors->from != sow->from;
     if (sow->from <= look.today) {
-        return (outdoors ? tr("sow outdoors now, until %1") : tr("sow now, until %1")).arg(words.day_and_month(sow->to));
+        return (outdoors ? tr("sow outdoors now, until %1") : tr("sow now, until %1")).arg(unbroken(words.day_and_month(sow->to)));
     }
-    return (outdoors ? tr("outdoors from %1") : tr("sow %1")).arg(words.day_and_month(sow->from));
+    return (outdoors ? tr("outdoors from %1") : tr("sow %1")).arg(unbroken(words.day_and_month(sow->from)));
 }
 
 QString basis_words(const Lot& lot, const YearWords& words)

@@ -16,6 +16,12 @@ inline QString upper_first(QString words)
     return words;
 }
 
+/// A date that no line breaks in two.
+inline QString unbroken(QString date)
+{
+    return date.replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
 /// The units that the window shows, as the words know them.
 inline words::UnitSystem unit_system_of(const ShownUnits& units)
 {
