@@ -67,9 +67,12 @@ long resident_megabytes()
 }
 
 /// What is open, in a word for the name of its picture.
-QString name_of_view(const QString& page, const models::MendModel& mend, const models::AskModel& ask,
+QString name_of_view(const QString& page, bool keys, const models::MendModel& mend, const models::AskModel& ask,
                      const models::PlantsModel& plants, models::PlantModel& plant, const models::HomeModel& home)
 {
+    if (keys) {
+        return QStringLiteral("keys");
+    }
     static const std::array<const char*, 6> kAsked{"", "ask-cold", "ask-damage", "ask-spray", "ask-course", "ask-water"};
     if (ask.open()) {
         return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
@@ -127,7 +130,7 @@ bool SelfEndingWindow::is_working() const
 
 void SelfEndingWindow::look_at_texts()
 {
-    seen_.look(window_, name_of_view(window_.property("page").toString(), models_.mend, models_.ask, models_.plants, models_.plant,
+    seen_.look(window_, name_of_view(window_.property("page").toString(), window_.property("keysShown").toBool(), models_.mend, models_.ask, models_.plants, models_.plant,
                                      models_.home));
 }
 
@@ -168,14 +171,14 @@ bool SelfEndingWindow::opens_next()
         models_.plant.comparison()->open();
         return true;
     }
-    // Last the forms by which the household is changed, and those that ask of a plant; each lies over the page.
+    // Last the forms by which the household is changed, those that ask of a plant, and the keys; each lies over the page.
     const auto ask = [this](int what) {
         return [this, what] {
             models_.plants.openId(models_.plants.facts().cards.front().id);
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 11> forms{
+    const std::array<std::function<void()>, 12> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
@@ -186,7 +189,8 @@ bool SelfEndingWindow::opens_next()
         ask(models::AskModel::Damage),
         ask(models::AskModel::Spray),
         ask(models::AskModel::Course),
-        ask(models::AskModel::Water)};
+        ask(models::AskModel::Water),
+        [this] { window_.setProperty("keysShown", true); }};
     if (form_ < forms.size() && plants.count() > 0) {
         look_at_texts();
         models_.mend.leave();

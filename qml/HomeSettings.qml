@@ -119,6 +119,13 @@ Column {
             quiet: true
             font.pixelSize: Theme.smallSize
         }
+        Words {
+            objectName: "settingsKeys"
+            width: Math.min(parent.width, Theme.px(620))
+            text: qsTr("Every key of the page that is open is shown with F1.")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
     }
     Trouble {
         width: root.side

@@ -29,6 +29,9 @@ Window {
     /// Of a hundred, 85 to 200.
     property int textPercent: 100
     property bool reducedMotion: false
+    property bool keysShown: false
+    /// Whether a form stands over the page.
+    readonly property bool asked: root.mend !== null && root.mend.form !== MendModel.None || root.dose !== null && root.dose.open || root.ask !== null && root.ask.open
 
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property bool wide: root.width >= 1600 * Theme.textScale
@@ -48,6 +51,7 @@ Window {
         root.requestActivate(); // After the first start the keys would stay with its window.
     }
     onPageChanged: if (root.complete) {
+        root.keysShown = false; // They are of the page that was left.
         // What was just done was done on another page.
         root.changes.leave();
         if (root.mend !== null)
@@ -138,6 +142,11 @@ Window {
     Shortcut {
         sequences: ["Ctrl+F"]
         onActivated: root.find()
+    }
+    Shortcut {
+        sequence: "F1"
+        enabled: !root.asked
+        onActivated: root.keysShown = true
     }
     Masthead {
         id: masthead
@@ -272,6 +281,17 @@ Window {
         file: "AskSheet.qml"
         given: ({ objectName: "askSheet", ask: root.ask })
         onClosed: root.openPage()
+    }
+    FormLoader {
+        anchors.fill: sheet
+        anchors.margins: 1
+        open: root.keysShown
+        file: "KeysSheet.qml"
+        given: ({ objectName: "keysSheet", page: root.page })
+        onClosed: {
+            root.keysShown = false;
+            root.openPage();
+        }
     }
     PrintPane {
         id: printing

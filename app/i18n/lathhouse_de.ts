@@ -1966,6 +1966,10 @@
         <translation>Daten, Zahlen, Wochen</translation>
     </message>
     <message>
+        <source>Every key of the page that is open is shown with F1.</source>
+        <translation>F1 zeigt alle Tasten der Seite, die offen ist.</translation>
+    </message>
+    <message>
         <source>Of you and this machine, not of the household: kept in %1.</source>
         <translation>Gehört zu Person und Rechner, nicht zum Haushalt: gespeichert in %1.</translation>
     </message>
@@ -2109,6 +2113,352 @@
     <message>
         <source>What came in stays.</source>
         <translation>Was hereingekommen ist, bleibt.</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>KeysSheet</name>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>the task before, the next one</source>
+        <translation>die Arbeit davor, die nächste</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>tick the task, or take the tick off</source>
+        <translation>die Arbeit abhaken oder den Haken wegnehmen</translation>
+    </message>
+    <message>
+        <source>put it off a day</source>
+        <translation>einen Tag später</translation>
+    </message>
+    <message>
+        <source>leave it out, and why</source>
+        <translation>auslassen, und warum</translation>
+    </message>
+    <message>
+        <source>how much feed or soap goes into the water</source>
+        <translation>wie viel Dünger oder Seife ins Wasser kommt</translation>
+    </message>
+    <message>
+        <source>what to look at before a spray</source>
+        <translation>was vor dem Spritzen zu prüfen ist</translation>
+    </message>
+    <message>
+        <source>the ten nights as a table, or drawn</source>
+        <translation>die zehn Nächte als Tabelle oder gezeichnet</translation>
+    </message>
+    <message>
+        <source>read the household again</source>
+        <translation>den Haushalt neu lesen</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>a day before, a day on; with Ctrl a week</source>
+        <translation>einen Tag zurück, einen vor; mit Strg eine Woche</translation>
+    </message>
+    <message>
+        <source>Page up, Page down</source>
+        <translation>Bild auf, Bild ab</translation>
+    </message>
+    <message>
+        <source>a month before, a month on</source>
+        <translation>einen Monat zurück, einen vor</translation>
+    </message>
+    <message>
+        <source>Home, End</source>
+        <translation>Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>the first day, the last day</source>
+        <translation>der erste Tag, der letzte Tag</translation>
+    </message>
+    <message>
+        <source>the plant above, the one below</source>
+        <translation>die Pflanze darüber, die darunter</translation>
+    </message>
+    <message>
+        <source>closer, down to a week, and back</source>
+        <translation>näher, bis auf eine Woche, und zurück</translation>
+    </message>
+    <message>
+        <source>Shift with Left, Right</source>
+        <translation>Umschalt mit Links, Rechts</translation>
+    </message>
+    <message>
+        <source>move the edge of the plant’s stay by a day, with Ctrl by a week; Enter keeps it, Escape leaves it</source>
+        <translation>den Rand des Aufenthalts der Pflanze um einen Tag schieben, mit Strg um eine Woche; Eingabe behält es, Esc verwirft es</translation>
+    </message>
+    <message>
+        <source>take off what is pinned of the plant</source>
+        <translation>was an der Pflanze festgehalten ist, lösen</translation>
+    </message>
+    <message>
+        <source>the year as a table, or drawn</source>
+        <translation>das Jahr als Tabelle oder gezeichnet</translation>
+    </message>
+    <message>
+        <source>the next part of the page; with Shift the one before</source>
+        <translation>der nächste Teil der Seite; mit Umschalt der davor</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Pfeile</translation>
+    </message>
+    <message>
+        <source>from plant to plant and from shelf to shelf</source>
+        <translation>von Pflanze zu Pflanze und von Regal zu Regal</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>open the plant</source>
+        <translation>die Pflanze öffnen</translation>
+    </message>
+    <message>
+        <source>mark it, or take the mark off</source>
+        <translation>sie markieren oder die Marke wegnehmen</translation>
+    </message>
+    <message>
+        <source>compare the two that are marked</source>
+        <translation>die zwei markierten vergleichen</translation>
+    </message>
+    <message>
+        <source>log something for the plant, or for all that are marked</source>
+        <translation>etwas eintragen, für die Pflanze oder für alle markierten</translation>
+    </message>
+    <message>
+        <source>move them</source>
+        <translation>sie umstellen</translation>
+    </message>
+    <message>
+        <source>all plants as a table, or on their shelves</source>
+        <translation>alle Pflanzen als Tabelle oder in ihren Regalen</translation>
+    </message>
+    <message>
+        <source>A plant’s page</source>
+        <translation>Die Seite einer Pflanze</translation>
+    </message>
+    <message>
+        <source>from photo to photo; Enter opens it</source>
+        <translation>von Foto zu Foto; Eingabe öffnet es</translation>
+    </message>
+    <message>
+        <source>two photos side by side</source>
+        <translation>zwei Fotos nebeneinander</translation>
+    </message>
+    <message>
+        <source>what was measured as a table, or drawn</source>
+        <translation>was gemessen wurde als Tabelle oder gezeichnet</translation>
+    </message>
+    <message>
+        <source>how much feed goes into the water</source>
+        <translation>wie viel Dünger ins Wasser kommt</translation>
+    </message>
+    <message>
+        <source>after a cold night</source>
+        <translation>nach einer kalten Nacht</translation>
+    </message>
+    <message>
+        <source>hit by a spray</source>
+        <translation>von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>before a spray</source>
+        <translation>vor dem Spritzen</translation>
+    </message>
+    <message>
+        <source>pests and the course</source>
+        <translation>Schädlinge und die Kur</translation>
+    </message>
+    <message>
+        <source>water and winter</source>
+        <translation>Wasser und Winter</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>back to all plants</source>
+        <translation>zurück zu allen Pflanzen</translation>
+    </message>
+    <message>
+        <source>A photo</source>
+        <translation>Ein Foto</translation>
+    </message>
+    <message>
+        <source>measure in it</source>
+        <translation>darin messen</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>measuring: the next point</source>
+        <translation>beim Messen: der nächste Punkt</translation>
+    </message>
+    <message>
+        <source>measuring: the point by a pixel, with Shift by ten</source>
+        <translation>beim Messen: den Punkt um ein Pixel, mit Umschalt um zehn</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
+    </message>
+    <message>
+        <source>measuring: take the last point back</source>
+        <translation>beim Messen: den letzten Punkt zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>the lot above, the one below</source>
+        <translation>die Partie darüber, die darunter</translation>
+    </message>
+    <message>
+        <source>one more has come up in the lot’s first tray, or one fewer</source>
+        <translation>in der ersten Schale der Partie ist eins mehr aufgegangen, oder eins weniger</translation>
+    </message>
+    <message>
+        <source>lots by name, or by their dates</source>
+        <translation>Partien nach Namen oder nach ihren Daten</translation>
+    </message>
+    <message>
+        <source>up and down the sheet beside</source>
+        <translation>das Blatt daneben auf und ab</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Zuhause</translation>
+    </message>
+    <message>
+        <source>the section before, the next one</source>
+        <translation>der Abschnitt davor, der nächste</translation>
+    </message>
+    <message>
+        <source>what is above in the section, what is below</source>
+        <translation>was im Abschnitt darüber steht, was darunter</translation>
+    </message>
+    <message>
+        <source>what is drawn as a table, and back</source>
+        <translation>was gezeichnet ist als Tabelle, und zurück</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>under Thermometer: type last night’s low</source>
+        <translation>unter Thermometer: den Tiefstwert der letzten Nacht eintippen</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Überall</translation>
+    </message>
+    <message>
+        <source>1 to 5, or with Alt</source>
+        <translation>1 bis 5, oder mit Alt</translation>
+    </message>
+    <message>
+        <source>Round, Year, Plants, Seeds, Home</source>
+        <translation>Rundgang, Jahr, Pflanzen, Samen, Zuhause</translation>
+    </message>
+    <message>
+        <source>Tab, Shift+Tab</source>
+        <translation>Tab, Umschalt+Tab</translation>
+    </message>
+    <message>
+        <source>the next thing that takes a key, the one before</source>
+        <translation>das Nächste, das Tasten annimmt, das davor</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Strg+F</translation>
+    </message>
+    <message>
+        <source>find a plant</source>
+        <translation>eine Pflanze suchen</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Strg+P</translation>
+    </message>
+    <message>
+        <source>print the page</source>
+        <translation>die Seite drucken</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z</source>
+        <translation>Strg+Z, Strg+Umschalt+Z</translation>
+    </message>
+    <message>
+        <source>take back what was done last, do it again</source>
+        <translation>zurücknehmen, was zuletzt getan wurde, es wieder tun</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Strg+,</translation>
+    </message>
+    <message>
+        <source>colours, text, units and language</source>
+        <translation>Farben, Schrift, Einheiten und Sprache</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Strg+Eingabe</translation>
+    </message>
+    <message>
+        <source>keep what stands in a form</source>
+        <translation>behalten, was in einem Formular steht</translation>
+    </message>
+    <message>
+        <source>close what was opened last</source>
+        <translation>schließen, was zuletzt geöffnet wurde</translation>
+    </message>
+    <message>
+        <source>these keys</source>
+        <translation>diese Tasten</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>

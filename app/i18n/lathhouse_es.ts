@@ -1966,6 +1966,10 @@
         <translation>Fechas, números, semanas</translation>
     </message>
     <message>
+        <source>Every key of the page that is open is shown with F1.</source>
+        <translation>F1 muestra todas las teclas de la página abierta.</translation>
+    </message>
+    <message>
         <source>Of you and this machine, not of the household: kept in %1.</source>
         <translation>De la persona y este equipo, no del hogar: se guarda en %1.</translation>
     </message>
@@ -2109,6 +2113,352 @@
     <message>
         <source>What came in stays.</source>
         <translation>Lo que ya entró se queda.</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>KeysSheet</name>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Arriba, Abajo</translation>
+    </message>
+    <message>
+        <source>the task before, the next one</source>
+        <translation>la tarea anterior, la siguiente</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>tick the task, or take the tick off</source>
+        <translation>marcar la tarea como hecha o quitar la marca</translation>
+    </message>
+    <message>
+        <source>put it off a day</source>
+        <translation>aplazarla un día</translation>
+    </message>
+    <message>
+        <source>leave it out, and why</source>
+        <translation>omitirla, y por qué</translation>
+    </message>
+    <message>
+        <source>how much feed or soap goes into the water</source>
+        <translation>cuánto abono o jabón va en el agua</translation>
+    </message>
+    <message>
+        <source>what to look at before a spray</source>
+        <translation>qué mirar antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>the ten nights as a table, or drawn</source>
+        <translation>las diez noches en tabla o dibujadas</translation>
+    </message>
+    <message>
+        <source>read the household again</source>
+        <translation>leer de nuevo la casa</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Izquierda, Derecha</translation>
+    </message>
+    <message>
+        <source>a day before, a day on; with Ctrl a week</source>
+        <translation>un día antes, un día después; con Ctrl una semana</translation>
+    </message>
+    <message>
+        <source>Page up, Page down</source>
+        <translation>Re Pág, Av Pág</translation>
+    </message>
+    <message>
+        <source>a month before, a month on</source>
+        <translation>un mes antes, un mes después</translation>
+    </message>
+    <message>
+        <source>Home, End</source>
+        <translation>Inicio, Fin</translation>
+    </message>
+    <message>
+        <source>the first day, the last day</source>
+        <translation>el primer día, el último día</translation>
+    </message>
+    <message>
+        <source>the plant above, the one below</source>
+        <translation>la planta de arriba, la de abajo</translation>
+    </message>
+    <message>
+        <source>closer, down to a week, and back</source>
+        <translation>más cerca, hasta una semana, y de vuelta</translation>
+    </message>
+    <message>
+        <source>Shift with Left, Right</source>
+        <translation>Mayús con Izquierda, Derecha</translation>
+    </message>
+    <message>
+        <source>move the edge of the plant’s stay by a day, with Ctrl by a week; Enter keeps it, Escape leaves it</source>
+        <translation>mover un día el borde de la estancia de la planta, con Ctrl una semana; Intro lo guarda, Escape lo deja</translation>
+    </message>
+    <message>
+        <source>take off what is pinned of the plant</source>
+        <translation>soltar lo que está fijado de la planta</translation>
+    </message>
+    <message>
+        <source>the year as a table, or drawn</source>
+        <translation>el año en tabla o dibujado</translation>
+    </message>
+    <message>
+        <source>the next part of the page; with Shift the one before</source>
+        <translation>la parte siguiente de la página; con Mayús la anterior</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Plantas</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Flechas</translation>
+    </message>
+    <message>
+        <source>from plant to plant and from shelf to shelf</source>
+        <translation>de planta en planta y de estante en estante</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>open the plant</source>
+        <translation>abrir la planta</translation>
+    </message>
+    <message>
+        <source>mark it, or take the mark off</source>
+        <translation>marcarla o quitar la marca</translation>
+    </message>
+    <message>
+        <source>compare the two that are marked</source>
+        <translation>comparar las dos marcadas</translation>
+    </message>
+    <message>
+        <source>log something for the plant, or for all that are marked</source>
+        <translation>anotar algo de la planta o de todas las marcadas</translation>
+    </message>
+    <message>
+        <source>move them</source>
+        <translation>moverlas</translation>
+    </message>
+    <message>
+        <source>all plants as a table, or on their shelves</source>
+        <translation>todas las plantas en tabla o en sus estantes</translation>
+    </message>
+    <message>
+        <source>A plant’s page</source>
+        <translation>La página de una planta</translation>
+    </message>
+    <message>
+        <source>from photo to photo; Enter opens it</source>
+        <translation>de foto en foto; Intro la abre</translation>
+    </message>
+    <message>
+        <source>two photos side by side</source>
+        <translation>dos fotos una junto a otra</translation>
+    </message>
+    <message>
+        <source>what was measured as a table, or drawn</source>
+        <translation>lo medido en tabla o dibujado</translation>
+    </message>
+    <message>
+        <source>how much feed goes into the water</source>
+        <translation>cuánto abono va en el agua</translation>
+    </message>
+    <message>
+        <source>after a cold night</source>
+        <translation>tras una noche fría</translation>
+    </message>
+    <message>
+        <source>hit by a spray</source>
+        <translation>dañada por un producto</translation>
+    </message>
+    <message>
+        <source>before a spray</source>
+        <translation>antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>pests and the course</source>
+        <translation>plagas y tratamiento</translation>
+    </message>
+    <message>
+        <source>water and winter</source>
+        <translation>agua e invierno</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>back to all plants</source>
+        <translation>volver a todas las plantas</translation>
+    </message>
+    <message>
+        <source>A photo</source>
+        <translation>Una foto</translation>
+    </message>
+    <message>
+        <source>measure in it</source>
+        <translation>medir en ella</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>measuring: the next point</source>
+        <translation>al medir: el punto siguiente</translation>
+    </message>
+    <message>
+        <source>measuring: the point by a pixel, with Shift by ten</source>
+        <translation>al medir: el punto un píxel, con Mayús diez</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retroceso</translation>
+    </message>
+    <message>
+        <source>measuring: take the last point back</source>
+        <translation>al medir: retirar el último punto</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>the lot above, the one below</source>
+        <translation>el lote de arriba, el de abajo</translation>
+    </message>
+    <message>
+        <source>one more has come up in the lot’s first tray, or one fewer</source>
+        <translation>en la primera bandeja del lote ha nacido una más, o una menos</translation>
+    </message>
+    <message>
+        <source>lots by name, or by their dates</source>
+        <translation>lotes por nombre o por sus fechas</translation>
+    </message>
+    <message>
+        <source>up and down the sheet beside</source>
+        <translation>subir y bajar por la hoja de al lado</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Casa</translation>
+    </message>
+    <message>
+        <source>the section before, the next one</source>
+        <translation>la sección anterior, la siguiente</translation>
+    </message>
+    <message>
+        <source>what is above in the section, what is below</source>
+        <translation>lo de arriba en la sección, lo de abajo</translation>
+    </message>
+    <message>
+        <source>what is drawn as a table, and back</source>
+        <translation>lo dibujado en tabla, y de vuelta</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>under Thermometer: type last night’s low</source>
+        <translation>en Termómetro: escribir la mínima de anoche</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>1 to 5, or with Alt</source>
+        <translation>1 a 5, o con Alt</translation>
+    </message>
+    <message>
+        <source>Round, Year, Plants, Seeds, Home</source>
+        <translation>Ronda, Año, Plantas, Semillas, Casa</translation>
+    </message>
+    <message>
+        <source>Tab, Shift+Tab</source>
+        <translation>Tab, Mayús+Tab</translation>
+    </message>
+    <message>
+        <source>the next thing that takes a key, the one before</source>
+        <translation>lo siguiente que admite teclas, lo anterior</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Ctrl+F</translation>
+    </message>
+    <message>
+        <source>find a plant</source>
+        <translation>buscar una planta</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Ctrl+P</translation>
+    </message>
+    <message>
+        <source>print the page</source>
+        <translation>imprimir la página</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z, Ctrl+Shift+Z</source>
+        <translation>Ctrl+Z, Ctrl+Mayús+Z</translation>
+    </message>
+    <message>
+        <source>take back what was done last, do it again</source>
+        <translation>deshacer lo último hecho, rehacerlo</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Ctrl+,</translation>
+    </message>
+    <message>
+        <source>colours, text, units and language</source>
+        <translation>colores, texto, unidades e idioma</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>keep what stands in a form</source>
+        <translation>guardar lo que hay en un formulario</translation>
+    </message>
+    <message>
+        <source>close what was opened last</source>
+        <translation>cerrar lo último que se abrió</translation>
+    </message>
+    <message>
+        <source>these keys</source>
+        <translation>estas teclas</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
