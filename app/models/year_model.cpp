@@ -14,7 +14,8 @@ namespace lathhouse::models {
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), readout_(this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), drop_(new QTimer(this))
+      nights_(this), readout_(this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), today_(year_.today),
+      drop_(new QTimer(this))
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
     known_.resize(std::size(kRiskStops));
@@ -110,7 +111,7 @@ void YearModel::stepMonths(int months)
 QString YearModel::cursorLong() const
 {
     const calendar::Date date = at_cursor().date;
-    const bool over_a_year_away = calendar::days_between(year_.today, date) > 365;
+    const bool over_a_year_away = fromElsewhere() || calendar::days_between(today_, date) > 365;
     return over_a_year_away ? words_.long_date_with_year(date) : words_.long_date(date);
 }
 

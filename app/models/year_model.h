@@ -67,6 +67,14 @@ class YearModel : public QObject {
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
     Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
+    /// "The year from today", or from the date that was asked for.
+    Q_PROPERTY(QString title READ title NOTIFY householdChanged)
+    /// Whether it is the year from another date: it is looked at, and nothing of it is kept or pinned.
+    Q_PROPERTY(bool fromElsewhere READ fromElsewhere NOTIFY householdChanged)
+    Q_PROPERTY(bool canLeaveToday READ canLeaveToday CONSTANT)
+    /// A date to begin with, as it may be typed, and what is wrong with the one that was.
+    Q_PROPERTY(QString fromExample READ fromExample CONSTANT)
+    Q_PROPERTY(QString fromTrouble READ fromTrouble NOTIFY fromTroubleChanged)
     /// What went wrong with reading or writing, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     /// Against the plan that the grower keeps: one line on how much is otherwise, and the sentences.
@@ -101,8 +109,8 @@ public:
     QString household() const { return text(year_.household); }
     QString place() const { return text(year_.place); }
     bool demonstration() const { return year_.demonstration; }
-    QString todayLong() const { return words_.long_date_with_year(year_.today); }
-    QString todayShort() const { return words_.date_with_year(year_.today); }
+    QString todayLong() const { return words_.long_date_with_year(today_); }
+    QString todayShort() const { return words_.date_with_year(today_); }
     int dayCount() const { return static_cast<int>(year_.days.size()); }
     QString unit() const { return words_.unit(); }
     QString stripHead() const { return strip_head(year_, words_, false); }
@@ -120,7 +128,7 @@ public:
     void setCursorDay(int day); ///< Kept within the days shown.
     /// Moves the cursor by whole months, to the same day of the month where it exists.
     Q_INVOKABLE void stepMonths(int months);
-    QString cursorShort() const { return words_.short_date(at_cursor().date); }
+    QString cursorShort() const { return fromElsewhere() ? words_.date_with_year(at_cursor().date) : words_.short_date(at_cursor().date); }
     QString cursorLong() const;
     QString cursorSentence() const { return night_sentence(static_cast<std::size_t>(cursor_day_)); }
     QString cursorDayLength() const;
@@ -147,7 +155,15 @@ public:
     QString error() const { return error_; }
     QString keptLine() const;
     QStringList changes() const;
-    bool canKeep() const { return door_.accept && !planning_ && !solved_.stays.empty(); }
+    bool canKeep() const { return door_.accept && year_.from_today && !planning_ && !solved_.stays.empty(); }
+    QString title() const;
+    bool fromElsewhere() const { return !year_.from_today; }
+    bool canLeaveToday() const { return static_cast<bool>(door_.load_from); }
+    QString fromExample() const;
+    QString fromTrouble() const { return from_trouble_; }
+    /// Shows the year from a date as it is typed; blank: from today. False where that is none; then `fromTrouble` says why.
+    Q_INVOKABLE bool showFrom(const QString& typed);
+    Q_INVOKABLE void forgiveFrom();
     /// Reads the household again, in a thread of its own; the old year stays until the new one is planned.
     Q_INVOKABLE void follow();
     /// Keeps the plan that is shown: later ones change it only where it pays.
@@ -191,6 +207,7 @@ signals:
     /// Another household, or the same one changed; every date may be another.
     void householdChanged();
     void errorChanged();
+    void fromTroubleChanged();
     void edgeChanged();
     /// Something was written into the household.
     void written();
@@ -256,6 +273,9 @@ private:
     SheetRows sowing_rows_;
     QTimer* idle_;
     YearDoor door_;
+    calendar::Date today_;
+    std::optional<calendar::Date> from_; ///< Where it is not today.
+    QString from_trouble_;
     std::optional<Edge> edge_;
     QTimer* drop_; ///< An edge moved by keys is dropped after a pause.
     QString error_;
