@@ -95,7 +95,9 @@ FocusScope {
         y: 10
         // Beside the words on risk, which other languages need more room for.
         width: root.narrow ? implicitWidth : Math.min(implicitWidth, riskWords.x - x - Theme.px(12))
-        fontSizeMode: root.narrow ? Text.FixedSize : Text.HorizontalFit
+        height: root.narrow ? implicitHeight : Theme.px(44)
+        fontSizeMode: root.narrow ? Text.FixedSize : Text.Fit
+        wrapMode: root.narrow ? Text.NoWrap : Text.WordWrap // The year from another date may take two lines.
         minimumPixelSize: Theme.textSize
         horizontalAlignment: Text.AlignLeft
         text: root.year.title
