@@ -274,6 +274,10 @@ Item {
             topPadding: Theme.px(10)
             calendar: root.calendar
         }
+        HomeCard {
+            width: parent.width
+            topPadding: Theme.px(10)
+        }
         HomeWatch {
             visible: root.keeping.keeps && root.coming !== null
             width: parent.width

@@ -3,7 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lathhouse.Models
 
-// Nights at or below a line of one's own: their dates by chance, and the chance of one between two dates.
+// Nights at or below a line of one's own, in the open air or at a spot: their dates by chance, and the chance of one between two dates.
 Column {
     id: root
 
@@ -16,10 +16,25 @@ Column {
         if (!root.line.ask(low.text, from.text, to.text))
             low.forceActiveFocus();
     }
+    /// What was asked is asked of the other place at once.
+    function choosePlace(place: int): void {
+        root.line.place = place;
+        if (low.text !== "" && root.line.head !== "")
+            root.ask();
+    }
 
     Heading {
         width: parent.width
         text: qsTr("Nights at or below a line of your own")
+    }
+    ChoiceChips {
+        visible: root.line.places.length > 1
+        width: parent.width
+        title: qsTr("Where")
+        part: "linePlace"
+        choices: root.line.places
+        chosen: root.line.place
+        onChoose: index => root.choosePlace(index)
     }
     Flow {
         width: parent.width

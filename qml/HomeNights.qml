@@ -139,6 +139,19 @@ Column {
         on: root.asTable
         onClicked: root.asTable = !root.asTable
     }
+    HomeForecasts {
+        objectName: "homeForecasts"
+        width: parent.width
+        topPadding: Theme.px(10)
+        forecasts: root.home.forecasts
+    }
+    HomeNightEntry {
+        objectName: "nightEntry"
+        width: parent.width
+        topPadding: Theme.px(10)
+        entry: root.home.entry
+        unit: root.home.unit
+    }
     HomeReadings {
         visible: root.home.outdoors.count > 0
         width: parent.width

@@ -42,6 +42,7 @@ SheetFrame {
             "+, −", qsTr("closer, down to a week, and back"),
             qsTr("Shift with Left, Right"), qsTr("move the edge of the plant’s stay by a day, with Ctrl by a week; Enter keeps it, Escape leaves it"),
             "P", qsTr("take off what is pinned of the plant"),
+            "F", qsTr("the year from another date"),
             "T", qsTr("the year as a table, or drawn"),
             "F6", qsTr("the next part of the page; with Shift the one before")]
     }

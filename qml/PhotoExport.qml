@@ -11,6 +11,7 @@ Column {
     property int what: PhotoExportModel.AllOfIt
     property bool withPlace: false
     readonly property bool files: root.what === PhotoExportModel.AllOfIt
+    readonly property int wrong: root.leaving.error === "" ? -1 : root.leaving.wrong
 
     spacing: Theme.px(8)
     onTwoChanged: root.what = root.two ? PhotoExportModel.Comparison : PhotoExportModel.AllOfIt
@@ -19,7 +20,18 @@ Column {
         path.focusField();
     }
     function write(replace: bool): void {
-        root.leaving.write(root.what, path.text, root.withPlace, replace);
+        root.leaving.write(root.what, path.text, root.withPlace, replace, pixels.value, columns.value, count.value);
+        if (root.wrong === PhotoExportModel.Count)
+            count.focusField();
+        else if (root.wrong === PhotoExportModel.Columns)
+            columns.focusField();
+        else if (root.wrong === PhotoExportModel.Height)
+            pixels.focusField();
+    }
+
+    function change(field: LabelledField, words: string): void {
+        field.value = words;
+        root.leaving.clear();
     }
 
     ChoiceChips {
@@ -43,6 +55,51 @@ Column {
         note: root.withPlace ? qsTr("Give these to nobody who need not know where you live.") : ""
         onChoose: index => root.withPlace = index === 1
     }
+    Flow {
+        id: form
+        readonly property real cell: form.width < Theme.px(480) ? form.width : Math.floor((form.width - 2 * form.spacing) / 3)
+        visible: !root.files
+        width: parent.width
+        spacing: Theme.px(12)
+
+        LabelledField {
+            id: count
+            objectName: "stripCount"
+            visible: root.what === PhotoExportModel.Strip
+            width: form.cell
+            label: qsTr("How many at most")
+            note: qsTr("Spread evenly over its time")
+            example: qsTr("%1, as usual").arg(root.leaving.usual(PhotoExportModel.Count))
+            number: true
+            trouble: root.wrong === PhotoExportModel.Count ? root.leaving.error : ""
+            onEdited: words => root.change(count, words)
+            onEntered: root.write(false)
+        }
+        LabelledField {
+            id: columns
+            objectName: "stripColumns"
+            visible: root.what === PhotoExportModel.Strip
+            width: form.cell
+            label: qsTr("How many in a row")
+            example: qsTr("%1, as usual").arg(root.leaving.usual(PhotoExportModel.Columns))
+            number: true
+            trouble: root.wrong === PhotoExportModel.Columns ? root.leaving.error : ""
+            onEdited: words => root.change(columns, words)
+            onEntered: root.write(false)
+        }
+        LabelledField {
+            id: pixels
+            objectName: "stripHeight"
+            width: form.cell
+            label: qsTr("Height of each")
+            unit: qsTr("pixels")
+            example: qsTr("%1, as usual").arg(root.leaving.usual(PhotoExportModel.Height))
+            number: true
+            trouble: root.wrong === PhotoExportModel.Height ? root.leaving.error : ""
+            onEdited: words => root.change(pixels, words)
+            onEntered: root.write(false)
+        }
+    }
     PathField {
         id: path
         width: parent.width
@@ -50,7 +107,7 @@ Column {
         kind: root.files ? PathField.Folder : PathField.Save
         filters: [qsTr("Pictures (*.jpg *.png)")]
         part: "writeTo"
-        wrong: root.leaving.error !== ""
+        wrong: root.wrong === PhotoExportModel.Target
         onEdited: root.leaving.clear()
         onAccepted: root.write(false)
         onPicked: address => path.text = root.leaving.pathOf(address)
@@ -82,7 +139,7 @@ Column {
     Trouble {
         objectName: "writeOutTrouble"
         width: parent.width
-        words: root.leaving.error
+        words: root.wrong === PhotoExportModel.Target ? root.leaving.error : ""
     }
     Words {
         objectName: "writeOutSaid"

@@ -11,9 +11,21 @@ Column {
     readonly property int laths: 24
     readonly property int filled: root.coming.total === 0 ? 0 : Math.floor(root.laths * root.coming.done / root.coming.total)
 
-    visible: root.coming.running && root.coming.late || root.coming.refused.count > 0 || root.coming.error !== ""
+    /// Whether there is anything to say of what comes in.
+    readonly property bool wanted: root.coming.running && root.coming.late || root.coming.asking || root.coming.refused.count > 0 || root.coming.error !== ""
+
+    /// The question is answered.
+    signal answered
+
+    visible: root.wanted
     spacing: Theme.px(6)
 
+    PhotoDateAsked {
+        visible: root.coming.asking
+        width: parent.width
+        coming: root.coming
+        onTaken: root.answered()
+    }
     Row {
         visible: root.coming.running
         spacing: Theme.px(12)
@@ -78,7 +90,7 @@ Column {
     }
     SheetButton {
         objectName: "importSeen"
-        visible: !root.coming.running
+        visible: !root.coming.running && !root.coming.asking
         text: qsTr("Seen")
         reason: qsTr("Takes these lines away.")
         onClicked: root.coming.clear()

@@ -277,6 +277,7 @@ FocusScope {
                 objectName: "importPanel"
                 width: parent.width
                 coming: root.plant.coming
+                onAnswered: sheet.forceActiveFocus()
             }
             Item {
                 width: parent.width

@@ -130,11 +130,12 @@ FocusScope {
     }
     PhotoImportPanel {
         id: comingToShelf
-        visible: root.plants.opened === 0 && (root.plant.coming.running && root.plant.coming.late || root.plant.coming.refused.count > 0 || root.plant.coming.error !== "")
+        visible: root.plants.opened === 0 && comingToShelf.wanted
         x: root.side
         y: root.height - height - 4 - (undoBar.visible ? undoBar.height + 6 : 0)
         width: root.width - 2 * root.side
         coming: root.plant.coming
+        onAnswered: root.back()
     }
     PlantPage {
         id: plantPage

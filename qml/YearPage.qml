@@ -19,7 +19,7 @@ FocusScope {
     signal printAsked
 
     Accessible.role: Accessible.Pane
-    Accessible.name: qsTr("The year from today")
+    Accessible.name: root.year.title
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -61,6 +61,8 @@ FocusScope {
             root.year.zoom(-1, root.year.cursorDay);
         else if (event.key === Qt.Key_F6)
             root.goToRegion((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
+        else if (event.key === Qt.Key_F && event.modifiers === Qt.NoModifier && root.year.canLeaveToday)
+            yearFrom.open();
         else if (event.key === Qt.Key_T && !control)
             root.asTable = !root.asTable;
         else if (event.key === Qt.Key_Escape && root.allNumbers)
@@ -93,10 +95,12 @@ FocusScope {
         y: 10
         // Beside the words on risk, which other languages need more room for.
         width: root.narrow ? implicitWidth : Math.min(implicitWidth, riskWords.x - x - Theme.px(12))
-        fontSizeMode: root.narrow ? Text.FixedSize : Text.HorizontalFit
+        height: root.narrow ? implicitHeight : Theme.px(44)
+        fontSizeMode: root.narrow ? Text.FixedSize : Text.Fit
+        wrapMode: root.narrow ? Text.NoWrap : Text.WordWrap // The year from another date may take two lines.
         minimumPixelSize: Theme.textSize
         horizontalAlignment: Text.AlignLeft
-        text: qsTr("The year from today")
+        text: root.year.title
         color: Theme.ink
         font.family: Theme.titleFamily
         font.pixelSize: root.narrow ? Math.min(Theme.titleSize, Theme.px(25)) : Theme.titleSize
@@ -142,6 +146,17 @@ FocusScope {
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
         onChosen: stop => root.year.riskStop = stop
+    }
+    SheetButton {
+        id: fromButton
+        objectName: "yearFromButton"
+        visible: root.year.canLeaveToday && !root.narrow && printButton.x - risk.x - risk.width > width + Theme.px(32)
+        anchors.right: printButton.left
+        anchors.rightMargin: Theme.px(8)
+        y: tableButton.y
+        text: qsTr("From another date")
+        reason: qsTr("Key F. The year from a date to come, or as of the first of March.")
+        onClicked: yearFrom.open()
     }
     SheetButton {
         id: printButton
@@ -244,6 +259,8 @@ FocusScope {
         y: Theme.px(57)
         width: root.wide ? Math.min(Theme.px(380), root.width - chart.x - chart.width - 34 - root.side) : Theme.px(Theme.wideText ? 232 : 203)
         height: root.height - y - 12
+        offersDate: root.year.canLeaveToday && !fromButton.visible
+        onDateAsked: yearFrom.open()
     }
     YearFoot {
         objectName: "foot"
@@ -283,6 +300,19 @@ FocusScope {
             anchors.fill: parent
             anchors.margins: 16
             year: root.year
+            part: "drawer"
+            offersDate: root.year.canLeaveToday
+            onDateAsked: yearFrom.open()
         }
+    }
+    YearFrom {
+        id: yearFrom
+        objectName: "yearFrom"
+        year: root.year
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: Theme.px(root.low ? 4 : 48)
+        z: 3
+        width: Math.min(root.width - 2 * root.side, Theme.px(680))
+        onClosed: (root.asTable ? table : chart).forceActiveFocus()
     }
 }

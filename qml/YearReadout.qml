@@ -9,6 +9,11 @@ Flickable {
     id: root
 
     required property YearModel year
+    /// Whether the year from another date is asked for here.
+    property bool offersDate: false
+    property string part: ""
+
+    signal dateAsked
 
     contentHeight: column.height
     clip: true
@@ -164,6 +169,34 @@ Flickable {
                 text: qsTr("Keep this plan")
                 reason: qsTr("Later plans change it only where that pays, and name each change.")
                 onClicked: root.year.keepPlan()
+            }
+        }
+        Text {
+            textFormat: Text.PlainText
+            objectName: "fromElsewhere"
+            visible: root.year.fromElsewhere
+            width: parent.width
+            topPadding: 6
+            text: qsTr("For looking: nothing of this year is kept or pinned.")
+            color: Theme.ink
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Item {
+            visible: root.offersDate
+            width: parent.width
+            height: visible ? other.height + 12 : 0
+
+            SheetButton {
+                id: other
+                objectName: root.part + "ReadoutFrom"
+                y: 6
+                text: qsTr("From another date")
+                reason: qsTr("Key F. The year from a date to come, or as of the first of March.")
+                onClicked: root.dateAsked()
             }
         }
         Text {

@@ -392,7 +392,7 @@ void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::Year
         }
     }
     // The edge is heavy where it is today's.
-    painter.setPen(view.first == 0 ? QPen(ink.ink, 2.0, Qt::SolidLine, Qt::FlatCap)
+    painter.setPen(view.first == 0 && year.from_today ? QPen(ink.ink, 2.0, Qt::SolidLine, Qt::FlatCap)
                                    : QPen(ink.edge, 1.0, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QPointF(left, top), QPointF(left, bottom));
 }

@@ -2,6 +2,7 @@
 
 #include "app/words/measurement_words.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 
@@ -94,6 +95,13 @@ std::string sentence_of(const home::Reading& reading, const home::Household& hou
     return reading.note.empty() ? text : text + " (" + reading.note + ")";
 }
 
+std::string sentence_of(const home::NightsTogether& nights)
+{
+    const auto [first, last] = std::ranges::minmax(nights.readings, {}, &home::Reading::night);
+    return std::to_string(nights.readings.size()) + " readings, nights of " + calendar::to_text(first.night) + " to " +
+           calendar::to_text(last.night);
+}
+
 std::string sentence_of(const home::PhotoChange& change, const home::Household& household)
 {
     using enum home::PhotoChangeKind;
@@ -134,6 +142,9 @@ std::string sentence_of(const home::Entry& entry, const home::Household& househo
     }
     if (const auto* measurement = std::get_if<home::Measurement>(&entry)) {
         return sentence_of(*measurement, household, units);
+    }
+    if (const auto* nights = std::get_if<home::NightsTogether>(&entry)) {
+        return sentence_of(*nights);
     }
     return sentence_of(std::get<home::Reading>(entry), household, units);
 }
@@ -215,6 +226,13 @@ Json entry_json(const home::Entry& entry)
     }
     if (const auto* change = std::get_if<home::PhotoChange>(&entry)) {
         return named("photo", entry_json(*change));
+    }
+    if (const auto* nights = std::get_if<home::NightsTogether>(&entry)) {
+        Json readings = Json::array();
+        for (const auto& reading : nights->readings) {
+            readings.push_back(entry_json(reading));
+        }
+        return named("readings", {{"readings", readings}});
     }
     return named("reading", entry_json(std::get<home::Reading>(entry)));
 }

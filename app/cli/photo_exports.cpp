@@ -65,9 +65,9 @@ struct SheetOptions {
     std::string file;
     std::vector<int> photos;
     std::string plant;
-    int count = 8;
-    int height = 480;
-    int columns = 4;
+    int count = journal::kUsualOnASheet;
+    int height = journal::SheetForm{}.height;
+    int columns = journal::SheetForm{}.columns;
 };
 
 Result<std::vector<home::Photo>> photos_asked(const Globals& globals, const SheetOptions& options,
@@ -147,7 +147,8 @@ Result<Answer> export_card(const std::string& file)
 void add_sheet_options(CLI::App& command, SheetOptions& options)
 {
     command.add_option("file", options.file, "The picture to write, .jpg or .png")->required()->type_name("FILE");
-    command.add_option("--height", options.height, "Of each photo, pixels (default 480)")->check(CLI::Range(64, 2000));
+    command.add_option("--height", options.height, "Of each photo, pixels (default 480)")
+        ->check(CLI::Range(journal::kLeastSheetHeight, journal::kMostSheetHeight));
 }
 
 } // namespace
@@ -183,8 +184,9 @@ void add_photo_exports(Commands& commands, CLI::App& group)
     add_sheet_options(strip, *row);
     strip.add_option("--plant", row->plant, "Plant by id or name")->required()->type_name("PLANT");
     strip.add_option("--count", row->count, "At most so many, evenly over its photos (default 8)")
-        ->check(CLI::Range(1, 60));
-    strip.add_option("--columns", row->columns, "So many in a row (default 4)")->check(CLI::Range(1, 60));
+        ->check(CLI::Range(1, journal::kMostOnASheet));
+    strip.add_option("--columns", row->columns, "So many in a row (default 4)")
+        ->check(CLI::Range(1, journal::kMostOnASheet));
     commands.on_run(strip, [row](const Globals& globals) { return export_sheet(globals, *row); });
 
     auto file = std::make_shared<std::string>();

@@ -101,8 +101,24 @@
         <translation>Leer: %1 h, nach Ort und Datum</translation>
     </message>
     <message>
+        <source>Blank: %1 h</source>
+        <translation>Leer: %1 h</translation>
+    </message>
+    <message>
+        <source>Another kind of plant</source>
+        <translation>Eine andere Pflanzenart</translation>
+    </message>
+    <message>
+        <source>Blank: %1. Its name, for a plant that is not among yours</source>
+        <translation>Leer: %1. Sonst der Name der Art, für eine Pflanze, die nicht zum Haushalt gehört</translation>
+    </message>
+    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Den Tiefstwert der Nacht an der Pflanze schreiben.</translation>
+    </message>
+    <message>
+        <source>Nothing is written of a plant that is not among yours.</source>
+        <translation>Von einer Pflanze, die nicht zum Haushalt gehört, wird nichts eingetragen.</translation>
     </message>
     <message>
         <source>The journal has the cold night of %1 without its lowest at the plant; write it here.</source>
@@ -1014,6 +1030,33 @@
     </message>
 </context>
 <context>
+    <name>HomeCard</name>
+    <message>
+        <source>A scale card for your photographs</source>
+        <translation>Eine Maßkarte für die Fotos</translation>
+    </message>
+    <message>
+        <source>A ruler of 100 mm with a target at each end, by which a length is measured in the photo, and a grey patch by which its colours are set.</source>
+        <translation>Ein Lineal von 100 mm mit einer Zielmarke an jedem Ende, nach dem eine Länge im Foto gemessen wird, und ein graues Feld, nach dem seine Farben eingestellt werden.</translation>
+    </message>
+    <message>
+        <source>The card to write, .svg</source>
+        <translation>Die Karte, die geschrieben wird, .svg</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
+        <source>Write the card</source>
+        <translation>Die Karte schreiben</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+</context>
+<context>
     <name>HomeCheck</name>
     <message>
         <source>Look through the folder</source>
@@ -1350,10 +1393,112 @@
     </message>
 </context>
 <context>
+    <name>HomeForecasts</name>
+    <message>
+        <source>How right the forecasts were here</source>
+        <translation>Wie gut die Vorhersagen hier waren</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>gemacht</translation>
+    </message>
+    <message>
+        <source>nights</source>
+        <translation>Nächte</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>missed by</source>
+        <translation>verfehlt um</translation>
+    </message>
+    <message>
+        <source>the season alone</source>
+        <translation>die Jahreszeit allein</translation>
+    </message>
+    <message>
+        <source>Made, nights, error, missed by, the season alone</source>
+        <translation>Gemacht, Nächte, Fehler, verfehlt um, die Jahreszeit allein</translation>
+    </message>
+    <message>
+        <source>Nights are those whose low a thermometer outdoors read. A miss is a mean one, with the spread that was stated weighed in: a forecast that misses by no less than the season alone is of no use.</source>
+        <translation>Gezählt sind Nächte, deren Tiefstwert ein Thermometer im Freien ablas. Verfehlt ist ein Mittel, in dem die angegebene Spanne mitzählt: Eine Vorhersage, die nicht weniger verfehlt als die Jahreszeit allein, nützt nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeNightEntry</name>
+    <message>
+        <source>A night with all that was read, also in a room</source>
+        <translation>Eine Nacht mit allem, was abgelesen wurde, auch in einem Zimmer</translation>
+    </message>
+    <message>
+        <source>Lowest of the night</source>
+        <translation>Tiefstwert der Nacht</translation>
+    </message>
+    <message>
+        <source>Highest since the last reading</source>
+        <translation>Höchstwert seit der letzten Ablesung</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Low of a station near by</source>
+        <translation>Tiefstwert einer nahen Station</translation>
+    </message>
+    <message>
+        <source>In the open, of that same night; may be left blank</source>
+        <translation>Im Freien, in derselben Nacht; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>The night ended</source>
+        <translation>Die Nacht endete vor</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tagen</translation>
+    </message>
+    <message>
+        <source>Blank: this morning</source>
+        <translation>Leer: heute Morgen</translation>
+    </message>
+    <message>
+        <source>Anything worth keeping</source>
+        <translation>Was sonst zu behalten ist</translation>
+    </message>
+    <message>
+        <source>The sky of that night</source>
+        <translation>Der Himmel in jener Nacht</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>klar, windstill</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>Wolken oder Wind</translation>
+    </message>
+    <message>
+        <source>Keep the night</source>
+        <translation>Die Nacht speichern</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightLine</name>
     <message>
         <source>Nights at or below a line of your own</source>
         <translation>Nächte bei oder unter einer eigenen Linie</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>The line</source>
@@ -2221,6 +2366,10 @@
         <translation>was an der Pflanze festgehalten ist, lösen</translation>
     </message>
     <message>
+        <source>the year from another date</source>
+        <translation>das Jahr ab einem anderen Datum</translation>
+    </message>
+    <message>
         <source>the year as a table, or drawn</source>
         <translation>das Jahr als Tabelle oder gezeichnet</translation>
     </message>
@@ -3076,6 +3225,10 @@
         <translation>Aus Monatswerten.</translation>
     </message>
     <message>
+        <source>At %1, whose nights are %2 against the open air, as far as is known. These are chances, not promises.</source>
+        <translation>%1: die Nächte dort sind, soweit bekannt, %2 gegen das Freie. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+    </message>
+    <message>
         <source>In the open air at home. These are chances, not promises.</source>
         <translation>Im Freien zu Hause. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
     </message>
@@ -3127,6 +3280,37 @@
     </message>
 </context>
 <context>
+    <name>PhotoDateAsked</name>
+    <message>
+        <source>When they were taken, blank for the dates of their files</source>
+        <translation>Wann sie aufgenommen wurden, leer für das Datum der Dateien</translation>
+    </message>
+    <message>
+        <source>as their files say</source>
+        <translation>wie die Dateien sagen</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>A date such as %1, with the time behind it where it is known. Those that say it themselves keep their own.</source>
+        <translation>Ein Datum wie %1, mit der Uhrzeit dahinter, wo sie bekannt ist. Fotos, die es selbst sagen, behalten ihres.</translation>
+    </message>
+    <message>
+        <source>Leave them out</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>Escape. None of what was chosen comes in.</source>
+        <translation>Esc. Nichts vom Gewählten kommt herein.</translation>
+    </message>
+    <message>
+        <source>Left blank, the date of each file stands for it; pictures that were sent or copied often have a later one.</source>
+        <translation>Leer gilt das Datum jeder Datei; verschickte oder kopierte Bilder haben oft ein späteres.</translation>
+    </message>
+</context>
+<context>
     <name>PhotoExport</name>
     <message>
         <source>Write out</source>
@@ -3159,6 +3343,30 @@
     <message>
         <source>Give these to nobody who need not know where you live.</source>
         <translation>Diese niemandem geben, der nicht zu wissen braucht, wo man wohnt.</translation>
+    </message>
+    <message>
+        <source>How many at most</source>
+        <translation>Wie viele höchstens</translation>
+    </message>
+    <message>
+        <source>Spread evenly over its time</source>
+        <translation>Gleichmäßig über die Zeit verteilt</translation>
+    </message>
+    <message>
+        <source>%1, as usual</source>
+        <translation>%1, wie üblich</translation>
+    </message>
+    <message>
+        <source>How many in a row</source>
+        <translation>Wie viele in einer Reihe</translation>
+    </message>
+    <message>
+        <source>Height of each</source>
+        <translation>Höhe eines jeden</translation>
+    </message>
+    <message>
+        <source>pixels</source>
+        <translation>Pixel</translation>
     </message>
     <message>
         <source>The folder to write them to</source>
@@ -5526,8 +5734,20 @@
         <translation>Leer: gerade eben</translation>
     </message>
     <message>
+        <source>Another kind of plant</source>
+        <translation>Eine andere Pflanzenart</translation>
+    </message>
+    <message>
+        <source>Blank: %1. Its name, for a plant that is not among yours</source>
+        <translation>Leer: %1. Sonst der Name der Art, für eine Pflanze, die nicht zum Haushalt gehört</translation>
+    </message>
+    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Ein Blatt, das heute probiert wird, wird von %1 bis %2 angesehen.</translation>
+    </message>
+    <message>
+        <source>Nothing is written of a plant that is not among yours.</source>
+        <translation>Von einer Pflanze, die nicht zum Haushalt gehört, wird nichts eingetragen.</translation>
     </message>
     <message>
         <source>soap</source>
@@ -6116,11 +6336,46 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
-    <name>YearPage</name>
+    <name>YearFrom</name>
     <message>
-        <source>The year from today</source>
-        <translation>Das Jahr ab heute</translation>
+        <source>The year from another date</source>
+        <translation>Das Jahr ab einem anderen Tag</translation>
     </message>
+    <message>
+        <source>Twelve months from there, planned as the plants stand today. It is for looking: nothing of it is kept or pinned.</source>
+        <translation>Zwölf Monate von dort an, geplant so, wie die Pflanzen heute stehen. Nur zum Ansehen: nichts davon wird behalten oder festgehalten.</translation>
+    </message>
+    <message>
+        <source>From which date, blank for today</source>
+        <translation>Ab welchem Tag, leer für heute</translation>
+    </message>
+    <message>
+        <source>Show the year</source>
+        <translation>Das Jahr zeigen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabetaste</translation>
+    </message>
+    <message>
+        <source>From today</source>
+        <translation>Ab heute</translation>
+    </message>
+    <message>
+        <source>The year in which plans are kept.</source>
+        <translation>Das Jahr, in dem Pläne behalten werden.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>YearPage</name>
     <message>
         <source>Risk you accept</source>
         <translation>Annehmbares Risiko</translation>
@@ -6132,6 +6387,14 @@ liegen im Band</translation>
     <message>
         <source>for each plant, each way</source>
         <translation>für jede Pflanze, jeden Weg</translation>
+    </message>
+    <message>
+        <source>From another date</source>
+        <translation>Ab einem anderen Tag</translation>
+    </message>
+    <message>
+        <source>Key F. The year from a date to come, or as of the first of March.</source>
+        <translation>Taste F. Das Jahr ab einem kommenden Tag oder vom ersten März an.</translation>
     </message>
     <message>
         <source>Print sheet</source>
@@ -6262,6 +6525,18 @@ liegen im Band</translation>
     <message>
         <source>Later plans change it only where that pays, and name each change.</source>
         <translation>Spätere Pläne ändern ihn nur, wo es sich lohnt, und nennen jede Änderung.</translation>
+    </message>
+    <message>
+        <source>For looking: nothing of this year is kept or pinned.</source>
+        <translation>Nur zum Ansehen: nichts von diesem Jahr wird behalten oder festgehalten.</translation>
+    </message>
+    <message>
+        <source>From another date</source>
+        <translation>Ab einem anderen Tag</translation>
+    </message>
+    <message>
+        <source>Key F. The year from a date to come, or as of the first of March.</source>
+        <translation>Taste F. Das Jahr ab einem kommenden Tag oder vom ersten März an.</translation>
     </message>
 </context>
 <context>
@@ -6520,6 +6795,18 @@ liegen im Band</translation>
         <translation>Der Plan des Tages wird ausgearbeitet.</translation>
     </message>
     <message>
+        <source>No kind here is called “%1”.</source>
+        <translation>Keine Art hier heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>No kind here is called “%1”. Did you mean %2?</source>
+        <translation>Keine Art hier heißt „%1“. War %2 gemeint?</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
         <source>sown</source>
         <translation>gesät</translation>
     </message>
@@ -6598,6 +6885,14 @@ liegen im Band</translation>
     <message>
         <source>a spot</source>
         <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>%1: lowest of %2 nights, %3 to %4</source>
+        <translation>%1: Tiefstwerte von %2 Nächten, %3 bis %4</translation>
+    </message>
+    <message>
+        <source>lowest of %1 nights at several spots, %2 to %3</source>
+        <translation>Tiefstwerte von %1 Nächten an mehreren Plätzen, %2 bis %3</translation>
     </message>
     <message>
         <source>moved to %1</source>
@@ -6690,6 +6985,26 @@ liegen im Band</translation>
     <message>
         <source>treated with %1</source>
         <translation>behandelt mit %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 days ahead</source>
+        <translation>%1 Tage voraus</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days ahead</source>
+        <translation>%1 bis %2 Tage voraus</translation>
+    </message>
+    <message>
+        <source>%1 × the usual</source>
+        <translation>%1 × des Üblichen</translation>
+    </message>
+    <message>
+        <source>%1: %2 nights, error %3; missed by %4, the season alone by %5</source>
+        <translation>%1: %2 Nächte, Fehler %3; verfehlt um %4, die Jahreszeit allein um %5</translation>
     </message>
     <message>
         <source>The map cannot be drawn: %1.</source>
@@ -6980,6 +7295,14 @@ liegen im Band</translation>
         <translation>Den Ordner %1 gibt es noch nicht; er wird angelegt, wenn die Datei geschrieben wird.</translation>
     </message>
     <message>
+        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
+        <translation>„%1“ ist kein Datum. So schreiben: %2, mit der Uhrzeit dahinter, wo sie bekannt ist.</translation>
+    </message>
+    <message>
+        <source>%1 is still to come.</source>
+        <translation>Der %1 kommt erst noch.</translation>
+    </message>
+    <message>
         <source>One station, %1 km away, %2, dates right to about %3 days.</source>
         <translation>Eine Station, %1 km entfernt, %2, Daten auf etwa %3 Tage genau.</translation>
     </message>
@@ -7092,6 +7415,21 @@ liegen im Band</translation>
     <message>
         <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
         <translation>%1 Tage und Zeiten nach %2 geschrieben. Pflanzen und Plätze stehen darin mit Namen; wo das Zuhause liegt, steht nirgends. Neu schreiben, wenn sich der Plan ändert: Gleiches behält seinen Namen und wird verschoben, nicht verdoppelt.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::CardModel</name>
+    <message>
+        <source>Say which file is to be written.</source>
+        <translation>Sagen, welche Datei geschrieben werden soll.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it, or take another name.</source>
+        <translation>%1 ist schon da. Ersetzen oder einen anderen Namen nehmen.</translation>
+    </message>
+    <message>
+        <source>Wrote the card to %1. Print it at 100 % and check with a ruler that its targets are 100 mm apart.</source>
+        <translation>Karte nach %1 geschrieben. Sie wird mit 100 % gedruckt; ein Lineal zeigt, ob ihre Zielmarken 100 mm auseinander liegen.</translation>
     </message>
 </context>
 <context>
@@ -7788,8 +8126,8 @@ liegen im Band</translation>
         <translation>1 Nacht der Datei gespeichert. Dieselbe Nacht noch einmal eingetragen tritt an ihre Stelle.</translation>
     </message>
     <message>
-        <source>Kept %1 nights of the file. The same nights logged again take their place.</source>
-        <translation>%1 Nächte der Datei gespeichert. Dieselben Nächte noch einmal eingetragen treten an ihre Stelle.</translation>
+        <source>Kept %1 nights of the file; one Undo above the pages takes them back. The same nights logged again take their place.</source>
+        <translation>%1 Nächte der Datei gespeichert; einmal Rückgängig über den Seiten nimmt sie zurück. Dieselben Nächte noch einmal eingetragen treten an ihre Stelle.</translation>
     </message>
 </context>
 <context>
@@ -8212,7 +8550,30 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::NightEntryModel</name>
+    <message>
+        <source>“%1” is no temperature of the air.</source>
+        <translation>„%1“ ist keine Lufttemperatur.</translation>
+    </message>
+    <message>
+        <source>The high lies below the low; exchange the two.</source>
+        <translation>Der Höchstwert liegt unter dem Tiefstwert; die beiden vertauschen.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago the night ended, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen die Nacht endete, 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages takes it back.</source>
+        <translation>Gespeichert: %1 an %2, die Nacht auf %3. Dieselbe Nacht, erneut eingetragen, tritt an ihre Stelle; Rückgängig über den Seiten nimmt sie zurück.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::NightLineModel</name>
+    <message>
+        <source>the open air at home</source>
+        <translation>im Freien zu Hause</translation>
+    </message>
     <message>
         <source>“%1” is no date. Write both, such as %2, or leave both blank.</source>
         <translation>„%1“ ist kein Datum. Beide schreiben, etwa %2, oder beide leer lassen.</translation>
@@ -8231,6 +8592,18 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::PhotoExportModel</name>
+    <message>
+        <source>Write how high each photograph is to be, %1 to %2 pixels, or leave it blank.</source>
+        <translation>Schreiben, wie hoch jedes Foto werden soll, %1 bis %2 Pixel, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>Write how many stand in a row, %1 to %2, or leave it blank.</source>
+        <translation>Schreiben, wie viele in einer Reihe stehen, %1 bis %2, oder leer lassen.</translation>
+    </message>
+    <message>
+        <source>Write how many it takes at most, %1 to %2, or leave it blank.</source>
+        <translation>Schreiben, wie viele es höchstens sind, %1 bis %2, oder leer lassen.</translation>
+    </message>
     <message>
         <source>Say into which folder.</source>
         <translation>Sagen, in welchen Ordner.</translation>
@@ -8283,6 +8656,10 @@ liegen im Band</translation>
         <translation>Es kommen schon Fotos herein; abwarten oder sie erst anhalten.</translation>
     </message>
     <message>
+        <source>Say first when those photographs were taken, or leave them out.</source>
+        <translation>Zuerst sagen, wann jene Fotos aufgenommen wurden, oder sie weglassen.</translation>
+    </message>
+    <message>
         <source>Only files and folders of this computer can be taken in. Save the photograph first.</source>
         <translation>Nur Dateien und Ordner dieses Rechners lassen sich aufnehmen. Das Foto erst speichern.</translation>
     </message>
@@ -8291,12 +8668,20 @@ liegen im Band</translation>
         <translation>Die Fotos werden gezählt.</translation>
     </message>
     <message>
-        <source>%1 of %2 photographs</source>
-        <translation>%1 von %2 Fotos</translation>
-    </message>
-    <message>
         <source>the plant</source>
         <translation>die Pflanze</translation>
+    </message>
+    <message>
+        <source>%1: 1 photograph does not say when it was taken. When was that?</source>
+        <translation>%1: 1 Foto sagt nicht, wann es aufgenommen wurde. Wann war das?</translation>
+    </message>
+    <message>
+        <source>%1: %2 photographs do not say when they were taken. When was that?</source>
+        <translation>%1: %2 Fotos sagen nicht, wann sie aufgenommen wurden. Wann war das?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 von %2 Fotos</translation>
     </message>
     <message>
         <source>%1: no new photograph.</source>
@@ -8460,14 +8845,6 @@ liegen im Band</translation>
     <message>
         <source>The photograph of %1 shows %2 too.</source>
         <translation>Das Foto vom %1 zeigt auch %2.</translation>
-    </message>
-    <message>
-        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
-        <translation>„%1“ ist kein Datum. So schreiben: %2, mit der Uhrzeit dahinter, wo sie bekannt ist.</translation>
-    </message>
-    <message>
-        <source>%1 is still to come.</source>
-        <translation>Der %1 kommt erst noch.</translation>
     </message>
     <message>
         <source>The photograph %1 was taken on %2.</source>
@@ -9688,6 +10065,22 @@ liegen im Band</translation>
     <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 geht, wohin der Plan sie stellt</translation>
+    </message>
+    <message>
+        <source>The year from today</source>
+        <translation>Das Jahr ab heute</translation>
+    </message>
+    <message>
+        <source>The year from %1</source>
+        <translation>Das Jahr ab dem %1</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>„%1“ ist kein Datum. So schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>A year can begin up to a year ago, or within the next five years.</source>
+        <translation>Ein Jahr kann bis zu einem Jahr zurück oder in den nächsten fünf Jahren beginnen.</translation>
     </message>
     <message>
         <source>1 in %1</source>

@@ -101,8 +101,24 @@
         <translation>En blanco: %1 h, por lugar y fecha</translation>
     </message>
     <message>
+        <source>Blank: %1 h</source>
+        <translation>En blanco: %1 h</translation>
+    </message>
+    <message>
+        <source>Another kind of plant</source>
+        <translation>Otra especie de planta</translation>
+    </message>
+    <message>
+        <source>Blank: %1. Its name, for a plant that is not among yours</source>
+        <translation>En blanco: %1. Si no, el nombre de la especie, para una planta que no es de la casa</translation>
+    </message>
+    <message>
         <source>Write the lowest of the night at the plant.</source>
         <translation>Escriba la mínima de la noche junto a la planta.</translation>
+    </message>
+    <message>
+        <source>Nothing is written of a plant that is not among yours.</source>
+        <translation>De una planta que no es de la casa no se anota nada.</translation>
     </message>
     <message>
         <source>The journal has the cold night of %1 without its lowest at the plant; write it here.</source>
@@ -1014,6 +1030,33 @@
     </message>
 </context>
 <context>
+    <name>HomeCard</name>
+    <message>
+        <source>A scale card for your photographs</source>
+        <translation>Una tarjeta de escala para las fotografías</translation>
+    </message>
+    <message>
+        <source>A ruler of 100 mm with a target at each end, by which a length is measured in the photo, and a grey patch by which its colours are set.</source>
+        <translation>Una regla de 100 mm con una marca en cada extremo, por la que se mide una longitud en la foto, y un recuadro gris por el que se ajustan sus colores.</translation>
+    </message>
+    <message>
+        <source>The card to write, .svg</source>
+        <translation>La tarjeta que se escribe, .svg</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dibujos (*.svg)</translation>
+    </message>
+    <message>
+        <source>Write the card</source>
+        <translation>Escribir la tarjeta</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Sustituirla</translation>
+    </message>
+</context>
+<context>
     <name>HomeCheck</name>
     <message>
         <source>Look through the folder</source>
@@ -1350,10 +1393,112 @@
     </message>
 </context>
 <context>
+    <name>HomeForecasts</name>
+    <message>
+        <source>How right the forecasts were here</source>
+        <translation>Cuánto acertaron aquí las previsiones</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hecha</translation>
+    </message>
+    <message>
+        <source>nights</source>
+        <translation>noches</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>error</translation>
+    </message>
+    <message>
+        <source>missed by</source>
+        <translation>falló por</translation>
+    </message>
+    <message>
+        <source>the season alone</source>
+        <translation>la estación sola</translation>
+    </message>
+    <message>
+        <source>Made, nights, error, missed by, the season alone</source>
+        <translation>Hecha, noches, error, falló por, la estación sola</translation>
+    </message>
+    <message>
+        <source>Nights are those whose low a thermometer outdoors read. A miss is a mean one, with the spread that was stated weighed in: a forecast that misses by no less than the season alone is of no use.</source>
+        <translation>Cuentan las noches cuya mínima leyó un termómetro al aire libre. El fallo es un promedio en el que pesa el margen indicado: una previsión que no falla por menos que la estación sola no sirve.</translation>
+    </message>
+</context>
+<context>
+    <name>HomeNightEntry</name>
+    <message>
+        <source>A night with all that was read, also in a room</source>
+        <translation>Una noche con todo lo que se leyó, también en una habitación</translation>
+    </message>
+    <message>
+        <source>Lowest of the night</source>
+        <translation>Mínima de la noche</translation>
+    </message>
+    <message>
+        <source>Highest since the last reading</source>
+        <translation>Máxima desde la última lectura</translation>
+    </message>
+    <message>
+        <source>May be left blank</source>
+        <translation>Puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Low of a station near by</source>
+        <translation>Mínima de una estación cercana</translation>
+    </message>
+    <message>
+        <source>In the open, of that same night; may be left blank</source>
+        <translation>Al aire libre, de esa misma noche; puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>The night ended</source>
+        <translation>La noche terminó hace</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Blank: this morning</source>
+        <translation>En blanco: esta mañana</translation>
+    </message>
+    <message>
+        <source>Anything worth keeping</source>
+        <translation>Lo que valga la pena conservar</translation>
+    </message>
+    <message>
+        <source>The sky of that night</source>
+        <translation>El cielo de esa noche</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>no anotado</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>despejado, en calma</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>nubes o viento</translation>
+    </message>
+    <message>
+        <source>Keep the night</source>
+        <translation>Guardar la noche</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightLine</name>
     <message>
         <source>Nights at or below a line of your own</source>
         <translation>Noches a una línea propia o menos</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>The line</source>
@@ -2221,6 +2366,10 @@
         <translation>soltar lo que está fijado de la planta</translation>
     </message>
     <message>
+        <source>the year from another date</source>
+        <translation>el año desde otra fecha</translation>
+    </message>
+    <message>
         <source>the year as a table, or drawn</source>
         <translation>el año en tabla o dibujado</translation>
     </message>
@@ -3076,6 +3225,10 @@
         <translation>De cifras mensuales.</translation>
     </message>
     <message>
+        <source>At %1, whose nights are %2 against the open air, as far as is known. These are chances, not promises.</source>
+        <translation>%1: sus noches están, hasta donde se sabe, a %2 frente al aire libre. Son probabilidades, no promesas.</translation>
+    </message>
+    <message>
         <source>In the open air at home. These are chances, not promises.</source>
         <translation>Al aire libre en casa. Son probabilidades, no promesas.</translation>
     </message>
@@ -3127,6 +3280,37 @@
     </message>
 </context>
 <context>
+    <name>PhotoDateAsked</name>
+    <message>
+        <source>When they were taken, blank for the dates of their files</source>
+        <translation>Cuándo se tomaron, en blanco para la fecha de sus archivos</translation>
+    </message>
+    <message>
+        <source>as their files say</source>
+        <translation>según sus archivos</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>Incorporarlas</translation>
+    </message>
+    <message>
+        <source>A date such as %1, with the time behind it where it is known. Those that say it themselves keep their own.</source>
+        <translation>Una fecha como %1, con la hora detrás donde se sepa. Las que lo dicen ellas mismas conservan la suya.</translation>
+    </message>
+    <message>
+        <source>Leave them out</source>
+        <translation>Dejarlas fuera</translation>
+    </message>
+    <message>
+        <source>Escape. None of what was chosen comes in.</source>
+        <translation>Escape. No entra nada de lo elegido.</translation>
+    </message>
+    <message>
+        <source>Left blank, the date of each file stands for it; pictures that were sent or copied often have a later one.</source>
+        <translation>En blanco vale la fecha de cada archivo; las imágenes enviadas o copiadas suelen tener una posterior.</translation>
+    </message>
+</context>
+<context>
     <name>PhotoExport</name>
     <message>
         <source>Write out</source>
@@ -3159,6 +3343,30 @@
     <message>
         <source>Give these to nobody who need not know where you live.</source>
         <translation>No darlas a nadie que no tenga que saber dónde se vive.</translation>
+    </message>
+    <message>
+        <source>How many at most</source>
+        <translation>Cuántas como máximo</translation>
+    </message>
+    <message>
+        <source>Spread evenly over its time</source>
+        <translation>Repartidas por igual en el tiempo</translation>
+    </message>
+    <message>
+        <source>%1, as usual</source>
+        <translation>%1, lo habitual</translation>
+    </message>
+    <message>
+        <source>How many in a row</source>
+        <translation>Cuántas en una fila</translation>
+    </message>
+    <message>
+        <source>Height of each</source>
+        <translation>Altura de cada una</translation>
+    </message>
+    <message>
+        <source>pixels</source>
+        <translation>píxeles</translation>
     </message>
     <message>
         <source>The folder to write them to</source>
@@ -5526,8 +5734,20 @@
         <translation>En blanco: ahora mismo</translation>
     </message>
     <message>
+        <source>Another kind of plant</source>
+        <translation>Otra especie de planta</translation>
+    </message>
+    <message>
+        <source>Blank: %1. Its name, for a plant that is not among yours</source>
+        <translation>En blanco: %1. Si no, el nombre de la especie, para una planta que no es de la casa</translation>
+    </message>
+    <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
         <translation>Una hoja probada hoy se mira del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is written of a plant that is not among yours.</source>
+        <translation>De una planta que no es de la casa no se anota nada.</translation>
     </message>
     <message>
         <source>soap</source>
@@ -6116,11 +6336,46 @@ están en la banda</translation>
     </message>
 </context>
 <context>
-    <name>YearPage</name>
+    <name>YearFrom</name>
     <message>
-        <source>The year from today</source>
-        <translation>El año desde hoy</translation>
+        <source>The year from another date</source>
+        <translation>El año desde otra fecha</translation>
     </message>
+    <message>
+        <source>Twelve months from there, planned as the plants stand today. It is for looking: nothing of it is kept or pinned.</source>
+        <translation>Doce meses a partir de ahí, planeados según están hoy las plantas. Es para mirar: nada de ello se conserva ni se fija.</translation>
+    </message>
+    <message>
+        <source>From which date, blank for today</source>
+        <translation>Desde qué fecha, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>Show the year</source>
+        <translation>Mostrar el año</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>From today</source>
+        <translation>Desde hoy</translation>
+    </message>
+    <message>
+        <source>The year in which plans are kept.</source>
+        <translation>El año en que se conservan los planes.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
+    <name>YearPage</name>
     <message>
         <source>Risk you accept</source>
         <translation>Riesgo que se acepta</translation>
@@ -6132,6 +6387,14 @@ están en la banda</translation>
     <message>
         <source>for each plant, each way</source>
         <translation>por cada planta, cada trayecto</translation>
+    </message>
+    <message>
+        <source>From another date</source>
+        <translation>Desde otra fecha</translation>
+    </message>
+    <message>
+        <source>Key F. The year from a date to come, or as of the first of March.</source>
+        <translation>Tecla F. El año desde una fecha por venir, o desde el primero de marzo.</translation>
     </message>
     <message>
         <source>Print sheet</source>
@@ -6262,6 +6525,18 @@ están en la banda</translation>
     <message>
         <source>Later plans change it only where that pays, and name each change.</source>
         <translation>Los planes siguientes lo cambian solo donde merece la pena, y nombran cada cambio.</translation>
+    </message>
+    <message>
+        <source>For looking: nothing of this year is kept or pinned.</source>
+        <translation>Para mirar: nada de este año se conserva ni se fija.</translation>
+    </message>
+    <message>
+        <source>From another date</source>
+        <translation>Desde otra fecha</translation>
+    </message>
+    <message>
+        <source>Key F. The year from a date to come, or as of the first of March.</source>
+        <translation>Tecla F. El año desde una fecha por venir, o desde el primero de marzo.</translation>
     </message>
 </context>
 <context>
@@ -6520,6 +6795,18 @@ están en la banda</translation>
         <translation>Se está calculando el plan del día.</translation>
     </message>
     <message>
+        <source>No kind here is called “%1”.</source>
+        <translation>Ninguna especie aquí se llama «%1».</translation>
+    </message>
+    <message>
+        <source>No kind here is called “%1”. Did you mean %2?</source>
+        <translation>Ninguna especie aquí se llama «%1». ¿Quizá %2?</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
         <source>sown</source>
         <translation>sembrado</translation>
     </message>
@@ -6598,6 +6885,14 @@ están en la banda</translation>
     <message>
         <source>a spot</source>
         <translation>un sitio</translation>
+    </message>
+    <message>
+        <source>%1: lowest of %2 nights, %3 to %4</source>
+        <translation>%1: mínimas de %2 noches, del %3 al %4</translation>
+    </message>
+    <message>
+        <source>lowest of %1 nights at several spots, %2 to %3</source>
+        <translation>mínimas de %1 noches en varios lugares, del %2 al %3</translation>
     </message>
     <message>
         <source>moved to %1</source>
@@ -6690,6 +6985,26 @@ están en la banda</translation>
     <message>
         <source>treated with %1</source>
         <translation>tratada con %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 days ahead</source>
+        <translation>con %1 días de antelación</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days ahead</source>
+        <translation>con %1 a %2 días de antelación</translation>
+    </message>
+    <message>
+        <source>%1 × the usual</source>
+        <translation>%1 × lo habitual</translation>
+    </message>
+    <message>
+        <source>%1: %2 nights, error %3; missed by %4, the season alone by %5</source>
+        <translation>%1: %2 noches, error %3; falló por %4, la estación sola por %5</translation>
     </message>
     <message>
         <source>The map cannot be drawn: %1.</source>
@@ -6980,6 +7295,14 @@ están en la banda</translation>
         <translation>La carpeta %1 aún no existe; se crea al escribir el archivo.</translation>
     </message>
     <message>
+        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
+        <translation>«%1» no es una fecha. Escribirla como %2, con la hora detrás donde se sepa.</translation>
+    </message>
+    <message>
+        <source>%1 is still to come.</source>
+        <translation>El %1 aún no ha llegado.</translation>
+    </message>
+    <message>
         <source>One station, %1 km away, %2, dates right to about %3 days.</source>
         <translation>Una estación, a %1 km, %2, fechas exactas en unos %3 días.</translation>
     </message>
@@ -7092,6 +7415,21 @@ están en la banda</translation>
     <message>
         <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
         <translation>Se escribieron %1 días y periodos en %2. Nombra las plantas y los sitios; no dice en ninguna parte dónde está el hogar. Escribirlo de nuevo cuando cambie el plan: lo mismo conserva su nombre, así que se mueve y no se duplica.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::CardModel</name>
+    <message>
+        <source>Say which file is to be written.</source>
+        <translation>Decir qué archivo se ha de escribir.</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replace it, or take another name.</source>
+        <translation>%1 ya está. Sustituirlo, o tomar otro nombre.</translation>
+    </message>
+    <message>
+        <source>Wrote the card to %1. Print it at 100 % and check with a ruler that its targets are 100 mm apart.</source>
+        <translation>Tarjeta escrita en %1. Se imprime al 100 %; una regla muestra si sus marcas distan 100 mm.</translation>
     </message>
 </context>
 <context>
@@ -7788,8 +8126,8 @@ están en la banda</translation>
         <translation>Guardada 1 noche del archivo. La misma noche anotada otra vez ocupa su lugar.</translation>
     </message>
     <message>
-        <source>Kept %1 nights of the file. The same nights logged again take their place.</source>
-        <translation>Guardadas %1 noches del archivo. Las mismas noches anotadas otra vez ocupan su lugar.</translation>
+        <source>Kept %1 nights of the file; one Undo above the pages takes them back. The same nights logged again take their place.</source>
+        <translation>Guardadas %1 noches del archivo; un solo Deshacer sobre las páginas las quita. Las mismas noches anotadas otra vez ocupan su lugar.</translation>
     </message>
 </context>
 <context>
@@ -8212,7 +8550,30 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::NightEntryModel</name>
+    <message>
+        <source>“%1” is no temperature of the air.</source>
+        <translation>«%1» no es una temperatura del aire.</translation>
+    </message>
+    <message>
+        <source>The high lies below the low; exchange the two.</source>
+        <translation>La máxima está por debajo de la mínima; intercambiarlas.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago the night ended, 0 to %1.</source>
+        <translation>Escribir hace cuántos días terminó la noche, de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages takes it back.</source>
+        <translation>Guardado: %1 en %2, la noche hasta el %3. La misma noche anotada otra vez ocupa su lugar; Deshacer, encima de las páginas, la anula.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::NightLineModel</name>
+    <message>
+        <source>the open air at home</source>
+        <translation>al aire libre en casa</translation>
+    </message>
     <message>
         <source>“%1” is no date. Write both, such as %2, or leave both blank.</source>
         <translation>«%1» no es una fecha. Escribir las dos, como %2, o dejar las dos en blanco.</translation>
@@ -8231,6 +8592,18 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::PhotoExportModel</name>
+    <message>
+        <source>Write how high each photograph is to be, %1 to %2 pixels, or leave it blank.</source>
+        <translation>Escribir qué altura ha de tener cada fotografía, de %1 a %2 píxeles, o dejarlo en blanco.</translation>
+    </message>
+    <message>
+        <source>Write how many stand in a row, %1 to %2, or leave it blank.</source>
+        <translation>Escribir cuántas van en una fila, de %1 a %2, o dejarlo en blanco.</translation>
+    </message>
+    <message>
+        <source>Write how many it takes at most, %1 to %2, or leave it blank.</source>
+        <translation>Escribir cuántas son como máximo, de %1 a %2, o dejarlo en blanco.</translation>
+    </message>
     <message>
         <source>Say into which folder.</source>
         <translation>Decir en qué carpeta.</translation>
@@ -8283,6 +8656,10 @@ están en la banda</translation>
         <translation>Ya están entrando fotografías; esperar a que acaben o detenerlas antes.</translation>
     </message>
     <message>
+        <source>Say first when those photographs were taken, or leave them out.</source>
+        <translation>Decir primero cuándo se tomaron esas fotografías, o dejarlas fuera.</translation>
+    </message>
+    <message>
         <source>Only files and folders of this computer can be taken in. Save the photograph first.</source>
         <translation>Solo se pueden incorporar archivos y carpetas de este equipo. Guardar antes la fotografía.</translation>
     </message>
@@ -8291,12 +8668,20 @@ están en la banda</translation>
         <translation>Se están contando las fotografías.</translation>
     </message>
     <message>
-        <source>%1 of %2 photographs</source>
-        <translation>%1 de %2 fotografías</translation>
-    </message>
-    <message>
         <source>the plant</source>
         <translation>la planta</translation>
+    </message>
+    <message>
+        <source>%1: 1 photograph does not say when it was taken. When was that?</source>
+        <translation>%1: 1 fotografía no dice cuándo se tomó. ¿Cuándo fue?</translation>
+    </message>
+    <message>
+        <source>%1: %2 photographs do not say when they were taken. When was that?</source>
+        <translation>%1: %2 fotografías no dicen cuándo se tomaron. ¿Cuándo fue?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 photographs</source>
+        <translation>%1 de %2 fotografías</translation>
     </message>
     <message>
         <source>%1: no new photograph.</source>
@@ -8460,14 +8845,6 @@ están en la banda</translation>
     <message>
         <source>The photograph of %1 shows %2 too.</source>
         <translation>La fotografía del %1 muestra también %2.</translation>
-    </message>
-    <message>
-        <source>“%1” is no date. Write it such as %2, with the time behind it where it is known.</source>
-        <translation>«%1» no es una fecha. Escribirla como %2, con la hora detrás donde se sepa.</translation>
-    </message>
-    <message>
-        <source>%1 is still to come.</source>
-        <translation>El %1 aún no ha llegado.</translation>
     </message>
     <message>
         <source>The photograph %1 was taken on %2.</source>
@@ -9688,6 +10065,22 @@ están en la banda</translation>
     <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 va adonde la pone el plan</translation>
+    </message>
+    <message>
+        <source>The year from today</source>
+        <translation>El año desde hoy</translation>
+    </message>
+    <message>
+        <source>The year from %1</source>
+        <translation>El año desde el %1</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>«%1» no es una fecha. Escribirla como %2.</translation>
+    </message>
+    <message>
+        <source>A year can begin up to a year ago, or within the next five years.</source>
+        <translation>Un año puede empezar hasta un año atrás, o dentro de los próximos cinco años.</translation>
     </message>
     <message>
         <source>1 in %1</source>

@@ -1,6 +1,7 @@
 // What a cold night may have done to a plant, asked by hand or from the journal.
 #include "app/clock.h"
 #include "app/models/ask_form.h"
+#include "app/models/asked_kind.h"
 #include "app/models/days_ago.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
@@ -63,19 +64,22 @@ public:
     AskQuestions questions(const AskValues& values) const override
     {
         const QString degrees = look_.words.unit();
-        const auto night = usual(last_night(values));
+        const auto subject = subject_of(values);
+        const auto night = usual(subject, last_night(values));
         const QString usual_hours = look_.words.decimal(night ? night->first : 12.0, 1);
         return {{Lows, AskQuestion::Field, tr("Lowest at the plant"), degrees,
-                 logged_ ? tr("Blank: as the journal has it. Several nights with ; between them, the last one last")
+                 logged_ && subject.own ? tr("Blank: as the journal has it. Several nights with ; between them, the last one last")
                          : tr("Several nights with ; between them, the last one last")},
                 {Ago, AskQuestion::Number, tr("The last of them ended"), tr("days ago"), tr("Blank: this morning")},
                 {Evening, AskQuestion::Number, tr("Two hours after sunset"), degrees, tr("May be left blank")},
                 {High, AskQuestion::Number, tr("High of the day"), degrees, tr("May be left blank")},
                 {Hours, AskQuestion::Number,
-                 tr("Hours at or below %1").arg(look_.words.temperature(plant_.lines.safe_night)), tr("h"),
+                 tr("Hours at or below %1").arg(look_.words.temperature(subject.lines.safe_night)), tr("h"),
                  tr("Where somebody saw them")},
                 {NightHours, AskQuestion::Number, tr("From sunset to sunrise"), tr("h"),
-                 tr("Blank: %1 h, by place and date").arg(usual_hours)}};
+                 (night ? tr("Blank: %1 h, by place and date") : tr("Blank: %1 h")).arg(usual_hours)},
+                {Other, AskQuestion::Field, tr("Another kind of plant"), {},
+                 tr("Blank: %1. Its name, for a plant that is not among yours").arg(name())}};
     }
 
     AskAnswer answer(const AskValues& values) const override
@@ -84,19 +88,32 @@ public:
         if (typed.wrong >= 0) {
             return refused(typed.wrong, typed.trouble);
         }
+        const auto subject = subject_of(values);
         if (typed.nights.empty()) {
-            return logged_ ? of_journal() : AskAnswer{.headline = nothing_known()};
+            return !subject.own ? AskAnswer{.headline = tr("Write the lowest of the night at the plant.")}
+                   : logged_    ? of_journal()
+                                : AskAnswer{.headline = nothing_known()};
         }
-        const auto prognosis = plan::prognosis_of(typed.nights, kind_, plant_.lines, plant_.id);
-        auto said = told(prognosis, {});
-        if (prognosis.outcome != plan::ColdOutcome::Nothing) {
+        const auto prognosis = plan::prognosis_of(typed.nights, subject.kind, subject.lines,
+                                                  subject.own ? std::optional{plant_.id} : std::nullopt);
+        auto said = told(subject, prognosis, {});
+        if (!subject.own) {
+            said.why_not = tr("Nothing is written of a plant that is not among yours.");
+        } else if (prognosis.outcome != plan::ColdOutcome::Nothing) {
             offer(said, values, typed);
         }
         return said;
     }
 
 private:
-    enum Key { Lows, Ago, Evening, High, Hours, NightHours };
+    enum Key { Lows, Ago, Evening, High, Hours, NightHours, Other };
+    /// What the answer is of: the plant of the page, or a kind that is not in the household.
+    struct ColdSubject {
+        bool own;
+        const plants::PlantKind* kind;
+        plants::ColdLines lines;
+        QString name;
+    };
     struct TypedNights {
         std::vector<plan::ColdExposure> nights;
         std::optional<Celsius> evening;
@@ -117,9 +134,17 @@ private:
     {
         return today() - calendar::Days{days_ago(of(values, Ago)).value_or(0)};
     }
-    std::optional<std::pair<double, KelvinDelta>> usual(calendar::Date night) const
+    /// The plant of the page also where the name of another kind cannot be taken yet.
+    ColdSubject subject_of(const AskValues& values) const
     {
-        if (!plant_.spot || ground_->household.spot(*plant_.spot) == nullptr) {
+        const QString other = of(values, Other);
+        const auto* kind = other.isEmpty() ? nullptr : asked_kind(other).kind;
+        return kind != nullptr ? ColdSubject{false, kind, kind->lines, shown_name(*kind)}
+                               : ColdSubject{true, kind_, plant_.lines, {}};
+    }
+    std::optional<std::pair<double, KelvinDelta>> usual(const ColdSubject& subject, calendar::Date night) const
+    {
+        if (!subject.own || !plant_.spot || ground_->household.spot(*plant_.spot) == nullptr) {
             return std::nullopt;
         }
         return plan::usual_night_of(spots_)(*plant_.spot, night);
@@ -158,6 +183,12 @@ private:
     TypedNights read(const AskValues& values) const
     {
         TypedNights typed;
+        const QString other = of(values, Other);
+        if (const auto asked = other.isEmpty() ? AskedKind{kind_, {}} : asked_kind(other); !asked.trouble.isEmpty()) {
+            refuse(typed, Other, asked.trouble);
+            return typed;
+        }
+        const auto subject = subject_of(values);
         if (!days_ago(of(values, Ago))) {
             refuse(typed, Ago, tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
             return typed;
@@ -198,12 +229,12 @@ private:
         for (std::size_t index = 0; index < lows.size(); ++index) {
             const auto night = last - calendar::Days{static_cast<int>(lows.size() - 1 - index)};
             plan::NightReadings readings{.low = lows[index], .evening = typed.evening, .high = typed.high, .hours = typed.hours};
-            if (const auto known = usual(night)) {
+            if (const auto known = usual(subject, night)) {
                 readings.night_hours = known->first;
                 readings.usual_swing = known->second;
             }
             readings.night_hours = typed.night_hours.value_or(readings.night_hours);
-            const auto exposure = plan::exposure_of(readings, plant_.lines, night);
+            const auto exposure = plan::exposure_of(readings, subject.lines, night);
             if (!exposure) {
                 refuse(typed, Lows, text(words::refusal(exposure.error())));
                 return typed;
@@ -215,16 +246,19 @@ private:
 
     AskAnswer of_journal() const
     {
-        auto said = told(logged_->prognosis, logged_->new_growth);
+        auto said = told({true, kind_, plant_.lines, {}}, logged_->prognosis, logged_->new_growth);
         said.why_not = tr("As the journal has it.");
         return said;
     }
 
-    AskAnswer told(const plan::ColdPrognosis& prognosis, std::optional<calendar::Date> new_growth) const
+    AskAnswer told(const ColdSubject& subject, const plan::ColdPrognosis& prognosis, std::optional<calendar::Date> new_growth) const
     {
         AskAnswer said{.headline = text(words::cold_outcome(prognosis.outcome))};
-        const auto& lines = plant_.lines;
+        const auto& lines = subject.lines;
         const auto degrees = [&](Celsius value) { return look_.words.temperature(value); };
+        if (!subject.own) {
+            said.lines.push_back({AskLine::Head, subject.name});
+        }
         said.lines.push_back({AskLine::Plain, tr("Safe night %1, damage begins at %2, lethal at %3.")
                                                   .arg(degrees(lines.safe_night), degrees(lines.damage_begins), degrees(lines.lethal))});
         for (const auto& night : prognosis.nights) {
@@ -241,7 +275,7 @@ private:
         }
         auto keys = prognosis.sources;
         if (prognosis.outcome != plan::ColdOutcome::Nothing) {
-            for (const auto& list : words::care_lists("cold", words::cold_cases(prognosis, kind_))) {
+            for (const auto& list : words::care_lists("cold", words::cold_cases(prognosis, subject.kind))) {
                 add(said, AskLine::Head, list.head);
                 for (const auto* line : list.lines) {
                     add(said, AskLine::Plain, words::table_text(line->text));
@@ -258,7 +292,7 @@ private:
         if (new_growth) {
             said.lines.push_back({AskLine::Strong, tr("New growth is logged: feeding may begin again.")});
         }
-        add_plant_cautions(said);
+        add_kind_cautions(said, subject.kind);
         add_sources(said, keys);
         return said;
     }

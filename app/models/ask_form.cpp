@@ -78,12 +78,12 @@ void PlantAskForm::add_step(AskAnswer& answer, calendar::Date on, const std::str
     answer.lines.push_back({on < look_.today ? AskLine::Past : AskLine::Dated, upper_first(text(words)), date(on)});
 }
 
-void PlantAskForm::add_plant_cautions(AskAnswer& answer) const
+void PlantAskForm::add_kind_cautions(AskAnswer& answer, const plants::PlantKind* kind)
 {
-    if (kind_ == nullptr) {
+    if (kind == nullptr) {
         return;
     }
-    for (const auto* caution : plan::cautions_for_plant(*kind_)) {
+    for (const auto* caution : plan::cautions_for_plant(*kind)) {
         add(answer, AskLine::Caution, words::table_text(caution->text));
     }
 }

@@ -88,7 +88,9 @@ protected:
     static void add(AskAnswer& answer, AskLine::Kind kind, const std::string& words);
     void add_step(AskAnswer& answer, calendar::Date on, const std::string& words) const;
     /// Cautions of the plant's kind, whoever handles it.
-    void add_plant_cautions(AskAnswer& answer) const;
+    void add_plant_cautions(AskAnswer& answer) const { add_kind_cautions(answer, kind_); }
+    /// Of another kind; nullptr has none.
+    static void add_kind_cautions(AskAnswer& answer, const plants::PlantKind* kind);
     static void add_cautions(AskAnswer& answer, std::initializer_list<plan::CautionTopic> topics);
     static void add_sources(AskAnswer& answer, const std::vector<std::string>& keys);
 

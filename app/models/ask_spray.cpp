@@ -1,6 +1,7 @@
 // Whether to spray a plant now, to wait, or not at all.
 #include "app/clock.h"
 #include "app/models/ask_form.h"
+#include "app/models/asked_kind.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
 #include "app/models/word_form.h"
@@ -91,6 +92,10 @@ public:
             all.push_back({key_of(of_check.check), AskQuestion::Choice, question(of_check.check), {}, {}, {}, yes_no_choices(),
                            matters(of_check.check, values)});
         }
+        if (writes_) { // Of a treatment of the round its plant is asked.
+            all.push_back({OtherKind, AskQuestion::Field, tr("Another kind of plant"), {},
+                           tr("Blank: %1. Its name, for a plant that is not among yours").arg(name())});
+        }
         return all;
     }
 
@@ -123,14 +128,16 @@ public:
         }
         tell_cautions(said, answers);
         add_sources(said, decision.sources);
-        if (decision.verdict == plan::SprayVerdict::Go && writes_) {
+        if (!of(values, OtherKind).isEmpty()) {
+            said.why_not = tr("Nothing is written of a plant that is not among yours.");
+        } else if (decision.verdict == plan::SprayVerdict::Go && writes_) {
             offer(said, answers.spray);
         }
         return said;
     }
 
 private:
-    enum Key { Spray, Warmth, LeafHours, RepottedDays, MixedHours, FirstYesNo };
+    enum Key { Spray, Warmth, LeafHours, RepottedDays, MixedHours, FirstYesNo, OtherKind = 100 };
 
     static QStringList sprays() // By SprayKind.
     {
@@ -187,6 +194,15 @@ private:
         SprayAnswers answers;
         answers.spray = spray(values);
         answers.plant = kind_;
+        if (const QString other = of(values, OtherKind); !other.isEmpty()) {
+            const auto asked = asked_kind(other);
+            if (asked.kind == nullptr) {
+                said.wrong = OtherKind;
+                said.trouble = asked.trouble;
+                return answers;
+            }
+            answers.plant = asked.kind;
+        }
         for (const auto& of_check : kSprayYesNo) {
             if (matters(of_check.check, values)) {
                 answers.*of_check.answer = yes_no(values, key_of(of_check.check));
@@ -251,7 +267,7 @@ private:
         }
         add_cautions(said, {CautionTopic::Bees, CautionTopic::Ventilation, CautionTopic::Breathing, CautionTopic::ChildOrAnimal,
                             CautionTopic::LocalRules});
-        add_plant_cautions(said);
+        add_kind_cautions(said, answers.plant);
     }
 
     void offer(AskAnswer& said, plan::SprayKind spray) const

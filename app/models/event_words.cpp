@@ -94,6 +94,18 @@ QString entry_said(const home::Reading& reading, const home::Household& househol
              words.date_with_year(reading.night));
 }
 
+QString entry_said(const home::NightsTogether& nights, const home::Household& household, const YearWords& words)
+{
+    const auto [first, last] = std::ranges::minmax(nights.readings, {}, &home::Reading::night);
+    const bool one = std::ranges::all_of(nights.readings, [&](const auto& reading) { return reading.spot == first.spot; });
+    const auto* spot = one ? household.spot(first.spot) : nullptr;
+    const QString count = QString::number(nights.readings.size());
+    const QString from = words.date_with_year(first.night);
+    const QString to = words.date_with_year(last.night);
+    return spot != nullptr ? tr("%1: lowest of %2 nights, %3 to %4").arg(text(spot->name), count, from, to)
+                           : tr("lowest of %1 nights at several spots, %2 to %3").arg(count, from, to);
+}
+
 } // namespace
 
 QString entry_words(const home::Entry& entry, const home::Household& household, const YearWords& words)

@@ -1,5 +1,6 @@
 #include "app/models/home_facts.h"
 
+#include "app/models/forecast_rows.h"
 #include "app/models/word_form.h"
 #include "app/models/place_map.h"
 #include "app/words/credits.h"
@@ -116,7 +117,8 @@ private:
     {
         const home::YearOfSky year(climate_);
         for (const auto& spot : facts_.as_told.spots) {
-            SpotLight light{.name = text(spot.name),
+            SpotLight light{.spot = spot.id,
+                            .name = text(spot.name),
                             .hand = look_.hand_of(spot.name),
                             .facts = spot.view ? tr("from its window or roof as described")
                                                : tr("from your own summer and winter figure"),
@@ -254,7 +256,9 @@ private:
 
 HomeFacts home_facts(const plan::HouseholdFacts& facts, const TodayLook& look)
 {
-    return Home(facts, look).all();
+    HomeFacts all = Home(facts, look).all();
+    all.forecasts = forecast_rows(facts, look.words);
+    return all;
 }
 
 } // namespace lathhouse::models

@@ -39,6 +39,7 @@ struct SpotLight {
         QString plant;
         double thrive; ///< Moles of light a day.
     };
+    home::SpotId spot = 0;
     QString name;
     int hand = -1;
     QString facts; ///< What is known of its window or roof.
@@ -81,6 +82,7 @@ struct HomeFacts {
     QString warning; ///< May be empty.
     std::vector<SpotLight> light;
     std::vector<OffsetCourse> offsets; ///< Of the spots outdoors.
+    std::vector<SheetRows::Row> forecasts; ///< As HomeModel's `forecasts`.
 };
 
 HomeFacts home_facts(const plan::HouseholdFacts& facts, const TodayLook& look);

@@ -29,11 +29,16 @@ std::vector<SheetRows::Row> chips_of(const Spots& spots)
 } // namespace
 
 HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
-    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_),
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_), entry_(door_.log, look_),
       figures_({"label", "value", "sentence"}), stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
       light_months_({"month", "moles", "who", "sentence"}), light_plants_({"plant", "wants", "words", "sentence"}),
-      outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"})
+      outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"}),
+      forecasts_({"ahead", "nights", "error", "miss", "season", "sentence"})
 {
+    connect(&entry_, &SheetModel::written, this, [this] {
+        emit written();
+        read();
+    });
 }
 
 void HomeModel::setSection(int section)
@@ -170,6 +175,17 @@ void HomeModel::read()
             stations_.show(facts_.stations);
             spots_.show(chips_of(facts_.light));
             outdoors_.show(chips_of(facts_.offsets));
+            forecasts_.show(facts_.forecasts);
+            std::vector<NightLineModel::Place> outdoors;
+            for (const auto& spot : facts_.offsets) {
+                outdoors.push_back({spot.spot, spot.name});
+            }
+            line_.know(std::move(outdoors));
+            std::vector<NightEntryModel::Spot> all;
+            for (const auto& spot : facts_.light) {
+                all.push_back({spot.spot, spot.name, spot.hand});
+            }
+            entry_.know(std::move(all));
             show_spot();
             show_outdoor();
             set_known();
@@ -277,7 +293,7 @@ bool HomeModel::logFile(const QString& path, const QString& columns)
                 return;
             }
             say(*count == 1 ? tr("Kept 1 night of the file. The same night logged again takes its place.")
-                            : tr("Kept %1 nights of the file. The same nights logged again take their place.").arg(*count));
+                            : tr("Kept %1 nights of the file; one Undo above the pages takes them back. The same nights logged again take their place.").arg(*count));
             emit written();
             read();
         });

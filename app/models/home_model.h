@@ -6,6 +6,7 @@
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/night_entry_model.h"
 #include "app/models/night_line_model.h"
 #include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
@@ -36,6 +37,10 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::CalendarModel* calendar READ calendar CONSTANT)
     /// Nights at or below a line of one's own.
     Q_PROPERTY(lathhouse::models::NightLineModel* line READ line CONSTANT)
+    /// How right the kept forecasts were; roles: ahead, nights, error, miss, season, sentence.
+    Q_PROPERTY(lathhouse::models::SheetRows* forecasts READ forecasts CONSTANT)
+    /// A night with all that was read of it.
+    Q_PROPERTY(lathhouse::models::NightEntryModel* entry READ entry CONSTANT)
     Q_PROPERTY(QString place READ place NOTIFY homeChanged)
     Q_PROPERTY(QString position READ position NOTIFY homeChanged)
     Q_PROPERTY(QString mapNote READ mapNote NOTIFY homeChanged)
@@ -83,6 +88,8 @@ public:
     SettingsModel* settings() const { return sections_.settings; }
     CalendarModel* calendar() const { return sections_.calendar; }
     NightLineModel* line() { return &line_; }
+    NightEntryModel* entry() { return &entry_; }
+    SheetRows* forecasts() { return &forecasts_; }
     QString place() const { return facts_.place; }
     QString position() const { return facts_.position; }
     QString mapNote() const { return facts_.map_note; }
@@ -149,6 +156,7 @@ private:
     int outdoor_ = 0;
     bool about_file_ = false;
     NightLineModel line_;
+    NightEntryModel entry_;
     SheetRows figures_;
     SheetRows stations_;
     SheetRows spots_;
@@ -156,6 +164,7 @@ private:
     SheetRows light_plants_;
     SheetRows outdoors_;
     SheetRows nights_;
+    SheetRows forecasts_;
 };
 
 } // namespace lathhouse::models

@@ -329,8 +329,10 @@ std::vector<YearSpot> year_spots(const home::Household& household)
     return spots;
 }
 
-HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, const ShownUnits& units)
+HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date today, const ShownUnits& units,
+                             std::optional<calendar::Date> from)
 {
+    const calendar::Date first = from.value_or(today);
     home::Household household = facts.household();
     const climate::PlaceClimate& climate = facts.climate;
     const auto chances = std::make_shared<plan::ColdChances>(climate::PlaceNights::of(climate));
@@ -350,10 +352,11 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
     YearData year{.household = household.name,
                   .place = household.place.name,
                   .demonstration = household.demonstration,
-                  .today = today,
+                  .today = first,
+                  .from_today = first == today,
                   .turn = chances->nights().turn().last_day(),
                   .days = {},
-                  .frost = frost_marks(*chances, today),
+                  .frost = frost_marks(*chances, first),
                   .spots = {},
                   .plants = {},
                   .curves = {},
@@ -374,15 +377,15 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
     add_plants(year, household, *chances);
     add_sheltered(year, household, *chances);
     const auto spots = std::make_shared<home::SpotClimate>(household, climate);
-    YearSolver solver = [household = std::move(household), climate, chances, spots, today, units,
+    YearSolver solver = [household = std::move(household), climate, chances, spots, today, first, units,
                          wishes = plan::wishes_of(facts, today), events = facts.events](Probability risk) {
-        const auto plan = plan::plan_year(household, climate, *chances, today, risk, plan::Effort::Fast, wishes);
+        const auto plan = plan::plan_year(household, climate, *chances, first, risk, plan::Effort::Fast, wishes);
         SolvedYear solved =
             solved_year(household, plan,
                         plan::with_days_hardened(plan::ladders_of(household, *spots, plan, today), events, today),
                         unit_system_of(units));
         add_feeds(solved, household,
-                  plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = today}), today);
+                  plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = first}), first);
         if (wishes.accepted) {
             solved.accepted = calendar::utc_date(wishes.accepted->accepted);
             for (const auto& change : plan::changes_between(*wishes.accepted, plan)) {

@@ -3,17 +3,25 @@
 #include "app/models/typed_number.h"
 #include "core/climate/line_dates.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace lathhouse::models {
 
 namespace {
 
+/// A spot outdoors with what is known of its nights.
+struct LineSpot {
+    std::string name;
+    climate::NightOffset offset;
+};
+
 struct LineAnswer {
     climate::LineDates dates;
     std::optional<climate::NightsBetween> between;
     calendar::DayOfYear turn;
     bool own; ///< The place has a record of its own.
+    std::optional<LineSpot> spot; ///< nullopt in the open air.
 };
 
 struct TwoDates {
@@ -21,15 +29,19 @@ struct TwoDates {
     calendar::Date to;
 };
 
-Result<LineAnswer> line_answer(const climate::PlaceClimate& place, Celsius line, const std::optional<TwoDates>& asked)
+Result<LineAnswer> line_answer(const climate::PlaceClimate& place, std::optional<LineSpot> spot, Celsius line,
+                               const std::optional<TwoDates>& asked)
 {
     const auto nights = climate::PlaceNights::of(place);
-    LineAnswer answer{.dates = climate::dates_of_lines(place, std::span{&line, 1}),
+    LineAnswer answer{.dates = spot ? climate::dates_at_spot(place, line, spot->offset)
+                                    : climate::dates_of_lines(place, std::span{&line, 1}),
                       .between = {},
                       .turn = nights.model().turn().last_day(),
-                      .own = place.own != nullptr};
+                      .own = place.own != nullptr,
+                      .spot = std::move(spot)};
     if (asked) {
-        const auto between = climate::nights_between(nights, asked->from, asked->to, line);
+        const auto between = climate::nights_between(nights, asked->from, asked->to, line,
+                                                     answer.spot ? answer.spot->offset : climate::NightOffset{});
         if (!between) {
             return between.error();
         }
@@ -102,7 +114,10 @@ public:
                               : dates.moved                ? tr("From monthly figures and the dates counted at stations near.")
                                                            : tr("From monthly figures.");
         const bool dated = of_.state == climate::ThresholdState::Ordinary || of_.state == climate::ThresholdState::NoWindow;
-        const QString open = tr("In the open air at home. These are chances, not promises.");
+        const QString open =
+            answer_.spot ? tr("At %1, whose nights are %2 against the open air, as far as is known. These are chances, not promises.")
+                               .arg(text(answer_.spot->name), words_.difference(answer_.spot->offset.mean))
+                         : tr("In the open air at home. These are chances, not promises.");
         return dated ? tr("%1 Right to about %2 days at the middle chances. %3").arg(rests, words_.decimal(dates.error_days, 0), open)
                      : tr("%1 %2").arg(rests, open);
     }
@@ -142,6 +157,35 @@ NightLineModel::NightLineModel(std::function<Result<plan::HouseholdFacts>()> loa
 {
 }
 
+void NightLineModel::know(std::vector<Place> spots)
+{
+    if (spots == spots_) {
+        return;
+    }
+    const auto chosen = place_ > 0 ? spots_[static_cast<std::size_t>(place_ - 1)].spot : home::SpotId{};
+    spots_ = std::move(spots);
+    const auto found = std::ranges::find(spots_, chosen, &Place::spot);
+    place_ = found == spots_.end() ? 0 : 1 + static_cast<int>(found - spots_.begin());
+    emit placesChanged();
+}
+
+QStringList NightLineModel::places() const
+{
+    QStringList names{tr("the open air at home")};
+    for (const auto& spot : spots_) {
+        names.append(spot.name);
+    }
+    return names;
+}
+
+void NightLineModel::setPlace(int place)
+{
+    if (place != place_ && place >= 0 && place <= static_cast<int>(spots_.size())) {
+        place_ = place;
+        emit placesChanged();
+    }
+}
+
 bool NightLineModel::ask(const QString& line, const QString& from, const QString& to)
 {
     clear_error();
@@ -167,9 +211,21 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
         asked = TwoDates{*first, *last};
     }
     work<LineAnswer>(
-        [load = load_, value = *typed.value, asked]() -> Result<LineAnswer> {
+        [load = load_, value = *typed.value, asked,
+         spot = place_ > 0 ? std::optional{spots_[static_cast<std::size_t>(place_ - 1)].spot} : std::nullopt]() -> Result<LineAnswer> {
             const auto facts = load();
-            return facts ? line_answer(facts->climate, value, asked) : Result<LineAnswer>{facts.error()};
+            if (!facts) {
+                return facts.error();
+            }
+            if (!spot) {
+                return line_answer(facts->climate, {}, value, asked);
+            }
+            const auto household = facts->household();
+            const auto* chosen = household.spot(*spot);
+            if (chosen == nullptr || !home::is_outdoors(chosen->kind)) {
+                return Error{ErrorCode::NotFound, "the spot is not outdoors any more; choose another"};
+            }
+            return line_answer(facts->climate, LineSpot{chosen->name, chosen->offset}, value, asked);
         },
         [this, asked](const Result<LineAnswer>& answer) {
             if (!answer) {

@@ -7,12 +7,15 @@
 
 namespace lathhouse::models {
 
-/// Nights at or below a line of the grower's own, in the open air at home: how many a year, the dates of the last and the first
+/// Nights at or below a line of the grower's own, in the open air at home or at a spot outdoors: how many a year, the dates of the last and the first
 /// by their chance, and the chance of one between two dates.
 class NightLineModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to the page Home")
+    /// Where: the open air at home, then the spots outdoors.
+    Q_PROPERTY(QStringList places READ places NOTIFY placesChanged)
+    Q_PROPERTY(int place READ place WRITE setPlace NOTIFY placesChanged)
     /// "86.5 nights a year at or below 0.0 °C."
     Q_PROPERTY(QString head READ head NOTIFY answered)
     /// Roles: chance, last, first, free, sentence.
@@ -25,6 +28,18 @@ class NightLineModel : public lathhouse::models::SheetModel {
 public:
     NightLineModel(std::function<Result<plan::HouseholdFacts>()> load, TodayLook look, QObject* parent = nullptr);
 
+    /// A spot outdoors.
+    struct Place {
+        home::SpotId spot;
+        QString name;
+        friend bool operator==(const Place&, const Place&) = default;
+    };
+    /// The spots of the household as it is now; the one chosen stays chosen as long as it is there.
+    void know(std::vector<Place> spots);
+
+    QStringList places() const;
+    int place() const { return place_; }
+    void setPlace(int place); ///< Ignored outside the places.
     QString head() const { return head_; }
     SheetRows* dates() { return &dates_; }
     QString basis() const { return basis_; }
@@ -35,6 +50,7 @@ public:
     Q_INVOKABLE bool ask(const QString& line, const QString& from = {}, const QString& to = {});
 
 signals:
+    void placesChanged();
     void answered();
 
 protected:
@@ -43,6 +59,8 @@ protected:
 private:
     std::function<Result<plan::HouseholdFacts>()> load_;
     TodayLook look_;
+    std::vector<Place> spots_;
+    int place_ = 0;
     QString head_;
     QString basis_;
     QString between_;

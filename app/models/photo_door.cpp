@@ -4,6 +4,7 @@
 #include "core/journal/photo_book.h"
 
 #include <algorithm>
+#include <fstream>
 #include <thread>
 #include <utility>
 
@@ -24,6 +25,23 @@ std::vector<std::filesystem::path> all_files(const std::vector<std::filesystem::
         }
     }
     return files;
+}
+
+/// Whether a photo does not say when it was taken. What is none says nothing either, and is refused when it comes in.
+bool lacks_date(const std::filesystem::path& file)
+{
+    constexpr std::size_t kHead = std::size_t{1} << 17U; // Cameras write it first; most of the file need not be read.
+    photo::Bytes head(kHead);
+    std::ifstream input{file, std::ios::binary};
+    input.read(reinterpret_cast<char*>(head.data()), static_cast<std::streamsize>(kHead));
+    head.resize(static_cast<std::size_t>(std::max<std::streamsize>(0, input.gcount())));
+    const auto name = file.filename().string();
+    if (const auto facts = photo::read_facts(head, name); facts && facts->exif.taken) {
+        return false;
+    }
+    const auto bytes = photo::read_bytes(file);
+    const auto facts = bytes ? photo::read_facts(*bytes, name) : Result<photo::PhotoFacts>{bytes.error()};
+    return facts && !facts->exif.taken;
 }
 
 /// One processor stays for the window.
@@ -76,8 +94,12 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         }
         return journal::PhotoBook{*store}.file_of(photo);
     };
+    door.undated = [](const std::vector<std::filesystem::path>& chosen, const std::atomic<bool>& stop) -> Result<std::size_t> {
+        const auto files = all_files(chosen);
+        return static_cast<std::size_t>(std::ranges::count_if(files, [&stop](const auto& file) { return !stop && lacks_date(file); }));
+    };
     door.import = [folder](const std::vector<std::filesystem::path>& chosen, home::PlantId plant,
-                           calendar::Instant entered, const journal::ImportProgress& progress,
+                           std::optional<std::chrono::local_seconds> taken, calendar::Instant entered, const journal::ImportProgress& progress,
                            const std::atomic<bool>& stop) -> Result<journal::ImportReport> {
         auto opened = opened_folder(folder);
         if (!opened) {
@@ -85,7 +107,7 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         }
         auto& [store, household] = *opened;
         const journal::ImportWishes wishes{.plants = [plant](const std::filesystem::path&) { return std::vector{plant}; },
-                                           .taken = {},
+                                           .taken = taken,
                                            .time_zone = household.place.time_zone,
                                            .entered = entered,
                                            .workers = workers()};
@@ -142,7 +164,8 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
 PhotoDoor no_photos(Error why)
 {
     return {.file = [why](const home::Photo&) -> Result<std::filesystem::path> { return why; },
-            .import = [why](const std::vector<std::filesystem::path>&, home::PlantId, calendar::Instant,
+            .undated = [why](const std::vector<std::filesystem::path>&, const std::atomic<bool>&) -> Result<std::size_t> { return why; },
+            .import = [why](const std::vector<std::filesystem::path>&, home::PlantId, std::optional<std::chrono::local_seconds>, calendar::Instant,
                             const journal::ImportProgress&,
                             const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
             .import_named = [why](const std::vector<std::filesystem::path>&, calendar::Instant, const journal::ImportProgress&,

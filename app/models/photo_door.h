@@ -4,6 +4,7 @@
 #include "core/journal/photo_export.h"
 
 #include <atomic>
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <optional>
@@ -16,10 +17,12 @@ namespace lathhouse::models {
 struct PhotoDoor {
     /// The unaltered file of a photo.
     std::function<Result<std::filesystem::path>(const home::Photo&)> file;
-    /// Takes files and what lies in folders in, for one plant; as journal::import_photos. Errors: as opening the
-    /// household.
+    /// How many of the files, and of what lies in folders, do not say when they were taken. Errors: where none can come in.
+    std::function<Result<std::size_t>(const std::vector<std::filesystem::path>&, const std::atomic<bool>& stop)> undated;
+    /// Takes files and what lies in folders in, for one plant; as journal::import_photos. taken: when those were taken that do
+    /// not say so themselves; without it the file's own time counts. Errors: as opening the household.
     std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, home::PlantId,
-                                                calendar::Instant entered, const journal::ImportProgress&,
+                                                std::optional<std::chrono::local_seconds> taken, calendar::Instant entered, const journal::ImportProgress&,
                                                 const std::atomic<bool>& stop)>
         import;
     /// Takes files in, each for the plant that its name begins with, else for the one that its folder is called after; a

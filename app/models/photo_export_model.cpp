@@ -39,12 +39,55 @@ void PhotoExportModel::stop()
     emit progressChanged();
 }
 
-void PhotoExportModel::write(int what, const QString& path, bool with_position, bool replace)
+int PhotoExportModel::usual(int answer)
+{
+    return answer == Height ? journal::SheetForm{}.height : answer == Columns ? journal::SheetForm{}.columns : journal::kUsualOnASheet;
+}
+
+std::optional<int> PhotoExportModel::whole(Answer answer, const QString& typed, int least, int most)
+{
+    if (typed.trimmed().isEmpty()) {
+        return usual(answer);
+    }
+    bool is_number = false;
+    const int number = typed.trimmed().toInt(&is_number);
+    if (is_number && number >= least && number <= most) {
+        return number;
+    }
+    wrong_ = answer;
+    fail_with((answer == Height    ? tr("Write how high each photograph is to be, %1 to %2 pixels, or leave it blank.")
+               : answer == Columns ? tr("Write how many stand in a row, %1 to %2, or leave it blank.")
+                                   : tr("Write how many it takes at most, %1 to %2, or leave it blank."))
+                  .arg(least)
+                  .arg(most));
+    return std::nullopt;
+}
+
+void PhotoExportModel::write(int what, const QString& path, bool with_position, bool replace, const QString& height,
+                             const QString& columns, const QString& count)
 {
     if (running_ || working()) {
         return;
     }
     clear();
+    wrong_ = Target;
+    journal::SheetForm form;
+    std::optional<int> most = 2;
+    if (what == Strip) {
+        most = whole(Count, count, 1, journal::kMostOnASheet);
+        const auto in_a_row = most ? whole(Columns, columns, 1, journal::kMostOnASheet) : std::nullopt;
+        if (!in_a_row) {
+            return;
+        }
+        form.columns = *in_a_row;
+    }
+    if (what != AllOfIt) {
+        const auto high = whole(Height, height, journal::kLeastSheetHeight, journal::kMostSheetHeight);
+        if (!high) {
+            return;
+        }
+        form.height = *high;
+    }
     QString target = whole_path(path);
     if (target.isEmpty()) {
         fail_with(what == AllOfIt ? tr("Say into which folder.") : tr("Say which picture is to be written."));
@@ -62,7 +105,7 @@ void PhotoExportModel::write(int what, const QString& path, bool with_position, 
         set_there(true);
         return;
     }
-    write_sheet(what, target);
+    write_sheet(what, target, form, *most);
 }
 
 void PhotoExportModel::write_files(const QString& folder, bool with_position)
@@ -108,9 +151,8 @@ void PhotoExportModel::write_files(const QString& folder, bool with_position)
         });
 }
 
-void PhotoExportModel::write_sheet(int what, const QString& file)
+void PhotoExportModel::write_sheet(int what, const QString& file, const journal::SheetForm& form, int count)
 {
-    constexpr std::size_t kInAStrip = 8;
     std::vector<home::Photo> photos;
     if (what == Comparison) {
         if (album_.photo() != nullptr && album_.photo_beside() != nullptr) {
@@ -118,7 +160,7 @@ void PhotoExportModel::write_sheet(int what, const QString& file)
         }
     } else if (const auto ground = plants_.facts().ground) {
         const auto all = ground->book.archive->photos(plants_.opened());
-        for (const auto place : home::spread_places(all->size(), kInAStrip)) {
+        for (const auto place : home::spread_places(all->size(), static_cast<std::size_t>(count))) {
             photos.push_back((*all)[place]);
         }
     }
@@ -127,8 +169,8 @@ void PhotoExportModel::write_sheet(int what, const QString& file)
         return;
     }
     work<std::size_t>(
-        [photos = std::move(photos), file_of = plants_.door().photos.file, target = to_path(file)] {
-            return journal::write_photo_sheet(photos, file_of, target).transform([](const auto& shown) { return shown.size(); });
+        [photos = std::move(photos), file_of = plants_.door().photos.file, target = to_path(file), form] {
+            return journal::write_photo_sheet(photos, file_of, target, form).transform([](const auto& shown) { return shown.size(); });
         },
         [this, file](const Result<std::size_t>& shown) {
             if (!shown) {

@@ -2,6 +2,7 @@
 
 #include "app/clock.h"
 #include "app/models/typed_path.h"
+#include "app/models/typed_taken.h"
 #include "app/words/refusal.h"
 
 #include <QFileInfo>
@@ -44,6 +45,10 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
         fail_with(tr("Photographs are on their way in already; wait for them or stop them first."));
         return false;
     }
+    if (asking()) {
+        fail_with(tr("Say first when those photographs were taken, or leave them out."));
+        return false;
+    }
     std::vector<std::filesystem::path> files;
     for (const auto& url : chosen) {
         if (url.isLocalFile()) {
@@ -60,11 +65,83 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
     total_ = static_cast<int>(files.size());
     words_ = tr("The photographs are being counted.");
     refused_.show({});
+    chosen_ = std::move(files);
+    chosen_for_ = plant;
     emit progressChanged();
+    work<std::size_t>([undated = plants_.door().photos.undated, files = chosen_, stop = stop_] { return undated(files, *stop); },
+                      [this](const Result<std::size_t>& undated) {
+                          if (undated && *undated == 0 && !*stop_) {
+                              import({});
+                              return;
+                          }
+                          running_ = false;
+                          words_.clear();
+                          if (!undated) {
+                              fail(undated.error());
+                          } else if (!*stop_) {
+                              undated_ = static_cast<int>(*undated);
+                          }
+                          emit progressChanged();
+                      });
+    return true;
+}
+
+QString PhotoImportModel::askWords() const
+{
+    const auto ground = plants_.facts().ground;
+    const auto* of = ground ? ground->household.plant(chosen_for_) : nullptr;
+    const QString whom = of != nullptr ? text(of->name) : tr("the plant");
+    return undated_ == 0   ? QString{}
+           : undated_ == 1 ? tr("%1: 1 photograph does not say when it was taken. When was that?").arg(whom)
+                           : tr("%1: %2 photographs do not say when they were taken. When was that?").arg(whom).arg(undated_);
+}
+
+QString PhotoImportModel::dateExample() const
+{
+    return plants_.look().words.date_with_year(plants_.look().today);
+}
+
+bool PhotoImportModel::takeIn(const QString& taken)
+{
+    clear_error();
+    if (!asking() || running_) {
+        return false;
+    }
+    std::optional<std::chrono::local_seconds> when;
+    if (!taken.trimmed().isEmpty()) {
+        const auto typed = typed_taken(taken, plants_.look());
+        if (!typed.value) {
+            fail_with(typed.trouble);
+            return false;
+        }
+        when = typed.value;
+    }
+    undated_ = 0;
+    *stop_ = false;
+    running_ = true;
+    words_ = tr("The photographs are being counted.");
+    emit progressChanged();
+    import(when);
+    return true;
+}
+
+void PhotoImportModel::leaveOut()
+{
+    clear_error();
+    undated_ = 0;
+    chosen_.clear();
+    emit progressChanged();
+    if (folder_ && !found_.empty() && !running_) {
+        take_found();
+    }
+}
+
+void PhotoImportModel::import(std::optional<std::chrono::local_seconds> taken)
+{
     work<journal::ImportReport>(
-        [import = plants_.door().photos.import, files, plant, told = progress(), stop = stop_,
-         entered = now()]() -> Result<journal::ImportReport> { return import(files, plant, entered, told, *stop); },
-        [this, plant](Result<journal::ImportReport> report) {
+        [import = plants_.door().photos.import, files = std::exchange(chosen_, {}), plant = chosen_for_, taken, told = progress(),
+         stop = stop_, entered = now()]() -> Result<journal::ImportReport> { return import(files, plant, taken, entered, told, *stop); },
+        [this, plant = chosen_for_](Result<journal::ImportReport> report) {
             running_ = false;
             if (report) {
                 tell(*report, plant);
@@ -74,7 +151,6 @@ bool PhotoImportModel::add(const QList<QUrl>& chosen, int plant)
             }
             emit progressChanged();
         });
-    return true;
 }
 
 void PhotoImportModel::count(std::size_t done, std::size_t total)

@@ -21,6 +21,11 @@ class PhotoImportModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(int total READ total NOTIFY progressChanged)
     /// "214 of 960 photographs"; what came of the last import once it is over; empty where there was none.
     Q_PROPERTY(QString words READ words NOTIFY progressChanged)
+    /// Whether it waits to be told when those were taken that do not say so themselves, and the question.
+    Q_PROPERTY(bool asking READ asking NOTIFY progressChanged)
+    Q_PROPERTY(QString askWords READ askWords NOTIFY progressChanged)
+    /// A date as it may be typed.
+    Q_PROPERTY(QString dateExample READ dateExample CONSTANT)
     /// Files that were not taken or not whole; roles: name, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* refused READ refused CONSTANT)
     /// The folder that is watched, as long as it is; else empty.
@@ -36,14 +41,22 @@ public:
     int done() const { return done_; }
     int total() const { return total_; }
     QString words() const { return words_; }
+    bool asking() const { return undated_ > 0; }
+    QString askWords() const;
+    QString dateExample() const;
     SheetRows* refused() { return &refused_; }
     QString watched() const { return watched_; }
     QString watchWords() const { return watch_words_; }
 
-    /// Files and folders for the plant of that id; false where something is on its way already or nothing was given.
+    /// Files and folders for the plant of that id; where some do not say when they were taken, it asks first. False where something is on its way already or nothing was given.
     Q_INVOKABLE bool add(const QList<QUrl>& chosen, int plant);
     /// The same for the plant at that place among those shown on the page.
     Q_INVOKABLE bool addToShown(const QList<QUrl>& chosen, int shown);
+    /// Takes in what was asked about: when those were taken that do not say so, as it is typed; blank: by the dates of their
+    /// files. False where that is no date; else `error` says why.
+    Q_INVOKABLE bool takeIn(const QString& taken);
+    /// None of what was asked about comes in.
+    Q_INVOKABLE void leaveOut();
     /// Goes on looking into a folder and below it, and takes what is new there in, each photo for the plant that it names
     /// (PhotoDoor::import_named); false where there is no such folder. As long as the window is open, or until `unwatch`.
     Q_INVOKABLE bool watch(const QString& folder);
@@ -63,6 +76,7 @@ protected:
     void read() override {}
 
 private:
+    void import(std::optional<std::chrono::local_seconds> taken);
     void tell(const journal::ImportReport& report, int plant);
     /// A look into the watched folder.
     void look();
@@ -77,6 +91,9 @@ private:
     bool running_ = false;
     int done_ = 0;
     int total_ = 0;
+    std::vector<std::filesystem::path> chosen_; ///< On their way in, or asked about.
+    int chosen_for_ = 0;
+    int undated_ = 0;                           ///< Photos that are asked about.
     QString words_;
     SheetRows refused_;
     QString watched_;

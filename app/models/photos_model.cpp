@@ -1,7 +1,7 @@
 #include "app/models/photos_model.h"
 
 #include "app/clock.h"
-#include "app/models/typed_time.h"
+#include "app/models/typed_taken.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
 #include "app/words/photo_words.h"
@@ -385,33 +385,16 @@ bool PhotosModel::dateAs(const QString& typed)
 {
     clear_error();
     const auto& look = plants_.look();
-    const QString words = typed.simplified();
-    const qsizetype blank = words.lastIndexOf(QLatin1Char(' '));
-    // "2:30 pm" has a blank of its own.
-    const qsizetype before = blank > 0 ? words.lastIndexOf(QLatin1Char(' '), blank - 1) : -1;
-    auto date = look.words.typed_date(words);
-    std::chrono::minutes time = std::chrono::hours{12};
-    for (const qsizetype cut : {blank, before}) {
-        const auto behind = !date && cut > 0 ? typed_time(words.mid(cut + 1)) : std::nullopt;
-        if (behind) {
-            date = look.words.typed_date(words.left(cut));
-            time = *behind;
-        }
-    }
-    if (!date) {
-        fail_with(tr("“%1” is no date. Write it such as %2, with the time behind it where it is known.")
-                      .arg(words, look.words.date_with_year(look.today)));
-        return false;
-    }
-    if (*date > look.today) {
-        fail_with(tr("%1 is still to come.").arg(look.words.date_with_year(*date)));
+    const auto taken = typed_taken(typed, look);
+    if (!taken.value) {
+        fail_with(taken.trouble);
         return false;
     }
     if (photo() == nullptr) {
         return false;
     }
-    change(home::PhotoChangeKind::Dated, plant_, tr("The photograph %1 was taken on %2.").arg(text(photo()->original_name), look.words.date_with_year(*date)),
-           std::chrono::local_seconds{calendar::start_of_day_utc(*date).time_since_epoch()} + time);
+    change(home::PhotoChangeKind::Dated, plant_, tr("The photograph %1 was taken on %2.").arg(text(photo()->original_name), look.words.date_with_year(taken.date)),
+           taken.value);
     return true;
 }
 

@@ -1,5 +1,6 @@
 #include "app/models/plants_form.h"
 
+#include "app/models/asked_kind.h"
 #include "app/models/typed_number.h"
 #include "app/words/table_words.h"
 #include "core/geodesy/place_name.h"
@@ -20,11 +21,6 @@ constexpr int kMostOfAKind = 500;
 QString botanical(const plants::PlantKind& kind)
 {
     return text(kind.botanical_name);
-}
-
-QString common(const plants::PlantKind& kind)
-{
-    return text(words::common_name(kind.botanical_name, kind.common_names.front()));
 }
 
 /// How well a name answers: 0 begins with what was typed, 1 a word within does, 2 it stands anywhere; 3 not at all.
@@ -99,7 +95,7 @@ void PlantsForm::search()
     }
     std::ranges::stable_sort(ranked, [](const auto& a, const auto& b) {
         return a.first != b.first ? a.first < b.first
-                                  : common(*a.second).localeAwareCompare(common(*b.second)) < 0;
+                                  : shown_name(*a.second).localeAwareCompare(shown_name(*b.second)) < 0;
     });
     const auto all = reference.kinds().size();
     if (ranked.empty()) {
@@ -126,18 +122,18 @@ void PlantsForm::search()
         matches_.push_back(kind);
         const bool hazard = home::is_hazardous(*kind);
         const QString lines = tr("harm from %1").arg(words_.temperature(kind->lines.damage_begins));
-        QString sentence = tr("%1, %2, %3").arg(common(*kind), botanical(*kind), lines);
+        QString sentence = tr("%1, %2, %3").arg(shown_name(*kind), botanical(*kind), lines);
         if (hazard) {
             sentence += tr(", poisonous");
         }
-        rows.push_back({common(*kind), botanical(*kind), lines, hazard, sentence});
+        rows.push_back({shown_name(*kind), botanical(*kind), lines, hazard, sentence});
     }
     found_.show(std::move(rows));
 }
 
 QString PlantsForm::currentName() const
 {
-    return current_ >= 0 && current_ < static_cast<int>(drafts_.size()) ? common(drafts_[static_cast<std::size_t>(current_)].kind) : QString{};
+    return current_ >= 0 && current_ < static_cast<int>(drafts_.size()) ? shown_name(drafts_[static_cast<std::size_t>(current_)].kind) : QString{};
 }
 
 int PlantsForm::total() const
@@ -197,7 +193,7 @@ void PlantsForm::show()
         const auto* place = place_of(of.spot);
         const QString where = place != nullptr ? place->name : tr("nowhere yet");
         const QString trouble = trouble_of(of);
-        const QString name = common(of.kind);
+        const QString name = shown_name(of.kind);
         rows.push_back({name, of.own ? tr("a kind of your own") : botanical(of.kind), of.count, where, trouble,
                         tr("%1, %2, at %3. %4").arg(name).arg(of.count).arg(where, trouble).trimmed()});
     }
@@ -362,7 +358,7 @@ Result<std::vector<home::Plant>> PlantsForm::make(const std::function<std::optio
     std::vector<home::Plant> made;
     for (const auto& draft : drafts_) {
         for (int count = 0; count < draft.count; ++count) {
-            const QString first = common(draft.kind);
+            const QString first = shown_name(draft.kind);
             QString name = first;
             for (int number = 2; !taken.insert(name.toLower().toStdString()).second; ++number) {
                 name = tr("%1 %2").arg(first).arg(number);

@@ -48,6 +48,7 @@ struct Lot {
     std::optional<home::LotRate> rate{};
     std::optional<home::LotJudgement> judgement{};
     plan::SowingPlan sowing{};
+    Celsius room; ///< Where its trays stand.
 };
 
 plan::SowingWishes wishes_of(const SeedChoice& choice)
@@ -60,7 +61,8 @@ plan::SowingWishes wishes_of(const SeedChoice& choice)
 
 Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date today, const SeedChoice& choice)
 {
-    Lot known{.lot = &lot};
+    auto wishes = wishes_of(choice);
+    Lot known{.lot = &lot, .room = wishes.room};
     const auto kind = plants::SeedReference::built_in().find(lot.crop);
     if (!kind) {
         return known;
@@ -68,7 +70,6 @@ Lot lot_of(const home::SeedLot& lot, const SeedGround& ground, calendar::Date to
     known.kind = *kind;
     known.rate = home::lot_rate(lot, ground.facts.seeds, **kind);
     known.judgement = home::judge(lot, ground.facts.seeds, **kind, today);
-    auto wishes = wishes_of(choice);
     wishes.rate = known.rate->rate;
     known.sowing = plan::plan_sowing(**kind, ground.facts.climate, ground.climate, wishes);
     return known;
@@ -93,8 +94,7 @@ QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& lo
         return tr("not in the tables");
     }
     if (const auto* tray = waiting_tray(lot, ground.facts.seeds)) {
-        const auto progress = plan::progress_of(*tray, ground.facts.seeds, *lot.kind, lot.rate->rate,
-                                                plan::SowingWishes{}.room, look.today);
+        const auto progress = plan::progress_of(*tray, ground.facts.seeds, *lot.kind, lot.rate->rate, lot.room, look.today);
         return progress.expected_on ? tr("sown; up from %1").arg(words.day_and_month(progress.expected_on->from))
                                     : tr("sown; too cold or hot to come up");
     }
@@ -360,8 +360,7 @@ private:
 
     void add_tray(const home::Tray& tray, const Lot& lot)
     {
-        const auto progress = plan::progress_of(tray, ground_.facts.seeds, *lot.kind, lot.rate->rate,
-                                                plan::SowingWishes{}.room, look_.today);
+        const auto progress = plan::progress_of(tray, ground_.facts.seeds, *lot.kind, lot.rate->rate, lot.room, look_.today);
         const int emerged = progress.counted ? progress.counted->emerged : 0;
         QString expected;
         if (!progress.expected_on) {

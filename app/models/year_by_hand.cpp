@@ -20,7 +20,11 @@ void YearModel::follow()
     if (!door_.load) {
         return;
     }
-    reading_pool_.start([this, load = door_.load, stop = risk_stop_, accepted = risk(), number = ++reading_] {
+    std::function<Result<HouseholdYear>()> load = door_.load;
+    if (from_) {
+        load = [from = *from_, load_from = door_.load_from] { return load_from(from); };
+    }
+    reading_pool_.start([this, load, stop = risk_stop_, accepted = risk(), number = ++reading_] {
         if (number != reading_) {
             return; // The one that waits behind reads the same.
         }
@@ -95,7 +99,11 @@ void YearModel::read_sowings()
     if (!door_.sowings) {
         return;
     }
-    reading_pool_.start([this, sowings = door_.sowings] {
+    std::function<Result<std::vector<YearSowing>>()> sowings = door_.sowings;
+    if (!year_.from_today) {
+        sowings = [from = year_.today, sowings_from = door_.sowings_from] { return sowings_from(from); };
+    }
+    reading_pool_.start([this, sowings] {
         auto read = std::make_shared<Result<std::vector<YearSowing>>>(sowings());
         QMetaObject::invokeMethod(
             this,
@@ -192,7 +200,7 @@ void YearModel::pin(std::vector<home::Pin> pins, const QString& words)
 
 void YearModel::unpin(int row)
 {
-    if (!door_.unpin || row < 0 || row >= static_cast<int>(order_.size())) {
+    if (!door_.unpin || !year_.from_today || row < 0 || row >= static_cast<int>(order_.size())) {
         return;
     }
     const YearPlant& plant = year_.plants[order_[static_cast<std::size_t>(row)]];

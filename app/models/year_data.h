@@ -136,7 +136,8 @@ struct YearData {
     std::string household;
     std::string place;
     bool demonstration;
-    calendar::Date today;
+    calendar::Date today;     ///< The first day shown; another one where the year was asked for from there.
+    bool from_today = true;
     calendar::DayOfYear turn; ///< Last day of the cold season.
     std::vector<YearDay> days;
     FrostMarks frost;
@@ -179,8 +180,11 @@ struct YearSowing {
 /// Where the page Year reads the household, and writes what the hand decides. Called from threads of the model.
 struct YearDoor {
     std::function<Result<HouseholdYear>()> load;
+    /// The year from another date, to look at. Without it there is none.
+    std::function<Result<HouseholdYear>(calendar::Date from)> load_from = {};
     /// Those of lots with seeds left, by the day of sowing.
     std::function<Result<std::vector<YearSowing>>()> sowings;
+    std::function<Result<std::vector<YearSowing>>(calendar::Date from)> sowings_from = {};
     /// Keeps a plant at spots on those nights; all of them or none.
     /// words: what was done, for people, as an undo names it.
     std::function<Result<void>(const std::vector<home::Pin>&, const std::string& words, calendar::Instant now)> pin;

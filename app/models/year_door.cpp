@@ -13,8 +13,12 @@ YearDoor year_in_folder(std::filesystem::path folder, std::function<Result<plan:
                         calendar::Date today, ShownUnits units)
 {
     YearDoor door;
-    door.sowings = [load, today] {
-        return load().transform([today](const plan::HouseholdFacts& facts) { return year_sowings(facts, today); });
+    door.sowings_from = [load](calendar::Date from) {
+        return load().transform([from](const plan::HouseholdFacts& facts) { return year_sowings(facts, from); });
+    };
+    door.sowings = [from = door.sowings_from, today] { return from(today); };
+    door.load_from = [load, today, units](calendar::Date from) {
+        return load().transform([&](const plan::HouseholdFacts& facts) { return household_year(facts, today, units, from); });
     };
     door.load = [load = std::move(load), today, units] {
         return load().transform(
@@ -47,8 +51,14 @@ YearDoor year_in_memory(std::shared_ptr<MemoryHousehold> household, calendar::Da
     door.load = [household, today, units]() -> Result<HouseholdYear> {
         return household_year(household->facts(), today, units);
     };
+    door.load_from = [household, today, units](calendar::Date from) -> Result<HouseholdYear> {
+        return household_year(household->facts(), today, units, from);
+    };
     door.sowings = [household, today]() -> Result<std::vector<YearSowing>> {
         return year_sowings(household->facts(), today);
+    };
+    door.sowings_from = [household](calendar::Date from) -> Result<std::vector<YearSowing>> {
+        return year_sowings(household->facts(), from);
     };
     const auto enter = [household](const home::HouseholdChange& change) {
         return household->change(change.words,

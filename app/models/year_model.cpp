@@ -14,7 +14,7 @@ namespace lathhouse::models {
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), edge_(*this)
+      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), today_(year_.today), edge_(*this)
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
     known_.resize(std::size(kRiskStops));

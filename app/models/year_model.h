@@ -58,6 +58,14 @@ class YearModel : public QObject {
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
     Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
+    /// "The year from today", or from the date that was asked for.
+    Q_PROPERTY(QString title READ title NOTIFY householdChanged)
+    /// Whether it is the year from another date: it is looked at, and nothing of it is kept or pinned.
+    Q_PROPERTY(bool fromElsewhere READ fromElsewhere NOTIFY householdChanged)
+    Q_PROPERTY(bool canLeaveToday READ canLeaveToday CONSTANT)
+    /// A date to begin with, as it may be typed, and what is wrong with the one that was.
+    Q_PROPERTY(QString fromExample READ fromExample CONSTANT)
+    Q_PROPERTY(QString fromTrouble READ fromTrouble NOTIFY fromTroubleChanged)
     /// What went wrong with reading or writing, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     /// Against the plan that the grower keeps: one line on how much is otherwise, and the sentences.
@@ -77,6 +85,8 @@ public:
     ~YearModel() override;
 
     const YearData& year() const { return year_; }
+    /// Of the household, whichever date its year is shown from.
+    calendar::Date today() const { return today_; }
     const YearWords& words() const { return words_; }
     const std::vector<std::size_t>& order() const { return order_; }
     /// Stays of a plant by the latest plan; empty before the first.
@@ -90,8 +100,8 @@ public:
     QString household() const { return text(year_.household); }
     QString place() const { return text(year_.place); }
     bool demonstration() const { return year_.demonstration; }
-    QString todayLong() const { return words_.long_date_with_year(year_.today); }
-    QString todayShort() const { return words_.date_with_year(year_.today); }
+    QString todayLong() const { return words_.long_date_with_year(today_); }
+    QString todayShort() const { return words_.date_with_year(today_); }
     int dayCount() const { return static_cast<int>(year_.days.size()); }
     QString unit() const { return words_.unit(); }
     QString stripHead() const { return strip_head(year_, words_, false); }
@@ -126,14 +136,22 @@ public:
     QString error() const { return error_; }
     QString keptLine() const;
     QStringList changes() const;
-    bool canKeep() const { return door_.accept && !planning_ && !solved_.stays.empty(); }
+    bool canKeep() const { return door_.accept && year_.from_today && !planning_ && !solved_.stays.empty(); }
+    QString title() const;
+    bool fromElsewhere() const { return !year_.from_today; }
+    bool canLeaveToday() const { return static_cast<bool>(door_.load_from); }
+    QString fromExample() const;
+    QString fromTrouble() const { return from_trouble_; }
+    /// Shows the year from a date as it is typed; blank: from today. False where that is none; then `fromTrouble` says why.
+    Q_INVOKABLE bool showFrom(const QString& typed);
+    Q_INVOKABLE void forgiveFrom();
     /// Reads the household again, in a thread of its own; the old year stays until the new one is planned.
     Q_INVOKABLE void follow();
     /// Keeps the plan that is shown: later ones change it only where it pays.
     Q_INVOKABLE void keepPlan();
 
     EdgeByHand* edge() { return &edge_; }
-    bool can_pin() const { return door_.pin && !planning_; }
+    bool can_pin() const { return door_.pin && year_.from_today && !planning_; }
     /// words: what was done, for people, as an undo names it.
     void pin(std::vector<home::Pin> pins, const QString& words);
     /// Takes every pin of the row's plant back.
@@ -155,6 +173,7 @@ signals:
     /// Another household, or the same one changed; every date may be another.
     void householdChanged();
     void errorChanged();
+    void fromTroubleChanged();
     /// Something was written into the household.
     void written();
     void viewChanged();
@@ -202,6 +221,9 @@ private:
     SheetRows sowing_rows_;
     QTimer* idle_;
     YearDoor door_;
+    calendar::Date today_;
+    std::optional<calendar::Date> from_; ///< Where it is not today.
+    QString from_trouble_;
     EdgeByHand edge_;
     QString error_;
     std::atomic<int> reading_ = 0; ///< Of those that began to read, the last counts.

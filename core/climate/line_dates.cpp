@@ -60,6 +60,15 @@ LineDates dates_of_lines(const PlaceClimate& place, std::span<const Celsius> lin
     return answer;
 }
 
+LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset)
+{
+    const auto nights = PlaceNights::of(place);
+    const Celsius open_air = line - offset.mean;
+    return {.lines = {nights.dates(line, {}, offset)},
+            .moved = nights.dates_from(open_air) != DatesFrom::Model,
+            .error_days = nights.expected_error_days(place, open_air)};
+}
+
 Result<NightsBetween> nights_between(const PlaceNights& nights, calendar::Date from, calendar::Date to, Celsius line,
                                      NightOffset offset)
 {

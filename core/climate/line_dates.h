@@ -26,6 +26,10 @@ struct LineDates {
 LineDates dates_of_lines(const PlaceClimate& place, std::span<const Celsius> lines,
                          std::span<const double> further_percents = {}, CountedDates counted = CountedDates::ComeFirst);
 
+/// The dates of a line at a spot whose nights are warmer or colder than the open air by that; nobody counted there, so they
+/// are the model's, moved as those of the open air's line.
+LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset);
+
 /// Nights at or below a line among those between two dates, and round them.
 struct NightsBetween {
     int nights;      ///< Among which.

@@ -52,7 +52,7 @@ public:
     Probability chance_among(std::span<const calendar::DayOfYear> nights, Celsius line,
                              NightOffset offset = {}) const;
     /// Dates for the standard percents and the given further ones.
-    ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}) const;
+    ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}, NightOffset offset = {}) const;
     /// Accuracy of the grid: mean 0.02 K, quantiles 0.1 K.
     LowestNight lowest_of_season() const;
 
@@ -84,7 +84,7 @@ private:
     std::array<std::size_t, 366> places_of_season() const;
 
     /// In more than half of the years every month has a night at or below the line: no safe window.
-    bool falls_in_every_month(Celsius line) const;
+    bool falls_in_every_month(Celsius line, NightOffset offset) const;
 
     /// What the tail correction needs of a day.
     struct Day {

@@ -161,10 +161,10 @@ Probability NightModel::chance_among(std::span<const calendar::DayOfYear> nights
     return Probability::clamped(any);
 }
 
-ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_percents) const
+ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_percents, NightOffset offset) const
 {
     constexpr double kNeverShare = 0.999;
-    const SeasonChances chances = season(line);
+    const SeasonChances chances = season(line, offset);
     ThresholdDates result{line,
                           ThresholdState::Ordinary,
                           chances.nights_per_year(),
@@ -175,7 +175,7 @@ ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_p
         result.state = ThresholdState::NoSeason;
     } else if (chances.share_without().fraction() > kNeverShare) {
         result.state = ThresholdState::Never;
-    } else if (falls_in_every_month(line)) {
+    } else if (falls_in_every_month(line, offset)) {
         result.state = ThresholdState::NoWindow;
     }
     std::vector<double> percents = standard_percents();
@@ -194,11 +194,11 @@ ThresholdDates NightModel::dates(Celsius line, std::span<const double> further_p
     return result;
 }
 
-bool NightModel::falls_in_every_month(Celsius line) const
+bool NightModel::falls_in_every_month(Celsius line, NightOffset offset) const
 {
     for (int month = 1; month <= 12; ++month) {
         const auto start = calendar::DayOfYear::wrapped(calendar::places_before_month(month) + 1);
-        if (chance_within(start, calendar::days_in_month_of_leap_year(month), line).fraction() < 0.5) {
+        if (chance_within(start, calendar::days_in_month_of_leap_year(month), line, offset).fraction() < 0.5) {
             return false;
         }
     }

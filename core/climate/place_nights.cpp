@@ -340,13 +340,13 @@ Probability PlaceNights::chance_within(calendar::DayOfYear first, int count, Cel
     return chance_among(nights, line, offset);
 }
 
-ThresholdDates PlaceNights::dates(Celsius line, std::span<const double> further_percents) const
+ThresholdDates PlaceNights::dates(Celsius line, std::span<const double> further_percents, NightOffset offset) const
 {
-    ThresholdDates dates = model_.dates(line, further_percents);
+    ThresholdDates dates = model_.dates(line, further_percents, offset);
     if (lines_.empty() || dates.state == ThresholdState::Never || dates.state == ThresholdState::NoSeason) {
         return dates;
     }
-    const SeasonChances chances = season(line);
+    const SeasonChances chances = season(line, offset);
     std::vector<double> percents;
     for (auto& [percent, day] : dates.last.dates) {
         percents.push_back(percent);

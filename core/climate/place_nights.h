@@ -60,7 +60,7 @@ public:
     Probability chance_within(calendar::DayOfYear first, int count, Celsius line,
                               NightOffset offset = {}) const;
     /// Dates for the standard percents and the given further ones, as `season` has them.
-    ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}) const;
+    ThresholdDates dates(Celsius line, std::span<const double> further_percents = {}, NightOffset offset = {}) const;
 
     /// How far a shift still holds beyond the outermost line that has one.
     static constexpr double kFadeKelvins = 5.0;

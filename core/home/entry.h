@@ -6,10 +6,16 @@
 #include "core/home/thermometer.h"
 
 #include <variant>
+#include <vector>
 
 namespace lathhouse::home {
 
+/// Nights that were entered in one moment, as those of a thermometer's file are: more than one, in the order of entry.
+struct NightsTogether {
+    std::vector<Reading> readings;
+};
+
 /// One thing that was entered into the journal and can be undone.
-using Entry = std::variant<Event, Measurement, Reading, PhotoChange>;
+using Entry = std::variant<Event, Measurement, Reading, PhotoChange, NightsTogether>;
 
 } // namespace lathhouse::home

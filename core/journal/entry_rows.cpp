@@ -1,6 +1,9 @@
 #include "core/journal/household_store_inside.h"
 
+#include <algorithm>
 #include <array>
+#include <set>
+#include <string>
 #include <string_view>
 
 namespace lathhouse::journal {
@@ -20,6 +23,35 @@ constexpr std::array<Undos, 8> kUndos{
      {"photo_withdrawal", "INSERT INTO photo_withdrawal_undos (photo_withdrawal_id, undone, entered_at) VALUES (?, ?, ?)"},
      {"plant_picture", "INSERT INTO plant_picture_undos (plant_picture_id, undone, entered_at) VALUES (?, ?, ?)"}}};
 
+/// Photos or readings whose entries stand beside this one and are of one moment, in the order of entry: undone ones from
+/// this one on, others up to it. They came together, from a folder or a file, and are one thing to people. A night of a spot
+/// that was read again came by itself: no file has it twice.
+std::vector<int> rows_that_came_together(SQLite::Database& database, const std::string& kind, int entry, bool undone)
+{
+    // Undo goes back from the last one, redo forward from the first.
+    const std::string same = kind == "reading" ? "c.spot_id || ' ' || c.night_of" : "c.id";
+    SQLite::Statement rows{database, "SELECT e.row_id, e.undone, c.entered_at, " + same + " FROM entry_states e LEFT JOIN " + kind +
+                                         "s c ON e.kind = '" + kind + "' AND c.id = e.row_id WHERE " +
+                                         (undone ? "e.id >= ? ORDER BY e.id" : "e.id <= ? ORDER BY e.id DESC")};
+    rows.bind(1, entry);
+    std::vector<int> found;
+    std::set<std::string> seen;
+    std::string moment;
+    while (rows.executeStep()) {
+        const auto entered = rows.getColumn(2);
+        if (entered.isNull() || (rows.getColumn(1).getInt() != 0) != undone || (!found.empty() && entered.getString() != moment) ||
+            !seen.insert(rows.getColumn(3).getString()).second) {
+            break;
+        }
+        moment = entered.getString();
+        found.push_back(rows.getColumn(0).getInt());
+    }
+    if (!undone) {
+        std::ranges::reverse(found);
+    }
+    return found;
+}
+
 } // namespace
 
 Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction, calendar::Instant now)
@@ -38,8 +70,9 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
         }
         const auto kind = found.getColumn(0).getString();
         const int id = found.getColumn(1).getInt();
-        const auto rows = kind == "photo" ? photos_that_came_together(database, found.getColumn(2).getInt(), !undo)
-                                          : std::vector{id};
+        const auto rows = kind == "photo" || kind == "reading"
+                              ? rows_that_came_together(database, kind, found.getColumn(2).getInt(), !undo)
+                              : std::vector{id};
         for (const auto& undos : kUndos) {
             if (undos.kind == kind) {
                 SQLite::Statement insert{database, undos.insert};
@@ -68,11 +101,19 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
             }
             entry = *measurement;
         } else if (kind == "reading") {
-            const auto reading = reading_of(database, inside_->file, id);
-            if (!reading) {
-                return reading.error();
+            home::NightsTogether nights;
+            for (const int row : rows.empty() ? std::vector{id} : rows) {
+                const auto reading = reading_of(database, inside_->file, row);
+                if (!reading) {
+                    return reading.error();
+                }
+                nights.readings.push_back(*reading);
             }
-            entry = *reading;
+            if (nights.readings.size() > 1) {
+                entry = std::move(nights);
+            } else {
+                entry = nights.readings.front();
+            }
         } else {
             auto change = photo_change_of(database, inside_->file, kind, rows.empty() ? id : rows.front());
             if (!change) {

@@ -64,7 +64,8 @@ public:
     /// Errors: Damaged, Locked, Unwritable.
     Result<std::optional<home::Event>> turn_back(Direction direction, calendar::Instant now);
     /// As turn_back, over all that can be undone: events, measurements and readings of the thermometer. What was
-    /// entered last is told by the order of entry, not by the clock, which may have been set back.
+    /// entered last is told by the order of entry, not by the clock, which may have been set back. Photos, and readings, that
+    /// were entered in one moment are turned as one.
     Result<std::optional<home::Entry>> turn_last(Direction direction, calendar::Instant now);
     /// Plants that died, were given away or taken off the list, by that date; what is known of them stays, and they
     /// are back once that event is undone. Errors: Damaged, Locked.

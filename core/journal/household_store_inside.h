@@ -71,9 +71,6 @@ Result<home::Reading> reading_of(SQLite::Database& database, const std::filesyst
 /// What an entry of photos is, by its kind among the entries and its row.
 Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std::filesystem::path& file,
                                           const std::string& kind, int id);
-/// Photos whose entries stand beside this one and are of one moment, in the order of entry: undone ones from this one
-/// on, others up to it.
-std::vector<int> photos_that_came_together(SQLite::Database& database, int entry, bool undone);
 
 /// Children and animals to be kept from harm, as the events that count tell of them. Errors: Damaged. Throws the same.
 Result<std::vector<home::Member>> load_members(SQLite::Database& database, const std::filesystem::path& file);

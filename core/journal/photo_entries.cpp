@@ -28,31 +28,6 @@ constexpr std::array<PhotoEntry, 5> kPhotoEntries{
 
 } // namespace
 
-std::vector<int> photos_that_came_together(SQLite::Database& database, int entry, bool undone)
-{
-    // Undo goes back from the last one, redo forward from the first.
-    SQLite::Statement rows{database,
-                           std::string{"SELECT e.row_id, e.undone, p.entered_at FROM entry_states e LEFT JOIN photos p "
-                                       "ON e.kind = 'photo' AND p.id = e.row_id WHERE "} +
-                               (undone ? "e.id >= ? ORDER BY e.id" : "e.id <= ? ORDER BY e.id DESC")};
-    rows.bind(1, entry);
-    std::vector<int> photos;
-    std::string moment;
-    while (rows.executeStep()) {
-        const auto entered = rows.getColumn(2);
-        if (entered.isNull() || (rows.getColumn(1).getInt() != 0) != undone ||
-            (!photos.empty() && entered.getString() != moment)) {
-            break;
-        }
-        moment = entered.getString();
-        photos.push_back(rows.getColumn(0).getInt());
-    }
-    if (!undone) {
-        std::ranges::reverse(photos);
-    }
-    return photos;
-}
-
 Result<home::PhotoChange> photo_change_of(SQLite::Database& database, const std::filesystem::path& file,
                                           const std::string& kind, int id)
 {

@@ -26,6 +26,11 @@ struct SheetForm {
     int height = 480; ///< Of each, pixels.
     int columns = 4;
 };
+/// What a sheet is made of, and of how many of a plant's photos unless somebody says otherwise (common practice, no source).
+inline constexpr int kLeastSheetHeight = 64;
+inline constexpr int kMostSheetHeight = 2000;
+inline constexpr int kMostOnASheet = 60;
+inline constexpr int kUsualOnASheet = 8;
 
 /// Writes photos beside each other by their time, each with its date and the days since the first, into a picture, .jpg or
 /// .png, which replaces one that is there. Nothing in it says where they were taken. Gives them in that order.

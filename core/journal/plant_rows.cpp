@@ -184,6 +184,7 @@ Result<std::vector<home::PlantId>> HouseholdStore::divide(home::PlantId parent, 
         SQLite::Statement row{database, "INSERT INTO descents (plant_id, parent_plant_id, event_id) VALUES (?, ?, ?)"};
         for (const auto id : ids) {
             (Row{row} << id << parent << event).insert();
+            keep_with_change(database, event, id); // Undone, its name is free for another.
         }
         for (const auto stood : stood_there) {
             keep_event_with_change(database, event, stood);

@@ -63,6 +63,29 @@ TEST_F(Entries, OfEveryKindAreUndoneLastFirstAndRedoneAfterARestart)
     EXPECT_EQ(store.night_log()->readings.size(), 1U);
 }
 
+TEST_F(Entries, NightsOfAFileAreUndoneAndRedoneAsOne)
+{
+    auto store = made();
+    read(store, 9.0);
+    const auto later = now() + std::chrono::seconds{1};
+    std::vector<home::Reading> file;
+    for (int night = 0; night < 5; ++night) {
+        file.push_back({5, kDate - calendar::Days{night}, Celsius::from_degrees(2.0 + night), {}, {}, {}, later, {}});
+    }
+    ASSERT_TRUE(store.record(std::span<const home::Reading>{file}));
+    read(store, 7.0); // Of another moment.
+    EXPECT_TRUE(std::holds_alternative<home::Reading>(*store.turn_last(kUndo, later).value()));
+    const auto undone = store.turn_last(kUndo, later).value();
+    ASSERT_TRUE(std::holds_alternative<home::NightsTogether>(*undone));
+    EXPECT_EQ(std::get<home::NightsTogether>(*undone).readings, file) << "in the order of entry";
+    ASSERT_EQ(store.night_log()->readings.size(), 1U);
+    EXPECT_EQ(store.night_log()->readings.front().low, Celsius::from_degrees(9.0));
+    const auto redone = store.turn_last(kRedo, later).value();
+    ASSERT_TRUE(std::holds_alternative<home::NightsTogether>(*redone));
+    EXPECT_EQ(std::get<home::NightsTogether>(*redone).readings, file);
+    EXPECT_EQ(store.night_log()->readings.size(), 5U);
+}
+
 TEST_F(Entries, MadeAfterAnUndoEndTheRedo)
 {
     auto store = made();
@@ -142,6 +165,27 @@ TEST_F(Entries, ADivisionKeepsItsParentAndIsUndoneAsAWhole)
     ASSERT_TRUE(store.turn_last(kRedo, now()).value());
     EXPECT_EQ(store.load()->plants.size(), before + 1);
     EXPECT_EQ(store.load()->plant(ids->front())->spot, piece.spot);
+}
+
+TEST_F(Entries, APieceOfADivisionThatWasUndoneLeavesItsNameFree)
+{
+    auto store = made();
+    auto piece = *store.load()->plant(11);
+    piece.name = "Small half";
+    const auto first = store.divide(11, std::span{&piece, 1}, kDate, now(), {});
+    ASSERT_TRUE(first);
+    ASSERT_TRUE(store.turn_last(kUndo, now()).value());
+    ASSERT_TRUE(store.turn_last(kRedo, now()).value());
+    ASSERT_NE(store.load()->plant_called("Small half"), nullptr) << "redone, it has its name again";
+    EXPECT_EQ(store.load()->plant_called("Small half")->id, first->front());
+    ASSERT_TRUE(store.turn_last(kUndo, now()).value());
+    const auto second = store.divide(11, std::span{&piece, 1}, kDate, now(), {});
+    ASSERT_TRUE(second) << second.error().message;
+    EXPECT_NE(second->front(), first->front());
+    EXPECT_EQ(store.load()->plant_called("Small half")->id, second->front());
+    EXPECT_EQ(store.gone_plants()->size(), 1U);
+    ASSERT_TRUE(store.turn_last(kUndo, now()).value());
+    EXPECT_TRUE(store.add(piece, kDate, now())) << "also for a plant that comes otherwise";
 }
 
 TEST_F(Entries, ADivisionIsRefusedWithoutHalfOfIt)

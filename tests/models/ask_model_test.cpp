@@ -1,5 +1,7 @@
 #include "app/models/ask_model.h"
+#include "app/models/word_form.h"
 #include "app/words/course_words.h"
+#include "app/words/spray_words.h"
 #include "core/plants/pest.h"
 #include "tests/models/page_fixtures.h"
 
@@ -103,6 +105,60 @@ protected:
     AskModel model;
     home::PlantId plant = 0;
 };
+
+TEST_F(AskModelTest, AColdNightIsAskedOfAKindThatIsNotInTheHousehold)
+{
+    ask(AskModel::AfterCold);
+    fill("Lowest at the plant", "4");
+    const QString own = said();
+    fill("Another kind of plant", "Piece of lilly");
+    EXPECT_TRUE(at("Another kind of plant", "trouble").toString().contains("No kind here is called")) << model.headline().toStdString();
+    fill("Another kind of plant", "Peace lili");
+    EXPECT_TRUE(at("Another kind of plant", "trouble").toString().contains("Did you mean"))
+        << at("Another kind of plant", "trouble").toString().toStdString();
+    fill("Another kind of plant", "peace lily");
+    EXPECT_EQ(at("Another kind of plant", "trouble").toString(), "");
+    const auto kind = *plants::PlantReference::built_in().find("Peace lily");
+    EXPECT_TRUE(says(kind->common_names.front().c_str(), AskLine::Head));
+    const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_TRUE(says(("Safe night " + words.temperature(kind->lines.safe_night) + ", damage begins at " +
+                      words.temperature(kind->lines.damage_begins)).toUtf8().constData(),
+                     AskLine::Plain));
+    EXPECT_EQ(at("From sunset to sunrise", "note").toString(), "Blank: 12.0 h");
+    EXPECT_FALSE(model.canWrite());
+    EXPECT_TRUE(model.whyNot().contains("not among yours")) << model.whyNot().toStdString();
+    fill("Lowest at the plant", "");
+    EXPECT_EQ(model.headline(), "Write the lowest of the night at the plant.");
+    fill("Lowest at the plant", "4");
+    fill("Another kind of plant", " ");
+    EXPECT_EQ(said(), own);
+}
+
+TEST_F(AskModelTest, ASprayIsAskedOfAKindThatIsNotInTheHousehold)
+{
+    ask(AskModel::Spray);
+    const QString own = said();
+    fill("Another kind of plant", "no such plant");
+    EXPECT_TRUE(at("Another kind of plant", "trouble").toString().contains("No kind here is called"));
+    EXPECT_EQ(model.headline(), "The answer stands here once what is marked is right.");
+    fill("Another kind of plant", "Boston fern");
+    model.fill(key_of("What is to be sprayed or wiped on"), "0");
+    const auto fern = *plants::PlantReference::built_in().find("Boston fern");
+    plan::SprayAnswers answers;
+    answers.spray = plan::SprayKind::Soap;
+    answers.plant = fern;
+    const auto findings = plan::decide_spray(answers).findings;
+    ASSERT_TRUE(std::ranges::any_of(findings, [](const auto& of) { return of.check == plan::SprayCheck::SensitiveKind; }));
+    for (const auto& of : findings) {
+        if (of.check == plan::SprayCheck::SensitiveKind) {
+            EXPECT_TRUE(says(words::spray_finding(of, unit_system_of(british_look().words)).c_str()));
+        }
+    }
+    EXPECT_FALSE(model.canWrite());
+    EXPECT_TRUE(model.whyNot().contains("not among yours"));
+    fill("Another kind of plant", "");
+    EXPECT_EQ(said(), own);
+}
 
 TEST_F(AskModelTest, RowsAreSoundAndNothingIsAskedWithoutAPlant)
 {

@@ -49,6 +49,18 @@ TEST(EntryWords, AreTheHouseholdsOwnForAChangeOfIt)
     EXPECT_EQ(said_back(change), "Lemon is called Old lemon, 16 May 2026");
 }
 
+TEST(EntryWords, CountNightsThatCameTogether)
+{
+    const auto home = plain_facts().as_told;
+    const auto& spot = home.spots.front();
+    const home::Reading night{spot.id, kShownToday, Celsius::from_degrees(3.0), {}, {}, {}, {}, {}};
+    home::NightsTogether nights{{night, night}};
+    nights.readings.front().night = kShownToday - calendar::Days{9};
+    EXPECT_EQ(said_back(nights), spot.name + ": lowest of 2 nights, 7 May 2026 to 16 May 2026");
+    nights.readings.back().spot = home.spots.back().id;
+    EXPECT_EQ(said_back(nights), "lowest of 2 nights at several spots, 7 May 2026 to 16 May 2026");
+}
+
 TEST(TypedPath, SaysWhichFolderWouldBeMade)
 {
     const QTemporaryDir folder;

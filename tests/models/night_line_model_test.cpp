@@ -56,6 +56,60 @@ TEST_F(NightLine, TellsTheChanceBetweenTwoDates)
     EXPECT_TRUE(model.between().contains("next turn: " + YearWords::chance(*between->after)));
 }
 
+TEST_F(NightLine, TellsTheNightsOfASpotByItsOffset)
+{
+    const auto facts = plain_facts();
+    const auto household = facts.household();
+    std::vector<NightLineModel::Place> outdoors;
+    for (const auto& spot : household.spots) {
+        if (home::is_outdoors(spot.kind)) {
+            outdoors.push_back({spot.id, text(spot.name)});
+        }
+    }
+    ASSERT_FALSE(outdoors.empty());
+    model.know(outdoors);
+    ASSERT_EQ(model.places().size(), static_cast<qsizetype>(outdoors.size()) + 1);
+    model.setPlace(99);
+    EXPECT_EQ(model.place(), 0);
+    ASSERT_TRUE(ask("0", "1.5.2027", "2027-05-31"));
+    const QString open = model.head();
+    model.setPlace(1);
+    ASSERT_TRUE(ask("0", "1.5.2027", "2027-05-31"));
+    const auto& spot = *household.spot(outdoors.front().spot);
+    ASSERT_NE(spot.offset.mean.kelvins(), 0.0);
+    const auto frost = Celsius::from_degrees(0.0);
+    const auto dates = climate::dates_at_spot(facts.climate, frost, spot.offset).lines.front();
+    const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    EXPECT_NE(model.head(), open);
+    EXPECT_TRUE(model.head().startsWith(words.decimal(dates.nights_per_year, 1) + " nights a year")) << model.head().toStdString();
+    EXPECT_EQ(model.dates()->at(0, "last").toString(),
+              words.day_and_month(dates.last.dates.begin()->second->next_on_or_after(kShownToday)));
+    const auto between = climate::nights_between(climate::PlaceNights::of(facts.climate), calendar::Date{2027, 5, 1},
+                                                 calendar::Date{2027, 5, 31}, frost, spot.offset);
+    EXPECT_TRUE(model.between().contains(YearWords::chance(between->any))) << model.between().toStdString();
+    EXPECT_TRUE(model.basis().contains("At " + text(spot.name) + ", whose nights are " + words.difference(spot.offset.mean)))
+        << model.basis().toStdString();
+}
+
+TEST_F(NightLine, KeepsTheChosenSpotAsLongAsItIsThere)
+{
+    model.know({{4, "Rail"}, {5, "Balcony"}});
+    model.setPlace(2);
+    model.know({{5, "Balcony"}, {7, "Porch"}});
+    EXPECT_EQ(model.place(), 1);
+    EXPECT_EQ(model.places().at(1), "Balcony");
+    model.know({{7, "Porch"}});
+    EXPECT_EQ(model.place(), 0);
+}
+
+TEST_F(NightLine, SaysSoWhereTheSpotIsGone)
+{
+    model.know({{99, "Roof"}});
+    model.setPlace(1);
+    ASSERT_TRUE(ask("0"));
+    EXPECT_TRUE(model.error().contains("not outdoors any more")) << model.error().toStdString();
+}
+
 TEST_F(NightLine, SaysOfALineThatNoNightReaches)
 {
     ASSERT_TRUE(ask("-60"));

@@ -145,6 +145,98 @@ TEST_F(PhotosOfAPlant, AreWrittenOutAsFilesAStripAndTwoSideBySide)
     EXPECT_GT(picture->picture.width, picture->picture.height);
 }
 
+TEST_F(PhotosOfAPlant, WithoutADateAreAskedAboutBeforeTheyComeIn)
+{
+    auto& coming = *page_->coming();
+    const auto undated = [this](const std::string& name, unsigned seed) {
+        photo::DrawnPlant drawn;
+        drawn.seed = seed;
+        const auto bytes = photo::encode_jpeg(photo::drawn_plant(drawn, 160, 120)).value();
+        return put(name, {bytes.begin(), bytes.end()});
+    };
+    ASSERT_TRUE(coming.add({write("a.jpg", 1, "2026-05-01T10:00:00"), undated("b.jpg", 2), undated("c.jpg", 3), put("d.jpg", "none")}, plant_));
+    settle();
+    ASSERT_TRUE(coming.asking());
+    EXPECT_FALSE(coming.running());
+    EXPECT_TRUE(coming.askWords().contains(": 2 photographs do not say when")) << coming.askWords().toStdString();
+    EXPECT_EQ(kept(), 0U) << "nothing comes in before the answer";
+    EXPECT_FALSE(coming.add({write("e.jpg", 5)}, plant_)) << "one question at a time";
+    EXPECT_FALSE(coming.takeIn("some day"));
+    EXPECT_TRUE(coming.error().contains("some day"));
+    EXPECT_FALSE(coming.takeIn("2026-05-17")) << "that is tomorrow";
+    ASSERT_TRUE(coming.asking());
+    ASSERT_TRUE(coming.takeIn("20.4.2026 2:30 pm")) << coming.error().toStdString();
+    EXPECT_FALSE(coming.asking());
+    settle();
+    ASSERT_EQ(kept(), 3U);
+    EXPECT_EQ(coming.refused()->rowCount(), 1);
+    auto store = journal::HouseholdStore::open(home()).value();
+    for (const auto& photo : *journal::PhotoBook{store}.photos()) {
+        const bool dated = photo.original_name == "a.jpg";
+        EXPECT_EQ(photo.taken_from, dated ? home::TakenFrom::Exif : home::TakenFrom::Given) << photo.original_name;
+        EXPECT_EQ(photo::to_text(photo.taken), dated ? "2026-05-01T10:00:00" : "2026-04-20T14:30:00") << photo.original_name;
+    }
+    plants_->undo();
+    settle();
+    EXPECT_EQ(kept(), 0U) << "one Undo, with their date";
+}
+
+TEST_F(PhotosOfAPlant, WithoutADateComeInByTheDatesOfTheirFilesOrNotAtAll)
+{
+    auto& coming = *page_->coming();
+    const auto bytes = photo::encode_jpeg(photo::drawn_plant(photo::DrawnPlant{}, 160, 120)).value();
+    const auto file = put("b.jpg", {bytes.begin(), bytes.end()});
+    ASSERT_TRUE(coming.add({file}, plant_));
+    settle();
+    EXPECT_TRUE(coming.askWords().contains(": 1 photograph does not say")) << coming.askWords().toStdString();
+    coming.leaveOut();
+    EXPECT_FALSE(coming.asking());
+    EXPECT_EQ(kept(), 0U);
+    ASSERT_TRUE(coming.add({file}, plant_));
+    settle();
+    ASSERT_TRUE(coming.takeIn(" "));
+    settle();
+    auto store = journal::HouseholdStore::open(home()).value();
+    EXPECT_EQ(journal::PhotoBook{store}.photos()->front().taken_from, home::TakenFrom::FileTime);
+}
+
+TEST_F(PhotosOfAPlant, StandInAStripAsHighAndAsManyAsIsTyped)
+{
+    bring({write("a.jpg", 1, "2026-05-01T10:00:00"), write("b.jpg", 2, "2026-05-10T10:00:00"), write("c.jpg", 3, "2026-05-12T10:00:00")});
+    ASSERT_EQ(looked_at().count(), 3);
+    auto& leaving = *page_->leaving();
+    const auto strip = [&](const QString& height, const QString& columns, const QString& count) {
+        leaving.write(PhotoExportModel::Strip, QString::fromStdString((root_ / "strip.png").string()), false, true, height, columns, count);
+        wait_for(leaving);
+        return leaving.error();
+    };
+    const auto size = [&] {
+        const auto read = photo::read_photo(*photo::read_bytes(root_ / "strip.png"), "strip.png", 4000);
+        return read ? std::pair{read->picture.width, read->picture.height} : std::pair{0, 0};
+    };
+    ASSERT_EQ(strip("100", "", ""), "");
+    const auto row = size();
+    ASSERT_EQ(strip("100", " 1 ", ""), "");
+    const auto column = size();
+    EXPECT_LT(column.first, row.first / 2);
+    EXPECT_GT(column.second, 300);
+    ASSERT_EQ(strip("100", "1", "2"), "");
+    EXPECT_TRUE(leaving.said().startsWith("Wrote 2 photographs")) << leaving.said().toStdString();
+    EXPECT_LT(size().second, column.second * 3 / 4);
+    EXPECT_GT(size().second, column.second / 2);
+    ASSERT_EQ(strip("200", "", "1"), "");
+    EXPECT_GT(size().second, 200);
+    fs::remove(root_ / "strip.png");
+    EXPECT_TRUE(strip("2001", "", "").contains("64 to 2000")) << leaving.error().toStdString();
+    EXPECT_EQ(leaving.wrong(), PhotoExportModel::Height);
+    EXPECT_FALSE(strip("", "0", "").isEmpty());
+    EXPECT_EQ(leaving.wrong(), PhotoExportModel::Columns);
+    EXPECT_FALSE(strip("", "", "some").isEmpty());
+    EXPECT_EQ(leaving.wrong(), PhotoExportModel::Count);
+    EXPECT_FALSE(fs::exists(root_ / "strip.png")) << "nothing is written of an answer that is none";
+    EXPECT_EQ(PhotoExportModel::usual(PhotoExportModel::Count), 8);
+}
+
 TEST_F(PhotosOfAPlant, ComeInFromAWatchedFolderForThePlantThatTheyName)
 {
     const auto name = plain_facts().as_told.plants[0].name;

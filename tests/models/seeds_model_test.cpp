@@ -298,6 +298,40 @@ TEST_F(SeedsModelTest, ARoomThatIsColderMakesThemComeUpLater)
     EXPECT_EQ(comes_up(), usual);
 }
 
+TEST_F(SeedsModelTest, ATrayStandsAtTheWarmthThatIsSet)
+{
+    auto facts = with_seeds(plain_facts(), kShownToday);
+    home::Tray cool{.id = 0, .lot = 1, .sown = kShownToday, .seeds = 10, .spot = {}, .mix = {}, .note = {}};
+    ASSERT_TRUE(add_tray(facts, cool, kShownToday));
+    const int own = facts.seeds.trays.back().id;
+    cool.mix = Celsius::from_degrees(24.0);
+    ASSERT_TRUE(add_tray(facts, cool, kShownToday));
+    SeedsModel seeds(door_of(std::move(facts)), british_look());
+    seeds.start();
+    wait_for(seeds);
+    const auto row = [&](const SheetRows& rows, const char* role, const QVariant& value) {
+        int at = rows.rowCount() - 1;
+        while (at >= 0 && rows.at(at, role) != value) {
+            --at;
+        }
+        return at;
+    };
+    seeds.setCurrentRow(row(*seeds.lots(), "name", "Tomato, red"));
+    wait_for(seeds);
+    const auto of_tray = [&](int id) { return seeds.trays()->at(row(*seeds.trays(), "tray", id), "expected").toString(); };
+    const QString usual = of_tray(own);
+    const QString warmed = of_tray(own + 1);
+    EXPECT_TRUE(usual.contains("20.0")) << usual.toStdString();
+    ASSERT_TRUE(seeds.standAt("5"));
+    wait_for(seeds);
+    EXPECT_TRUE(of_tray(own).startsWith("Nothing comes up at 5.0")) << of_tray(own).toStdString();
+    EXPECT_EQ(of_tray(own + 1), warmed) << "its mix was measured";
+    ASSERT_TRUE(seeds.standAt("28"));
+    wait_for(seeds);
+    EXPECT_TRUE(of_tray(own).contains("at 28.0")) << of_tray(own).toStdString();
+    EXPECT_EQ(of_tray(own + 1), warmed);
+}
+
 TEST_F(SeedsModelTest, WhatCanBeSownIsToldForSoManyDays)
 {
     QAbstractItemModelTester tester(model.sowings(), QAbstractItemModelTester::FailureReportingMode::Fatal);

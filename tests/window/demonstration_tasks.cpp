@@ -64,6 +64,12 @@ void DemonstrationRound::renew(const QString& kind)
         plants = models::plants_in_memory(household, models::demonstration_measurements(kToday),
                                           kind == QLatin1String("photos") ? models::demonstration_pictures(kToday)
                                                                           : std::vector<home::DemonstrationPhoto>{});
+        if (kind == QLatin1String("undated")) { // Two photos that do not say when they were taken wait to come in.
+            plants.photos.undated = [](const auto&, const auto&) { return Result<std::size_t>{2}; };
+            plants.photos.import = [](const auto&, home::PlantId, const auto& taken, auto&&...) -> Result<journal::ImportReport> {
+                return Error{ErrorCode::Unavailable, "would be taken in by " + (taken ? photo::to_text(*taken) : std::string{"their files"})};
+            };
+        }
         people = models::people_in_memory(household);
         record = models::record_in_memory(
             [household]() -> Result<home::Household> { return household->facts().as_told; },

@@ -56,6 +56,7 @@ public:
 
     /// A round as at the start; "empty" has no plants, "broken" cannot be read, "cold" has a cold night ahead,
     /// "seeds" has lots of seed, "harm" has growth to be judged, "photos" drawn photos besides,
+    /// "undated" has two photos on their way in that do not say when they were taken,
     /// "folder" keeps the same household in a folder of its own.
     Q_INVOKABLE void renew(const QString& kind = {});
     Q_INVOKABLE bool isDone(int row) const;

@@ -76,6 +76,34 @@ Item {
                 keyClick(letter);
         }
 
+        function test_aSprayIsAskedOfAnotherKind() {
+            keyClick(Qt.Key_S);
+            settle();
+            const field = named("ask100Field") as SheetField;
+            field.forceActiveFocus();
+            type("no such");
+            verify(field.wrong);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("boston fern");
+            verify(!field.wrong);
+            verify((named("askWhyNot") as Text).text.includes("not among yours"));
+        }
+
+        function test_aColdNightIsAskedOfAnotherKind() {
+            mouseClick(named("askCold"));
+            settle();
+            tryVerify(() => named("ask0Field").activeFocus);
+            type("4");
+            named("ask6Field").forceActiveFocus();
+            type("peace lily");
+            compare(household.ask.lines.at(0, "words"), "Peace lily");
+            verify(!named("askWrite").visible);
+            verify((named("askWhyNot") as Text).text.includes("not among yours"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("no such");
+            verify((named("ask6Field") as SheetField).wrong);
+        }
+
         function test_aColdNightByKeysAloneIsWrittenAndUndone() {
             keyClick(Qt.Key_C);
             settle();

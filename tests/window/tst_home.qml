@@ -105,6 +105,45 @@ Item {
             compare(household.home.line.error, "");
             verify(named("lineDates").visible);
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
+            const open = (named("lineHead") as Text).text;
+            compare(household.home.line.place, 0);
+            page.follow(named("linePlace1"));
+            mouseClick(named("linePlace1"));
+            compare(household.home.line.place, 1);
+            tryCompare(household.home.line, "working", false, 30000);
+            verify((named("lineHead") as Text).text !== open);
+            named("linePlace0").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryCompare(household.home.line, "working", false, 30000);
+            compare((named("lineHead") as Text).text, open);
+        }
+
+        function test_aNightIsKeptWithAllThatWasRead() {
+            mouseClick(named("section2"));
+            const spots = household.home.entry.spots;
+            compare(spots.count, household.home.spots.count);
+            page.follow(named("entryLowField"));
+            mouseClick(named("entryLowField"));
+            type("15");
+            keyClick(Qt.Key_Tab);
+            verify(named("entryHighField").activeFocus);
+            type("9");
+            keyClick(Qt.Key_Return);
+            verify((named("entryHighField") as SheetField).wrong);
+            verify(named("entryHighField").activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("21");
+            keyClick(Qt.Key_Tab);
+            type("4");
+            compare(household.home.entry.error, "");
+            page.follow(named("entrySky1"));
+            mouseClick(named("entrySky1"));
+            page.follow(named("entryKeep"));
+            mouseClick(named("entryKeep"));
+            tryCompare(household.home.entry, "working", false, 30000);
+            settle();
+            verify((named("entrySaid") as Text).text.includes("15.0"), (named("entrySaid") as Text).text);
+            compare((named("entryHighField") as SheetField).text, "");
         }
 
         function test_aFieldHasRoomForItsExample() {

@@ -91,6 +91,18 @@ Item {
             verify((named("leavesBackup1") as Chip).on);
         }
 
+        function test_theScaleCardIsWrittenByKeysAndReplacedByMouse() {
+            fill("cardField", household.folder + "/card");
+            keyClick(Qt.Key_Return);
+            tryVerify(() => named("cardSaid").visible, 30000);
+            verify(household.exists("card.svg"));
+            press("cardButton");
+            tryVerify(() => named("cardTrouble").visible);
+            press("cardReplace");
+            tryVerify(() => named("cardSaid").visible, 30000);
+            verify(!named("cardReplace").visible);
+        }
+
         function test_whatIsTypedReplacesThePathThatStoodThere() {
             const field = reach("backupField") as SheetField;
             mouseClick(field);

@@ -50,6 +50,13 @@ Item {
             verify(found !== null, name);
             return found;
         }
+        /// What stands below the edge of the panel is moved into sight: the panel follows the keys.
+        function reach(name: string): Item {
+            const item = named(name);
+            item.forceActiveFocus();
+            wait(50); // Rows that are laid out anew stand where they stay.
+            return item;
+        }
         function settle(): void {
             tryCompare(household.plants, "working", false, 30000);
             tryCompare(household.plant, "working", false, 30000);
@@ -133,12 +140,12 @@ Item {
             verify(named("photoExport").visible);
             const form = named("photoExport") as PhotoExport;
             compare(form.what, PhotoExportModel.Comparison);
-            mouseClick(named("writeOutButton"));
+            mouseClick(reach("writeOutButton"));
             verify((household.plant.leaving as PhotoExportModel).error.includes("which picture"));
             compare((named("writeToField") as SheetField).wrong, true);
-            mouseClick(named("writeOut0"));
+            mouseClick(reach("writeOut0"));
             compare(household.plant.leaving.error, "");
-            verify(named("writePlace0").visible);
+            tryVerify(() => named("writePlace0").visible);
             named("writeToField").forceActiveFocus();
             for (const letter of "/no/such/place")
                 keyClick(letter);
@@ -274,6 +281,96 @@ Item {
             Theme.textPercent = 200;
             picture("measure-200");
             verify(named("measurePicture").width > 0);
+        }
+
+        function bringUndated(): void {
+            household.renew("undated");
+            household.plants.start();
+            household.plants.openId(lemon);
+            settle();
+            named("plantPage").forceActiveFocus();
+            verify(household.plant.coming.add(["file:///some.jpg"], lemon));
+            tryCompare(household.plant.coming, "asking", true, 30000);
+        }
+
+        function test_aDateIsAskedBeforePhotographsWithoutOneComeIn(): void {
+            bringUndated();
+            const panel = named("importPanel");
+            const field = findChild(panel, "askTaken") as SheetField;
+            tryVerify(() => field.activeFocus);
+            verify((findChild(panel, "askTakenWords") as Text).text.includes("2 photographs do not say when"));
+            picture("undated");
+            for (const letter of "soon")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(household.plant.coming.asking);
+            verify(field.wrong);
+            verify(field.activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            for (const letter of "20.4.2026 9:05")
+                keyClick(letter);
+            compare(household.plant.coming.error, "");
+            mouseClick(findChild(panel, "askTakenTake"));
+            verify(!household.plant.coming.asking);
+            tryCompare(household.plant.coming, "working", false, 30000);
+            verify(household.plant.coming.error.includes("by 2026-04-20T09:05"), household.plant.coming.error);
+            verify(!field.visible);
+        }
+
+        function test_photographsWithoutADateComeInByTheirFilesOrNotAtAll(): void {
+            bringUndated();
+            const panel = named("importPanel");
+            tryVerify(() => (findChild(panel, "askTaken") as SheetField).activeFocus);
+            keyClick(Qt.Key_Escape);
+            verify(!household.plant.coming.asking);
+            verify(named("plantPage").activeFocus);
+            verify(household.plant.coming.add(["file:///some.jpg"], lemon));
+            tryCompare(household.plant.coming, "asking", true, 30000);
+            tryVerify(() => (findChild(panel, "askTaken") as SheetField).activeFocus);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.plant.coming, "working", false, 30000);
+            verify(household.plant.coming.error.includes("by their files"), household.plant.coming.error);
+        }
+
+        function test_aStripIsAsHighAndAsManyAsIsTyped(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            mouseClick(named("writePhotos"));
+            verify(!named("stripHeight").visible);
+            mouseClick(reach("writeOut1"));
+            verify(named("stripCount").visible);
+            mouseClick(reach("stripCountField"));
+            for (const letter of "0")
+                keyClick(letter);
+            keyClick(Qt.Key_Tab);
+            verify(named("stripColumnsField").activeFocus);
+            keyClick("3");
+            keyClick(Qt.Key_Tab);
+            verify(named("stripHeightField").activeFocus);
+            for (const letter of "120")
+                keyClick(letter);
+            picture("strip-form");
+            named("writeToField").forceActiveFocus();
+            for (const letter of "/no/such/place.jpg")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            compare(household.plant.leaving.wrong, PhotoExportModel.Count);
+            verify((named("stripCountField") as SheetField).wrong);
+            verify((named("stripCountField") as SheetField).activeFocus);
+            verify(!(named("writeOutTrouble") as Item).visible);
+            keyClick(Qt.Key_Backspace);
+            keyClick("2");
+            compare(household.plant.leaving.error, "");
+            mouseClick(reach("writeOutButton"));
+            tryCompare(household.plant.leaving, "working", false, 30000);
+            verify(household.plant.leaving.error !== ""); // There is no such place.
+            compare(household.plant.leaving.wrong, PhotoExportModel.Target);
+            verify((named("writeOutTrouble") as Item).visible);
+            for (const field of ["stripCountField", "stripColumnsField", "stripHeightField", "writeToField"]) { // For whoever writes next.
+                named(field).forceActiveFocus();
+                keyClick(Qt.Key_A, Qt.ControlModifier);
+                keyClick(Qt.Key_Delete);
+            }
         }
 
         function test_aHouseholdInMemoryTakesNoPhotographs(): void {

@@ -167,11 +167,11 @@ Item {
 
         function test_tabWalksInTheOrderOfReading() {
             named("riskSlider").forceActiveFocus(Qt.TabFocusReason);
-            for (const next of ["yearPrintButton", "tableButton", "bands", "plantRows"]) {
+            for (const next of ["yearFromButton", "yearPrintButton", "tableButton", "bands", "plantRows"]) {
                 keyClick(Qt.Key_Tab);
                 verify(hasFocus(next), next);
             }
-            for (const before of ["bands", "tableButton", "yearPrintButton", "riskSlider"]) {
+            for (const before of ["bands", "tableButton", "yearPrintButton", "yearFromButton", "riskSlider"]) {
                 keyClick(Qt.Key_Tab, Qt.ShiftModifier);
                 verify(hasFocus(before), before);
             }
