@@ -107,7 +107,7 @@ Item {
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
             const open = (named("lineHead") as Text).text;
             compare(household.home.line.place, 0);
-            page.follow(named("linePlace1"));
+            (named("homeSheet") as SheetScroll).reveal(named("linePlace1"));
             mouseClick(named("linePlace1"));
             compare(household.home.line.place, 1);
             tryCompare(household.home.line, "working", false, 30000);
@@ -118,11 +118,46 @@ Item {
             compare((named("lineHead") as Text).text, open);
         }
 
+        function chances(): list<string> {
+            const line = household.home.line;
+            const said = [];
+            for (let row = 0; row < line.dates.count; ++row)
+                said.push(line.dates.at(row, "chance"));
+            return said;
+        }
+        function test_oneMoreChanceHasItsDates() {
+            const sheet = named("homeSheet") as SheetScroll;
+            sheet.reveal(named("lineLow"));
+            mouseClick(named("lineLow"));
+            type("2");
+            sheet.reveal(named("linePercent"));
+            mouseClick(named("linePercent"));
+            type("often");
+            keyClick(Qt.Key_Return);
+            verify(named("lineTrouble").visible);
+            verify((named("linePercent") as SheetField).wrong);
+            verify(!(named("lineLow") as SheetField).wrong);
+            verify(named("linePercent").activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("7");
+            verify(!named("lineTrouble").visible);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.home.line, "working", false, 30000);
+            verify(chances().includes("7 %"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            keyClick(Qt.Key_Backspace);
+            sheet.reveal(named("lineAsk"));
+            mouseClick(named("lineAsk"));
+            tryCompare(household.home.line, "working", false, 30000);
+            verify(chances().length > 0);
+            verify(!chances().includes("7 %"));
+        }
+
         function test_aNightIsKeptWithAllThatWasRead() {
             mouseClick(named("section2"));
             const spots = household.home.entry.spots;
             compare(spots.count, household.home.spots.count);
-            page.follow(named("entryLowField"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryLowField"));
             mouseClick(named("entryLowField"));
             type("15");
             keyClick(Qt.Key_Tab);
@@ -136,9 +171,9 @@ Item {
             keyClick(Qt.Key_Tab);
             type("4");
             compare(household.home.entry.error, "");
-            page.follow(named("entrySky1"));
+            (named("homeSheet") as SheetScroll).reveal(named("entrySky1"));
             mouseClick(named("entrySky1"));
-            page.follow(named("entryKeep"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryKeep"));
             mouseClick(named("entryKeep"));
             tryCompare(household.home.entry, "working", false, 30000);
             settle();
