@@ -134,7 +134,12 @@ Item {
             mouseClick(named("kindClose"));
             compare(household.mend.plants.total, 1);
             tryVerify(() => findChild(sheet, "kindPick") === null);
+            // It goes with the form.
+            household.mend.plants.look(0);
+            verify(household.mend.plants.looked.open);
             household.mend.leave();
+            verify(!household.mend.plants.looked.open);
+            tryVerify(() => findChild(sheet, "kindPick") === null);
         }
 
         function test_aSpotIsChangedByMouse() {
