@@ -10,6 +10,9 @@ SheetFrame {
     required property PlantsForm form
     readonly property KindModel kind: root.form.looked
 
+    /// Else they come first in what scrolls: they would leave it no room.
+    readonly property bool cautionsStay: root.height >= Theme.px(480)
+
     signal closed
 
     part: "kind"
@@ -50,7 +53,7 @@ SheetFrame {
             }
         },
         Repeater {
-            model: root.kind.cautions
+            model: root.cautionsStay ? root.kind.cautions : []
 
             Words {
                 required property string modelData
@@ -60,6 +63,21 @@ SheetFrame {
             }
         }
     ]
+    Column {
+        visible: !root.cautionsStay
+        width: root.room
+
+        Repeater {
+            model: root.cautionsStay ? [] : root.kind.cautions
+
+            Words {
+                required property string modelData
+                width: parent.width
+                text: modelData
+                font.pixelSize: Theme.rowSize
+            }
+        }
+    }
     Words {
         visible: text !== ""
         width: root.room
