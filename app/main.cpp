@@ -379,10 +379,9 @@ int main(int argc, char** argv)
         auto doors = doors_of(globals, *to_show, *climate, units);
         const models::CalendarDoor write_calendar = [load = doors.others.load, today = globals.today](
                                                         const std::filesystem::path& file, words::UnitSystem measures,
-                                                        std::optional<int> alarm) -> Result<std::size_t> {
-            constexpr int kDays = 365;
+                                                        int days, std::optional<int> alarm) -> Result<std::size_t> {
             const auto facts = load();
-            return facts ? cli::write_round_calendar(*facts, today, kDays, alarm, measures, file) : Result<std::size_t>{facts.error()};
+            return facts ? cli::write_round_calendar(*facts, today, days, alarm, measures, file) : Result<std::size_t>{facts.error()};
         };
         auto shown = doors.year.load();
         if (!shown) {

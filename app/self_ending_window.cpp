@@ -67,7 +67,7 @@ long resident_megabytes()
 }
 
 /// What is open, in a word for the name of its picture.
-QString name_of_view(const QString& page, bool keys, const models::MendModel& mend, const models::AskModel& ask,
+QString name_of_view(const QString& page, bool keys, models::MendModel& mend, const models::AskModel& ask,
                      const models::PlantsModel& plants, models::PlantModel& plant, const models::HomeModel& home)
 {
     if (keys) {
@@ -79,6 +79,9 @@ QString name_of_view(const QString& page, bool keys, const models::MendModel& me
     }
     static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
                                                    "change-place", "change-plant", "add-lot"};
+    if (mend.plants()->looked()->open()) {
+        return QStringLiteral("kind");
+    }
     if (mend.form() != models::MendModel::None) {
         return QLatin1String(kForms[static_cast<std::size_t>(mend.form())]);
     }
@@ -178,7 +181,7 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 12> forms{
+    const std::array<std::function<void()>, 13> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
@@ -190,6 +193,16 @@ bool SelfEndingWindow::opens_next()
         ask(models::AskModel::Spray),
         ask(models::AskModel::Course),
         ask(models::AskModel::Water),
+        [this] {
+            QObject::connect(
+                &models_.mend, &models::MendModel::formChanged, &models_.mend,
+                [this] {
+                    models_.mend.plants()->setFind(QStringLiteral("Nerium"));
+                    models_.mend.plants()->look(0);
+                },
+                Qt::SingleShotConnection);
+            models_.mend.addPlants();
+        },
         [this] { window_.setProperty("keysShown", true); }};
     if (form_ < forms.size() && plants.count() > 0) {
         look_at_texts();

@@ -51,6 +51,7 @@ FocusScope {
 
     Shortcut {
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
+        enabled: !root.start.plants.looked.open
         onActivated: root.next()
     }
     Connections {
@@ -279,5 +280,13 @@ FocusScope {
                 }
             }
         }
+    }
+    FormLoader {
+        anchors.fill: parent
+        focus: open
+        open: root.start.plants.looked.open
+        file: "KindSheet.qml"
+        given: ({ form: root.start.plants })
+        onClosed: plants.focusKinds()
     }
 }

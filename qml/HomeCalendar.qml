@@ -1,7 +1,7 @@
 import QtQuick
 import Lathhouse.Models
 
-// The year's tasks as a file for the grower's own calendar.
+// The tasks to come as a file for the grower's own calendar.
 Column {
     id: root
 
@@ -10,13 +10,19 @@ Column {
 
     spacing: Theme.px(8)
 
+    function write(replace: bool): void {
+        root.calendar.write(file.text, replace);
+        if (root.calendar.daysWrong)
+            days.focusField();
+    }
+
     Heading {
         width: parent.width
         text: qsTr("The tasks in your own calendar")
     }
     Words {
         width: parent.width
-        text: qsTr("Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.")
+        text: qsTr("Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.")
         quiet: true
         font.pixelSize: Theme.smallSize
     }
@@ -27,12 +33,29 @@ Column {
         kind: PathField.Save
         filters: [qsTr("Calendars (*.ics)")]
         part: "calendar"
-        wrong: root.calendar !== null && root.calendar.error !== ""
+        wrong: root.calendar !== null && root.calendar.error !== "" && !root.calendar.daysWrong
         text: root.calendar !== null ? root.calendar.usualFile : ""
         note: root.calendar !== null && root.calendar.said === "" ? root.calendar.willMake(file.text) : ""
         onEdited: root.calendar.forgive()
-        onAccepted: root.calendar.write(file.text)
+        onAccepted: root.write(false)
         onPicked: address => file.text = address
+    }
+    LabelledField {
+        id: days
+        objectName: "calendarDays"
+        width: Math.min(parent.width, Theme.px(320))
+        label: qsTr("Days from today, up to 730")
+        unit: qsTr("days")
+        example: "365"
+        number: true
+        value: root.calendar !== null ? root.calendar.days : ""
+        wrong: root.calendar !== null && root.calendar.daysWrong
+        note: qsTr("Blank: a year.")
+        onEdited: words => {
+            root.calendar.days = words;
+            root.calendar.forgive();
+        }
+        onEntered: root.write(false)
     }
     ChoiceChips {
         width: parent.width
@@ -49,13 +72,13 @@ Column {
         SheetButton {
             objectName: "calendarButton"
             text: qsTr("Write the calendar")
-            onClicked: root.calendar.write(file.text)
+            onClicked: root.write(false)
         }
         SheetButton {
             objectName: "calendarReplace"
             visible: root.calendar !== null && root.calendar.fileIsThere
             text: qsTr("Replace it")
-            onClicked: root.calendar.write(file.text, true)
+            onClicked: root.write(true)
         }
     }
     Trouble {

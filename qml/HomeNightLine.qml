@@ -13,7 +13,11 @@ Column {
     spacing: Theme.px(8)
 
     function ask(): void {
-        if (!root.line.ask(low.text, from.text, to.text))
+        if (root.line.ask(low.text, from.text, to.text, percent.text))
+            return;
+        if (root.line.percentWrong)
+            percent.forceActiveFocus();
+        else
             low.forceActiveFocus();
     }
     /// What was asked is asked of the other place at once.
@@ -47,7 +51,7 @@ Column {
             label: qsTr("The line")
             placeholderText: qsTr("line")
             unit: root.unit
-            wrong: root.line.error !== ""
+            wrong: root.line.error !== "" && !root.line.percentWrong
             inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
@@ -58,7 +62,7 @@ Column {
             least: Theme.px(190)
             label: qsTr("From which night on, may be left blank")
             placeholderText: qsTr("from, such as 1.5.2027")
-            wrong: root.line.error !== ""
+            wrong: root.line.error !== "" && !root.line.percentWrong
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
         }
@@ -68,7 +72,19 @@ Column {
             least: Theme.px(190)
             label: qsTr("To which night, may be left blank")
             placeholderText: qsTr("to, such as 31.5.2027")
-            wrong: root.line.error !== ""
+            wrong: root.line.error !== "" && !root.line.percentWrong
+            onTextEdited: root.line.forgive()
+            onAccepted: root.ask()
+        }
+        SheetField {
+            id: percent
+            objectName: "linePercent"
+            least: Theme.px(150)
+            label: qsTr("One more chance to give dates for, may be left blank")
+            placeholderText: qsTr("one more chance")
+            unit: "%"
+            wrong: root.line.percentWrong
+            inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
         }

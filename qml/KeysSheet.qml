@@ -84,6 +84,14 @@ SheetFrame {
             qsTr("Backspace"), qsTr("measuring: take the last point back")]
     }
     KeyList {
+        visible: root.page === "plants"
+        width: parent.width
+        title: qsTr("Adding plants")
+        keys: [qsTr("Down"), qsTr("from the field to the kinds that answer"),
+            qsTr("Enter"), qsTr("pick the kind, or one more of it"),
+            "L", qsTr("what is known of the kind, before it is picked")]
+    }
+    KeyList {
         visible: root.page === "seeds"
         width: parent.width
         title: qsTr("Seeds")

@@ -11,6 +11,8 @@ Column {
     property string note: ""
     property string example: ""
     property bool number: false
+    /// What is wrong with it is said elsewhere.
+    property bool wrong: false
 
     signal edited(words: string)
     signal entered
@@ -38,7 +40,7 @@ Column {
         unit: root.unit
         text: root.value
         placeholderText: root.example
-        wrong: root.trouble !== ""
+        wrong: root.wrong || root.trouble !== ""
         inputMethodHints: root.number ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
         Accessible.description: root.trouble !== "" ? root.trouble : root.note
         onTextEdited: root.edited(field.text)

@@ -65,7 +65,7 @@ FocusScope {
 
     Shortcut {
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
-        enabled: root.visible
+        enabled: root.visible && !root.mend.plants.looked.open
         onActivated: root.mend.keep()
     }
     Connections {
@@ -229,5 +229,13 @@ FocusScope {
                 }
             }
         }
+    }
+    FormLoader {
+        anchors.fill: parent
+        focus: open
+        open: root.mend.plants.looked.open
+        file: "KindSheet.qml"
+        given: ({ form: root.mend.plants })
+        onClosed: plants.focusKinds()
     }
 }

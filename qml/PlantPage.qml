@@ -323,32 +323,10 @@ FocusScope {
                         Repeater {
                             model: root.plant.hazards
 
-                            Item {
-                                id: hazard
-
-                                required property string strong
-                                required property string rest
-                                required property bool rust
+                            HazardRow {
                                 width: mainColumn.width
-                                height: Math.max(Theme.px(18), hazardWords.height)
-                                Accessible.role: hazard.rust ? Accessible.AlertMessage : Accessible.StaticText
-                                Accessible.name: qsTr("%1 %2").arg(hazard.strong).arg(hazard.rest)
-
-                                Lozenge {
-                                    visible: hazard.rust
-                                    y: Theme.px(4)
-                                }
-                                Words {
-                                    id: hazardWords
-                                    x: hazard.rust ? Theme.px(20) : 0
-                                    width: Math.min(parent.width - x, Theme.px(620))
-                                    textFormat: Text.StyledText
-                                    text: hazard.rust ? qsTr("<font color=\"%1\"><b>%2</b></font> %3").arg(Theme.caution).arg(hazard.strong).arg(hazard.rest) : qsTr("<b>%1</b> %2").arg(hazard.strong).arg(hazard.rest)
-                                    font.pixelSize: Theme.rowSize
-                                    Accessible.ignored: true
-                                }
                             }
-                    }
+                        }
                     }
                 }
             }

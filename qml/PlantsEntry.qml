@@ -19,6 +19,10 @@ Item {
     function focusFirst(): void {
         find.focusField();
     }
+    /// Back from a kind that was looked at.
+    function focusKinds(): void {
+        kinds.forceActiveFocus();
+    }
 
     Column {
         id: left
@@ -60,9 +64,16 @@ Item {
             cacheBuffer: 0 // Rows made ahead would be cancelled, with a warning of Qt, as the list shrinks with each letter.
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Kinds that answer to it")
+            Accessible.description: qsTr("Enter picks one; L looks at what is known of it")
             Keys.onReturnPressed: root.form.pick(kinds.currentIndex)
             Keys.onEnterPressed: root.form.pick(kinds.currentIndex)
             Keys.onSpacePressed: root.form.pick(kinds.currentIndex)
+            Keys.onPressed: event => {
+                if (event.key === Qt.Key_L && event.modifiers === Qt.NoModifier) {
+                    root.form.look(kinds.currentIndex);
+                    event.accepted = true;
+                }
+            }
             Keys.onUpPressed: event => {
                 if (kinds.currentIndex > 0)
                     kinds.currentIndex -= 1;
@@ -71,20 +82,16 @@ Item {
             }
 
             ScrollBar.vertical: SheetScrollBar {}
-            delegate: FoundRow {
-                required property int index
-                required words
-                required detail
-                required hazard
-                required sentence
-                objectName: "kindRow" + index
+            delegate: KindRow {
                 width: kinds.width - 10
-                focusPolicy: Qt.NoFocus
-                slanted: true
                 on: kinds.activeFocus && kinds.currentIndex === index
-                onClicked: {
+                onPicked: {
                     kinds.currentIndex = index;
                     root.form.pick(index);
+                }
+                onLookedAt: {
+                    kinds.currentIndex = index;
+                    root.form.look(index);
                 }
             }
         }

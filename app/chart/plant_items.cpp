@@ -36,6 +36,25 @@ void NeedsRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room
     }
 }
 
+void KindRuler::setKind(models::KindModel* kind)
+{
+    if (kind != kind_) {
+        kind_ = kind;
+        if (kind != nullptr) {
+            connect(kind, &models::KindModel::kindChanged, this, [this] { update(); });
+        }
+        update();
+        emit kindChanged();
+    }
+}
+
+void KindRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+{
+    if (kind_ != nullptr && kind_->needs()) {
+        draw_night_ruler(painter, ink, *kind_->needs(), kind_->words(), room);
+    }
+}
+
 void VerdictRing::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
     if (plant() != nullptr) {

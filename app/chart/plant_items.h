@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/chart/sheet_chart.h"
+#include "app/models/kind_model.h"
 #include "app/models/plant_model.h"
 
 namespace lathhouse::chart {
@@ -39,6 +40,27 @@ class NeedsRuler : public lathhouse::chart::PlantChart {
 
 protected:
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
+};
+
+/// The same of a kind that nobody keeps yet.
+class KindRuler : public lathhouse::chart::SheetChart {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lathhouse::models::KindModel* kind READ kind WRITE setKind NOTIFY kindChanged REQUIRED)
+
+public:
+    using SheetChart::SheetChart;
+    models::KindModel* kind() const { return kind_; }
+    void setKind(models::KindModel* kind);
+
+signals:
+    void kindChanged();
+
+protected:
+    void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
+
+private:
+    QPointer<models::KindModel> kind_;
 };
 
 class VerdictRing : public lathhouse::chart::PlantChart {

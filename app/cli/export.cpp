@@ -3,6 +3,7 @@
 #include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"
 #include "app/cli/tables.h"
+#include "app/words/calendar_words.h"
 #include "core/base/csv.h"
 
 #include <memory>
@@ -12,7 +13,7 @@ namespace {
 
 struct CalendarOptions {
     std::string file;
-    int days = 365;
+    int days = words::kUsualCalendarDays;
     std::optional<int> alarm;
 };
 
@@ -49,7 +50,7 @@ void add_export(Commands& commands)
     command.add_option("file", options->file, "The file to write; one that is there is replaced")
         ->required()
         ->type_name("FILE.ics");
-    command.add_option("--days", options->days, "From today (default 365)")->check(CLI::Range(1, 730));
+    command.add_option("--days", options->days, "From today (default 365)")->check(CLI::Range(1, words::kMostCalendarDays));
     command.add_option("--alarm", options->alarm, "An alarm so many hours before midnight of the day")
         ->check(CLI::Range(0, 72));
     commands.on_run(command, [options](const Globals& globals) { return export_calendar(globals, *options); });

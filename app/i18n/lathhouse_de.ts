@@ -964,6 +964,21 @@
     </message>
 </context>
 <context>
+    <name>HazardRow</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
+        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+</context>
+<context>
     <name>HomeActSaid</name>
     <message>
         <source>%1 Keep it where you would keep a key, and give it to nobody who need not know where you live.</source>
@@ -989,8 +1004,8 @@
         <translation>Die Aufgaben im eigenen Kalender</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Tragen, Düngen, Behandlungen und Aussaaten des Jahres in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin: Jeder wartet auf den vorigen.</translation>
+        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
+        <translation>Tragen, Düngen, Behandlungen und Aussaaten der kommenden Tage in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin: Jeder wartet auf den vorigen.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>
@@ -999,6 +1014,18 @@
     <message>
         <source>Calendars (*.ics)</source>
         <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>Days from today, up to 730</source>
+        <translation>Tage ab heute, bis zu 730</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Blank: a year.</source>
+        <translation>Leer: ein Jahr.</translation>
     </message>
     <message>
         <source>An alarm for each day</source>
@@ -1523,6 +1550,14 @@
     <message>
         <source>to, such as 31.5.2027</source>
         <translation>bis, etwa 31.5.2027</translation>
+    </message>
+    <message>
+        <source>One more chance to give dates for, may be left blank</source>
+        <translation>Eine weitere Wahrscheinlichkeit, für die Tage genannt werden, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>one more chance</source>
+        <translation>weitere Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -2494,6 +2529,26 @@
         <translation>beim Messen: den letzten Punkt zurücknehmen</translation>
     </message>
     <message>
+        <source>Adding plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Runter</translation>
+    </message>
+    <message>
+        <source>from the field to the kinds that answer</source>
+        <translation>vom Feld zu den Arten, die passen</translation>
+    </message>
+    <message>
+        <source>pick the kind, or one more of it</source>
+        <translation>die Art wählen, oder eine mehr davon</translation>
+    </message>
+    <message>
+        <source>what is known of the kind, before it is picked</source>
+        <translation>was über die Art bekannt ist, bevor sie gewählt wird</translation>
+    </message>
+    <message>
         <source>Seeds</source>
         <translation>Samen</translation>
     </message>
@@ -2608,6 +2663,167 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>KindFigures</name>
+    <message>
+        <source>Safe night</source>
+        <translation>Sichere Nacht</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Schaden ab</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Kann töten ab</translation>
+    </message>
+    <message>
+        <source>Grows well</source>
+        <translation>Wächst gut</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>Hitze schadet</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>Light of a day</source>
+        <translation>Licht am Tag</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² is good, %2 keeps it alive</source>
+        <translation>%1 mol/m² sind gut, %2 halten sie am Leben</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Grows in</source>
+        <translation>Wächst</translation>
+    </message>
+    <message>
+        <source>Its rest</source>
+        <translation>Ihre Ruhe</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Dünger</translation>
+    </message>
+    <message>
+        <source>Repot</source>
+        <translation>Umtopfen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>stands still in winter, and wants it cool then</source>
+        <translation>steht im Winter still und will es dann kühl</translation>
+    </message>
+    <message>
+        <source>stands still in winter</source>
+        <translation>steht im Winter still</translation>
+    </message>
+    <message>
+        <source>slower in winter, and wants it cool then</source>
+        <translation>im Winter langsamer, und will es dann kühl</translation>
+    </message>
+    <message>
+        <source>slower in winter</source>
+        <translation>im Winter langsamer</translation>
+    </message>
+    <message>
+        <source>stands still in the hot season</source>
+        <translation>steht in der heißen Zeit still</translation>
+    </message>
+    <message>
+        <source>a while after its flowers</source>
+        <translation>eine Weile nach der Blüte</translation>
+    </message>
+    <message>
+        <source>nearly dry while it rests</source>
+        <translation>fast trocken, solange sie ruht</translation>
+    </message>
+    <message>
+        <source>none known</source>
+        <translation>keine bekannt</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>braucht keinen Dünger</translation>
+    </message>
+    <message>
+        <source>while it grows, %1 to %2 ppm nitrogen each time</source>
+        <translation>solange sie wächst, jedes Mal %1 bis %2 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>while it grows, %1 ppm nitrogen each time</source>
+        <translation>solange sie wächst, jedes Mal %1 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>after %1 to %2 years</source>
+        <translation>nach %1 bis %2 Jahren</translation>
+    </message>
+    <message>
+        <source>after a year</source>
+        <translation>nach einem Jahr</translation>
+    </message>
+    <message>
+        <source>after %1 years</source>
+        <translation>nach %1 Jahren</translation>
+    </message>
+</context>
+<context>
+    <name>KindRow</name>
+    <message>
+        <source>Look</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Key L in the list. What is known of the kind, before it is picked.</source>
+        <translation>Taste L in der Liste. Was über die Art bekannt ist, bevor sie gewählt wird.</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>%1 ansehen</translation>
+    </message>
+</context>
+<context>
+    <name>KindSheet</name>
+    <message>
+        <source>low of a night</source>
+        <translation>Tiefstwert einer Nacht</translation>
+    </message>
+    <message>
+        <source>Pick this kind</source>
+        <translation>Diese Art wählen</translation>
+    </message>
+    <message>
+        <source>One plant of it; it is kept with the form.</source>
+        <translation>Eine Pflanze davon; behalten wird sie mit dem Formular.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
     </message>
 </context>
 <context>
@@ -3199,6 +3415,10 @@
     <message>
         <source>%1 nights a year at or below %2.</source>
         <translation>%1 Nächte im Jahr bei oder unter %2.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
@@ -4158,6 +4378,54 @@
         <translation> Anderes geschah zu dicht daneben, um es zu trennen; das Urteil gilt der Pflanze nach allem zusammen.</translation>
     </message>
     <message>
+        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
+        <translation>Nächte: tödlich bei %1, Schaden ab %2, Belastung ab %3, zu heiß ab %4.%5</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
+        <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben.</translation>
+    </message>
+    <message>
+        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
+        <translation> Wurde sie gegessen oder schmerzt sie, Arzt oder Tierarzt fragen.</translation>
+    </message>
+    <message>
+        <source>Not known to be poisonous,</source>
+        <translation>Nicht als giftig bekannt,</translation>
+    </message>
+    <message>
+        <source>which is no proof.</source>
+        <translation>was kein Beweis ist.</translation>
+    </message>
+    <message>
+        <source>Sheds leaves after any move,</source>
+        <translation>Wirft nach jedem Umstellen Blätter ab,</translation>
+    </message>
+    <message>
+        <source>whatever the temperature: move it seldom.</source>
+        <translation>bei jeder Temperatur: selten bewegen.</translation>
+    </message>
+    <message>
+        <source>Wants to dry right out</source>
+        <translation>Will ganz austrocknen</translation>
+    </message>
+    <message>
+        <source>between waterings.</source>
+        <translation>zwischen dem Gießen.</translation>
+    </message>
+    <message>
+        <source>A kind of your own: its figures are those that you gave.</source>
+        <translation>Eine eigene Art: Ihre Zahlen sind die angegebenen.</translation>
+    </message>
+    <message>
+        <source>Cold lines: %1 (%2 confidence).</source>
+        <translation>Kältelinien: %1 (Vertrauen %2).</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Quellen: %1.</translation>
+    </message>
+    <message>
         <source>known since %1</source>
         <translation>bekannt seit %1</translation>
     </message>
@@ -4284,54 +4552,6 @@
     <message>
         <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
         <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben; ihr Platz gibt jetzt etwa %3.</translation>
-    </message>
-    <message>
-        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
-        <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben.</translation>
-    </message>
-    <message>
-        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
-        <translation>Nächte: tödlich bei %1, Schaden ab %2, Belastung ab %3, zu heiß ab %4.%5</translation>
-    </message>
-    <message>
-        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
-        <translation> Wurde sie gegessen oder schmerzt sie, Arzt oder Tierarzt fragen.</translation>
-    </message>
-    <message>
-        <source>Not known to be poisonous,</source>
-        <translation>Nicht als giftig bekannt,</translation>
-    </message>
-    <message>
-        <source>which is no proof.</source>
-        <translation>was kein Beweis ist.</translation>
-    </message>
-    <message>
-        <source>Sheds leaves after any move,</source>
-        <translation>Wirft nach jedem Umstellen Blätter ab,</translation>
-    </message>
-    <message>
-        <source>whatever the temperature: move it seldom.</source>
-        <translation>bei jeder Temperatur: selten bewegen.</translation>
-    </message>
-    <message>
-        <source>Wants to dry right out</source>
-        <translation>Will ganz austrocknen</translation>
-    </message>
-    <message>
-        <source>between waterings.</source>
-        <translation>zwischen dem Gießen.</translation>
-    </message>
-    <message>
-        <source>A kind of your own: its figures are those that you gave.</source>
-        <translation>Eine eigene Art: Ihre Zahlen sind die angegebenen.</translation>
-    </message>
-    <message>
-        <source>Cold lines: %1 (%2 confidence).</source>
-        <translation>Kältelinien: %1 (Vertrauen %2).</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Quellen: %1.</translation>
     </message>
     <message>
         <source>at %1</source>
@@ -4491,18 +4711,6 @@
         <translation>Der Dateidialog ist nicht installiert (qml6-module-qtquick-dialogs). Die Dateien stattdessen auf diese Seite ziehen.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
-        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
-        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
-    </message>
-    <message>
         <source>What happened</source>
         <translation>Was geschah</translation>
     </message>
@@ -4574,6 +4782,10 @@
     <message>
         <source>Kinds that answer to it</source>
         <translation>Arten, die passen</translation>
+    </message>
+    <message>
+        <source>Enter picks one; L looks at what is known of it</source>
+        <translation>Eingabe wählt eine; L zeigt, was über sie bekannt ist</translation>
     </message>
     <message>
         <source>No kind of your own</source>
@@ -7409,6 +7621,10 @@ liegen im Band</translation>
         <translation>Sagen, welche Datei der Kalender werden soll.</translation>
     </message>
     <message>
+        <source>Write how many days from today the calendar is to hold, 1 to %1.</source>
+        <translation>Schreiben, wie viele Tage ab heute der Kalender enthalten soll, 1 bis %1.</translation>
+    </message>
+    <message>
         <source>%1 is there already. Replace it where it is an older calendar of yours; else take another name.</source>
         <translation>%1 ist schon da. Ersetzen, wenn es ein älterer eigener Kalender ist; sonst einen anderen Namen nehmen.</translation>
     </message>
@@ -8289,6 +8505,29 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::KindModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Also called %1.</source>
+        <translation>Auf Englisch: %1.</translation>
+    </message>
+    <message>
+        <source>Where it grows well, heat, light, growth and rest: %1.</source>
+        <translation>Wo sie gut wächst, Hitze, Licht, Wachstum und Ruhe: %1.</translation>
+    </message>
+    <message>
+        <source>Poison: %1.</source>
+        <translation>Gift: %1.</translation>
+    </message>
+    <message>
+        <source>Water, feed, repotting, and light in moles by its class: common practice, no source.</source>
+        <translation>Wasser, Dünger, Umtopfen und Licht in Mol nach seiner Klasse: übliche Praxis, ohne Quelle.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::LotForm</name>
     <message>
         <source>%1, %2</source>
@@ -8581,6 +8820,10 @@ liegen im Band</translation>
     <message>
         <source>The last night must be the first, or up to a year later.</source>
         <translation>Die letzte Nacht muss die erste sein oder bis zu ein Jahr später.</translation>
+    </message>
+    <message>
+        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
+        <translation>Eine weitere Wahrscheinlichkeit liegt zwischen 0 und 100 %, etwa 7; oder leer lassen.</translation>
     </message>
 </context>
 <context>
@@ -11268,6 +11511,10 @@ liegen im Band</translation>
         <translation>Kein absehbarer Tag entscheidet es, wenn weiter so gemessen wird.</translation>
     </message>
     <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
         <source>a figure published for this plant; the other lines may be common practice</source>
         <translation>ein für diese Pflanze veröffentlichter Wert; die anderen Linien sind vielleicht übliche Praxis</translation>
     </message>
@@ -11284,8 +11531,40 @@ liegen im Band</translation>
         <translation>eine veröffentlichte Winterhärteklasse oder Wachstumsgrenze; Schadens- und tödliche Linie sind übliche Praxis</translation>
     </message>
     <message>
-        <source>common practice, no source</source>
-        <translation>übliche Praxis, ohne Quelle</translation>
+        <source>its sources or common practice; not recorded which</source>
+        <translation>ihre Quellen oder übliche Praxis; welche, ist nicht festgehalten</translation>
+    </message>
+    <message>
+        <source>a list of plants among its sources, and common practice</source>
+        <translation>eine Liste von Pflanzen unter ihren Quellen, und übliche Praxis</translation>
+    </message>
+    <message>
+        <source>dim</source>
+        <translation>schattig</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>bright, without direct sun</source>
+        <translation>hell, ohne direkte Sonne</translation>
+    </message>
+    <message>
+        <source>four hours of direct sun or more</source>
+        <translation>vier Stunden direkte Sonne oder mehr</translation>
+    </message>
+    <message>
+        <source>keep moist</source>
+        <translation>feucht halten</translation>
+    </message>
+    <message>
+        <source>let the top 2 to 3 cm (inch) dry</source>
+        <translation>die oberen 2 bis 3 cm trocknen lassen</translation>
+    </message>
+    <message>
+        <source>let it dry right out</source>
+        <translation>ganz austrocknen lassen</translation>
     </message>
     <message>
         <source>out for 1 hour</source>

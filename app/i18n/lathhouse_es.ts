@@ -964,6 +964,21 @@
     </message>
 </context>
 <context>
+    <name>HazardRow</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
+        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
+    </message>
+</context>
+<context>
     <name>HomeActSaid</name>
     <message>
         <source>%1 Keep it where you would keep a key, and give it to nobody who need not know where you live.</source>
@@ -989,8 +1004,8 @@
         <translation>Las tareas en el calendario propio</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the year in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Traslados, abonados, tratamientos y siembras del año en un archivo que leen los calendarios. Las miradas al riego no están: cada una espera a la anterior.</translation>
+        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
+        <translation>Traslados, abonados, tratamientos y siembras de los días que vienen en un archivo que leen los calendarios. Las miradas al riego no están: cada una espera a la anterior.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>
@@ -999,6 +1014,18 @@
     <message>
         <source>Calendars (*.ics)</source>
         <translation>Calendarios (*.ics)</translation>
+    </message>
+    <message>
+        <source>Days from today, up to 730</source>
+        <translation>Días desde hoy, hasta 730</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Blank: a year.</source>
+        <translation>En blanco: un año.</translation>
     </message>
     <message>
         <source>An alarm for each day</source>
@@ -1523,6 +1550,14 @@
     <message>
         <source>to, such as 31.5.2027</source>
         <translation>hasta, como 31/5/2027</translation>
+    </message>
+    <message>
+        <source>One more chance to give dates for, may be left blank</source>
+        <translation>Otra probabilidad para la que dar fechas, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>one more chance</source>
+        <translation>otra probabilidad</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -2494,6 +2529,26 @@
         <translation>al medir: retirar el último punto</translation>
     </message>
     <message>
+        <source>Adding plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>from the field to the kinds that answer</source>
+        <translation>del campo a las especies que responden</translation>
+    </message>
+    <message>
+        <source>pick the kind, or one more of it</source>
+        <translation>elegir la especie, o una más de ella</translation>
+    </message>
+    <message>
+        <source>what is known of the kind, before it is picked</source>
+        <translation>qué se sabe de la especie, antes de elegirla</translation>
+    </message>
+    <message>
         <source>Seeds</source>
         <translation>Semillas</translation>
     </message>
@@ -2608,6 +2663,167 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>KindFigures</name>
+    <message>
+        <source>Safe night</source>
+        <translation>Noche segura</translation>
+    </message>
+    <message>
+        <source>Harm begins</source>
+        <translation>Daño desde</translation>
+    </message>
+    <message>
+        <source>May kill</source>
+        <translation>Puede morir a</translation>
+    </message>
+    <message>
+        <source>Grows well</source>
+        <translation>Crece bien</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Heat harms</source>
+        <translation>El calor daña</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Luz</translation>
+    </message>
+    <message>
+        <source>Light of a day</source>
+        <translation>Luz al día</translation>
+    </message>
+    <message>
+        <source>%1 mol/m² is good, %2 keeps it alive</source>
+        <translation>%1 mol/m² es bueno, %2 la mantiene viva</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Grows in</source>
+        <translation>Crece en</translation>
+    </message>
+    <message>
+        <source>Its rest</source>
+        <translation>Su reposo</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Abono</translation>
+    </message>
+    <message>
+        <source>Repot</source>
+        <translation>Trasplante</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>stands still in winter, and wants it cool then</source>
+        <translation>se para en invierno y entonces quiere fresco</translation>
+    </message>
+    <message>
+        <source>stands still in winter</source>
+        <translation>se para en invierno</translation>
+    </message>
+    <message>
+        <source>slower in winter, and wants it cool then</source>
+        <translation>más lenta en invierno, y entonces quiere fresco</translation>
+    </message>
+    <message>
+        <source>slower in winter</source>
+        <translation>más lenta en invierno</translation>
+    </message>
+    <message>
+        <source>stands still in the hot season</source>
+        <translation>se para en la temporada de calor</translation>
+    </message>
+    <message>
+        <source>a while after its flowers</source>
+        <translation>un tiempo tras la floración</translation>
+    </message>
+    <message>
+        <source>nearly dry while it rests</source>
+        <translation>casi seca mientras reposa</translation>
+    </message>
+    <message>
+        <source>none known</source>
+        <translation>ninguno conocido</translation>
+    </message>
+    <message>
+        <source>takes no feed</source>
+        <translation>no lleva abono</translation>
+    </message>
+    <message>
+        <source>while it grows, %1 to %2 ppm nitrogen each time</source>
+        <translation>mientras crece, de %1 a %2 ppm de nitrógeno cada vez</translation>
+    </message>
+    <message>
+        <source>while it grows, %1 ppm nitrogen each time</source>
+        <translation>mientras crece, %1 ppm de nitrógeno cada vez</translation>
+    </message>
+    <message>
+        <source>after %1 to %2 years</source>
+        <translation>al cabo de %1 a %2 años</translation>
+    </message>
+    <message>
+        <source>after a year</source>
+        <translation>al cabo de un año</translation>
+    </message>
+    <message>
+        <source>after %1 years</source>
+        <translation>al cabo de %1 años</translation>
+    </message>
+</context>
+<context>
+    <name>KindRow</name>
+    <message>
+        <source>Look</source>
+        <translation>Ver</translation>
+    </message>
+    <message>
+        <source>Key L in the list. What is known of the kind, before it is picked.</source>
+        <translation>Tecla L en la lista. Qué se sabe de la especie, antes de elegirla.</translation>
+    </message>
+    <message>
+        <source>Look at %1</source>
+        <translation>Ver %1</translation>
+    </message>
+</context>
+<context>
+    <name>KindSheet</name>
+    <message>
+        <source>low of a night</source>
+        <translation>mínima de una noche</translation>
+    </message>
+    <message>
+        <source>Pick this kind</source>
+        <translation>Elegir esta especie</translation>
+    </message>
+    <message>
+        <source>One plant of it; it is kept with the form.</source>
+        <translation>Una planta de ella; se guarda con el formulario.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
     </message>
 </context>
 <context>
@@ -3199,6 +3415,10 @@
     <message>
         <source>%1 nights a year at or below %2.</source>
         <translation>%1 noches al año a %2 o menos.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
@@ -4158,6 +4378,54 @@
         <translation> Otras cosas ocurrieron demasiado cerca para distinguirlas; el veredicto es de la planta después de todas.</translation>
     </message>
     <message>
+        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
+        <translation>Noches: letal a %1, daño desde %2, estrés desde %3, demasiado calor desde %4.%5</translation>
+    </message>
+    <message>
+        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
+        <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva.</translation>
+    </message>
+    <message>
+        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
+        <translation> Si se comió o duele, preguntar a un médico o a un veterinario.</translation>
+    </message>
+    <message>
+        <source>Not known to be poisonous,</source>
+        <translation>No se sabe que sea venenosa,</translation>
+    </message>
+    <message>
+        <source>which is no proof.</source>
+        <translation>lo que no es prueba.</translation>
+    </message>
+    <message>
+        <source>Sheds leaves after any move,</source>
+        <translation>Pierde hojas tras cualquier cambio de sitio,</translation>
+    </message>
+    <message>
+        <source>whatever the temperature: move it seldom.</source>
+        <translation>sea cual sea la temperatura: moverla poco.</translation>
+    </message>
+    <message>
+        <source>Wants to dry right out</source>
+        <translation>Quiere secarse del todo</translation>
+    </message>
+    <message>
+        <source>between waterings.</source>
+        <translation>entre riegos.</translation>
+    </message>
+    <message>
+        <source>A kind of your own: its figures are those that you gave.</source>
+        <translation>Una especie propia: sus cifras son las que se dieron.</translation>
+    </message>
+    <message>
+        <source>Cold lines: %1 (%2 confidence).</source>
+        <translation>Límites de frío: %1 (confianza %2).</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
         <source>known since %1</source>
         <translation>conocida desde %1</translation>
     </message>
@@ -4284,54 +4552,6 @@
     <message>
         <source>Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.</source>
         <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva; su sitio da ahora unos %3.</translation>
-    </message>
-    <message>
-        <source>Light: %1 mol/m² a day is good, %2 keeps it alive.</source>
-        <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva.</translation>
-    </message>
-    <message>
-        <source>Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5</source>
-        <translation>Noches: letal a %1, daño desde %2, estrés desde %3, demasiado calor desde %4.%5</translation>
-    </message>
-    <message>
-        <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
-        <translation> Si se comió o duele, preguntar a un médico o a un veterinario.</translation>
-    </message>
-    <message>
-        <source>Not known to be poisonous,</source>
-        <translation>No se sabe que sea venenosa,</translation>
-    </message>
-    <message>
-        <source>which is no proof.</source>
-        <translation>lo que no es prueba.</translation>
-    </message>
-    <message>
-        <source>Sheds leaves after any move,</source>
-        <translation>Pierde hojas tras cualquier cambio de sitio,</translation>
-    </message>
-    <message>
-        <source>whatever the temperature: move it seldom.</source>
-        <translation>sea cual sea la temperatura: moverla poco.</translation>
-    </message>
-    <message>
-        <source>Wants to dry right out</source>
-        <translation>Quiere secarse del todo</translation>
-    </message>
-    <message>
-        <source>between waterings.</source>
-        <translation>entre riegos.</translation>
-    </message>
-    <message>
-        <source>A kind of your own: its figures are those that you gave.</source>
-        <translation>Una especie propia: sus cifras son las que se dieron.</translation>
-    </message>
-    <message>
-        <source>Cold lines: %1 (%2 confidence).</source>
-        <translation>Límites de frío: %1 (confianza %2).</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Fuentes: %1.</translation>
     </message>
     <message>
         <source>at %1</source>
@@ -4491,18 +4711,6 @@
         <translation>El selector de archivos no está instalado (qml6-module-qtquick-dialogs). Arrastrar los archivos a esta página.</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</source>
-        <translation>&lt;font color=&quot;%1&quot;&gt;&lt;b&gt;%2&lt;/b&gt;&lt;/font&gt; %3</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
-        <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
-    </message>
-    <message>
         <source>What happened</source>
         <translation>Qué pasó</translation>
     </message>
@@ -4574,6 +4782,10 @@
     <message>
         <source>Kinds that answer to it</source>
         <translation>Especies que coinciden</translation>
+    </message>
+    <message>
+        <source>Enter picks one; L looks at what is known of it</source>
+        <translation>Intro elige una; L muestra qué se sabe de ella</translation>
     </message>
     <message>
         <source>No kind of your own</source>
@@ -7409,6 +7621,10 @@ están en la banda</translation>
         <translation>Decir qué archivo será el calendario.</translation>
     </message>
     <message>
+        <source>Write how many days from today the calendar is to hold, 1 to %1.</source>
+        <translation>Escriba cuántos días desde hoy debe contener el calendario, de 1 a %1.</translation>
+    </message>
+    <message>
         <source>%1 is there already. Replace it where it is an older calendar of yours; else take another name.</source>
         <translation>%1 ya existe. Sustituirlo si es un calendario propio más antiguo; si no, tomar otro nombre.</translation>
     </message>
@@ -8289,6 +8505,29 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::KindModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Also called %1.</source>
+        <translation>En inglés: %1.</translation>
+    </message>
+    <message>
+        <source>Where it grows well, heat, light, growth and rest: %1.</source>
+        <translation>Dónde crece bien, calor, luz, crecimiento y reposo: %1.</translation>
+    </message>
+    <message>
+        <source>Poison: %1.</source>
+        <translation>Veneno: %1.</translation>
+    </message>
+    <message>
+        <source>Water, feed, repotting, and light in moles by its class: common practice, no source.</source>
+        <translation>Agua, abono, trasplante y la luz en moles según su clase: práctica común, sin fuente.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::LotForm</name>
     <message>
         <source>%1, %2</source>
@@ -8581,6 +8820,10 @@ están en la banda</translation>
     <message>
         <source>The last night must be the first, or up to a year later.</source>
         <translation>La última noche debe ser la primera, o hasta un año después.</translation>
+    </message>
+    <message>
+        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
+        <translation>Otra probabilidad está entre 0 y 100 %, por ejemplo 7; o déjela en blanco.</translation>
     </message>
 </context>
 <context>
@@ -11268,6 +11511,10 @@ están en la banda</translation>
         <translation>Ninguna fecha a la vista lo decide, si se sigue midiendo así.</translation>
     </message>
     <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
         <source>a figure published for this plant; the other lines may be common practice</source>
         <translation>una cifra publicada para esta planta; los demás límites pueden ser práctica común</translation>
     </message>
@@ -11284,8 +11531,40 @@ están en la banda</translation>
         <translation>una clase de rusticidad o un mínimo de crecimiento publicados; los límites de daño y letal son práctica común</translation>
     </message>
     <message>
-        <source>common practice, no source</source>
-        <translation>práctica común, sin fuente</translation>
+        <source>its sources or common practice; not recorded which</source>
+        <translation>sus fuentes o práctica común; no consta cuál</translation>
+    </message>
+    <message>
+        <source>a list of plants among its sources, and common practice</source>
+        <translation>una lista de plantas entre sus fuentes, y práctica común</translation>
+    </message>
+    <message>
+        <source>dim</source>
+        <translation>sombra</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>bright, without direct sun</source>
+        <translation>mucha, sin sol directo</translation>
+    </message>
+    <message>
+        <source>four hours of direct sun or more</source>
+        <translation>cuatro horas de sol directo o más</translation>
+    </message>
+    <message>
+        <source>keep moist</source>
+        <translation>mantener húmeda</translation>
+    </message>
+    <message>
+        <source>let the top 2 to 3 cm (inch) dry</source>
+        <translation>dejar secar los 2 a 3 cm de arriba</translation>
+    </message>
+    <message>
+        <source>let it dry right out</source>
+        <translation>dejar secar del todo</translation>
     </message>
     <message>
         <source>out for 1 hour</source>

@@ -1,10 +1,14 @@
 #include "app/models/calendar_model.h"
 
+#include "app/models/typed_decimal.h"
 #include "app/models/typed_path.h"
 #include "app/models/word_form.h"
+#include "app/words/calendar_words.h"
 
 #include <QFileInfo>
 #include <QStandardPaths>
+
+#include <cmath>
 
 namespace lathhouse::models {
 
@@ -44,16 +48,52 @@ void CalendarModel::setAlarm(int hours)
     }
 }
 
+void CalendarModel::setDays(const QString& typed)
+{
+    if (typed != days_) {
+        days_ = typed;
+        set_days_wrong(false);
+        emit daysChanged();
+    }
+}
+
+void CalendarModel::set_days_wrong(bool wrong)
+{
+    if (wrong != days_wrong_) {
+        days_wrong_ = wrong;
+        emit daysWrongChanged();
+    }
+}
+
+std::optional<int> CalendarModel::whole_days() const
+{
+    if (days_.trimmed().isEmpty()) {
+        return words::kUsualCalendarDays;
+    }
+    const auto days = typed_decimal(days_);
+    if (!days || !(*days >= 1.0 && *days <= words::kMostCalendarDays) || std::floor(*days) < *days) {
+        return std::nullopt;
+    }
+    return static_cast<int>(*days);
+}
+
 void CalendarModel::write(const QString& file, bool replace)
 {
     clear_error();
     say({});
     set_there(false);
+    set_days_wrong(false);
     QString target = whole_path(file);
     if (working() || target.isEmpty()) {
         if (target.isEmpty()) {
             fail_with(tr("Say which file the calendar is to be."));
         }
+        return;
+    }
+    const auto days = whole_days();
+    if (!days) {
+        fail_with(tr("Write how many days from today the calendar is to hold, 1 to %1.").arg(words::kMostCalendarDays));
+        set_days_wrong(true);
         return;
     }
     if (QFileInfo(target).suffix().isEmpty() && !QFileInfo(target).isDir()) {
@@ -65,8 +105,8 @@ void CalendarModel::write(const QString& file, bool replace)
         return;
     }
     work<std::size_t>(
-        [door = door_, target, units = unit_system_of(look_.words),
-         alarm = alarm_ < 0 ? std::nullopt : std::optional{alarm_}] { return door(to_path(target), units, alarm); },
+        [door = door_, target, units = unit_system_of(look_.words), days = *days,
+         alarm = alarm_ < 0 ? std::nullopt : std::optional{alarm_}] { return door(to_path(target), units, days, alarm); },
         [this, target](const Result<std::size_t>& written) {
             if (!written) {
                 fail(written.error());

@@ -181,6 +181,7 @@ void MendModel::close()
 void MendModel::leave()
 {
     clear_error();
+    plants_.looked()->close();
     close();
 }
 

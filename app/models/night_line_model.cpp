@@ -1,9 +1,12 @@
 #include "app/models/night_line_model.h"
 
+#include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
 #include "core/climate/line_dates.h"
 
 #include <algorithm>
+#include <cmath>
+#include <span>
 #include <utility>
 
 namespace lathhouse::models {
@@ -22,6 +25,7 @@ struct LineAnswer {
     calendar::DayOfYear turn;
     bool own; ///< The place has a record of its own.
     std::optional<LineSpot> spot; ///< nullopt in the open air.
+    std::optional<double> percent; ///< The further chance that was asked for.
 };
 
 struct TwoDates {
@@ -30,15 +34,17 @@ struct TwoDates {
 };
 
 Result<LineAnswer> line_answer(const climate::PlaceClimate& place, std::optional<LineSpot> spot, Celsius line,
-                               const std::optional<TwoDates>& asked)
+                               const std::optional<TwoDates>& asked, std::optional<double> percent)
 {
+    const auto further = percent ? std::span<const double>{&*percent, 1} : std::span<const double>{};
     const auto nights = climate::PlaceNights::of(place);
-    LineAnswer answer{.dates = spot ? climate::dates_at_spot(place, line, spot->offset)
-                                    : climate::dates_of_lines(place, std::span{&line, 1}),
+    LineAnswer answer{.dates = spot ? climate::dates_at_spot(place, line, spot->offset, further)
+                                    : climate::dates_of_lines(place, std::span{&line, 1}, further),
                       .between = {},
                       .turn = nights.model().turn().last_day(),
                       .own = place.own != nullptr,
-                      .spot = std::move(spot)};
+                      .spot = std::move(spot),
+                      .percent = percent};
     if (asked) {
         const auto between = climate::nights_between(nights, asked->from, asked->to, line,
                                                      answer.spot ? answer.spot->offset : climate::NightOffset{});
@@ -92,7 +98,8 @@ public:
                 continue;
             }
             const auto free = of_.free_days.find(percent);
-            const QString chance = YearWords::chance(*share);
+            // By its own name, which no other chance has.
+            const QString chance = is_asked(percent) ? tr("%1 %").arg(of_percent(percent)) : YearWords::chance(*share);
             if (!rows.empty() && rows.back().front().toString() == chance) {
                 continue; // Two that are called alike say nothing more.
             }
@@ -138,6 +145,8 @@ public:
     }
 
 private:
+    bool is_asked(double percent) const { return answer_.percent && std::abs(percent - *answer_.percent) < 1e-9; }
+    QString of_percent(double percent) const { return words_.decimal(percent, std::floor(percent) < percent ? 1 : 0); }
     static QString none() { return QStringLiteral("–"); }
     QString day(const std::optional<calendar::DayOfYear>& day) const
     {
@@ -186,9 +195,18 @@ void NightLineModel::setPlace(int place)
     }
 }
 
-bool NightLineModel::ask(const QString& line, const QString& from, const QString& to)
+void NightLineModel::set_percent_wrong(bool wrong)
+{
+    if (wrong != percent_wrong_) {
+        percent_wrong_ = wrong;
+        emit percentWrongChanged();
+    }
+}
+
+bool NightLineModel::ask(const QString& line, const QString& from, const QString& to, const QString& percent)
 {
     clear_error();
+    set_percent_wrong(false);
     const auto typed = typed_temperature(line, look_.words);
     if (!typed.value) {
         fail_with(typed.trouble);
@@ -210,22 +228,33 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
         }
         asked = TwoDates{*first, *last};
     }
+    std::optional<double> further;
+    if (!percent.trimmed().isEmpty()) {
+        constexpr double kTenths = 10.0; // As it is shown.
+        const auto number = typed_decimal(percent, {"%"});
+        further = number ? std::optional{std::round(*number * kTenths) / kTenths} : std::nullopt;
+        if (!further || !(*further > 0.0 && *further < 100.0)) {
+            fail_with(tr("A further chance lies between 0 and 100 %, such as 7; or leave it blank."));
+            set_percent_wrong(true);
+            return false;
+        }
+    }
     work<LineAnswer>(
-        [load = load_, value = *typed.value, asked,
+        [load = load_, value = *typed.value, asked, further,
          spot = place_ > 0 ? std::optional{spots_[static_cast<std::size_t>(place_ - 1)].spot} : std::nullopt]() -> Result<LineAnswer> {
             const auto facts = load();
             if (!facts) {
                 return facts.error();
             }
             if (!spot) {
-                return line_answer(facts->climate, {}, value, asked);
+                return line_answer(facts->climate, {}, value, asked, further);
             }
             const auto household = facts->household();
             const auto* chosen = household.spot(*spot);
             if (chosen == nullptr || !home::is_outdoors(chosen->kind)) {
                 return Error{ErrorCode::NotFound, "the spot is not outdoors any more; choose another"};
             }
-            return line_answer(facts->climate, LineSpot{chosen->name, chosen->offset}, value, asked);
+            return line_answer(facts->climate, LineSpot{chosen->name, chosen->offset}, value, asked, further);
         },
         [this, asked](const Result<LineAnswer>& answer) {
             if (!answer) {

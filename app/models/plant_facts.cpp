@@ -2,6 +2,7 @@
 
 #include "app/models/event_words.h"
 #include "app/models/growth_facts.h"
+#include "app/models/kind_texts.h"
 #include "app/models/next_move.h"
 #include "app/models/word_form.h"
 #include "app/words/growing_words.h"
@@ -50,8 +51,8 @@ public:
         tell_chips();
         tell_growth(shown_, {records_, facts_, household_, plant_, where_, spots_, look_, archive}, asked.kind, judge);
         tell_needs();
-        tell_hazards();
-        tell_sources();
+        shown_.hazards = KindTexts::hazards(plant_, kind_);
+        shown_.notes = KindTexts::sources(kind_);
         tell_history(asked.newest);
         tell_photos(door);
         return std::move(shown_);
@@ -187,8 +188,7 @@ private:
 
     void tell_needs()
     {
-        const auto& lines = plant_.lines;
-        shown_.needs = NightNeeds{lines.lethal, lines.damage_begins, lines.safe_night, plant_.heat_limit, {}};
+        shown_.needs = KindTexts::needs(plant_);
         QString here;
         if (plant_.spot && household_.spot(*plant_.spot) != nullptr) {
             const auto day = spots_.on(*plant_.spot, look_.today);
@@ -199,56 +199,9 @@ private:
                                      .arg(words_.decimal(need, 1), words_.decimal(plant_.light_to_survive.moles(), 1),
                                           words_.decimal(day.light.moles(), 1));
         } else {
-            shown_.light_words = tr("Light: %1 mol/m² a day is good, %2 keeps it alive.")
-                                     .arg(words_.decimal(plant_.light_to_thrive.moles(), 1),
-                                          words_.decimal(plant_.light_to_survive.moles(), 1));
+            shown_.light_words = KindTexts::light(plant_, words_);
         }
-        shown_.needs_spoken = tr("Nights: lethal at %1, harm from %2, stress from %3 on, too hot from %4.%5")
-                                  .arg(words_.temperature(lines.lethal), words_.temperature(lines.damage_begins),
-                                       words_.temperature(lines.safe_night), words_.temperature(plant_.heat_limit), here);
-    }
-
-    void tell_hazards()
-    {
-        const QString short_words = hazard_in_short(plant_, kind_);
-        if (!short_words.isEmpty()) {
-            const QString rest = kind_ != nullptr && !kind_->hazards.empty()
-                                     ? upper_first(text(words::table_text(kind_->hazards))) + QLatin1Char('.')
-                                     : QString{};
-            shown_.hazards.push_back(
-                {upper_first(short_words) + QLatin1Char('.'),
-                 rest + tr(" Where it was eaten or hurts, ask a doctor or a vet."), true});
-        } else if (kind_ != nullptr) {
-            shown_.hazards.push_back({tr("Not known to be poisonous,"), tr("which is no proof."), false});
-        }
-        if (plant_.sulks) {
-            shown_.hazards.push_back({tr("Sheds leaves after any move,"), tr("whatever the temperature: move it seldom."), false});
-        }
-        if (plant_.must_dry) {
-            shown_.hazards.push_back({tr("Wants to dry right out"), tr("between waterings."), false});
-        }
-    }
-
-    void tell_sources()
-    {
-        if (kind_ == nullptr) {
-            shown_.notes.append(tr("A kind of your own: its figures are those that you gave."));
-            return;
-        }
-        shown_.notes.append(tr("Cold lines: %1 (%2 confidence).")
-                                .arg(text(words::rests_on(kind_->cold_evidence)), text(words::table_text(kind_->confidence))));
-        QStringList titles;
-        for (const auto key : split(kind_->sources, ';')) {
-            if (const auto* source = plants::PlantReference::built_in().source(trimmed(key))) {
-                titles.append(text(words::source_line(*source)));
-            }
-        }
-        if (!titles.isEmpty()) {
-            shown_.notes.append(tr("Sources: %1.").arg(titles.join(QStringLiteral("; "))));
-        }
-        if (!kind_->note.empty()) {
-            shown_.notes.append(text(words::table_text(kind_->note)));
-        }
+        shown_.needs_spoken = KindTexts::nights(plant_, here, words_);
     }
 
     /// When in the day, by whom, and the note, as far as they were said.

@@ -59,7 +59,7 @@ const plants::PlantKind& kind_of_light(plants::LightClass light)
 } // namespace
 
 PlantsForm::PlantsForm(YearWords words, QObject* parent)
-    : QObject(parent), words_(std::move(words)), found_({"words", "detail", "lines", "hazard", "sentence"}),
+    : QObject(parent), words_(std::move(words)), looked_(words_), found_({"words", "detail", "lines", "hazard", "sentence"}),
       picked_({"words", "second", "number", "where", "trouble", "sentence"}),
       places_rows_({"text", "number", "chosen", "reason"})
 {
@@ -232,7 +232,27 @@ void PlantsForm::pick(int row)
     if (row < 0 || row >= static_cast<int>(matches_.size())) {
         return;
     }
-    const auto& kind = *matches_[static_cast<std::size_t>(row)];
+    pick_kind(*matches_[static_cast<std::size_t>(row)]);
+}
+
+void PlantsForm::look(int row)
+{
+    if (row >= 0 && row < static_cast<int>(matches_.size())) {
+        looked_kind_ = matches_[static_cast<std::size_t>(row)];
+        looked_.show(*looked_kind_);
+    }
+}
+
+void PlantsForm::pickLooked()
+{
+    if (looked_.open() && looked_kind_ != nullptr) {
+        pick_kind(*looked_kind_);
+        looked_.close();
+    }
+}
+
+void PlantsForm::pick_kind(const plants::PlantKind& kind)
+{
     const auto there = std::ranges::find_if(drafts_, [&](const PlantDraft& of) {
         return !of.own && of.kind.botanical_name == kind.botanical_name;
     });
@@ -380,6 +400,7 @@ Result<std::vector<home::Plant>> PlantsForm::make(const std::function<std::optio
 void PlantsForm::clear()
 {
     drafts_.clear();
+    looked_.close();
     current_ = -1;
     find_.clear();
     search();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/kind_model.h"
 #include "app/models/sheet_rows.h"
 #include "app/models/year_words.h"
 #include "core/home/household.h"
@@ -64,6 +65,8 @@ class PlantsForm : public QObject {
     Q_PROPERTY(QString ownTrouble READ ownTrouble NOTIFY ownTroubleChanged)
     /// The field that is wrong: 0 name, 1 safe night, 2 damage, 3 lethal; -1: none.
     Q_PROPERTY(int ownTroubleField READ ownTroubleField NOTIFY ownTroubleChanged)
+    /// A kind that is looked at before it is picked.
+    Q_PROPERTY(lathhouse::models::KindModel* looked READ looked CONSTANT)
     Q_PROPERTY(QString unit READ unit CONSTANT)
     Q_PROPERTY(QString exampleSafe READ exampleSafe CONSTANT)
     Q_PROPERTY(QString exampleDamage READ exampleDamage CONSTANT)
@@ -80,6 +83,7 @@ public:
     int current() const { return current_; }
     void setCurrent(int current); ///< Ignored outside those picked.
     QString currentName() const;
+    KindModel* looked() { return &looked_; }
     SheetRows* places() { return &places_rows_; }
     QString ownTrouble() const { return own_trouble_; }
     int ownTroubleField() const { return own_trouble_field_; }
@@ -89,6 +93,10 @@ public:
 
     /// Picks the kind in that row of those found; one more of it where it is picked already.
     Q_INVOKABLE void pick(int row);
+    /// Shows what is known of the kind in that row of those found.
+    Q_INVOKABLE void look(int row);
+    /// Picks the one that is looked at, and closes it.
+    Q_INVOKABLE void pickLooked();
     Q_INVOKABLE void more(int row);
     Q_INVOKABLE void fewer(int row); ///< The last one takes the kind away.
     Q_INVOKABLE void standAt(int row, int place); ///< By the row among `places`.
@@ -114,6 +122,7 @@ private:
     void search();
     void show();
     void add(PlantDraft draft);
+    void pick_kind(const plants::PlantKind& kind);
     int free_at(const StandingPlace& place) const;
     int place_for(const PlantDraft& draft) const;
     const StandingPlace* place_of(int number) const;
@@ -124,6 +133,8 @@ private:
     QString find_;
     QString found_words_;
     std::vector<const plants::PlantKind*> matches_;
+    KindModel looked_;
+    const plants::PlantKind* looked_kind_ = nullptr;
     std::vector<PlantDraft> drafts_;
     std::vector<StandingPlace> places_;
     std::vector<std::string> taken_;

@@ -4,6 +4,10 @@
 
 namespace lathhouse::words {
 
+/// From today, how many days a calendar's file holds.
+inline constexpr int kUsualCalendarDays = 365;
+inline constexpr int kMostCalendarDays = 730;
+
 /// What a plant's days of hardening are called in a calendar.
 std::string hardening_in_calendar();
 

@@ -9,7 +9,10 @@
 namespace lathhouse::words {
 namespace {
 
-constexpr const char* kNoSource = "common practice, no source";
+std::string no_source()
+{
+    return phrase("common practice, no source");
+}
 
 /// Keys of the sources that are lists of poisonous or of harmless plants.
 constexpr std::array<std::string_view, 13> kToxicityLists{"ASPCA",   "ASPCAL",  "TXTOX",  "PENNTOX", "ORTOX",
@@ -47,12 +50,12 @@ std::string rests_on(plants::Evidence evidence)
     case plants::Evidence::Memory:
         break;
     }
-    return phrase("common practice, no source");
+    return no_source();
 }
 
 std::string rests_on_row(const plants::PlantKind& kind)
 {
-    return is_common_practice(kind) ? kNoSource : "its sources or common practice; not recorded which";
+    return is_common_practice(kind) ? no_source() : phrase("its sources or common practice; not recorded which");
 }
 
 std::string toxicity(plants::Toxicity toxicity)
@@ -77,36 +80,36 @@ std::string toxicity_rests_on(const plants::PlantKind& kind)
     const bool listed = std::ranges::any_of(keys_of(kind), [](std::string_view key) {
         return std::ranges::find(kToxicityLists, key) != kToxicityLists.end();
     });
-    return listed ? "a list of plants among its sources, and common practice" : kNoSource;
+    return listed ? phrase("a list of plants among its sources, and common practice") : no_source();
 }
 
 std::string light_class(plants::LightClass light)
 {
     switch (light) {
     case plants::LightClass::Low:
-        return "dim";
+        return phrase("dim");
     case plants::LightClass::Medium:
-        return "medium";
+        return phrase("medium");
     case plants::LightClass::High:
-        return "bright, without direct sun";
+        return phrase("bright, without direct sun");
     case plants::LightClass::VeryHigh:
         break;
     }
-    return "four hours of direct sun or more";
+    return phrase("four hours of direct sun or more");
 }
 
 std::string drying_class(std::string_view word)
 {
     if (word == "keep_moist") {
-        return "keep moist";
+        return phrase("keep moist");
     }
-    return word == "top_inch" ? "let the top 2 to 3 cm (inch) dry" : "let it dry right out";
+    return word == "top_inch" ? phrase("let the top 2 to 3 cm (inch) dry") : phrase("let it dry right out");
 }
 
 std::string source_line(const plants::Source& source)
 {
     if (source.key == plants::kCommonPractice) {
-        return phrase("common practice, no source");
+        return no_source();
     }
     return source.title + (source.publisher.empty() ? "" : ", " + source.publisher) +
            (source.year ? ", " + std::to_string(*source.year) : "");

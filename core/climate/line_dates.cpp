@@ -60,11 +60,12 @@ LineDates dates_of_lines(const PlaceClimate& place, std::span<const Celsius> lin
     return answer;
 }
 
-LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset)
+LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset,
+                        std::span<const double> further_percents)
 {
     const auto nights = PlaceNights::of(place);
     const Celsius open_air = line - offset.mean;
-    return {.lines = {nights.dates(line, {}, offset)},
+    return {.lines = {nights.dates(line, further_percents, offset)},
             .moved = nights.dates_from(open_air) != DatesFrom::Model,
             .error_days = nights.expected_error_days(place, open_air)};
 }

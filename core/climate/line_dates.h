@@ -28,7 +28,8 @@ LineDates dates_of_lines(const PlaceClimate& place, std::span<const Celsius> lin
 
 /// The dates of a line at a spot whose nights are warmer or colder than the open air by that; nobody counted there, so they
 /// are the model's, moved as those of the open air's line.
-LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset);
+LineDates dates_at_spot(const PlaceClimate& place, Celsius line, NightOffset offset,
+                        std::span<const double> further_percents = {});
 
 /// Nights at or below a line among those between two dates, and round them.
 struct NightsBetween {

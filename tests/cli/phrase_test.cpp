@@ -127,6 +127,7 @@ TEST(TableWords, CautionsHazardsCropsPestsAndCareAreAllTranslated)
     for (const auto& kind : plants::PlantReference::built_in().kinds()) {
         texts.insert(kind.hazards);
         texts.insert(kind.confidence);
+        texts.insert(kind.growth_season);
     }
     for (const auto& kind : plants::SeedReference::built_in().kinds()) {
         texts.insert({kind.name(), kind.before_sowing, kind.photoperiod_note, kind.confidence});

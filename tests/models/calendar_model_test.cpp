@@ -10,9 +10,8 @@ namespace {
 
 CalendarDoor calendar_of(plan::HouseholdFacts facts)
 {
-    return [facts = std::move(facts)](const std::filesystem::path& file, words::UnitSystem units, std::optional<int> alarm) {
-        constexpr int kDays = 60;
-        return cli::write_round_calendar(facts, kShownToday, kDays, alarm, units, file);
+    return [facts = std::move(facts)](const std::filesystem::path& file, words::UnitSystem units, int days, std::optional<int> alarm) {
+        return cli::write_round_calendar(facts, kShownToday, days, alarm, units, file);
     };
 }
 
@@ -20,6 +19,7 @@ TEST(CalendarModel, WritesTheTasksAndAsksBeforeItReplacesAFile)
 {
     const QTemporaryDir folder;
     CalendarModel model(calendar_of(plain_facts()), british_look());
+    model.setDays("60");
     model.write("  ");
     EXPECT_TRUE(model.error().contains("which file")) << model.error().toStdString();
     model.write(folder.filePath("tasks"));
@@ -46,6 +46,7 @@ TEST(CalendarModel, AnAlarmSoundsSoManyHoursBeforeTheDay)
 {
     const QTemporaryDir folder;
     CalendarModel model(calendar_of(plain_facts()), british_look());
+    model.setDays("60");
     const auto written = [&](int alarm) {
         model.setAlarm(alarm);
         model.write(folder.filePath("tasks.ics"), true);
@@ -59,6 +60,55 @@ TEST(CalendarModel, AnAlarmSoundsSoManyHoursBeforeTheDay)
     model.setAlarm(73);
     EXPECT_EQ(model.alarm(), 6);
     EXPECT_FALSE(written(-1).contains("VALARM"));
+}
+
+TEST(CalendarModel, HoldsSoManyDaysAsAreAskedFor)
+{
+    const QTemporaryDir folder;
+    int asked = 0;
+    CalendarModel model(
+        [&asked](const std::filesystem::path&, words::UnitSystem, int days, std::optional<int>) -> Result<std::size_t> {
+            asked = days;
+            return std::size_t{1};
+        },
+        british_look());
+    const auto days_of = [&](const QString& typed) {
+        asked = 0;
+        model.setDays(typed);
+        model.write(folder.filePath("tasks"));
+        wait_for(model);
+        return asked;
+    };
+    EXPECT_EQ(days_of(""), 365);
+    EXPECT_EQ(days_of(" 14 "), 14);
+    EXPECT_EQ(days_of("730"), 730);
+    EXPECT_FALSE(model.daysWrong());
+    for (const auto* wrong : {"0", "731", "2.5", "-3", "a month"}) {
+        EXPECT_EQ(days_of(wrong), 0) << wrong;
+        EXPECT_TRUE(model.daysWrong()) << wrong;
+        EXPECT_TRUE(model.error().contains("1 to 730")) << model.error().toStdString();
+    }
+    model.setDays("30");
+    EXPECT_FALSE(model.daysWrong());
+    EXPECT_EQ(days_of("30"), 30);
+    EXPECT_TRUE(model.error().isEmpty());
+}
+
+TEST(CalendarModel, AShorterSpellHoldsFewerTasks)
+{
+    const QTemporaryDir folder;
+    CalendarModel model(calendar_of(plain_facts()), british_look());
+    const auto events = [&](const QString& days) {
+        model.setDays(days);
+        model.write(folder.filePath("tasks.ics"), true);
+        wait_for(model);
+        QFile file(folder.filePath("tasks.ics"));
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll().count("BEGIN:VEVENT");
+    };
+    const auto month = events("30");
+    EXPECT_GT(month, 0);
+    EXPECT_GT(events("60"), month);
 }
 
 TEST(CalendarModel, AFolderThatCannotBeWrittenIsASentence)

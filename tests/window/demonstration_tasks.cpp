@@ -4,6 +4,7 @@
 #include "tests/climate/sample_table.h"
 #include "tests/window/demonstration_round.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QQmlEngine>
 #include <QTimer>
@@ -106,6 +107,7 @@ void DemonstrationRound::renew(const QString& kind)
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),
                           static_cast<QObject*>(&pages_->people),
+                          static_cast<QObject*>(&pages_->calendar),
                           static_cast<QObject*>(&pages_->settings)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);
     }
@@ -128,6 +130,20 @@ bool DemonstrationRound::isDone(int row) const
 bool DemonstrationRound::exists(const QString& name) const
 {
     return folder_ && QFileInfo::exists(folder_->filePath(name));
+}
+
+QString DemonstrationRound::contents(const QString& name) const
+{
+    QFile file(folder_ ? folder_->filePath(name) : QString{});
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString{};
+}
+
+models::CalendarDoor DemonstrationRound::calendar_door()
+{
+    return [](const std::filesystem::path& file, words::UnitSystem, int days, std::optional<int> alarm) -> Result<std::size_t> {
+        std::ofstream{file} << days << " days, alarm " << alarm.value_or(-1);
+        return static_cast<std::size_t>(days);
+    };
 }
 
 QString DemonstrationRound::writeRecord(const QString& name, bool fahrenheit) const

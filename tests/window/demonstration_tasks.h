@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/ask_model.h"
+#include "app/models/calendar_model.h"
 #include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_model.h"
@@ -51,6 +52,8 @@ public:
     QString error() const { return error_; }
     QString folder() const { return folder_ ? folder_->path() : QString{}; }
     Q_INVOKABLE bool exists(const QString& name) const;
+    /// What stands in a file of the folder; empty where there is none.
+    Q_INVOKABLE QString contents(const QString& name) const;
     /// Writes a table of daily lows and highs of fifteen years into the folder; its path.
     Q_INVOKABLE QString writeRecord(const QString& name, bool fahrenheit) const;
 
@@ -71,6 +74,7 @@ private:
         models::HomeDataModel keeping;
         models::HomeRecordModel record;
         models::HomePeopleModel people;
+        models::CalendarModel calendar;
         models::TonightModel tonight;
         models::SeedsModel seeds;
         models::HomeModel home;
@@ -84,10 +88,11 @@ private:
               models::PeopleDoor people_door)
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
-              people(std::move(people_door), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants),
+              people(std::move(people_door), look),
+              calendar(calendar_door(), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants),
               dose(models::jugs_in_memory(), kept, look.words), ask(plants)
         {
-            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings});
+            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar});
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &tonight, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &record, &models::SheetModel::follow);
@@ -95,6 +100,8 @@ private:
             QObject::connect(&record, &models::SheetModel::written, &home, &models::SheetModel::follow);
         }
     };
+    /// Its file says how many days were asked for, and the alarm.
+    static models::CalendarDoor calendar_door();
     std::unique_ptr<Pages> pages_;
     std::unique_ptr<models::RoundModel> model_;
     QString error_;

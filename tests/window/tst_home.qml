@@ -118,6 +118,41 @@ Item {
             compare((named("lineHead") as Text).text, open);
         }
 
+        function chances(): list<string> {
+            const line = household.home.line;
+            const said = [];
+            for (let row = 0; row < line.dates.count; ++row)
+                said.push(line.dates.at(row, "chance"));
+            return said;
+        }
+        function test_oneMoreChanceHasItsDates() {
+            const sheet = named("homeSheet") as SheetScroll;
+            sheet.reveal(named("lineLow"));
+            mouseClick(named("lineLow"));
+            type("2");
+            sheet.reveal(named("linePercent"));
+            mouseClick(named("linePercent"));
+            type("often");
+            keyClick(Qt.Key_Return);
+            verify(named("lineTrouble").visible);
+            verify((named("linePercent") as SheetField).wrong);
+            verify(!(named("lineLow") as SheetField).wrong);
+            verify(named("linePercent").activeFocus);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("7");
+            verify(!named("lineTrouble").visible);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.home.line, "working", false, 30000);
+            verify(chances().includes("7 %"));
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            keyClick(Qt.Key_Backspace);
+            sheet.reveal(named("lineAsk"));
+            mouseClick(named("lineAsk"));
+            tryCompare(household.home.line, "working", false, 30000);
+            verify(chances().length > 0);
+            verify(!chances().includes("7 %"));
+        }
+
         function test_aNightIsKeptWithAllThatWasRead() {
             mouseClick(named("section2"));
             const spots = household.home.entry.spots;

@@ -73,6 +73,28 @@ Item {
             verify(!named("dataWarning").visible);
         }
 
+        function test_theCalendarHoldsTheDaysThatAreAskedFor() {
+            const calendar = household.home.calendar;
+            fill("calendarField", household.folder + "/tasks.ics");
+            fill("calendarDaysField", "900");
+            press("calendarButton");
+            verify(calendar.daysWrong);
+            verify(named("calendarDaysField").activeFocus);
+            verify(named("calendarTrouble").visible);
+            verify(!household.exists("tasks.ics"));
+            fill("calendarDaysField", "30");
+            verify(!named("calendarTrouble").visible);
+            keyClick(Qt.Key_Return);
+            tryCompare(calendar, "working", false, 30000);
+            compare(household.contents("tasks.ics"), "30 days, alarm -1");
+            fill("calendarDaysField", "");
+            keyClick(Qt.Key_Backspace);
+            fill("calendarField", household.folder + "/year.ics");
+            press("calendarButton");
+            tryCompare(calendar, "working", false, 30000);
+            compare(household.contents("year.ics"), "365 days, alarm -1");
+        }
+
         function test_backsUpAfterTheQuestionByMouse() {
             fill("backupField", household.folder + "/one.zip");
             press("backupButton");

@@ -77,6 +77,71 @@ Item {
             compare(household.plants(), before);
         }
 
+        function test_aKindIsLookedAtByKeyboardAndPicked() {
+            const before = household.plants();
+            household.mend.addPlants();
+            settle();
+            type("oleander");
+            keyClick(Qt.Key_Down);
+            verify(named("kinds").activeFocus);
+            keyClick(Qt.Key_L);
+            tryVerify(() => findChild(sheet, "kindPick") !== null && named("kindPick").activeFocus);
+            compare((named("kindTitle") as Text).text, "Oleander");
+            verify((named("kindBotanical") as Text).text.includes("Nerium oleander"));
+            verify(named("kindHazard").visible);
+            compare(household.mend.plants.total, 0);
+            keyClick(Qt.Key_Escape);
+            verify(!household.mend.plants.looked.open);
+            compare(household.mend.form, MendModel.AddPlants);
+            tryVerify(() => named("kinds").activeFocus);
+            compare(household.mend.plants.total, 0);
+            keyClick(Qt.Key_L);
+            tryVerify(() => findChild(sheet, "kindPick") !== null && named("kindPick").activeFocus);
+            // Control and Enter is for this sheet, not for the form below.
+            keyClick(Qt.Key_Tab);
+            verify(named("kindClose").activeFocus);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.mend.form, MendModel.AddPlants);
+            verify(!household.mend.plants.looked.open);
+            tryVerify(() => named("kinds").activeFocus);
+            keyClick(Qt.Key_L);
+            tryVerify(() => findChild(sheet, "kindPick") !== null && named("kindPick").activeFocus);
+            keyClick(Qt.Key_Return);
+            compare(household.mend.plants.total, 1);
+            tryVerify(() => findChild(sheet, "kindPick") === null);
+            verify(named("kinds").activeFocus);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            settle();
+            compare(household.plants(), before + 1);
+        }
+
+        function test_aKindIsLookedAtByMouse() {
+            household.mend.addPlants();
+            settle();
+            type("lemon");
+            mouseClick(named("kindLook0"));
+            tryVerify(() => findChild(sheet, "kindPick") !== null && named("kindPick").visible);
+            compare(household.mend.plants.total, 0);
+            compare((named("kindTitle") as Text).text, household.mend.plants.found.at(0, "words"));
+            // The list below it takes no press.
+            mouseClick(named("kindRow0"));
+            compare(household.mend.plants.total, 0);
+            mouseClick(named("kindPick"));
+            compare(household.mend.plants.total, 1);
+            verify(!household.mend.plants.looked.open);
+            mouseClick(named("kindLook0"));
+            tryVerify(() => findChild(sheet, "kindClose") !== null && named("kindClose").visible);
+            mouseClick(named("kindClose"));
+            compare(household.mend.plants.total, 1);
+            tryVerify(() => findChild(sheet, "kindPick") === null);
+            // It goes with the form.
+            household.mend.plants.look(0);
+            verify(household.mend.plants.looked.open);
+            household.mend.leave();
+            verify(!household.mend.plants.looked.open);
+            tryVerify(() => findChild(sheet, "kindPick") === null);
+        }
+
         function test_aSpotIsChangedByMouse() {
             household.mend.editSpot(0);
             settle();
