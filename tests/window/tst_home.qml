@@ -107,7 +107,7 @@ Item {
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
             const open = (named("lineHead") as Text).text;
             compare(household.home.line.place, 0);
-            page.follow(named("linePlace1"));
+            (named("homeSheet") as SheetScroll).reveal(named("linePlace1"));
             mouseClick(named("linePlace1"));
             compare(household.home.line.place, 1);
             tryCompare(household.home.line, "working", false, 30000);
@@ -122,7 +122,7 @@ Item {
             mouseClick(named("section2"));
             const spots = household.home.entry.spots;
             compare(spots.count, household.home.spots.count);
-            page.follow(named("entryLowField"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryLowField"));
             mouseClick(named("entryLowField"));
             type("15");
             keyClick(Qt.Key_Tab);
@@ -136,9 +136,9 @@ Item {
             keyClick(Qt.Key_Tab);
             type("4");
             compare(household.home.entry.error, "");
-            page.follow(named("entrySky1"));
+            (named("homeSheet") as SheetScroll).reveal(named("entrySky1"));
             mouseClick(named("entrySky1"));
-            page.follow(named("entryKeep"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryKeep"));
             mouseClick(named("entryKeep"));
             tryCompare(household.home.entry, "working", false, 30000);
             settle();
