@@ -32,7 +32,8 @@ Item {
         /// What a screen reader finds of it, as it stands.
         function said(from: Item): var {
             let found = [];
-            for (const part of from.children) {
+            for (let at = 0; at < from.children.length; ++at) {
+                const part = from.children[at];
                 if (!part.visible)
                     continue;
                 if (part.Accessible.name !== "" && !part.Accessible.ignored)
@@ -48,7 +49,7 @@ Item {
                 {tag: "year", own: ["Year", "F6: the next part of the page; with Shift the one before"]},
                 {tag: "plants", own: ["Plants", "A plant’s page", "A photo", "C: compare the two that are marked"]},
                 {tag: "seeds", own: ["Seeds", "N: lots by name, or by their dates"]},
-                {tag: "home", own: ["Home", "Ctrl+L: under Thermometer: type last night’s low"]}
+                {tag: "home", own: ["Home", "Ctrl+L: under Thermometer: type last night’s low; under Journal: log something at a spot"]}
             ];
         }
         function test_eachPlaceHasItsOwn(row) {
