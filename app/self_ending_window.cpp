@@ -128,6 +128,7 @@ bool SelfEndingWindow::is_working() const
     const auto& of = models_;
     return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
            of.seeds.working() || of.home.working() || of.keeping.working() || of.record.working() || of.people.working() ||
+           (of.home.journal() != nullptr && of.home.journal()->working()) ||
            of.changes.working() || of.mend.working() || of.ask.working() || of.plant.comparison()->working();
 }
 

@@ -7,6 +7,7 @@
 #include "app/models/changes_model.h"
 #include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
+#include "app/models/home_journal_model.h"
 #include "app/models/home_model.h"
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
@@ -79,7 +80,7 @@ const std::vector<std::string>& window_pages()
 const std::vector<std::string>& home_sections()
 {
     static const std::vector<std::string> kSections{"place",  "spots", "thermometer", "record",
-                                                    "people", "data",  "settings"};
+                                                    "people", "journal", "data",    "settings"};
     return kSections;
 }
 
@@ -133,16 +134,21 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::HomePeopleModel people(std::move(options.people), look);
     const bool has_calendar = static_cast<bool>(options.calendar);
     models::CalendarModel calendar(std::move(options.calendar), look);
+    models::PhotoExportModel leaving(plants);
+    models::HomeJournalModel journal(options.door.load, options.folder, options.plants.record, look);
     models::HomeModel home(options.door, look);
     home.join({.keeping = &keeping,
                .record = has_record ? &record : nullptr,
                .people = has_people ? &people : nullptr,
                .settings = &settings,
-               .calendar = has_calendar ? &calendar : nullptr});
+               .calendar = has_calendar ? &calendar : nullptr,
+               .leaving = &leaving,
+               .journal = &journal});
     home.setSection(options.home_section);
     // A record changes the climate, and who reaches a spot the plan: all that rests on them is read anew, as after any
     // change of Home's.
-    for (models::SheetModel* section : {static_cast<models::SheetModel*>(&record), static_cast<models::SheetModel*>(&people)}) {
+    for (models::SheetModel* section : {static_cast<models::SheetModel*>(&record), static_cast<models::SheetModel*>(&people),
+                                        static_cast<models::SheetModel*>(&journal)}) {
         QObject::connect(section, &models::SheetModel::written, &home, [&home] {
             home.follow();
             emit home.written();

@@ -12,6 +12,8 @@ Item {
     property CalendarModel calendar: null
     /// Photographs on their way in; null where none can be taken.
     property PhotoImportModel coming: null
+    /// Photographs of all plants on their way out.
+    required property PhotoExportModel leaving
     required property bool narrow
     readonly property real leftWidth: root.narrow ? root.width : Math.round(root.width * 0.4)
     readonly property real rightX: root.narrow ? 0 : root.leftWidth + Theme.px(36)
@@ -277,6 +279,12 @@ Item {
         HomeCard {
             width: parent.width
             topPadding: Theme.px(10)
+        }
+        HomePhotosOut {
+            visible: root.keeping.keeps
+            width: parent.width
+            topPadding: Theme.px(10)
+            leaving: root.leaving
         }
         HomeWatch {
             visible: root.keeping.keeps && root.coming !== null

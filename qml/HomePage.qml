@@ -16,10 +16,11 @@ FocusScope {
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
     /// In the order of HomeModel.Section.
-    readonly property list<string> sections: [qsTr("Place"), qsTr("Spots"), qsTr("Thermometer"), qsTr("Own record"), qsTr("People and animals"), qsTr("Data and backup"), qsTr("Settings")]
+    readonly property list<string> sections: [qsTr("Place"), qsTr("Spots"), qsTr("Thermometer"), qsTr("Own record"), qsTr("People and animals"), qsTr("Journal"), qsTr("Data and backup"), qsTr("Settings")]
     readonly property bool placeShown: root.home.section === HomeModel.Place
     readonly property bool spotsShown: root.home.section === HomeModel.Spots
     readonly property bool nightsShown: root.home.section === HomeModel.Thermometer
+    readonly property bool journalShown: root.home.section === HomeModel.Journal
     readonly property bool ownShown: root.placeShown || root.spotsShown || root.nightsShown
     readonly property string overdue: root.home.keeping !== null && root.home.section !== HomeModel.Data ? root.home.keeping.overdue : ""
 
@@ -40,11 +41,13 @@ FocusScope {
         else if (event.key === Qt.Key_Up && !control)
             root.step(-1);
         else if (event.key === Qt.Key_PageDown)
-            sheet.page(1);
+            root.page(1);
         else if (event.key === Qt.Key_PageUp)
-            sheet.page(-1);
+            root.page(-1);
         else if (event.key === Qt.Key_L && control && root.nightsShown)
             nights.focusField();
+        else if (event.key === Qt.Key_L && control && root.journalShown)
+            (more.item as HomeJournal).openLog();
         else if (event.key === Qt.Key_F5)
             root.home.reload();
         else
@@ -66,8 +69,16 @@ FocusScope {
             root.home.spot += by;
         else if (root.nightsShown)
             root.home.outdoor += by;
+        else if (root.journalShown && sheet.activeFocus)
+            (more.item as HomeJournal).focusRows();
         else
             sheet.scroll(by * 0.1 * sheet.height);
+    }
+    function page(by: int): void {
+        if (root.journalShown && sheet.activeFocus)
+            (more.item as HomeJournal).focusRows();
+        else
+            sheet.page(by);
     }
     onHomeChanged: root.fill()
     Component.onCompleted: root.fill()
@@ -80,8 +91,11 @@ FocusScope {
         } else if (root.home.section === HomeModel.People) {
             more.setSource("HomePeople.qml", { objectName: "homePeople", people: root.home.people, narrow: narrow });
             root.home.people.start();
+        } else if (root.home.section === HomeModel.Journal) {
+            more.setSource("HomeJournal.qml", { objectName: "homeJournal", journal: root.home.journal, narrow: narrow, room: Qt.binding(() => sheet.height - Theme.px(12)) });
+            root.home.journal.look();
         } else if (root.home.section === HomeModel.Data) {
-            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, calendar: root.home.calendar, coming: root.coming, narrow: narrow });
+            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, calendar: root.home.calendar, leaving: root.home.leaving, coming: root.coming, narrow: narrow });
             root.home.keeping.look();
         } else if (root.home.section === HomeModel.Settings) {
             more.setSource("HomeSettings.qml", { objectName: "homeSettings", settings: root.home.settings });

@@ -108,7 +108,7 @@ SheetFrame {
         keys: [qsTr("Left, Right"), qsTr("the section before, the next one"),
             qsTr("Up, Down"), qsTr("what is above in the section, what is below"),
             "T", qsTr("what is drawn as a table, and back"),
-            qsTr("Ctrl+L"), qsTr("under Thermometer: type last night’s low"),
+            qsTr("Ctrl+L"), qsTr("under Thermometer: type last night’s low; under Journal: log something at a spot"),
             "F5", qsTr("read the household again")]
     }
     KeyList {

@@ -1,13 +1,15 @@
 import QtQuick
 import Lathhouse.Models
 
-// Photographs of a plant written out for others: all of them, a strip over time, or the two side by side.
+// Photographs written out for others. Of a plant: all of them, a strip over time, or the two side by side; of the household: all.
 Column {
     id: root
 
     required property PhotoExportModel leaving
     /// Whether two lie side by side.
     required property bool two
+    /// Whether they are of the whole household.
+    property bool ofAll: false
     property int what: PhotoExportModel.AllOfIt
     property bool withPlace: false
     readonly property bool files: root.what === PhotoExportModel.AllOfIt
@@ -35,6 +37,7 @@ Column {
     }
 
     ChoiceChips {
+        visible: !root.ofAll
         width: parent.width
         title: qsTr("Write out")
         part: "writeOut"

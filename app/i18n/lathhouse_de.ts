@@ -1455,6 +1455,96 @@
     </message>
 </context>
 <context>
+    <name>HomeJournal</name>
+    <message>
+        <source>What happened in the household</source>
+        <translation>Was im Haushalt geschah</translation>
+    </message>
+    <message>
+        <source>Words to look for: a plant, a spot, what, when</source>
+        <translation>Gesuchte Wörter: eine Pflanze, ein Platz, was, wann</translation>
+    </message>
+    <message>
+        <source>words to look for</source>
+        <translation>gesuchte Wörter</translation>
+    </message>
+    <message>
+        <source>Log something at a spot</source>
+        <translation>An einem Platz eintragen</translation>
+    </message>
+    <message>
+        <source>Control and L. Of a plant it is logged under Plants.</source>
+        <translation>Strg und L. Von einer Pflanze wird es unter Pflanzen eingetragen.</translation>
+    </message>
+    <message>
+        <source>The journal is being read.</source>
+        <translation>Das Journal wird gelesen.</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+</context>
+<context>
+    <name>HomeJournalLog</name>
+    <message>
+        <source>At which spot</source>
+        <translation>An welchem Platz</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Durchgesehen</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Behandelt</translation>
+    </message>
+    <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Womit, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Notiz, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>How many days ago, blank for today</source>
+        <translation>Vor wie vielen Tagen, leer für heute</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>vor 0 Tagen</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
+        <source>Keep in the journal</source>
+        <translation>Ins Journal</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightEntry</name>
     <message>
         <source>A night with all that was read, also in a room</source>
@@ -1674,6 +1764,10 @@
         <translation>Menschen und Tiere</translation>
     </message>
     <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
         <source>Data and backup</source>
         <translation>Daten und Sicherung</translation>
     </message>
@@ -1753,6 +1847,17 @@
     <message>
         <source>Out of reach of %1</source>
         <translation>Außer Reichweite von %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePhotosOut</name>
+    <message>
+        <source>Photographs as files</source>
+        <translation>Fotos als Dateien</translation>
+    </message>
+    <message>
+        <source>Those of all plants, each under its date and its plant’s name. What is in the household stays as it is.</source>
+        <translation>Die aller Pflanzen, jedes unter seinem Datum und dem Namen seiner Pflanze. Was im Haushalt liegt, bleibt, wie es ist.</translation>
     </message>
 </context>
 <context>
@@ -2589,8 +2694,8 @@
         <translation>Strg+L</translation>
     </message>
     <message>
-        <source>under Thermometer: type last night’s low</source>
-        <translation>unter Thermometer: den Tiefstwert der letzten Nacht eintippen</translation>
+        <source>under Thermometer: type last night’s low; under Journal: log something at a spot</source>
+        <translation>unter Thermometer: den Tiefstwert der letzten Nacht eintippen; unter Journal: an einem Platz eintragen</translation>
     </message>
     <message>
         <source>Everywhere</source>
@@ -8312,6 +8417,73 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::HomeJournalModel</name>
+    <message>
+        <source>plant %1</source>
+        <translation>Pflanze %1</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>im Rundgang abgehakt</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>im Rundgang verschoben</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>im Rundgang ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the journal yet.</source>
+        <translation>Im Journal steht noch nichts.</translation>
+    </message>
+    <message>
+        <source>One line.</source>
+        <translation>Eine Zeile.</translation>
+    </message>
+    <message>
+        <source>%1 lines, the newest first.</source>
+        <translation>%1 Zeilen, die neueste zuerst.</translation>
+    </message>
+    <message>
+        <source>None of %1 lines has these words.</source>
+        <translation>Keine von %1 Zeilen hat diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Lines with these words: %1 of %2.</source>
+        <translation>Zeilen mit diesen Wörtern: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Say at which spot it happened.</source>
+        <translation>Sagen, an welchem Platz es geschah.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it happened, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen es geschah, 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>Write what is to be kept.</source>
+        <translation>Schreiben, was ins Journal soll.</translation>
+    </message>
+    <message>
+        <source>Kept: %1, %2. Undo above the pages takes it back.</source>
+        <translation>Gespeichert: %1, %2. Rückgängig über den Seiten nimmt es zurück.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::HomeModel</name>
     <message>
         <source>%1: %2 to %3 moles of light a day through the year</source>
@@ -10477,6 +10649,10 @@ liegen im Band</translation>
     <message>
         <source>there is a plant &quot;%1&quot; already</source>
         <translation>es gibt schon eine Pflanze „%1“</translation>
+    </message>
+    <message>
+        <source>the spot is not there any more</source>
+        <translation>der Platz ist nicht mehr da</translation>
     </message>
     <message>
         <source>the plant is not there any more</source>

@@ -1455,6 +1455,96 @@
     </message>
 </context>
 <context>
+    <name>HomeJournal</name>
+    <message>
+        <source>What happened in the household</source>
+        <translation>Qué pasó en el hogar</translation>
+    </message>
+    <message>
+        <source>Words to look for: a plant, a spot, what, when</source>
+        <translation>Palabras que buscar: una planta, un sitio, qué, cuándo</translation>
+    </message>
+    <message>
+        <source>words to look for</source>
+        <translation>palabras que buscar</translation>
+    </message>
+    <message>
+        <source>Log something at a spot</source>
+        <translation>Anotar algo en un sitio</translation>
+    </message>
+    <message>
+        <source>Control and L. Of a plant it is logged under Plants.</source>
+        <translation>Control y L. Lo de una planta se anota en Plantas.</translation>
+    </message>
+    <message>
+        <source>The journal is being read.</source>
+        <translation>Se está leyendo el diario.</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Diario</translation>
+    </message>
+</context>
+<context>
+    <name>HomeJournalLog</name>
+    <message>
+        <source>At which spot</source>
+        <translation>En qué sitio</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Revisado</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Tratado</translation>
+    </message>
+    <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Con qué, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Note, may be left blank</source>
+        <translation>Nota, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>How many days ago, blank for today</source>
+        <translation>Hace cuántos días, en blanco si es hoy</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>hace 0 días</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
+        <source>Keep in the journal</source>
+        <translation>Guardar en el diario</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejar</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightEntry</name>
     <message>
         <source>A night with all that was read, also in a room</source>
@@ -1674,6 +1764,10 @@
         <translation>Personas y animales</translation>
     </message>
     <message>
+        <source>Journal</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
         <source>Data and backup</source>
         <translation>Datos y copias</translation>
     </message>
@@ -1753,6 +1847,17 @@
     <message>
         <source>Out of reach of %1</source>
         <translation>Fuera del alcance de %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePhotosOut</name>
+    <message>
+        <source>Photographs as files</source>
+        <translation>Fotos como archivos</translation>
+    </message>
+    <message>
+        <source>Those of all plants, each under its date and its plant’s name. What is in the household stays as it is.</source>
+        <translation>Las de todas las plantas, cada una con su fecha y el nombre de su planta. Lo que está en el hogar queda como está.</translation>
     </message>
 </context>
 <context>
@@ -2589,8 +2694,8 @@
         <translation>Ctrl+L</translation>
     </message>
     <message>
-        <source>under Thermometer: type last night’s low</source>
-        <translation>en Termómetro: escribir la mínima de anoche</translation>
+        <source>under Thermometer: type last night’s low; under Journal: log something at a spot</source>
+        <translation>en Termómetro: escribir la mínima de la última noche; en Diario: anotar algo en un sitio</translation>
     </message>
     <message>
         <source>Everywhere</source>
@@ -8312,6 +8417,73 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::HomeJournalModel</name>
+    <message>
+        <source>plant %1</source>
+        <translation>planta %1</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>marcado en la ronda</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>aplazado en la ronda</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>omitido en la ronda</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the journal yet.</source>
+        <translation>En el diario aún no hay nada.</translation>
+    </message>
+    <message>
+        <source>One line.</source>
+        <translation>Una línea.</translation>
+    </message>
+    <message>
+        <source>%1 lines, the newest first.</source>
+        <translation>%1 líneas, la más reciente primero.</translation>
+    </message>
+    <message>
+        <source>None of %1 lines has these words.</source>
+        <translation>Ninguna de %1 líneas tiene estas palabras.</translation>
+    </message>
+    <message>
+        <source>Lines with these words: %1 of %2.</source>
+        <translation>Líneas con estas palabras: %1 de %2.</translation>
+    </message>
+    <message>
+        <source>Say at which spot it happened.</source>
+        <translation>Decir en qué sitio pasó.</translation>
+    </message>
+    <message>
+        <source>Write how many days ago it happened, 0 to %1.</source>
+        <translation>Escribir hace cuántos días pasó, de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>Write what is to be kept.</source>
+        <translation>Escribir lo que se va a guardar.</translation>
+    </message>
+    <message>
+        <source>Kept: %1, %2. Undo above the pages takes it back.</source>
+        <translation>Guardado: %1, %2. Deshacer, encima de las páginas, lo anula.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::HomeModel</name>
     <message>
         <source>%1: %2 to %3 moles of light a day through the year</source>
@@ -10477,6 +10649,10 @@ están en la banda</translation>
     <message>
         <source>there is a plant &quot;%1&quot; already</source>
         <translation>ya hay una planta «%1»</translation>
+    </message>
+    <message>
+        <source>the spot is not there any more</source>
+        <translation>el sitio ya no está</translation>
     </message>
     <message>
         <source>the plant is not there any more</source>

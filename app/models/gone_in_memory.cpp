@@ -41,6 +41,13 @@ bool ends_plant(home::EventKind kind)
 
 Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& event)
 {
+    if (!event.plant) {
+        if (event.spot && facts.as_told.spot(*event.spot) == nullptr) {
+            return Error{ErrorCode::NotFound, words::phrase("the spot is not there any more")};
+        }
+        facts.events.push_back(event);
+        return {};
+    }
     const auto plant =
         std::ranges::find_if(facts.as_told.plants, [&](const home::Plant& of) { return of.id == event.plant; });
     if (plant == facts.as_told.plants.end()) {

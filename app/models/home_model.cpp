@@ -61,6 +61,8 @@ bool HomeModel::has(int section) const
         return sections_.record != nullptr;
     case People:
         return sections_.people != nullptr;
+    case Journal:
+        return sections_.journal != nullptr;
     case Data:
         return sections_.keeping != nullptr;
     case Settings:
@@ -192,6 +194,9 @@ void HomeModel::read()
             emit homeChanged();
             if (sections_.keeping != nullptr) { // Its line on the last backup stands over every section.
                 sections_.keeping->start();
+            }
+            if (sections_.journal != nullptr) { // What changes the household stands in it.
+                sections_.journal->follow();
             }
         });
 }

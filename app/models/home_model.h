@@ -3,11 +3,13 @@
 #include "app/models/calendar_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_facts.h"
+#include "app/models/home_journal_model.h"
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
 #include "app/models/night_entry_model.h"
 #include "app/models/night_line_model.h"
+#include "app/models/photo_export_model.h"
 #include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
 
@@ -19,7 +21,9 @@ struct HomeSections {
     HomeRecordModel* record = nullptr;
     HomePeopleModel* people = nullptr;
     SettingsModel* settings = nullptr;
-    CalendarModel* calendar = nullptr; ///< A part of the section Data.
+    CalendarModel* calendar = nullptr; ///< A part of the section Data, as the next.
+    PhotoExportModel* leaving = nullptr; ///< Of the household.
+    HomeJournalModel* journal = nullptr;
 };
 
 /// The page Home: the place, its spots' light, and their thermometers. (Its base is named in full for the type
@@ -35,6 +39,8 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::HomePeopleModel* people READ people CONSTANT)
     Q_PROPERTY(lathhouse::models::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(lathhouse::models::CalendarModel* calendar READ calendar CONSTANT)
+    Q_PROPERTY(lathhouse::models::PhotoExportModel* leaving READ leaving CONSTANT)
+    Q_PROPERTY(lathhouse::models::HomeJournalModel* journal READ journal CONSTANT)
     /// Nights at or below a line of one's own.
     Q_PROPERTY(lathhouse::models::NightLineModel* line READ line CONSTANT)
     /// How right the kept forecasts were; roles: ahead, nights, error, miss, season, sentence.
@@ -69,9 +75,9 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(bool aboutFile READ aboutFile NOTIFY aboutFileChanged)
 
 public:
-    enum Section { Place, Spots, Thermometer, Record, People, Data, Settings };
+    enum Section { Place, Spots, Thermometer, Record, People, Journal, Data, Settings };
     Q_ENUM(Section)
-    static constexpr int kSections = 7;
+    static constexpr int kSections = 8;
 
     HomeModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
 
@@ -87,6 +93,8 @@ public:
     HomePeopleModel* people() const { return sections_.people; }
     SettingsModel* settings() const { return sections_.settings; }
     CalendarModel* calendar() const { return sections_.calendar; }
+    PhotoExportModel* leaving() const { return sections_.leaving; }
+    HomeJournalModel* journal() const { return sections_.journal; }
     NightLineModel* line() { return &line_; }
     NightEntryModel* entry() { return &entry_; }
     SheetRows* forecasts() { return &forecasts_; }

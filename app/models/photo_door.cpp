@@ -143,7 +143,7 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         report.files.insert(report.files.end(), nameless.begin(), nameless.end());
         return report;
     };
-    door.write_out = [folder](home::PlantId plant, const std::filesystem::path& target, journal::PhotoPosition position,
+    door.write_out = [folder](std::optional<home::PlantId> plant, const std::filesystem::path& target, journal::PhotoPosition position,
                               const journal::ImportProgress& progress,
                               const std::atomic<bool>& stop) -> Result<journal::PhotoExport> {
         auto opened = opened_folder(folder);
@@ -170,7 +170,7 @@ PhotoDoor no_photos(Error why)
                             const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
             .import_named = [why](const std::vector<std::filesystem::path>&, calendar::Instant, const journal::ImportProgress&,
                                   const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
-            .write_out = [why](home::PlantId, const std::filesystem::path&, journal::PhotoPosition, const journal::ImportProgress&,
+            .write_out = [why](std::optional<home::PlantId>, const std::filesystem::path&, journal::PhotoPosition, const journal::ImportProgress&,
                                const std::atomic<bool>&) -> Result<journal::PhotoExport> { return why; }};
 }
 

@@ -30,8 +30,8 @@ struct PhotoDoor {
     std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, calendar::Instant entered,
                                                 const journal::ImportProgress&, const std::atomic<bool>& stop)>
         import_named;
-    /// Writes the photos of a plant into a folder, which is made; as journal::export_photos. Errors: as opening the household.
-    std::function<Result<journal::PhotoExport>(home::PlantId, const std::filesystem::path& folder, journal::PhotoPosition,
+    /// Writes the photos of a plant, or all of them, into a folder, which is made; as journal::export_photos. Errors: as opening the household.
+    std::function<Result<journal::PhotoExport>(std::optional<home::PlantId>, const std::filesystem::path& folder, journal::PhotoPosition,
                                                const journal::ImportProgress&, const std::atomic<bool>& stop)>
         write_out;
 };

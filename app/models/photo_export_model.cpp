@@ -9,9 +9,11 @@
 namespace lathhouse::models {
 
 PhotoExportModel::PhotoExportModel(PlantsModel& plants, const PhotosModel& album, QObject* parent)
-    : SheetModel(parent), plants_(plants), album_(album)
+    : SheetModel(parent), plants_(plants), album_(&album)
 {
 }
+
+PhotoExportModel::PhotoExportModel(PlantsModel& plants, QObject* parent) : SheetModel(parent), plants_(plants), album_(nullptr) {}
 
 PhotoExportModel::~PhotoExportModel()
 {
@@ -66,7 +68,7 @@ std::optional<int> PhotoExportModel::whole(Answer answer, const QString& typed, 
 void PhotoExportModel::write(int what, const QString& path, bool with_position, bool replace, const QString& height,
                              const QString& columns, const QString& count)
 {
-    if (running_ || working()) {
+    if (running_ || working() || (what != AllOfIt && album_ == nullptr)) {
         return;
     }
     clear();
@@ -113,7 +115,7 @@ void PhotoExportModel::write_files(const QString& folder, bool with_position)
     *stop_ = false;
     running_ = true;
     done_ = 0;
-    total_ = album_.count();
+    total_ = album_ != nullptr ? album_->count() : 0;
     emit progressChanged();
     const journal::ImportProgress told = [this](std::size_t done, std::size_t total) {
         QMetaObject::invokeMethod(
@@ -126,7 +128,7 @@ void PhotoExportModel::write_files(const QString& folder, bool with_position)
             Qt::QueuedConnection);
     };
     work<journal::PhotoExport>(
-        [out = plants_.door().photos.write_out, plant = plants_.opened(), target = to_path(folder), told, stop = stop_,
+        [out = plants_.door().photos.write_out, plant = album_ != nullptr ? std::optional{plants_.opened()} : std::nullopt, target = to_path(folder), told, stop = stop_,
          position = with_position ? journal::PhotoPosition::Stays : journal::PhotoPosition::IsTakenOut] {
             return out(plant, target, position, told, *stop);
         },
@@ -155,8 +157,8 @@ void PhotoExportModel::write_sheet(int what, const QString& file, const journal:
 {
     std::vector<home::Photo> photos;
     if (what == Comparison) {
-        if (album_.photo() != nullptr && album_.photo_beside() != nullptr) {
-            photos = {*album_.photo(), *album_.photo_beside()};
+        if (album_->photo() != nullptr && album_->photo_beside() != nullptr) {
+            photos = {*album_->photo(), *album_->photo_beside()};
         }
     } else if (const auto ground = plants_.facts().ground) {
         const auto all = ground->book.archive->photos(plants_.opened());

@@ -9,8 +9,8 @@
 
 namespace lathhouse::models {
 
-/// Photos of the plant whose page is open that are written out for others: all of them as files, a strip of them over time, or
-/// the two that lie side by side as one picture. In a thread of its own, which shows how far it is and can be stopped.
+/// Photos that are written out for others. Of the plant whose page is open: all of them as files, a strip of them over time, or
+/// the two that lie side by side as one picture. Of the household: all of them as files. In a thread of its own, which shows how far it is and can be stopped.
 class PhotoExportModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
@@ -32,6 +32,8 @@ public:
     Q_ENUM(Answer)
 
     PhotoExportModel(PlantsModel& plants, const PhotosModel& album, QObject* parent = nullptr);
+    /// Of the household, with those that no plant was given yet.
+    explicit PhotoExportModel(PlantsModel& plants, QObject* parent = nullptr);
     ~PhotoExportModel() override;
 
     bool running() const { return running_; }
@@ -70,7 +72,7 @@ private:
     void write_sheet(int what, const QString& file, const journal::SheetForm& form, int count);
 
     PlantsModel& plants_;
-    const PhotosModel& album_;
+    const PhotosModel* album_; ///< Null of the household.
     std::shared_ptr<std::atomic<bool>> stop_ = std::make_shared<std::atomic<bool>>(false);
     bool running_ = false;
     bool file_is_there_ = false;

@@ -145,6 +145,22 @@ TEST_F(PhotosOfAPlant, AreWrittenOutAsFilesAStripAndTwoSideBySide)
     EXPECT_GT(picture->picture.width, picture->picture.height);
 }
 
+TEST_F(PhotosOfAPlant, AreWrittenOutWithThoseOfTheOthers)
+{
+    bring({write("a.jpg", 1, "2026-05-01T10:00:00"), write("b.jpg", 2, "2026-05-10T10:00:00")});
+    ASSERT_TRUE(page_->coming()->add({write("c.jpg", 3, "2026-05-12T10:00:00")}, plain_facts().as_told.plants[1].id));
+    settle();
+    PhotoExportModel leaving(*plants_);
+    leaving.write(PhotoExportModel::AllOfIt, QString::fromStdString((root_ / "all").string()));
+    wait_for(leaving);
+    EXPECT_EQ(leaving.error(), "");
+    EXPECT_TRUE(leaving.said().startsWith("Wrote 3 photographs")) << leaving.said().toStdString();
+    EXPECT_EQ(std::distance(fs::directory_iterator{root_ / "all"}, fs::directory_iterator{}), 3);
+    leaving.write(PhotoExportModel::Strip, QString::fromStdString((root_ / "strip.jpg").string()));
+    wait_for(leaving);
+    EXPECT_FALSE(fs::exists(root_ / "strip.jpg"));
+}
+
 TEST_F(PhotosOfAPlant, WithoutADateAreAskedAboutBeforeTheyComeIn)
 {
     auto& coming = *page_->coming();

@@ -84,11 +84,13 @@ void DemonstrationRound::renew(const QString& kind)
     }
     std::optional<std::filesystem::path> folder;
     auto folder_before = std::exchange(folder_, std::make_unique<QTemporaryDir>());
-    if (kind == QLatin1String("folder")) {
+    if (kind.startsWith(QLatin1String("folder"))) {
         folder = std::filesystem::path{folder_->path().toStdString()} / "home";
-        if (const auto made = journal::create_demonstration(*folder, {.today = kToday}); !made) {
+        if (const auto made = journal::create_demonstration(*folder, {.today = kToday}, kind == QLatin1String("folder photos") ? 3 : 0);
+            !made) {
             error_ = models::text(made.error().message);
         }
+        plants.photos = models::photos_in_folder(*folder);
     }
     const models::ShownUnits units;
     const auto kept = std::make_shared<models::KeptSettings>(folder_->filePath(QStringLiteral("window.ini")));
@@ -106,7 +108,7 @@ void DemonstrationRound::renew(const QString& kind)
                           static_cast<QObject*>(&pages_->seeds), static_cast<QObject*>(&pages_->plants),
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),
-                          static_cast<QObject*>(&pages_->people),
+                          static_cast<QObject*>(&pages_->people), static_cast<QObject*>(&pages_->leaving), static_cast<QObject*>(&pages_->journal),
                           static_cast<QObject*>(&pages_->calendar),
                           static_cast<QObject*>(&pages_->settings)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);

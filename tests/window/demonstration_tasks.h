@@ -60,7 +60,7 @@ public:
     /// A round as at the start; "empty" has no plants, "broken" cannot be read, "cold" has a cold night ahead,
     /// "seeds" has lots of seed, "harm" has growth to be judged, "photos" drawn photos besides,
     /// "undated" has two photos on their way in that do not say when they were taken,
-    /// "folder" keeps the same household in a folder of its own.
+    /// "folder" keeps the same household in a folder of its own, "folder photos" with three photos.
     Q_INVOKABLE void renew(const QString& kind = {});
     Q_INVOKABLE bool isDone(int row) const;
     Q_INVOKABLE QString taskOf(int row) const;
@@ -77,8 +77,10 @@ private:
         models::CalendarModel calendar;
         models::TonightModel tonight;
         models::SeedsModel seeds;
-        models::HomeModel home;
         models::PlantsModel plants;
+        models::PhotoExportModel leaving;
+        models::HomeJournalModel journal;
+        models::HomeModel home;
         models::PlantModel plant;
         models::DoseModel dose;
         models::AskModel ask;
@@ -88,14 +90,15 @@ private:
               models::PeopleDoor people_door)
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
-              people(std::move(people_door), look),
-              calendar(calendar_door(), look), tonight(door, look), seeds(door, look), home(door, look), plants(plants_door, look), plant(plants),
+              people(std::move(people_door), look), calendar(calendar_door(), look), tonight(door, look), seeds(door, look), plants(plants_door, look), leaving(plants),
+              journal(door.load, {}, plants_door.record, look), home(door, look), plant(plants),
               dose(models::jugs_in_memory(), kept, look.words), ask(plants)
         {
-            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar});
+            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar, .leaving = &leaving, .journal = &journal});
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &tonight, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &record, &models::SheetModel::follow);
+            QObject::connect(&journal, &models::SheetModel::written, &home, &models::SheetModel::follow);
             QObject::connect(&people, &models::SheetModel::written, &home, &models::SheetModel::follow);
             QObject::connect(&record, &models::SheetModel::written, &home, &models::SheetModel::follow);
         }

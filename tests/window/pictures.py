@@ -14,7 +14,7 @@ import subprocess
 import sys
 
 PAGES = ["round", "year", "plants", "plant", "compare", "seeds", "home-place", "home-spots", "home-thermometer",
-         "home-record", "home-people", "home-data", "home-settings", "add-plants", "kind", "change-plant", "add-spots",
+         "home-record", "home-people", "home-journal", "home-data", "home-settings", "add-plants", "kind", "change-plant", "add-spots",
          "change-spot", "change-place", "add-lot", "ask-cold", "ask-damage", "ask-spray", "ask-course",
          "ask-water", "keys"]
 STARTS = ["start-1", "start-2", "start-3"]

@@ -240,6 +240,31 @@ Item {
             verify((named("said5") as Text).text.includes(household.folder + "/back"));
         }
 
+        function test_photosOfAllAreWrittenWithoutTheirPlaceByMouseAndKeyboard() {
+            open("folder photos");
+            const leaving = household.home.leaving;
+            const out = named("photosOut");
+            const inside = name => {
+                const found = findChild(out, name) as Item;
+                (named("homeSheet") as SheetScroll).reveal(found);
+                return found;
+            };
+            verify(!findChild(out, "writeOut0").visible);
+            mouseClick(inside("writeOutButton"));
+            verify(leaving.error.includes("which folder"));
+            fill("writeToField", household.folder + "/pictures");
+            keyClick(Qt.Key_Return);
+            tryCompare(leaving, "working", false, 30000);
+            compare(leaving.error, "");
+            verify(leaving.said.startsWith("Wrote 3 photographs"), leaving.said);
+            verify(leaving.said.includes("taken out"));
+            verify(household.exists("pictures"));
+            mouseClick(inside("writePlace1"));
+            mouseClick(inside("writeOutButton"));
+            tryCompare(leaving, "working", false, 30000);
+            verify(leaving.said.includes("some may say where"), leaving.said);
+        }
+
         function test_lineOnTheLastBackupStandsOverEverySection() {
             household.home.section = HomeModel.Place;
             verify(named("backupLine").visible);

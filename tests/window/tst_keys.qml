@@ -47,9 +47,9 @@ Item {
             return [
                 {tag: "round", own: ["Round", "B: what to look at before a spray"]},
                 {tag: "year", own: ["Year", "F6: the next part of the page; with Shift the one before"]},
-                {tag: "plants", own: ["Plants", "A plant’s page", "A photo", "C: compare the two that are marked"]},
+                {tag: "plants", own: ["Plants", "A plant’s page", "A photo", "Adding plants", "C: compare the two that are marked"]},
                 {tag: "seeds", own: ["Seeds", "N: lots by name, or by their dates"]},
-                {tag: "home", own: ["Home", "Ctrl+L: under Thermometer: type last night’s low"]}
+                {tag: "home", own: ["Home", "Ctrl+L: under Thermometer: type last night’s low; under Journal: log something at a spot"]}
             ];
         }
         function test_eachPlaceHasItsOwn(row) {

@@ -1,0 +1,148 @@
+import QtQuick
+import QtTest
+import Lathhouse.Models
+import Lathhouse.Testing
+import Lathhouse.Ui
+
+// The journal of the household by mouse and by keyboard.
+Item {
+    id: root
+    width: 1280
+    height: 744
+
+    DemonstrationRound {
+        id: household
+    }
+    HomePage {
+        id: page
+        anchors.fill: parent
+        home: household.home
+        narrow: false
+        focus: true
+    }
+    TestCase {
+        name: "HomeJournal"
+        when: windowShown
+
+        readonly property HomeJournalModel journal: household.home !== null ? household.home.journal : null
+        property ListView rows: null
+
+        function init() {
+            failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
+            page.narrow = false;
+            household.renew();
+            household.home.start();
+            settle();
+            household.home.section = HomeModel.Journal;
+            settle();
+            rows = named("journalRows") as ListView;
+            named("homeSheet").forceActiveFocus();
+        }
+        function named(name: string): Item {
+            const found = findChild(page, name) as Item;
+            verify(found !== null, name);
+            return found;
+        }
+        function settle(): void {
+            tryCompare(household.home, "working", false, 30000);
+            tryCompare(household.home.journal, "working", false, 30000);
+            tryCompare(household.home, "working", false, 30000);
+        }
+        function press(name: string): void {
+            waitForItemPolished(named("journalLog")); // What was chosen may have moved what is below.
+            wait(50);
+            mouseClick(named(name));
+        }
+        function type(words: string): void {
+            for (const letter of words)
+                keyClick(letter);
+        }
+
+        function test_rowsAreSpokenAndFillWhatRoomThereIs() {
+            verify(journal.rows.count > 5);
+            compare(rows.count, journal.rows.count);
+            verify(rows.y + rows.height <= named("homeJournal").height + 1);
+            tryVerify(() => rows.itemAtIndex(0) !== null);
+            compare(rows.itemAtIndex(0).Accessible.name, journal.rows.at(0, "sentence"));
+            verify((named("journalLine") as Text).text.includes("newest first"));
+        }
+
+        function test_keysGoThroughTheRows() {
+            keyClick(Qt.Key_PageDown); // From the page into the list.
+            verify(rows.activeFocus);
+            keyClick(Qt.Key_Down);
+            compare(rows.currentIndex, 1);
+            keyClick(Qt.Key_PageDown);
+            verify(rows.currentIndex > 5);
+            keyClick(Qt.Key_End);
+            compare(rows.currentIndex, rows.count - 1);
+            tryVerify(() => rows.atYEnd);
+            keyClick(Qt.Key_Home);
+            compare(rows.currentIndex, 0);
+            tryVerify(() => rows.atYBeginning);
+        }
+
+        function test_wordsAreFoundByKeyboard() {
+            const all = rows.count;
+            const field = named("journalFind") as SheetField;
+            field.forceActiveFocus();
+            type("moved");
+            verify(rows.count > 0 && rows.count < all);
+            for (let row = 0; row < rows.count; ++row)
+                verify(journal.rows.at(row, "sentence").toLowerCase().includes("moved"));
+            keyClick(Qt.Key_Down);
+            verify(rows.activeFocus);
+            field.forceActiveFocus();
+            type("zzz");
+            compare(rows.count, 0);
+            verify((named("journalLine") as Text).text.startsWith("None of"));
+        }
+
+        function test_isLoggedAtASpotByMouse() {
+            const all = rows.count;
+            verify(!named("journalLog").visible);
+            press("journalLogButton");
+            verify(named("journalLog").visible);
+            press("journalSpot1");
+            press("journalWhat2");
+            press("journalWords");
+            type("soap");
+            press("journalKeep");
+            settle();
+            compare(rows.count, all + 1);
+            compare(journal.rows.at(0, "who"), journal.spots[1]);
+            compare(journal.rows.at(0, "what"), "Treated with soap");
+            verify(!named("journalLog").visible);
+            verify((named("journalSaid") as Text).text.startsWith("Kept: " + journal.spots[1]));
+        }
+
+        function test_isLoggedAtASpotByKeyboard() {
+            const all = rows.count;
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            verify(named("journalWords").activeFocus);
+            keyClick(Qt.Key_Return);
+            verify(named("journalLog").visible);
+            verify(named("journalTrouble").visible);
+            type("washed");
+            verify(!named("journalTrouble").visible);
+            named("journalAgo").forceActiveFocus();
+            type("x");
+            keyClick(Qt.Key_Return);
+            verify(named("journalAgo").activeFocus);
+            keyClick(Qt.Key_Backspace);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(rows.count, all + 1);
+            compare(journal.rows.at(0, "what"), "Note: washed");
+            verify(rows.activeFocus);
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            keyClick(Qt.Key_Escape);
+            verify(!named("journalLog").visible);
+        }
+
+        function test_narrowStacks() {
+            page.narrow = true;
+            tryVerify(() => rows.itemAtIndex(0) !== null && rows.itemAtIndex(0).height > 30);
+        }
+    }
+}
