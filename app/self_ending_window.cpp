@@ -77,8 +77,8 @@ QString name_of_view(const QString& page, bool keys, const models::MendModel& me
     if (ask.open()) {
         return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
     }
-    static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
-                                                   "change-place", "change-plant", "add-lot"};
+    static const std::array<const char*, 8> kForms{"",           "add-plants", "add-spots", "change-spot",
+                                                   "change-place", "change-plant", "add-lot",    "keep-at-spot"};
     if (mend.form() != models::MendModel::None) {
         return QLatin1String(kForms[static_cast<std::size_t>(mend.form())]);
     }
@@ -178,13 +178,14 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 12> forms{
+    const std::array<std::function<void()>, 13> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
         [this] { models_.mend.editPlace(); },
         [this] { models_.mend.editPlant(models_.plants.facts().cards.front().id); },
         [this] { models_.mend.addLot(); },
+        [this] { models_.mend.pinPlant(models_.plants.facts().cards.front().id); },
         ask(models::AskModel::AfterCold),
         ask(models::AskModel::Damage),
         ask(models::AskModel::Spray),
