@@ -48,6 +48,12 @@ Item {
             tryCompare(household.home, "working", false, 30000);
         }
 
+        /// Waits until a section that was just shown has its places.
+        function laidOut(): void {
+            waitForRendering(page);
+            wait(50);
+        }
+
         function type(words: string): void {
             for (const letter of words)
                 keyClick(letter);
@@ -85,6 +91,44 @@ Item {
             verify(named("homePlace").visible);
         }
 
+        function test_aMetersReadingMakesADaysLightAndALampItsHours() {
+            household.home.section = HomeModel.Spots;
+            laidOut();
+            (named("homeSheet") as SheetScroll).reveal(named("meterReadingField"));
+            mouseClick(named("meterReadingField"));
+            type("10800");
+            verify(named("meterDaily").visible);
+            verify((named("meterDaily") as Text).text.includes("5.76 moles"));
+            verify((named("meterAgainst") as Text).text.includes(household.home.spots.at(household.home.spot, "name")));
+            keyClick(Qt.Key_Tab);
+            verify(named("meterHoursField").activeFocus);
+            type("40");
+            verify(!named("meterDaily").visible);
+            verify((named("meterHoursField") as SheetField).wrong);
+            keyClick(Qt.Key_Backspace);
+            verify((named("meterDaily") as Text).text.includes("2.88 moles"));
+            laidOut();
+            (named("homeSheet") as SheetScroll).reveal(named("meterSource2"));
+            mouseClick(named("meterSource2"));
+            verify((named("meterDaily") as Text).text.includes("2.10 moles"));
+            named("meterUnit2").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            verify(!named("meterSource2").visible);
+            verify((named("meterReadingField") as SheetField).wrong);
+            named("lampTargetField").forceActiveFocus();
+            type("30");
+            verify(!named("lampMonths").visible);
+            keyClick(Qt.Key_Tab);
+            verify(named("lampLightField").activeFocus);
+            type("200");
+            verify(named("lampMonths").visible);
+            compare(household.home.meter.months.count, 12);
+            verify(named("lampTooLong").visible);
+            verify((named("lampCaution") as Text).text.includes("residual current"));
+            for (const field of ["meterReading", "meterHours", "lampTarget", "lampLight"])
+                compare(named(field + "Field").visible, true);
+        }
+
         function test_aLineOfOnesOwnHasItsChances() {
             (named("homeSheet") as SheetScroll).reveal(named("lineLow"));
             mouseClick(named("lineLow"));
@@ -107,7 +151,7 @@ Item {
             verify((named("lineBetween") as Text).text.includes("1 May 2027"));
             const open = (named("lineHead") as Text).text;
             compare(household.home.line.place, 0);
-            page.follow(named("linePlace1"));
+            (named("homeSheet") as SheetScroll).reveal(named("linePlace1"));
             mouseClick(named("linePlace1"));
             compare(household.home.line.place, 1);
             tryCompare(household.home.line, "working", false, 30000);
@@ -122,7 +166,7 @@ Item {
             mouseClick(named("section2"));
             const spots = household.home.entry.spots;
             compare(spots.count, household.home.spots.count);
-            page.follow(named("entryLowField"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryLowField"));
             mouseClick(named("entryLowField"));
             type("15");
             keyClick(Qt.Key_Tab);
@@ -136,9 +180,9 @@ Item {
             keyClick(Qt.Key_Tab);
             type("4");
             compare(household.home.entry.error, "");
-            page.follow(named("entrySky1"));
+            (named("homeSheet") as SheetScroll).reveal(named("entrySky1"));
             mouseClick(named("entrySky1"));
-            page.follow(named("entryKeep"));
+            (named("homeSheet") as SheetScroll).reveal(named("entryKeep"));
             mouseClick(named("entryKeep"));
             tryCompare(household.home.entry, "working", false, 30000);
             settle();
@@ -158,6 +202,7 @@ Item {
 
         function test_readingsOfAFileAreKeptOrRefusedWhole() {
             mouseClick(named("section2"));
+            laidOut();
             (named("homeSheet") as SheetScroll).reveal(named("readingsButton"));
             mouseClick(named("readingsButton"));
             verify((named("readingsTrouble") as Item).visible);
