@@ -32,7 +32,8 @@ Item {
         /// What a screen reader finds of it, as it stands.
         function said(from: Item): var {
             let found = [];
-            for (const part of from.children) {
+            for (let place = 0; place < from.children.length; ++place) {
+                const part = from.children[place];
                 if (!part.visible)
                     continue;
                 if (part.Accessible.name !== "" && !part.Accessible.ignored)
