@@ -77,8 +77,8 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
     if (ask.open()) {
         return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
     }
-    static const std::array<const char*, 7> kForms{"",           "add-plants", "add-spots", "change-spot",
-                                                   "change-place", "change-plant", "add-lot"};
+    static const std::array<const char*, 8> kForms{"",           "add-plants", "add-spots", "change-spot",
+                                                   "change-place", "change-plant", "add-lot",    "keep-at-spot"};
     if (mend.plants()->looked()->open()) {
         return QStringLiteral("kind");
     }
@@ -189,6 +189,7 @@ bool SelfEndingWindow::opens_next()
         [this] { models_.mend.editPlace(); },
         [this] { models_.mend.editPlant(models_.plants.facts().cards.front().id); },
         [this] { models_.mend.addLot(); },
+        [this] { models_.mend.pinPlant(models_.plants.facts().cards.front().id); },
         ask(models::AskModel::AfterCold),
         ask(models::AskModel::Damage),
         ask(models::AskModel::Spray),

@@ -159,4 +159,11 @@ Column {
             }
         }
     }
+    HomeLightReading {
+        objectName: "lightReading"
+        visible: root.home.spots.count > 0
+        width: parent.width
+        topPadding: Theme.px(6)
+        meter: root.home.meter
+    }
 }

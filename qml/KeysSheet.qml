@@ -56,6 +56,7 @@ SheetFrame {
             "C", qsTr("compare the two that are marked"),
             "L", qsTr("log something for the plant, or for all that are marked"),
             "M", qsTr("move them"),
+            "K", qsTr("keep the plant at a spot, always or from one evening to another"),
             "T", qsTr("all plants as a table, or on their shelves"),
             "F5", qsTr("read the household again")]
     }
@@ -72,6 +73,7 @@ SheetFrame {
             "S", qsTr("before a spray"),
             "P", qsTr("pests and the course"),
             "W", qsTr("water and winter"),
+            "K", qsTr("keep the plant at a spot, always or from one evening to another"),
             qsTr("Escape"), qsTr("back to all plants")]
     }
     KeyList {

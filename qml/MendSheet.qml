@@ -47,6 +47,8 @@ FocusScope {
             plant.focusFirst();
         else if (root.mend.form === MendModel.AddLot)
             lot.focusFirst();
+        else if (root.mend.form === MendModel.PinPlant)
+            pin.focusFirst();
     }
     function focusTrouble(): void {
         if (root.mend.form === MendModel.AddPlants)
@@ -61,6 +63,8 @@ FocusScope {
             plant.focusTrouble();
         else if (root.mend.form === MendModel.AddLot)
             lot.focusTrouble();
+        else if (root.mend.form === MendModel.PinPlant)
+            pin.focusTrouble();
     }
 
     Shortcut {
@@ -91,7 +95,7 @@ FocusScope {
         id: sheet
         anchors.horizontalCenter: parent.horizontalCenter
         y: Theme.px(root.narrow ? 8 : 24)
-        width: Math.min(root.width - 24, Theme.px(root.mend.form === MendModel.EditSpot || root.mend.form === MendModel.EditPlant || root.mend.form === MendModel.AddLot ? 660 : 960))
+        width: Math.min(root.width - 24, Theme.px(root.mend.form === MendModel.EditSpot || root.mend.form === MendModel.EditPlant || root.mend.form === MendModel.AddLot || root.mend.form === MendModel.PinPlant ? 660 : 960))
         height: Math.min(root.height - 2 * y, head.y + head.height + contents.height + foot.height + Theme.px(64))
         radius: Theme.sheetRadius
         color: Theme.sheet
@@ -127,6 +131,7 @@ FocusScope {
                       : root.mend.form === MendModel.EditPlace ? (root.narrow ? gives.y + gives.height : Math.max(placeColumn.height, gives.height))
                       : root.mend.form === MendModel.EditPlant ? plant.height
                       : root.mend.form === MendModel.AddLot ? lot.height
+                      : root.mend.form === MendModel.PinPlant ? pin.height
                       : spots.implicitHeight
 
                 PlantsEntry {
@@ -185,6 +190,12 @@ FocusScope {
                     width: parent.width
                     form: root.mend.lot
                 }
+                PinEntry {
+                    id: pin
+                    visible: root.mend.form === MendModel.PinPlant
+                    width: parent.width
+                    form: root.mend.pin
+                }
             }
         }
         Column {
@@ -226,6 +237,13 @@ FocusScope {
                     text: qsTr("Take this spot off the list")
                     reason: qsTr("Only a spot where nothing stands and of which the journal tells nothing")
                     onClicked: root.mend.removeSpot()
+                }
+                SheetButton {
+                    objectName: "mendUnpin"
+                    visible: root.mend.form === MendModel.PinPlant && root.mend.pin.kept.length > 0
+                    text: qsTr("Take back what keeps it")
+                    reason: qsTr("It goes where the plan puts it")
+                    onClicked: root.mend.unpin()
                 }
             }
         }

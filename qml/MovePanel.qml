@@ -8,8 +8,11 @@ FocusScope {
     id: root
 
     required property PlantsModel plants
+    /// Whether the plant can be kept at a spot here.
+    property bool canKeep: false
 
     signal closed
+    signal keep
 
     implicitHeight: body.height + Theme.px(32)
     Accessible.role: Accessible.Dialog
@@ -85,10 +88,22 @@ FocusScope {
             width: parent.width
             words: root.plants.error
         }
-        SheetButton {
-            text: qsTr("Leave")
-            reason: qsTr("Escape")
-            onClicked: root.closed()
+        Flow {
+            width: parent.width
+            spacing: Theme.px(8)
+
+            SheetButton {
+                text: qsTr("Leave")
+                reason: qsTr("Escape")
+                onClicked: root.closed()
+            }
+            SheetButton {
+                objectName: "keepAtSpotButton"
+                visible: root.canKeep
+                text: qsTr("Keep it at a spot")
+                reason: qsTr("Key K. Always, or from one evening to another; the plan keeps to it.")
+                onClicked: root.keep()
+            }
         }
     }
 }

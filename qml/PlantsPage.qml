@@ -43,6 +43,8 @@ FocusScope {
             root.log();
         else if (event.key === Qt.Key_M && !control && !root.asked)
             root.move();
+        else if (event.key === Qt.Key_K && !control && !logPanel.visible)
+            root.keep();
         else if (event.key === Qt.Key_F && control && root.plants.opened === 0)
             collection.find();
         else if (event.key === Qt.Key_F5)
@@ -66,8 +68,20 @@ FocusScope {
     function move(): void {
         root.plants.forgive();
         logPanel.visible = false;
+        movePanel.canKeep = root.oneTarget() !== 0;
         if (root.plants.target !== "")
             movePanel.open();
+    }
+    /// The one plant that can be kept at a spot; 0 where there is none, or several are marked.
+    function oneTarget(): int {
+        return root.mend === null ? 0 : root.plants.opened !== 0 ? root.plants.opened : root.plants.markedCount === 0 ? root.plants.shownId(root.plants.current) : 0;
+    }
+    function keep(): void {
+        const plant = root.oneTarget();
+        if (plant === 0)
+            return;
+        root.back();
+        root.mend.pinPlant(plant);
     }
     function back(): void {
         logPanel.visible = false;
@@ -224,5 +238,6 @@ FocusScope {
         height: implicitHeight
         plants: root.plants
         onClosed: root.back()
+        onKeep: root.keep()
     }
 }

@@ -277,18 +277,16 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
         if (*to < *from) {
             return Error{ErrorCode::WrongUsage, "--to is before --from; exchange them"};
         }
-        for (const auto& known : home->pins) {
-            if (known.plant == (*plant)->id && known.spot != (*spot)->id && known.from <= *to &&
-                *from <= known.to) {
-                return Error{ErrorCode::WrongUsage,
-                             (*plant)->name + " is pinned to " + home->spot(known.spot)->name + " from " +
-                                 calendar::to_text(known.from) + " to " + calendar::to_text(known.to) +
-                                 ", and it cannot stand in two places; `lathhouse unpin` takes that back"};
-            }
+        const home::Pin wanted{(*plant)->id, (*spot)->id, *from, *to};
+        if (const auto* known = home::contradicting(*home, wanted)) {
+            return Error{ErrorCode::WrongUsage,
+                         (*plant)->name + " is pinned to " + home->spot(known->spot)->name + " from " +
+                             calendar::to_text(known->from) + " to " + calendar::to_text(known->to) +
+                             ", and it cannot stand in two places; `lathhouse unpin` takes that back"};
         }
         when = "from " + options.from + " to " + options.to;
         if (const auto done = store->change({.words = (*plant)->name + " stays at " + (*spot)->name + " " + when,
-                                             .pins = {{(*plant)->id, (*spot)->id, *from, *to}}},
+                                             .pins = {wanted}},
                                             globals.today, now());
             !done) {
             return done.error();

@@ -3,11 +3,12 @@
 #include "app/cli/light_conversion.h"
 #include "app/cli/place_climate_options.h"
 #include "app/cli/view_options.h"
+#include "app/words/lamp_words.h"
 #include "app/words/season_words.h"
 #include "core/calendar/time_zone.h"
 #include "core/home/spot_light.h"
 #include "core/sky/direct_sun.h"
-#include "core/units/light_meter.h"
+#include "core/units/light_source.h"
 
 #include <algorithm>
 #include <array>
@@ -36,8 +37,7 @@ struct AskedLight {
 };
 
 constexpr double kFootCandleHours = 8.0;
-/// A plant that gets no dark stops flowering or suffers: common practice, no source.
-constexpr double kLongestLampDay = 16.0;
+
 Result<AskedLight> asked_of_household(const Globals& globals, const LightOptions& options)
 {
     if (has_any(options.view) || is_given(options.place)) {
@@ -136,10 +136,10 @@ Result<void> check_lamp(const LightOptions& options)
                      "--lamp and --target belong together: the lamp's light at the leaves and "
                      "the day's light that is wanted"};
     }
-    if (options.lamp && !(*options.lamp > 0.0 && *options.lamp <= 3000.0)) {
+    if (options.lamp && !(*options.lamp > 0.0 && *options.lamp <= kMostLampMicromoles)) {
         return Error{ErrorCode::OutOfRange, "--lamp must be above 0 and at most 3000 µmol per m² and s"};
     }
-    if (options.target && !(*options.target > 0.0 && *options.target <= 80.0)) {
+    if (options.target && !(*options.target > 0.0 && *options.target <= kMostDailyMoles)) {
         return Error{ErrorCode::OutOfRange, "--target must be above 0 and at most 80 mol per m² and day"};
     }
     return {};
@@ -255,15 +255,9 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
             "This spot has no window or roof described, so its own two figures of light are shown.\n";
     }
     if (with_lamp) {
-        answer.text += "Hang lamps so that water and wet hands stay away from them and from the plug, off "
-                       "damp floors and "
-                       "on a socket\nwith a residual current device; a lamp that gets hot keeps its distance "
-                       "from leaves and "
-                       "curtains.\n";
+        answer.text += words::lamp_caution() + "\n";
         if (longest > kLongestLampDay) {
-            answer.text +=
-                "Beyond 16 h a day most plants lack their dark hours: hang the lamp nearer or take a "
-                "stronger one.\n";
+            answer.text += words::lamp_burns_too_long() + "\n";
         }
     }
     answer.text += sources_in_words(asked->climate, globals.units);

@@ -1545,6 +1545,81 @@
     </message>
 </context>
 <context>
+    <name>HomeLightReading</name>
+    <message>
+        <source>A light meter’s reading</source>
+        <translation>Was der Lichtmesser zeigt</translation>
+    </message>
+    <message>
+        <source>The meter reads</source>
+        <translation>Der Messer zeigt</translation>
+    </message>
+    <message>
+        <source>In the light of</source>
+        <translation>Im Licht von</translation>
+    </message>
+    <message>
+        <source>The same lux are more light for a plant from the sky than from a lamp. Hold the meter at the leaves, facing up.</source>
+        <translation>Dieselben Lux sind für eine Pflanze vom Himmel mehr Licht als von einer Lampe. Den Messer an die Blätter halten, nach oben gerichtet.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>For how long a day</source>
+        <translation>Wie lange am Tag</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Blank: 8 h</source>
+        <translation>Leer: 8 h</translation>
+    </message>
+    <message>
+        <source>Hours of a lamp</source>
+        <translation>Stunden einer Lampe</translation>
+    </message>
+    <message>
+        <source>Day’s light that is wanted</source>
+        <translation>Gewünschtes Licht am Tag</translation>
+    </message>
+    <message>
+        <source>mol</source>
+        <translation>mol</translation>
+    </message>
+    <message>
+        <source>The lamp’s light at the leaves</source>
+        <translation>Licht der Lampe an den Blättern</translation>
+    </message>
+    <message>
+        <source>µmol</source>
+        <translation>µmol</translation>
+    </message>
+    <message>
+        <source>µmol per m² and s</source>
+        <translation>µmol je m² und s</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>Mol am Tag</translation>
+    </message>
+    <message>
+        <source>the lamp burns</source>
+        <translation>die Lampe brennt</translation>
+    </message>
+    <message>
+        <source>Month, moles a day, the lamp burns</source>
+        <translation>Monat, Mol am Tag, die Lampe brennt</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightEntry</name>
     <message>
         <source>A night with all that was read, also in a room</source>
@@ -2554,6 +2629,10 @@
         <translation>sie umstellen</translation>
     </message>
     <message>
+        <source>keep the plant at a spot, always or from one evening to another</source>
+        <translation>die Pflanze an einem Platz festhalten, immer oder von einem Abend bis zu einem anderen</translation>
+    </message>
+    <message>
         <source>all plants as a table, or on their shelves</source>
         <translation>alle Pflanzen als Tabelle oder in ihren Regalen</translation>
     </message>
@@ -3479,6 +3558,14 @@
         <source>Only a spot where nothing stands and of which the journal tells nothing</source>
         <translation>Nur ein Platz, an dem nichts steht und von dem das Journal nichts erzählt</translation>
     </message>
+    <message>
+        <source>Take back what keeps it</source>
+        <translation>Lösen, was sie festhält</translation>
+    </message>
+    <message>
+        <source>It goes where the plan puts it</source>
+        <translation>Sie geht, wohin der Plan sie stellt</translation>
+    </message>
 </context>
 <context>
     <name>MovePanel</name>
@@ -3497,6 +3584,14 @@
     <message>
         <source>Escape</source>
         <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>An einem Platz festhalten</translation>
+    </message>
+    <message>
+        <source>Key K. Always, or from one evening to another; the plan keeps to it.</source>
+        <translation>Taste K. Immer, oder von einem Abend bis zu einem anderen; der Plan hält sich daran.</translation>
     </message>
 </context>
 <context>
@@ -3952,6 +4047,25 @@
     <message>
         <source>One more %1</source>
         <translation>Noch einmal: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PinEntry</name>
+    <message>
+        <source>At which spot</source>
+        <translation>An welchem Platz</translation>
+    </message>
+    <message>
+        <source>First evening</source>
+        <translation>Erster Abend</translation>
+    </message>
+    <message>
+        <source>Last evening</source>
+        <translation>Letzter Abend</translation>
+    </message>
+    <message>
+        <source>Both left blank: always. The plan keeps to it, whatever the nights are like; the page Year shows the plant’s chance of harm there.</source>
+        <translation>Beide leer: immer. Der Plan hält sich daran, wie die Nächte auch sind; die Seite Jahr zeigt, wie leicht die Pflanze dort Schaden nimmt.</translation>
     </message>
 </context>
 <context>
@@ -8700,6 +8814,101 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::LightReadingModel</name>
+    <message>
+        <source>lux</source>
+        <translation>Lux</translation>
+    </message>
+    <message>
+        <source>foot-candles</source>
+        <translation>Footcandle</translation>
+    </message>
+    <message>
+        <source>µmol per m² and s</source>
+        <translation>µmol je m² und s</translation>
+    </message>
+    <message>
+        <source>daylight</source>
+        <translation>Tageslicht</translation>
+    </message>
+    <message>
+        <source>a white LED lamp</source>
+        <translation>einer weißen LED-Lampe</translation>
+    </message>
+    <message>
+        <source>a fluorescent tube</source>
+        <translation>einer Leuchtstoffröhre</translation>
+    </message>
+    <message>
+        <source>a high-pressure sodium lamp</source>
+        <translation>einer Natriumdampf-Hochdrucklampe</translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation>keine nötig</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>too weak</source>
+        <translation>zu schwach</translation>
+    </message>
+    <message>
+        <source>A reading is a number from 0 to %1.</source>
+        <translation>Ein Messwert ist eine Zahl von 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>Hours of a day lie above 0 and up to 24.</source>
+        <translation>Stunden eines Tages liegen über 0 und gehen bis 24.</translation>
+    </message>
+    <message>
+        <source>%1 µmol per m² and s; over %2 h they make %3 moles of light a day.</source>
+        <translation>%1 µmol je m² und s; in %2 h werden daraus %3 Mol Licht am Tag.</translation>
+    </message>
+    <message>
+        <source>White LEDs differ by their colour: right to about 15 %.</source>
+        <translation>Weiße LEDs unterscheiden sich nach ihrer Farbe: auf etwa 15 % genau.</translation>
+    </message>
+    <message>
+        <source>The plan reckons with %1 moles a day at %2 in %3.</source>
+        <translation>Der Plan rechnet mit %1 Mol am Tag, Platz: %2, Monat: %3.</translation>
+    </message>
+    <message>
+        <source>Write the day’s light that is wanted too.</source>
+        <translation>Auch das gewünschte Licht am Tag angeben.</translation>
+    </message>
+    <message>
+        <source>A day’s light lies above 0 and up to 80 moles.</source>
+        <translation>Das Licht eines Tages liegt über 0 und geht bis 80 Mol.</translation>
+    </message>
+    <message>
+        <source>Write the lamp’s light at the leaves too.</source>
+        <translation>Auch das Licht der Lampe an den Blättern angeben.</translation>
+    </message>
+    <message>
+        <source>A lamp’s light at the leaves lies above 0 and up to 3000 µmol.</source>
+        <translation>Das Licht einer Lampe an den Blättern liegt über 0 und geht bis 3000 µmol.</translation>
+    </message>
+    <message>
+        <source>On top of what was read, this lamp is too weak.</source>
+        <translation>Zu dem, was gemessen ist, ist diese Lampe zu schwach.</translation>
+    </message>
+    <message>
+        <source>On top of what was read, the lamp burns %1 h a day.</source>
+        <translation>Zu dem, was gemessen ist, brennt die Lampe %1 h am Tag.</translation>
+    </message>
+    <message>
+        <source>What was read is enough without a lamp.</source>
+        <translation>Was gemessen ist, reicht ohne Lampe.</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day, lamp: %3</source>
+        <translation>%1: %2 Mol am Tag, Lampe: %3</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::LotForm</name>
     <message>
         <source>%1, %2</source>
@@ -8896,6 +9105,10 @@ liegen im Band</translation>
         <translation>Eine Samenpartie anlegen</translation>
     </message>
     <message>
+        <source>Keep %1 at a spot</source>
+        <translation>%1 an einem Platz festhalten</translation>
+    </message>
+    <message>
         <source>Add the plants</source>
         <translation>Die Pflanzen hinzufügen</translation>
     </message>
@@ -8906,6 +9119,10 @@ liegen im Band</translation>
     <message>
         <source>Add the lot</source>
         <translation>Die Partie anlegen</translation>
+    </message>
+    <message>
+        <source>Keep it there</source>
+        <translation>Dort festhalten</translation>
     </message>
     <message>
         <source>Keep the change</source>
@@ -9264,6 +9481,69 @@ liegen im Band</translation>
     <message>
         <source>The photograph %1 was taken on %2.</source>
         <translation>Das Foto %1 wurde am %2 aufgenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PinForm</name>
+    <message>
+        <source>on %1</source>
+        <translation>am %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>vom %1 bis %2</translation>
+    </message>
+    <message>
+        <source>It is kept at %1 always.</source>
+        <translation>Immer festgehalten: %1.</translation>
+    </message>
+    <message>
+        <source>It is kept at %1 %2.</source>
+        <translation>Festgehalten: %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1 is poisonous or spiny, and a child or an animal gets at the plants of %2. Choose another spot.</source>
+        <translation>%1 ist giftig oder stachlig, und ein Kind oder ein Tier kommt an die Pflanzen dort (%2). Einen anderen Platz wählen.</translation>
+    </message>
+    <message>
+        <source>Choose a spot first.</source>
+        <translation>Erst einen Platz wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 always already.</source>
+        <translation>%1 ist schon immer festgehalten: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 always</source>
+        <translation>%1 ist immer festgehalten: %2</translation>
+    </message>
+    <message>
+        <source>Write both evenings, or leave both blank to keep it there always.</source>
+        <translation>Beide Abende angeben, oder beide leer lassen, um sie immer dort festzuhalten.</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>„%1“ ist kein Datum. So schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>The last evening lies before the first; exchange the two.</source>
+        <translation>Der letzte Abend liegt vor dem ersten; die beiden vertauschen.</translation>
+    </message>
+    <message>
+        <source>The last evening is over; nothing is left to keep it for.</source>
+        <translation>Der letzte Abend ist vorbei; es bleibt nichts festzuhalten.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 %3 already, and it cannot stand in two places. Take that back first, or choose other evenings.</source>
+        <translation>%1 ist schon festgehalten (%2, %3) und kann nicht an zwei Plätzen stehen. Das erst lösen, oder andere Abende wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 %3</source>
+        <translation>%1 ist festgehalten: %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 is pinned no longer</source>
+        <translation>%1 ist nicht mehr festgehalten</translation>
     </message>
 </context>
 <context>
@@ -11789,6 +12069,14 @@ liegen im Band</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>vom hellsten Fenster Schritt für Schritt an ihren Platz; weniger Wasser, kein Dünger</translation>
+    </message>
+    <message>
+        <source>Hang lamps so that water and wet hands stay away from them and from the plug, off damp floors and on a socket with a residual current device; a lamp that gets hot keeps its distance from leaves and curtains.</source>
+        <translation>Lampen so aufhängen, dass Wasser und nasse Hände von ihnen und vom Stecker fern bleiben, nicht auf feuchtem Boden und an einer Steckdose mit FI-Schutzschalter; eine Lampe, die heiß wird, hält Abstand von Blättern und Vorhängen.</translation>
+    </message>
+    <message>
+        <source>Beyond %1 h a day most plants lack their dark hours: hang the lamp nearer or take a stronger one.</source>
+        <translation>Über %1 h am Tag fehlen den meisten Pflanzen ihre dunklen Stunden: die Lampe näher hängen oder eine stärkere nehmen.</translation>
     </message>
     <message>
         <source>%1 (%2 readings, ± %3)</source>

@@ -1545,6 +1545,81 @@
     </message>
 </context>
 <context>
+    <name>HomeLightReading</name>
+    <message>
+        <source>A light meter’s reading</source>
+        <translation>Lo que marca el luxómetro</translation>
+    </message>
+    <message>
+        <source>The meter reads</source>
+        <translation>El medidor marca</translation>
+    </message>
+    <message>
+        <source>In the light of</source>
+        <translation>A la luz de</translation>
+    </message>
+    <message>
+        <source>The same lux are more light for a plant from the sky than from a lamp. Hold the meter at the leaves, facing up.</source>
+        <translation>Los mismos lux son para una planta más luz del cielo que de una lámpara. Sostener el medidor junto a las hojas, mirando hacia arriba.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>For how long a day</source>
+        <translation>Cuánto tiempo al día</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>Blank: 8 h</source>
+        <translation>En blanco: 8 h</translation>
+    </message>
+    <message>
+        <source>Hours of a lamp</source>
+        <translation>Horas de una lámpara</translation>
+    </message>
+    <message>
+        <source>Day’s light that is wanted</source>
+        <translation>Luz del día que se desea</translation>
+    </message>
+    <message>
+        <source>mol</source>
+        <translation>mol</translation>
+    </message>
+    <message>
+        <source>The lamp’s light at the leaves</source>
+        <translation>Luz de la lámpara en las hojas</translation>
+    </message>
+    <message>
+        <source>µmol</source>
+        <translation>µmol</translation>
+    </message>
+    <message>
+        <source>µmol per m² and s</source>
+        <translation>µmol por m² y s</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>moles al día</translation>
+    </message>
+    <message>
+        <source>the lamp burns</source>
+        <translation>la lámpara luce</translation>
+    </message>
+    <message>
+        <source>Month, moles a day, the lamp burns</source>
+        <translation>Mes, moles al día, la lámpara luce</translation>
+    </message>
+</context>
+<context>
     <name>HomeNightEntry</name>
     <message>
         <source>A night with all that was read, also in a room</source>
@@ -2554,6 +2629,10 @@
         <translation>moverlas</translation>
     </message>
     <message>
+        <source>keep the plant at a spot, always or from one evening to another</source>
+        <translation>fijar la planta en un sitio, siempre o de una noche a otra</translation>
+    </message>
+    <message>
         <source>all plants as a table, or on their shelves</source>
         <translation>todas las plantas en tabla o en sus estantes</translation>
     </message>
@@ -3479,6 +3558,14 @@
         <source>Only a spot where nothing stands and of which the journal tells nothing</source>
         <translation>Solo un sitio donde no hay nada y del que el diario no cuenta nada</translation>
     </message>
+    <message>
+        <source>Take back what keeps it</source>
+        <translation>Soltar lo que la fija</translation>
+    </message>
+    <message>
+        <source>It goes where the plan puts it</source>
+        <translation>Va adonde la pone el plan</translation>
+    </message>
 </context>
 <context>
     <name>MovePanel</name>
@@ -3497,6 +3584,14 @@
     <message>
         <source>Escape</source>
         <translation>Escape</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>Fijarla en un sitio</translation>
+    </message>
+    <message>
+        <source>Key K. Always, or from one evening to another; the plan keeps to it.</source>
+        <translation>Tecla K. Siempre, o de una noche a otra; el plan lo respeta.</translation>
     </message>
 </context>
 <context>
@@ -3952,6 +4047,25 @@
     <message>
         <source>One more %1</source>
         <translation>Una más: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PinEntry</name>
+    <message>
+        <source>At which spot</source>
+        <translation>En qué sitio</translation>
+    </message>
+    <message>
+        <source>First evening</source>
+        <translation>Primera noche</translation>
+    </message>
+    <message>
+        <source>Last evening</source>
+        <translation>Última noche</translation>
+    </message>
+    <message>
+        <source>Both left blank: always. The plan keeps to it, whatever the nights are like; the page Year shows the plant’s chance of harm there.</source>
+        <translation>Las dos en blanco: siempre. El plan lo respeta, sean como sean las noches; la página Año muestra la probabilidad de daño de la planta allí.</translation>
     </message>
 </context>
 <context>
@@ -8700,6 +8814,101 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::LightReadingModel</name>
+    <message>
+        <source>lux</source>
+        <translation>lux</translation>
+    </message>
+    <message>
+        <source>foot-candles</source>
+        <translation>bujías-pie</translation>
+    </message>
+    <message>
+        <source>µmol per m² and s</source>
+        <translation>µmol por m² y s</translation>
+    </message>
+    <message>
+        <source>daylight</source>
+        <translation>luz del día</translation>
+    </message>
+    <message>
+        <source>a white LED lamp</source>
+        <translation>una lámpara LED blanca</translation>
+    </message>
+    <message>
+        <source>a fluorescent tube</source>
+        <translation>un tubo fluorescente</translation>
+    </message>
+    <message>
+        <source>a high-pressure sodium lamp</source>
+        <translation>una lámpara de sodio de alta presión</translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation>no hace falta</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>too weak</source>
+        <translation>demasiado débil</translation>
+    </message>
+    <message>
+        <source>A reading is a number from 0 to %1.</source>
+        <translation>Una lectura es un número de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>Hours of a day lie above 0 and up to 24.</source>
+        <translation>Las horas de un día están por encima de 0 y llegan a 24.</translation>
+    </message>
+    <message>
+        <source>%1 µmol per m² and s; over %2 h they make %3 moles of light a day.</source>
+        <translation>%1 µmol por m² y s; en %2 h suman %3 moles de luz al día.</translation>
+    </message>
+    <message>
+        <source>White LEDs differ by their colour: right to about 15 %.</source>
+        <translation>Las LED blancas difieren según su color: exacto en un 15 %.</translation>
+    </message>
+    <message>
+        <source>The plan reckons with %1 moles a day at %2 in %3.</source>
+        <translation>El plan cuenta con %1 moles al día en %2 en %3.</translation>
+    </message>
+    <message>
+        <source>Write the day’s light that is wanted too.</source>
+        <translation>Escribir también la luz del día que se desea.</translation>
+    </message>
+    <message>
+        <source>A day’s light lies above 0 and up to 80 moles.</source>
+        <translation>La luz de un día está por encima de 0 y llega a 80 moles.</translation>
+    </message>
+    <message>
+        <source>Write the lamp’s light at the leaves too.</source>
+        <translation>Escribir también la luz de la lámpara en las hojas.</translation>
+    </message>
+    <message>
+        <source>A lamp’s light at the leaves lies above 0 and up to 3000 µmol.</source>
+        <translation>La luz de una lámpara en las hojas está por encima de 0 y llega a 3000 µmol.</translation>
+    </message>
+    <message>
+        <source>On top of what was read, this lamp is too weak.</source>
+        <translation>Para añadir a lo medido, esta lámpara es demasiado débil.</translation>
+    </message>
+    <message>
+        <source>On top of what was read, the lamp burns %1 h a day.</source>
+        <translation>Además de lo medido, la lámpara luce %1 h al día.</translation>
+    </message>
+    <message>
+        <source>What was read is enough without a lamp.</source>
+        <translation>Lo medido basta sin lámpara.</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day, lamp: %3</source>
+        <translation>%1: %2 moles al día, lámpara: %3</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::LotForm</name>
     <message>
         <source>%1, %2</source>
@@ -8896,6 +9105,10 @@ están en la banda</translation>
         <translation>Añadir un lote de semillas</translation>
     </message>
     <message>
+        <source>Keep %1 at a spot</source>
+        <translation>Fijar %1 en un sitio</translation>
+    </message>
+    <message>
         <source>Add the plants</source>
         <translation>Añadir las plantas</translation>
     </message>
@@ -8906,6 +9119,10 @@ están en la banda</translation>
     <message>
         <source>Add the lot</source>
         <translation>Añadir el lote</translation>
+    </message>
+    <message>
+        <source>Keep it there</source>
+        <translation>Fijarla allí</translation>
     </message>
     <message>
         <source>Keep the change</source>
@@ -9264,6 +9481,69 @@ están en la banda</translation>
     <message>
         <source>The photograph %1 was taken on %2.</source>
         <translation>La fotografía %1 se tomó el %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::PinForm</name>
+    <message>
+        <source>on %1</source>
+        <translation>el %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>It is kept at %1 always.</source>
+        <translation>Fijada siempre en %1.</translation>
+    </message>
+    <message>
+        <source>It is kept at %1 %2.</source>
+        <translation>Fijada en %1 %2.</translation>
+    </message>
+    <message>
+        <source>%1 is poisonous or spiny, and a child or an animal gets at the plants of %2. Choose another spot.</source>
+        <translation>%1 es venenosa o espinosa, y un niño o un animal llega a las plantas de %2. Elegir otro sitio.</translation>
+    </message>
+    <message>
+        <source>Choose a spot first.</source>
+        <translation>Elegir antes un sitio.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 always already.</source>
+        <translation>%1 ya está fijada siempre en %2.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 always</source>
+        <translation>%1 queda fijada siempre en %2</translation>
+    </message>
+    <message>
+        <source>Write both evenings, or leave both blank to keep it there always.</source>
+        <translation>Escribir las dos noches, o dejar las dos en blanco para fijarla allí siempre.</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>«%1» no es una fecha. Escribirla como %2.</translation>
+    </message>
+    <message>
+        <source>The last evening lies before the first; exchange the two.</source>
+        <translation>La última noche es anterior a la primera; intercambiarlas.</translation>
+    </message>
+    <message>
+        <source>The last evening is over; nothing is left to keep it for.</source>
+        <translation>La última noche ya pasó; no queda nada que fijar.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 %3 already, and it cannot stand in two places. Take that back first, or choose other evenings.</source>
+        <translation>%1 ya está fijada en %2 %3, y no puede estar en dos sitios. Soltar eso antes, o elegir otras noches.</translation>
+    </message>
+    <message>
+        <source>%1 is kept at %2 %3</source>
+        <translation>%1 queda fijada en %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 is pinned no longer</source>
+        <translation>%1 ya no está fijada</translation>
     </message>
 </context>
 <context>
@@ -11789,6 +12069,14 @@ están en la banda</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>de la ventana más clara paso a paso a su lugar; menos agua, sin abono</translation>
+    </message>
+    <message>
+        <source>Hang lamps so that water and wet hands stay away from them and from the plug, off damp floors and on a socket with a residual current device; a lamp that gets hot keeps its distance from leaves and curtains.</source>
+        <translation>Colgar las lámparas de modo que el agua y las manos mojadas queden lejos de ellas y del enchufe, nunca sobre suelo húmedo y en una toma con diferencial; una lámpara que se calienta guarda distancia de hojas y cortinas.</translation>
+    </message>
+    <message>
+        <source>Beyond %1 h a day most plants lack their dark hours: hang the lamp nearer or take a stronger one.</source>
+        <translation>Con más de %1 h al día a la mayoría de las plantas les faltan sus horas de oscuridad: acercar la lámpara o poner una más fuerte.</translation>
     </message>
     <message>
         <source>%1 (%2 readings, ± %3)</source>

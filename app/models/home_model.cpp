@@ -29,7 +29,7 @@ std::vector<SheetRows::Row> chips_of(const Spots& spots)
 } // namespace
 
 HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
-    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_), entry_(door_.log, look_),
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_), entry_(door_.log, look_), meter_(look_),
       figures_({"label", "value", "sentence"}), stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
       light_months_({"month", "moles", "who", "sentence"}), light_plants_({"plant", "wants", "words", "sentence"}),
       outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"}),
@@ -150,6 +150,7 @@ void HomeModel::show_spot()
 {
     light_months_.show(light() != nullptr ? light()->months : std::vector<SheetRows::Row>{});
     light_plants_.show(light() != nullptr ? light()->plants : std::vector<SheetRows::Row>{});
+    meter_.know(light() != nullptr ? light()->name : QString{}, light() != nullptr ? light()->moles : std::array<double, 12>{});
     emit spotChanged();
 }
 

@@ -7,6 +7,7 @@
 #include "app/models/home_people_model.h"
 #include "app/models/home_record_model.h"
 #include "app/models/household_door.h"
+#include "app/models/light_reading_model.h"
 #include "app/models/night_entry_model.h"
 #include "app/models/night_line_model.h"
 #include "app/models/photo_export_model.h"
@@ -61,6 +62,8 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString spotFacts READ spotFacts NOTIFY spotChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* lightMonths READ lightMonths CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* lightPlants READ lightPlants CONSTANT)
+    /// What a meter reads at the spot that is shown, and how long a lamp burns there.
+    Q_PROPERTY(lathhouse::models::LightReadingModel* meter READ meter CONSTANT)
     Q_PROPERTY(QString lightLine READ lightLine NOTIFY spotChanged)
     /// The spots outdoors, and the one whose thermometer is shown.
     Q_PROPERTY(lathhouse::models::SheetRows* outdoors READ outdoors CONSTANT)
@@ -97,6 +100,7 @@ public:
     HomeJournalModel* journal() const { return sections_.journal; }
     NightLineModel* line() { return &line_; }
     NightEntryModel* entry() { return &entry_; }
+    LightReadingModel* meter() { return &meter_; }
     SheetRows* forecasts() { return &forecasts_; }
     QString place() const { return facts_.place; }
     QString position() const { return facts_.position; }
@@ -165,6 +169,7 @@ private:
     bool about_file_ = false;
     NightLineModel line_;
     NightEntryModel entry_;
+    LightReadingModel meter_;
     SheetRows figures_;
     SheetRows stations_;
     SheetRows spots_;

@@ -8,7 +8,8 @@ namespace lathhouse::models {
 
 MendModel::MendModel(MendDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), place_(door_.place, look_.words, look_.today),
-      spots_(look_.words), plants_(look_.words), plant_(look_.words), lot_(look_.today)
+      spots_(look_.words), plants_(look_.words), plant_(look_.words), lot_(look_.today),
+      pin_(look_.words, look_.today)
 {
 }
 
@@ -34,6 +35,8 @@ QString MendModel::title() const
         return tr("Change a plant");
     case AddLot:
         return tr("Add a lot of seed");
+    case PinPlant:
+        return tr("Keep %1 at a spot").arg(pin_.plant());
     }
     return {};
 }
@@ -47,6 +50,8 @@ QString MendModel::keepWords() const
         return tr("Add the spots");
     case AddLot:
         return tr("Add the lot");
+    case PinPlant:
+        return tr("Keep it there");
     default:
         return tr("Keep the change");
     }
@@ -83,6 +88,11 @@ void MendModel::editPlant(int id)
 void MendModel::addLot()
 {
     open(AddLot, 0);
+}
+
+void MendModel::pinPlant(int id)
+{
+    open(PinPlant, id);
 }
 
 void MendModel::open(Form form, int which)
@@ -151,13 +161,17 @@ void MendModel::show(Form form, int which, plan::HouseholdFacts facts, const std
         place_.start();
         place_.fill(home.place);
         setHomeName(text(home.name));
-    } else if (form == EditPlant) {
+    } else if (form == EditPlant || form == PinPlant) {
         const auto* plant = home.plant(which);
         if (plant == nullptr) {
             fail_with(tr("The plant is no longer there."));
             return;
         }
-        plant_.fill(*plant, home, gone);
+        if (form == EditPlant) {
+            plant_.fill(*plant, home, gone);
+        } else {
+            pin_.fill(which, home);
+        }
     } else if (form == AddLot) {
         std::vector<std::string> taken;
         for (const auto& lot : facts.seeds.lots) {
@@ -221,6 +235,21 @@ void MendModel::keep()
     case AddLot:
         keep_lot();
         return;
+    case PinPlant:
+        if (auto change = pin_.change()) {
+            write(std::move(*change));
+        } else {
+            emit wrong();
+        }
+        return;
+    }
+}
+
+void MendModel::unpin()
+{
+    clear_error();
+    if (form_ == PinPlant && !working() && !pin_.kept().isEmpty()) {
+        write(pin_.taken_back());
     }
 }
 

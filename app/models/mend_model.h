@@ -2,6 +2,7 @@
 
 #include "app/models/lot_form.h"
 #include "app/models/mend_door.h"
+#include "app/models/pin_form.h"
 #include "app/models/plant_form.h"
 #include "app/models/plants_form.h"
 #include "app/models/spots_form.h"
@@ -25,13 +26,14 @@ class MendModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::PlantsForm* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::PlantForm* plant READ plant CONSTANT)
     Q_PROPERTY(lathhouse::models::LotForm* lot READ lot CONSTANT)
+    Q_PROPERTY(lathhouse::models::PinForm* pin READ pin CONSTANT)
     /// Name of the household, beside its place.
     Q_PROPERTY(QString homeName READ homeName WRITE setHomeName NOTIFY homeNameChanged)
     /// Whether the spot of the form may be taken off the list.
     Q_PROPERTY(bool canRemove READ canRemove NOTIFY formChanged)
 
 public:
-    enum Form { None, AddPlants, AddSpots, EditSpot, EditPlace, EditPlant, AddLot };
+    enum Form { None, AddPlants, AddSpots, EditSpot, EditPlace, EditPlant, AddLot, PinPlant };
     Q_ENUM(Form)
 
     MendModel(MendDoor door, TodayLook look, QObject* parent = nullptr);
@@ -44,6 +46,7 @@ public:
     PlantsForm* plants() { return &plants_; }
     PlantForm* plant() { return &plant_; }
     LotForm* lot() { return &lot_; }
+    PinForm* pin() { return &pin_; }
     QString homeName() const { return home_name_; }
     void setHomeName(const QString& name);
     bool canRemove() const { return form_ == EditSpot; }
@@ -56,10 +59,14 @@ public:
     Q_INVOKABLE void editPlace();
     Q_INVOKABLE void editPlant(int id);
     Q_INVOKABLE void addLot();
+    /// To keep a plant at a spot, always or on given nights.
+    Q_INVOKABLE void pinPlant(int id);
     /// Writes what the form says and closes it; where something is wrong it says so and stays.
     Q_INVOKABLE void keep();
     /// Takes the spot of the form off the list.
     Q_INVOKABLE void removeSpot();
+    /// Takes back all that keeps the plant of the form at a spot.
+    Q_INVOKABLE void unpin();
     /// Closes the form without writing.
     Q_INVOKABLE void leave();
     /// Takes the words on what was done last away, once something else was done.
@@ -94,6 +101,7 @@ private:
     PlantsForm plants_;
     PlantForm plant_;
     LotForm lot_;
+    PinForm pin_;
     QString home_name_;
     std::vector<plan::HouseholdFacts> facts_; ///< As they were when the form was opened; at most one.
     home::SpotId spot_ = 0;

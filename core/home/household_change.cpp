@@ -111,4 +111,12 @@ Result<void> make(const HouseholdChange& change, Household& household)
     return {};
 }
 
+const Pin* contradicting(const Household& household, const Pin& wanted)
+{
+    const auto found = std::ranges::find_if(household.pins, [&](const Pin& known) {
+        return known.plant == wanted.plant && known.spot != wanted.spot && known.from <= wanted.to && wanted.from <= known.to;
+    });
+    return found == household.pins.end() ? nullptr : &*found;
+}
+
 } // namespace lathhouse::home

@@ -28,4 +28,7 @@ struct HouseholdChange {
 /// begins. Then nothing is changed.
 Result<void> make(const HouseholdChange& change, Household& household);
 
+/// A pin of the household that wants the plant of `wanted` at another spot on one of the same nights; nullptr where there is none.
+const Pin* contradicting(const Household& household, const Pin& wanted);
+
 } // namespace lathhouse::home

@@ -110,6 +110,22 @@ TEST(HouseholdChange, APinIsOfTheHouseholdAndEndsAfterItBegins)
     EXPECT_TRUE(household.pins.empty());
 }
 
+TEST(HouseholdChange, APinContradictsOneOfTheSamePlantElsewhereOnASharedNight)
+{
+    auto household = flat_in_march();
+    const auto plant = household.plants.front().id;
+    const auto here = household.spots.front().id;
+    const auto there = household.spots.back().id;
+    const calendar::Date first{2026, 12, 1};
+    const calendar::Date last{2026, 12, 31};
+    household.pins = {{plant, here, first, last}};
+    EXPECT_EQ(contradicting(household, {plant, there, last, last + calendar::Days{9}}), &household.pins.front());
+    EXPECT_EQ(contradicting(household, {plant, there, last + calendar::Days{1}, last + calendar::Days{9}}), nullptr);
+    EXPECT_EQ(contradicting(household, {plant, there, first - calendar::Days{9}, first - calendar::Days{1}}), nullptr);
+    EXPECT_EQ(contradicting(household, {plant, here, first, last}), nullptr);
+    EXPECT_EQ(contradicting(household, {household.plants.back().id, there, first, last}), nullptr);
+}
+
 TEST(HouseholdChange, WhatIsNoLongerThereIsSaid)
 {
     auto household = flat_in_march();

@@ -189,5 +189,89 @@ TEST_F(MendModelTest, ALotIsAddedAndTakenBack)
     EXPECT_TRUE(store.seeds()->lots.empty());
 }
 
+TEST_F(MendModelTest, APlantIsKeptAtASpotFromOneEveningToAnother)
+{
+    const auto plant = now_there().plants.front();
+    const auto spots = now_there().spots;
+    const auto year = static_cast<unsigned short>(kStartToday.year() + 1);
+    model.pinPlant(plant.id);
+    opened();
+    auto& form = *model.pin();
+    EXPECT_EQ(form.spots().size(), static_cast<qsizetype>(spots.size()));
+    EXPECT_EQ(spots[static_cast<std::size_t>(form.property("spot").toInt())].id, *plant.spot) << "where it stands";
+    form.setProperty("spot", 1);
+    const auto refused = [&](const QString& from, const QString& to, int field, const QString& words) {
+        form.setProperty("from", from);
+        form.setProperty("to", to);
+        model.keep();
+        wait_until_still(model);
+        EXPECT_EQ(model.form(), MendModel::PinPlant);
+        EXPECT_EQ(form.troubleField(), field);
+        EXPECT_TRUE(form.trouble().contains(words)) << form.trouble().toStdString();
+    };
+    const QString first = QStringLiteral("1.2.%1").arg(year);
+    const QString last = QStringLiteral("28.2.%1").arg(year);
+    refused(first, {}, 2, QStringLiteral("both evenings"));
+    refused({}, last, 1, QStringLiteral("both evenings"));
+    refused(QStringLiteral("soon"), last, 1, QStringLiteral("“soon” is no date"));
+    refused(first, QStringLiteral("30.2.%1").arg(year), 2, QStringLiteral("is no date"));
+    refused(last, first, 2, QStringLiteral("exchange the two"));
+    refused(QStringLiteral("1.1.2020"), QStringLiteral("2.1.2020"), 2, QStringLiteral("is over"));
+    EXPECT_TRUE(now_there().pins.empty());
+    form.setProperty("from", first);
+    EXPECT_EQ(form.trouble(), QString{}) << "gone with the next word";
+    form.setProperty("to", last);
+    kept();
+    const home::Pin pin{plant.id, spots[1].id, {year, 2, 1}, {year, 2, 28}};
+    EXPECT_EQ(now_there().pins, std::vector{pin});
+    EXPECT_EQ(model.said(), QStringLiteral("%1 is kept at %2 from 1 February %3 to 28 February %3.")
+                                .arg(QString::fromStdString(plant.name), QString::fromStdString(spots[1].name))
+                                .arg(year));
+    turn(journal::HouseholdStore::Direction::Undo);
+    EXPECT_TRUE(now_there().pins.empty());
+    turn(journal::HouseholdStore::Direction::Redo);
+    model.pinPlant(plant.id);
+    opened();
+    ASSERT_EQ(form.kept().size(), 1);
+    EXPECT_TRUE(form.kept().front().contains(QString::fromStdString(spots[1].name)));
+    form.setProperty("spot", 2);
+    refused(last, last, 1, QStringLiteral("cannot stand in two places"));
+    model.unpin();
+    wait_until_still(model);
+    EXPECT_EQ(model.form(), MendModel::None);
+    EXPECT_TRUE(now_there().pins.empty());
+}
+
+TEST_F(MendModelTest, APlantIsKeptAlwaysAndAPoisonousOneNotInReach)
+{
+    auto household = now_there();
+    const auto reached = std::ranges::find_if(household.spots, [](const home::Spot& spot) { return spot.in_reach; });
+    const auto poisonous = std::ranges::find_if(household.plants, [](const home::Plant& plant) { return plant.hazardous; });
+    const auto harmless = std::ranges::find_if(household.plants, [](const home::Plant& plant) { return !plant.hazardous; });
+    ASSERT_NE(reached, household.spots.end());
+    ASSERT_NE(poisonous, household.plants.end());
+    ASSERT_NE(harmless, household.plants.end());
+    const int spot = static_cast<int>(reached - household.spots.begin());
+    model.pinPlant(poisonous->id);
+    opened();
+    model.pin()->setProperty("spot", spot);
+    EXPECT_TRUE(model.pin()->caution().contains(QStringLiteral("poisonous or spiny"))) << model.pin()->caution().toStdString();
+    model.leave();
+    model.pinPlant(harmless->id);
+    opened();
+    model.pin()->setProperty("spot", spot);
+    EXPECT_EQ(model.pin()->caution(), QString{});
+    kept();
+    EXPECT_EQ(now_there().plant(harmless->id)->pinned_spot, reached->id);
+    model.pinPlant(harmless->id);
+    opened();
+    model.pin()->setProperty("spot", spot);
+    model.keep();
+    EXPECT_EQ(model.pin()->troubleField(), 0) << "it is kept there already";
+    model.unpin();
+    wait_until_still(model);
+    EXPECT_EQ(now_there().plant(harmless->id)->pinned_spot, std::nullopt);
+}
+
 } // namespace
 } // namespace lathhouse::models

@@ -1,4 +1,4 @@
-#include "core/units/light_meter.h"
+#include "core/units/light_source.h"
 
 #include <gtest/gtest.h>
 
@@ -20,6 +20,14 @@ TEST(DailyLightOf, AThousandFootCandlesForEightHours)
 {
     // 10,764 lux / 54 x 28,800 s = 5.74 mol.
     EXPECT_NEAR(daily_light_of(PhotonFlux::from_daylight_foot_candles(1000.0), 8.0).moles(), 5.741, 0.001);
+}
+TEST(FluxOfLux, ByThePublishedFigureOfTheLight)
+{
+    // After Thimijan and Heins (1983): 108,000 lux of the Sun, 148,000 of cool white tubes and 164,000 of sodium are 2000 each.
+    EXPECT_NEAR(flux_of_lux(108000.0, LightSource::Daylight).micromoles(), 2000.0, 1e-9);
+    EXPECT_NEAR(flux_of_lux(148000.0, LightSource::FluorescentTube).micromoles(), 2000.0, 1e-9);
+    EXPECT_NEAR(flux_of_lux(164000.0, LightSource::HighPressureSodium).micromoles(), 2000.0, 1e-9);
+    EXPECT_NEAR(flux_of_foot_candles(1000.0, LightSource::FluorescentTube).micromoles(), 10763.91 / 74.0, 0.01);
 }
 TEST(EvenLightOf, IsTheWayBack)
 {

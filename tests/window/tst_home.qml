@@ -48,6 +48,12 @@ Item {
             tryCompare(household.home, "working", false, 30000);
         }
 
+        /// Waits until a section that was just shown has its places.
+        function laidOut(): void {
+            waitForRendering(page);
+            wait(50);
+        }
+
         function type(words: string): void {
             for (const letter of words)
                 keyClick(letter);
@@ -83,6 +89,44 @@ Item {
             mouseClick(named("section0"));
             compare(household.home.section, 0);
             verify(named("homePlace").visible);
+        }
+
+        function test_aMetersReadingMakesADaysLightAndALampItsHours() {
+            household.home.section = HomeModel.Spots;
+            laidOut();
+            (named("homeSheet") as SheetScroll).reveal(named("meterReadingField"));
+            mouseClick(named("meterReadingField"));
+            type("10800");
+            verify(named("meterDaily").visible);
+            verify((named("meterDaily") as Text).text.includes("5.76 moles"));
+            verify((named("meterAgainst") as Text).text.includes(household.home.spots.at(household.home.spot, "name")));
+            keyClick(Qt.Key_Tab);
+            verify(named("meterHoursField").activeFocus);
+            type("40");
+            verify(!named("meterDaily").visible);
+            verify((named("meterHoursField") as SheetField).wrong);
+            keyClick(Qt.Key_Backspace);
+            verify((named("meterDaily") as Text).text.includes("2.88 moles"));
+            laidOut();
+            (named("homeSheet") as SheetScroll).reveal(named("meterSource2"));
+            mouseClick(named("meterSource2"));
+            verify((named("meterDaily") as Text).text.includes("2.10 moles"));
+            named("meterUnit2").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            verify(!named("meterSource2").visible);
+            verify((named("meterReadingField") as SheetField).wrong);
+            named("lampTargetField").forceActiveFocus();
+            type("30");
+            verify(!named("lampMonths").visible);
+            keyClick(Qt.Key_Tab);
+            verify(named("lampLightField").activeFocus);
+            type("200");
+            verify(named("lampMonths").visible);
+            compare(household.home.meter.months.count, 12);
+            verify(named("lampTooLong").visible);
+            verify((named("lampCaution") as Text).text.includes("residual current"));
+            for (const field of ["meterReading", "meterHours", "lampTarget", "lampLight"])
+                compare(named(field + "Field").visible, true);
         }
 
         function test_aLineOfOnesOwnHasItsChances() {
@@ -193,6 +237,7 @@ Item {
 
         function test_readingsOfAFileAreKeptOrRefusedWhole() {
             mouseClick(named("section2"));
+            laidOut();
             (named("homeSheet") as SheetScroll).reveal(named("readingsButton"));
             mouseClick(named("readingsButton"));
             verify((named("readingsTrouble") as Item).visible);

@@ -198,5 +198,54 @@ Item {
             settle();
             compare(household.mend.form, MendModel.None);
         }
+
+        function test_aPlantIsKeptAtASpotByKeyboard() {
+            household.mend.pinPlant(1);
+            settle();
+            compare(household.mend.form, MendModel.PinPlant);
+            const stands = household.mend.pin.spot;
+            verify(named("pinSpot" + stands).activeFocus);
+            const other = stands === 0 ? 1 : stands - 1;
+            keyClick(stands === 0 ? Qt.Key_Tab : Qt.Key_Backtab);
+            verify(named("pinSpot" + other).activeFocus);
+            keyClick(Qt.Key_Space);
+            compare(household.mend.pin.spot, other);
+            tabTo("pinFromField");
+            type("1.2.2027");
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            compare(household.mend.form, MendModel.PinPlant);
+            verify(named("pinToField").activeFocus);
+            compare(household.mend.pin.troubleField, 2);
+            type("28.2.2027");
+            compare(household.mend.pin.troubleField, -1);
+            keyClick(Qt.Key_Return, Qt.ControlModifier);
+            settle();
+            compare(household.mend.form, MendModel.None);
+            verify(household.mend.said.includes("is kept at " + household.nameOfSpot(other) + " from 1 February 2027 to 28 February 2027"));
+            household.mend.pinPlant(1);
+            settle();
+            compare(household.mend.pin.kept.length, 1);
+            verify(household.undo());
+        }
+
+        function test_aPlantIsPinnedAndUnpinnedByMouse() {
+            household.mend.pinPlant(2);
+            settle();
+            verify(!named("mendUnpin").visible);
+            mouseClick(named("pinSpot0"));
+            mouseClick(named("mendKeep"));
+            settle();
+            compare(household.mend.form, MendModel.None);
+            household.mend.pinPlant(2);
+            settle();
+            verify(named("pinKept0").visible);
+            mouseClick(named("pinSpot0"));
+            mouseClick(named("mendKeep"));
+            verify(named("pinSpotTrouble").visible);
+            mouseClick(named("mendUnpin"));
+            settle();
+            verify(household.mend.said.includes("pinned no longer"));
+            compare(household.mend.form, MendModel.None);
+        }
     }
 }

@@ -13,6 +13,9 @@ Item {
     DemonstrationRound {
         id: household
     }
+    MendedHousehold { // The same household, to be changed.
+        id: mended
+    }
     PlantsPage {
         id: page
         anchors.fill: parent
@@ -29,6 +32,7 @@ Item {
         function init() {
             failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.narrow = false;
+            page.mend = null;
             page.back();
             open("harm");
         }
@@ -278,6 +282,29 @@ Item {
             verify(!named("logPanel").visible);
             keyClick(Qt.Key_Right);
             compare(household.plants.current, 1);
+        }
+
+        function test_keepingAtASpotIsReachedByKeyAndFromMoving() {
+            keyClick(Qt.Key_M);
+            verify(!named("keepAtSpotButton").visible);
+            keyClick(Qt.Key_Escape);
+            keyClick(Qt.Key_K);
+            compare(mended.mend.form, MendModel.None);
+            page.mend = mended.mend;
+            keyClick(Qt.Key_K);
+            tryCompare(mended.mend, "form", MendModel.PinPlant);
+            compare(mended.mend.pin.plant, household.plants.target);
+            mended.mend.leave();
+            keyClick(Qt.Key_Right);
+            keyClick(Qt.Key_M);
+            mouseClick(named("keepAtSpotButton"));
+            verify(!named("movePanel").visible);
+            tryCompare(mended.mend, "form", MendModel.PinPlant);
+            compare(mended.mend.pin.plant, household.plants.target);
+            mended.mend.leave();
+            keyClick(Qt.Key_Space); // What is marked may be several: no one plant.
+            keyClick(Qt.Key_K);
+            verify(!mended.mend.working);
         }
 
         function test_moveByTheNumberOfTheSpot() {
