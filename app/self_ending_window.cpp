@@ -182,7 +182,7 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 13> forms{
+    const std::array<std::function<void()>, 14> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
