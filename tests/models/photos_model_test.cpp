@@ -187,7 +187,8 @@ TEST_F(PhotosOfAPlant, WithoutADateAreAskedAboutBeforeTheyComeIn)
     ASSERT_EQ(kept(), 3U);
     EXPECT_EQ(coming.refused()->rowCount(), 1);
     auto store = journal::HouseholdStore::open(home()).value();
-    for (const auto& photo : *journal::PhotoBook{store}.photos()) {
+    const auto photos = journal::PhotoBook{store}.photos().value();
+    for (const auto& photo : photos) {
         const bool dated = photo.original_name == "a.jpg";
         EXPECT_EQ(photo.taken_from, dated ? home::TakenFrom::Exif : home::TakenFrom::Given) << photo.original_name;
         EXPECT_EQ(photo::to_text(photo.taken), dated ? "2026-05-01T10:00:00" : "2026-04-20T14:30:00") << photo.original_name;
