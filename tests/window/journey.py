@@ -64,7 +64,9 @@ class Journey:
             screen.type(name)
             kinds = screen.find("list", "^Kinds that answer")
             screen.find("push button", name, kinds)
-            screen.wait(lambda: sum(kind.has(screens.SHOWING) for kind in kinds.children()) == 1, "one kind alone")
+            # Each kind has a button that shows what is known of it.
+            screen.wait(lambda: sum(kind.has(screens.SHOWING) and not kind.name.startswith("Look at ")
+                                    for kind in kinds.children()) == 1, "one kind alone")
             screen.key("Return")
             screen.find("push button", f"^{common}, 1,", screen.find("list", "^Plants that were picked"))
         assert not os.path.exists(self.household), "the household was written before its grower was done"
