@@ -48,12 +48,7 @@ QStringList PlantAskForm::yes_no_choices()
 
 std::optional<int> PlantAskForm::days_ago(const QString& typed)
 {
-    if (typed.isEmpty()) {
-        return 0;
-    }
-    bool whole = false;
-    const int days = typed.toInt(&whole);
-    return whole && days >= 0 && days <= kLongestDaysAgo ? std::optional{days} : std::nullopt;
+    return typed_days_ago(typed);
 }
 
 AskAnswer PlantAskForm::refused(int wrong, const QString& trouble)

@@ -197,16 +197,15 @@ bool HomeJournalModel::log(int spot, int what, const QString& words, const QStri
     if (spot < 0 || spot >= spots_.size()) {
         return refuse(Nothing, tr("Say at which spot it happened."));
     }
-    bool is_number = true;
-    const int days = days_ago.trimmed().isEmpty() ? 0 : days_ago.trimmed().toInt(&is_number);
-    if (!is_number || days < 0 || days > kLongestDaysAgo) {
+    const auto days = typed_days_ago(days_ago.trimmed());
+    if (!days) {
         return refuse(Days, tr("Write how many days ago it happened, 0 to %1.").arg(kLongestDaysAgo));
     }
     const std::string said = words.trimmed().toStdString();
     if (what == Note && said.empty()) {
         return refuse(Words, tr("Write what is to be kept."));
     }
-    home::Event event{{}, home::EventKind::Noted, ids_[static_cast<std::size_t>(spot)], look_.today - calendar::Days{days}, now(), {}, {}};
+    home::Event event{{}, home::EventKind::Noted, ids_[static_cast<std::size_t>(spot)], look_.today - calendar::Days{*days}, now(), {}, {}};
     if (what == Treated) {
         event.kind = home::EventKind::Treated;
         if (!said.empty()) {

@@ -81,12 +81,11 @@ bool NightEntryModel::keep(const QString& low, const QString& high, const QStrin
         reading.station_low = there.value;
     }
     if (!ago.trimmed().isEmpty()) {
-        bool whole = false;
-        const int days = ago.trimmed().toInt(&whole);
-        if (!whole || days < 0 || days > kLongestDaysAgo) {
+        const auto days = typed_days_ago(ago.trimmed());
+        if (!days) {
             return refuse(Ago, tr("Write how many days ago the night ended, 0 to %1.").arg(kLongestDaysAgo));
         }
-        reading.night = look_.today - calendar::Days{days};
+        reading.night = look_.today - calendar::Days{*days};
     }
     work<void>([log = log_, reading] { return log(reading); },
                [this, reading, name = spot.name](const Result<void>& kept) {
