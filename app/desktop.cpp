@@ -1,6 +1,7 @@
 #include "app/desktop.h"
 
 #include <QElapsedTimer>
+#include <QEvent>
 #include <QPalette>
 #include <QScreen>
 
@@ -72,7 +73,29 @@ models::AskedSettings settings_of_surroundings()
         std::cerr << "lathhouse: LATHHOUSE_MOTION takes full or reduced, not \"" << motion.toStdString()
                   << "\"; it is left as it is\n";
     }
+    const QString touch = qEnvironmentVariable("LATHHOUSE_TOUCH");
+    if (touch == QLatin1String("on") || touch == QLatin1String("off")) {
+        asked.touch = touch == QLatin1String("on");
+    } else if (!touch.isEmpty()) {
+        std::cerr << "lathhouse: LATHHOUSE_TOUCH takes on or off, not \"" << touch.toStdString() << "\"; it is left as it is\n";
+    }
     return asked;
+}
+
+DesktopWatch::DesktopWatch(models::SettingsModel& settings) : settings_(settings)
+{
+    settings_.set_desktop_dark(desktop_is_dark());
+    QCoreApplication::instance()->installEventFilter(this);
+}
+
+bool DesktopWatch::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::ApplicationPaletteChange) {
+        settings_.set_desktop_dark(desktop_is_dark());
+    } else if (event->type() == QEvent::TouchBegin) {
+        settings_.set_touched();
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 } // namespace lathhouse

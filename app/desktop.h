@@ -31,7 +31,19 @@ bool desktop_is_dark();
 /// The size of a new window, or as much of it as the screen has free.
 QSize within_screen(QSize wanted);
 
-/// What LATHHOUSE_THEME, LATHHOUSE_TEXT and LATHHOUSE_MOTION ask for; a value that none of these takes is named on
+/// Tells the settings when the desktop goes from light to dark or back, and of the first finger on a window, while it lives.
+class DesktopWatch : public QObject {
+public:
+    explicit DesktopWatch(models::SettingsModel& settings);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    models::SettingsModel& settings_;
+};
+
+/// What LATHHOUSE_THEME, LATHHOUSE_TEXT, LATHHOUSE_MOTION and LATHHOUSE_TOUCH ask for; a value that none of these takes is named on
 /// standard error.
 models::AskedSettings settings_of_surroundings();
 

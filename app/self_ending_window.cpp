@@ -97,6 +97,15 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
 
 } // namespace
 
+bool is_working(const WindowModels& of)
+{
+    return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
+           of.plant.coming()->running() || of.seeds.working() || of.home.working() || of.keeping.working() ||
+           of.keeping.running() != models::HomeDataModel::Nothing || of.record.working() || of.people.working() ||
+           (of.home.journal() != nullptr && of.home.journal()->working()) ||
+           of.changes.working() || of.mend.working() || of.ask.working() || of.plant.comparison()->working();
+}
+
 KeptMessages::KeptMessages()
 {
     qInstallMessageHandler(keep_message);
@@ -121,15 +130,6 @@ SelfEndingWindow::SelfEndingWindow(QQuickWindow& window, const WindowOptions& op
     });
     wait->start(10);
     QTimer::singleShot(60'000, &window_, [] { QGuiApplication::exit(1); });
-}
-
-bool SelfEndingWindow::is_working() const
-{
-    const auto& of = models_;
-    return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
-           of.seeds.working() || of.home.working() || of.keeping.working() || of.record.working() || of.people.working() ||
-           (of.home.journal() != nullptr && of.home.journal()->working()) ||
-           of.changes.working() || of.mend.working() || of.ask.working() || of.plant.comparison()->working();
 }
 
 void SelfEndingWindow::look_at_texts()
@@ -219,7 +219,7 @@ bool SelfEndingWindow::opens_next()
 
 bool SelfEndingWindow::is_done()
 {
-    if (is_working() || first_frame_ < 0) {
+    if (is_working(models_) || first_frame_ < 0) {
         return false;
     }
     constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.
@@ -264,9 +264,10 @@ void SelfEndingWindow::print_answer()
     answer["forms"] = form_;
     answer["nameless"] = json_lines(seen_.nameless);
     answer["first_frame_ms"] = first_frame_;
+    answer["small"] = json_lines(seen_.small);
     answer["memory_mb"] = resident_megabytes();
     std::cout << answer.dump() << '\n';
-    status_ = messages().warnings.isEmpty() && seen_.nameless.isEmpty() ? status_ : 1;
+    status_ = messages().warnings.isEmpty() && seen_.nameless.isEmpty() && seen_.small.isEmpty() ? status_ : 1;
 }
 
 } // namespace lathhouse

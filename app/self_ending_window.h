@@ -44,6 +44,9 @@ struct WindowModels {
     models::AskModel& ask;
 };
 
+/// Whether anything is still read, worked out or written.
+bool is_working(const WindowModels& models);
+
 /// While it lives, warnings of Qt are kept for the answer of a self-test rather than printed. One at a time.
 class KeptMessages {
 public:
@@ -62,7 +65,6 @@ public:
     SelfEndingWindow(QQuickWindow& window, const WindowOptions& options, WindowModels models, const qint64& first_frame);
 
 private:
-    bool is_working() const;
     void look_at_texts();
     /// Opens what was not looked at yet; false where that is all.
     bool opens_next();

@@ -44,6 +44,25 @@ QString state_words(const QAccessibleInterface& spoken)
            (state.checked ? QStringLiteral(", checked") : QString{}) + (state.selected ? QStringLiteral(", selected") : QString{});
 }
 
+constexpr QAccessible::Role kMet[] = {QAccessible::Button,  QAccessible::CheckBox, QAccessible::RadioButton, QAccessible::Slider,
+                                      QAccessible::PageTab, QAccessible::Link,     QAccessible::EditableText};
+
+void add_small(QQuickItem& item, double least, QStringList& small)
+{
+    if (!item.isVisible()) {
+        return;
+    }
+    const QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&item);
+    if (spoken != nullptr && item.isEnabled() && std::ranges::find(kMet, spoken->role()) != std::end(kMet) &&
+        (item.width() < least || item.height() < least)) {
+        small.append(QStringLiteral("%1 \"%2\", %3 x %4")
+                         .arg(named(item), spoken->text(QAccessible::Name)).arg(item.width()).arg(item.height()));
+    }
+    for (QQuickItem* child : item.childItems()) {
+        add_small(*child, least, small);
+    }
+}
+
 void add_items(QQuickItem& item, QStringList& silent)
 {
     if (!item.isVisible()) {
@@ -70,6 +89,14 @@ QStringList items_that_say_nothing(QQuickWindow& window)
     QStringList silent;
     add_items(*window.contentItem(), silent);
     return silent;
+}
+
+QStringList items_too_small(QQuickWindow& window, double least)
+{
+    QAccessible::setActive(true);
+    QStringList small;
+    add_small(*window.contentItem(), least, small);
+    return small;
 }
 
 QStringList stops_in_order(QQuickWindow& window)

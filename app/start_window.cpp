@@ -48,6 +48,7 @@ void print_test(const WindowLook& look, const QStringList& warnings, int steps)
     answer["cut"] = json_lines(look.cut);
     answer["nameless"] = json_lines(look.nameless);
     answer["pages"] = {"start"};
+    answer["small"] = json_lines(look.small);
     answer["steps"] = steps;
     answer["warnings"] = json_lines(warnings);
     std::cout << answer.dump() << '\n';
@@ -61,7 +62,7 @@ StartAnswer run_start_window(const StartOptions& options)
     const auto kept = std::make_shared<models::KeptSettings>(
         options.self_test ? QString{} : models::KeptSettings::usual_file());
     models::SettingsModel settings(kept, settings_of_surroundings(), options.units);
-    settings.set_desktop_dark(desktop_is_dark());
+    const DesktopWatch watch(settings);
     models::FirstStartModel start(options.door, options.folder, models::YearWords(options.units), options.today);
     start.setStep(options.step);
     if (options.fill) {
@@ -85,6 +86,7 @@ StartAnswer run_start_window(const StartOptions& options)
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
                                  {QStringLiteral("reducedMotion"), settings.reducedMotion()},
+                                 {QStringLiteral("touch"), settings.touch()},
                                  {QStringLiteral("width"), size.width()},
                                  {QStringLiteral("height"), size.height()}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/StartWindow.qml")));
@@ -97,6 +99,8 @@ StartAnswer run_start_window(const StartOptions& options)
     if (QGuiApplication::layoutDirection() == Qt::RightToLeft) {
         mirror_sides(*window);
     }
+    QObject::connect(&settings, &models::SettingsModel::touchChanged, window,
+                     [&] { window->setProperty("touch", settings.touch()); });
     const auto choose = [&answer](StartChoice choice) {
         answer.choice = choice;
         QGuiApplication::exit(0);
@@ -121,7 +125,7 @@ StartAnswer run_start_window(const StartOptions& options)
                 }
                 look();
                 print_test(seen, warnings, start.step() + 1);
-                answer.status = warnings.isEmpty() && seen.nameless.isEmpty() ? answer.status : 1;
+                answer.status = warnings.isEmpty() && seen.nameless.isEmpty() && seen.small.isEmpty() ? answer.status : 1;
             }
             QGuiApplication::exit(0);
         };

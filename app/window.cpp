@@ -26,7 +26,6 @@
 #include "app/told_items.h"
 
 #include <QElapsedTimer>
-#include <QEvent>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQmlError>
@@ -40,24 +39,6 @@
 namespace lathhouse {
 
 namespace {
-
-/// Tells when the desktop goes from light to dark or back.
-class DesktopWatch : public QObject {
-public:
-    explicit DesktopWatch(models::SettingsModel& settings) : settings_(settings) {}
-
-protected:
-    bool eventFilter(QObject* watched, QEvent* event) override
-    {
-        if (event->type() == QEvent::ApplicationPaletteChange) {
-            settings_.set_desktop_dark(desktop_is_dark());
-        }
-        return QObject::eventFilter(watched, event);
-    }
-
-private:
-    models::SettingsModel& settings_;
-};
 
 /// Colour and pattern of each spot, so that the round shows it as the year does.
 std::map<std::string, int> hands_of(const models::YearData& year)
@@ -117,9 +98,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
         asked.language = QString::fromStdString(*options.language);
     }
     models::SettingsModel settings(kept, std::move(asked), options.units);
-    settings.set_desktop_dark(desktop_is_dark());
-    DesktopWatch watch(settings);
-    QCoreApplication::instance()->installEventFilter(&watch);
+    const DesktopWatch watch(settings);
 
     const models::TodayLook look{options.year.today, models::YearWords(options.units), hands_of(options.year)};
     models::RoundModel round(std::move(options.round), {look.today, look.words, look.hands});
@@ -220,6 +199,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
                                  {QStringLiteral("reducedMotion"), settings.reducedMotion()},
+                                 {QStringLiteral("touch"), settings.touch()},
                                  {QStringLiteral("width"), options.width},
                                  {QStringLiteral("height"), options.height}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
@@ -240,17 +220,22 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QObject::connect(&settings, &models::SettingsModel::motionChanged, window,
                      [&] { window->setProperty("reducedMotion", settings.reducedMotion()); });
 
+    QObject::connect(&settings, &models::SettingsModel::touchChanged, window,
+                     [&] { window->setProperty("touch", settings.touch()); });
+
     qint64 first_frame = -1;
     QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start, &options] {
         if (first_frame < 0) {
             first_frame = since_start.elapsed() + options.milliseconds_of_desktop;
         }
     });
+    const WindowModels shown{year, round, tonight, plants, plant, seeds, home, keeping, record, people, changes, mend, ask};
     std::optional<SelfEndingWindow> ending;
     if (ends_by_itself) {
-        ending.emplace(*window, options,
-                       WindowModels{year, round, tonight, plants, plant, seeds, home, keeping, record, people, changes, mend, ask},
-                       first_frame);
+        ending.emplace(*window, options, shown, first_frame);
+    }
+    if (options.made) {
+        options.made(*window, shown);
     }
     const int ended = QGuiApplication::exec();
     messages.reset();

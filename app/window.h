@@ -20,7 +20,11 @@
 #include <string>
 #include <vector>
 
+class QQuickWindow;
+
 namespace lathhouse {
+
+struct WindowModels;
 
 /// What the window is to show, and how.
 struct WindowOptions {
@@ -33,7 +37,7 @@ struct WindowOptions {
     models::MendDoor mend;      ///< Changes of the household itself.
     models::TurnLast turn;      ///< Undo and redo of the whole window.
     /// Whether anyone wrote into the household since it was asked last; asked every two seconds. May be empty.
-    std::function<bool()> written_elsewhere;
+    std::function<bool()> written_elsewhere = {};
     models::CalendarDoor calendar = {}; ///< Writes the tasks of the year; empty: none can be written.
     models::PeopleDoor people = {}; ///< Children and animals; without a `load` that section is not there.
     models::RecordDoor record = {}; ///< The household's own record; without a `load` that section is not there.
@@ -49,9 +53,11 @@ struct WindowOptions {
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.
     int home_section = 0;               ///< Of the page Home: a place in home_sections().
     bool self_test = false;             ///< Loads every page, prints one JSON line, ends.
-    std::optional<std::string> picture; ///< Saves what the page shows as a PNG file, ends.
+    std::optional<std::string> picture = {}; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;
     int height = 800;
+    /// Called once the window is made, for who goes through it and measures; ends before it does. May be empty.
+    std::function<void(QQuickWindow&, const WindowModels&)> made = {};
 };
 
 /// Names of the pages, in the order of their tabs.
@@ -63,7 +69,8 @@ const std::vector<std::string>& home_sections();
 /// Opens the window and stays until it is closed; returns the exit status. Without a display, `self_test` and
 /// `picture` draw into memory with software. Environment: LATHHOUSE_THEME (light, dark, contrast) replaces what
 /// the desktop says; LATHHOUSE_TEXT (85 to 200, parts of a hundred) is the size of the text; with
-/// LATHHOUSE_MOTION=reduced nothing moves. They go before what was chosen in Home's settings. A value that none of
+/// LATHHOUSE_MOTION=reduced nothing moves, with
+/// LATHHOUSE_TOUCH=on what is pressed is large enough for fingers. They go before what was chosen in Home's settings. A value that none of
 /// these takes is named on standard error.
 int run_window(int& argc, char** argv, WindowOptions options);
 

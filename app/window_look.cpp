@@ -12,20 +12,30 @@
 
 namespace lathhouse {
 
+namespace {
+
+// 44 is the target size of the Web Content Accessibility Guidelines 2.2, criterion 2.5.5 (level AAA), 24 that of 2.5.8 (AA).
+constexpr double kLeastForFingers = 44.0;
+constexpr double kLeastForPointer = 24.0;
+
+void add_new(QStringList& all, const QStringList& seen)
+{
+    for (const QString& one : seen) {
+        if (!all.contains(one)) {
+            all.append(one);
+        }
+    }
+}
+
+} // namespace
+
 void WindowLook::look(QQuickWindow& window, const QString& name)
 {
     const QImage shown = window.grabWindow(); // What is open is drawn in whole before it is looked at, and left.
     album.keep(name, shown);
-    for (const QString& text : texts_that_do_not_fit(window)) {
-        if (!cut.contains(text)) {
-            cut.append(text);
-        }
-    }
-    for (const QString& item : items_that_say_nothing(window)) {
-        if (!nameless.contains(item)) {
-            nameless.append(item);
-        }
-    }
+    add_new(cut, texts_that_do_not_fit(window));
+    add_new(nameless, items_that_say_nothing(window));
+    add_new(small, items_too_small(window, window.property("touch").toBool() ? kLeastForFingers : kLeastForPointer));
 }
 
 bool save_picture(QQuickWindow& window, const std::string& file)

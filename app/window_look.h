@@ -18,6 +18,7 @@ struct WindowLook {
     Album album;
     QStringList cut;      ///< Texts without room.
     QStringList nameless; ///< Items without a name or role.
+    QStringList small = {}; ///< What is pressed and too small for the pointer, or for a finger where fingers are in use.
 
     /// Adds what is shown now; its picture goes into the album by that name.
     void look(QQuickWindow& window, const QString& name);

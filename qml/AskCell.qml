@@ -77,7 +77,7 @@ Item {
         Flow {
             visible: !root.several
             width: parent.width
-            spacing: Theme.px(6)
+            spacing: Theme.apart(6)
 
             Repeater {
                 id: chips

@@ -11,8 +11,8 @@ SpokenButton {
     property real textX: -1
     readonly property real textWidth: widest.width
 
-    implicitWidth: Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0)
-    implicitHeight: Theme.px(28)
+    implicitWidth: Math.max(Theme.target(0), Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0))
+    implicitHeight: Theme.target(28)
     spokenRole: Accessible.RadioButton
 
     // The chip keeps its width when it is chosen.

@@ -38,7 +38,7 @@ Column {
                 required property string modelData
                 required property int index
                 objectName: root.part + index
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: modelData
                 reason: root.title
                 on: root.chosen === index

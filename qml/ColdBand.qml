@@ -69,7 +69,7 @@ Rectangle {
         objectName: "allInButton"
         x: root.narrow ? words.x : root.width - width - Theme.px(19)
         y: root.narrow ? words.y + words.height + Theme.px(8) : Theme.px(20)
-        implicitHeight: Theme.px(40)
+        implicitHeight: Theme.target(40)
         text: root.round.carriesLeft === 1 ? qsTr("It is in") : qsTr("All of them are in")
         reason: qsTr("Ticks every plant that must come in tonight; each can be taken back")
         onClicked: root.round.tickCarries()

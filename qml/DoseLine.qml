@@ -29,7 +29,7 @@ Column {
     }
     SheetButton {
         objectName: root.part + "Button"
-        height: Theme.px(28)
+        height: Theme.target(28)
         focusPolicy: root.focusPolicy
         text: root.words === "" ? qsTr("How much?") : qsTr("Other feed or can")
         reason: qsTr("Key D. How much of your feed goes into your can, in your own measures.")

@@ -267,7 +267,7 @@ SheetFrame {
             }
             SheetButton {
                 objectName: "canKeep"
-                height: Theme.px(34)
+                height: Theme.target(34)
                 text: qsTr("Keep it")
                 reason: qsTr("It stays with the household and can be taken wherever water is measured.")
                 onClicked: root.dose.keepCan()

@@ -4,6 +4,7 @@ import Lathhouse.Models
 // A fact in a frame; it is no button.
 Rectangle {
     id: root
+    objectName: "factChip"
 
     required property string words
     required property int hand
@@ -44,8 +45,14 @@ Rectangle {
     HoverHandler {
         id: pointer
     }
+    TapHandler { // A finger does not hover: one press shows it, the next takes it away.
+        id: finger
+        property bool met: false
+        onTapped: finger.met = !finger.met
+    }
     Hint {
-        visible: pointer.hovered && root.reason !== ""
+        objectName: "reasonHint"
+        visible: (pointer.hovered || finger.met) && root.reason !== ""
         y: root.height + Theme.px(4)
         z: 10
         words: root.reason

@@ -259,21 +259,21 @@ FocusScope {
                 SheetButton {
                     objectName: "backStep"
                     visible: root.start.step > 0
-                    height: Theme.px(40)
+                    height: Theme.target(40)
                     text: qsTr("Back")
                     reason: qsTr("Alt and Left. What was typed stays.")
                     onClicked: root.start.back()
                 }
                 SheetButton {
                     objectName: "leaveOut"
-                    height: Theme.px(40)
+                    height: Theme.target(40)
                     text: qsTr("Leave out for now")
                     reason: root.start.leaveWords
                     onClicked: root.start.leaveOut()
                 }
                 ActButton {
                     objectName: "nextStep"
-                    height: Theme.px(40)
+                    height: Theme.target(40)
                     text: root.onwards[root.start.step]
                     reason: qsTr("Control and Enter")
                     onClicked: root.next()

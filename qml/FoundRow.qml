@@ -15,7 +15,7 @@ T.Button {
     readonly property real side: Theme.px(10)
     readonly property bool stacked: name.implicitWidth + more.implicitWidth + 3 * root.side + (root.hazard ? Theme.px(18) : 0) > root.width
 
-    implicitHeight: Math.max(Theme.px(32), contents.height + Theme.px(10))
+    implicitHeight: Math.max(Theme.target(32), contents.height + Theme.px(10))
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     text: root.words

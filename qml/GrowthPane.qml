@@ -153,7 +153,7 @@ Column {
         Words {
             objectName: "bandWords"
             visible: !root.asTable && root.plant.hasBand
-            height: Theme.px(28)
+            height: Theme.target(28)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Green band: where the fit lies, 9 in 10.")
             quiet: true
@@ -167,7 +167,7 @@ Column {
         spacing: Theme.px(8)
 
         Words {
-            height: Theme.px(28)
+            height: Theme.target(28)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Judged after")
             quiet: true
@@ -194,7 +194,7 @@ Column {
         spacing: Theme.px(8)
 
         Words {
-            height: Theme.px(28)
+            height: Theme.target(28)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Spared by it, of the same kind")
             quiet: true

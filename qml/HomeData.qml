@@ -149,7 +149,7 @@ Item {
 
             ActButton {
                 objectName: "backupButton"
-                height: Theme.px(40)
+                height: Theme.target(40)
                 text: qsTr("Back up now")
                 reason: qsTr("Writes the journal and all photographs into one file, and reads it back")
                 onClicked: root.keeping.backUp(backupPath.text)
@@ -157,7 +157,7 @@ Item {
             SheetButton {
                 objectName: "replaceButton"
                 visible: root.keeping.fileIsThere
-                height: Theme.px(40)
+                height: Theme.target(40)
                 text: qsTr("Replace it")
                 reason: qsTr("The old one stays until the new one is whole")
                 onClicked: root.keeping.backUp(backupPath.text, true)

@@ -37,7 +37,7 @@ Item {
             spacing: Theme.px(12)
 
             Heading {
-                height: Theme.px(34)
+                height: Theme.target(34)
                 verticalAlignment: Text.AlignVCenter
                 text: qsTr("What happened in the household")
             }
@@ -46,7 +46,7 @@ Item {
                 objectName: "journalFind"
                 least: Theme.px(260)
                 most: root.width
-                height: Theme.px(34)
+                height: Theme.target(34)
                 label: qsTr("Words to look for: a plant, a spot, what, when")
                 placeholderText: qsTr("words to look for")
                 onTextEdited: root.journal.find = find.text
@@ -55,7 +55,7 @@ Item {
             SheetButton {
                 objectName: "journalLogButton"
                 visible: root.journal.spots.length > 0
-                height: Theme.px(34)
+                height: Theme.target(34)
                 text: qsTr("Log something at a spot")
                 reason: qsTr("Control and L. Of a plant it is logged under Plants.")
                 onClicked: root.openLog()

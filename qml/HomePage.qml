@@ -112,7 +112,7 @@ FocusScope {
         spacing: Theme.px(8)
 
         Heading {
-            height: Theme.px(36)
+            height: Theme.target(36)
             rightPadding: Theme.px(20)
             text: qsTr("Home")
             font.pixelSize: Theme.titleSize
@@ -126,7 +126,7 @@ FocusScope {
                 objectName: "section" + index
                 spokenRole: Accessible.PageTab
                 visible: root.home.has(index)
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: modelData
                 reason: qsTr("Left and Right go through the sections")
                 on: root.home.section === index
@@ -139,7 +139,7 @@ FocusScope {
         Words {
             objectName: "backupLine"
             visible: root.overdue !== ""
-            height: Theme.px(32)
+            height: Theme.target(32)
             width: Math.min(implicitWidth, head.width)
             verticalAlignment: Text.AlignVCenter
             leftPadding: Theme.px(12)

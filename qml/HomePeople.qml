@@ -72,7 +72,7 @@ Item {
                 Chip {
                     required property int index
                     objectName: "kind" + index
-                    height: Theme.px(32)
+                    height: Theme.target(32)
                     text: root.people.kindWord(index)
                     reason: qsTr("Who is added")
                     on: root.kind === index

@@ -76,7 +76,7 @@ Item {
             Chip {
                 objectName: "mapTableChip"
                 spokenRole: Accessible.CheckBox
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: qsTr("As a table")
                 reason: qsTr("Key T")
                 on: root.asTable

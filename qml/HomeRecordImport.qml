@@ -143,7 +143,7 @@ Column {
 
         ActButton {
             objectName: "takeButton"
-            height: Theme.px(40)
+            height: Theme.target(40)
             text: root.record.isThere ? qsTr("Take it in instead") : qsTr("Take the record in")
             reason: qsTr("Checked and compared with the shipped table first")
             onClicked: root.take(false)
@@ -151,7 +151,7 @@ Column {
         SheetButton {
             objectName: "insistButton"
             visible: root.record.canInsist
-            height: Theme.px(40)
+            height: Theme.target(40)
             text: qsTr("Take it in all the same")
             onClicked: root.take(true)
         }

@@ -77,6 +77,16 @@ Column {
     }
     ChoiceChips {
         width: root.side
+        title: qsTr("Fingers")
+        part: "touch"
+        choices: [qsTr("From the first touch on"), qsTr("Always"), qsTr("Never")]
+        chosen: root.settings.touchFrom
+        note: qsTr("Buttons, chips and rows are large enough for fingers then, and further apart.")
+        standing: root.settings.touchFixed
+        onChoose: index => root.settings.touchFrom = index
+    }
+    ChoiceChips {
+        width: root.side
         title: qsTr("Motion")
         part: "motion"
         choices: [qsTr("Bars move to a new plan"), qsTr("Nothing moves")]

@@ -36,7 +36,7 @@ Item {
         objectName: "kindLook" + root.index
         x: root.width - width
         anchors.verticalCenter: parent.verticalCenter
-        implicitHeight: Theme.px(28)
+        implicitHeight: Theme.target(28)
         focusPolicy: Qt.NoFocus // In the list its key is L.
         text: qsTr("Look")
         reason: qsTr("Key L in the list. What is known of the kind, before it is picked.")

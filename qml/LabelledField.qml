@@ -35,7 +35,7 @@ Column {
         id: field
         objectName: root.objectName + "Field"
         width: parent.width
-        height: Theme.px(34)
+        height: Theme.target(34)
         label: root.label
         unit: root.unit
         text: root.value

@@ -51,7 +51,7 @@ Item {
             }
         }
         Words {
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             width: Math.min(implicitWidth, root.width)
             text: root.stopping ? qsTr("Stopping; what was begun is cleared away.") : root.words

@@ -41,7 +41,7 @@ Item {
         spacing: Theme.px(8)
 
         Words {
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             text: root.title
             strong: true
@@ -72,7 +72,7 @@ Item {
         Words {
             objectName: "nightDay"
             visible: root.daysAgo > 0 && text !== ""
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             text: root.day
             quiet: true
@@ -80,7 +80,7 @@ Item {
         Chip {
             objectName: "calmChip"
             spokenRole: Accessible.CheckBox
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("clear, calm")
             reason: qsTr("The sky was clear and the air still")
             on: root.calm
@@ -89,7 +89,7 @@ Item {
         Chip {
             objectName: "cloudChip"
             spokenRole: Accessible.CheckBox
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("cloud or wind")
             on: root.clouded
             onClicked: root.sky = root.clouded ? 0 : 2

@@ -210,7 +210,7 @@ FocusScope {
                 }
                 Words {
                     visible: text !== ""
-                    height: Theme.px(32)
+                    height: Theme.target(32)
                     verticalAlignment: Text.AlignVCenter
                     text: /^\d+$/.test(ago.text.trim()) ? root.plants.dateAgo(parseInt(ago.text)) : ""
                     quiet: true

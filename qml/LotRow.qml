@@ -28,7 +28,7 @@ Rectangle {
 
     signal pressed
 
-    implicitHeight: Math.max(names.height, germination.height, comes.height) + Theme.px(12)
+    implicitHeight: Math.max(Theme.target(0), Math.max(names.height, germination.height, comes.height) + Theme.px(12))
     color: root.chosen ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
     border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
     border.color: root.focused ? Theme.focus : Theme.edge

@@ -29,13 +29,15 @@ Window {
     /// Of a hundred, 85 to 200.
     property int textPercent: 100
     property bool reducedMotion: false
+    /// What is pressed is large enough for fingers.
+    property bool touch: false
     property bool keysShown: false
     /// Whether a form stands over the page.
     readonly property bool asked: root.mend !== null && root.mend.form !== MendModel.None || root.dose !== null && root.dose.open || root.ask !== null && root.ask.open
 
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property bool wide: root.width >= 1600 * Theme.textScale
-    readonly property int mastHeight: Theme.px(44)
+    readonly property int mastHeight: Math.max(Theme.px(44), Theme.touch ? 52 : 0)
 
     width: 1280
     height: 800
@@ -102,6 +104,11 @@ Window {
         target: Theme
         property: "reducedMotion"
         value: root.reducedMotion
+    }
+    Binding {
+        target: Theme
+        property: "touch"
+        value: root.touch
     }
     Shortcut {
         sequence: "Ctrl+,"

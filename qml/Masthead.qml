@@ -193,7 +193,7 @@ Item {
         anchors.rightMargin: Theme.px(18)
         anchors.verticalCenter: date.verticalCenter
         visible: undoButton.visible
-        height: Theme.px(28)
+        height: Theme.target(28)
         text: qsTr("Find")
         reason: qsTr("Control and F. Finds a plant by its name or kind.")
         onClicked: root.findAsked()
@@ -205,7 +205,7 @@ Item {
         anchors.rightMargin: Theme.px(8)
         anchors.verticalCenter: date.verticalCenter
         visible: date.x - width - findButton.width - Theme.px(34) > root.tabsEnd
-        height: Theme.px(28)
+        height: Theme.target(28)
         text: qsTr("Undo")
         reason: qsTr("Control and Z. Takes back what was entered last, on any page.")
         onClicked: root.undoAsked()

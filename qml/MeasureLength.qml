@@ -104,7 +104,7 @@ Column {
     }
     Flow {
         width: parent.width
-        spacing: Theme.px(6)
+        spacing: Theme.apart(6)
 
         Repeater {
             model: 4

@@ -105,14 +105,14 @@ FocusScope {
 
                 Chip {
                     objectName: "modeLength"
-                    height: Theme.px(32)
+                    height: Theme.target(32)
                     text: qsTr("Length")
                     on: !root.green
                     onClicked: root.measure.mode = MeasureModel.Length
                 }
                 Chip {
                     objectName: "modeGreen"
-                    height: Theme.px(32)
+                    height: Theme.target(32)
                     text: qsTr("Green share")
                     on: root.green
                     onClicked: root.measure.mode = MeasureModel.Green

@@ -73,7 +73,7 @@ Rectangle {
         onPressed: mouse => {
             root.forceActiveFocus();
             const there = root.toPhoto(mouse.x, mouse.y);
-            pointer.held = root.measure.place(there.x, there.y, Theme.px(14) / root.imageScale);
+            pointer.held = root.measure.place(there.x, there.y, Math.max(Theme.px(14), Theme.target(0) / 2) / root.imageScale);
         }
         onPositionChanged: mouse => {
             const there = root.toPhoto(mouse.x, mouse.y);

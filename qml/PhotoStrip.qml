@@ -144,7 +144,7 @@ FocusScope {
             }
             SheetButton {
                 objectName: "stripMeasure"
-                height: Theme.px(28)
+                height: Theme.target(28)
                 text: qsTr("Measure")
                 reason: qsTr("Measures in the framed photograph.")
                 onClicked: root.measure()
@@ -152,14 +152,14 @@ FocusScope {
             SheetButton {
                 objectName: "stripSideBySide"
                 visible: root.plant.photos.count > 1
-                height: Theme.px(28)
+                height: Theme.target(28)
                 text: qsTr("Side by side")
                 reason: qsTr("Key B. Two dates beside each other, with what changed.")
                 onClicked: root.sideBySide()
             }
             SheetButton {
                 objectName: "addPhotos"
-                height: Theme.px(28)
+                height: Theme.target(28)
                 text: qsTr("Add photos")
                 reason: qsTr("Chooses files; they can be dragged here too.")
                 onClicked: root.add()

@@ -37,14 +37,14 @@ Item {
         SheetButton {
             objectName: root.objectName + "Fewer"
             width: Theme.px(28)
-            height: Theme.px(28)
+            height: Theme.target(28)
             text: "−"
             Accessible.name: root.number > 1 ? qsTr("One %1 fewer").arg(root.words) : qsTr("Take %1 off the list").arg(root.words)
             onClicked: root.fewer()
         }
         Words {
             width: Theme.px(26)
-            height: Theme.px(28)
+            height: Theme.target(28)
             text: root.number
             strong: true
             horizontalAlignment: Text.AlignHCenter
@@ -54,7 +54,7 @@ Item {
         SheetButton {
             objectName: root.objectName + "More"
             width: Theme.px(28)
-            height: Theme.px(28)
+            height: Theme.target(28)
             text: "+"
             Accessible.name: qsTr("One more %1").arg(root.words)
             onClicked: root.more()

@@ -47,7 +47,7 @@ Column {
     }
     Flow {
         width: parent.width
-        spacing: Theme.px(6)
+        spacing: Theme.apart(6)
         Accessible.role: Accessible.Grouping
         Accessible.name: qsTr("At which spot")
 

@@ -117,7 +117,7 @@ FocusScope {
         Heading {
             id: title
             objectName: "plantsTitle"
-            height: Theme.px(36)
+            height: Theme.target(36)
             width: Math.max(implicitWidth + Theme.px(16), root.narrow ? 0 : Theme.px(160))
             text: root.plants.title
             font.pixelSize: Theme.titleSize
@@ -130,7 +130,7 @@ FocusScope {
                 required property int filter
                 required property string words
                 objectName: "filterChip" + filter
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: words
                 on: root.plants.filter === filter
                 lozenge: filter === PlantsModel.Poisonous
@@ -179,7 +179,7 @@ FocusScope {
 
             Chip {
                 objectName: "shelvesChip"
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: qsTr("Shelves")
                 reason: qsTr("Key T changes to the table and back")
                 on: !root.plants.byTable
@@ -187,7 +187,7 @@ FocusScope {
             }
             Chip {
                 objectName: "tableChip"
-                height: Theme.px(32)
+                height: Theme.target(32)
                 text: qsTr("Table")
                 reason: qsTr("Key T changes to the table and back")
                 on: root.plants.byTable
@@ -279,6 +279,7 @@ FocusScope {
         }
         ScrollBar.vertical: SheetScrollBar {}
         delegate: ShelfLine {
+            id: shelfLine
             width: shelves.width - 12
             columns: root.plants.columns
             current: root.plants.current
@@ -286,7 +287,43 @@ FocusScope {
             narrow: root.narrow
             onPressed: (shown, shift) => root.press(shown, shift)
             onOpened: shown => root.plants.open(shown)
+            onCarried: (shown, marked, x, y) => carried.to(shown, marked, shelves.mapFromItem(shelfLine, x, y))
+            onLetGo: carried.letGo()
         }
+    }
+    // What the pointer carries, and where it would stand.
+    Hint {
+        id: carried
+        objectName: "carried"
+
+        property int shown: -1
+        property int shelf: -1
+
+        function to(shown: int, marked: bool, at: point): void {
+            if (carried.shown !== shown) {
+                if (!marked)
+                    root.plants.clearMarks(); // All that are marked go together, but none without the one that is held.
+                root.plants.current = shown;
+                carried.shown = shown;
+            }
+            const line = shelves.itemAt(at.x, at.y + shelves.contentY) as ShelfLine;
+            carried.shelf = line === null || at.y < 0 || at.y > shelves.height ? -1 : line.shelf;
+            carried.x = Math.max(0, Math.min(root.width - carried.width, shelves.x + at.x + Theme.px(12)));
+            carried.y = Math.max(0, Math.min(root.height - carried.height, shelves.y + at.y + Theme.px(12)));
+        }
+        function letGo(): void {
+            const to = carried.shelf;
+            carried.shown = -1;
+            carried.shelf = -1;
+            if (to >= 0 && to < root.plants.spots.count)
+                root.plants.moveTo(to);
+            root.focusList();
+        }
+
+        visible: carried.shown >= 0
+        z: 20
+        words: carried.shelf < 0 || carried.shelf >= root.plants.spots.count ? root.plants.target
+             : qsTr("%1 to %2").arg(root.plants.target).arg(root.plants.spots.at(carried.shelf, "name"))
     }
     // Files that are let go on a plant are its photographs.
     DropArea {

@@ -83,7 +83,7 @@ Column {
                         required property string modelData
                         required property int index
                         objectName: "shade" + index
-                        height: Theme.px(34)
+                        height: Theme.target(34)
                         text: modelData
                         on: root.form.shade === index
                         onClicked: root.form.shade = index
@@ -161,7 +161,7 @@ Column {
     }
     Flow {
         width: parent.width
-        spacing: Theme.px(6)
+        spacing: Theme.apart(6)
 
         Repeater {
             model: root.form.spots

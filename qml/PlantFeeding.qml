@@ -27,7 +27,7 @@ Column {
     Chip {
         objectName: "feedingYearChip"
         spokenRole: Accessible.CheckBox
-        height: Theme.px(32)
+        height: Theme.target(32)
         text: qsTr("Feeding through the year")
         reason: qsTr("When, how strong, and why not; under lamps too")
         on: root.opened

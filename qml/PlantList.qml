@@ -19,9 +19,9 @@ Item {
         return list.indexAt(10, y - list.y + list.contentY);
     }
 
-    function scroll(delta: real): void {
+    function moveBy(down: real): void {
         const end = Math.max(0, list.contentHeight + list.bottomMargin - list.height);
-        list.contentY = Math.max(0, Math.min(end, list.contentY - delta * 0.4));
+        list.contentY = Math.max(0, Math.min(end, list.contentY + down));
     }
 
     Text {

@@ -22,7 +22,7 @@ Rectangle {
     signal pressed(shift: bool)
     signal opened
 
-    implicitHeight: Math.max(Theme.px(root.columns.narrow ? 44 : 32), Math.max(spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
+    implicitHeight: Math.max(Theme.target(root.columns.narrow ? 44 : 32), Math.max(spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
     color: root.chosen || root.marked ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
     border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
     border.color: root.focused ? Theme.focus : Theme.edge
@@ -45,8 +45,15 @@ Rectangle {
         id: pointer
         anchors.fill: parent
         hoverEnabled: true
-        onClicked: mouse => root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0)
-        onDoubleClicked: root.opened()
+        onClicked: mouse => {
+            root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0);
+            if (mouse.source !== Qt.MouseEventNotSynthesized) // One tap of a finger is enough.
+                root.opened();
+        }
+        onDoubleClicked: mouse => {
+            if (mouse.source === Qt.MouseEventNotSynthesized)
+                root.opened();
+        }
         onPressAndHold: root.pressed(true)
     }
     MarkBox {

@@ -163,7 +163,7 @@ Item {
             }
             Flow {
                 width: parent.width
-                spacing: Theme.px(6)
+                spacing: Theme.apart(6)
 
                 Repeater {
                     model: [qsTr("Little light"), qsTr("Some light"), qsTr("Bright"), qsTr("Full sun")]
@@ -277,7 +277,7 @@ Item {
         Flow {
             visible: root.form.total > 0
             width: parent.width
-            spacing: Theme.px(6)
+            spacing: Theme.apart(6)
 
             Repeater {
                 model: root.form.places

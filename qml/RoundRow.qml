@@ -224,7 +224,7 @@ Item {
                 id: sprayButton
                 objectName: "sprayButton"
                 visible: root.treats && !root.done
-                height: Theme.px(28)
+                height: Theme.target(28)
                 focusPolicy: Qt.NoFocus // The keys stay with the tasks.
                 text: qsTr("Before a spray")
                 reason: qsTr("Key B. Whether to spray now, to wait, or not at all.")

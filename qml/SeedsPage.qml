@@ -83,7 +83,7 @@ FocusScope {
         spacing: Theme.px(8)
 
         Heading {
-            height: Theme.px(36)
+            height: Theme.target(36)
             rightPadding: Theme.px(16)
             text: qsTr("Seeds")
             font.pixelSize: Theme.titleSize
@@ -91,7 +91,7 @@ FocusScope {
         Chip {
             objectName: "byDateChip"
             visible: root.seeds.lots.count > 1 && root.listShown
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("By sowing date")
             reason: qsTr("Key N changes the order")
             on: !root.seeds.byName
@@ -100,7 +100,7 @@ FocusScope {
         Chip {
             objectName: "byNameChip"
             visible: root.seeds.lots.count > 1 && root.listShown
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("By name")
             reason: qsTr("Key N changes the order")
             on: root.seeds.byName
@@ -124,7 +124,7 @@ FocusScope {
             objectName: "calendarChip"
             visible: root.seeds.known && root.listShown
             spokenRole: Accessible.CheckBox
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("What can be sown now")
             reason: qsTr("Every crop of the tables, for this place")
             on: root.listing

@@ -7,8 +7,8 @@ T.Button {
 
     property string reason: ""
 
-    implicitWidth: Math.ceil(root.implicitContentWidth) + Theme.px(26)
-    implicitHeight: Theme.px(32)
+    implicitWidth: Math.max(Math.ceil(root.implicitContentWidth) + Theme.px(26), Theme.target(0))
+    implicitHeight: Theme.target(32)
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.Button

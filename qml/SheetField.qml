@@ -13,7 +13,7 @@ T.TextField {
     property real most: Infinity
 
     implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(exampleSize.advanceWidth) + root.leftPadding + root.rightPadding))
-    implicitHeight: Theme.px(32)
+    implicitHeight: Theme.target(32)
     leftPadding: Theme.px(10)
     rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))
     verticalAlignment: TextInput.AlignVCenter

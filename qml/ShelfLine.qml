@@ -9,6 +9,7 @@ Item {
 
     required property int index
     required property int first
+    required property int shelf
     required property string spot
     required property int hand
     required property string places
@@ -34,6 +35,9 @@ Item {
 
     signal pressed(shown: int, shift: bool)
     signal opened(shown: int)
+    /// A plant is carried by the pointer, which is at that place of this line; and let go.
+    signal carried(shown: int, marked: bool, x: real, y: real)
+    signal letGo
 
     implicitHeight: root.headHeight + Theme.px(164)
 
@@ -113,6 +117,8 @@ Item {
             focused: plant.chosen && root.hasFocus
             onPressed: shift => root.pressed(root.first + plant.index, shift)
             onOpened: root.opened(root.first + plant.index)
+            onCarried: (x, y) => root.carried(root.first + plant.index, plant.marked, plant.x + x, plant.y + y)
+            onLetGo: root.letGo()
         }
     }
 }

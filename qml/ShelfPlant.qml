@@ -4,6 +4,7 @@ import Lathhouse.Models
 // A plant on a shelf, or a free place.
 Item {
     id: root
+    objectName: "shelfPlant"
 
     property string name: ""
     property string words: ""
@@ -22,6 +23,8 @@ Item {
 
     signal pressed(shift: bool)
     signal opened
+    signal carried(x: real, y: real)
+    signal letGo
 
     z: pointer.containsMouse ? 1 : 0 // Its hint lies over the plants beside it.
     Accessible.role: root.free ? Accessible.StaticText : Accessible.ListItem
@@ -130,9 +133,37 @@ Item {
         enabled: !root.free
         hoverEnabled: true
         acceptedButtons: Qt.LeftButton
-        onClicked: mouse => root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0)
-        onDoubleClicked: root.opened()
-        onPressAndHold: root.pressed(true)
+        // The pointer carries a plant to another shelf; a finger moves the shelves, and marks.
+        property point from
+        property bool carrying: false
+        onPressed: mouse => {
+            pointer.from = Qt.point(mouse.x, mouse.y);
+            pointer.preventStealing = mouse.source === Qt.MouseEventNotSynthesized;
+            pointer.carrying = false;
+        }
+        onPositionChanged: mouse => {
+            const away = Math.abs(mouse.x - pointer.from.x) + Math.abs(mouse.y - pointer.from.y);
+            if (pointer.pressed && mouse.source === Qt.MouseEventNotSynthesized && (pointer.carrying || away > Application.styleHints.startDragDistance)) {
+                pointer.carrying = true;
+                root.carried(mouse.x, mouse.y);
+            }
+        }
+        onReleased: if (pointer.carrying)
+            root.letGo()
+        onCanceled: pointer.carrying = false
+        onClicked: mouse => {
+            if (pointer.carrying)
+                return;
+            root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0);
+            if (mouse.source !== Qt.MouseEventNotSynthesized) // One tap of a finger is enough.
+                root.opened();
+        }
+        onDoubleClicked: mouse => {
+            if (mouse.source === Qt.MouseEventNotSynthesized)
+                root.opened();
+        }
+        onPressAndHold: if (!pointer.carrying)
+            root.pressed(true)
     }
     Hint {
         visible: pointer.containsMouse && (root.hazard !== "" || nameText.truncated)

@@ -11,7 +11,7 @@ Rectangle {
     signal clicked
 
     implicitWidth: Math.ceil(label.implicitWidth) + Theme.px(18)
-    implicitHeight: Theme.px(28)
+    implicitHeight: Theme.target(28)
     color: pointer.containsMouse ? Theme.well : "transparent"
     activeFocusOnTab: true
     Accessible.role: Accessible.ColumnHeader

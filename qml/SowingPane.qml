@@ -44,7 +44,7 @@ Column {
         }
         Text {
             textFormat: Text.PlainText
-            height: Theme.px(28)
+            height: Theme.target(28)
             verticalAlignment: Text.AlignBottom
             text: root.seeds.botanical
             color: Theme.ink2
@@ -62,7 +62,7 @@ Column {
 
         Words {
             objectName: "sowingAmount"
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             text: root.seeds.amount
             strong: true
@@ -70,21 +70,21 @@ Column {
         }
         SheetButton {
             objectName: "fewerPlants"
-            width: Theme.px(36)
+            width: Theme.target(36)
             text: "−"
             Accessible.name: qsTr("One plant fewer")
             onClicked: root.seeds.plants -= 1
         }
         SheetButton {
             objectName: "morePlants"
-            width: Theme.px(36)
+            width: Theme.target(36)
             text: "+"
             Accessible.name: qsTr("One plant more")
             onClicked: root.seeds.plants += 1
         }
         Words {
             width: Math.min(implicitWidth, root.width)
-            height: Math.max(Theme.px(32), implicitHeight)
+            height: Math.max(Theme.target(32), implicitHeight)
             verticalAlignment: Text.AlignVCenter
             text: root.seeds.sure
             quiet: true
@@ -96,7 +96,7 @@ Column {
         spacing: Theme.px(8)
 
         Words {
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Trays stand at")
         }
@@ -224,7 +224,7 @@ Column {
         Words {
             objectName: "traysDay"
             visible: text !== ""
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             text: root.seeds.dayAgo
             quiet: true

@@ -18,7 +18,7 @@ Column {
 
     Item {
         width: root.width
-        height: Math.max(Theme.px(26), key.height + Theme.px(10))
+        height: Math.max(Theme.target(26), key.height + Theme.px(10))
 
         Text {
             textFormat: Text.PlainText

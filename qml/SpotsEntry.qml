@@ -47,7 +47,7 @@ Item {
         }
         Flow {
             width: parent.width
-            spacing: Theme.px(6)
+            spacing: Theme.apart(6)
 
             Repeater {
                 id: ready
@@ -130,7 +130,7 @@ Item {
         }
         Flow {
             width: parent.width
-            spacing: Theme.px(6)
+            spacing: Theme.apart(6)
 
             Repeater {
                 id: kinds
@@ -155,7 +155,7 @@ Item {
         Flow {
             visible: root.form.faces
             width: parent.width
-            spacing: Theme.px(6)
+            spacing: Theme.apart(6)
 
             Repeater {
                 model: root.form.facings

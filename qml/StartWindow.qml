@@ -11,6 +11,8 @@ Window {
     /// Of a hundred, 85 to 200.
     property int textPercent: 100
     property bool reducedMotion: false
+    /// What is pressed is large enough for fingers.
+    property bool touch: false
 
     width: 1280
     height: 800
@@ -24,6 +26,7 @@ Window {
         Theme.scheme = root.scheme;
         Theme.textPercent = root.textPercent;
         Theme.reducedMotion = root.reducedMotion;
+        Theme.touch = Qt.binding(() => root.touch);
         root.start.start();
     }
 

@@ -19,7 +19,7 @@ Rectangle {
     required property bool focused
     signal pressed
 
-    height: Theme.px(25)
+    height: Theme.target(25)
     color: root.chosen ? Theme.select : pointer.containsMouse ? Theme.well : Theme.sheet
     border.width: root.focused ? 2 : 0
     border.color: Theme.focus

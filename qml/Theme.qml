@@ -15,6 +15,8 @@ QtObject {
     readonly property real textScale: Math.max(0.85, Math.min(2, root.textPercent / 100))
     /// No movement at all; set by the window at its start.
     property bool reducedMotion: false
+    /// Fingers are in use: what is pressed is 44 high at least, and 8 from its neighbours. Set by the window.
+    property bool touch: false
     readonly property int moveTime: root.reducedMotion ? 0 : 200
     readonly property int appearTime: root.reducedMotion ? 0 : 120
     /// Changes with anything that a painted chart takes from here.
@@ -81,6 +83,16 @@ QtObject {
     /// A length that grows with the text.
     function px(length: real): int {
         return Math.round(length * root.textScale);
+    }
+
+    /// The height of what is pressed.
+    function target(length: real): int {
+        return Math.max(root.px(length), root.touch ? 44 : 0);
+    }
+
+    /// Between what is pressed.
+    function apart(length: real): int {
+        return Math.max(root.px(length), root.touch ? 8 : 0);
     }
 
     function pick(light: color, dark: color, contrast: color): color {

@@ -4,7 +4,7 @@ import QtQuick
 SpokenButton {
     id: root
 
-    implicitHeight: Math.max(Theme.px(28), words.height + Theme.px(6))
+    implicitHeight: Math.max(Theme.target(28), words.height + Theme.px(6))
     spokenRole: Accessible.CheckBox
 
     background: Rectangle {

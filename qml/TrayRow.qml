@@ -56,7 +56,7 @@ Item {
 
         SheetButton {
             objectName: "fewerButton"
-            width: Theme.px(40)
+            width: Theme.target(40)
             text: "−"
             Accessible.name: qsTr("One fewer in %1").arg(root.head)
             reason: qsTr("Key −")
@@ -64,7 +64,7 @@ Item {
         }
         Words {
             objectName: "countWords"
-            height: Theme.px(32)
+            height: Theme.target(32)
             verticalAlignment: Text.AlignVCenter
             textFormat: Text.StyledText
             text: qsTr("<b>%1</b> of %2 up").arg(root.emerged).arg(root.seeds)
@@ -72,7 +72,7 @@ Item {
         }
         SheetButton {
             objectName: "moreButton"
-            width: Theme.px(40)
+            width: Theme.target(40)
             text: "+"
             Accessible.name: qsTr("One more in %1").arg(root.head)
             reason: qsTr("Key +")
@@ -81,7 +81,7 @@ Item {
         Chip {
             objectName: "lastChip"
             spokenRole: Accessible.CheckBox
-            height: Theme.px(32)
+            height: Theme.target(32)
             text: qsTr("no more to come")
             reason: qsTr("The counting is over; only then does the tray change the lot’s share")
             on: root.last

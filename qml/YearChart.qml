@@ -20,15 +20,13 @@ FocusScope {
     readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - Theme.px(22) - 4 * root.rowHeight))
     readonly property real bandsAbove: root.tabHeight + root.monthRow + root.skyHeight
     readonly property real frostHeight: (root.wide ? 44 : root.narrow ? 34 : 36) * (1 + Theme.textScale) / 2
-    readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, root.touched ? 44 : 0)
+    readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, Theme.touch ? 44 : 0)
     readonly property real barHeight: Theme.px(root.wide ? 17 : root.narrow ? 16 : 15)
     readonly property real tabHeight: Theme.px(21)
     readonly property real bandsHeight: root.monthRow + root.skyHeight + root.nightsHeight + root.frostHeight
     readonly property alias bandsItem: bands
     readonly property alias rows: plants.rows
     property real hoverX: -1
-    /// Set by the first touch: rows grow to what a finger can meet.
-    property bool touched: false
 
     function widest(plants: list<string>, sowings: int): real {
         let most = nameSize.height; // It is asked again where the font changes.
@@ -143,13 +141,32 @@ FocusScope {
         /// An edge of a bar is held.
         property bool holding: false
         /// Days that a few pixels are.
-        readonly property int reach: Math.max(1, Math.ceil((root.touched ? 14 : 5) * root.year.viewDays / Math.max(1, pointer.width)))
+        readonly property int reach: Math.max(1, Math.ceil((Theme.touch ? 14 : 5) * root.year.viewDays / Math.max(1, pointer.width)))
         property bool overEdge: false
+        /// A finger on the rows moves them as soon as it goes up or down rather than along: 1 from then on, 0 before, -1 where
+        /// none is on them.
+        property int swipes: -1
+        property point pressedAt
+
+        function swipe(x: real, y: real): bool {
+            const reach = Application.styleHints.startDragDistance;
+            if (pointer.swipes === 0 && !pointer.holding && Math.abs(x - pointer.pressedAt.x) > reach)
+                pointer.swipes = -1; // It scrubs the dates.
+            else if (pointer.swipes === 0 && !pointer.holding && Math.abs(y - pointer.pressedAt.y) > reach)
+                pointer.swipes = 1;
+            if (pointer.swipes !== 1)
+                return false;
+            plants.moveBy(pointer.pressedAt.y - y);
+            pointer.pressedAt = Qt.point(x, y);
+            return true;
+        }
         cursorShape: pointer.holding || pointer.overEdge ? Qt.SplitHCursor : Qt.ArrowCursor
         preventStealing: pointer.holding
         onPositionChanged: mouse => {
             root.hoverX = mouse.x;
             const day = bands.dayAt(root.labelWidth + mouse.x);
+            if (pointer.swipe(mouse.x, mouse.y))
+                return;
             if (pointer.holding) {
                 root.year.edge.move(day);
                 root.year.cursorDay = day;
@@ -170,9 +187,9 @@ FocusScope {
         }
         onExited: root.hoverX = -1
         onPressed: mouse => {
-            if (mouse.source !== Qt.MouseEventNotSynthesized)
-                root.touched = true;
             bands.forceActiveFocus();
+            pointer.swipes = mouse.source !== Qt.MouseEventNotSynthesized && mouse.y > plants.y ? 0 : -1;
+            pointer.pressedAt = Qt.point(mouse.x, mouse.y);
             root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);
             const row = plants.rowAt(mouse.y - plants.y);
             if (row >= 0) {
@@ -184,7 +201,7 @@ FocusScope {
             if ((wheel.modifiers & Qt.ControlModifier) !== 0)
                 root.year.zoom(wheel.angleDelta.y > 0 ? 1 : -1, bands.dayAt(root.labelWidth + wheel.x));
             else
-                plants.scroll(wheel.angleDelta.y);
+                plants.moveBy(-0.4 * wheel.angleDelta.y);
         }
     }
     Rectangle {

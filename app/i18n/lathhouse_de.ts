@@ -2294,6 +2294,26 @@
         <translation>Zeilen, Knöpfe und Diagramme wachsen mit.</translation>
     </message>
     <message>
+        <source>Fingers</source>
+        <translation>Finger</translation>
+    </message>
+    <message>
+        <source>From the first touch on</source>
+        <translation>Ab der ersten Berührung</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Immer</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>Buttons, chips and rows are large enough for fingers then, and further apart.</source>
+        <translation>Knöpfe, Felder und Zeilen sind dann groß genug für Finger und stehen weiter auseinander.</translation>
+    </message>
+    <message>
         <source>Motion</source>
         <translation>Bewegung</translation>
     </message>
@@ -4358,6 +4378,10 @@
     <message>
         <source>No plant of that name or kind. Escape shows all of them again.</source>
         <translation>Keine Pflanze dieses Namens oder dieser Art. Esc zeigt wieder alle.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 nach %2</translation>
     </message>
     <message>
         <source>Name</source>
@@ -10407,6 +10431,10 @@ liegen im Band</translation>
     <message>
         <source>LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.</source>
         <translation>LATHHOUSE_MOTION=%1 geht vor, solange es gesetzt ist.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_TOUCH=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_TOUCH=%1 geht vor, solange es gesetzt ist.</translation>
     </message>
     <message>
         <source>Opened with --units; what is chosen here is in force now and at the next start without it.</source>

@@ -2294,6 +2294,26 @@
         <translation>Las filas, los botones y los gráficos crecen con él.</translation>
     </message>
     <message>
+        <source>Fingers</source>
+        <translation>Dedos</translation>
+    </message>
+    <message>
+        <source>From the first touch on</source>
+        <translation>Desde el primer toque</translation>
+    </message>
+    <message>
+        <source>Always</source>
+        <translation>Siempre</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>Buttons, chips and rows are large enough for fingers then, and further apart.</source>
+        <translation>Los botones, las casillas y las filas son entonces bastante grandes para los dedos y están más separados.</translation>
+    </message>
+    <message>
         <source>Motion</source>
         <translation>Movimiento</translation>
     </message>
@@ -4358,6 +4378,10 @@
     <message>
         <source>No plant of that name or kind. Escape shows all of them again.</source>
         <translation>Ninguna planta con ese nombre o especie. Escape las muestra todas de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>Name</source>
@@ -10407,6 +10431,10 @@ están en la banda</translation>
     <message>
         <source>LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.</source>
         <translation>LATHHOUSE_MOTION=%1 va antes que lo elegido aquí, mientras esté puesto.</translation>
+    </message>
+    <message>
+        <source>LATHHOUSE_TOUCH=%1 goes before what is chosen here, while it is set.</source>
+        <translation>LATHHOUSE_TOUCH=%1 va antes que lo elegido aquí, mientras esté puesto.</translation>
     </message>
     <message>
         <source>Opened with --units; what is chosen here is in force now and at the next start without it.</source>

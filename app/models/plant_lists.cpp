@@ -88,6 +88,8 @@ QVariant PlantShelves::data(const QModelIndex& index, int role) const
         return each([this](const PlantCard& of, int) { return shown_.marked->contains(of.id); });
     case SentencesRole:
         return each([this](const PlantCard&, int at) { return shown_.sentence(at); });
+    case ShelfRole:
+        return line.shelf;
     default:
         return {};
     }
@@ -99,7 +101,7 @@ QHash<int, QByteArray> PlantShelves::roleNames() const
             {SpokenRole, "spoken"}, {FreeRole, "free"},       {NamesRole, "names"},   {StatesRole, "states"},
             {HazardsRole, "hazards"}, {HabitsRole, "habits"}, {FruitsRole, "fruits"}, {ClaysRole, "clays"},
             {PicturesRole, "pictures"},
-            {MarksRole, "marks"},   {SentencesRole, "sentences"}};
+            {MarksRole, "marks"},   {SentencesRole, "sentences"}, {ShelfRole, "shelf"}};
 }
 
 int PlantShelves::lineOf(int shown) const

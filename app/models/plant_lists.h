@@ -48,7 +48,8 @@ public:
         ClaysRole,
         PicturesRole, ///< Addresses of photos, empty for those that are drawn.
         MarksRole,
-        SentencesRole
+        SentencesRole,
+        ShelfRole ///< Its place among the shelves.
     };
 
     explicit PlantShelves(const ShownPlants& shown, QObject* parent = nullptr) : QAbstractListModel(parent), shown_(shown) {}

@@ -10,17 +10,21 @@
 #include <QDate>
 
 #include <algorithm>
+#include <array>
 
 namespace lathhouse::models {
 
 namespace {
 
-constexpr const char* kThemes[] = {"desktop", "light", "dark", "contrast"};
+constexpr std::array kThemes{"desktop", "light", "dark", "contrast"};
+constexpr std::array kTouchFrom{"first", "always", "never"};
 
-int place_of_theme(const QString& name)
+/// The first where there is none of that name.
+template <std::size_t Count>
+int place_of(const QString& name, const std::array<const char*, Count>& names)
 {
-    const auto found = std::ranges::find_if(kThemes, [&](const char* theme) { return name == QLatin1String(theme); });
-    return found == std::end(kThemes) ? 0 : static_cast<int>(found - std::begin(kThemes));
+    const auto found = std::ranges::find_if(names, [&](const char* one) { return name == QLatin1String(one); });
+    return found == names.end() ? 0 : static_cast<int>(found - names.begin());
 }
 
 } // namespace
@@ -33,10 +37,10 @@ Units usual_units(const QLocale& region)
 SettingsModel::SettingsModel(std::shared_ptr<KeptSettings> kept, AskedSettings asked, ShownUnits units, QLocale locale,
                              QObject* parent)
     : QObject(parent), kept_(std::move(kept)), asked_(std::move(asked)), units_(std::move(units)),
-      words_(units_, locale), locale_(std::move(locale)), theme_(place_of_theme(kept_->value("theme").toString())),
+      words_(units_, locale), locale_(std::move(locale)), theme_(place_of(kept_->value("theme").toString(), kThemes)),
       language_(place_of_language(kept_->value("language").toString()).value_or(-1) + 1), spoken_(language_),
       text_percent_(kept_->number("text_percent", kSmallestText, kLargestText).value_or(kUsualText)),
-      reduced_motion_(kept_->is("reduced_motion"))
+      reduced_motion_(kept_->is("reduced_motion")), touch_from_(place_of(kept_->value("touch").toString(), kTouchFrom))
 {
     const QString measures = kept_->value("units").toString();
     const QString degrees = kept_->value("degrees").toString();
@@ -60,14 +64,14 @@ QString SettingsModel::scheme() const
     if (theme_ == 0) {
         return desktop_dark_ ? QStringLiteral("dark") : QStringLiteral("light");
     }
-    return QString::fromLatin1(kThemes[theme_]);
+    return QString::fromLatin1(kThemes[static_cast<std::size_t>(theme_)]);
 }
 
 void SettingsModel::setTheme(int theme)
 {
-    if (theme >= 0 && theme < static_cast<int>(std::size(kThemes)) && theme != theme_) {
+    if (theme >= 0 && theme < static_cast<int>(kThemes.size()) && theme != theme_) {
         theme_ = theme;
-        keep("theme", QString::fromLatin1(kThemes[theme]));
+        keep("theme", QString::fromLatin1(kThemes[static_cast<std::size_t>(theme)]));
         emit themeChanged();
     }
 }
@@ -110,6 +114,30 @@ QString SettingsModel::motionFixed() const
                ? tr("LATHHOUSE_MOTION=%1 goes before what is chosen here, while it is set.")
                      .arg(*asked_.reduced_motion ? QStringLiteral("reduced") : QStringLiteral("full"))
                : QString{};
+}
+
+void SettingsModel::setTouchFrom(int from)
+{
+    if (from >= 0 && from < static_cast<int>(kTouchFrom.size()) && from != touch_from_) {
+        touch_from_ = from;
+        keep("touch", QString::fromLatin1(kTouchFrom[static_cast<std::size_t>(from)]));
+        emit touchChanged();
+    }
+}
+
+QString SettingsModel::touchFixed() const
+{
+    return asked_.touch ? tr("LATHHOUSE_TOUCH=%1 goes before what is chosen here, while it is set.")
+                              .arg(*asked_.touch ? QStringLiteral("on") : QStringLiteral("off"))
+                        : QString{};
+}
+
+void SettingsModel::set_touched()
+{
+    if (!touched_) {
+        touched_ = true;
+        emit touchChanged();
+    }
 }
 
 void SettingsModel::setUnits(int units)

@@ -18,6 +18,7 @@ struct AskedSettings {
     std::optional<QString> theme;      ///< "light", "dark" or "contrast"; LATHHOUSE_THEME.
     std::optional<int> text_percent;   ///< LATHHOUSE_TEXT.
     std::optional<bool> reduced_motion; ///< LATHHOUSE_MOTION.
+    std::optional<bool> touch = {};     ///< LATHHOUSE_TOUCH.
     std::optional<Units> units;        ///< --units on the command line: degrees and measures.
     std::optional<QString> language = {};   ///< --language on the command line.
 };
@@ -40,6 +41,11 @@ class SettingsModel : public QObject {
     Q_PROPERTY(QString textFixed READ textFixed CONSTANT)
     Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged)
     Q_PROPERTY(QString motionFixed READ motionFixed CONSTANT)
+    /// Whether what is pressed is large enough for fingers: what is in force.
+    Q_PROPERTY(bool touch READ touch NOTIFY touchChanged)
+    /// 0 from the first touch of the window on, 1 always, 2 never.
+    Q_PROPERTY(int touchFrom READ touchFrom WRITE setTouchFrom NOTIFY touchChanged)
+    Q_PROPERTY(QString touchFixed READ touchFixed CONSTANT)
     /// 0 Celsius, 1 Fahrenheit.
     Q_PROPERTY(int degrees READ degrees WRITE setDegrees NOTIFY unitsChanged)
     /// 0 metric measures, 1 US measures.
@@ -80,6 +86,12 @@ public:
     bool reducedMotion() const { return asked_.reduced_motion.value_or(reduced_motion_); }
     void setReducedMotion(bool reduced);
     QString motionFixed() const;
+    bool touch() const { return asked_.touch.value_or(touch_from_ == 1 || (touch_from_ == 0 && touched_)); }
+    int touchFrom() const { return touch_from_; }
+    void setTouchFrom(int from); ///< Ignored outside 0..2.
+    QString touchFixed() const;
+    /// Tells of a finger on the window.
+    void set_touched();
     int degrees() const { return units_.degrees() == Units::Us ? 1 : 0; }
     void setDegrees(int degrees); ///< Ignored outside 0..1.
     int units() const { return units_.measures() == Units::Us ? 1 : 0; }
@@ -105,6 +117,7 @@ signals:
     void themeChanged();
     void textChanged();
     void motionChanged();
+    void touchChanged();
     /// All that was said in the units before is to be said anew.
     void unitsChanged();
     void languageChanged();
@@ -124,6 +137,8 @@ private:
     int spoken_ = 0; ///< What was chosen when the window was opened.
     int text_percent_ = kUsualText;
     bool reduced_motion_ = false;
+    int touch_from_ = 0;
+    bool touched_ = false;
     bool desktop_dark_ = false;
     EveningNotice* notice_ = nullptr;
     QString trouble_;

@@ -97,6 +97,38 @@ TEST_F(SettingsModelTest, DesktopIsFollowedWhileItIsChosen)
     EXPECT_EQ(model.scheme(), "dark");
 }
 
+TEST_F(SettingsModelTest, FingersAreServedFromTheFirstTouchOnUnlessChosenOtherwise)
+{
+    {
+        SettingsModel model(kept(), {}, ShownUnits{}, kBritish);
+        QSignalSpy changed(&model, &SettingsModel::touchChanged);
+        EXPECT_FALSE(model.touch());
+        model.set_touched();
+        model.set_touched();
+        EXPECT_TRUE(model.touch());
+        EXPECT_EQ(changed.count(), 1);
+        model.setTouchFrom(2);
+        EXPECT_FALSE(model.touch());
+        model.setTouchFrom(3);
+        EXPECT_EQ(model.touchFrom(), 2);
+    }
+    SettingsModel again(kept(), {}, ShownUnits{}, kBritish);
+    EXPECT_EQ(again.touchFrom(), 2);
+    again.set_touched();
+    EXPECT_FALSE(again.touch());
+    again.setTouchFrom(1);
+    const SettingsModel always(kept(), {}, ShownUnits{}, kBritish);
+    EXPECT_TRUE(always.touch());
+    AskedSettings off;
+    off.touch = false;
+    const SettingsModel asked(kept(), off, ShownUnits{}, kBritish);
+    EXPECT_FALSE(asked.touch());
+    EXPECT_TRUE(asked.touchFixed().startsWith("LATHHOUSE_TOUCH=off"));
+    write("[General]\ntouch=sometimes\n");
+    const SettingsModel damaged(kept(), {}, ShownUnits{}, kBritish);
+    EXPECT_EQ(damaged.touchFrom(), 0);
+}
+
 TEST_F(SettingsModelTest, UnitsOfTheRegionHoldUntilOthersAreChosen)
 {
     EXPECT_EQ(usual_units(QLocale(QLocale::English, QLocale::UnitedStates)), Units::Us);

@@ -4,7 +4,7 @@
 pictures.py PROGRAM CONTACT_SHEET FOLDER [--only VARIANT] [--write DOCS]: the self-test of the window opens every page,
 section and form of the demonstration household, and the first start; each is kept as FOLDER/VARIANT/NAME.png, and all
 of a variant on one sheet, FOLDER/pages-VARIANT.png. With --write the sheets go to the folder DOCS as well
-(docs/pictures). Fails where a page says a warning, has an item without a name or a text without room, or is missing.
+(docs/pictures). Fails where a page says a warning, has an item without a name or one too small to be pressed, a text without room, or is missing.
 """
 
 import json
@@ -25,6 +25,7 @@ VARIANTS = {
     "contrast": ({"LATHHOUSE_THEME": "contrast"}, []),
     "large-text": ({"LATHHOUSE_TEXT": "200"}, []),
     "small": ({"LATHHOUSE_SIZE": "1024x600"}, []),
+    "touch": ({"LATHHOUSE_TOUCH": "on", "LATHHOUSE_SIZE": "1024x768"}, []),
     "german": ({}, ["--language", "de"]),
     "spanish": ({}, ["--language", "es"]),
     "mirror": ({}, ["--language", "mirror"]),
@@ -53,7 +54,7 @@ def variant(program, sheet_maker, folder, name):
                self_test(program, pictures, environment, [*date, "--home", os.path.join(folder, "no-such-household"), "window",
                                                           "--page", "start", *words])]
     for answer in answers:
-        assert answer["nameless"] == [] and answer["warnings"] == [], (name, answer)
+        assert answer["nameless"] == [] and answer["warnings"] == [] and answer["small"] == [], (name, answer)
     files = [os.path.join(pictures, page + ".png") for page in PAGES + STARTS]
     missing = [file for file in files if not os.path.exists(file)]
     assert not missing, f"{name}: no picture of {missing}"

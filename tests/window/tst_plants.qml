@@ -82,6 +82,48 @@ Item {
             compare(household.plants.current, 12);
         }
 
+        function shelfPlants(from: Item): list<ShelfPlant> {
+            const found = [];
+            for (let at = 0; at < from.children.length; ++at) {
+                const plant = from.children[at] as ShelfPlant;
+                if (plant !== null && plant.visible && plant.name !== "")
+                    found.push(plant);
+                for (const below of shelfPlants(from.children[at]))
+                    found.push(below);
+            }
+            return found;
+        }
+        function test_pointerCarriesAPlantToAnotherShelf(): void {
+            const shelves = named("shelves") as ListView;
+            const plant = shelfPlants(shelves.contentItem)[0];
+            const name = plant.name;
+            let other = null;
+            for (let line = 1; line < shelves.count && other === null; ++line) {
+                const item = shelves.itemAtIndex(line) as ShelfLine;
+                if (item !== null && item.shelf !== 0 && item.spot !== "")
+                    other = item;
+            }
+            verify(other !== null);
+            const spot = other.spot;
+            const to = other.mapToItem(plant, 260, 60);
+            mousePress(plant, 40, 40);
+            for (let step = 1; step <= 10; ++step)
+                mouseMove(plant, 40 + (to.x - 40) * step / 10, 40 + (to.y - 40) * step / 10, -1, Qt.LeftButton);
+            const hint = named("carried");
+            verify(hint.visible);
+            compare(hint["words"], name + " to " + spot);
+            mouseRelease(plant, to.x, to.y);
+            verify(!hint.visible);
+            settle();
+            verify(household.plants.said.includes(spot), household.plants.said);
+            verify(shelfPlants(shelves.contentItem).some(item => item.name === name && item.mapToItem(shelves, 0, 0).y > shelves.height / 6));
+            compare(household.plants.opened, 0);
+            compare(household.plants.markedCount, 0);
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            compare(shelfPlants(shelves.contentItem)[0].name, name);
+        }
+
         function test_filterChipsAndFind() {
             mouseClick(named("filterChip" + PlantsModel.Poisonous));
             verify(household.plants.shownCount > 0 && household.plants.shownCount < 14);
