@@ -10,7 +10,6 @@
 #include <cstring>
 #include <fstream>
 #include <memory>
-#include <sstream>
 #include <system_error>
 
 #include <unistd.h>
@@ -190,12 +189,22 @@ Result<std::string> read_text_file(const std::filesystem::path& file)
         return there.error();
     }
     std::ifstream input{file, std::ios::binary};
-    std::ostringstream content;
-    content << input.rdbuf();
-    if (!input.is_open() || input.bad()) {
+    if (!input.is_open()) {
         return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
-    return std::move(content).str();
+    // Piece by piece, since a pipe does not say its size, and by `read`, which tells a failing disk from the end.
+    constexpr std::size_t kPiece = std::size_t{1} << 16;
+    std::string text;
+    while (input) {
+        const auto end = text.size();
+        text.resize(end + kPiece);
+        input.read(text.data() + end, kPiece);
+        text.resize(end + static_cast<std::size_t>(input.gcount()));
+    }
+    if (input.bad()) {
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read to its end; the disk may be failing", file.string())};
+    }
+    return text;
 }
 
 Result<void> write_file_whole(const std::filesystem::path& asked, std::string_view content)

@@ -80,6 +80,15 @@ TEST(TextFile, RefusesAFolderAndAMissingFile)
     EXPECT_EQ(read_text_file("/no/such/file").error().code, ErrorCode::NotFound);
 }
 
+TEST(TextFile, ThatCannotBeReadToItsEndIsNoEmptyText)
+{
+    // Opens, but reading its first byte fails as on a failing disk: nothing is mapped there.
+    const auto text = read_text_file("/proc/self/mem");
+    ASSERT_FALSE(text);
+    EXPECT_EQ(text.error().code, ErrorCode::Unreadable);
+    EXPECT_FALSE(read_text_file("/proc/self/stat")->empty()) << "a file that does not say its size";
+}
+
 TEST(TextFile, IsWrittenWhole)
 {
     const auto file = std::filesystem::temp_directory_path() / "lathhouse_write_test.txt";
