@@ -19,6 +19,12 @@ int days_in_month_of_leap_year(int month)
     return kBeforeMonth[i] - kBeforeMonth[i - 1];
 }
 
+int short_way(DayOfYear from, DayOfYear to)
+{
+    const int days = (to.place() - from.place() + DayOfYear::kCount) % DayOfYear::kCount;
+    return days > DayOfYear::kCount / 2 ? days - DayOfYear::kCount : days;
+}
+
 int places_before_month(int month)
 {
     assert(month >= 1 && month <= 12);

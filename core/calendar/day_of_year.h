@@ -48,6 +48,9 @@ private:
     int place_;
 };
 
+/// Days from one day of the leap years' row to another, the short way round the year: -182..183.
+int short_way(DayOfYear from, DayOfYear to);
+
 /// Number of days of a month (1..12) in a leap year.
 int days_in_month_of_leap_year(int month);
 /// Places before the first of a month (1..12) in a leap year: January 0, March 60.

@@ -38,6 +38,16 @@ TEST(DayOfYear, WrapsAtBothEnds)
     EXPECT_EQ(DayOfYear::wrapped(-366).to_text(), "12-31");
 }
 
+TEST(DayOfYear, IsTheShortWayFromAnother)
+{
+    const auto may = *DayOfYear::parse("05-09");
+    EXPECT_EQ(short_way(may, may), 0);
+    EXPECT_EQ(short_way(*DayOfYear::parse("12-31"), *DayOfYear::parse("01-02")), 2);
+    EXPECT_EQ(short_way(*DayOfYear::parse("01-02"), *DayOfYear::parse("12-31")), -2);
+    EXPECT_EQ(short_way(DayOfYear::wrapped(1), DayOfYear::wrapped(184)), 183);
+    EXPECT_EQ(short_way(DayOfYear::wrapped(1), DayOfYear::wrapped(185)), -182);
+}
+
 TEST(DayOfYear, RefusesWhatNoYearHas)
 {
     EXPECT_EQ(DayOfYear::from_place(367).error().code, ErrorCode::OutOfRange);
