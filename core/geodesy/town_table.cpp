@@ -83,8 +83,9 @@ std::string pack_towns(const TownRows& rows)
     }
     zones.pack(body);
     body.integer(static_cast<std::uint16_t>(rows.regions.size()));
-    for (const auto& region : rows.regions) {
-        regions.emplace(std::pair{region.country, region.code}, static_cast<std::uint16_t>(regions.size()));
+    for (std::size_t k = 0; k < rows.regions.size(); ++k) {
+        const auto& region = rows.regions[k];
+        regions.emplace(std::pair{region.country, region.code}, static_cast<std::uint16_t>(k));
         body.text(region.country);
         body.text(region.code);
         body.text(region.name);
