@@ -102,9 +102,13 @@ std::optional<Celsius> degrees_in(const home::Event& event, const char* name)
 }
 
 std::optional<ColdExposure> exposure_in(const home::Event& event, std::optional<home::SpotId> spot,
-                                        const plants::ColdLines& lines, const UsualNight& usual)
+                                        const plants::ColdLines& lines, const UsualNight& usual,
+                                        WithoutLow without_low)
 {
-    const auto low = degrees_in(event, "low_c");
+    auto low = degrees_in(event, "low_c");
+    if (without_low == WithoutLow::TakenAsHurt && event.detail("low_c").empty()) {
+        low = lines.damage_begins;
+    }
     if (!low) {
         return std::nullopt;
     }
@@ -350,7 +354,7 @@ UsualNight usual_night_of(const home::SpotClimate& spots)
 }
 
 std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
-                                     Date today, const UsualNight& usual)
+                                     Date today, const UsualNight& usual, WithoutLow without_low)
 {
     constexpr int kRemembered = 60;
     std::vector<ColdCourse> courses;
@@ -369,12 +373,13 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
             if (own && event.kind == home::EventKind::NewGrowth) {
                 growth = growth ? std::max(*growth, event.happened) : event.happened;
             }
-            if (event.kind == home::EventKind::ColdNight && whereabouts.concerns(event) &&
+            if (event.kind == home::EventKind::ColdNight && reaches(event, whereabouts, household) &&
                 calendar::days_between(event.happened, today) <= kRemembered) {
                 const auto spot = whereabouts.on(event.happened);
                 const bool is_there = spot && household.spot(*spot) != nullptr;
-                if (const auto night = exposure_in(event, is_there ? spot : std::nullopt, plant.lines, usual)) {
-                    told.tell(*night, own);
+                if (const auto night =
+                        exposure_in(event, is_there ? spot : std::nullopt, plant.lines, usual, without_low)) {
+                    told.tell(*night, own && !event.detail("low_c").empty());
                 }
             }
         }

@@ -53,7 +53,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .pests = plan_pest_courses(household, facts.events, warmth_of(spots), today),
                      .water = {},
                      .feeding = {},
-                     .cold = cold_courses(household, facts.events, today, usual_night_of(spots)),
+                     .cold = cold_courses(household, facts.events, today, usual_night_of(spots), WithoutLow::TakenAsHurt),
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
                      .sowing = sowing_due(today, facts.seeds, facts.climate, risk)};

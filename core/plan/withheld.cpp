@@ -59,15 +59,9 @@ std::vector<Withheld> withheld_by_events(const home::Household& household, const
                                          std::span<const Event> events, Date from, int days)
 {
     std::vector<const Event*> own;
-    const auto was_outdoors = [&](Date date) {
-        const auto spot = whereabouts.on(date);
-        return spot && household.spot(*spot) != nullptr && home::is_outdoors(household.spot(*spot)->kind);
-    };
     for (const auto& event : events) {
-        // What hit the whole household hit what stood outdoors.
-        const bool everywhere = !event.plant && !event.spot &&
-                                (event.kind == EventKind::ColdNight || event.kind == EventKind::ChemicalDamage);
-        if (whereabouts.concerns(event) || (everywhere && was_outdoors(event.happened))) {
+        const bool by_air = event.kind == EventKind::ColdNight || event.kind == EventKind::ChemicalDamage;
+        if (by_air ? reaches(event, whereabouts, household) : whereabouts.concerns(event)) {
             own.push_back(&event);
         }
     }

@@ -335,6 +335,37 @@ TEST_F(ToldColdNights, OneNightToldOfThePlantAndOfItsSpotIsOneNight)
     EXPECT_NEAR(prognosis()->hours_below_safe, 10.0, 1e-9) << "two nights add up";
 }
 
+TEST_F(ToldColdNights, OneOfTheWholeHouseholdCountsForWhatStoodOutdoors)
+{
+    const auto spot_of = [&](bool outdoors) {
+        return std::ranges::find(household_.spots, outdoors, [](const home::Spot& of) {
+                   return home::is_outdoors(of.kind);
+               })->id;
+    };
+    tell(home::EventKind::ColdNight, 0, {}, {}, {{"low_c", "2"}});
+    plant_.spot = spot_of(true);
+    EXPECT_TRUE(prognosis());
+    plant_.spot = spot_of(false);
+    EXPECT_FALSE(prognosis());
+}
+
+TEST_F(ToldColdNights, OneWithoutALowIsLookedAtWhereThatIsAsked)
+{
+    const auto course = [&](WithoutLow without_low) {
+        const auto courses = cold_courses(household_, events_, kNight + Days{3}, {}, without_low);
+        const auto found = std::ranges::find(courses, plant_.id, &ColdCourse::plant);
+        return found == courses.end() ? std::nullopt : std::optional{found->prognosis};
+    };
+    tell(home::EventKind::ColdNight, 0, plant_.id, {}, {});
+    EXPECT_FALSE(course(WithoutLow::LeftOut));
+    ASSERT_TRUE(course(WithoutLow::TakenAsHurt));
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->outcome, ColdOutcome::LeafDamagePossible);
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->steps.front().date, kNight + Days{3});
+    events_.insert(events_.begin(), events_.front());
+    events_.front().details = {{"low_c", "1"}, {"hours", "11"}};
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->outcome, ColdOutcome::LeafDamageLikely) << "a low that was read counts";
+}
+
 TEST_F(ToldColdNights, ThoseOfASpotCountOnlyForWhatIsKnownToHaveStoodThere)
 {
     tell(home::EventKind::ColdNight, 0, {}, 1, {{"low_c", "2"}});

@@ -220,6 +220,12 @@ TEST_F(Round, TheDaysAfterAColdNightHaveTheirLooks)
     }
 }
 
+TEST_F(Round, AColdNightWrittenDownWithoutItsLowHasItsLooksToo)
+{
+    happened(EventKind::ColdNight, 3, 3);
+    EXPECT_EQ(of<ColdStep>(round()).size(), 1U);
+}
+
 TEST_F(Round, ThePlanKeepsAnInfestedPlantApart)
 {
     happened(EventKind::PestFound, 2, 1, {{"pest", "mealybug"}, {"amount", "few"}});
