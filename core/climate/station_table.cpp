@@ -170,23 +170,18 @@ std::optional<Station> unpack_station(StationUnpacker& unpacker)
     const int years = unpacker.integer<std::int16_t>();
     const auto spreads = unpacker.integer<std::uint8_t>();
 
-    const auto no_degrees = Celsius::from_degrees(0.0);
-    const auto no_spread = KelvinDelta::from_kelvins(0.0);
-    const auto twelve = [](auto value) {
-        return Monthly<decltype(value)>{value, value, value, value, value, value,
-                                        value, value, value, value, value, value};
-    };
-    MonthlyFigures monthly{.low = twelve(no_degrees),
-                           .high = twelve(no_degrees),
+    const auto no_spread = in_every_month(KelvinDelta::from_kelvins(0.0));
+    MonthlyFigures monthly{.low = in_every_month(Celsius::from_degrees(0.0)),
+                           .high = in_every_month(Celsius::from_degrees(0.0)),
                            .low_spread = std::nullopt,
                            .mean_spread = std::nullopt,
                            .years = years >= 0 ? std::optional{years} : std::nullopt,
                            .reading_step = step};
     if ((spreads & 1U) != 0) {
-        monthly.low_spread = twelve(no_spread);
+        monthly.low_spread = no_spread;
     }
     if ((spreads & 2U) != 0) {
-        monthly.mean_spread = twelve(no_spread);
+        monthly.mean_spread = no_spread;
     }
     Monthly<std::optional<Millimetres>> rain{};
     for (std::size_t m = 0; m < 12; ++m) {
