@@ -12387,10 +12387,6 @@ liegen im Band</translation>
         <translation>die Pflanze ist nicht unter den lebenden und kann nicht geteilt werden</translation>
     </message>
     <message>
-        <source>that measurement is no longer there</source>
-        <translation>diese Messung ist nicht mehr da</translation>
-    </message>
-    <message>
         <source>that photo is no longer there</source>
         <translation>dieses Foto ist nicht mehr da</translation>
     </message>
@@ -13687,12 +13683,20 @@ liegen im Band</translation>
         <translation>%1 ihrer Tage haben Werte, die an Land nie gemessen wurden</translation>
     </message>
     <message>
+        <source>%1 of that day stands twice for station %2</source>
+        <translation>%1 dieses Tages steht zweimal da für die Station %2</translation>
+    </message>
+    <message>
         <source>%1 of that month stands twice for station %2</source>
         <translation>%1 dieses Monats steht zweimal da für die Station %2</translation>
     </message>
     <message>
         <source>%1 or %2</source>
         <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 seeds cannot be sown at once; log up to %2 in a tray</source>
+        <translation>%1 Körner sind nicht auf einmal zu säen; bis zu %2 je Schale eintragen</translation>
     </message>
     <message>
         <source>%1 stands at %2; move it first</source>
@@ -13913,6 +13917,10 @@ liegen im Band</translation>
     <message>
         <source>a place needs a time zone</source>
         <translation>ein Ort braucht eine Zeitzone</translation>
+    </message>
+    <message>
+        <source>a plan that was accepted uses it</source>
+        <translation>ein angenommener Plan braucht diesen Platz</translation>
     </message>
     <message>
         <source>a planned stay</source>
@@ -14169,6 +14177,10 @@ liegen im Band</translation>
     <message>
         <source>its EXIF directories lead in a circle</source>
         <translation>die EXIF-Verzeichnisse führen im Kreis</translation>
+    </message>
+    <message>
+        <source>its EXIF has over %1 directories</source>
+        <translation>die EXIF-Daten haben über %1 Verzeichnisse</translation>
     </message>
     <message>
         <source>its WebP data breaks off</source>
@@ -14687,6 +14699,10 @@ liegen im Band</translation>
         <translation>das Jahr der Abpackung muss zwischen 1950 und %1 liegen</translation>
     </message>
     <message>
+        <source>the picture would have over %1 million pixels; choose fewer photos or a smaller height</source>
+        <translation>das Bild hätte über %1 Millionen Pixel; weniger Fotos oder eine kleinere Höhe wählen</translation>
+    </message>
+    <message>
         <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually colder than they say</source>
         <translation>der Ort liegt %1 vom Meer, seine Stationen meist %2: seine Nächte sind gewöhnlich kälter, als sie sagen</translation>
     </message>
@@ -14781,6 +14797,10 @@ liegen im Band</translation>
     <message>
         <source>the stated germination must lie above 0 and at most at 100 percent</source>
         <translation>die angegebene Keimung muss über 0 und höchstens bei 100 Prozent liegen</translation>
+    </message>
+    <message>
+        <source>the system has no list of time zones; install the package tzdata</source>
+        <translation>das System hat keine Liste der Zeitzonen; das Paket tzdata installieren</translation>
     </message>
     <message>
         <source>the system does not say its time zone; name one, such as Europe/Berlin</source>

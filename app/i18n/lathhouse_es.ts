@@ -12387,10 +12387,6 @@ están en la banda</translation>
         <translation>la planta no está entre las vivas, así que no se puede dividir</translation>
     </message>
     <message>
-        <source>that measurement is no longer there</source>
-        <translation>esa medición ya no está</translation>
-    </message>
-    <message>
         <source>that photo is no longer there</source>
         <translation>esa fotografía ya no está</translation>
     </message>
@@ -13687,12 +13683,20 @@ están en la banda</translation>
         <translation>%1 de sus días tienen valores que nunca se midieron en tierra</translation>
     </message>
     <message>
+        <source>%1 of that day stands twice for station %2</source>
+        <translation>%1 de ese día está dos veces para la estación %2</translation>
+    </message>
+    <message>
         <source>%1 of that month stands twice for station %2</source>
         <translation>%1 de ese mes está dos veces para la estación %2</translation>
     </message>
     <message>
         <source>%1 or %2</source>
         <translation>%1 o %2</translation>
+    </message>
+    <message>
+        <source>%1 seeds cannot be sown at once; log up to %2 in a tray</source>
+        <translation>no se pueden sembrar %1 semillas a la vez; anotar hasta %2 por bandeja</translation>
     </message>
     <message>
         <source>%1 stands at %2; move it first</source>
@@ -13913,6 +13917,10 @@ están en la banda</translation>
     <message>
         <source>a place needs a time zone</source>
         <translation>un lugar necesita una zona horaria</translation>
+    </message>
+    <message>
+        <source>a plan that was accepted uses it</source>
+        <translation>un plan aceptado lo usa</translation>
     </message>
     <message>
         <source>a planned stay</source>
@@ -14169,6 +14177,10 @@ están en la banda</translation>
     <message>
         <source>its EXIF directories lead in a circle</source>
         <translation>sus directorios EXIF dan vueltas en círculo</translation>
+    </message>
+    <message>
+        <source>its EXIF has over %1 directories</source>
+        <translation>sus datos EXIF tienen más de %1 directorios</translation>
     </message>
     <message>
         <source>its WebP data breaks off</source>
@@ -14687,6 +14699,10 @@ están en la banda</translation>
         <translation>el año de envasado debe estar entre 1950 y %1</translation>
     </message>
     <message>
+        <source>the picture would have over %1 million pixels; choose fewer photos or a smaller height</source>
+        <translation>la imagen tendría más de %1 millones de píxeles; elegir menos fotografías o una altura menor</translation>
+    </message>
+    <message>
         <source>the place lies %1 from the sea, its stations mostly %2: its nights are usually colder than they say</source>
         <translation>el lugar está a %1 del mar, sus estaciones en general a %2: sus noches suelen ser más frías de lo que dicen</translation>
     </message>
@@ -14781,6 +14797,10 @@ están en la banda</translation>
     <message>
         <source>the stated germination must lie above 0 and at most at 100 percent</source>
         <translation>la germinación indicada debe ser mayor que 0 y como mucho 100 por ciento</translation>
+    </message>
+    <message>
+        <source>the system has no list of time zones; install the package tzdata</source>
+        <translation>el sistema no tiene lista de zonas horarias; instalar el paquete tzdata</translation>
     </message>
     <message>
         <source>the system does not say its time zone; name one, such as Europe/Berlin</source>

@@ -52,8 +52,6 @@ constexpr std::array kForWindow{
               said_later("there is no folder %1; choose a household's folder")},
     ForWindow{"there is no living plant %1 to divide; `lathhouse list plants` shows their ids",
               said_later("the plant is not among those that live, so it cannot be divided")},
-    ForWindow{"there is no measurement %1; `lathhouse list measurements` shows them",
-              said_later("that measurement is no longer there")},
     ForWindow{"there is no photo %1; `lathhouse list photos` shows them", said_later("that photo is no longer there")},
     ForWindow{"there is no such lot; `lathhouse list lots` shows their ids", said_later("that lot is no longer there")},
     ForWindow{"there is no such plant; `lathhouse list plants` shows them", said_later("the plant is no longer there")},

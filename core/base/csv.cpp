@@ -10,7 +10,6 @@
 #include <cstring>
 #include <fstream>
 #include <memory>
-#include <sstream>
 #include <system_error>
 
 #include <unistd.h>
@@ -42,8 +41,8 @@ struct ParserCloser {
 };
 
 /// Lines at which the rows begin, found apart since the library does not report them: a line end outside
-/// quotes ends a row, and the library skips blank rows.
-std::vector<std::size_t> row_lines(std::string_view text, std::size_t first_line)
+/// quotes ends a row, and the library skips rows of nothing but blanks.
+std::vector<std::size_t> row_lines(std::string_view text, std::size_t first_line, char separator)
 {
     std::vector<std::size_t> lines;
     bool quoted = false;
@@ -51,7 +50,8 @@ std::vector<std::size_t> row_lines(std::string_view text, std::size_t first_line
     std::size_t line = first_line;
     std::size_t start = first_line;
     for (const char letter : text) {
-        if (blank && letter != '\n' && letter != '\r') {
+        const bool nothing = letter == '\n' || letter == '\r' || ((letter == ' ' || letter == '\t') && letter != separator);
+        if (blank && !nothing) {
             blank = false;
             start = line;
         }
@@ -113,7 +113,7 @@ Result<CsvTable> CsvTable::parse(std::string_view text, std::string source_name,
         table.names_.emplace_back(trimmed(name));
         table.index_.emplace(table.names_.back(), table.names_.size() - 1);
     }
-    const auto lines = row_lines(text, first_line);
+    const auto lines = row_lines(text, first_line, separator);
     table.rows_.reserve(collector.rows.size() - 1);
     for (std::size_t i = 1; i < collector.rows.size(); ++i) {
         Row row{std::move(collector.rows[i]), i < lines.size() ? lines[i] : first_line + i};
@@ -190,12 +190,22 @@ Result<std::string> read_text_file(const std::filesystem::path& file)
         return there.error();
     }
     std::ifstream input{file, std::ios::binary};
-    std::ostringstream content;
-    content << input.rdbuf();
-    if (!input.is_open() || input.bad()) {
+    if (!input.is_open()) {
         return Error{ErrorCode::Unreadable, said("%1 cannot be read; check its rights", file.string())};
     }
-    return std::move(content).str();
+    // Piece by piece, since a pipe does not say its size, and by `read`, which tells a failing disk from the end.
+    constexpr std::size_t kPiece = std::size_t{1} << 16;
+    std::string text;
+    while (input) {
+        const auto end = text.size();
+        text.resize(end + kPiece);
+        input.read(text.data() + end, kPiece);
+        text.resize(end + static_cast<std::size_t>(input.gcount()));
+    }
+    if (input.bad()) {
+        return Error{ErrorCode::Unreadable, said("%1 cannot be read to its end; the disk may be failing", file.string())};
+    }
+    return text;
 }
 
 Result<void> write_file_whole(const std::filesystem::path& asked, std::string_view content)

@@ -9,6 +9,7 @@
 namespace lathhouse::calendar {
 namespace {
 constexpr std::array<int, 13> kBeforeMonth = {0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335, 366};
+constexpr int kLeapPlace = 60; ///< 29 February.
 }
 
 int days_in_month_of_leap_year(int month)
@@ -16,6 +17,12 @@ int days_in_month_of_leap_year(int month)
     assert(month >= 1 && month <= 12);
     const auto i = static_cast<std::size_t>(month);
     return kBeforeMonth[i] - kBeforeMonth[i - 1];
+}
+
+int short_way(DayOfYear from, DayOfYear to)
+{
+    const int days = (to.place() - from.place() + DayOfYear::kCount) % DayOfYear::kCount;
+    return days > DayOfYear::kCount / 2 ? days - DayOfYear::kCount : days;
 }
 
 int places_before_month(int month)
@@ -49,7 +56,8 @@ DayOfYear DayOfYear::of(Date date)
 Result<DayOfYear> DayOfYear::parse(std::string_view text)
 {
     const auto pieces = split(text, '-');
-    if (text.size() == 5 && pieces.size() == 2 && pieces[0].size() == 2) {
+    if (text.size() == 5 && pieces.size() == 2 && pieces[0].size() == 2 &&
+        text.find_first_not_of("0123456789-") == std::string_view::npos) {
         const auto month = parse_integer(pieces[0]);
         const auto day = parse_integer(pieces[1]);
         if (month && day) {
@@ -75,8 +83,10 @@ int DayOfYear::day() const
 
 Date DayOfYear::in_year(int year) const
 {
-    const auto date = make_date(year, month(), day());
-    return date ? *date : Date{static_cast<unsigned short>(year), 3, 1};
+    const bool skipped = place_ == kLeapPlace && !boost::gregorian::gregorian_calendar::is_leap_year(
+                                                     static_cast<unsigned short>(year));
+    return Date{static_cast<unsigned short>(year), static_cast<unsigned short>(skipped ? 3 : month()),
+                static_cast<unsigned short>(skipped ? 1 : day())};
 }
 
 Date DayOfYear::next_on_or_after(Date from) const

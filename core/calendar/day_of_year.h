@@ -34,7 +34,7 @@ public:
     constexpr int index() const { return place_ - 1; } ///< 0..365, for arrays of 366.
     int month() const;                                 ///< 1..12
     int day() const;                                   ///< 1..31
-    /// This day in the given year; 29 February becomes 1 March in a common year.
+    /// This day in the given year; 29 February becomes 1 March in a common year. Precondition: a year of Date.
     Date in_year(int year) const;
     /// The first date on or after `from` that has this place; 29 February as in `in_year`.
     Date next_on_or_after(Date from) const;
@@ -47,6 +47,9 @@ private:
     explicit constexpr DayOfYear(int place) : place_(place) {}
     int place_;
 };
+
+/// Days from one day of the leap years' row to another, the short way round the year: -182..183.
+int short_way(DayOfYear from, DayOfYear to);
 
 /// Number of days of a month (1..12) in a leap year.
 int days_in_month_of_leap_year(int month);

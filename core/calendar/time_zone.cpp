@@ -15,6 +15,12 @@ const date::time_zone& zone_of(const void* zone)
 Result<TimeZone> TimeZone::named(std::string_view name)
 {
     try {
+        static_cast<void>(date::get_tzdb());
+    } catch (const std::runtime_error&) {
+        return Error{ErrorCode::Unavailable,
+                     said("the system has no list of time zones; install the package tzdata")};
+    }
+    try {
         return TimeZone{std::string{name}, date::locate_zone(std::string{name})};
     } catch (const std::runtime_error&) {
         return Error{ErrorCode::NotFound,

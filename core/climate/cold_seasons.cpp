@@ -137,8 +137,7 @@ SeasonTurn turn_of(const DailyRecord& record, BasePeriod base)
     };
     const auto december_to_february = mean_of({11, 0, 1});
     const auto june_to_august = mean_of({5, 6, 7});
-    const auto none = Celsius::from_degrees(0.0);
-    Monthly<Celsius> lows = {none, none, none, none, none, none, none, none, none, none, none, none};
+    auto lows = in_every_month(Celsius::from_degrees(0.0));
     if (december_to_february && june_to_august) {
         for (const std::size_t month : {11, 0, 1}) {
             lows[month] = Celsius::from_degrees(*december_to_february);

@@ -1,5 +1,6 @@
 #include "core/climate/counted_nights.h"
 
+#include "core/calendar/month_length.h"
 #include "core/climate/month_curve.h"
 #include "core/climate/night_model.h"
 #include "core/climate/normal.h"
@@ -50,15 +51,6 @@ const std::array<DailyCurve, kMonths>& parts_of_months()
         return result;
     }();
     return parts;
-}
-
-/// Nights of a month in the mean of many years.
-double nights_of_month(std::size_t month)
-{
-    constexpr std::size_t kFebruary = 1;
-    constexpr double kMeanFebruary = 28.2425;
-    return month == kFebruary ? kMeanFebruary
-                              : calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
 }
 
 /// Readings are kept in tenths of a degree: 10 F is 12.2 C below nought there, a hair above -12.22 C.
@@ -131,7 +123,7 @@ bool NightModel::use_counted_spread(const Monthly<Celsius>& low, std::span<const
     for (std::size_t m = 0; m < kMonths; ++m) {
         std::vector<ShareBelow> shares;
         for (const CountedNights& nights : counted) {
-            const double days = nights_of_month(m);
+            const double days = calendar::kMeanDaysOfMonths[m];
             shares.push_back(
                 {effective_degrees(in_tenths(nights.line), true), std::min(1.0, nights.nights[m] / days)});
         }
@@ -218,7 +210,7 @@ void NightModel::use_counted_nights(std::span<const CountedNights> counted, int 
                 const double variance =
                     std::max(expected * (1.0 - expected), 1e-4) / (years * days * kIndependentShare) +
                     kRounding * kRounding / (days * days);
-                const double miss = std::min(1.0, nights.nights[m] / nights_of_month(m)) - expected;
+                const double miss = std::min(1.0, nights.nights[m] / calendar::kMeanDaysOfMonths[m]) - expected;
                 for (std::size_t i = 0; i < kUnknowns; ++i) {
                     right[i] += gradient[i] * miss / variance;
                     for (std::size_t j = 0; j < kUnknowns; ++j) {

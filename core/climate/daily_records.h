@@ -98,7 +98,8 @@ private:
 ///   Fahrenheit cannot be told from tenths and must be converted first.
 ///
 /// Only TMIN, TMAX and PRCP are read. A value of -9999 or with a quality flag is a gap. A line that breaks
-/// the form is an error which names file and line; nothing is skipped. All lines of a station stand together.
+/// the form, or gives a reading a second time, is an error which names file and line; nothing is skipped. All lines of a
+/// station stand together.
 class DailyFile {
 public:
     enum class Form { FixedWidth, RowPerElement, RowPerDay };

@@ -96,6 +96,9 @@ Result<void> DailyFile::read_row_per_element(std::vector<std::string>& stations,
         const bool flagged = fields.size() > 5 && !trimmed(fields[5]).empty();
         auto& place =
             readings_of(record.month_to_write(year, month), element)[static_cast<std::size_t>(day - 1)];
+        if (place.known()) {
+            return bad_line(at, said("%1 of that day stands twice for station %2", fields[2], fields[0]));
+        }
         place = *value == kMissingReading || flagged ? DailyReading{} : *reading;
     }
     gatherer.finish();
@@ -185,8 +188,11 @@ Result<void> DailyFile::read_row_per_day(std::vector<std::string>& stations,
                     continue;
                 }
             }
-            readings_of(target, columns.element)[static_cast<std::size_t>(day - 1)] =
-                missing ? DailyReading{} : *reading;
+            auto& place = readings_of(target, columns.element)[static_cast<std::size_t>(day - 1)];
+            if (place.known()) {
+                return bad_line(at, said("%1 of that day stands twice for station %2", names[*columns.value], station));
+            }
+            place = missing ? DailyReading{} : *reading;
         }
     }
     gatherer.finish();

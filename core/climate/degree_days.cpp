@@ -1,6 +1,7 @@
 #include "core/climate/degree_days.h"
 
 #include "core/climate/month_curve.h"
+#include "core/climate/quadrature.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,11 +58,6 @@ Monthly<double> degree_days_of_months(const MonthlyFigures& figures, Celsius bas
     constexpr double kOfLows = 0.95;
     constexpr double kUnknown = 4.5;
     constexpr std::size_t kLeapDay = 59;
-    // Gauss-Hermite nodes and weights of a standard normal (Abramowitz and Stegun, table 25.10).
-    constexpr std::array<double, 5> kNodes{-2.856970013872806, -1.355626179974266, 0.0, 1.355626179974266,
-                                           2.856970013872806};
-    constexpr std::array<double, 5> kWeights{0.011257411327721, 0.222075922005613, 0.533333333333333,
-                                             0.222075922005613, 0.011257411327721};
     Monthly<double> low{};
     Monthly<double> high{};
     Monthly<double> spread{};
@@ -78,10 +74,10 @@ Monthly<double> degree_days_of_months(const MonthlyFigures& figures, Celsius bas
     Monthly<double> sums{};
     for (std::size_t d = 0; d < lows.size(); ++d) {
         double day = 0.0;
-        for (std::size_t k = 0; k < kNodes.size(); ++k) {
-            const double moved = kNodes[k] * std::max(spreads[d], 0.0);
+        for (const auto& [at, weight] : kFiveNodes) {
+            const double moved = at * std::max(spreads[d], 0.0);
             const double coldest = lows[d] + moved;
-            day += kWeights[k] * sine_above(coldest, std::max(highs[d] + moved, coldest), base.degrees());
+            day += weight * sine_above(coldest, std::max(highs[d] + moved, coldest), base.degrees());
         }
         sums[static_cast<std::size_t>(month_of_places()[d])] += d == kLeapDay ? day / 4.0 : day;
     }

@@ -55,10 +55,13 @@ void complete(EndDates& ends, End end, const SeasonTurn& turn)
         return day_at(100.0 * (end == End::Last ? seasons - *element : *element) / seasons);
     };
     for (const auto& [percent, day] : ends.dates) {
+        if (ends.intervals.contains(percent)) { // Counted from all the seasons, which know more.
+            continue;
+        }
         const auto chance = Probability::clamped(percent / 100.0);
         const RankInterval ranks =
             interval_of_quantile(seasons, end == End::Last ? chance.complement() : chance);
-        ends.intervals.insert_or_assign(
+        ends.intervals.emplace(
             percent, DateInterval{day_of_element(ranks.lower), day_of_element(ranks.upper), ranks.coverage});
     }
 }

@@ -62,7 +62,8 @@ int element_of_first(double percent, int seasons);
 /// For counts of which only some dates are kept (the station table keeps 10, 50 and 90 percent): adds the
 /// other standard percents and the sampling intervals, both read between the kept dates, straight in days
 /// against the normal quantile of the chance. What lies outside the kept percents, or beside a date that does
-/// not exist, stays nullopt. Nothing is done where the seasons are not counted.
+/// not exist, stays nullopt. What is there already stays: an own record's intervals are counted from all its seasons.
+/// Nothing is done where the seasons are not counted.
 void complete_counted(ThresholdDates& dates, const SeasonTurn& turn);
 
 } // namespace lathhouse::climate

@@ -171,8 +171,7 @@ FrostRecord frost_dates_of(const DailyRecord& record, const FrostQuestion& quest
         }
     }
     const auto means = mean_lows_of(record, question.base);
-    const auto none = Celsius::from_degrees(0.0);
-    Monthly<Celsius> mean_low = {none, none, none, none, none, none, none, none, none, none, none, none};
+    auto mean_low = in_every_month(Celsius::from_degrees(0.0));
     std::ranges::transform(means, mean_low.begin(), [](const auto& mean) { return *mean; });
     const bool seasonless = has_no_season(mean_low);
 

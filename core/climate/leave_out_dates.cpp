@@ -13,13 +13,6 @@ namespace {
 
 constexpr double kMostWithout = 0.05;
 
-double days_off(calendar::DayOfYear answer, calendar::DayOfYear truth)
-{
-    constexpr int kYear = calendar::DayOfYear::kCount;
-    const int days = (answer.place() - truth.place() + kYear) % kYear;
-    return days > kYear / 2 ? days - kYear : days;
-}
-
 using Dates = std::map<double, std::optional<calendar::DayOfYear>>;
 
 void add_errors(std::map<double, DateErrors>& errors, const Dates& truth, const Dates& of_model,
@@ -33,8 +26,8 @@ void add_errors(std::map<double, DateErrors>& errors, const Dates& truth, const 
             continue;
         }
         DateErrors& sum = errors[percent];
-        const double off = days_off(*carried_day->second, *day);
-        sum.from_model += std::abs(days_off(*model_day->second, *day));
+        const double off = calendar::short_way(*day, *carried_day->second);
+        sum.from_model += std::abs(calendar::short_way(*day, *model_day->second));
         sum.carried += std::abs(off);
         sum.carried_bias += off;
         ++sum.count;

@@ -11,14 +11,6 @@ namespace {
 /// With fewer seasons than one in a thousand the model has no dates.
 constexpr Probability kNeverShare = Probability::literal(0.999);
 
-/// Days from one day to another, the short way round the year.
-int days_between(calendar::DayOfYear from, calendar::DayOfYear to)
-{
-    constexpr int kYear = calendar::DayOfYear::kCount;
-    const int days = (to.place() - from.place() + kYear) % kYear;
-    return days > kYear / 2 ? days - kYear : days;
-}
-
 DateResiduals residuals_at_row_line(const NightModel& model, const ThresholdDates& counted)
 {
     DateResiduals residuals;
@@ -32,13 +24,13 @@ DateResiduals residuals_at_row_line(const NightModel& model, const ThresholdDate
     for (const auto& [percent, day] : counted.last.dates) {
         const auto guess = of_model.last(Probability::clamped(percent / 100.0));
         if (day && guess) {
-            residuals.last[percent] = days_between(*guess, *day);
+            residuals.last[percent] = calendar::short_way(*guess, *day);
         }
     }
     for (const auto& [percent, day] : counted.first.dates) {
         const auto guess = of_model.first(Probability::clamped(percent / 100.0));
         if (day && guess) {
-            residuals.first[percent] = days_between(*guess, *day);
+            residuals.first[percent] = calendar::short_way(*guess, *day);
         }
     }
     residuals.nights_per_year = counted.nights_per_year - of_model.nights_per_year();

@@ -181,16 +181,12 @@ Result<RecordNormals> normals_of(const DailyRecord& record, BasePeriod base, std
 Result<RecordNormals> normals_with_dates(const DailyRecord& record, BasePeriod base, std::span<const Celsius> lines,
                                          std::vector<double> percents)
 {
-    const auto none = Celsius::from_degrees(0.0);
-    const Monthly<Celsius> blank = {none, none, none, none, none, none, none, none, none, none, none, none};
-    MonthlyFigures figures{.low = blank,
-                           .high = blank,
+    MonthlyFigures figures{.low = in_every_month(Celsius::from_degrees(0.0)),
+                           .high = in_every_month(Celsius::from_degrees(0.0)),
                            .low_spread = std::nullopt,
                            .mean_spread = std::nullopt,
                            .years = std::nullopt};
-    const auto zero = KelvinDelta::from_kelvins(0.0);
-    Monthly<KelvinDelta> low_spread = {zero, zero, zero, zero, zero, zero,
-                                       zero, zero, zero, zero, zero, zero};
+    auto low_spread = in_every_month(KelvinDelta::from_kelvins(0.0));
     auto mean_spread = low_spread;
     Monthly<std::optional<Millimetres>> rain{};
     long long lows = 0;

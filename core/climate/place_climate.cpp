@@ -91,15 +91,10 @@ std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations
         if (!frost || *frost < 0.4 || *frost > days - 0.4 || !s.monthly.mean_spread) {
             return std::nullopt;
         }
-        double low = -4.0;
-        double high = 4.0;
-        for (int halving = 0; halving < 40; ++halving) {
-            const double z = (low + high) / 2.0;
-            (normal_below(z) < *frost / days ? low : high) = z;
-        }
         constexpr double kLowsToMeans = 1.2; // Lows spread a little more than the daily means.
         const double spread = std::max(kLowsToMeans * (*s.monthly.mean_spread)[month].kelvins(), 1.0);
-        return low + (s.monthly.low[month] - low_here).kelvins() / spread;
+        const double z = std::clamp(normal_quantile(*frost / days), -4.0, 4.0);
+        return z + (s.monthly.low[month] - low_here).kelvins() / spread;
     });
     return place ? std::optional{days * normal_below(*place)} : std::nullopt;
 }

@@ -10,7 +10,7 @@ struct QuadratureNode {
     double weight;
 };
 
-// Gauss-Hermite nodes: with n of them exact for polynomials up to the degree 2n - 1.
+// Gauss-Hermite nodes (Abramowitz and Stegun, table 25.10): with n of them exact for polynomials up to the degree 2n - 1.
 inline constexpr std::array<QuadratureNode, 1> kOneNode{{{0.0, 1.0}}};
 inline constexpr std::array<QuadratureNode, 3> kThreeNodes{
     {{-1.7320508075688772, 1.0 / 6.0}, {0.0, 2.0 / 3.0}, {1.7320508075688772, 1.0 / 6.0}}};

@@ -2,10 +2,9 @@
 
 #include "core/base/csv.h"
 #include "core/base/packed.h"
+#include "core/base/packed_head.h"
 #include "core/base/shipped_file.h"
 #include "core/climate/station_rows.h"
-
-#include <boost/crc.hpp>
 
 #include <algorithm>
 #include <bit>
@@ -17,19 +16,10 @@
 namespace lathhouse::climate {
 namespace {
 
-constexpr std::string_view kMagic = "LHSTATN\n";
-constexpr std::uint32_t kVersion = 2;
-constexpr std::size_t kHeadSize = 8 + 4 + 4 + 8;
+constexpr PackedKind kPackedStations{"LHSTATN\n", 2};
 /// A value that does not exist.
 constexpr std::int32_t kNone = std::numeric_limits<std::int32_t>::min();
 constexpr std::int16_t kShortNone = std::numeric_limits<std::int16_t>::min();
-
-std::uint32_t checksum(std::string_view bytes)
-{
-    boost::crc_32_type crc;
-    crc.process_bytes(bytes.data(), bytes.size());
-    return crc.checksum();
-}
 
 /// Figures as whole numbers of a fraction of their unit.
 class StationPacker : public Packer {
@@ -180,23 +170,18 @@ std::optional<Station> unpack_station(StationUnpacker& unpacker)
     const int years = unpacker.integer<std::int16_t>();
     const auto spreads = unpacker.integer<std::uint8_t>();
 
-    const auto no_degrees = Celsius::from_degrees(0.0);
-    const auto no_spread = KelvinDelta::from_kelvins(0.0);
-    const auto twelve = [](auto value) {
-        return Monthly<decltype(value)>{value, value, value, value, value, value,
-                                        value, value, value, value, value, value};
-    };
-    MonthlyFigures monthly{.low = twelve(no_degrees),
-                           .high = twelve(no_degrees),
+    const auto no_spread = in_every_month(KelvinDelta::from_kelvins(0.0));
+    MonthlyFigures monthly{.low = in_every_month(Celsius::from_degrees(0.0)),
+                           .high = in_every_month(Celsius::from_degrees(0.0)),
                            .low_spread = std::nullopt,
                            .mean_spread = std::nullopt,
                            .years = years >= 0 ? std::optional{years} : std::nullopt,
                            .reading_step = step};
     if ((spreads & 1U) != 0) {
-        monthly.low_spread = twelve(no_spread);
+        monthly.low_spread = no_spread;
     }
     if ((spreads & 2U) != 0) {
-        monthly.mean_spread = twelve(no_spread);
+        monthly.mean_spread = no_spread;
     }
     Monthly<std::optional<Millimetres>> rain{};
     for (std::size_t m = 0; m < 12; ++m) {
@@ -262,36 +247,19 @@ std::string pack_stations(std::span<const Station> stations)
     for (const auto& station : stations) {
         pack_station(rows, station);
     }
-    StationPacker head;
-    head.integer(kVersion);
-    head.integer(checksum(rows.bytes()));
-    head.integer(static_cast<std::uint64_t>(rows.bytes().size()));
-    return std::string{kMagic} + head.bytes() + rows.bytes();
+    return with_packed_head(kPackedStations, rows.bytes());
 }
 
 Result<StationTable> StationTable::unpack(std::string_view bytes, std::string_view name)
 {
-    if (bytes.size() < kHeadSize || !bytes.starts_with(kMagic)) {
-        return damaged(name);
+    const auto rows = packed_body(kPackedStations, bytes, name, damaged(name));
+    if (!rows) {
+        return rows.error();
     }
-    StationUnpacker head{bytes.substr(kMagic.size())};
-    const auto version = head.integer<std::uint32_t>();
-    if (version < kVersion) {
-        return damaged(name); // Made by an older program; the table is packed anew with every build.
-    }
-    if (version > kVersion) {
-        return Error{ErrorCode::TooNew, said("%1 was packed for a newer version of this program", name)};
-    }
-    const auto expected = head.integer<std::uint32_t>();
-    const auto size = head.integer<std::uint64_t>();
-    const auto rows = bytes.substr(kHeadSize);
-    if (rows.size() != size || checksum(rows) != expected) {
-        return damaged(name);
-    }
-    StationUnpacker unpacker{rows};
+    StationUnpacker unpacker{*rows};
     const std::size_t count = unpacker.integer<std::uint32_t>();
     StationTable table;
-    table.stations_.reserve(std::min(count, rows.size()));
+    table.stations_.reserve(std::min(count, rows->size()));
     for (std::size_t i = 0; i < count; ++i) {
         auto station = unpack_station(unpacker);
         if (!station || !unpacker.good()) {

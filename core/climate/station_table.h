@@ -30,8 +30,7 @@ private:
     std::vector<Station> stations_;
 };
 
-/// The bytes of a packed table: "LHSTATN\n", version, length and CRC-32 of the rest, then the rows; all
-/// numbers little-endian. Temperatures are kept in hundredths, so that it gives back what a table row says.
+/// The bytes of a packed table (base/packed_head.h, "LHSTATN\n"): the rows; all numbers little-endian. Temperatures are kept in hundredths, so that it gives back what a table row says.
 std::string pack_stations(std::span<const Station> stations);
 
 } // namespace lathhouse::climate

@@ -37,7 +37,7 @@ struct BagWritten {
 };
 
 /// Writes a bag as one zip with a single folder at its top, named as the archive is. `Bagging-Date` and `Payload-Oxum`
-/// come to the labels by themselves. Read back by `read_bag` before it is reported as written.
+/// come to the labels by themselves. Read back as `Bag` reads it before it is reported as written.
 /// Errors: as ZipWriter::write; Damaged where reading back finds another content than was written.
 Result<BagWritten> write_bag(const std::filesystem::path& archive, std::span<const BagFile> files,
                              std::span<const BagLabel> labels, calendar::Date bagged_on, const Progress& progress);

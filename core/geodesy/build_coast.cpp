@@ -20,8 +20,8 @@ Result<std::vector<std::vector<Point>>> arcs_of(const nlohmann::json& topology, 
     const auto wrong = [&](const char* what) {
         return Error{ErrorCode::Malformed, name + " is no TopoJSON of land areas: " + what};
     };
-    if (!topology.is_object() || topology.value("type", "") != "Topology" || !topology.contains("arcs") ||
-        !topology["arcs"].is_array() || !topology.contains("objects") ||
+    if (!topology.is_object() || !topology.contains("type") || topology["type"] != "Topology" ||
+        !topology.contains("arcs") || !topology["arcs"].is_array() || !topology.contains("objects") ||
         !topology["objects"].contains("land")) {
         return wrong("it needs \"arcs\" and an object \"land\"");
     }
@@ -30,8 +30,8 @@ Result<std::vector<std::vector<Point>>> arcs_of(const nlohmann::json& topology, 
     }
     std::vector<std::vector<Point>> arcs;
     try {
-        const auto scale = topology["transform"]["scale"].get<std::array<double, 2>>();
-        const auto shift = topology["transform"]["translate"].get<std::array<double, 2>>();
+        const auto scale = topology["transform"].at("scale").get<std::array<double, 2>>();
+        const auto shift = topology["transform"].at("translate").get<std::array<double, 2>>();
         for (const auto& arc : topology["arcs"]) {
             std::vector<Point> points;
             double x = 0.0;

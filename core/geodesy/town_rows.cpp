@@ -85,13 +85,9 @@ Result<TownRow> town_of(const CsvTable& table, std::size_t row, const std::array
     if (!latitude || !longitude) {
         return table.error_at(row, Said{latitude ? longitude.error() : latitude.error()});
     }
-    auto zone = cell(9);
-    if (zone.empty()) {
-        const auto found = zones.find({cell(3), cell(4)});
-        if (found == zones.end()) {
-            return table.error_at(row, said("a town has neither a zone nor a region of regions.csv"));
-        }
-        zone = found->second;
+    const auto region = zones.find({cell(3), cell(4)});
+    if (region == zones.end()) {
+        return table.error_at(row, said("a town needs a region of regions.csv"));
     }
     std::vector<std::string> keys;
     if (!cell(2).empty()) {
@@ -107,7 +103,7 @@ Result<TownRow> town_of(const CsvTable& table, std::size_t row, const std::array
                    {*latitude, *longitude},
                    numbers[7] ? std::optional{Metres::from_metres(*numbers[7])} : std::nullopt,
                    static_cast<std::uint32_t>(*numbers[8]),
-                   std::move(zone)};
+                   cell(9).empty() ? region->second : cell(9)};
 }
 
 } // namespace

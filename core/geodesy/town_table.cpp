@@ -2,10 +2,9 @@
 
 #include "core/base/csv.h"
 #include "core/base/packed.h"
+#include "core/base/packed_head.h"
 #include "core/base/shipped_file.h"
 #include "core/geodesy/place_name.h"
-
-#include <boost/crc.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -15,18 +14,9 @@
 namespace lathhouse::geodesy {
 namespace {
 
-constexpr std::string_view kMagic = "LHTOWNS\n";
-constexpr std::uint32_t kVersion = 1;
-constexpr std::size_t kHeadSize = 8 + 4 + 4 + 8;
+constexpr PackedKind kPackedTowns{"LHTOWNS\n", 1};
 constexpr std::int16_t kNoHeight = std::numeric_limits<std::int16_t>::min();
 constexpr double kThousandths = 1000.0;
-
-std::uint32_t checksum(std::string_view bytes)
-{
-    boost::crc_32_type crc;
-    crc.process_bytes(bytes.data(), bytes.size());
-    return crc.checksum();
-}
 
 Error damaged(std::string_view name)
 {
@@ -83,8 +73,9 @@ std::string pack_towns(const TownRows& rows)
     }
     zones.pack(body);
     body.integer(static_cast<std::uint16_t>(rows.regions.size()));
-    for (const auto& region : rows.regions) {
-        regions.emplace(std::pair{region.country, region.code}, static_cast<std::uint16_t>(regions.size()));
+    for (std::size_t k = 0; k < rows.regions.size(); ++k) {
+        const auto& region = rows.regions[k];
+        regions.emplace(std::pair{region.country, region.code}, static_cast<std::uint16_t>(k));
         body.text(region.country);
         body.text(region.code);
         body.text(region.name);
@@ -115,11 +106,7 @@ std::string pack_towns(const TownRows& rows)
         body.text(key);
         body.integer(town);
     }
-    Packer head;
-    head.integer(kVersion);
-    head.integer(checksum(body.bytes()));
-    head.integer(static_cast<std::uint64_t>(body.bytes().size()));
-    return std::string{kMagic} + head.bytes() + body.bytes();
+    return with_packed_head(kPackedTowns, body.bytes());
 }
 
 Result<std::filesystem::path> TownTable::find()
@@ -140,22 +127,11 @@ Result<TownTable> TownTable::unpack(std::string bytes, std::string_view name)
 {
     TownTable table;
     table.bytes_ = std::make_unique<const std::string>(std::move(bytes));
-    const std::string_view all{*table.bytes_};
-    if (all.size() < kHeadSize || !all.starts_with(kMagic)) {
-        return damaged(name);
+    const auto body = packed_body(kPackedTowns, *table.bytes_, name, damaged(name));
+    if (!body) {
+        return body.error();
     }
-    Unpacker head{all.substr(kMagic.size())};
-    if (head.integer<std::uint32_t>() > kVersion) {
-        return Error{ErrorCode::TooNew, said("%1 was packed for a newer version of this program", name)};
-    }
-    const auto expected = head.integer<std::uint32_t>();
-    const auto size = head.integer<std::uint64_t>();
-    const auto body = all.substr(kHeadSize);
-    if (body.size() != size || checksum(body) != expected) {
-        return damaged(name);
-    }
-
-    Unpacker unpacker{body};
+    Unpacker unpacker{*body};
     std::vector<std::string_view> zones(unpacker.integer<std::uint16_t>());
     std::ranges::generate(zones, [&] { return unpacker.text(); });
     struct Region {
@@ -168,7 +144,7 @@ Result<TownTable> TownTable::unpack(std::string bytes, std::string_view name)
         return Region{country, code, unpacker.text()};
     });
     const auto count = unpacker.integer<std::uint32_t>();
-    table.towns_.reserve(std::min<std::size_t>(count, body.size()));
+    table.towns_.reserve(std::min<std::size_t>(count, body->size()));
     for (std::uint32_t i = 0; i < count && unpacker.good(); ++i) {
         const auto id = unpacker.integer<std::uint32_t>();
         const auto town_name = unpacker.text();
@@ -194,7 +170,7 @@ Result<TownTable> TownTable::unpack(std::string bytes, std::string_view name)
                                 zones[zone]});
     }
     const auto key_count = unpacker.integer<std::uint32_t>();
-    table.keys_.reserve(std::min<std::size_t>(key_count, body.size()));
+    table.keys_.reserve(std::min<std::size_t>(key_count, body->size()));
     for (std::uint32_t i = 0; i < key_count && unpacker.good(); ++i) {
         const auto key = unpacker.text();
         const auto town = unpacker.integer<std::uint32_t>();

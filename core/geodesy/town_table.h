@@ -84,8 +84,8 @@ private:
     std::vector<Key> keys_; ///< By text.
 };
 
-/// The bytes of a packed table: "LHTOWNS\n", version, CRC-32 and length of the rest, then the regions, the
-/// towns and all their keys in order; all numbers little-endian.
+/// The bytes of a packed table (base/packed_head.h, "LHTOWNS\n"): the regions, the towns and all their keys in order; all
+/// numbers little-endian.
 std::string pack_towns(const TownRows& rows);
 
 /// What to say where no town bears `name`: NotFound with up to three of the towns `near` to it.

@@ -66,7 +66,7 @@ const Plant* Household::plant(PlantId id) const
 
 namespace {
 
-/// The one of that id, or of that name without case; nullptr where there is none.
+/// The one of that id, or of that name without case and blanks at its ends; nullptr where there is none.
 template <class Thing>
 const Thing* called(const std::vector<Thing>& things, std::string_view id_or_name)
 {
@@ -78,7 +78,7 @@ const Thing* called(const std::vector<Thing>& things, std::string_view id_or_nam
     }
     const auto wanted = lower_case(trimmed(id_or_name));
     const auto found =
-        std::ranges::find_if(things, [&wanted](const Thing& of) { return lower_case(of.name) == wanted; });
+        std::ranges::find_if(things, [&wanted](const Thing& of) { return lower_case(trimmed(of.name)) == wanted; });
     return found == things.end() ? nullptr : &*found;
 }
 

@@ -27,7 +27,7 @@ Result<void> put_things(const Things& changed, Things& things)
             return Error{ErrorCode::OutOfRange, kAreSpots ? said("a spot needs a name") : said("a plant needs a name")};
         }
         const auto same = std::ranges::find_if(things, [&](const auto& other) {
-            return other.id != thing.id && lower_case(other.name) == lower_case(thing.name);
+            return other.id != thing.id && lower_case(trimmed(other.name)) == lower_case(trimmed(thing.name));
         });
         if (same != things.end()) {
             return Error{ErrorCode::OutOfRange,
@@ -86,6 +86,11 @@ Result<void> make(const HouseholdChange& change, Household& household)
                              plant.spot == id ? said("%1 stands at %2; move it first", plant.name, there->name)
                                               : said("%1 is kept at %2; move it first", plant.name, there->name)};
             }
+        }
+        if (const auto pin = std::ranges::find(made.pins, id, &Pin::spot); pin != made.pins.end()) {
+            const auto* plant = made.plant(pin->plant);
+            return Error{ErrorCode::OutOfRange, said("%1 is kept at %2; move it first",
+                                                     plant == nullptr ? std::to_string(pin->plant) : plant->name, there->name)};
         }
         made.spots.erase(there);
     }

@@ -23,9 +23,9 @@ struct HouseholdChange {
 };
 
 /// Makes the change in a household in memory; new ids are the next free ones, as the journal gives them.
-/// Errors: NotFound for an id that is not there; OutOfRange for a blank name, a name that is taken (without case),
-/// an impossible time zone name (blank), a spot to remove where a plant stands or is pinned, a pin that ends before it
-/// begins. Then nothing is changed.
+/// Errors: NotFound for an id that is not there; OutOfRange for a blank name, a name that is taken (without case and
+/// blanks at its ends), an impossible time zone name (blank), a spot to remove where a plant stands or is pinned, be it
+/// for some nights, a pin that ends before it begins. Then nothing is changed.
 Result<void> make(const HouseholdChange& change, Household& household);
 
 /// A pin of the household that wants the plant of `wanted` at another spot on one of the same nights; nullptr where there is none.

@@ -15,8 +15,9 @@ struct Jug {
     friend bool operator==(const Jug&, const Jug&) = default;
 };
 
-/// A jug with a name that can be told from an amount: 1 to 40 characters, the first a letter, without digits,
-/// and not the name of a measure. Errors: OutOfRange with what to do.
+/// A jug with a name that can be told from an amount: 1 to 40 bytes of UTF-8, the first a letter, without digits and
+/// slashes. Whether it is the name of a measure is for whoever asks (plan::is_measure). Errors: OutOfRange with what to
+/// do.
 Result<Jug> make_jug(std::string_view name, Litres volume);
 
 } // namespace lathhouse::home

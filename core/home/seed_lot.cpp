@@ -11,6 +11,7 @@ namespace {
 constexpr double kLabelWeight = 20.0;
 constexpr double kMinimumWeight = 8.0;
 constexpr Probability kLevel = Probability::literal(0.9);
+constexpr int kMostSeedsAtOnce = 10'000'000; // Of a lot and of a tray; the tables of the journal have the same limit.
 
 Error out_of_range(Said why)
 {
@@ -96,7 +97,7 @@ Result<void> check(const SeedLot& lot, calendar::Date today)
     if (lot.stated_percent && !(*lot.stated_percent > 0.0 && *lot.stated_percent <= 100.0)) {
         return out_of_range(said("the stated germination must lie above 0 and at most at 100 percent"));
     }
-    if (lot.seeds && (*lot.seeds < 1 || *lot.seeds > 10'000'000)) {
+    if (lot.seeds && (*lot.seeds < 1 || *lot.seeds > kMostSeedsAtOnce)) {
         return out_of_range(
             said("a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out", *lot.seeds));
     }
@@ -114,6 +115,9 @@ Result<void> check(const Tray& tray, const SeedBook& book, calendar::Date today)
     }
     if (tray.seeds < 1) {
         return out_of_range(said("a sowing needs at least one seed"));
+    }
+    if (tray.seeds > kMostSeedsAtOnce) {
+        return out_of_range(said("%1 seeds cannot be sown at once; log up to %2 in a tray", tray.seeds, kMostSeedsAtOnce));
     }
     if (const auto left = book.seeds_left(tray.lot); left && tray.seeds > *left) {
         return out_of_range(said("%1 has %2 seeds left, not %3; sow fewer, or add the packet they came from", lot->name,

@@ -67,18 +67,18 @@ struct SeedBook {
     const Tray* tray(TrayId id) const;
     std::vector<const Tray*> trays_of(LotId lot) const;
     std::vector<TrayCount> counts_of(TrayId tray) const;
-    /// The highest count of the tray; nullopt where nothing was counted.
+    /// The count of the tray's latest date, which is its highest; nullopt where nothing was counted.
     std::optional<TrayCount> latest_count(TrayId tray) const;
     std::size_t potted_from(TrayId tray) const;
     /// nullopt where nobody counted the lot at the start.
     std::optional<int> seeds_left(LotId lot) const;
 };
 
-/// Errors: OutOfRange with a sentence for a name or crop that is blank, a stated germination outside 0..100, no
-/// seeds (a lot of 0 is of no use), a packed year before 1950 or after `today`'s.
+/// Errors: OutOfRange with a sentence for a name or crop that is blank, a stated germination of 0 or outside 0..100, no
+/// seeds (a lot of 0 is of no use) or over 10 million, a packed year before 1950 or after `today`'s.
 Result<void> check(const SeedLot& lot, calendar::Date today);
-/// Errors: NotFound for an unknown lot; OutOfRange for less than 1 seed, more seeds than the lot has left, a date
-/// after today, a mix outside -10..60 C.
+/// Errors: NotFound for an unknown lot; OutOfRange for less than 1 seed or over 10 million, more seeds than the lot has
+/// left, a date after today, a mix outside -10..60 C.
 Result<void> check(const Tray& tray, const SeedBook& book, calendar::Date today);
 /// Errors: NotFound for an unknown tray; OutOfRange where more came up than were sown, fewer than 0, before the
 /// sowing or after today, or fewer than an earlier count or more than a later one (those lost since are counted

@@ -45,11 +45,11 @@ climate::Monthly<MonthAtSpot> months_at(const sky::SpotView& view, const YearOfS
 ///
 /// | kind | view |
 /// | --- | --- |
-/// | indoors | window 1.2 m by 1.4 m, two panes, the leaves 0.2 m behind it and above its lower edge; 0.9 for
-/// frame and dirt | | open | free sky; before a wall that hides it up to 60 degrees where it faces somewhere
-/// | | roofed | porch 4 m wide, open from 0.3 m below the leaves to 1.9 m above, 0.6 m behind its edge | |
-/// screened | the same behind mesh that lets 0.7 through | | glazed | free sky through one pane, 0.85 for
-/// frames |
+/// | indoors | window 1.2 m by 1.4 m, two panes, leaves 0.2 m behind and above its lower edge; 0.9 for frame, dirt |
+/// | open | free sky; before a wall that hides it up to 60 degrees where it faces somewhere |
+/// | roofed | porch 4 m wide, open from 0.3 m below the leaves to 1.9 m above, 0.6 m behind its edge |
+/// | screened | the same behind mesh that lets 0.7 through |
+/// | glazed | free sky through one pane, 0.85 for frames |
 ///
 /// Source: common practice, no source.
 sky::SpotFigures usual_view(SpotKind kind, std::optional<Angle> facing);

@@ -1,6 +1,6 @@
 #include "core/journal/change_watch.h"
 
-#include "core/journal/database.h"
+#include "core/journal/reading.h"
 
 namespace lathhouse::journal {
 
@@ -25,7 +25,7 @@ ChangeWatch::~ChangeWatch() = default;
 
 Result<ChangeWatch> ChangeWatch::open(const std::filesystem::path& folder)
 {
-    const auto file = folder / "household.sqlite3";
+    const auto file = folder / kDatabaseName;
     auto database = open_database(file);
     if (!database) {
         return database.error();

@@ -181,6 +181,9 @@ Result<void> make_database(const fs::path& file, const fs::path& source, int sch
         if (!rows) {
             return rows.error();
         }
+        if (table.name == "household" && *rows == 0) {
+            return not_an_export(source, said("gives no household (household.csv needs one row)"));
+        }
         ++read.tables;
         read.rows += *rows;
     }
@@ -192,8 +195,8 @@ Result<void> make_database(const fs::path& file, const fs::path& source, int sch
         known.insert(table.name + ".csv");
     }
     std::error_code failure;
-    for (const auto& entry : fs::directory_iterator{source, failure}) {
-        if (const auto name = entry.path().filename().string(); !known.contains(name)) {
+    for (fs::directory_iterator entry{source, failure}, end; !failure && entry != end; entry.increment(failure)) {
+        if (const auto name = entry->path().filename().string(); !known.contains(name)) {
             read.unknown.push_back(name);
         }
     }
@@ -271,6 +274,7 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
     if (failure) {
         return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2)", target.string(), failure.message())};
     }
+    fs::permissions(unnamed, fs::perms::owner_all, failure); // As a new household's folder; where the disk knows rights.
     CsvRead read;
     try {
         if (auto made = make_database(unnamed / kDatabaseName, source, *schema, broken, read); !made) {
@@ -288,9 +292,8 @@ Result<CsvRead> import_csv(const fs::path& source, const fs::path& folder, Broke
         if (!store) {
             return not_an_export(source, said("gives no household that can be opened (%1)", store.error()));
         }
-        const auto household = store->load();
-        if (!household) {
-            return not_an_export(source, said("gives no household (household.csv needs one row)"));
+        if (const auto household = store->load(); !household) {
+            return not_an_export(source, said("gives no household (%1)", household.error()));
         }
         if (const auto events = store->events(); !events) {
             return not_an_export(source, said("gives no household (%1)", events.error()));

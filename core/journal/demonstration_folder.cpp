@@ -111,8 +111,9 @@ Result<HouseholdStore> create_demonstration(const std::filesystem::path& folder,
     // The folder was new or empty, and all in it is ours.
     const auto error = told.error();
     store = error;
-    for (const auto& entry : std::filesystem::directory_iterator{folder, failure}) {
-        std::filesystem::remove_all(entry.path(), failure);
+    for (std::filesystem::directory_iterator entry{folder, failure}, end; !failure && entry != end; entry.increment(failure)) {
+        std::error_code stays;
+        std::filesystem::remove_all(entry->path(), stays);
     }
     if (!was_there) {
         std::filesystem::remove(folder, failure);

@@ -25,9 +25,13 @@ std::optional<std::string> write_and_rename(const fs::path& file, photo::ByteVie
     static std::atomic<unsigned> number = 0;
     std::error_code failure;
     fs::create_directories(file.parent_path(), failure);
-    const auto beside = file.parent_path() / (std::string{kUnfinished} + std::to_string(::getpid()) + "-" +
-                                              std::to_string(number.fetch_add(1)));
-    const int handle = ::open(beside.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
+    fs::path beside;
+    int handle = -1;
+    do { // A run that was killed may have had this number, and have left such a file.
+        beside = file.parent_path() / (std::string{kUnfinished} + std::to_string(::getpid()) + "-" +
+                                       std::to_string(number.fetch_add(1)));
+        handle = ::open(beside.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
+    } while (handle < 0 && errno == EEXIST);
     if (handle < 0) {
         return std::strerror(errno);
     }
@@ -88,11 +92,14 @@ void remove_leftovers(const fs::path& folder)
     constexpr std::chrono::hours kOld{1}; // Another import may be at work just now.
     std::error_code failure;
     const auto limit = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()) - kOld;
-    for (const auto& below : fs::directory_iterator{folder, failure}) {
-        for (const auto& entry : fs::directory_iterator{below.path(), failure}) {
-            const auto modified = modified_at(entry.path());
-            if (entry.path().filename().string().starts_with(kUnfinished) && modified && *modified < limit) {
-                fs::remove(entry.path(), failure);
+    // Written out, since a loop over a folder throws where the disk fails.
+    for (fs::directory_iterator below{folder, failure}, end; !failure && below != end; below.increment(failure)) {
+        std::error_code inside;
+        for (fs::directory_iterator entry{below->path(), inside}; !inside && entry != end; entry.increment(inside)) {
+            const auto modified = modified_at(entry->path());
+            if (entry->path().filename().string().starts_with(kUnfinished) && modified && *modified < limit) {
+                std::error_code stays;
+                fs::remove(entry->path(), stays);
             }
         }
     }
@@ -104,7 +111,12 @@ std::optional<calendar::Instant> modified_at(const fs::path& file)
     if (::stat(file.c_str(), &status) != 0) {
         return std::nullopt;
     }
-    return calendar::Instant{std::chrono::seconds{status.st_mtim.tv_sec}};
+    // Some disks hold times that no calendar has; a day is kept clear at both ends for zones.
+    using namespace std::chrono;
+    constexpr auto kFirst = sys_seconds{sys_days{year{1} / 1 / 2}};
+    constexpr auto kLast = sys_seconds{sys_days{year{9999} / 12 / 30}};
+    const calendar::Instant modified{seconds{status.st_mtim.tv_sec}};
+    return modified < kFirst || modified > kLast ? std::nullopt : std::optional{modified};
 }
 
 } // namespace lathhouse::journal

@@ -18,7 +18,7 @@ void write_cached(const std::filesystem::path& file, photo::ByteView bytes);
 void sync_folder(const std::filesystem::path& folder);
 /// Removes what runs that were killed left behind: files of write_durably that are older than an hour.
 void remove_leftovers(const std::filesystem::path& folder);
-/// When the file was last written.
+/// When the file was last written; nullopt where it cannot be asked or says a year outside 1 to 9999.
 std::optional<calendar::Instant> modified_at(const std::filesystem::path& file);
 
 } // namespace lathhouse::journal

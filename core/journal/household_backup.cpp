@@ -186,6 +186,7 @@ Result<Restored> restore(const fs::path& archive, const fs::path& folder, const 
     if (failure) {
         return Error{ErrorCode::Unwritable, said("%1 cannot be made (%2)", target.string(), failure.message())};
     }
+    fs::permissions(unnamed, fs::perms::owner_all, failure); // As a new household's folder; where the disk knows rights.
     if (auto unpacked = bag->unpack(&unnamed, &belongs, progress); !unpacked) {
         return unpacked.error();
     }

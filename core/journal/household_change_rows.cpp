@@ -6,8 +6,10 @@
 #include <nlohmann/json.hpp>
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <array>
 #include <set>
+#include <span>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -144,7 +146,7 @@ std::optional<Said> why_spot_stays(SQLite::Database& database, home::SpotId spot
          {"SELECT 1 FROM pins WHERE spot_id = ?1 AND taken_back_at IS NULL", said_later("a plant is pinned to it")},
          {"SELECT 1 FROM readings_that_count WHERE spot_id = ?1", said_later("its thermometer has readings")},
          {"SELECT 1 FROM events_that_count WHERE spot_id = ?1", said_later("the journal tells of it")},
-         {"SELECT 1 FROM planned_stays WHERE spot_id = ?1", "a plan that was accepted uses it"},
+         {"SELECT 1 FROM planned_stays WHERE spot_id = ?1", said_later("a plan that was accepted uses it")},
          {"SELECT 1 FROM plants WHERE spot_id = ?1 OR pinned_spot_id = ?1",
           said_later("a plant that is gone stood there")}}};
     for (const auto& reason : kReasons) {
@@ -160,8 +162,10 @@ std::optional<Said> why_spot_stays(SQLite::Database& database, home::SpotId spot
 /// Takes part in one change: keeps each row as it was and as it is.
 class Change {
 public:
-    Change(SQLite::Database& database, const home::HouseholdChange& change, calendar::Date since, calendar::Instant now)
-        : database_(database), change_(change), since_(since), now_(now)
+    /// members: whose reach the household's spots were read with.
+    Change(SQLite::Database& database, const home::HouseholdChange& change, std::span<const home::Member> members,
+           calendar::Date since, calendar::Instant now)
+        : database_(database), change_(change), members_(members), since_(since), now_(now)
     {
     }
 
@@ -255,6 +259,13 @@ private:
         return database_.execAndGet(std::string{"SELECT coalesce(max(id), 0) + 1 FROM "} + table).getInt();
     }
 
+    bool is_reached(home::SpotId spot) const
+    {
+        return std::ranges::any_of(members_, [spot](const home::Member& member) {
+            return std::ranges::binary_search(member.reaches, spot);
+        });
+    }
+
     Result<void> put_spot(home::Spot spot)
     {
         const auto& table = table_called("spots");
@@ -273,6 +284,9 @@ private:
             return Error{ErrorCode::NotFound, said("the spot \"%1\" is no longer there", spot.name)};
         }
         const auto view_before = row_of(database_, views, spot.id);
+        if (spot.in_reach && is_reached(spot.id)) {
+            spot.in_reach = before["in_reach"] == 1; // What a member reaches is no mark by hand.
+        }
         update_spot(database_, spot);
         keep(table, spot.id, before);
         if (!view_before.is_null() || spot.view) {
@@ -353,6 +367,7 @@ private:
 
     SQLite::Database& database_;
     const home::HouseholdChange& change_;
+    std::span<const home::Member> members_;
     calendar::Date since_;
     calendar::Instant now_;
     std::vector<Kept> rows_;
@@ -450,7 +465,11 @@ Result<home::EventId> HouseholdStore::change(const home::HouseholdChange& change
             return right.error();
         }
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        auto event = Change(inside_->database, change, since, now).make();
+        const auto members = load_members(inside_->database, inside_->file);
+        if (!members) {
+            return members.error();
+        }
+        auto event = Change(inside_->database, change, *members, since, now).make();
         if (event) {
             transaction.commit();
         }

@@ -1,5 +1,6 @@
 #include "core/journal/household_store.h"
 
+#include "core/home/household_change.h"
 #include "core/journal/household_store_inside.h"
 
 namespace lathhouse::journal {
@@ -8,6 +9,13 @@ namespace {
 int next_id(SQLite::Database& database, const char* table)
 {
     return database.execAndGet(std::string{"SELECT coalesce(max(id), 0) + 1 FROM "} + table).getInt();
+}
+
+/// The rules of the household are those of one in memory; the tables hold them where another program comes between.
+Result<void> may_come(const HouseholdStore& store, const home::HouseholdChange& change)
+{
+    auto household = store.load();
+    return household ? home::make(change, *household) : Result<void>{household.error()};
 }
 
 Error broke_a_rule(const SQLite::Exception& thrown, const Said& what)
@@ -20,6 +28,10 @@ Error broke_a_rule(const SQLite::Exception& thrown, const Said& what)
 
 Result<home::SpotId> HouseholdStore::add(home::Spot spot)
 {
+    spot.id = 0;
+    if (const auto right = may_come(*this, {.words = {}, .spots = {spot}}); !right) {
+        return right.error();
+    }
     try {
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
         spot.id = next_id(inside_->database, "spots");
@@ -34,6 +46,10 @@ Result<home::SpotId> HouseholdStore::add(home::Spot spot)
 
 Result<home::PlantId> HouseholdStore::add(home::Plant plant, calendar::Date since, calendar::Instant now)
 {
+    plant.id = 0;
+    if (const auto right = may_come(*this, {.words = {}, .plants = {plant}}); !right) {
+        return right.error();
+    }
     try {
         SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
         plant.id = next_id(inside_->database, "plants");

@@ -30,7 +30,10 @@ Result<Holdings> holdings_of(const std::filesystem::path& folder)
     auto holdings = read_household(folder, [](SQLite::Database& database) {
         Holdings counted;
         SQLite::Transaction one_moment{database};
-        counted.spots = one_number(database, "spots", "count(*)");
+        // Spots that were taken off the list keep their rows; in older schemas none could be.
+        const bool may_be_gone =
+            database.execAndGet("SELECT count(*) FROM pragma_table_info('spots') WHERE name = 'gone'").getInt() > 0;
+        counted.spots = one_number(database, "spots", may_be_gone ? "count(*) - coalesce(sum(gone), 0)" : "count(*)");
         const auto all = one_number(database, "plants", "count(*)");
         const auto gone = one_number(database, "gone_plants", "count(DISTINCT plant_id)");
         counted.plants = all > gone ? all - gone : 0;

@@ -1,15 +1,14 @@
 #include "core/journal/household_store.h"
 
+#include "core/base/temporary_folder.h"
 #include "core/journal/household_store_inside.h"
 #include "core/journal/migrations.h"
 #include "core/journal/own_record_rows.h"
 #include "core/journal/plant_rows.h"
+#include "core/journal/reading.h"
 #include "core/journal/sound_memo.h"
 
-#include <cerrno>
 #include <cstdint>
-#include <cstdlib>
-#include <cstring>
 #include <map>
 #include <mutex>
 #include <optional>
@@ -24,7 +23,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr const char* kFileName = "household.sqlite3";
 constexpr int kShortWaitMilliseconds = 50;
 
 /// Files that this program has found sound, as they were then: a page of many photos opens the store once for each, and
@@ -168,60 +166,11 @@ std::vector<home::Pin> load_pins(SQLite::Database& database)
     return pins;
 }
 
-/// The folder's own path without a separator at its end, so that it has a name and a parent.
-fs::path without_slash(const fs::path& folder)
-{
-    std::error_code failure;
-    auto path = fs::absolute(folder, failure).lexically_normal();
-    return path.has_filename() ? path : path.parent_path();
-}
-
-/// What stands in the way of making a household there.
-std::optional<Error> obstacle(const fs::path& folder)
-{
-    std::error_code failure;
-    const auto status = fs::status(folder, failure);
-    if (!fs::exists(status)) {
-        return std::nullopt;
-    }
-    if (!fs::is_directory(status)) {
-        return Error{ErrorCode::Unwritable, said("%1 is a file; choose a new or an empty folder", folder.string())};
-    }
-    if (fs::exists(folder / kFileName, failure)) {
-        return Error{ErrorCode::Unwritable,
-                     said("%1 already holds a household; choose a new or an empty folder", folder.string())};
-    }
-    if (!fs::is_empty(folder, failure) || failure) {
-        return Error{ErrorCode::Unwritable, said("%1 is not empty; choose a new or an empty folder", folder.string())};
-    }
-    return std::nullopt;
-}
-
 Error cannot_make(const fs::path& folder, const std::string& reason)
 {
     return {ErrorCode::Unwritable,
             said("the household %1 cannot be made (%2); choose a folder where you may write", folder.string(), reason)};
 }
-
-/// A folder that is removed again unless it is kept.
-class TemporaryFolder {
-public:
-    explicit TemporaryFolder(fs::path path) : path_(std::move(path)) {}
-    TemporaryFolder(const TemporaryFolder&) = delete;
-    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
-    ~TemporaryFolder()
-    {
-        std::error_code failure;
-        if (!path_.empty()) {
-            fs::remove_all(path_, failure);
-        }
-    }
-    const fs::path& path() const { return path_; }
-    void keep() { path_.clear(); }
-
-private:
-    fs::path path_;
-};
 
 } // namespace
 
@@ -238,30 +187,26 @@ const fs::path& HouseholdStore::folder() const
 Result<HouseholdStore> HouseholdStore::create(const fs::path& folder, const home::Household& household,
                                               std::span<const home::Event> history)
 {
-    const auto target = without_slash(folder);
-    if (auto error = obstacle(target)) {
-        return *std::move(error);
+    const auto target = with_name(folder);
+    if (auto free = must_be_new_or_empty(target); !free) {
+        return free.error();
+    }
+    auto temporary = TemporaryFolder::beside(target);
+    if (!temporary) {
+        return temporary.error();
     }
     std::error_code failure;
-    fs::create_directories(target.parent_path(), failure);
-    if (failure) {
-        return cannot_make(target, failure.message());
-    }
-    auto pattern = (target.parent_path() / ("." + target.filename().string() + ".XXXXXX")).string();
-    if (mkdtemp(pattern.data()) == nullptr) {
-        return cannot_make(target, std::strerror(errno));
-    }
-    TemporaryFolder temporary{pattern};
-    fs::create_directory(temporary.path() / "photos", failure);
+    fs::permissions(temporary->path(), fs::perms::owner_all, failure); // A home is nobody else's business.
+    fs::create_directory(temporary->path() / "photos", failure);
     if (failure) {
         return cannot_make(target, failure.message());
     }
     try {
-        SQLite::Database database{(temporary.path() / kFileName).string(),
+        SQLite::Database database{(temporary->path() / kDatabaseName).string(),
                                   SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
         database.exec("PRAGMA foreign_keys = ON");
         database.exec("PRAGMA application_id = " + std::to_string(kApplicationId));
-        const auto made = bring_up_to_date(database, target / kFileName, known_migrations());
+        const auto made = bring_up_to_date(database, target / kDatabaseName, known_migrations());
         if (!made) {
             return made.error();
         }
@@ -279,20 +224,20 @@ Result<HouseholdStore> HouseholdStore::create(const fs::path& folder, const home
                          said("the household %1 cannot be made (%2); names must differ and numbers lie in their ranges",
                               target.string(), thrown.what())};
         }
-        return error_of(thrown, target / kFileName);
+        return error_of(thrown, target / kDatabaseName);
     }
-    fs::rename(temporary.path(), target, failure);
+    fs::rename(temporary->path(), target, failure);
     if (failure) {
         return cannot_make(target, failure.message());
     }
-    temporary.keep();
+    temporary->keep();
     return open(target);
 }
 
 Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
 {
-    const auto target = without_slash(folder);
-    const auto file = target / kFileName;
+    const auto target = with_name(folder);
+    const auto file = target / kDatabaseName;
     std::error_code failure;
     const auto status = fs::status(target, failure);
     if (status.type() == fs::file_type::not_found) {
@@ -306,7 +251,7 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
     }
     if (!fs::is_regular_file(file, failure)) {
         return Error{ErrorCode::NotAHousehold,
-                     said("%1 is not a household; it has no file %2 in it", target.string(), kFileName)};
+                     said("%1 is not a household; it has no file %2 in it", target.string(), kDatabaseName)};
     }
     const auto newest = known_migrations().back().version;
     if (const auto header = check_header(file, newest); !header) {
@@ -340,7 +285,7 @@ Result<HouseholdStore> HouseholdStore::open(const fs::path& folder)
 
 std::optional<std::string> HouseholdStore::time_zone_in(const fs::path& folder)
 {
-    const auto file = without_slash(folder) / kFileName;
+    const auto file = with_name(folder) / kDatabaseName;
     if (!check_header(file, known_migrations().back().version)) {
         return std::nullopt;
     }

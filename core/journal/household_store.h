@@ -41,7 +41,8 @@ public:
     /// Unreadable, Unwritable (a folder that is read-only).
     static Result<HouseholdStore> open(const std::filesystem::path& folder);
 
-    /// The time zone of a folder's household, read without touching anything; nullopt where it cannot be read.
+    /// The time zone of a folder's household, read without changing it or waiting for others; nullopt where it cannot be
+    /// read.
     static std::optional<std::string> time_zone_in(const std::filesystem::path& folder);
 
     HouseholdStore(HouseholdStore&&) noexcept;
@@ -80,14 +81,14 @@ public:
     Result<std::vector<home::PlantId>> divide(home::PlantId parent, std::span<const home::Plant> pieces,
                                               calendar::Date on, calendar::Instant entered, const std::string& note);
     /// Adds a spot or a plant under the next free id, which is given back; the plant's coming is an event of
-    /// `since` where it has a spot. Errors: OutOfRange where it breaks a rule of the tables (a name that is
-    /// taken, an unknown spot), Locked, Unwritable.
+    /// `since` where it has a spot. Errors: as home::make (a blank name, one that is taken without case); OutOfRange
+    /// where it breaks a rule of the tables (a name of a plant that is gone, an unknown spot), Locked, Unwritable.
     Result<home::SpotId> add(home::Spot spot);
     Result<home::PlantId> add(home::Plant plant, calendar::Date since, calendar::Instant now);
     /// Makes the household's place, spots or plants others, all or nothing, as one event that is undone as one
     /// (household_change.h); gives it. A new plant's coming is an event of `since` where it has a spot. A spot goes only
-    /// where nothing tells of it. Errors: as home::make; OutOfRange also for a name of a plant that is gone; Locked,
-    /// Unwritable.
+    /// where nothing tells of it. A spot's mark "in reach" that it has by a member's reach alone is not kept as one by
+    /// hand. Errors: as home::make; OutOfRange also for a name of a plant that is gone; Locked, Unwritable.
     Result<home::EventId> change(const home::HouseholdChange& change, calendar::Date since, calendar::Instant now);
     /// Keeps a plan as the accepted one; those before it stay in the file. Errors: Locked, Unwritable.
     Result<void> accept(const home::AcceptedPlan& plan);
@@ -122,9 +123,6 @@ public:
     /// Adds measurements, all or nothing, and gives their ids. Errors: as home::check, NotFound for an unknown
     /// plant, Locked, Unwritable.
     Result<std::vector<int>> record(std::span<const home::Measurement> measurements);
-    /// Undoes or redoes one measurement by its id; nothing happens where it is so already. Errors: NotFound,
-    /// Locked, Unwritable.
-    Result<void> turn_measurement(int id, Direction direction, calendar::Instant now);
     /// Jugs of the household by name. Errors: Damaged, Locked.
     Result<std::vector<home::Jug>> jugs() const;
     /// Adds a jug; one of that name (without case) is followed by it. Errors: Locked, Unwritable.

@@ -166,28 +166,4 @@ Result<std::vector<home::MeasurementId>> HouseholdStore::record(std::span<const 
     }
 }
 
-Result<void> HouseholdStore::turn_measurement(home::MeasurementId id, Direction direction, calendar::Instant now)
-{
-    const bool undo = direction == Direction::Undo;
-    try {
-        SQLite::Transaction transaction{inside_->database, SQLite::TransactionBehavior::IMMEDIATE};
-        SQLite::Statement state{inside_->database,
-                                "SELECT undone FROM entry_states WHERE kind = 'measurement' AND row_id = ?"};
-        state.bind(1, id);
-        if (!state.executeStep()) {
-            return Error{ErrorCode::NotFound,
-                         said("there is no measurement %1; `lathhouse list measurements` shows them", id)};
-        }
-        if ((state.getColumn(0).getInt() != 0) != undo) {
-            SQLite::Statement insert{inside_->database, "INSERT INTO measurement_undos (measurement_id, undone, "
-                                                        "entered_at) VALUES (?, ?, ?)"};
-            (Row{insert} << id << int{undo} << calendar::to_text(now)).insert();
-        }
-        transaction.commit();
-        return {};
-    } catch (const SQLite::Exception& thrown) {
-        return error_of(thrown, inside_->file);
-    }
-}
-
 } // namespace lathhouse::journal

@@ -81,8 +81,8 @@ void thin_out(const std::filesystem::path& folder)
 {
     std::vector<std::pair<int, std::filesystem::path>> copies;
     std::error_code failure;
-    for (const auto& entry : std::filesystem::directory_iterator{folder, failure}) {
-        const auto name = entry.path().filename().string();
+    for (std::filesystem::directory_iterator entry{folder, failure}, end; !failure && entry != end; entry.increment(failure)) {
+        const auto name = entry->path().filename().string();
         const std::string_view front{kCopyName};
         if (!name.starts_with(front) || !name.ends_with(".sqlite3")) {
             continue;
@@ -90,7 +90,7 @@ void thin_out(const std::filesystem::path& folder)
         const auto number = parse_integer(
             std::string_view{name}.substr(front.size(), name.size() - front.size() - std::string_view{".sqlite3"}.size()));
         if (number) {
-            copies.emplace_back(*number, entry.path());
+            copies.emplace_back(*number, entry->path());
         }
     }
     std::ranges::sort(copies, std::greater{});

@@ -13,6 +13,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
+constexpr int kMostMegapixels = 500; // Of a sheet, which takes three bytes each: a photo may be as long and thin as a hair.
+
 /// Letters and digits of the name; everything that could mean something to a file system becomes a dash.
 std::string file_name_of(const home::Photo& photo, const home::Household& household)
 {
@@ -78,6 +80,15 @@ Result<std::vector<home::Photo>> write_photo_sheet(std::vector<home::Photo> phot
         return Error{ErrorCode::NotFound, said("there is no photo to show")};
     }
     std::ranges::stable_sort(photos, {}, &home::Photo::taken);
+    double pixels = 0.0;
+    for (const auto& one : photos) {
+        pixels += static_cast<double>(form.height) * form.height * one.width / one.height;
+    }
+    if (pixels > 1e6 * kMostMegapixels) {
+        return Error{ErrorCode::OutOfRange, said("the picture would have over %1 million pixels; choose fewer photos or a "
+                                                 "smaller height",
+                                                 kMostMegapixels)};
+    }
     std::vector<photo::Captioned> pictures;
     for (const auto& one : photos) {
         const auto path = file_of(one);

@@ -34,7 +34,8 @@ inline constexpr int kUsualOnASheet = 8;
 
 /// Writes photos beside each other by their time, each with its date and the days since the first, into a picture, .jpg or
 /// .png, which replaces one that is there. Nothing in it says where they were taken. Gives them in that order.
-/// file_of: where a photo lies. Errors: NotFound without a photo; Unreadable; as photo::read_photo and photo::write_picture.
+/// file_of: where a photo lies. Errors: NotFound without a photo; OutOfRange over 500 million pixels; Unreadable; as
+/// photo::read_photo and photo::write_picture.
 Result<std::vector<home::Photo>>
 write_photo_sheet(std::vector<home::Photo> photos,
                   const std::function<Result<std::filesystem::path>(const home::Photo&)>& file_of,

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <limits>
+#include <numeric>
 #include <optional>
 #include <set>
 #include <utility>
@@ -85,7 +86,7 @@ public:
             gaps_.emplace_back(next, end);
             return;
         }
-        const auto middle = next + (end - next) / 2;
+        const auto middle = std::midpoint(next, end); // Numbers from a damaged page may lie further apart than one can count.
         read(next, middle);
         read(middle + 1, end);
     }
@@ -147,7 +148,7 @@ Result<void> salvage_numbered(SQLite::Database& database, const TableShape& tabl
     }
     for (const auto& [low, high] : salvage.gaps()) {
         lost.push_back({table.name, std::to_string(low - 1), std::to_string(high + 1),
-                        static_cast<std::uint64_t>(high - low + 1)});
+                        static_cast<std::uint64_t>(high) - static_cast<std::uint64_t>(low) + 1});
     }
     auto rows = std::move(salvage).rows();
     std::ranges::sort(rows, {}, &NumberedRow::id);

@@ -31,6 +31,9 @@ enum Tag : unsigned {
     kLongitude = 4
 };
 
+/// Cameras write about four. A chain of a million little ones would keep a reader busy for an hour.
+constexpr std::size_t kMostDirectories = 100;
+
 struct Entry {
     unsigned tag;
     unsigned type;
@@ -58,11 +61,14 @@ public:
     }
     bool holds(std::size_t at, std::size_t size) const { return at <= block_.size() && size <= block_.size() - at; }
 
-    /// Errors: Malformed where this directory was read before.
+    /// Errors: Malformed where this directory was read before, or where there are more than any camera writes.
     Result<Directory> directory(std::uint32_t at)
     {
         if (std::ranges::find(visited_, at) != visited_.end()) {
             return Error{ErrorCode::Malformed, said("its EXIF directories lead in a circle")};
+        }
+        if (visited_.size() == kMostDirectories) {
+            return Error{ErrorCode::Malformed, said("its EXIF has over %1 directories", kMostDirectories)};
         }
         visited_.push_back(at);
         Directory found;

@@ -29,7 +29,8 @@ struct Exif {
 
 /// Reads the TIFF structure of an EXIF block (from "II" or "MM" on, without the "Exif" prefix). Nothing outside of
 /// the block is read, whatever it says; a value that is out of its range counts as absent.
-/// Errors: Malformed where a directory leads back to one that was read, since such a file is made to trap readers.
+/// Errors: Malformed where a directory leads back to one that was read, or there are over 100 of them, since such a
+/// file is made to trap readers.
 /// Source: CIPA DC-008 (EXIF 2.32), 4.6; TIFF 6.0, section 2. Tag numbers from these.
 Result<Exif> read_exif(ByteView tiff);
 

@@ -1,5 +1,6 @@
 #include "core/photo/photo_file.h"
 
+#include "core/photo/begins_with.h"
 #include "core/photo/decoders.h"
 #include "core/photo/resize.h"
 
@@ -13,9 +14,7 @@ namespace {
 
 bool stands_at(ByteView file, std::size_t at, std::string_view text)
 {
-    return file.size() >= at + text.size() &&
-           std::equal(text.begin(), text.end(), file.begin() + static_cast<std::ptrdiff_t>(at),
-                      [](char letter, std::uint8_t byte) { return static_cast<std::uint8_t>(letter) == byte; });
+    return file.size() >= at && begins_with(file.subspan(at), text);
 }
 
 std::string_view called(PhotoFormat format)

@@ -1,7 +1,8 @@
 #include "core/plan/chemical_damage.h"
 
 #include "core/base/parse.h"
-#include "core/plants/plant_kind.h"
+#include "core/plan/growth_index.h"
+#include "core/plan/source_keys.h"
 
 #include <algorithm>
 #include <array>
@@ -78,18 +79,14 @@ std::optional<bool> yes_or_no(std::string_view word)
 
 bool is_grown_for_food(const home::Plant& plant)
 {
-    const auto kind = plants::PlantReference::built_in().find(plant.kind);
-    constexpr std::array<std::string_view, 4> kFood{"citrus_fruit", "herb", "vegetable", "fruit"};
-    return kind && std::ranges::find(kFood, (*kind)->group) != kFood.end();
-}
-
-void add_keys(std::vector<std::string>& all, const std::vector<std::string>& more)
-{
-    for (const auto& key : more) {
-        if (std::ranges::find(all, key) == all.end()) {
-            all.push_back(key);
-        }
-    }
+    constexpr std::array<std::string_view, 3> kFoodGroups{"citrus_fruit", "herb", "vegetable"};
+    // Fruit, leaves or flowers of these are eaten as well, though their group is another.
+    constexpr std::array<std::string_view, 7> kFoodKinds{
+        "Selenicereus undatus", "Opuntia ficus-indica",  "Musa acuminata",      "Camellia sinensis",
+        "Tropaeolum majus",     "Calendula officinalis", "Viola x wittrockiana"};
+    const auto* kind = kind_of(plant);
+    return kind != nullptr && (std::ranges::find(kFoodGroups, kind->group) != kFoodGroups.end() ||
+                               std::ranges::find(kFoodKinds, kind->botanical_name) != kFoodKinds.end());
 }
 
 std::vector<std::string> cases_of(const DamageCourse& course)
@@ -253,24 +250,13 @@ std::vector<DamageCourse> damage_courses(const home::Household& household,
 {
     std::vector<DamageCourse> courses;
     for (std::size_t index = 0; index < events.size(); ++index) {
-        if (events[index].kind == home::EventKind::ChemicalDamage && !is_told_anew(events, index)) {
+        const auto& plant = events[index].plant;
+        const bool gone = plant && household.plant(*plant) == nullptr;
+        if (events[index].kind == home::EventKind::ChemicalDamage && !gone && !is_told_anew(events, index)) {
             courses.push_back(damage_course(case_of(events[index], household, events)));
         }
     }
     return courses;
-}
-
-std::vector<DamageStep> due_on(std::span<const DamageCourse> courses, Date date)
-{
-    std::vector<DamageStep> due;
-    for (const auto& course : courses) {
-        for (const auto& step : course.steps) {
-            if (step.date == date) {
-                due.push_back(step);
-            }
-        }
-    }
-    return due;
 }
 
 } // namespace lathhouse::plan

@@ -101,7 +101,7 @@ std::vector<ModeFit> fitting_modes(std::span<const std::string> signs, std::opti
                                    const DamageTable& table = DamageTable::built_in());
 
 enum class DamageAct { Rinse, Photograph, AskAndTell, Leach, Bioassay, ReadBioassay, Look };
-std::string_view to_string(DamageAct act);
+std::string_view to_string(DamageAct act); ///< "rinse", "photograph", "ask_and_tell" ...
 
 struct DamageStep {
     calendar::Date date;
@@ -152,11 +152,8 @@ DamageCase case_of(const home::Event& event, const home::Household& household,
 /// in the place of the one at `index`.
 bool is_told_anew(std::span<const home::Event> events, std::size_t index);
 
-/// The courses of a household's events of that kind, each case once.
+/// The courses of a household's events of that kind, each case once; plants that are gone have none.
 std::vector<DamageCourse> damage_courses(const home::Household& household,
                                          std::span<const home::Event> events);
-
-/// Steps of that date.
-std::vector<DamageStep> due_on(std::span<const DamageCourse> courses, calendar::Date date);
 
 } // namespace lathhouse::plan

@@ -1,10 +1,14 @@
 #include "core/plan/cold_night.h"
 
 #include "core/base/parse.h"
+#include "core/plan/growth_index.h"
+#include "core/plan/source_keys.h"
+#include "core/plan/whereabouts.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <utility>
 
@@ -29,13 +33,6 @@ constexpr std::array<std::string_view, 7> kDoubts{
     "no_published_temperature", "rating_only", "group_figure", "dark_test", "own_lines", "several_nights",
     "course_assumed"};
 constexpr std::array<std::string_view, 3> kAfterColdActs{"look", "scratch_test", "expect_growth"};
-
-void add_key(std::vector<std::string>& keys, const std::string& key)
-{
-    if (std::ranges::find(keys, key) == keys.end()) {
-        keys.push_back(key);
-    }
-}
 
 std::optional<ColdDoubt> doubt_of(const plants::PlantKind* kind, const plants::ColdLines& lines)
 {
@@ -105,9 +102,13 @@ std::optional<Celsius> degrees_in(const home::Event& event, const char* name)
 }
 
 std::optional<ColdExposure> exposure_in(const home::Event& event, std::optional<home::SpotId> spot,
-                                        const plants::ColdLines& lines, const UsualNight& usual)
+                                        const plants::ColdLines& lines, const UsualNight& usual,
+                                        WithoutLow without_low)
 {
-    const auto low = degrees_in(event, "low_c");
+    auto low = degrees_in(event, "low_c");
+    if (without_low == WithoutLow::TakenAsHurt && event.detail("low_c").empty()) {
+        low = lines.damage_begins;
+    }
     if (!low) {
         return std::nullopt;
     }
@@ -123,19 +124,35 @@ std::optional<ColdExposure> exposure_in(const home::Event& event, std::optional<
     return exposure ? std::optional{*exposure} : std::nullopt;
 }
 
-std::optional<home::SpotId> spot_on(const home::Plant& plant, std::span<const home::Event> events, Date date)
-{
-    auto spot = plant.spot;
-    std::optional<Date> since;
-    for (const auto& event : events) {
-        if (event.kind == home::EventKind::Moved && event.plant == plant.id && event.happened <= date &&
-            (!since || event.happened >= *since)) {
-            since = event.happened;
-            spot = event.spot;
+/// The cold nights of a plant by their date. A night that was told of the plant and of its spot, or told again, is one
+/// night: what was said last of the plant itself counts, else the colder low of the spot.
+class ColdNights {
+public:
+    void tell(const ColdExposure& night, bool of_plant)
+    {
+        const auto [known, is_new] = nights_.try_emplace(night.night, Told{night, of_plant});
+        if (!is_new && (of_plant || (!known->second.of_plant && night.low < known->second.night.low))) {
+            known->second = {night, of_plant};
         }
     }
-    return spot;
-}
+    std::vector<ColdExposure> down_to(Celsius line) const
+    {
+        std::vector<ColdExposure> found;
+        for (const auto& [date, told] : nights_) {
+            if (told.night.low <= line) {
+                found.push_back(told.night);
+            }
+        }
+        return found;
+    }
+
+private:
+    struct Told {
+        ColdExposure night;
+        bool of_plant;
+    };
+    std::map<Date, Told> nights_;
+};
 
 } // namespace
 
@@ -279,15 +296,15 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
         assumed |= night.basis == NightCourseBasis::SwingAssumed || night.basis == NightCourseBasis::UsualSwing;
         switch (night.basis) {
         case NightCourseBasis::HoursGiven:
-            add_key(prognosis.sources, "MEM");
+            add_keys(prognosis.sources, {"MEM"});
             break;
         case NightCourseBasis::EveningGiven:
-            add_key(prognosis.sources, "FAO10");
+            add_keys(prognosis.sources, {"FAO10"});
             break;
         case NightCourseBasis::HighGiven:
         case NightCourseBasis::UsualSwing:
         case NightCourseBasis::SwingAssumed:
-            add_key(prognosis.sources, "PARTON81");
+            add_keys(prognosis.sources, {"PARTON81"});
             break;
         }
     }
@@ -301,12 +318,10 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
     if (assumed) {
         prognosis.doubts.push_back(ColdDoubt::CourseAssumed);
     }
-    for (const char* key : {"SQCHILL", "MACC", "EP101", "RH936"}) {
-        add_key(prognosis.sources, key);
-    }
+    add_keys(prognosis.sources, {"SQCHILL", "MACC", "EP101", "RH936"});
     if (kind != nullptr) {
         for (const auto piece : split(kind->sources, ';')) {
-            add_key(prognosis.sources, std::string{trimmed(piece)});
+            add_keys(prognosis.sources, {std::string{trimmed(piece)}});
         }
     }
     prognosis.feed_held = prognosis.outcome >= ColdOutcome::GrowthLost;
@@ -339,12 +354,13 @@ UsualNight usual_night_of(const home::SpotClimate& spots)
 }
 
 std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
-                                     Date today, const UsualNight& usual)
+                                     Date today, const UsualNight& usual, WithoutLow without_low)
 {
     constexpr int kRemembered = 60;
     std::vector<ColdCourse> courses;
     for (const auto& plant : household.plants) {
-        std::vector<ColdExposure> nights;
+        const Whereabouts whereabouts{plant, events, {}, today};
+        ColdNights told;
         std::optional<Date> growth;
         bool gone = false;
         for (const auto& event : events) {
@@ -352,27 +368,26 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
                 continue;
             }
             const bool own = event.plant == plant.id;
-            const auto spot = event.kind == home::EventKind::ColdNight ? spot_on(plant, events, event.happened)
-                                                                       : std::nullopt;
-            const bool at_its_spot = !event.plant && event.spot && event.spot == spot;
             gone |= own && (event.kind == home::EventKind::Died || event.kind == home::EventKind::GivenAway ||
                              event.kind == home::EventKind::Removed);
             if (own && event.kind == home::EventKind::NewGrowth) {
                 growth = growth ? std::max(*growth, event.happened) : event.happened;
             }
-            if (event.kind == home::EventKind::ColdNight && (own || at_its_spot) &&
+            if (event.kind == home::EventKind::ColdNight && reaches(event, whereabouts, household) &&
                 calendar::days_between(event.happened, today) <= kRemembered) {
-                if (const auto night = exposure_in(event, spot && household.spot(*spot) != nullptr ? spot : std::nullopt, plant.lines, usual)) {
-                    nights.push_back(*night);
+                const auto spot = whereabouts.on(event.happened);
+                const bool is_there = spot && household.spot(*spot) != nullptr;
+                if (const auto night =
+                        exposure_in(event, is_there ? spot : std::nullopt, plant.lines, usual, without_low)) {
+                    told.tell(*night, own && !event.detail("low_c").empty());
                 }
             }
         }
-        std::erase_if(nights, [&](const ColdExposure& night) { return night.low > plant.lines.safe_night; });
+        auto nights = told.down_to(plant.lines.safe_night);
         if (gone || nights.empty()) {
             continue;
         }
-        const auto kind = plants::PlantReference::built_in().find(plant.kind);
-        auto prognosis = prognosis_of(std::move(nights), kind ? *kind : nullptr, plant.lines, plant.id);
+        auto prognosis = prognosis_of(std::move(nights), kind_of(plant), plant.lines, plant.id);
         const auto last = prognosis.nights.back().night;
         if (growth && *growth <= last) {
             growth.reset();
@@ -383,19 +398,6 @@ std::vector<ColdCourse> cold_courses(const home::Household& household, std::span
         courses.push_back({plant.id, std::move(prognosis), growth});
     }
     return courses;
-}
-
-std::vector<ColdStep> due_on(std::span<const ColdCourse> courses, Date date)
-{
-    std::vector<ColdStep> due;
-    for (const auto& course : courses) {
-        for (const auto& step : course.prognosis.steps) {
-            if (step.date == date) {
-                due.push_back(step);
-            }
-        }
-    }
-    return due;
 }
 
 } // namespace lathhouse::plan

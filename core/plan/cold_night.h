@@ -153,7 +153,8 @@ ColdPrognosis prognosis_of(std::vector<ColdExposure> nights, const plants::Plant
                            const plants::ColdLines& lines, std::optional<home::PlantId> plant = {});
 
 /// A plant's cold nights in its journal: events of kind cold_night with the details `low_c` and, where known,
-/// `evening_c`, `high_c`, `hours`; of the plant itself, or of the spot where it stood.
+/// `evening_c`, `high_c`, `hours`; of the plant itself, of the spot where it stood that day (whereabouts.h), or of the whole
+/// household.
 struct ColdCourse {
     home::PlantId plant;
     ColdPrognosis prognosis;
@@ -164,12 +165,15 @@ using UsualNight = std::function<std::optional<std::pair<double, KelvinDelta>>(h
 /// Of the spot's usual year: its day length (not of lamps) and the difference of its usual high and low.
 UsualNight usual_night_of(const home::SpotClimate& spots);
 
-/// The plants with a cold night in the 60 days before `today` that went below their safe night. Events that
-/// cannot be read are left out.
-std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
-                                     calendar::Date today, const UsualNight& usual = {});
+/// What becomes of a night of which an event gives no low. TakenAsHurt: it is taken to have reached the plant's line of
+/// damage, since it would not be written down else (common practice, no source); for what is to be looked at.
+enum class WithoutLow { LeftOut, TakenAsHurt };
 
-/// Steps of that date.
-std::vector<ColdStep> due_on(std::span<const ColdCourse> courses, calendar::Date date);
+/// The plants with a cold night in the 60 days before `today` that went below their safe night. A night told more than
+/// once is one night: as it was told last of the plant itself, else by the colder low of the spot. A night of the whole
+/// household counts for what stood outdoors. Events that cannot be read are left out. events: oldest first.
+std::vector<ColdCourse> cold_courses(const home::Household& household, std::span<const home::Event> events,
+                                     calendar::Date today, const UsualNight& usual = {},
+                                     WithoutLow without_low = WithoutLow::LeftOut);
 
 } // namespace lathhouse::plan

@@ -31,7 +31,7 @@ struct Day {
     bool by_lamps = false;
 };
 
-/// The middle of what takes most from growth.
+/// What takes most from growth.
 WithheldWhy what_lacks(const GrowthDay& grown)
 {
     if (grown.temperature <= grown.light && grown.temperature <= grown.season) {

@@ -16,7 +16,7 @@ enum class WithheldWhy {
     UnknownKind,    ///< Not in the reference, so nothing is known of its needs.
     NeverFed,       ///< A kind that takes no feed.
     Nowhere,        ///< It stands at no spot.
-    ChemicalDamage, ///< Until new growth is logged.
+    ChemicalDamage, ///< Until new growth is logged, and for the substance's weeks of hold (chemical_damage.h).
     SickRoots,      ///< Isolated with sick roots, until it is released and new growth is logged.
     Chilled,        ///< A cold night reached its damage line, until new growth is logged.
     Isolated,       ///< Set apart, until it is released.

@@ -2,6 +2,7 @@
 #include "core/plan/hardening_done.h"
 
 #include "core/plan/pest_course.h"
+#include "core/plan/whereabouts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -50,6 +51,45 @@ int hours_of(int day, int days)
 LadderItem on(LadderItemKind kind, Date date, int hours = 0, Shade shade = Shade::None)
 {
     return {kind, date, date, hours, shade};
+}
+
+/// Whether the household has an indoor spot that is apart from other plants.
+bool has_spot_apart(const home::Household& household)
+{
+    return std::ranges::any_of(household.spots, [](const home::Spot& spot) {
+        return spot.apart && !home::is_outdoors(spot.kind) && spot.capacity > 0;
+    });
+}
+
+/// When a plant that stands indoors came in from outdoors last, and from where.
+struct CameIn {
+    Date date;
+    const home::Spot* from;
+};
+std::optional<CameIn> came_in(const home::Plant& plant, const home::Household& household,
+                              std::span<const home::Event> events, Date today)
+{
+    const Whereabouts whereabouts{plant, events, {}, today};
+    const auto spot_on = [&](Date date) {
+        const auto spot = whereabouts.on(date);
+        return spot ? household.spot(*spot) : nullptr;
+    };
+    const auto* after = spot_on(today);
+    if (after == nullptr || home::is_outdoors(after->kind)) {
+        return std::nullopt;
+    }
+    std::optional<CameIn> last;
+    for (const auto& event : events) {
+        if (event.kind != home::EventKind::Moved || event.plant != plant.id || event.happened > today) {
+            continue;
+        }
+        const auto* from = spot_on(event.happened - Days{1});
+        const auto* to = spot_on(event.happened);
+        if (from != nullptr && to != nullptr && home::is_outdoors(from->kind) && !home::is_outdoors(to->kind)) {
+            last = {event.happened, from};
+        }
+    }
+    return last;
 }
 
 } // namespace
@@ -118,9 +158,7 @@ Ladder ladder_in(const home::Plant& plant, const home::Spot& from, const home::S
 std::vector<Ladder> ladders_of(const home::Household& household, const home::SpotClimate& climate,
                                const YearPlan& plan, Date today)
 {
-    const bool apart = std::ranges::any_of(household.spots, [](const home::Spot& spot) {
-        return spot.apart && !home::is_outdoors(spot.kind) && spot.capacity > 0;
-    });
+    const bool apart = has_spot_apart(household);
     std::vector<Ladder> ladders;
     for (const auto& year : plan.plants) {
         const auto& plant = *household.plant(year.plant);
@@ -228,6 +266,27 @@ std::vector<Ladder> with_days_hardened(std::vector<Ladder> ladders, std::span<co
                 item.date = item.until = std::min(item.date, today - Days{done - day});
             }
             ++day;
+        }
+    }
+    return ladders;
+}
+
+std::vector<Ladder> ladders_behind(const home::Household& household, const home::SpotClimate& climate,
+                                   std::span<const home::Event> events, calendar::Date today)
+{
+    std::vector<Ladder> ladders;
+    for (const auto& plant : household.plants) {
+        const auto* stands = plant.spot ? household.spot(*plant.spot) : nullptr;
+        const auto carried = stands != nullptr ? came_in(plant, household, events, today) : std::nullopt;
+        if (!carried) {
+            continue;
+        }
+        auto ladder = ladder_in(plant, *carried->from, *stands, climate, carried->date, has_spot_apart(household));
+        std::erase_if(ladder.items, [&](const LadderItem& item) {
+            return item.date < carried->date || item.kind == LadderItemKind::CarryIn;
+        });
+        if (std::ranges::max(ladder.items, {}, &LadderItem::until).until >= today) {
+            ladders.push_back(std::move(ladder));
         }
     }
     return ladders;

@@ -44,7 +44,7 @@ struct Ladder {
     calendar::Date reached; ///< The same with the ladder: later where there was no time for it or it paused.
     double doublings;       ///< Of light on the way, on that date; negative: it gets darker.
     KelvinDelta colder;     ///< How much colder the nights become; negative: warmer.
-    std::vector<LadderItem> items; ///< By date.
+    std::vector<LadderItem> items; ///< By their first day, but for stepping down, which stands last.
     std::vector<calendar::Date> paused; ///< Days on which the forecast let nothing happen.
     bool no_spot_apart = false;         ///< Coming in, where no indoor spot is apart from other plants.
 };

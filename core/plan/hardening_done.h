@@ -19,6 +19,12 @@ int days_hardened(home::PlantId plant, std::span<const home::Event> events, cale
 std::vector<Ladder> with_days_hardened(std::vector<Ladder> ladders, std::span<const home::Event> events,
                                        calendar::Date today);
 
+/// What comes after the carry of ladders in that were gone, from the day on which a plant was moved in: days apart, looks and
+/// stepping down. A plan that is made afresh finds the plant indoors and has no ladder for it any more. A plant that was
+/// carried out again since has none.
+std::vector<Ladder> ladders_behind(const home::Household& household, const home::SpotClimate& climate,
+                                   std::span<const home::Event> events, calendar::Date today);
+
 /// As held_up, for what is still to come of a ladder: days behind it hold nothing up any more.
 Ladder held_up_from(const Ladder& ladder, const home::Plant& plant, const home::Spot& to,
                     const home::SpotClimate& climate, const home::NightLog& forecasts, calendar::Date today);

@@ -45,23 +45,38 @@ std::optional<double> plain_or_fraction(std::string_view text)
     return *upper / *lower;
 }
 
-/// The above, or a whole number and a fraction: "1 1/2".
+/// The above, or a whole number and a fraction below one: "1 1/2". No other two numbers add up: "1 000" is a thousand
+/// to who writes it.
 std::optional<double> quantity(std::string_view text)
 {
     const auto blank = text.find(' ');
     if (blank == std::string_view::npos) {
         return plain_or_fraction(text);
     }
-    const auto whole = parse_number(text.substr(0, blank));
-    const auto part = plain_or_fraction(trimmed(text.substr(blank)));
-    return whole && part ? std::optional{*whole + *part} : std::nullopt;
+    const auto whole = parse_integer(text.substr(0, blank));
+    const auto behind = trimmed(text.substr(blank));
+    const auto part = plain_or_fraction(behind);
+    const bool adds_up = whole && *whole >= 0 && part && behind.find('/') != std::string_view::npos && *part > 0.0 &&
+                         *part < 1.0;
+    return adds_up ? std::optional{*whole + *part} : std::nullopt;
+}
+
+/// The measure of a word in lower case, of one or of several ("cup", "cups"); nullptr for another word.
+const Measure* measure_of(std::string_view name)
+{
+    const auto named = [](std::string_view word) { return std::ranges::find(kMeasures, word, &Measure::name); };
+    const auto* found = named(name);
+    if (found == kMeasures.end() && name.ends_with('s')) {
+        found = named(name.substr(0, name.size() - 1));
+    }
+    return found == kMeasures.end() ? nullptr : &*found;
 }
 
 } // namespace
 
 bool is_measure(std::string_view name)
 {
-    return std::ranges::find(kMeasures, lower_case(trimmed(name)), &Measure::name) != kMeasures.end();
+    return measure_of(lower_case(trimmed(name))) != nullptr;
 }
 
 Result<Litres> read_amount(std::string_view text)
@@ -79,12 +94,8 @@ Result<Litres> read_amount(std::string_view text, std::span<const home::Jug> jug
     const auto split_at = static_cast<std::size_t>(letter - rest.begin());
     const auto name = rest.substr(split_at);
     const auto number = trimmed(rest.substr(0, split_at));
-    auto measure = std::ranges::find(kMeasures, name, &Measure::name);
-    if (measure == kMeasures.end() && name.ends_with('s')) { // cups, litres
-        measure = std::ranges::find(kMeasures, name.substr(0, name.size() - 1), &Measure::name);
-    }
     std::optional<double> size;
-    if (measure != kMeasures.end()) {
+    if (const auto* measure = measure_of(name)) {
         size = measure->millilitres;
     } else if (const auto jug = std::ranges::find(
                    jugs, name, [](const home::Jug& of) { return lower_case(of.name); });

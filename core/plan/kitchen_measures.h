@@ -23,7 +23,7 @@ Result<Litres> read_amount(std::string_view text);
 /// named among what is known.
 Result<Litres> read_amount(std::string_view text, std::span<const home::Jug> jugs);
 
-/// Whether the word names a measure, so that no jug may be called so.
+/// Whether the word names a measure, one or several, so that no jug may be called so.
 bool is_measure(std::string_view name);
 
 /// A volume in the measures of a US kitchen: "3 cups", "1 1/2 gallons", below a cup tablespoons, below a

@@ -41,7 +41,7 @@ std::optional<growth::GrowthClock> clock_of(const home::Plant& plant, const Wher
                                             calendar::Date from, calendar::Date to);
 
 /// Last date to which a clock must reach so that the next readings can be foreseen: 21 times the widest of the last
-/// four gaps between readings ahead, at most ten years.
+/// five gaps between readings ahead, at most ten years.
 calendar::Date last_foreseen(const std::vector<growth::SeriesReading>& readings, calendar::Date event);
 
 } // namespace lathhouse::plan

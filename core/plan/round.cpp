@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 #include <tuple>
+#include <type_traits>
 
 namespace lathhouse::plan {
 namespace {
@@ -13,14 +14,15 @@ using calendar::Date;
 using calendar::Days;
 using home::EventKind;
 
+constexpr int kDaysOfARound = 6; // What came due in them is met by a round a week.
 constexpr int kDaysAfterALook = 2; // A pot that was still moist is looked at again after that.
 constexpr int kSowingSettledDays = 180; // What was ticked or left out then was another season's sowing.
 constexpr int kMinutesToCarry = 5;
 constexpr int kMinutesToWash = 3;
 
-std::string key_of(const char* what, std::optional<int> id, const std::string& which)
+std::string key_of(const std::string& what, std::optional<int> id, const std::string& which)
 {
-    return std::string{what} + "/" + (id ? std::to_string(*id) : std::string{"-"}) + "/" + which;
+    return what + "/" + (id ? std::to_string(*id) : std::string{"-"}) + "/" + which;
 }
 
 const char* word_of(LadderItemKind kind)
@@ -85,11 +87,11 @@ public:
                     feed.task == FeedingTask::Feed ? "feed" : "wash-out");
             }
         }
-        for (const auto& step : due_on(parts_.cold, date_)) {
-            add(step, step.plant, step.date, step.latest, step.minutes, "after-cold");
+        for (const auto& course : parts_.cold) {
+            after_harm(course.prognosis.steps, "after-cold-");
         }
-        for (const auto& step : due_on(parts_.damage, date_)) {
-            add(step, step.plant, step.date, step.latest, step.minutes, "after-damage");
+        for (const auto& course : parts_.damage) {
+            after_harm(course.steps, "after-damage-");
         }
         if (is_today()) {
             sowing();
@@ -101,7 +103,7 @@ private:
     bool is_today() const { return date_ == parts_.today; }
 
     void add(TaskMatter matter, std::optional<home::PlantId> plant, Date due, Date latest, int minutes,
-             const char* what)
+             const std::string& what)
     {
         const auto* kept = plant ? household_.plant(*plant) : nullptr;
         const auto state = plant ? states_.find(*plant) : states_.end();
@@ -130,12 +132,21 @@ private:
     {
         for (const auto& ladder : parts_.ladders) {
             for (const auto& item : ladder.items) {
-                if (item.date == date_) {
-                    add(LadderStep{item, ladder.to}, ladder.plant, item.date, item.until,
+                if (item.date == date_ || lasts_till_today(item)) {
+                    add(LadderStep{item, ladder.to}, ladder.plant, item.date, std::max(item.until, date_),
                         minutes_of(item.kind), word_of(item.kind));
                 }
             }
         }
+    }
+
+    /// Of what began before today: what goes on for weeks, and a look that the week's round may have missed. All else of a
+    /// ladder is planned anew each day.
+    bool lasts_till_today(const LadderItem& item) const
+    {
+        const bool goes_on = item.kind == LadderItemKind::KeepApart || item.kind == LadderItemKind::StepDown;
+        const bool look = item.kind == LadderItemKind::Inspect && date_ <= item.date + Days{kDaysOfARound};
+        return is_today() && item.date < date_ && ((goes_on && date_ <= item.until) || look);
     }
 
     void plain_moves()
@@ -157,7 +168,38 @@ private:
     void courses()
     {
         for (const auto& step : due_on(parts_.pests, date_)) {
-            add(step, step.plant, step.date, step.latest, step.minutes, to_string(step.act).data());
+            add(step, step.plant, step.date, step.latest, step.minutes, std::string{to_string(step.act)});
+        }
+    }
+
+    /// Whether a step is to be done on the date: on its own day, and on today while it can wait or the week's round may
+    /// have missed it. What is wet is rinsed at once or not at all.
+    template <class Step>
+    bool is_open(const Step& step) const
+    {
+        if (!is_today() || step.date >= date_) {
+            return step.date == date_;
+        }
+        if constexpr (std::is_same_v<Step, DamageStep>) {
+            if (step.act == DamageAct::Rinse) {
+                return false;
+            }
+        }
+        return date_ <= std::max(step.latest, step.date + Days{kDaysOfARound});
+    }
+
+    /// Steps of one course, in order of date; of those of one act that are open the last is enough.
+    template <class Step>
+    void after_harm(const std::vector<Step>& steps, const std::string& what)
+    {
+        for (auto step = steps.begin(); step != steps.end(); ++step) {
+            const bool again = std::any_of(step + 1, steps.end(), [&](const Step& later) {
+                return later.act == step->act && later.date <= date_;
+            });
+            if (is_open(*step) && !again) {
+                add(*step, step->plant, step->date, std::max(step->latest, date_), step->minutes,
+                    what + std::string{to_string(step->act)});
+            }
         }
     }
 
@@ -188,6 +230,27 @@ private:
     std::vector<Task> tasks_;
 };
 
+/// Whether a task of that matter gets another date, and so another key, on each day on which it is still to be done: the
+/// plan is made anew every day, and a plant beside an infested one touches it every day.
+bool slides(const TaskMatter& matter)
+{
+    const auto* ladder = std::get_if<LadderStep>(&matter);
+    const auto* course = std::get_if<CourseStep>(&matter);
+    return std::holds_alternative<WaterDue>(matter) || std::holds_alternative<PlainMove>(matter) ||
+           (ladder != nullptr && ladder->item.kind != LadderItemKind::Inspect) ||
+           (course != nullptr && course->act == CourseAct::SetApart);
+}
+
+/// Whether a task was put off until after that date. One that slides is put off by what it is and of which plant.
+bool is_put_off(const Task& task, const home::Event& event, Date date)
+{
+    const auto named = event.detail("task");
+    const std::string_view matter = std::string_view{task.key}.substr(0, task.key.rfind('/') + 1);
+    const auto until = calendar::parse_date(event.detail("until"));
+    return (named == task.key || (slides(task.matter) && event.happened <= date && named.starts_with(matter))) &&
+           until && date < *until;
+}
+
 /// Whether the journal says that a task is not for that date any more.
 bool is_settled(const Task& task, std::span<const home::Event> events, Date date)
 {
@@ -195,16 +258,15 @@ bool is_settled(const Task& task, std::span<const home::Event> events, Date date
     const auto* seeds = std::get_if<SowingTask>(&task.matter);
     const bool of_a_season = seeds != nullptr && !seeds->tray;
     return std::ranges::any_of(events, [&](const home::Event& event) {
+        if (event.kind == EventKind::TaskPostponed) {
+            return is_put_off(task, event, date);
+        }
         const bool ticked = event.kind == EventKind::TaskDone || event.kind == EventKind::TaskSkipped;
         if (water && ticked && event.plant == task.plant && event.detail("task").starts_with("water/")) {
             return date < event.happened + Days{kDaysAfterALook};
         }
         if (event.detail("task") != task.key) {
             return false;
-        }
-        if (event.kind == EventKind::TaskPostponed) {
-            const auto until = calendar::parse_date(event.detail("until"));
-            return until && date < *until;
         }
         return ticked && !(of_a_season && event.happened + Days{kSowingSettledDays} < date);
     });

@@ -47,7 +47,7 @@ struct Task {
     calendar::Date due;
     calendar::Date latest; ///< It can wait until then.
     int minutes;           ///< About; common practice, no source.
-    /// Names the matter whatever the date of the round: what was ticked, put off or skipped is known by it.
+    /// Names the matter, the plant and the due date: what was ticked, put off or skipped is known by it.
     std::string key;
 };
 
@@ -55,7 +55,7 @@ struct Task {
 struct RoundParts {
     calendar::Date today;
     YearPlan plan;
-    std::vector<Ladder> ladders; ///< Held up by the forecast.
+    std::vector<Ladder> ladders; ///< Held up by the forecast; last those behind plants that came in (hardening_done.h).
     PestCoursePlan pests;
     std::vector<WaterLook> water;
     std::vector<PlantFeeding> feeding;
@@ -67,10 +67,12 @@ struct RoundParts {
 
 /// The day's tasks, in the order of the round. Clean plants first, then suspect, then infested ones; within a
 /// class by walking order of the spots, within a spot plant by plant. Hygiene stands between the classes and
-/// at the end. On the parts' today what is overdue is there as well.
+/// at the end. On the parts' today what is overdue is there as well; of steps after harm and of looks after a carry what came
+/// due in the six days before, so that a round a week meets them (common practice, no source).
 ///
 /// Events of kind task_done, task_skipped and task_postponed (details `task`, the key, and `until`) take tasks
-/// out. A look at the water that was ticked without a watering is due again after two days.
+/// out. What gets a new date each day (a look at the water, a carry, setting a suspect apart) is put off whatever its
+/// date. A look at the water that was ticked without a watering is due again after two days.
 std::vector<Task> round_of(const home::Household& household, std::span<const home::Event> events,
                            const RoundParts& parts, calendar::Date date);
 

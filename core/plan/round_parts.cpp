@@ -5,6 +5,7 @@
 #include "core/plan/spot_warmth.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace lathhouse::plan {
 namespace {
@@ -52,7 +53,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .pests = plan_pest_courses(household, facts.events, warmth_of(spots), today),
                      .water = {},
                      .feeding = {},
-                     .cold = cold_courses(household, facts.events, today, usual_night_of(spots)),
+                     .cold = cold_courses(household, facts.events, today, usual_night_of(spots), WithoutLow::TakenAsHurt),
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
                      .sowing = sowing_due(today, facts.seeds, facts.climate, risk)};
@@ -64,6 +65,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
         parts.ladders.push_back(held_up_from(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), spots,
                                              facts.log, today));
     }
+    std::ranges::move(ladders_behind(household, spots, facts.events, today), std::back_inserter(parts.ladders));
     parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);
     parts.feeding = feeding_year(household, facts.climate, spots, facts.events, parts.plan.plants, {.from = today});
     const auto ahead = nights_of_forecast(facts.log.forecasts, today);

@@ -3,6 +3,7 @@
 #include "core/base/cell_reader.h"
 #include "core/base/csv.h"
 #include "core/base/parse.h"
+#include "core/plan/source_keys.h"
 
 #include <algorithm>
 #include <array>
@@ -186,15 +187,6 @@ bool is_named(const plants::PlantKind& kind, std::string_view name)
            is(kind.group) || std::ranges::any_of(kind.common_names, is);
 }
 
-void add_sources(std::vector<std::string>& all, const std::vector<std::string>& more)
-{
-    for (const auto& key : more) {
-        if (std::ranges::find(all, key) == all.end()) {
-            all.push_back(key);
-        }
-    }
-}
-
 void judge_kind(SprayDecision& decision, const SprayAnswers& answers, const SprayRules& rules)
 {
     if (answers.plant == nullptr) {
@@ -205,7 +197,7 @@ void judge_kind(SprayDecision& decision, const SprayAnswers& answers, const Spra
         if (row.spray != answers.spray || !is_named(*answers.plant, row.name)) {
             continue;
         }
-        add_sources(decision.sources, row.sources);
+        add_keys(decision.sources, row.sources);
         const bool stood = answers.test_leaf_hours.value_or(0.0) >= kTwoDays &&
                            !answers.test_leaf_hurt.value_or(true);
         decision.findings.push_back({SprayCheck::SensitiveKind,
@@ -322,7 +314,7 @@ SprayDecision decide_spray(const SprayAnswers& answers, const SprayRules& rules)
             continue;
         }
         used.push_back(&rule);
-        add_sources(decision.sources, rule.sources);
+        add_keys(decision.sources, rule.sources);
         if (!outcome.broken) {
             if (std::ranges::find(decision.open, rule.check) == decision.open.end()) {
                 decision.open.push_back(rule.check);

@@ -16,7 +16,7 @@ struct WateringHabit {
 ///
 /// ratios: for each interval, oldest first, the water reckoned to be drawn in it over the water reckoned to be
 /// there; a gap of the log and a rain spell are left out by the caller. The latest twelve count. With x the
-/// logarithms, each held within ln(1/3) and ln(3), n their number, s = 0.35 the spread of one interval about a
+/// logarithms, each held within ln(1/5) and ln(5), n their number, s = 0.35 the spread of one interval about a
 /// plant's own and t = 0.5 that of plants about the reckoning (both common practice, no source): factor =
 /// exp(sum x / (n + s2/t2)), the mean shrunk toward 1; spread = s / sqrt(n + s2/t2), a normal prior with a
 /// normal likelihood (Gelman et al., Bayesian Data Analysis, section 2.5, the standard result).

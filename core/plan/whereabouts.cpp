@@ -51,4 +51,14 @@ bool Whereabouts::concerns(const home::Event& event) const
     return event.spot && on(event.happened) == event.spot;
 }
 
+bool reaches(const home::Event& event, const Whereabouts& whereabouts, const home::Household& household)
+{
+    if (event.plant || event.spot) {
+        return whereabouts.concerns(event);
+    }
+    const auto spot = whereabouts.on(event.happened);
+    const auto* stood = spot ? household.spot(*spot) : nullptr;
+    return stood != nullptr && home::is_outdoors(stood->kind);
+}
+
 } // namespace lathhouse::plan

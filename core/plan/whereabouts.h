@@ -31,4 +31,8 @@ private:
     std::vector<Move> moves_; ///< In order of date.
 };
 
+/// Whether what came with the air reached the plant: an event that concerns it, or one of the whole household on a day on
+/// which it stood outdoors.
+bool reaches(const home::Event& event, const Whereabouts& whereabouts, const home::Household& household);
+
 } // namespace lathhouse::plan

@@ -1,6 +1,7 @@
 #include "core/plan/withheld.h"
 
 #include "core/base/parse.h"
+#include "core/plan/chemical_damage.h"
 #include "core/plan/growing_rules.h"
 
 #include <algorithm>
@@ -32,6 +33,19 @@ std::optional<Date> last_day_before(std::span<const Event* const> events, EventK
     return std::nullopt;
 }
 
+/// What damage withholds: until new growth, and as long as the substance's weeks of hold last in any case, as
+/// damage_course has it.
+Withheld after_damage(const Event& damage, const home::Household& household, std::optional<Date> new_growth)
+{
+    Withheld withheld{damage.happened, new_growth, WithheldWhy::ChemicalDamage, WithheldUntil::NewGrowth, damage.happened};
+    const auto held = damage_course(case_of(damage, household, {})).no_feed_before - Days{1};
+    if (new_growth && held > *new_growth) {
+        withheld.to = held;
+        withheld.until = WithheldUntil::Date;
+    }
+    return withheld;
+}
+
 bool harmed_by(const Event& night, const home::Plant& plant)
 {
     const auto low = parse_number(night.detail("low_c"));
@@ -45,15 +59,9 @@ std::vector<Withheld> withheld_by_events(const home::Household& household, const
                                          std::span<const Event> events, Date from, int days)
 {
     std::vector<const Event*> own;
-    const auto was_outdoors = [&](Date date) {
-        const auto spot = whereabouts.on(date);
-        return spot && household.spot(*spot) != nullptr && home::is_outdoors(household.spot(*spot)->kind);
-    };
     for (const auto& event : events) {
-        // What hit the whole household hit what stood outdoors.
-        const bool everywhere = !event.plant && !event.spot &&
-                                (event.kind == EventKind::ColdNight || event.kind == EventKind::ChemicalDamage);
-        if (whereabouts.concerns(event) || (everywhere && was_outdoors(event.happened))) {
+        const bool by_air = event.kind == EventKind::ColdNight || event.kind == EventKind::ChemicalDamage;
+        if (by_air ? reaches(event, whereabouts, household) : whereabouts.concerns(event)) {
             own.push_back(&event);
         }
     }
@@ -65,7 +73,9 @@ std::vector<Withheld> withheld_by_events(const home::Household& household, const
         const auto new_growth = last_day_before(own, EventKind::NewGrowth, since);
         switch (event->kind) {
         case EventKind::ChemicalDamage:
-            withheld.push_back({since, new_growth, WithheldWhy::ChemicalDamage, WithheldUntil::NewGrowth, since});
+            if (!is_told_anew(events, static_cast<std::size_t>(event - events.data()))) {
+                withheld.push_back(after_damage(*event, household, new_growth));
+            }
             break;
         case EventKind::ColdNight:
             if (harmed_by(*event, plant)) {

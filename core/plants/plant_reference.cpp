@@ -128,8 +128,8 @@ Result<PlantReference> PlantReference::parse(std::string_view plants_csv, std::s
         if (reference.source(source.key) != nullptr) {
             row.fail_at("the key " + source.key + " is given twice");
         }
-        if (row.error()) {
-            return *row.error();
+        if (const auto outcome = row.outcome(); !outcome) {
+            return outcome.error();
         }
         reference.sources_.push_back(std::move(source));
     }
@@ -149,8 +149,8 @@ Result<PlantReference> PlantReference::parse(std::string_view plants_csv, std::s
                 row.fail_at("the name " + name + " is given twice");
             }
         }
-        if (row.error()) {
-            return *row.error();
+        if (const auto outcome = row.outcome(); !outcome) {
+            return outcome.error();
         }
         reference.kinds_.push_back(std::move(kind));
     }

@@ -1,10 +1,10 @@
 #pragma once
 
-#include "core/base/csv.h"
+#include "core/base/cell_reader.h"
 #include "core/base/parse.h"
+#include "core/plants/plant_kind.h"
 #include "core/units/light.h"
 #include "core/units/temperature.h"
-#include "core/plants/plant_kind.h"
 
 #include <algorithm>
 #include <array>
@@ -34,38 +34,12 @@ std::string_view word_of(Words<Value> words, Value value)
     return found == words.end() ? std::string_view{} : found->first;
 }
 
-/// Reads the cells of one row and keeps the first thing that was wrong, so that a row is read in one go and
-/// asked once whether it was well formed.
-class RowReader {
+/// Reads the cells of one row, those that hold what plants are described by as well.
+class RowReader : public CellReader {
 public:
-    RowReader(const CsvTable& table, std::size_t row) : table_(&table), row_(row) {}
+    using CellReader::CellReader;
+    using CellReader::word;
 
-    std::string text(std::string_view column)
-    {
-        const auto index = table_->require_column(column);
-        if (!index) {
-            fail(index.error());
-            return {};
-        }
-        return std::string{trimmed(table_->at(row_, *index))};
-    }
-    std::string filled(std::string_view column)
-    {
-        auto found = text(column);
-        if (found.empty()) {
-            fail_at(std::string{column} + " is blank");
-        }
-        return found;
-    }
-    double number(std::string_view column)
-    {
-        const auto written = filled(column);
-        const auto value = parse_number(written);
-        if (!value) {
-            fail_at(std::string{column} + " must be a number, not \"" + written + "\"");
-        }
-        return value.value_or(0.0);
-    }
     Celsius degrees(std::string_view column) { return Celsius::from_degrees(number(column)); }
     DailyLight light(std::string_view column) { return DailyLight::from_moles(number(column)); }
     /// "2" or "1-2".
@@ -84,14 +58,13 @@ public:
     template <class Value>
     Value word(std::string_view column, Words<Value> words)
     {
-        const auto written = text(column);
-        for (const auto& [name, value] : words) {
-            if (name == written) {
-                return value;
-            }
-        }
-        fail_at("the word \"" + written + "\" is not known in " + std::string{column});
-        return words.front().second;
+        return word<Value>(
+            column,
+            [&](std::string_view written) {
+                const auto found = std::ranges::find(words, written, &std::pair<std::string_view, Value>::first);
+                return found == words.end() ? std::nullopt : std::optional{found->second};
+            },
+            words.front().second);
     }
     std::string one_of(std::string_view column, std::span<const std::string_view> known)
     {
@@ -101,19 +74,6 @@ public:
         }
         return written;
     }
-    void fail_at(std::string_view what) { fail(table_->error_at(row_, Said{what})); }
-    const std::optional<Error>& error() const { return error_; }
-
-private:
-    void fail(Error error)
-    {
-        if (!error_) {
-            error_ = std::move(error);
-        }
-    }
-    const CsvTable* table_;
-    std::size_t row_;
-    std::optional<Error> error_;
 };
 
 /// The pieces between ';', blanks cut off, empty ones left out.

@@ -242,8 +242,8 @@ Result<SeedReference> SeedReference::parse(std::string_view seeds_csv, const Pla
                 row.fail_at("the name " + name + " is given twice");
             }
         }
-        if (row.error()) {
-            return *row.error();
+        if (const auto outcome = row.outcome(); !outcome) {
+            return outcome.error();
         }
         reference.kinds_.push_back(std::move(kind));
     }

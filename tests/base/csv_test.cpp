@@ -32,6 +32,21 @@ TEST(CsvTable, NamesTheLineOfARaggedRow)
     EXPECT_EQ(table.error().message, "t.csv, line 3: 1 fields where the head has 2");
 }
 
+TEST(CsvTable, CountsLinesOfBlanksThatAreNoRows)
+{
+    const auto table = CsvTable::parse("a,b\n  \n1,2\n\t \n\n 3,x\n", "t.csv");
+    ASSERT_TRUE(table) << table.error().message;
+    ASSERT_EQ(table->row_count(), 2u);
+    EXPECT_EQ(table->line(0), 3u);
+    EXPECT_EQ(table->line(1), 6u);
+    // Where a tab stands between fields a line of one tab is a row.
+    const auto tabs = CsvTable::parse("a\tb\n\t\n1\t2\n", "t.tsv", '\t');
+    ASSERT_TRUE(tabs) << tabs.error().message;
+    ASSERT_EQ(tabs->row_count(), 2u);
+    EXPECT_EQ(tabs->line(0), 2u);
+    EXPECT_EQ(tabs->line(1), 3u);
+}
+
 TEST(CsvTable, RefusesAnOpenQuote)
 {
     EXPECT_EQ(CsvTable::parse("a,b\n1,\"2\n", "t.csv").error().code, ErrorCode::Malformed);
@@ -78,6 +93,15 @@ TEST(TextFile, RefusesAFolderAndAMissingFile)
 {
     EXPECT_EQ(read_text_file(std::filesystem::temp_directory_path()).error().code, ErrorCode::Unreadable);
     EXPECT_EQ(read_text_file("/no/such/file").error().code, ErrorCode::NotFound);
+}
+
+TEST(TextFile, ThatCannotBeReadToItsEndIsNoEmptyText)
+{
+    // Opens, but reading its first byte fails as on a failing disk: nothing is mapped there.
+    const auto text = read_text_file("/proc/self/mem");
+    ASSERT_FALSE(text);
+    EXPECT_EQ(text.error().code, ErrorCode::Unreadable);
+    EXPECT_FALSE(read_text_file("/proc/self/stat")->empty()) << "a file that does not say its size";
 }
 
 TEST(TextFile, IsWrittenWhole)

@@ -1,6 +1,7 @@
 #include "core/base/packed.h"
 
 #include "core/base/named_rows.h"
+#include "core/base/packed_head.h"
 
 #include <gmock/gmock.h>
 
@@ -47,6 +48,25 @@ TEST(Packed, ATextThatSaysItIsLongerThanWhatIsLeftIsEmpty)
     Unpacker unpacker{std::string_view{"\x05\x00pot", 5}};
     EXPECT_EQ(unpacker.text(), "");
     EXPECT_FALSE(unpacker.good());
+}
+
+TEST(PackedHead, GivesTheBodyBackAndRefusesWhatIsAnother)
+{
+    constexpr PackedKind kKind{"LHPOTS\n", 3};
+    const Error damaged{ErrorCode::Damaged, "pots.bin is damaged"};
+    const auto bytes = with_packed_head(kKind, "twelve pots");
+    EXPECT_EQ(packed_body(kKind, bytes, "pots.bin", damaged).value(), "twelve pots");
+    EXPECT_EQ(packed_body(kKind, with_packed_head(kKind, ""), "pots.bin", damaged).value(), "");
+    for (std::size_t size = 0; size < bytes.size(); ++size) {
+        EXPECT_EQ(packed_body(kKind, bytes.substr(0, size), "pots.bin", damaged).error(), damaged) << size;
+    }
+    EXPECT_EQ(packed_body(kKind, bytes + "x", "pots.bin", damaged).error(), damaged);
+    auto changed = bytes;
+    changed.back() ^= 1;
+    EXPECT_EQ(packed_body(kKind, changed, "pots.bin", damaged).error(), damaged);
+    EXPECT_EQ(packed_body({"LHTUBS\n", 3}, bytes, "pots.bin", damaged).error(), damaged);
+    EXPECT_EQ(packed_body({"LHPOTS\n", 4}, bytes, "pots.bin", damaged).error(), damaged) << "older";
+    EXPECT_EQ(packed_body({"LHPOTS\n", 2}, bytes, "pots.bin", damaged).error().code, ErrorCode::TooNew);
 }
 
 TEST(NamedRowsLimits, AFileThatIsTooLargeIsRefusedBeforeItIsRead)

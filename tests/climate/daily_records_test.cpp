@@ -249,6 +249,21 @@ TEST_F(DailyFileTest, MonthGivenTwiceIsRefused)
     EXPECT_THAT(records.error().message, HasSubstr("twice"));
 }
 
+TEST_F(DailyFileTest, DayGivenTwiceIsRefused)
+{
+    const std::string element = "XX000000001,19990101,TMIN,-12,,,S,\nXX000000001,19990101,TMAX,30,,,S,\n";
+    ASSERT_TRUE(read(element)) << "two elements of a day";
+    const auto rows = read(element + "XX000000001,19990101,TMIN,-13,,,S,\n");
+    ASSERT_FALSE(rows);
+    EXPECT_THAT(rows.error().message, HasSubstr("line 3: TMIN of that day stands twice for station XX000000001"));
+    const std::string days = "STATION,DATE,TMAX,TMIN\nA,1999-01-01,10,-1\n";
+    const auto table = read(days + "A,1999-01-02,11,1\nA,1999-01-01,10,-2\n");
+    ASSERT_FALSE(table);
+    EXPECT_THAT(table.error().message, HasSubstr("line 4: TMIN of that day stands twice for station A"));
+    // What was a gap may be filled by a later line.
+    EXPECT_EQ(read(days + "A,1999-01-02,,\nA,1999-01-02,11,1\n")->front().month(1999, 1)->low[1].tenths(), 1);
+}
+
 TEST_F(DailyFileTest, StationThatComesBackIsRefused)
 {
     const auto records =

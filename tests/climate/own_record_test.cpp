@@ -143,6 +143,16 @@ TEST(OwnRecordDates, AnswerForThePlaceWhereTheRecordWasKept)
     for (std::size_t line = 0; line < lines.size(); ++line) {
         EXPECT_EQ(dates.lines[line].last.dates.at(50.0), (*counted.thresholds)[line].last.dates.at(50.0));
         EXPECT_EQ(dates.lines[line].first.dates.at(10.0), (*counted.thresholds)[line].first.dates.at(10.0));
+        // The intervals too, not what the kept dates of a table's row would tell of them.
+        for (const auto end : {&ThresholdDates::last, &ThresholdDates::first}) {
+            const auto& intervals = ((*counted.thresholds)[line].*end).intervals;
+            ASSERT_EQ(intervals.size(), 9U);
+            for (const auto& [percent, interval] : intervals) {
+                const auto& told = (dates.lines[line].*end).intervals.at(percent);
+                EXPECT_EQ(told.from, interval.from) << percent;
+                EXPECT_EQ(told.to, interval.to) << percent;
+            }
+        }
     }
     const auto far = climate_from_own(record, {Latitude::literal(48.3), Longitude::literal(20.0)}, Metres::from_metres(150.0));
     ASSERT_TRUE(far) << far.error().message;

@@ -150,7 +150,9 @@ TEST(BuiltCoast, RefusesWhatIsNoTopology)
         const char* text :
         {"", "[]", "{}", R"({"type":"Topology","arcs":[],"objects":{}})",
          R"({"type":"Topology","arcs":[[1]],"objects":{"land":{}},"transform":{"scale":[1,1],"translate":[0,0]}})",
-         R"({"type":"Topology","arcs":[],"objects":{"land":{}},"transform":7})"}) {
+         R"({"type":"Topology","arcs":[],"objects":{"land":{}},"transform":7})",
+         R"({"type":"Topology","arcs":[],"objects":{"land":{}},"transform":{"scale":[1,1]}})",
+         R"({"type":7,"arcs":[],"objects":{"land":{}},"transform":{"scale":[1,1],"translate":[0,0]}})"}) {
         ASSERT_TRUE(write_file_whole(file, text));
         const auto built = build_coast_text(file, 0.01);
         EXPECT_FALSE(built) << text;

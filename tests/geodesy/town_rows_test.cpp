@@ -55,7 +55,7 @@ TEST_F(TownRowFiles, NameTheLineOfARowThatIsWrong)
     write("regions.csv", "country,code,name,zone\nXA,07,Somewhere,Europe/Vienna\n");
     for (const char* row :
          {"1,Town,,XA,07,95.0,10.0,,1,", "1,Town,,XA,07,,10.0,,1,", "1,,,XA,07,5.0,10.0,,1,",
-          "1,Town,,XA,09,5.0,10.0,,1,", "1,Town,,XA,07,5.0,10.0,,many,"}) {
+          "1,Town,,XA,09,5.0,10.0,,1,", "1,Town,,XA,09,5.0,10.0,,1,Europe/Vienna", "1,Town,,XA,07,5.0,10.0,,many,"}) {
         write("towns.csv",
               std::string{
                   "id,name,other_keys,country,region,latitude,longitude,elevation_m,population,zone\n"} +

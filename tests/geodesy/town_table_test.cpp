@@ -70,6 +70,16 @@ TEST(TownSearch, NarrowsByCountryAndRegion)
     EXPECT_THAT(ids(table, "paris, Texas, US"), testing::ElementsAre(5));
     EXPECT_THAT(ids(table, "paris, France"), testing::ElementsAre(4));
 }
+TEST(TownTable, ARegionThatStandsTwiceMovesNoTownIntoAnother)
+{
+    auto rows = sample_towns();
+    rows.regions.insert(rows.regions.begin(), rows.regions.front());
+    const auto table = TownTable::unpack(pack_towns(rows), "sample").value();
+    const auto plain = sample_table();
+    for (std::size_t k = 0; k < rows.towns.size(); ++k) {
+        EXPECT_EQ(table.towns()[k].region, plain.towns()[k].region) << rows.towns[k].name;
+    }
+}
 TEST(TownSearch, GivesNoMoreThanWanted)
 {
     EXPECT_EQ(ids(sample_table(), "s", {}, 2).size(), 2U);

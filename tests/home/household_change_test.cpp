@@ -1,5 +1,6 @@
 #include "core/home/household_change.h"
 
+#include "core/base/parse.h"
 #include "core/home/demonstration.h"
 
 #include <gtest/gtest.h>
@@ -51,6 +52,32 @@ TEST(HouseholdChange, ANameThatIsTakenChangesNothing)
     ASSERT_FALSE(made);
     EXPECT_EQ(made.error().code, ErrorCode::OutOfRange);
     EXPECT_NE(household.spots.front().name, "Attic");
+}
+
+TEST(HouseholdChange, ANameWithBlanksAtItsEndsIsTheSameName)
+{
+    auto household = flat_in_march();
+    auto spot = household.spots.front();
+    spot.id = 0;
+    spot.name = " " + lower_case(spot.name) + " ";
+    const auto made = make({.words = "Added", .spots = {spot}}, household);
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().code, ErrorCode::OutOfRange);
+}
+
+TEST(HouseholdChange, ASpotWhereAPlantIsPinnedForSomeNightsStays)
+{
+    auto household = flat_in_march();
+    auto attic = household.spots.front();
+    attic.id = 0;
+    attic.name = "Attic";
+    ASSERT_TRUE(make({.words = "Added", .spots = {attic}}, household));
+    const auto id = household.spots.back().id;
+    const calendar::Date night{2026, 3, 20};
+    ASSERT_TRUE(make({.words = "Pinned", .pins = {{household.plants.front().id, id, night, night}}}, household));
+    EXPECT_EQ(make({.words = "Removed", .spots_gone = {id}}, household).error().code, ErrorCode::OutOfRange);
+    ASSERT_TRUE(make({.words = "Unpinned", .unpinned = {household.plants.front().id}}, household));
+    EXPECT_TRUE(make({.words = "Removed", .spots_gone = {id}}, household));
 }
 
 TEST(HouseholdChange, ASpotWithAPlantStays)

@@ -56,6 +56,10 @@ TEST(Household, FindsSpotsAndPlantsByIdOrName)
     EXPECT_EQ(made.spot_called("COOL LANDING"), made.spot(3));
     EXPECT_EQ(made.plant_called("999"), nullptr);
     EXPECT_EQ(made.spot_called(""), nullptr);
+    auto blanks = made;
+    blanks.spots.front().name += " ";
+    EXPECT_EQ(blanks.spot_called(made.spots.front().name), &blanks.spots.front());
+    EXPECT_EQ(blanks.spot_called(blanks.spots.front().name), &blanks.spots.front());
 }
 
 TEST(PotShadeWords, ReadBackAsTheSame)

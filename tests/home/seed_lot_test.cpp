@@ -146,6 +146,14 @@ TEST(Tray, CannotTakeMoreThanTheLotHas)
     tray = good;
     tray.mix = Celsius::from_degrees(210.0);
     EXPECT_THAT(says(tray), HasSubstr("60 degrees"));
+    // Of a lot that nobody counted there is no other end.
+    auto uncounted = book();
+    uncounted.lots.front().seeds.reset();
+    tray = good;
+    tray.seeds = 10'000'000;
+    EXPECT_TRUE(check(tray, uncounted, kSowingDay));
+    ++tray.seeds;
+    EXPECT_THAT(check(tray, uncounted, kSowingDay).error().message, HasSubstr("cannot be sown at once"));
 }
 
 TEST(TrayCount, GoesUpOnlyAndNeverAboveTheSeeds)

@@ -93,6 +93,7 @@ TEST_F(Backups, AHouseholdComesBackTheSame)
     EXPECT_EQ(names(), std::vector<std::string>{"plants.zip"});
     const auto restored = restore(archive(), folder_ / "new");
     ASSERT_TRUE(restored) << restored.error().message;
+    EXPECT_EQ(fs::status(folder_ / "new").permissions(), fs::perms::owner_all) << "a home is private";
     EXPECT_EQ(restored->bagged_on, "2027-03-01");
     EXPECT_TRUE(restored->oddities.empty());
     EXPECT_EQ(dump(folder_ / "new"), dump(home()));

@@ -2,6 +2,7 @@
 
 #include "core/home/demonstration.h"
 #include "core/home/lineage.h"
+#include "core/home/member.h"
 #include "core/journal/household_store.h"
 #include "tests/journal/short_names.h"
 #include "tests/journal/temporary_folder.h"
@@ -176,6 +177,30 @@ TEST_F(StoredChange, ASpotIsChangedWithItsView)
     EXPECT_FALSE(loaded().spots.front().view);
 }
 
+TEST_F(StoredChange, WhatAMemberReachesIsNoMarkByHandOnceTheSpotIsChanged)
+{
+    const auto in_reach = [this](const char* spot) { return loaded().spot_called(spot)->in_reach; };
+    ASSERT_FALSE(in_reach("South sill"));
+    ASSERT_TRUE(in_reach("East sill")) << "marked by hand";
+    const home::Member cat{1, home::MemberKind::Cat, "Mia", {1, 2}};
+    const auto comes = home::event_of_member(cat, kDate, now(), "");
+    ASSERT_TRUE(store.record(std::span{&comes, 1}));
+    ASSERT_TRUE(in_reach("South sill"));
+    for (auto spot : loaded().spots) {
+        spot.capacity += 1;
+        make({.words = "Changed", .spots = {spot}});
+    }
+    EXPECT_TRUE(in_reach("South sill")) << "the cat is there";
+    const auto goes = home::event_of_parting(cat, kDate, now(), "");
+    ASSERT_TRUE(store.record(std::span{&goes, 1}));
+    EXPECT_FALSE(in_reach("South sill"));
+    EXPECT_TRUE(in_reach("East sill"));
+    auto landing = *loaded().spot_called("Cool landing");
+    landing.in_reach = true;
+    make({.words = "Changed", .spots = {landing}});
+    EXPECT_TRUE(in_reach("Cool landing"));
+}
+
 TEST_F(StoredChange, AnEmptySpotGoesAndComesBackUsedOnesStay)
 {
     make({.words = "Added", .spots = {new_spot("Attic")}});
@@ -209,6 +234,24 @@ TEST_F(StoredChange, ThePlaceIsChangedAndTakenBack)
     EXPECT_EQ(loaded().place.name, before.name);
     EXPECT_EQ(loaded().place.position.latitude, before.position.latitude);
     EXPECT_EQ(loaded().place.elevation, before.elevation);
+}
+
+TEST_F(StoredChange, WhatIsAddedByItselfKeepsTheSameRules)
+{
+    auto spot = new_spot("south SILL ");
+    EXPECT_EQ(store.add(spot).error().code, ErrorCode::OutOfRange);
+    spot.name = "  ";
+    EXPECT_EQ(store.add(spot).error().code, ErrorCode::OutOfRange);
+    auto plant = loaded().plants.front();
+    for (auto& letter : plant.name) {
+        letter = letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+    }
+    ASSERT_NE(plant.name, loaded().plants.front().name);
+    const auto made = store.add(plant, kDate, now());
+    ASSERT_FALSE(made) << "two plants that nobody could tell apart by name";
+    EXPECT_EQ(made.error().code, ErrorCode::OutOfRange);
+    spot.name = "Attic";
+    EXPECT_TRUE(store.add(spot));
 }
 
 TEST_F(StoredChange, WhatIsRefusedLeavesNothingBehind)

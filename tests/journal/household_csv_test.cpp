@@ -102,6 +102,7 @@ TEST_F(Tables, TheDemonstrationComesBackTableByTable)
     EXPECT_GT(written->rows, 100U);
     const auto read = import_csv(out(), folder_ / "new");
     ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(fs::status(folder_ / "new").permissions(), fs::perms::owner_all) << "a home is private";
     EXPECT_EQ(read->rows, written->rows);
     EXPECT_EQ(read->photos, 1U);
     EXPECT_TRUE(read->unknown.empty());
@@ -259,6 +260,12 @@ TEST_F(Tables, WhatGivesNoHouseholdIsRefused)
     const auto read = import_csv(out(), folder_ / "new");
     ASSERT_FALSE(read);
     EXPECT_THAT(read.error().message, HasSubstr("household.csv needs one row"));
+    // What else cannot be read is said too: a record without its days.
+    std::ofstream{out() / "household.csv", std::ios::binary | std::ios::trunc} << household;
+    std::ofstream{out() / "own_record.csv", std::ios::binary | std::ios::app} << "1,Station,,days.csv,48.3,20.7,160,2025-06-01\r\n";
+    const auto without_days = import_csv(out(), folder_ / "again");
+    ASSERT_FALSE(without_days);
+    EXPECT_THAT(without_days.error().message, HasSubstr("its own record has no days"));
     EXPECT_FALSE(fs::exists(folder_ / "new"));
 }
 

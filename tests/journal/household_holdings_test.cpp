@@ -1,6 +1,7 @@
 #include "core/journal/household_holdings.h"
 
 #include "core/home/demonstration.h"
+#include "core/home/household_change.h"
 #include "core/journal/household_store.h"
 #include "tests/journal/temporary_folder.h"
 
@@ -46,6 +47,25 @@ TEST_F(HouseholdHoldings, CountsWhatCountsAndNotWhatWasTakenBack)
     ASSERT_TRUE(held);
     EXPECT_EQ(held->measurements, 0U);
     EXPECT_EQ(held->plants, shown.household.plants.size() - 1);
+}
+
+TEST_F(HouseholdHoldings, ASpotThatWasTakenOffTheListOrTakenBackIsNotCounted)
+{
+    const auto today = calendar::make_date(2027, 3, 1).value();
+    const auto now = calendar::start_of_day_utc(today);
+    const auto shown = home::demonstration({.today = today}).value();
+    auto store = HouseholdStore::create(home(), shown.household);
+    ASSERT_TRUE(store);
+    auto attic = shown.household.spots.front();
+    attic.id = 0;
+    attic.name = "Attic";
+    ASSERT_TRUE(store->change({.words = "Added Attic", .spots = {attic}}, today, now));
+    EXPECT_EQ(holdings_of(home())->spots, shown.household.spots.size() + 1);
+    ASSERT_TRUE(store->change({.words = "Off", .spots_gone = {store->load()->spot_called("Attic")->id}}, today, now));
+    EXPECT_EQ(holdings_of(home())->spots, shown.household.spots.size());
+    ASSERT_TRUE(store->turn_last(HouseholdStore::Direction::Undo, now));
+    ASSERT_TRUE(store->turn_last(HouseholdStore::Direction::Undo, now));
+    EXPECT_EQ(holdings_of(home())->spots, shown.household.spots.size()) << "its adding was undone";
 }
 
 TEST_F(HouseholdHoldings, OlderSchemaWithoutATableCountsAsEmpty)

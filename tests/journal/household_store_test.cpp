@@ -405,14 +405,23 @@ TEST_F(HouseholdStoreTest, IsNotMadeBelowAFile)
     EXPECT_EQ(store.error().code, ErrorCode::Unwritable) << store.error().message;
 }
 
+TEST_F(HouseholdStoreTest, WhatAKilledMakerLeftGoesAndTheNewOneIsPrivate)
+{
+    constexpr int kNobody = 999'999'999; // No system has so many programs.
+    const auto left = folder_ / ("." + home().filename().string() + "." + std::to_string(kNobody) + ".part");
+    std::filesystem::create_directories(left / "photos");
+    ASSERT_TRUE(HouseholdStore::create(home(), invented().household));
+    EXPECT_FALSE(std::filesystem::exists(left));
+    EXPECT_EQ(std::filesystem::status(home()).permissions(), std::filesystem::perms::owner_all);
+}
+
 TEST_F(HouseholdStoreTest, IsNotMadeWhereTheSystemAllowsNoFolder)
 {
     // No user, not even root, may make a folder there.
     const auto store = HouseholdStore::create("/proc/lathhouse_household", invented().household);
     ASSERT_FALSE(store);
     EXPECT_EQ(store.error().code, ErrorCode::Unwritable) << store.error().message;
-    EXPECT_TRUE(store.error().message.starts_with("the household /proc/lathhouse_household cannot be made ("))
-        << store.error().message;
+    EXPECT_TRUE(store.error().message.starts_with("/proc cannot be written (")) << store.error().message;
 }
 
 TEST_F(HouseholdStoreTest, LeavesNothingBehindWhereTheDiskIsFull)

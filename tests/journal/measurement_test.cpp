@@ -76,8 +76,8 @@ TEST_F(Measurements, LeadWithTheKindThatAPlantHasMostOf)
                             of(5, MeasurementKind::Width, 0), of(5, MeasurementKind::Height, 0)}) {
         put(store, one);
     }
-    const int undone = put(store, of(5, MeasurementKind::Width, 1));
-    ASSERT_TRUE(store.turn_measurement(undone, HouseholdStore::Direction::Undo, now()));
+    put(store, of(5, MeasurementKind::Width, 1));
+    ASSERT_TRUE(store.turn_last(kUndo, now()));
     const auto leading = leading_measurements(store);
     ASSERT_TRUE(leading) << leading.error().message;
     ASSERT_EQ(leading->size(), 3u);
@@ -105,20 +105,6 @@ TEST_F(Measurements, AreOrderedByWhenTheyWereTakenNotByTheClockOfTheirEntry)
         values.push_back(one.value());
     }
     EXPECT_EQ(values, (std::vector{20.0, 30.0, 31.0}));
-}
-
-TEST_F(Measurements, AreUndoneAndRedoneById)
-{
-    auto store = made();
-    const int first = put(store, height(20));
-    const int second = put(store, height(21));
-    ASSERT_TRUE(store.turn_measurement(first, kUndo, now()));
-    ASSERT_TRUE(store.turn_measurement(first, kUndo, now()));
-    ASSERT_EQ(store.measurements()->size(), 1u);
-    EXPECT_EQ(store.measurements()->front().id, second);
-    ASSERT_TRUE(store.turn_measurement(first, kRedo, now()));
-    EXPECT_EQ(store.measurements()->size(), 2u);
-    EXPECT_EQ(store.turn_measurement(99, kUndo, now()).error().code, ErrorCode::NotFound);
 }
 
 TEST_F(Measurements, AreRefusedAllTogetherWhereOneIsWrong)

@@ -8,6 +8,11 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <fstream>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace lathhouse::journal {
 namespace {
@@ -81,6 +86,39 @@ TEST_F(PhotoImport, KnowsWhatItHasByItsContent)
     const auto second = import(wishes());
     EXPECT_EQ(second.count(ImportOutcome::Known), 2U);
     EXPECT_EQ(book_.photos()->size(), 1U);
+}
+
+TEST_F(PhotoImport, IsNotStoppedByWhatARunThatWasKilledLeft)
+{
+    // In a box of its own a program may have the same number each time.
+    const auto place = folder_ / "home" / "photos" / sha256_of(jpeg(1)).substr(0, 2);
+    fs::create_directories(place);
+    for (int number = 0; number < 2000; ++number) {
+        std::ofstream{place / (".incoming-" + std::to_string(getpid()) + "-" + std::to_string(number))};
+    }
+    write("a.jpg", jpeg(1));
+    const auto report = import(wishes());
+    ASSERT_FALSE(report.stopped) << report.stopped->message;
+    EXPECT_EQ(report.count(ImportOutcome::Added), 1U);
+}
+
+TEST_F(PhotoImport, AFileOfAnImpossibleYearIsDatedByItsComing)
+{
+    // Disks in memory hold any year; others stop at 2446 or so.
+    const fs::path memory{"/dev/shm"};
+    const auto file = memory / ("lathhouse_year_" + std::to_string(getpid()) + ".png");
+    photo::write_bytes(file, photo::encode_png(photo::drawn_plant(32, 32, 1)).value());
+    const timespec far[2]{{320'000'000'000, 0}, {320'000'000'000, 0}}; // In the year 12110.
+    struct stat kept {};
+    if (utimensat(AT_FDCWD, file.c_str(), far, 0) != 0 || stat(file.c_str(), &kept) != 0 || kept.st_mtim.tv_sec != far[0].tv_sec) {
+        fs::remove(file);
+        GTEST_SKIP() << "no disk in memory";
+    }
+    const auto report = import(wishes(), {file, write("a.jpg", jpeg(1))});
+    fs::remove(file);
+    ASSERT_FALSE(report.stopped) << report.stopped->message;
+    EXPECT_EQ(report.count(ImportOutcome::Added), 2U);
+    EXPECT_EQ(report.files.front().photo->date(), (calendar::Date{2026, 11, 25}));
 }
 
 TEST_F(PhotoImport, RefusesByNameAndGoesOn)
@@ -318,6 +356,12 @@ TEST_F(PhotoImport, PhotosStandBesideEachOtherByTheirTime)
     EXPECT_GT(strip->picture.width, strip->picture.height);
     EXPECT_EQ(write_photo_sheet({}, file_of, file).error().code, ErrorCode::NotFound);
     EXPECT_FALSE(write_photo_sheet(photos, file_of, folder_ / "no" / "where.jpg"));
+    auto hair = photos;
+    hair.front().width = 40'000; // Thirty gigabytes once it is as high as the others.
+    hair.front().height = 1;
+    const auto refused = write_photo_sheet(hair, file_of, file);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::OutOfRange);
     fs::remove(book_.file_of(photos[0]));
     EXPECT_FALSE(write_photo_sheet(photos, file_of, folder_ / "gone.jpg"));
     EXPECT_FALSE(fs::exists(folder_ / "gone.jpg"));

@@ -25,11 +25,10 @@ protected:
     {
     }
     static calendar::Instant now() { return calendar::start_of_day_utc(kPageDay); }
-    int put(const home::Measurement& one)
+    void put(const home::Measurement& one)
     {
         const auto recorded = store_.record(std::span{&one, 1});
-        EXPECT_TRUE(recorded) << recorded.error().message;
-        return recorded ? recorded->front() : 0;
+        ASSERT_TRUE(recorded) << recorded.error().message;
     }
     static home::Measurement of(MeasurementKind kind, int day, home::PlantId plant = 4)
     {
@@ -54,9 +53,9 @@ TEST_F(PlantPages, TheNewestAreTheLastOfAllThatCounts)
             one.time = std::chrono::hours{number % 24};
             one.time_zone = "Europe/Berlin";
         }
-        const int id = put(one);
+        put(one);
         if (number % 11 == 0) {
-            ASSERT_TRUE(store_.turn_measurement(id, HouseholdStore::Direction::Undo, now()));
+            ASSERT_TRUE(store_.turn_last(HouseholdStore::Direction::Undo, now()));
         }
     }
     put(of(MeasurementKind::Height, 99)); // Entered last, the newest of all.
@@ -75,11 +74,11 @@ TEST_F(PlantPages, TheSeriesIsOfTheKindAskedForElseOfTheOneThereIsMostOf)
         put(of(MeasurementKind::Leaves, day));
         put(of(MeasurementKind::Stem, -day));
     }
-    const int undone = put(of(MeasurementKind::Height, 0));
-    ASSERT_TRUE(store_.turn_measurement(undone, HouseholdStore::Direction::Undo, now()));
-    const int again = put(of(MeasurementKind::Height, 1));
+    put(of(MeasurementKind::Height, 0));
+    ASSERT_TRUE(store_.turn_last(HouseholdStore::Direction::Undo, now()));
+    put(of(MeasurementKind::Height, 1));
     for (const auto direction : {HouseholdStore::Direction::Undo, HouseholdStore::Direction::Redo}) {
-        ASSERT_TRUE(store_.turn_measurement(again, direction, now()));
+        ASSERT_TRUE(store_.turn_last(direction, now()));
     }
     const auto usual = page();
     EXPECT_EQ(usual.kinds, (std::vector<MeasuredKind>{

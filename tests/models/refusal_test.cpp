@@ -134,7 +134,17 @@ std::vector<Refused> RefusalTest::refusals() const
     const auto rows = NamedRows::parse("date,low_c\n2026-05-01,warm\n", "nights.csv", columns, {});
     const auto named = home::readings_from(*rows, household, household.spots.front().id, kShownToday, {});
     std::filesystem::create_directory(path("empty"));
+    auto store = journal::HouseholdStore::create(path("kept"), household);
+    EXPECT_TRUE(store) << store.error().message;
+    auto attic = household.spots.front();
+    attic.id = 0;
+    attic.name = "Attic";
+    EXPECT_TRUE(store->change({.words = "Attic", .spots = {attic}}, kShownToday, {}));
+    const auto where = store->load()->spot_called("Attic")->id;
+    EXPECT_TRUE(store->accept({{}, {{household.plants.front().id, where, kShownToday, kShownToday}}}));
     return {
+        {error_of(store->change({.words = "Off", .spots_gone = {where}}, kShownToday, {})), "a plan that was accepted uses it",
+         "ein angenommener Plan braucht diesen Platz", "un plan aceptado lo usa"},
         {error_of(CsvTable::read(path("none.csv"))), "there is no file", "es gibt keine Datei", "no existe el archivo"},
         {error_of(calendar::parse_date("13.5.")), "\"13.5.\" is no date", "„13.5.“ ist kein Datum", "«13.5.» no es una fecha"},
         {error_of(calendar::TimeZone::named("Mars/Olympus")), "there is no time zone \"Mars/Olympus\"", "keine Zeitzone „Mars/Olympus“",

@@ -72,6 +72,26 @@ TEST(ExifBlock, IsRefusedWhereItLeadsInACircle)
     EXPECT_NE(read.error().message.find("circle"), std::string::npos);
 }
 
+TEST(ExifBlock, IsRefusedWhereItLeadsOnAndOn)
+{
+    // Directories without an entry, each six bytes with its link to the next.
+    for (const std::size_t count : {std::size_t{100}, std::size_t{101}, std::size_t{100'000}}) {
+        Bytes block{'I', 'I', 42, 0, 8, 0, 0, 0};
+        for (std::size_t directory = 1; directory <= count; ++directory) {
+            const auto next = directory == count ? 0U : static_cast<std::uint32_t>(8 + 6 * directory);
+            block.insert(block.end(), {0, 0});
+            for (int byte = 0; byte < 4; ++byte) {
+                block.push_back(static_cast<std::uint8_t>(next >> 8 * byte));
+            }
+        }
+        const auto read = read_exif(block);
+        ASSERT_EQ(read.has_value(), count == 100) << count;
+        if (!read) {
+            EXPECT_EQ(read.error().code, ErrorCode::Malformed);
+        }
+    }
+}
+
 TEST(ExifBlock, WithoutSenseIsDamaged)
 {
     const Bytes rubbish(64, 0x41);

@@ -213,7 +213,8 @@ TEST(ColdCourses, ReadTheJournalAndEndTheHoldWithNewGrowth)
     const auto courses = cold_courses(household, events, kNight + Days{2});
     ASSERT_EQ(courses.size(), 1U);
     EXPECT_TRUE(courses.front().prognosis.feed_held);
-    EXPECT_FALSE(due_on(courses, kNight + Days{7}).empty());
+    EXPECT_NE(std::ranges::find(courses.front().prognosis.steps, kNight + Days{7}, &ColdStep::date),
+              courses.front().prognosis.steps.end());
     events.push_back(event(home::EventKind::NewGrowth, 20, {}));
     const auto grown = cold_courses(household, events, kNight + Days{21});
     ASSERT_EQ(grown.size(), 1U);
@@ -287,6 +288,90 @@ TEST(ColdCourses, AskForTheNightOfTheSpotWhereThePlantStoodThen)
     EXPECT_EQ(courses.front().prognosis.nights.front().basis, NightCourseBasis::EveningGiven);
     const auto& sources = courses.front().prognosis.sources;
     EXPECT_NE(std::ranges::find(sources, "FAO10"), sources.end());
+}
+
+class ToldColdNights : public testing::Test {
+protected:
+    ToldColdNights()
+    {
+        plant_.lines = {celsius(10.0), celsius(5.0), celsius(0.0)};
+        plant_.spot = 1;
+    }
+    void tell(home::EventKind what, int day, std::optional<home::PlantId> plant, std::optional<home::SpotId> spot,
+              std::map<std::string, std::string> details)
+    {
+        events_.push_back({.plant = plant,
+                           .kind = what,
+                           .spot = spot,
+                           .happened = kNight + Days{day},
+                           .entered = calendar::start_of_day_utc(kNight + Days{day}),
+                           .note = "",
+                           .details = std::move(details)});
+    }
+    /// What is known of that plant; nullopt without a cold night.
+    std::optional<ColdPrognosis> prognosis() const
+    {
+        const auto courses = cold_courses(household_, events_, kNight + Days{20});
+        const auto found = std::ranges::find(courses, plant_.id, &ColdCourse::plant);
+        return found == courses.end() ? std::nullopt : std::optional{found->prognosis};
+    }
+    home::Household household_ = home::demonstration({.today = kNight}).value().household;
+    home::Plant& plant_ = household_.plants.front();
+    std::vector<home::Event> events_;
+};
+
+TEST_F(ToldColdNights, OneNightToldOfThePlantAndOfItsSpotIsOneNight)
+{
+    tell(home::EventKind::ColdNight, 0, {}, 1, {{"low_c", "4"}, {"hours", "9"}});
+    EXPECT_NEAR(prognosis()->hours_below_safe, 9.0, 1e-9);
+    tell(home::EventKind::ColdNight, 0, {}, 1, {{"low_c", "3"}, {"hours", "8"}});
+    EXPECT_NEAR(prognosis()->hours_below_safe, 8.0, 1e-9) << "of one spot the colder low counts";
+    tell(home::EventKind::ColdNight, 0, plant_.id, {}, {{"low_c", "4.5"}, {"hours", "7"}});
+    ASSERT_EQ(prognosis()->nights.size(), 1U);
+    EXPECT_NEAR(prognosis()->hours_below_safe, 7.0, 1e-9) << "what was read at the plant comes before its spot's";
+    tell(home::EventKind::ColdNight, 0, plant_.id, {}, {{"low_c", "6"}, {"hours", "5"}});
+    EXPECT_NEAR(prognosis()->hours_below_safe, 5.0, 1e-9) << "told anew";
+    tell(home::EventKind::ColdNight, 1, plant_.id, {}, {{"low_c", "6"}, {"hours", "5"}});
+    EXPECT_NEAR(prognosis()->hours_below_safe, 10.0, 1e-9) << "two nights add up";
+}
+
+TEST_F(ToldColdNights, OneOfTheWholeHouseholdCountsForWhatStoodOutdoors)
+{
+    const auto spot_of = [&](bool outdoors) {
+        return std::ranges::find(household_.spots, outdoors, [](const home::Spot& of) {
+                   return home::is_outdoors(of.kind);
+               })->id;
+    };
+    tell(home::EventKind::ColdNight, 0, {}, {}, {{"low_c", "2"}});
+    plant_.spot = spot_of(true);
+    EXPECT_TRUE(prognosis());
+    plant_.spot = spot_of(false);
+    EXPECT_FALSE(prognosis());
+}
+
+TEST_F(ToldColdNights, OneWithoutALowIsLookedAtWhereThatIsAsked)
+{
+    const auto course = [&](WithoutLow without_low) {
+        const auto courses = cold_courses(household_, events_, kNight + Days{3}, {}, without_low);
+        const auto found = std::ranges::find(courses, plant_.id, &ColdCourse::plant);
+        return found == courses.end() ? std::nullopt : std::optional{found->prognosis};
+    };
+    tell(home::EventKind::ColdNight, 0, plant_.id, {}, {});
+    EXPECT_FALSE(course(WithoutLow::LeftOut));
+    ASSERT_TRUE(course(WithoutLow::TakenAsHurt));
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->outcome, ColdOutcome::LeafDamagePossible);
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->steps.front().date, kNight + Days{3});
+    events_.insert(events_.begin(), events_.front());
+    events_.front().details = {{"low_c", "1"}, {"hours", "11"}};
+    EXPECT_EQ(course(WithoutLow::TakenAsHurt)->outcome, ColdOutcome::LeafDamageLikely) << "a low that was read counts";
+}
+
+TEST_F(ToldColdNights, ThoseOfASpotCountOnlyForWhatIsKnownToHaveStoodThere)
+{
+    tell(home::EventKind::ColdNight, 0, {}, 1, {{"low_c", "2"}});
+    EXPECT_TRUE(prognosis()) << "it was never moved";
+    tell(home::EventKind::Moved, 3, plant_.id, 1, {});
+    EXPECT_FALSE(prognosis()) << "it was carried there three days later";
 }
 
 } // namespace

@@ -144,7 +144,24 @@ TEST(FeedingYear, WaitsForNewGrowthAfterChemicalDamage)
     EXPECT_EQ(open_end->until, WithheldUntil::NewGrowth);
     EXPECT_FALSE(open_end->to) << "nobody knows when";
     asked.events.push_back(event(EventKind::NewGrowth, date(2027, 5, 30)));
-    EXPECT_TRUE(open_on(asked.feeding(), date(2027, 6, 2)));
+    const auto held = withheld_on(asked.feeding(), date(2027, 7, 14));
+    ASSERT_TRUE(held) << "nobody knows what it was: eight weeks in any case";
+    EXPECT_EQ(held->to, date(2027, 7, 14));
+    EXPECT_EQ(held->until, WithheldUntil::Date);
+    EXPECT_TRUE(open_on(asked.feeding(), date(2027, 7, 15)));
+}
+
+TEST(FeedingYear, HoldsFeedAsLongAsTheAnswerOnDamageSays)
+{
+    auto asked = temperate("Ficus benjamina");
+    asked.options.from = date(2027, 6, 1);
+    asked.events = {event(EventKind::ChemicalDamage, date(2027, 5, 20), {{"product", "glyphosate"}}),
+                    event(EventKind::NewGrowth, date(2027, 5, 30))};
+    EXPECT_TRUE(withheld_on(asked.feeding(), date(2027, 9, 1))) << "26 weeks, though it grows";
+    // Told anew: it was vinegar, with two weeks.
+    asked.events.push_back(event(EventKind::ChemicalDamage, date(2027, 5, 20), {{"product", "vinegar"}}));
+    EXPECT_FALSE(open_on(asked.feeding(), date(2027, 6, 2)));
+    EXPECT_TRUE(open_on(asked.feeding(), date(2027, 6, 3)));
 }
 
 TEST(FeedingYear, CountsNewGrowthOnlyAfterTheDamage)

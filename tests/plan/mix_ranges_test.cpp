@@ -60,6 +60,16 @@ TEST(PercentMix, WarnsOutsideOfWhatIsUsual)
 const std::array<home::Jug, 2> kJugs{
     {{"blue can", Litres::from_litres(1.5)}, {"Gießkanne", Litres::from_litres(8.0)}}};
 
+TEST(Amount, IsNotAddedUpFromTwoNumbers)
+{
+    EXPECT_NEAR(read_amount("1 1/2 cups")->millilitres(), 354.88, 0.01);
+    EXPECT_NEAR(read_amount("0 1/2 L")->millilitres(), 500.0, 1e-9);
+    // A thousand millilitres would be taken for one, and the feed for a litre would go into it.
+    for (const char* text : {"1 000 ml", "1 500 ml", "1 2 cups", "1.5 1/2 L", "2 -1/2 L", "1 3/2 L", "1 L 1/2"}) {
+        EXPECT_FALSE(read_amount(text)) << text;
+    }
+}
+
 TEST(Amount, MayBeAJugOfTheHousehold)
 {
     const auto millilitres = [](const char* text) { return read_amount(text, kJugs)->millilitres(); };
@@ -79,6 +89,7 @@ TEST(UsMeasure, IsWhatAKitchenHas)
     EXPECT_EQ(us_measure(Litres::from_litres(2.4)), "10 cups");
     EXPECT_EQ(us_measure(Litres::from_litres(7.57)), "2 gallons");
     EXPECT_TRUE(is_measure("CUP"));
+    EXPECT_TRUE(is_measure("Cups")) << "a jug of that name would never be asked";
     EXPECT_FALSE(is_measure("blue can"));
 }
 

@@ -45,6 +45,12 @@ protected:
         return round_of(facts_.as_told, facts_.events, round_parts(facts_, nights_, kToday, Probability::literal(0.1)),
                         date);
     }
+    /// The round of another day, on which all is planned anew.
+    std::vector<Task> round_made(Date today) const
+    {
+        return round_of(facts_.as_told, facts_.events, round_parts(facts_, nights_, today, Probability::literal(0.1)),
+                        today);
+    }
     template <class Matter>
     static std::vector<Task> of(const std::vector<Task>& tasks)
     {
@@ -214,6 +220,12 @@ TEST_F(Round, TheDaysAfterAColdNightHaveTheirLooks)
     }
 }
 
+TEST_F(Round, AColdNightWrittenDownWithoutItsLowHasItsLooksToo)
+{
+    happened(EventKind::ColdNight, 3, 3);
+    EXPECT_EQ(of<ColdStep>(round()).size(), 1U);
+}
+
 TEST_F(Round, ThePlanKeepsAnInfestedPlantApart)
 {
     happened(EventKind::PestFound, 2, 1, {{"pest", "mealybug"}, {"amount", "few"}});
@@ -261,6 +273,120 @@ TEST_F(Round, CarriesAPlantToABetterSpotIndoors)
     const auto carries = of<PlainMove>(round());
     ASSERT_EQ(carries.size(), 1U);
     EXPECT_EQ(carries.front().plant, 4);
+}
+
+TEST_F(Round, WhatIsPutOffStaysAwayThoughThePlanIsMadeAnewEachDay)
+{
+    const auto look = of<WaterDue>(round()).front();
+    happened(EventKind::TaskPostponed, *look.plant, 0, {{"task", look.key}, {"until", calendar::to_text(kToday + Days{3})}});
+    const auto asks = [&](int day) {
+        const auto looks = of<WaterDue>(round_made(kToday + Days{day}));
+        return std::ranges::find(looks, look.plant, &Task::plant) != looks.end();
+    };
+    EXPECT_FALSE(asks(1));
+    EXPECT_FALSE(asks(2));
+    EXPECT_TRUE(asks(3));
+    EXPECT_EQ(of<WaterDue>(round_made(kToday + Days{1})).size(), 3U) << "the other plants' looks are not put off";
+}
+
+TEST_F(Round, APutOffCarryStaysAwayToo)
+{
+    facts_.as_told.spots = {indoors(1, 6, 0.2, 0.4), indoors(2, 6)};
+    facts_.as_told.plants = {plant(4, 25, 22, 20)};
+    facts_.as_told.plants[0].spot = 1;
+    const auto carry = of<PlainMove>(round()).front();
+    happened(EventKind::TaskPostponed, 4, 0, {{"task", carry.key}, {"until", calendar::to_text(kToday + Days{2})}});
+    EXPECT_TRUE(of<PlainMove>(round_made(kToday + Days{1})).empty());
+    EXPECT_EQ(of<PlainMove>(round_made(kToday + Days{2})).size(), 1U);
+}
+
+TEST_F(Round, SettingASuspectApartCanBePutOffThoughItTouchesTheInfestedOneEachDay)
+{
+    happened(EventKind::PestFound, 2, 3, {{"pest", "mealybug"}, {"amount", "few"}});
+    const auto setting_apart = [&](int day) {
+        auto steps = of<CourseStep>(round_made(kToday + Days{day}));
+        std::erase_if(steps, [](const Task& task) {
+            return task.plant != 3 || std::get<CourseStep>(task.matter).act != CourseAct::SetApart;
+        });
+        return steps;
+    };
+    ASSERT_EQ(setting_apart(0).size(), 1U);
+    happened(EventKind::TaskPostponed, 3, 0,
+             {{"task", setting_apart(0).front().key}, {"until", calendar::to_text(kToday + Days{2})}});
+    EXPECT_TRUE(setting_apart(1).empty());
+    EXPECT_EQ(setting_apart(2).size(), 1U);
+}
+
+TEST_F(Round, OneRoundAWeekMeetsTheStepsAfterHarm)
+{
+    happened(EventKind::ChemicalDamage, 3, 0, {{"product", "glyphosate"}, {"still_wet", "yes"}});
+    const auto acts = [&](int day) {
+        std::vector<DamageAct> found;
+        for (const auto& task : of<DamageStep>(round_made(kToday + Days{day}))) {
+            EXPECT_LE(task.due, kToday + Days{day});
+            EXPECT_GE(task.latest, kToday + Days{day});
+            found.push_back(std::get<DamageStep>(task.matter).act);
+        }
+        return found;
+    };
+    using enum DamageAct;
+    EXPECT_EQ(acts(0), (std::vector{Rinse, Photograph, AskAndTell}));
+    EXPECT_EQ(acts(1), (std::vector{Photograph, AskAndTell})) << "what is dry is not rinsed any more";
+    EXPECT_EQ(acts(6), (std::vector{Photograph, AskAndTell, Look}));
+    EXPECT_EQ(std::ranges::count(acts(8), Look), 1) << "the look of the seventh day stands for that of the third";
+    EXPECT_EQ(std::ranges::count(acts(13), Look), 1);
+    happened(EventKind::ColdNight, 1, 0, {{"low_c", "1.0"}});
+    EXPECT_EQ(of<ColdStep>(round_made(kToday + Days{2})).size(), 0U);
+    EXPECT_EQ(of<ColdStep>(round_made(kToday + Days{5})).size(), 1U);
+}
+
+TEST_F(Round, ATickSettlesOneStepOfADayAlone)
+{
+    happened(EventKind::ChemicalDamage, 3, 0, {{"product", "glyphosate"}, {"still_wet", "yes"}});
+    const auto steps = of<DamageStep>(round());
+    ASSERT_EQ(steps.size(), 3U);
+    facts_.events.push_back(done_event(steps.front(), kToday, calendar::start_of_day_utc(kToday)));
+    EXPECT_EQ(of<DamageStep>(round()).size(), 2U);
+    EXPECT_EQ(of<DamageStep>(round_made(kToday + Days{1})).size(), 2U);
+    // After a cold night the look and the scratch test of the second week fall on one day.
+    happened(EventKind::ColdNight, 1, 0, {{"low_c", "1.0"}});
+    const auto after_cold = of<ColdStep>(round_made(kToday + Days{14}));
+    ASSERT_EQ(after_cold.size(), 2U);
+    EXPECT_NE(after_cold[0].key, after_cold[1].key);
+}
+
+TEST_F(Round, APlantThatIsGoneIsNotLookedAtAfterDamage)
+{
+    happened(EventKind::ChemicalDamage, 99, 3, {{"product", "glyphosate"}});
+    EXPECT_TRUE(of<DamageStep>(round()).empty());
+}
+
+TEST_F(Round, WhatFollowsACarryInIsThereThoughThePlanKnowsItNoMore)
+{
+    happened(EventKind::Moved, 1, 30, {}, 2);
+    happened(EventKind::Moved, 1, 0, {}, 1);
+    const auto steps = [&](int day) {
+        std::vector<LadderItemKind> found;
+        for (const auto& task : of<LadderStep>(round_made(kToday + Days{day}))) {
+            const auto& item = std::get<LadderStep>(task.matter).item;
+            if (task.plant == 1 && item.date >= kToday && item.date <= kToday + Days{day} &&
+                item.kind != LadderItemKind::OutByDay) {
+                found.push_back(item.kind);
+            }
+        }
+        return found;
+    };
+    const auto has = [&](int day, LadderItemKind kind) { return std::ranges::count(steps(day), kind) == 1; };
+    EXPECT_TRUE(has(0, LadderItemKind::KeepApart));
+    EXPECT_TRUE(has(5, LadderItemKind::KeepApart));
+    EXPECT_TRUE(has(7, LadderItemKind::Inspect));
+    EXPECT_TRUE(has(9, LadderItemKind::Inspect)) << "the week's round may have missed it";
+    EXPECT_FALSE(has(14, LadderItemKind::KeepApart));
+    EXPECT_TRUE(has(14, LadderItemKind::Inspect));
+    EXPECT_FALSE(has(21, LadderItemKind::Inspect));
+    happened(EventKind::Moved, 1, -2, {}, 2);
+    facts_.as_told.plants[0].spot = 2;
+    EXPECT_FALSE(has(7, LadderItemKind::Inspect)) << "it was carried out again";
 }
 
 } // namespace
