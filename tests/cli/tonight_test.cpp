@@ -188,6 +188,7 @@ TEST_F(Tonight, RefusesWrongUse)
         {"tonight", "--low", "nan"},
         {"tonight", "--low", "1", "--forecast", "x.csv"},
         {"tonight", "--sky", "clear"},
+        {"tonight", "--keep"},
         {"tonight", "--low", "1", "--risk", "80"},
         {"tonight", "--low", "1", "--sky", "blue"},
         {"tonight", "--forecast", "x.csv", "--columns", "low_c"},
