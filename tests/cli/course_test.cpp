@@ -86,7 +86,8 @@ TEST_F(CourseCommand, ErrorsAreOneSentence)
 {
     for (const auto& command : std::vector<std::vector<std::string>>{
              {"course", "--pest", "dragon"}, {"course", "--plant", "999"}, {"after-cold", "--plant", "999"},
-             {"after-cold", "--plant", "1"}, {"damage", "--plant", "999"}}) {
+             {"after-cold", "--plant", "1"}, {"damage", "--plant", "999"}, {"damage", "--plant", "1", "--days", "3"},
+             {"damage", "--plant", "1", "--wet", "yes"}}) {
         const auto ran = ask(command);
         EXPECT_NE(ran.status, 0);
         EXPECT_TRUE(is_one_clear_error(ran)) << ran.out << ran.err;
