@@ -219,6 +219,9 @@ Result<Answer> tonight_of(const Globals& globals, const TonightOptions& options)
         return climate.error();
     }
     if (options.keep) {
+        if (const auto made = were_made_by(globals.today, *forecasts); !made) {
+            return made.error();
+        }
         auto store = journal::HouseholdStore::open(globals.home);
         if (!store) {
             return store.error();

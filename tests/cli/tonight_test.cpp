@@ -330,6 +330,16 @@ TEST_F(Tonight, AKeptForecastAnswersWithoutBeingTypedAgain)
     EXPECT_EQ(again.json(), ask({"tonight", "--low", "3", "--low", "5", "--json"}).json());
 }
 
+TEST_F(Tonight, AForecastOfADayToComeIsNotKept)
+{
+    const auto lows = file("lows.csv", "date,low_c,issued\n2026-09-11,3,2026-09-10\n2026-09-12,3,2026-09-11\n");
+    ASSERT_EQ(ask({"tonight", "--forecast", lows}).status, 0);
+    const auto ran = ask({"tonight", "--forecast", lows, "--keep"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
+    EXPECT_EQ(ask({"tonight"}).status, 2) << "nothing was kept";
+}
+
 TEST_F(Tonight, ARoomsLoggedLowsAreHeldAgainstItsPlants)
 {
     for (const char* date : {"2026-09-08", "2026-09-09", "2026-09-10"}) {
