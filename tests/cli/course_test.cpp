@@ -125,16 +125,17 @@ TEST_F(CourseInSummer, RunsByWhatTheThermometersTaughtAsTheRoundDoes)
     auto facts = household_facts(globals);
     ASSERT_TRUE(facts);
     const auto& plants = facts->as_told.plants;
-    const auto plant = std::ranges::find_if(plants, [&](const home::Plant& one) {
+    const auto outdoors = std::ranges::find_if(plants, [&](const home::Plant& one) {
         return one.spot && home::is_outdoors(facts->as_told.spot(*one.spot)->kind);
     });
-    ASSERT_NE(plant, plants.end());
+    ASSERT_NE(outdoors, plants.end());
+    const home::Plant plant = *outdoors;
     std::vector<home::Reading> readings; // Of a spot that is far warmer than its kind would have it.
     for (int ago = 1; ago <= 40; ++ago) {
         const auto night = globals.today - calendar::Days{ago};
-        readings.push_back({*plant->spot, night, Celsius::from_degrees(22.0), {}, {}, {}, calendar::start_of_day_utc(night), ""});
+        readings.push_back({*plant.spot, night, Celsius::from_degrees(22.0), {}, {}, {}, calendar::start_of_day_utc(night), ""});
     }
-    const home::Event find{.plant = plant->id,
+    const home::Event find{.plant = plant.id,
                            .kind = home::EventKind::PestFound,
                            .spot = {},
                            .happened = globals.today,
@@ -152,10 +153,12 @@ TEST_F(CourseInSummer, RunsByWhatTheThermometersTaughtAsTheRoundDoes)
     const auto household = facts->household();
     const home::SpotClimate spots{household, facts->climate, facts->log};
     const auto plan = plan::plan_pest_courses(household, facts->events, plan::warmth_of(spots), globals.today);
-    ASSERT_EQ(plan.courses.size(), 1U);
-    ASSERT_TRUE(plan.courses.front().clear_not_before);
-    const auto json = ask({"course", "--json"}).json();
-    EXPECT_EQ(json["courses"][0]["clear_not_before"], calendar::to_text(*plan.courses.front().clear_not_before));
+    const auto course = std::ranges::find(plan.courses, plant.id, &plan::Course::plant);
+    ASSERT_NE(course, plan.courses.end());
+    ASSERT_TRUE(course->clear_not_before);
+    const auto json = ask({"course", "--plant", std::to_string(plant.id), "--json"}).json();
+    ASSERT_EQ(json["courses"].size(), 1U);
+    EXPECT_EQ(json["courses"][0]["clear_not_before"], calendar::to_text(*course->clear_not_before));
 }
 
 TEST(CourseCommandAlone, ShowsThePestWithoutAHousehold)

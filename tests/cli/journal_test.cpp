@@ -76,7 +76,7 @@ TEST_F(Journal, SaysOfAPlantThatNothingOfThatIsThere)
                                                                      {"list", "readings", "--spot", "1"}}) {
         const auto ran = ask(command);
         EXPECT_EQ(ran.status, 0) << ran.err;
-        EXPECT_NE(ran.out.find(" that "), std::string::npos) << command[1] << ": " << ran.out;
+        EXPECT_NE(ran.out.find(" that"), std::string::npos) << command[1] << ": " << ran.out;
     }
 }
 
