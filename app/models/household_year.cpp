@@ -208,7 +208,7 @@ void add_sheltered(YearData& year, const home::Household& household, const plan:
             warmest = spot;
         }
     }
-    if (!warmest) {
+    if (!warmest || !(household.spots[*warmest].offset.mean > KelvinDelta::from_kelvins(0.0))) {
         return;
     }
     const auto offset = household.spots[*warmest].offset;
