@@ -8616,10 +8616,6 @@ liegen im Band</translation>
         <translation>Gespeichert: %1 an %2, die Nacht auf %3. Dieselbe Nacht, erneut eingetragen, tritt an ihre Stelle; Rückgängig über den Seiten nimmt sie zurück.</translation>
     </message>
     <message>
-        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
-        <translation>Gespeichert: %1, %2, letzte Nacht. Von hier aus wird es nicht zurückgenommen; dieselbe Nacht, neu eingetragen, tritt an ihre Stelle.</translation>
-    </message>
-    <message>
         <source>Say which file has the readings.</source>
         <translation>Sagen, in welcher Datei die Ablesungen stehen.</translation>
     </message>
@@ -9431,8 +9427,8 @@ liegen im Band</translation>
         <translation>Position</translation>
     </message>
     <message>
-        <source>%1. Kept here only; what is exported leaves it out.</source>
-        <translation>%1. Nur hier gespeichert; beim Ausgeben wird sie weggelassen.</translation>
+        <source>%1. It leaves the household only where you say so.</source>
+        <translation>%1. Sie verlässt den Haushalt nur, wo Sie es sagen.</translation>
     </message>
     <message>
         <source>The camera wrote none.</source>

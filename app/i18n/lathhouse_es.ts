@@ -8616,10 +8616,6 @@ están en la banda</translation>
         <translation>Guardado: %1 en %2, la noche hasta el %3. La misma noche anotada otra vez ocupa su lugar; Deshacer, encima de las páginas, la anula.</translation>
     </message>
     <message>
-        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
-        <translation>Guardado: %1 en %2 la última noche. No se deshace desde aquí; la misma noche anotada de nuevo ocupa su lugar.</translation>
-    </message>
-    <message>
         <source>Say which file has the readings.</source>
         <translation>Decir qué archivo tiene las lecturas.</translation>
     </message>
@@ -9431,8 +9427,8 @@ están en la banda</translation>
         <translation>Posición</translation>
     </message>
     <message>
-        <source>%1. Kept here only; what is exported leaves it out.</source>
-        <translation>%1. Se guarda solo aquí; lo que se exporta la omite.</translation>
+        <source>%1. It leaves the household only where you say so.</source>
+        <translation>%1. Sale del hogar solo donde usted lo diga.</translation>
     </message>
     <message>
         <source>The camera wrote none.</source>
