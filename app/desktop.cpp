@@ -55,6 +55,9 @@ models::AskedSettings settings_of_surroundings()
     const QString theme = qEnvironmentVariable("LATHHOUSE_THEME");
     if (theme == QLatin1String("light") || theme == QLatin1String("dark") || theme == QLatin1String("contrast")) {
         asked.theme = theme;
+    } else if (!theme.isEmpty()) {
+        std::cerr << "lathhouse: LATHHOUSE_THEME takes light, dark or contrast, not \"" << theme.toStdString()
+                  << "\"; the colours stay as they are\n";
     }
     if (qEnvironmentVariableIsSet("LATHHOUSE_TEXT")) {
         bool is_number = false;

@@ -198,14 +198,14 @@ Result<PageAsked> page_asked(const std::string& word)
         }
     }
     constexpr std::string_view kHome = "home:";
+    std::string names;
+    for (const auto& name : home_sections()) {
+        names += (names.empty() ? "" : ", ") + name;
+    }
     if (word.starts_with(kHome)) {
         const auto section = std::ranges::find(home_sections(), word.substr(kHome.size()));
         if (section != home_sections().end()) {
             return PageAsked{.page = "home", .home_section = static_cast<int>(section - home_sections().begin())};
-        }
-        std::string names;
-        for (const auto& name : home_sections()) {
-            names += (names.empty() ? "" : ", ") + name;
         }
         return Error{ErrorCode::WrongUsage, "Home has no section \"" + word.substr(kHome.size()) + "\"; it has " + names};
     }
@@ -224,8 +224,8 @@ Result<PageAsked> page_asked(const std::string& word)
     }
     return Error{ErrorCode::WrongUsage, "there is no page \"" + word +
                                             "\"; --page takes round, year, plants, seeds, home, plant:ID with the "
-                                            "number of a plant, home:SECTION (place, spots, thermometer, record, people, data, "
-                                            "settings), or start"};
+                                            "number of a plant, home:SECTION (" +
+                                            names + "), or start"};
 }
 
 /// Whether a household can be made in the caller's folder: it is not there yet, or empty.

@@ -32,6 +32,8 @@ void connect_pages(models::YearModel& year, models::RoundModel& round, models::T
     QObject::connect(&home, &models::SheetModel::written, &plants, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &plants, &models::SheetModel::follow);
     QObject::connect(&tonight, &models::SheetModel::written, &home, &models::SheetModel::follow);
+    QObject::connect(&tonight, &models::SheetModel::written, &plants, &models::SheetModel::follow);
+    QObject::connect(&round, &models::RoundModel::written, &seeds, &models::SheetModel::follow);
     QObject::connect(&seeds, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &home, &models::SheetModel::follow);

@@ -19,7 +19,7 @@ is_built() {
 
 build() {
     if [ ! -f "$build/build.ninja" ]; then
-        echo "lathhouse: building for the first time, this takes a few minutes" >&2
+        echo "lathhouse: building for the first time, this takes about a quarter of an hour" >&2
         cmake -S "$source_folder" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DLATHHOUSE_BUILD_TESTS=OFF \
             -DLATHHOUSE_UNITY=ON >&2 || exit 1
     fi

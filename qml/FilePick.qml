@@ -17,7 +17,7 @@ Item {
             file.nameFilters = root.asker.filters;
             // Qt's own dialog tells no name that was typed where none stood.
             if (root.saves && root.asker.text !== "")
-                file.selectedFile = "file://" + encodeURI(root.asker.text);
+                file.selectedFile = "file://" + root.asker.text.split("/").map(encodeURIComponent).join("/"); // "#" and "?" are parts of names here.
             file.open();
         }
     }

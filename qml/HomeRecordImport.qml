@@ -122,7 +122,7 @@ Column {
             most: parent.width
             label: qsTr("Height where it was kept")
             placeholderText: root.record.heightKnown ? qsTr("Height where it was kept, if not at home") : label
-            unit: root.record.unit === "°F" ? qsTr("ft") : qsTr("m")
+            unit: root.record.feet ? qsTr("ft") : qsTr("m")
             onTextEdited: root.record.forgive()
             onAccepted: root.take(false)
         }

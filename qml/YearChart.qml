@@ -66,10 +66,6 @@ FocusScope {
         Accessible.name: qsTr("Night lows, day length and frost through the year")
         Accessible.description: spoken.text
         Accessible.focusable: true
-
-        FocusRing {
-            visible: bands.activeFocus && root.year.cursorDay < 0
-        }
     }
     // What is read aloud follows the keys after a pause.
     QtObject {

@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <utility>
 
 namespace lathhouse::cli {
 namespace {
@@ -138,6 +139,11 @@ Result<Answer> add_spot(const Globals& globals, const SpotOptions& options)
     if (!indoors && (options.winter || options.summer)) {
         return Error{ErrorCode::WrongUsage,
                      "--winter and --summer are temperatures of a room; outdoors the climate gives them"};
+    }
+    for (const auto& [name, given] : {std::pair{"--winter", options.winter}, std::pair{"--summer", options.summer}}) {
+        if (given && !(*given >= -60.0 && *given <= 60.0)) {
+            return Error{ErrorCode::OutOfRange, std::string{name} + " must lie within -60 and 60 degrees Celsius"};
+        }
     }
     auto offset = home::prior_offset(*kind);
     if (options.offset) {

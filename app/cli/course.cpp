@@ -1,10 +1,10 @@
 #include "app/cli/all_commands.h"
+#include "app/cli/household_facts.h"
 #include "app/cli/household_options.h"
 #include "app/cli/sources_json.h"
 #include "app/words/course_words.h"
 #include "app/words/source_words.h"
 #include "core/home/spot_climate.h"
-#include "core/journal/household_store.h"
 #include "core/plan/pest_course.h"
 #include "core/plan/spot_warmth.h"
 
@@ -151,29 +151,17 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
                       words::pest_card(*asked) + words::sources_line(keys),
                       {}};
     }
-    const auto home = household_with_log(globals);
-    if (!home) {
-        return home.error();
+    const auto facts = household_facts(globals);
+    if (!facts) {
+        return facts.error();
     }
-    const auto& household = home->as_told;
+    const auto household = facts->household(); // As the round has it, with what the thermometers taught of its spots.
     const auto only = plant_asked(household, options.plant);
     if (!only) {
         return only.error();
     }
-    auto store = journal::HouseholdStore::open(globals.home);
-    if (!store) {
-        return store.error();
-    }
-    const auto events = store->events();
-    if (!events) {
-        return events.error();
-    }
-    const auto climate = climate_of(household);
-    if (!climate) {
-        return climate.error();
-    }
-    const home::SpotClimate spots{household, *climate, home->log};
-    auto plan = plan::plan_pest_courses(household, *events, plan::warmth_of(spots), globals.today);
+    const home::SpotClimate spots{household, facts->climate, facts->log};
+    auto plan = plan::plan_pest_courses(household, facts->events, plan::warmth_of(spots), globals.today);
     const auto other_plant = [&](const auto& row) { return *only != nullptr && row.plant != (*only)->id; };
     std::erase_if(plan.plants, other_plant);
     std::erase_if(plan.isolation, other_plant);
@@ -227,7 +215,7 @@ Result<Answer> courses_of(const Globals& globals, const CourseOptions& options)
     json["sources"] = sources_json(keys);
     const auto card = asked != nullptr ? words::pest_card(*asked) + "\n" : std::string{};
     return Answer{std::move(json), card + text_of(plan, household) + words::sources_line(keys),
-                  texts(climate->warnings)};
+                  texts(facts->climate.warnings)};
 }
 
 } // namespace

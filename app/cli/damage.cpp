@@ -199,9 +199,10 @@ Result<Answer> logged(const Globals& globals, const std::string& id_or_name)
 Result<Answer> damage_of(const Globals& globals, const DamageOptions& options)
 {
     if (!options.plant.empty()) {
-        if (!options.symptoms.empty() || !options.product.empty()) {
+        const std::string given = options.product + options.date + options.wet + options.compost + options.edible;
+        if (!options.symptoms.empty() || !given.empty() || options.days || options.pot_litres) {
             return Error{ErrorCode::WrongUsage,
-                         "--plant answers from what is logged; leave out --symptom and --product"};
+                         "--plant answers from what is logged; leave out --symptom, --product and what goes with them"};
         }
         return logged(globals, options.plant);
     }

@@ -27,7 +27,8 @@ const std::vector<std::pair<std::string, sheet::SheetKind>>& sheet_kinds()
     return kKinds;
 }
 
-/// Errors: WrongUsage for an option that the sheet has no use for, or a plant that is not named; as plant_called.
+/// Errors: WrongUsage for an option that the sheet has no use for, or a plant that is not named; OutOfRange for the risk; as
+/// plant_called.
 Result<sheet::SheetWish> wish_of(const Globals& globals, const PaperSheetOptions& options)
 {
     sheet::SheetWish wish;
@@ -51,6 +52,9 @@ Result<sheet::SheetWish> wish_of(const Globals& globals, const PaperSheetOptions
     }
     wish.days = options.days.value_or(wish.days);
     if (options.risk_percent) {
+        if (!(*options.risk_percent >= 0.5 && *options.risk_percent <= 50.0)) {
+            return Error{ErrorCode::OutOfRange, "--risk must lie within 0.5 and 50 percent"};
+        }
         wish.risk = Probability::clamped(*options.risk_percent / 100.0);
     }
     const auto household = household_of(globals, WithoutHousehold::IsAnError);
@@ -114,7 +118,7 @@ void add_export_sheet(Commands& commands, CLI::App& group, PrintSheet print_shee
         ->check(CLI::Range(1, 31));
     command.add_option("--risk", options->risk_percent,
                        "Of the year: accepted chance of a damaging night for each plant, each way, percent (default 10)")
-        ->check(CLI::Range(0.5, 50.0));
+        ->type_name("PERCENT");
     commands.on_run(command, [options, print_sheet = std::move(print_sheet)](const Globals& globals) {
         return export_paper_sheet(globals, *options, print_sheet);
     });

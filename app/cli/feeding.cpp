@@ -119,8 +119,8 @@ void say(std::ostream& text, const plan::PlantFeeding& feeding, const home::Plan
 Result<plan::FeedingOptions> read_options(const FeedingCommandOptions& options, calendar::Date today)
 {
     plan::FeedingOptions read{.from = today};
-    if (options.lamp_hours < 0.0 || options.lamp_hours > 24.0 || options.lamp_flux < 0.0 ||
-        options.lamp_flux > 2500.0) {
+    if (!(options.lamp_hours >= 0.0 && options.lamp_hours <= 24.0 && options.lamp_flux >= 0.0 &&
+          options.lamp_flux <= 2500.0)) {
         return Error{ErrorCode::OutOfRange,
                      "--lamp-hours must lie within 0 and 24, --lamp-ppfd within 0 and 2500"};
     }

@@ -51,6 +51,17 @@ Result<std::vector<home::KeptForecast>> forecast_of(const FileOptions& options, 
         .and_then([&](const NamedRows& rows) { return home::forecast_from(rows, issued, now()); });
 }
 
+Result<void> were_made_by(calendar::Date today, const std::vector<home::KeptForecast>& forecasts)
+{
+    for (const auto& forecast : forecasts) {
+        if (forecast.issued > today) {
+            return Error{ErrorCode::OutOfRange, "a forecast of " + calendar::to_text(forecast.issued) +
+                                                    " is after today; say --on for another today"};
+        }
+    }
+    return {};
+}
+
 void add_weather_options(CLI::App& command, WeatherOptions& options)
 {
     command.add_option("--sky", options.sky, "clear or cloudy, through the night")

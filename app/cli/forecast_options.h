@@ -23,6 +23,9 @@ std::string name_of(const FileOptions& options);
 /// Reads a forecast file. Errors: as home::forecast_from.
 Result<std::vector<home::KeptForecast>> forecast_of(const FileOptions& options, calendar::Date issued);
 
+/// What may be kept was made by today. Errors: OutOfRange for one of a day to come.
+Result<void> were_made_by(calendar::Date today, const std::vector<home::KeptForecast>& forecasts);
+
 /// `--sky` and `--wind`.
 struct WeatherOptions {
     std::string sky;

@@ -1,12 +1,12 @@
 #include "app/cli/jugs.h"
 
+#include "app/clock.h"
 #include "app/cli/household_options.h"
 #include "app/cli/list.h"
 #include "app/words/growing_words.h"
 #include "core/journal/household_store.h"
 #include "core/plan/kitchen_measures.h"
 
-#include <chrono>
 #include <memory>
 
 namespace lathhouse::cli {
@@ -40,8 +40,7 @@ Result<Answer> add_jug(const Globals& globals, const JugOptions& options)
     if (!store) {
         return store.error();
     }
-    const auto entered = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-    if (const auto kept = store->keep_jug(*jug, entered); !kept) {
+    if (const auto kept = store->keep_jug(*jug, now()); !kept) {
         return kept.error();
     }
     return Answer{json_of(*jug),

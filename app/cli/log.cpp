@@ -144,11 +144,8 @@ Result<Answer> log_forecast(const Globals& globals, const ForecastOptions& optio
     if (!forecasts) {
         return forecasts.error();
     }
-    for (const auto& forecast : *forecasts) {
-        if (forecast.issued > globals.today) {
-            return Error{ErrorCode::OutOfRange, "a forecast of " + calendar::to_text(forecast.issued) +
-                                                    " is after today; say --on for another today"};
-        }
+    if (const auto made = were_made_by(globals.today, *forecasts); !made) {
+        return made.error();
     }
     auto store = journal::HouseholdStore::open(globals.home);
     if (!store) {

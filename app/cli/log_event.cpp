@@ -41,7 +41,10 @@ Result<std::map<std::string, std::string>> details_of(const std::vector<std::str
         if (equals == 0 || equals == std::string::npos) {
             return Error{ErrorCode::WrongUsage, "--detail " + pair + " is no NAME=VALUE"};
         }
-        details.emplace(pair.substr(0, equals), pair.substr(equals + 1));
+        if (!details.emplace(pair.substr(0, equals), pair.substr(equals + 1)).second) {
+            return Error{ErrorCode::WrongUsage, "--detail " + pair.substr(0, equals) +
+                                                    " is given twice and can be kept once; log another event for the other"};
+        }
     }
     return details;
 }
@@ -185,7 +188,7 @@ Result<Answer> history(const Globals& globals, const HistoryOptions& options)
     if (first > 0) {
         text << first << " earlier entries; --count " << events->size() << " shows all.\n";
     } else if (events->empty()) {
-        text << "Nothing is in the journal yet.\n";
+        text << (*plant == nullptr && !kind ? "Nothing is in the journal yet.\n" : "The journal has nothing of that.\n");
     }
     return Answer{{{"events", json}, {"earlier", first}}, std::move(text).str(), {}};
 }

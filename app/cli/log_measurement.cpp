@@ -213,6 +213,12 @@ Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions&
         if (const auto set = set_time(measurement, *time, options.zone, home->place.time_zone); !set) {
             return set.error();
         }
+        if (measurement.measured > globals.today) {
+            return Error{ErrorCode::OutOfRange, options.time + " in " + options.zone + " on " + calendar::to_text(*date) +
+                                                    " is after today at home, where it is " +
+                                                    calendar::to_text(measurement.measured) +
+                                                    " by then; say the day there with --date"};
+        }
     }
     const auto before = store->measurements(measurement.plant, measurement.kind);
     if (!before) {
@@ -273,7 +279,9 @@ Result<Answer> list_measurements(const Globals& globals, const ListOptions& opti
                         of != nullptr ? of->name : std::to_string(one.plant), words::measured(one.kind),
                         words::measured_value(one, globals.units), std::string{home::to_string(one.method)}, one.by});
     }
-    std::string text = measurements->empty() ? "Nothing was measured yet.\n" : table(rows);
+    std::string text = !measurements->empty()               ? table(rows)
+                       : *plant == nullptr && !kind ? "Nothing was measured yet.\n"
+                                                    : "Nothing of that was measured yet.\n";
     if (first > 0) {
         text += std::to_string(first) + " earlier ones; --count " + std::to_string(measurements->size()) +
                 " shows all.\n";

@@ -37,6 +37,9 @@ LongWork::LongWork(std::string what) : what_(std::move(what)), terminal_(isatty(
     stop.sa_flags = SA_RESTART;
     for (std::size_t index = 0; index < kStopping.size(); ++index) {
         sigaction(kStopping[index], &stop, &former()[index]);
+        if (former()[index].sa_handler == SIG_IGN) { // As nohup has it, and a shell for what it sets going beside itself.
+            sigaction(kStopping[index], &former()[index], nullptr);
+        }
     }
     struct sigaction ignored {};
     ignored.sa_handler = SIG_IGN;

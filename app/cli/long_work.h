@@ -10,7 +10,8 @@
 namespace lathhouse::cli {
 
 /// While this lives, Ctrl-C and a polite request to end stop the work in hand rather than the program, so that it can
-/// clear away what it had begun; a file that may not grow becomes an error of writing. Where standard error is a
+/// clear away what it had begun; what whoever started the program had it ignore stays ignored. A file that may not grow
+/// becomes an error of writing. Where standard error is a
 /// terminal it shows there how far the work has come, on a line that is gone afterwards.
 class LongWork {
 public:

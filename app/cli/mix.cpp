@@ -6,6 +6,7 @@
 #include "app/cli/jugs.h"
 #include "app/cli/sources_json.h"
 #include "app/words/growing_words.h"
+#include "app/words/mix_words.h"
 #include "core/plan/conductivity.h"
 #include "core/plan/growth_index.h"
 #include "core/plan/kitchen_measures.h"
@@ -55,11 +56,7 @@ std::string of_feed(const plan::Mix& mix, const AskedFeed& asked)
         text << " (the middle of what a " << plants::to_string(*asked.feeder) << " feeder gets"
              << (asked.plant_name.empty() ? "" : ", " + asked.plant_name) << ")";
     }
-    const auto hint = plan::conductivity_of(*asked.label, asked.ppm);
-    text << ".\nA conductivity meter shows about " << words::number(hint.usual, 2) << " mS/cm more than the water "
-         << "alone (" << words::number(hint.least, 2) << " where the nitrogen is urea, "
-         << words::number(hint.highest, 2) << " where it is calcium nitrate); the label's figure goes before it.\n"
-         << "The label comes first; nothing for a plant that rests, is sick or was just potted: see `lathhouse "
+    text << ".\n" << words::feed_on_a_meter(plan::conductivity_of(*asked.label, asked.ppm)) << "\nThe label comes first; nothing for a plant that rests, is sick or was just potted: see `lathhouse "
             "feeding`.\n";
     return std::move(text).str();
 }

@@ -45,7 +45,7 @@ Json steps_of(home::PlantId plant, const std::vector<plan::Ladder>& ladders)
     return steps;
 }
 
-/// Carries from one indoor spot to another have no ladder, and are steps of their own.
+/// Carries from one indoor spot to another, or between two outdoors, have no ladder, and are steps of their own.
 void add_plain_carries(Json& steps, const plan::PlantYear& year, const home::Household& household)
 {
     for (std::size_t at = 1; at < year.stays.size(); ++at) {

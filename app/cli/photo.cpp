@@ -239,6 +239,11 @@ Result<std::string> keep(const Globals& globals, const PhotoOptions& options, co
     }
     const auto& taken = measured.photo.facts.exif.taken;
     const auto date = taken ? calendar::utc_date(calendar::Instant{taken->time_since_epoch()}) : globals.today;
+    if (date > globals.today) {
+        return Error{ErrorCode::OutOfRange, options.file + " says that it was taken on " + calendar::to_text(date) +
+                                                ", which is after today, so its clock was wrong; keep what was measured with "
+                                                "`lathhouse log measurement`"};
+    }
     std::vector<home::Measurement> rows;
     const auto row = [&](home::MeasurementKind kind, std::vector<double> values) {
         rows.push_back({.plant = (*plant)->id,

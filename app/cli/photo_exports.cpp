@@ -1,3 +1,4 @@
+#include "app/cli/counted.h"
 #include "app/cli/household_options.h"
 #include "app/cli/long_work.h"
 #include "app/cli/photo_options.h"
@@ -54,7 +55,7 @@ Result<Answer> export_photos(const Globals& globals, const ExportOptions& option
         refused.push_back(one.text);
     }
     return Answer{{{"files", files}, {"with_position", options.with_position}, {"cancelled", report->cancelled}},
-                  "Wrote " + std::to_string(report->files.size()) + " photos to " + options.folder +
+                  "Wrote " + counted(report->files.size(), "photo", "photos") + " to " + options.folder +
                       (options.with_position ? ", unaltered: some may say where they were taken.\n"
                                              : "; where they were taken has been taken out, the pixels are untouched.\n") +
                       (report->cancelled ? "Stopped before the end.\n" : ""),
@@ -127,7 +128,7 @@ Result<Answer> export_sheet(const Globals& globals, const SheetOptions& options)
         shown.push_back(one.id);
     }
     return Answer{{{"file", options.file}, {"photos", shown}},
-                  "Wrote " + std::to_string(photos->size()) + " photos beside each other to " + options.file +
+                  "Wrote " + (photos->size() == 1 ? "1 photo" : std::to_string(photos->size()) + " photos beside each other") + " to " + options.file +
                       "; nothing in it says where they were taken.\n",
                   {}};
 }

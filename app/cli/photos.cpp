@@ -148,7 +148,8 @@ Result<Answer> answer_of(const journal::ImportReport& report, const home::Househ
 Result<journal::ImportReport> watch(const AddOptions& options, journal::HouseholdStore& store,
                                     journal::ImportWishes& wishes)
 {
-    if (options.paths.size() != 1 || !std::filesystem::is_directory(options.paths.front())) {
+    std::error_code failure;
+    if (options.paths.size() != 1 || !std::filesystem::is_directory(options.paths.front(), failure)) {
         return Error{ErrorCode::WrongUsage, "--watch takes one folder"};
     }
     std::cerr << "lathhouse: watching " << options.paths.front() << "; end with Ctrl-C\n";
@@ -191,6 +192,9 @@ Result<Answer> add_photos(const Globals& globals, const AddOptions& options)
     auto store = journal::HouseholdStore::open(globals.home);
     if (!store) {
         return store.error();
+    }
+    if (!(options.every >= 0.1 && options.every <= 3600.0)) {
+        return Error{ErrorCode::OutOfRange, "--every must lie within 0.1 and 3600 seconds"};
     }
     auto wishes = import_wishes(options, *household, *store);
     if (!wishes) {
@@ -339,7 +343,9 @@ Result<Answer> list_photos(const Globals& globals, const std::string& plant_name
                         names_of(shown->household, photo.plants), photo.original_name});
     }
     return Answer{{{"photos", list}},
-                  photos->empty() ? "no photos yet; add some with: lathhouse add photos FOLDER\n" : table(rows),
+                  !photos->empty()    ? table(rows)
+                  : *plant != nullptr ? "no photo of that plant yet; give it one with: lathhouse log photo ID --plant NAME\n"
+                                      : "no photos yet; add some with: lathhouse add photos FOLDER\n",
                   {}};
 }
 
@@ -415,8 +421,7 @@ void add_photo_adder(Commands& commands, CLI::App& group)
     command.add_option("--taken", options->taken, "When those were taken that do not say so themselves")
         ->type_name("YYYY-MM-DD");
     command.add_flag("--watch", options->watch, "Goes on looking for new photos in the folder until Ctrl-C");
-    command.add_option("--every", options->every, "With --watch: seconds between looks (default 2)")
-        ->check(CLI::Range(0.1, 3600.0));
+    command.add_option("--every", options->every, "With --watch: seconds between looks (default 2)")->type_name("S");
     commands.on_run(command, [options](const Globals& globals) { return add_photos(globals, *options); });
 }
 

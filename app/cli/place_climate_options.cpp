@@ -92,16 +92,10 @@ namespace {
 
 constexpr const char* kNoPromise = "These are chances, not promises.";
 
-std::string base_text(const climate::PlaceClimate& place, const char* dash)
+std::string base_text(const climate::PlaceClimate& place)
 {
-    // Stations of one source answer alone; their records begin and end in different years.
-    const auto first = std::ranges::min(place.stations, {}, [](const auto& use) {
-                           return use.station->base.first_year;
-                       }).station->base.first_year;
-    const auto last = std::ranges::max(place.stations, {}, [](const auto& use) {
-                          return use.station->base.last_year;
-                      }).station->base.last_year;
-    return std::to_string(first) + dash + std::to_string(last);
+    const auto years = words::years_in_use(place);
+    return std::to_string(years.first_year) + "-" + std::to_string(years.last_year);
 }
 
 } // namespace
@@ -109,7 +103,7 @@ std::string base_text(const climate::PlaceClimate& place, const char* dash)
 Json attribution_of(const climate::PlaceClimate& place)
 {
     const auto& trend = place.trend;
-    return {{"base", base_text(place, "-")},
+    return {{"base", base_text(place)},
             {"trend_c_per_decade", trend ? json_number(trend->kelvins_per_decade) : Json(nullptr)},
             {"trend_error_c_per_decade", trend ? json_number(trend->standard_error) : Json(nullptr)},
             {"stations", place.stations.size()},

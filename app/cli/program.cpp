@@ -60,11 +60,7 @@ bool has_display()
 /// Of a command that writes into the household, what is to be said of the folder that it lies in.
 std::vector<std::string> warnings_of_folder(const Globals& globals, const CLI::App& program)
 {
-    const auto asked = program.get_subcommands();
-    constexpr std::array<std::string_view, 4> kWriting{"add", "log", "pin", "unpin"};
-    const std::string name = asked.empty() ? std::string{} : asked.front()->get_name();
-    const bool writes = std::ranges::find(kWriting, std::string_view{name}) != kWriting.end();
-    const auto kind = writes && has_household(globals) ? journal::folder_kind(globals.home) : std::nullopt;
+    const auto kind = writes_into_household(program) && has_household(globals) ? journal::folder_kind(globals.home) : std::nullopt;
     const auto warning = kind ? folder_warning(*kind, globals.home) : std::nullopt;
     return warning ? std::vector{*warning} : std::vector<std::string>{};
 }

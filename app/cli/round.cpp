@@ -111,7 +111,7 @@ void say_day(std::ostream& text, const DayRound& round, const home::Household& h
     }
 }
 
-Result<std::vector<DayRound>> rounds(const Globals& globals, const plan::HouseholdFacts& facts, int days)
+std::vector<DayRound> rounds(const Globals& globals, const plan::HouseholdFacts& facts, int days)
 {
     const auto nights = facts.climate.nights();
     const auto parts = plan::round_parts(facts, nights, globals.today, plan::kUsualRisk);
@@ -131,16 +131,13 @@ Result<Answer> round(const Globals& globals, const RoundOptions& options)
         return facts.error();
     }
     const auto all = rounds(globals, *facts, options.days);
-    if (!all) {
-        return all.error();
-    }
     const auto household = facts->household();
     Json tasks = Json::array();
     std::ostringstream text;
     Cautions cautions;
     std::size_t in_json = 0;
     std::size_t in_text = 0;
-    for (const auto& day : *all) {
+    for (const auto& day : all) {
         for (const auto& task : json_of(day, household, globals.units, in_json)) {
             tasks.push_back(task);
         }
@@ -169,13 +166,10 @@ Result<Answer> tick(const Globals& globals, const TickOptions& options, home::Ev
         return facts.error();
     }
     const auto all = rounds(globals, *facts, 1);
-    if (!all) {
-        return all.error();
-    }
-    const auto& tasks = all->front().tasks;
+    const auto& tasks = all.front().tasks;
     const auto number = parse_integer(options.which);
     const auto found = std::ranges::find_if(tasks, [&](const plan::Task& task) {
-        return task.key == options.which || (number && &task - tasks.data() == *number - 1);
+        return task.key == options.which || (number && &task - tasks.data() + 1 == *number);
     });
     if (found == tasks.end()) {
         return Error{ErrorCode::NotFound, "today's round has no task " + options.which + "; it has " +

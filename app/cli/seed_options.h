@@ -23,7 +23,7 @@ Result<LotKnown> lot_known(const Globals& globals, const std::string& id_or_name
 Result<LotKnown> lot_known(home::SeedBook book, const home::SeedLot& lot, calendar::Date today);
 
 Json lot_json(const LotKnown& lot);
-/// "62 % (label 80 %, 9 of 18 counted; 90 % sure of 45 to 76 %)".
+/// "62 % (label 80 %, 9 of 18 counted; 9 in 10 sure of 45 % to 76 %)".
 std::string rate_in_words(const LotKnown& lot);
 /// What is wrong with the lot, whole sentences; empty where nothing is. needed: seeds for what was asked.
 std::vector<std::string> lot_notes(const LotKnown& lot, std::optional<int> needed);

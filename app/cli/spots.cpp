@@ -205,7 +205,7 @@ Result<Answer> list_readings(const Globals& globals, const std::string& of_spot)
                         reading.note});
     }
     return Answer{
-        {{"readings", readings}}, readings.empty() ? std::string{"No readings yet.\n"} : table(rows), {}};
+        {{"readings", readings}}, !readings.empty() ? table(rows) : only ? "No readings of that spot yet.\n" : "No readings yet.\n", {}};
 }
 
 Result<Answer> show_forecasts(const Globals& globals)

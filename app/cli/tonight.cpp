@@ -195,6 +195,9 @@ Result<Answer> tonight_of(const Globals& globals, const TonightOptions& options)
     if (!risk || options.risk_percent < 0.1 || options.risk_percent > 50.0) {
         return Error{ErrorCode::OutOfRange, "--risk must lie within 0.1 and 50 percent"};
     }
+    if (options.keep && options.lows.empty() && options.forecast.file.empty()) {
+        return Error{ErrorCode::WrongUsage, "--keep keeps the forecast that is given; add --low C, or --forecast FILE"};
+    }
     const auto home = household_with_log(globals);
     if (!home) {
         return home.error();
@@ -216,6 +219,9 @@ Result<Answer> tonight_of(const Globals& globals, const TonightOptions& options)
         return climate.error();
     }
     if (options.keep) {
+        if (const auto made = were_made_by(globals.today, *forecasts); !made) {
+            return made.error();
+        }
         auto store = journal::HouseholdStore::open(globals.home);
         if (!store) {
             return store.error();

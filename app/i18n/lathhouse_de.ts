@@ -8640,10 +8640,6 @@ liegen im Band</translation>
         <translation>Gespeichert: %1 an %2, die Nacht auf %3. Dieselbe Nacht, erneut eingetragen, tritt an ihre Stelle; Rückgängig über den Seiten nimmt sie zurück.</translation>
     </message>
     <message>
-        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
-        <translation>Gespeichert: %1, %2, letzte Nacht. Von hier aus wird es nicht zurückgenommen; dieselbe Nacht, neu eingetragen, tritt an ihre Stelle.</translation>
-    </message>
-    <message>
         <source>Say which file has the readings.</source>
         <translation>Sagen, in welcher Datei die Ablesungen stehen.</translation>
     </message>
@@ -9455,8 +9451,8 @@ liegen im Band</translation>
         <translation>Position</translation>
     </message>
     <message>
-        <source>%1. Kept here only; what is exported leaves it out.</source>
-        <translation>%1. Nur hier gespeichert; beim Ausgeben wird sie weggelassen.</translation>
+        <source>%1. It leaves the household only where you say so.</source>
+        <translation>%1. Sie verlässt den Haushalt nur, wo Sie es sagen.</translation>
     </message>
     <message>
         <source>The camera wrote none.</source>
@@ -12631,6 +12627,22 @@ liegen im Band</translation>
         <translation>sie in kurzen oder kühlen Tagen kaum wüchse</translation>
     </message>
     <message>
+        <source>%1 to %2 in apart</source>
+        <translation>%1 bis %2 Zoll Abstand</translation>
+    </message>
+    <message>
+        <source>%1 in apart</source>
+        <translation>%1 Zoll Abstand</translation>
+    </message>
+    <message>
+        <source>%1 to %2 cm apart</source>
+        <translation>%1 bis %2 cm Abstand</translation>
+    </message>
+    <message>
+        <source>%1 cm apart</source>
+        <translation>%1 cm Abstand</translation>
+    </message>
+    <message>
         <source>It can go on from today, since the season is on.</source>
         <translation>Es kann von heute an losgehen, denn die Saison läuft.</translation>
     </message>
@@ -12745,14 +12757,6 @@ liegen im Band</translation>
     <message>
         <source>mix at %1 to %2</source>
         <translation>Substrat bei %1 bis %2</translation>
-    </message>
-    <message>
-        <source>%1 to %2 cm apart</source>
-        <translation>%1 bis %2 cm Abstand</translation>
-    </message>
-    <message>
-        <source>%1 cm apart</source>
-        <translation>%1 cm Abstand</translation>
     </message>
     <message>
         <source>%1 % (least that may be sold unmarked, 7 CFR 201.31)</source>
@@ -12985,6 +12989,46 @@ liegen im Band</translation>
     <message>
         <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
         <translation>Handschuhe an; beide Seiten der Blätter benetzen; aus der Sonne halten, bis es trocken ist; nach einem Tag wieder nachsehen. Etikett und örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>
+        <translation>wird es klar und windstill, können Blätter gefrieren, ohne Reif in so trockener Luft: abdecken oder unter ein Dach stellen</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, frost on leaves though the air stays above freezing: cover it or bring it under a roof</source>
+        <translation>wird es klar und windstill, Frost an den Blättern, obwohl die Luft über dem Gefrierpunkt bleibt: abdecken oder unter ein Dach stellen</translation>
+    </message>
+    <message>
+        <source>clear and calm, so leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>
+        <translation>klar und windstill, daher können Blätter gefrieren, ohne Reif in so trockener Luft: abdecken oder unter ein Dach stellen</translation>
+    </message>
+    <message>
+        <source>clear and calm, so frost on leaves though the air stays above freezing: cover it or bring it under a roof</source>
+        <translation>klar und windstill, daher Frost an den Blättern, obwohl die Luft über dem Gefrierpunkt bleibt: abdecken oder unter ein Dach stellen</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, where damage begins: within the risk</source>
+        <translation>%1 für eine Nacht bei oder unter %2, wo der Schaden beginnt: innerhalb des Risikos</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, where damage begins</source>
+        <translation>%1 für eine Nacht bei oder unter %2, wo der Schaden beginnt</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, which can kill it</source>
+        <translation>%1 für eine Nacht bei oder unter %2, die sie töten kann</translation>
+    </message>
+    <message>
+        <source>indoors; by the room&apos;s logged lows %1 for a night at or below %2</source>
+        <translation>drinnen; nach den eingetragenen Tiefs des Raums %1 für eine Nacht bei oder unter %2</translation>
+    </message>
+    <message>
+        <source>indoors, and by the room&apos;s logged lows %1 for a night at or below %2, where damage begins: find it a warmer room</source>
+        <translation>drinnen, und nach den eingetragenen Tiefs des Raums %1 für eine Nacht bei oder unter %2, wo der Schaden beginnt: einen wärmeren Raum suchen</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>%1 colder than the open air</source>

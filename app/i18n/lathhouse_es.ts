@@ -8640,10 +8640,6 @@ están en la banda</translation>
         <translation>Guardado: %1 en %2, la noche hasta el %3. La misma noche anotada otra vez ocupa su lugar; Deshacer, encima de las páginas, la anula.</translation>
     </message>
     <message>
-        <source>Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its place.</source>
-        <translation>Guardado: %1 en %2 la última noche. No se deshace desde aquí; la misma noche anotada de nuevo ocupa su lugar.</translation>
-    </message>
-    <message>
         <source>Say which file has the readings.</source>
         <translation>Decir qué archivo tiene las lecturas.</translation>
     </message>
@@ -9455,8 +9451,8 @@ están en la banda</translation>
         <translation>Posición</translation>
     </message>
     <message>
-        <source>%1. Kept here only; what is exported leaves it out.</source>
-        <translation>%1. Se guarda solo aquí; lo que se exporta la omite.</translation>
+        <source>%1. It leaves the household only where you say so.</source>
+        <translation>%1. Sale del hogar solo donde usted lo diga.</translation>
     </message>
     <message>
         <source>The camera wrote none.</source>
@@ -12631,6 +12627,22 @@ están en la banda</translation>
         <translation>en días cortos o frescos apenas crecería</translation>
     </message>
     <message>
+        <source>%1 to %2 in apart</source>
+        <translation>a %1 a %2 pulgadas entre sí</translation>
+    </message>
+    <message>
+        <source>%1 in apart</source>
+        <translation>a %1 pulgadas entre sí</translation>
+    </message>
+    <message>
+        <source>%1 to %2 cm apart</source>
+        <translation>a %1 a %2 cm entre sí</translation>
+    </message>
+    <message>
+        <source>%1 cm apart</source>
+        <translation>a %1 cm entre sí</translation>
+    </message>
+    <message>
         <source>It can go on from today, since the season is on.</source>
         <translation>Puede empezar desde hoy, porque la temporada está en marcha.</translation>
     </message>
@@ -12745,14 +12757,6 @@ están en la banda</translation>
     <message>
         <source>mix at %1 to %2</source>
         <translation>sustrato de %1 a %2</translation>
-    </message>
-    <message>
-        <source>%1 to %2 cm apart</source>
-        <translation>a %1 a %2 cm entre sí</translation>
-    </message>
-    <message>
-        <source>%1 cm apart</source>
-        <translation>a %1 cm entre sí</translation>
     </message>
     <message>
         <source>%1 % (least that may be sold unmarked, 7 CFR 201.31)</source>
@@ -12985,6 +12989,46 @@ están en la banda</translation>
     <message>
         <source>Gloves on; wet both sides of the leaves; keep it out of sun until it is dry; look again after a day. The label and local rules come first.</source>
         <translation>Con guantes; mojar ambas caras de las hojas; fuera del sol hasta que se seque; volver a mirar al día siguiente. La etiqueta y las normas locales van primero.</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>
+        <translation>si se despeja y queda en calma, las hojas pueden helarse, sin escarcha en un aire tan seco: cubrirla o ponerla bajo techo</translation>
+    </message>
+    <message>
+        <source>if it turns clear and calm, frost on leaves though the air stays above freezing: cover it or bring it under a roof</source>
+        <translation>si se despeja y queda en calma, helada en las hojas aunque el aire siga sobre cero: cubrirla o ponerla bajo techo</translation>
+    </message>
+    <message>
+        <source>clear and calm, so leaves may freeze, without white frost in such dry air: cover it or bring it under a roof</source>
+        <translation>despejado y en calma, así que las hojas pueden helarse, sin escarcha en un aire tan seco: cubrirla o ponerla bajo techo</translation>
+    </message>
+    <message>
+        <source>clear and calm, so frost on leaves though the air stays above freezing: cover it or bring it under a roof</source>
+        <translation>despejado y en calma, así que helada en las hojas aunque el aire siga sobre cero: cubrirla o ponerla bajo techo</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, where damage begins: within the risk</source>
+        <translation>%1 de una noche a %2 o menos, donde empieza el daño: dentro del riesgo</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, where damage begins</source>
+        <translation>%1 de una noche a %2 o menos, donde empieza el daño</translation>
+    </message>
+    <message>
+        <source>%1 for a night at or below %2, which can kill it</source>
+        <translation>%1 de una noche a %2 o menos, que puede matarla</translation>
+    </message>
+    <message>
+        <source>indoors; by the room&apos;s logged lows %1 for a night at or below %2</source>
+        <translation>dentro; según las mínimas anotadas de la habitación, %1 de una noche a %2 o menos</translation>
+    </message>
+    <message>
+        <source>indoors, and by the room&apos;s logged lows %1 for a night at or below %2, where damage begins: find it a warmer room</source>
+        <translation>dentro, y según las mínimas anotadas de la habitación, %1 de una noche a %2 o menos, donde empieza el daño: búsquele una habitación más cálida</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>%1 colder than the open air</source>

@@ -111,6 +111,7 @@ private:
         return static_cast<int>(std::ranges::find(kGroups, group) - kGroups.begin()); // Others: where.
     }
     bool in_journal(std::size_t which) const { return which < logged_.size(); }
+    QString shown_days(double days) const { return decimal_to_type(look_.words, days, days < 2.0 ? 1 : 0); }
     double pot_step() const { return look_.words.units() == Units::Us ? kLitresOfAQuart : 1.0; }
 
     AskValues values_of(std::size_t which) const
@@ -125,10 +126,10 @@ private:
             values[Ago] = QString::number(calendar::days_between(known.happened, today()));
         }
         if (known.first_signs_days) {
-            values[FirstSigns] = look_.words.decimal(*known.first_signs_days, *known.first_signs_days < 2.0 ? 1 : 0);
+            values[FirstSigns] = shown_days(*known.first_signs_days);
         }
         if (known.pot_volume) {
-            values[Pot] = look_.words.decimal(known.pot_volume->litres() / pot_step(), 1);
+            values[Pot] = decimal_to_type(look_.words, known.pot_volume->litres() / pot_step(), 1);
         }
         values[Wet] = yes_no_value(known.still_wet);
         values[Compost] = yes_no_value(known.from_compost);
@@ -173,6 +174,13 @@ private:
         what.happened = today() - calendar::Days{*ago};
         what.product = words::english_text(of(values, Product).toStdString());
         what.first_signs_days = number(values, FirstSigns, kMostSignDays, tr("Write days, 0 to 1000, or leave it blank."), said);
+        const auto which = static_cast<std::size_t>(std::max(0, of(values, Which).toInt()));
+        if (in_journal(which)) { // Not touched, it keeps what the rounding on screen does not show.
+            const auto told = plan::case_of(logged_[which], ground_->household, facts().events).first_signs_days;
+            if (told && of(values, FirstSigns) == shown_days(*told)) {
+                what.first_signs_days = told;
+            }
+        }
         const auto pot = number(values, Pot, kMostPotLitres / pot_step(), tr("Write how much mix the pot holds, or leave it blank."), said);
         if (pot && *pot > 0.0) {
             what.pot_volume = Litres::from_litres(*pot * pot_step());
@@ -322,7 +330,8 @@ private:
         }
         if (there != logged_.end()) {
             const auto known = plan::case_of(*there, ground_->household, facts().events);
-            if (known.product == what.product && known.signs == what.signs && known.still_wet == what.still_wet &&
+            const bool same_signs = std::ranges::is_permutation(known.signs, what.signs); // In whatever order they were ticked.
+            if (known.product == what.product && same_signs && known.still_wet == what.still_wet &&
                 known.from_compost == what.from_compost && known.first_signs_days == what.first_signs_days &&
                 known.edible == what.edible) {
                 said.why_not = tr("As the journal has it.");
@@ -347,13 +356,13 @@ private:
         keep("still_wet", yes(what.still_wet));
         keep("compost", yes(what.from_compost));
         keep("edible", yes(what.edible));
-        said.entries.events.push_back(std::move(event));
-        if (there != logged_.end()) {
+        if (there != logged_.end()) { // What the form does not ask stays as it was told.
             event.note = there->note;
             for (const char* kept : {"wind", "distance"}) {
                 keep(kept, std::string{there->detail(kept)});
             }
         }
+        said.entries.events.push_back(std::move(event));
         said.written = tr("%1: hit by a spray on %2, written down. What helps and what waits comes into the round; nothing of it is eaten.")
                            .arg(name(), date(what.happened));
     }

@@ -1,12 +1,12 @@
 #include "app/models/calendar_model.h"
 
+#include "app/models/free_place.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_path.h"
 #include "app/models/word_form.h"
 #include "app/words/calendar_words.h"
 
 #include <QFileInfo>
-#include <QStandardPaths>
 
 #include <cmath>
 
@@ -19,11 +19,7 @@ CalendarModel::CalendarModel(CalendarDoor door, TodayLook look, QObject* parent)
 
 QString CalendarModel::usualFile()
 {
-    QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    if (folder.isEmpty() || !QFileInfo(folder).isDir()) {
-        folder = QDir::homePath();
-    }
-    return folder + QLatin1Char('/') + tr("plants") + QStringLiteral(".ics");
+    return documents_folder() + QLatin1Char('/') + tr("plants") + QStringLiteral(".ics");
 }
 
 QString CalendarModel::willMake(const QString& file)

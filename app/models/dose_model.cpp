@@ -185,7 +185,7 @@ void DoseModel::ask(DoseWish wish)
     wish_ = std::move(wish);
     spray_ = false;
     recall();
-    strength_ = wish_.ppm > 0.0 ? words_.decimal(wish_.ppm, 0) : QString{};
+    strength_ = wish_.ppm > 0.0 ? decimal_to_type(words_, wish_.ppm, 0) : QString{};
     begin();
 }
 

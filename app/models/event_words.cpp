@@ -126,10 +126,10 @@ QString event_words(const home::Event& event, const home::Household& household)
     case EventKind::Inspected:
         return event.detail("found").empty() || event.detail("found") == "nothing"
                    ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")
-                   : tr("looked over, found %1").arg(text(std::string{event.detail("found")}));
+                   : tr("looked over, found %1").arg(text(words::table_text(std::string{event.detail("found")})));
     case EventKind::ChemicalDamage:
         return event.detail("product").empty() ? tr("spray damage")
-                                               : tr("damage by %1").arg(text(std::string{event.detail("product")}));
+                                               : tr("damage by %1").arg(text(words::table_text(std::string{event.detail("product")})));
     case EventKind::Fed:
         return event.detail("ppm").empty()
                    ? tr("fed")

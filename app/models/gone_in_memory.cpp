@@ -18,7 +18,7 @@ Result<void> divide_in_memory(plan::HouseholdFacts& facts, const home::Plant& pa
         return pieces.error();
     }
     auto& all = facts.as_told.plants;
-    home::PlantId next = std::ranges::max(all, {}, &home::Plant::id).id + 1;
+    home::PlantId next = free_plant_id(facts);
     for (auto& piece : *pieces) {
         if (facts.as_told.plant_called(piece.name) != nullptr) {
             return Error{ErrorCode::OutOfRange, words::phrase("there is a plant \"%1\" already", piece.name)};
@@ -69,6 +69,18 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
         facts.as_told.plants.erase(plant);
     }
     return {};
+}
+
+home::PlantId free_plant_id(const plan::HouseholdFacts& facts)
+{
+    home::PlantId highest = 0;
+    for (const auto& plant : facts.as_told.plants) {
+        highest = std::max(highest, plant.id);
+    }
+    for (const auto& event : facts.events) {
+        highest = std::max(highest, event.plant.value_or(0));
+    }
+    return highest + 1;
 }
 
 std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts)

@@ -16,6 +16,9 @@ bool ends_plant(home::EventKind kind);
 /// the plant or the spot is not there; OutOfRange where a piece's name is taken.
 Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& event);
 
+/// The next number of a plant; that of one that is gone is not given again, since what happened to it stays told.
+home::PlantId free_plant_id(const plan::HouseholdFacts& facts);
+
 /// What plants came of, by the divisions among what happened.
 std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts);
 

@@ -231,17 +231,9 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
                 fail(words::phrase("the night could not be kept: %1", words::refusal(kept.error())));
                 return;
             }
-            if (reading.night != look_.today) {
-                say(tr("Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages "
-                       "takes it back.")
-                        .arg(look_.words.temperature(reading.low), spot, look_.words.long_date(reading.night)));
-                emit written();
-                read();
-                return;
-            }
-            say(tr("Kept: %1 at %2 last night. It is not taken back from here; the same night logged again takes its "
-                   "place.")
-                    .arg(look_.words.temperature(reading.low), spot));
+            say(tr("Kept: %1 at %2, the night to %3. The same night logged again takes its place; Undo above the pages "
+                   "takes it back.")
+                    .arg(look_.words.temperature(reading.low), spot, look_.words.long_date(reading.night)));
             emit written();
             read();
         });

@@ -126,7 +126,9 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
                 who.append(named(member));
             }
         }
-        const bool by_hand = plant.hazardous && who.isEmpty() && marked.contains(text(spot->name));
+        // Whoever comes to a spot that a hand marked may be a child or an animal.
+        const bool hurts_some = can_hurt(plant, kind, home::MemberKind::Child) || can_hurt(plant, kind, home::MemberKind::Cat);
+        const bool by_hand = hurts_some && who.isEmpty() && marked.contains(text(spot->name));
         if (who.isEmpty() && !by_hand) {
             continue;
         }

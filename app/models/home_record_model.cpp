@@ -1,14 +1,13 @@
 #include "app/models/home_record_model.h"
 
 #include "app/models/typed_decimal.h"
+#include "app/models/typed_path.h"
 #include "app/models/typed_position.h"
 #include "app/words/phrase.h"
 #include "app/words/refusal.h"
 #include "app/words/us_units.h"
 #include "core/climate/record_check.h"
 #include "core/journal/household_store.h"
-
-#include <QDir>
 
 namespace lathhouse::models {
 
@@ -122,18 +121,11 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
     if (std::exchange(can_insist_, false)) {
         emit insistChanged();
     }
-    QString path = file.trimmed();
-    if (path.startsWith(QLatin1String("file://"))) {
-        path = QUrl(path).toLocalFile();
-    }
-    if (path == QLatin1String("~") || path.startsWith(QLatin1String("~/"))) {
-        path.replace(0, 1, QDir::homePath());
-    }
+    const QString path = whole_path(file);
     if (path.isEmpty()) {
         fail_with(tr("Say which file holds the record."));
         return;
     }
-    path = QDir::cleanPath(QDir(QDir::homePath()).absoluteFilePath(path));
     auto named = columns_typed(columns);
     if (!named) {
         fail(named.error());
@@ -142,10 +134,10 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
     std::optional<Metres> elevation;
     if (!height.trimmed().isEmpty()) {
         const auto typed = typed_decimal(height);
-        const double metres = typed ? *typed * (look_.words.units() == Units::Us ? words::kMetresInAFoot : 1.0) : 0.0;
+        const double metres = typed ? *typed * (feet() ? words::kMetresInAFoot : 1.0) : 0.0;
         if (!typed || !(metres >= kLowestPlace && metres <= kHighestPlace)) {
             fail_with(tr("“%1” is no height of a place; write it as %2.")
-                          .arg(height.trimmed(), look_.words.units() == Units::Us ? tr("460") : tr("140")));
+                          .arg(height.trimmed(), feet() ? tr("460") : tr("140")));
             return;
         }
         elevation = Metres::from_metres(metres);

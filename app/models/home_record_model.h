@@ -38,6 +38,8 @@ class HomeRecordModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::SheetRows* figures READ figures CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* months READ months CONSTANT)
     Q_PROPERTY(QString unit READ unit NOTIFY recordChanged)
+    /// Whether a height is typed in feet, else in metres.
+    Q_PROPERTY(bool feet READ feet NOTIFY recordChanged)
     /// Whether the last file was refused as not plausible alone, so that "all the same" takes it.
     Q_PROPERTY(bool canInsist READ canInsist NOTIFY insistChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY undoChanged)
@@ -58,6 +60,7 @@ public:
     SheetRows* figures() { return &figures_; }
     SheetRows* months() { return &months_; }
     QString unit() const { return look_.words.unit(); }
+    bool feet() const { return look_.words.units() == Units::Us; }
     bool canInsist() const { return can_insist_; }
     bool canUndo() const { return undo_.has_value(); }
     bool canRedo() const { return redo_.has_value(); }
@@ -65,7 +68,7 @@ public:
 
     /// Takes a file in, in the place of a record that may be there. units: 0 °C and mm, 1 °F and inches. columns: the
     /// names of date, low, high and rain as "Day,Min,Max,Rain"; empty: the usual ones. station: of a file with
-    /// several. height: where it was kept, in the shown unit; empty: the household's. insist: though implausible. position: where
+    /// several. height: where it was kept, in feet or metres as `feet` says; empty: the household's. insist: though implausible. position: where
     /// it was kept, both coordinates in any form; empty: at home.
     Q_INVOKABLE void take(const QString& file, int units, const QString& columns, const QString& station,
                           const QString& height, bool insist = false, const QString& position = {});

@@ -208,7 +208,7 @@ void add_sheltered(YearData& year, const home::Household& household, const plan:
             warmest = spot;
         }
     }
-    if (!warmest) {
+    if (!warmest || !(household.spots[*warmest].offset.mean > KelvinDelta::from_kelvins(0.0))) {
         return;
     }
     const auto offset = household.spots[*warmest].offset;
@@ -346,7 +346,7 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
             [&distance](const auto& a, const auto& b) { return distance(a) < distance(b); });
         nearest = distance(*near) / 1000.0;
         farthest = distance(*far) / 1000.0;
-        const auto& period = climate.stations.front().station->base;
+        const auto period = words::years_in_use(climate);
         base = std::to_string(period.first_year) + "–" + std::to_string(period.last_year);
     }
     YearData year{.household = household.name,

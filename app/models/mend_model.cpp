@@ -3,6 +3,7 @@
 #include "app/clock.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace lathhouse::models {
 
@@ -11,6 +12,11 @@ MendModel::MendModel(MendDoor door, TodayLook look, QObject* parent)
       spots_(look_.words), plants_(look_.words), plant_(look_.words), lot_(look_.today),
       pin_(look_.words, look_.today)
 {
+    connect(&place_, &PlaceForm::workingChanged, this, [this] {
+        if (!place_.working() && std::exchange(keeping_place_, false)) {
+            keep();
+        }
+    });
 }
 
 void MendModel::read()
@@ -188,6 +194,7 @@ void MendModel::show(Form form, int which, plan::HouseholdFacts facts, const std
 void MendModel::close()
 {
     form_ = None;
+    keeping_place_ = false;
     facts_.clear();
     emit formChanged();
 }
@@ -358,6 +365,10 @@ void MendModel::removeSpot()
 
 void MendModel::keep_place()
 {
+    keeping_place_ = place_.working(); // Its zone, its height and whether it has a climate are not known yet.
+    if (keeping_place_) {
+        return;
+    }
     if (!place_.check()) {
         emit wrong();
         return;

@@ -105,6 +105,7 @@ private:
     QString home_name_;
     std::vector<plan::HouseholdFacts> facts_; ///< As they were when the form was opened; at most one.
     home::SpotId spot_ = 0;
+    bool keeping_place_ = false; ///< Asked for while the place is still looked up.
 };
 
 } // namespace lathhouse::models

@@ -81,9 +81,14 @@ QStringList PinForm::kept() const
 
 QString PinForm::caution() const
 {
-    return pinned() != nullptr && chosen() != nullptr && pinned()->hazardous && chosen()->in_reach
+    return pinned() != nullptr && chosen() != nullptr ? caution_of(*pinned(), *chosen()) : QString{};
+}
+
+QString PinForm::caution_of(const home::Plant& plant, const home::Spot& spot)
+{
+    return plant.hazardous && spot.in_reach
                ? tr("%1 is poisonous or spiny, and a child or an animal gets at the plants of %2. Choose another spot.")
-                     .arg(plant(), text(chosen()->name))
+                     .arg(text(plant.name), text(spot.name))
                : QString{};
 }
 

@@ -42,6 +42,8 @@ public:
     QStringList kept() const;
     QString example() const { return words_.date_with_year(today_); }
     QString caution() const;
+    /// What speaks against a spot for a plant; empty where nothing does.
+    static QString caution_of(const home::Plant& plant, const home::Spot& spot);
     QString trouble() const { return trouble_; }
     int troubleField() const { return trouble_field_; }
 

@@ -8,6 +8,7 @@
 #include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/calendar/time_zone.h"
+#include "core/geodesy/geodesic.h"
 #include "core/geodesy/nearest_towns.h"
 
 #include <algorithm>
@@ -20,6 +21,7 @@ namespace {
 constexpr std::size_t kTownsShown = 6;
 constexpr double kFeetPerMetre = 1.0 / words::kMetresInAFoot;
 constexpr double kNearTown = 10.0;          // Kilometres within which a town's height is proposed (common practice).
+constexpr double kSamePlace = 10.0;         // Kilometres within which a position is a correction, not another place.
 constexpr double kLowest = -500.0;          // Metres; the tables of the journal have the same limits.
 constexpr double kHighestTyped = 9000.0;
 
@@ -87,7 +89,7 @@ QString PlaceForm::heightUnit() const
 
 QString PlaceForm::heightNote() const
 {
-    if (own_height_ && !height_.trimmed().isEmpty()) {
+    if ((own_height_ || (as_filled() && filled_->elevation)) && !height_.trimmed().isEmpty()) {
         return tr("As you typed it.");
     }
     return height_from_.isEmpty() || height_.isEmpty()
@@ -199,10 +201,11 @@ void PlaceForm::choose(int row)
     found_.show({});
     find_ = text(choice.where);
     find_trouble_.clear();
-    if (!own_name_) {
-        name_ = text(choice.name);
-    }
     place_at(choice.position);
+    if (!own_name_ && !as_filled()) {
+        name_ = text(choice.name);
+        emit formChanged();
+    }
 }
 
 void PlaceForm::setName(const QString& name)
@@ -221,6 +224,7 @@ void PlaceForm::place_at(Position position)
     longitude_ = coordinate(position.longitude.degrees());
     position_trouble_.clear();
     position_ = position;
+    follow_filled();
     look_up();
     emit formChanged();
 }
@@ -274,14 +278,47 @@ void PlaceForm::reread_position()
             position_trouble_ = tr("A longitude lies within −180 and 180 degrees; %1 does not.").arg(longitude_.trimmed());
         } else {
             position_ = Position{*latitude, *longitude};
+            follow_filled();
         }
     }
     look_up();
     emit formChanged();
 }
 
+bool PlaceForm::as_filled() const
+{
+    return filled_ && position_ && geodesy::distance(filled_->position, *position_) <= Metres::from_kilometres(kSamePlace);
+}
+
+void PlaceForm::follow_filled()
+{
+    if (!filled_) {
+        return;
+    }
+    const bool same = as_filled();
+    if (!own_name_ && (same || name_ == text(filled_->name))) {
+        name_ = same ? text(filled_->name) : QString{};
+    }
+    if (!own_zone_ && same && !filled_->time_zone.empty()) {
+        zone_ = text(filled_->time_zone);
+        zone_note_.clear();
+    }
+    if (!own_height_ && same && filled_->elevation) {
+        height_ = height_to_type(*filled_->elevation);
+    }
+}
+
+QString PlaceForm::height_to_type(Metres height) const
+{
+    return decimal_to_type(words_, words_.units() == Units::Us ? height.metres() * kFeetPerMetre : height.metres(), 0);
+}
+
 std::optional<Metres> PlaceForm::typed_height() const
 {
+    // Not touched, it keeps what the rounding on screen does not show.
+    if (as_filled() && filled_->elevation && height_ == height_to_type(*filled_->elevation)) {
+        return filled_->elevation;
+    }
     const auto number = typed_decimal(height_);
     if (!number) {
         return std::nullopt;
@@ -316,6 +353,9 @@ void PlaceForm::setZone(const QString& zone)
     if (zone == zone_) {
         return;
     }
+    if (filled_) { // Cleared, it is proposed anew.
+        filled_->time_zone.clear();
+    }
     zone_ = zone;
     own_zone_ = !zone.trimmed().isEmpty();
     zone_trouble_.clear();
@@ -345,9 +385,10 @@ void PlaceForm::look_up()
         forget_given();
         return;
     }
-    const auto height = own_height_ ? typed_height() : std::nullopt;
+    const bool filled_height = !own_height_ && as_filled() && filled_->elevation;
+    const auto height = own_height_ || filled_height ? typed_height() : std::nullopt;
     work<Looked>(
-        [door = door_, words = words_, today = today_, position = *position_, height, propose = !own_height_,
+        [door = door_, words = words_, today = today_, position = *position_, height, propose = !own_height_ && !filled_height,
          latest = looked_, number]() -> Result<Looked> {
             Looked looked;
             if (*latest != number) {
@@ -384,7 +425,7 @@ void PlaceForm::look_up()
 
 void PlaceForm::take(Looked looked)
 {
-    if (!own_zone_) {
+    if (!own_zone_ && !(as_filled() && !filled_->time_zone.empty())) {
         zone_ = looked.zone ? text(looked.zone->zone) : QString{};
         zone_trouble_.clear();
         if (!looked.zone) {
@@ -401,14 +442,9 @@ void PlaceForm::take(Looked looked)
             }
         }
     }
-    if (!own_height_) {
-        height_.clear();
+    if (!own_height_ && !(as_filled() && filled_->elevation)) {
         height_from_ = looked.height_from;
-        if (looked.proposed_height) {
-            const double metres = looked.proposed_height->metres();
-            height_ = words_.decimal(words_.units() == Units::Us ? metres * kFeetPerMetre : metres, 0);
-            height_.remove(QLocale().groupSeparator());
-        }
+        height_ = looked.proposed_height ? height_to_type(*looked.proposed_height) : QString{};
     }
     if (looked.trouble) {
         given_trouble_ = tr("%1.").arg(text(words::refusal(*looked.trouble)));
@@ -472,17 +508,11 @@ std::optional<home::Place> PlaceForm::guessed_place() const
 
 void PlaceForm::fill(const home::Place& place)
 {
+    filled_ = place;
     name_ = text(place.name);
-    own_name_ = true;
     zone_ = text(place.time_zone);
-    own_zone_ = true;
-    own_height_ = place.elevation.has_value();
-    height_.clear();
-    if (place.elevation) {
-        const double metres = place.elevation->metres();
-        height_ = words_.decimal(words_.units() == Units::Us ? metres * kFeetPerMetre : metres, 0);
-        height_.remove(QLocale().groupSeparator());
-    }
+    height_ = place.elevation ? height_to_type(*place.elevation) : QString{};
+    own_name_ = own_zone_ = own_height_ = false;
     find_.clear();
     find_trouble_.clear();
     height_trouble_.clear();

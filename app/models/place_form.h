@@ -130,6 +130,11 @@ private:
     void take(Looked looked);
     void forget_given();
     std::optional<Metres> typed_height() const;
+    QString height_to_type(Metres height) const;
+    /// Whether the position is still, nearly, that of the place the form was filled from, whose name, height and zone
+    /// stay where nothing else is typed.
+    bool as_filled() const;
+    void follow_filled();
     QString coordinate(double degrees) const;
 
     PlaceDoor door_;
@@ -150,6 +155,7 @@ private:
     /// Numbers of what was asked last; older questions are not worked out.
     std::shared_ptr<std::atomic<int>> searched_ = std::make_shared<std::atomic<int>>(0);
     std::shared_ptr<std::atomic<int>> looked_ = std::make_shared<std::atomic<int>>(0);
+    std::optional<home::Place> filled_; ///< What the form was filled from.
 };
 
 } // namespace lathhouse::models

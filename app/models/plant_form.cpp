@@ -15,6 +15,13 @@ constexpr double kPound = 0.45359237;  // Kilograms; by definition.
 constexpr double kMostLitres = 1000.0;
 constexpr double kMostKilograms = 2000.0;
 
+/// With as many decimals as it needs, two at most.
+QString shown(double value, const YearWords& words)
+{
+    const auto is_whole = [](double number) { return std::abs(number - std::round(number)) < 1e-6; };
+    return decimal_to_type(words, value, is_whole(value) ? 0 : is_whole(value * 10.0) ? 1 : 2);
+}
+
 } // namespace
 
 PlantForm::PlantForm(YearWords words, QObject* parent) : QObject(parent), words_(std::move(words)) {}
@@ -34,6 +41,15 @@ QString PlantForm::volumeUnit() const
 QString PlantForm::weightUnit() const
 {
     return words_.units() == Units::Us ? tr("lb") : tr("kg");
+}
+
+QString PlantForm::pot_volume(const home::Plant& plant) const
+{
+    return plant.pot_volume ? shown(plant.pot_volume->litres() / volume_step(), words_) : QString{};
+}
+QString PlantForm::pot_weight(const home::Plant& plant) const
+{
+    return shown(plant.pot_kilograms / weight_step(), words_);
 }
 
 void PlantForm::fill(const home::Plant& plant, const home::Household& household, std::vector<std::string> gone_names)
@@ -56,15 +72,9 @@ void PlantForm::fill(const home::Plant& plant, const home::Household& household,
             pinned_ = static_cast<int>(spot_ids_.size()) - 1;
         }
     }
-    const auto number = [this](double value) {
-        const double tenths = value * 10.0;
-        return words_.decimal(value, std::abs(tenths - std::round(tenths)) < 1e-6 && std::abs(value - std::round(value)) > 1e-6 ? 1
-                                     : std::abs(value - std::round(value)) < 1e-6                                             ? 0
-                                                                                                                              : 2);
-    };
     name_ = text(plant.name);
-    volume_ = plant.pot_volume ? number(plant.pot_volume->litres() / volume_step()) : QString{};
-    weight_ = number(plant.pot_kilograms / weight_step());
+    volume_ = pot_volume(plant);
+    weight_ = pot_weight(plant);
     shade_ = static_cast<int>(plant.pot_shade);
     safe_ = words_.bare(plant.lines.safe_night);
     damage_ = words_.bare(plant.lines.damage_begins);
@@ -146,9 +156,13 @@ home::Plant PlantForm::plant() const
     line(damage_, plant.lines.damage_begins);
     line(lethal_, plant.lines.lethal);
     line(heat_, plant.heat_limit);
-    const auto litres = typed_decimal(volume_);
-    plant.pot_volume = litres ? std::optional{Litres::from_litres(*litres * volume_step())} : std::nullopt;
-    plant.pot_kilograms = typed_decimal(weight_).value_or(plant.pot_kilograms / weight_step()) * weight_step();
+    if (volume_ != pot_volume(plant)) {
+        const auto litres = typed_decimal(volume_);
+        plant.pot_volume = litres ? std::optional{Litres::from_litres(*litres * volume_step())} : std::nullopt;
+    }
+    if (weight_ != pot_weight(plant)) {
+        plant.pot_kilograms = typed_decimal(weight_).value_or(plant.pot_kilograms / weight_step()) * weight_step();
+    }
     plant.pot_shade = static_cast<home::PotShade>(std::clamp(shade_, 0, 2));
     plant.wants_open_air = outdoors_;
     plant.hazardous = poisonous_;

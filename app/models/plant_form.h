@@ -63,6 +63,8 @@ private:
     std::optional<Celsius> temperature(const QString& typed) const;
     double volume_step() const; ///< Litres.
     double weight_step() const; ///< Kilograms.
+    QString pot_volume(const home::Plant& plant) const; ///< As the form shows it.
+    QString pot_weight(const home::Plant& plant) const;
 
     YearWords words_;
     std::vector<home::Plant> plant_; ///< As it was; one, once filled.

@@ -286,6 +286,7 @@ void PlantsForm::fewer(int row)
         current_ = row;
     } else {
         drafts_.erase(drafts_.begin() + row);
+        current_ -= row < current_ ? 1 : 0; // The same one stays chosen.
         current_ = std::min(current_, static_cast<int>(drafts_.size()) - 1);
     }
     show();

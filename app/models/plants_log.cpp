@@ -3,6 +3,7 @@
 #include "app/models/days_ago.h"
 #include "app/models/event_words.h"
 #include "app/models/gone_in_memory.h"
+#include "app/models/pin_form.h"
 #include "app/models/plants_model.h"
 #include "app/models/typed_decimal.h"
 #include "app/models/word_form.h"
@@ -174,6 +175,14 @@ bool PlantsModel::moveTo(int spot)
     const auto standing = std::ranges::count_if(facts_.cards, [&](const PlantCard& card) { return card.shelf == spot; });
     if (standing + static_cast<int>(entries.events.size()) > shelf.capacity) {
         said += tr(" It has %1 places.").arg(shelf.capacity);
+    }
+    const auto& household = facts_.ground->household;
+    for (const auto& moved : entries.events) {
+        const auto* there = household.spot(*moved.spot);
+        const QString caution = there != nullptr ? PinForm::caution_of(*household.plant(*moved.plant), *there) : QString{};
+        if (!caution.isEmpty()) {
+            said += QLatin1Char(' ') + caution;
+        }
     }
     return write(std::move(entries), std::move(said));
 }

@@ -348,6 +348,15 @@ std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<voi
 
 void RoundModel::show(Round round)
 {
+    if (jobs_ == 1) {
+        // Nothing was ticked while this was read: what is due and not in the journal was taken back elsewhere. Of what
+        // was sown or potted the journal keeps no tick.
+        for (const auto& row : round.rows) {
+            if (!row.is_sowing() && !row.is_potting()) {
+                done_.erase(row.task.key);
+            }
+        }
+    }
     // What was ticked while this was read is done too, though the journal did not say so yet.
     done_.insert(round.done.begin(), round.done.end());
     auto rows = with_done_rows(std::move(round.rows), rows_, done_);

@@ -1,6 +1,7 @@
 #include "app/models/round_source.h"
 
 #include "app/models/event_turn.h"
+#include "app/models/gone_in_memory.h"
 #include "app/words/phrase.h"
 #include "core/home/seedling.h"
 #include "core/journal/household_store.h"
@@ -45,7 +46,7 @@ Result<void> pot_up_in(plan::HouseholdFacts& facts, home::TrayId tray, int count
         if (facts.as_told.plant_called(plant.name) != nullptr) {
             return Error{ErrorCode::OutOfRange, words::phrase("there is a plant \"%1\" already", plant.name)};
         }
-        plant.id = all.empty() ? 1 : std::ranges::max(all, {}, &home::Plant::id).id + 1;
+        plant.id = free_plant_id(facts);
         ids.push_back(plant.id);
         const std::map<std::string, std::string> details{{"tray", std::to_string(tray)}};
         if (plant.spot) {

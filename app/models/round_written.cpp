@@ -268,6 +268,7 @@ void RoundModel::undo()
 void RoundModel::forget()
 {
     here_.forget();
+    done_.clear(); // The journal says what of it stays.
     say({});
 }
 

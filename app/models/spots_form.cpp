@@ -232,7 +232,7 @@ QString SpotsForm::lengthUnit() const
 
 QString SpotsForm::length(Metres value) const
 {
-    return words_.decimal(value.metres() / length_step(), 0);
+    return decimal_to_type(words_, value.metres() / length_step(), 0);
 }
 
 bool SpotsForm::hasOpening() const

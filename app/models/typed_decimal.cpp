@@ -18,4 +18,17 @@ std::optional<double> typed_decimal(const QString& typed, std::initializer_list<
     return parse_number(number.trimmed().toStdString());
 }
 
+QString decimal_to_type(const YearWords& words, double number, int decimals)
+{
+    const QString shown = words.decimal(number, decimals);
+    const qsizetype whole = decimals > 0 ? shown.size() - decimals - 1 : shown.size();
+    QString typed;
+    for (qsizetype at = 0; at < shown.size(); ++at) {
+        if (at >= whole || at == 0 || shown.at(at).isDigit()) { // The first may be a minus.
+            typed.append(shown.at(at));
+        }
+    }
+    return typed;
+}
+
 } // namespace lathhouse::models

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/models/year_words.h"
+
 #include <QString>
 
 #include <initializer_list>
@@ -12,5 +14,9 @@ namespace lathhouse::models {
 ///
 /// units: what may stand behind it, without case.
 std::optional<double> typed_decimal(const QString& typed, std::initializer_list<const char*> units = {});
+
+/// A number for a field, as typed_decimal reads it: in the grower's locale, but without marks between thousands, which
+/// would be read as a decimal point.
+QString decimal_to_type(const YearWords& words, double number, int decimals);
 
 } // namespace lathhouse::models

@@ -124,7 +124,7 @@ struct SolvedYear {
     std::vector<std::string> changes = {}; ///< Against that plan, in sentences.
 };
 
-/// What the open air, at the outdoor spot that most plants use, is like.
+/// What nights are like at the outdoor spot that is sheltered most.
 struct ShelteredNights {
     std::size_t spot;
     std::vector<Celsius> low_middle;

@@ -101,8 +101,11 @@ void YearModel::zoom(int steps, int day)
 
 void YearModel::stepMonths(int months)
 {
-    const calendar::Date to = at_cursor().date + boost::gregorian::months(months);
-    setCursorDay(calendar::days_between(year_.today, to));
+    // Added to a date itself, months would lead from the last day of one to the last of another.
+    const calendar::Date from = at_cursor().date;
+    const calendar::Date first = calendar::Date{from.year(), from.month(), 1} + boost::gregorian::months(months);
+    const int day = std::min(from.day().as_number(), first.end_of_month().day().as_number());
+    setCursorDay(calendar::days_between(year_.today, first) + day - 1);
 }
 
 QStringList YearModel::riskStops() const

@@ -10,6 +10,9 @@
 #include <QPainter>
 #include <QPdfWriter>
 
+#include <algorithm>
+#include <utility>
+
 namespace lathhouse::sheet {
 
 namespace {
@@ -27,27 +30,31 @@ QPageSize paper_of(Paper paper)
     return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
 }
 
-/// The same number of digits of another moment, so that what stands behind keeps its place in the file.
-void set_dates(QByteArray& pdf, calendar::Date today)
-{
-    const QByteArray mark = "(D:";
-    const QByteArray date = QByteArray::fromStdString(calendar::to_text(today)).replace("-", "");
-    for (qsizetype at = pdf.indexOf(mark); at >= 0; at = pdf.indexOf(mark, at + 1)) {
-        const qsizetype begin = at + mark.size();
-        const qsizetype end = pdf.indexOf(')', begin);
-        constexpr qsizetype kDigits = 14; // YYYYMMDDhhmmss
-        if (end - begin >= kDigits) {
-            pdf.replace(begin, kDigits, date + "000000");
-        }
-    }
-}
-
 } // namespace
 
 QSizeF page_size(Paper paper, Turn turn)
 {
     const QSizeF millimetres = paper_of(paper).size(QPageSize::Millimeter) * (kLongEdge / kMillimetresOfA4);
     return turn == Turn::Across ? millimetres.transposed() : millimetres;
+}
+
+QByteArray dated(QByteArray pdf, calendar::Date today)
+{
+    const QByteArray mark = "(D:";
+    constexpr qsizetype kDigits = 14; // YYYYMMDDhhmmss
+    // As many digits as before, so that what stands behind keeps its place in the file.
+    const QByteArray moment = QByteArray::fromStdString(calendar::to_text(today)).replace("-", "") + "000000";
+    for (qsizetype at = pdf.indexOf(mark); at >= 0; at = pdf.indexOf(mark, at + 1)) {
+        const qsizetype begin = at + mark.size();
+        // The mark alone comes up by chance in packed pages and photos as well.
+        const bool is_moment = pdf.size() - begin >= kDigits &&
+                               std::all_of(pdf.cbegin() + begin, pdf.cbegin() + begin + kDigits,
+                                           [](char byte) { return byte >= '0' && byte <= '9'; });
+        if (is_moment) {
+            pdf.replace(begin, kDigits, moment);
+        }
+    }
+    return pdf;
 }
 
 Result<std::string> Pages::pdf(const QString& title, const QString& printed, calendar::Date today) const
@@ -90,8 +97,7 @@ Result<std::string> Pages::pdf(const QString& title, const QString& printed, cal
     }
     painter.end();
     buffer.close();
-    set_dates(bytes, today);
-    return bytes.toStdString();
+    return dated(std::move(bytes), today).toStdString();
 }
 
 } // namespace lathhouse::sheet

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/calendar/date.h"
 
+#include <QByteArray>
 #include <QSizeF>
 #include <QString>
 
@@ -41,6 +42,10 @@ private:
     Turn turn_;
     std::vector<std::function<void(QPainter&)>> draw_;
 };
+
+/// A PDF of Qt with the moments in it ("(D:" and fourteen digits) set to the midnight that begins `today`; all else, packed
+/// pages and photos too, is left as it is.
+QByteArray dated(QByteArray pdf, calendar::Date today);
 
 /// Left and right margin, and the foot's base line from the lower edge, in the unit of page_size.
 constexpr double kMargin = 46.0;

@@ -29,6 +29,16 @@ std::string pest_name(const plants::Pest* pest)
     return name;
 }
 
+/// Words of the tables, with commas between.
+std::string listed_texts(const std::vector<std::string>& words)
+{
+    std::vector<std::string> said;
+    for (const auto& word : words) {
+        said.push_back(table_text(word));
+    }
+    return listed(said);
+}
+
 /// The study, with what its figures rest on where it did not publish them itself.
 std::string study_words(const std::string& study, plants::ClockBasis basis)
 {
@@ -95,20 +105,13 @@ std::string why(const plan::PlantCondition& condition, const home::Household& ho
 
 std::string step(const plan::CourseStep& step)
 {
-    const auto of_tables = [](const std::vector<std::string>& words) {
-        std::vector<std::string> said;
-        for (const auto& word : words) {
-            said.push_back(table_text(word));
-        }
-        return listed(said);
-    };
-    const auto where = step.pest == nullptr ? std::string{} : of_tables(step.pest->look_at);
+    const auto where = step.pest == nullptr ? std::string{} : listed_texts(step.pest->look_at);
     switch (step.act) {
     case plan::CourseAct::SetApart:
         return phrase("set it apart from the others; wash hands and tools after it");
     case plan::CourseAct::Treat:
         return phrase("treat it (%1); label first, and ask what speaks against it before any spray",
-                      step.pest == nullptr ? std::string{} : of_tables(step.pest->treated_with));
+                      step.pest == nullptr ? std::string{} : listed_texts(step.pest->treated_with));
     case plan::CourseAct::Inspect:
         return where.empty() ? phrase("look it over") : phrase("look it over: %1", where);
     case plan::CourseAct::LastInspection:
@@ -216,16 +219,9 @@ std::string course_remark(const plan::CourseRemark& remark, const home::Househol
 
 std::vector<std::string> pest_lines(const plants::Pest& pest)
 {
-    const auto all = [](const std::vector<std::string>& words) {
-        std::vector<std::string> said;
-        for (const auto& word : words) {
-            said.push_back(table_text(word));
-        }
-        return listed(said);
-    };
-    std::vector<std::string> lines{phrase("Where: %1", all(pest.look_at)), phrase("Seen as: %1", all(pest.found_as)),
-                                   phrase("Gets about: %1", all(pest.spreads_by)),
-                                   phrase("Helps: %1; label first", all(pest.treated_with))};
+    std::vector<std::string> lines{phrase("Where: %1", listed_texts(pest.look_at)), phrase("Seen as: %1", listed_texts(pest.found_as)),
+                                   phrase("Gets about: %1", listed_texts(pest.spreads_by)),
+                                   phrase("Helps: %1; label first", listed_texts(pest.treated_with))};
     for (const auto& phases : pest.generations()) {
         auto basis = plants::ClockBasis::Published;
         for (const auto* phase : phases) {

@@ -6,10 +6,20 @@
 
 namespace lathhouse::words {
 
+climate::BasePeriod years_in_use(const climate::PlaceClimate& climate)
+{
+    auto years = climate.stations.front().station->base;
+    for (const auto& use : climate.stations) {
+        years.first_year = std::min(years.first_year, use.station->base.first_year);
+        years.last_year = std::max(years.last_year, use.station->base.last_year);
+    }
+    return years;
+}
+
 std::string stations_in_use(const climate::PlaceClimate& climate, UnitSystem units)
 {
     const auto nearest = std::ranges::min(climate.stations, {}, &climate::StationInUse::distance);
-    const auto& base = climate.stations.front().station->base;
+    const auto base = years_in_use(climate);
     const auto away = distance(nearest.distance, units);
     const auto years = std::to_string(base.first_year) + "\u2013" + std::to_string(base.last_year);
     if (climate.own) {

@@ -3,6 +3,7 @@
 #include "app/words/phrase.h"
 #include "app/words/table_words.h"
 #include "app/words/growing_words.h"
+#include "app/words/us_units.h"
 
 #include <cmath>
 
@@ -55,6 +56,22 @@ std::string reasons(const std::set<SowingLimit>& limits, const plants::SeedKind&
         pieces.push_back(because(limit, kind, begins, units));
     }
     return joined(pieces);
+}
+
+std::string apart(const plants::Range& centimetres, UnitSystem units)
+{
+    const bool range = centimetres.high > centimetres.low;
+    if (units.us_measures()) {
+        const auto inches = [](double length) {
+            constexpr double kWhole = 3.0; // From here on halves of an inch are of no matter.
+            const double of = length / kCentimetresInAnInch;
+            return number(of, of < kWhole ? 1 : 0);
+        };
+        return range ? phrase("%1 to %2 in apart", inches(centimetres.low), inches(centimetres.high))
+                     : phrase("%1 in apart", inches(centimetres.low));
+    }
+    return range ? phrase("%1 to %2 cm apart", number(centimetres.low, 0), number(centimetres.high, 0))
+                 : phrase("%1 cm apart", number(centimetres.low, 0));
 }
 
 } // namespace
@@ -209,7 +226,7 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
     if (kind.depth_mm == 0.0) {
         text = phrase("On the surface, pressed in");
     } else if (units.us_measures()) {
-        text = phrase("About %1 in deep", number(kind.depth_mm / 25.4, 1));
+        text = phrase("About %1 in deep", number(kind.depth_mm / (10.0 * kCentimetresInAnInch), 1));
     } else {
         text = phrase("%1 mm deep", number(kind.depth_mm, 0));
     }
@@ -241,10 +258,7 @@ std::string how_to_sow(const plants::SeedKind& kind, UnitSystem units)
     };
     const auto mix = phrase("mix at %1 to %2", whole(kind.germ_best_low), whole(kind.germ_best_high)) +
                      (units.fahrenheit() ? " \u00b0F" : " \u00b0C");
-    const auto apart = kind.spacing_cm.high > kind.spacing_cm.low
-                           ? phrase("%1 to %2 cm apart", number(kind.spacing_cm.low, 0), number(kind.spacing_cm.high, 0))
-                           : phrase("%1 cm apart", number(kind.spacing_cm.low, 0));
-    return text + "; " + mix + "; " + apart + ".";
+    return text + "; " + mix + "; " + apart(kind.spacing_cm, units) + ".";
 }
 
 std::vector<std::string> sowing_notes(const plan::SowingPlan& plan, UnitSystem units)

@@ -7,20 +7,25 @@
 namespace lathhouse::words {
 namespace {
 
+/// Empty where no leaf freezes.
 std::string leaf_frost(plan::LeafFrost frost, const plan::NightAhead& ahead)
 {
     // Leaves in the open can be 5 K below the air; where that is above the dew point nothing white forms.
     const bool dry = ahead.dew_point && ahead.forecast &&
                      ahead.forecast->low - *ahead.dew_point > KelvinDelta::from_kelvins(5.0);
-    const std::string what = dry ? "leaves may freeze, without white frost in such dry air"
-                                 : "frost on leaves though the air stays above freezing";
     switch (frost) {
     case plan::LeafFrost::None:
         return {};
     case plan::LeafFrost::IfClearAndCalm:
-        return "; if it turns clear and calm, " + what + ": cover it or bring it under a roof";
+        return dry ? phrase("if it turns clear and calm, leaves may freeze, without white frost in such dry air: cover it or bring "
+                            "it under a roof")
+                   : phrase("if it turns clear and calm, frost on leaves though the air stays above freezing: cover it or bring it "
+                            "under a roof");
     case plan::LeafFrost::Likely:
-        return "; clear and calm, so " + what + ": cover it or bring it under a roof";
+        return dry ? phrase("clear and calm, so leaves may freeze, without white frost in such dry air: cover it or bring it under "
+                            "a roof")
+                   : phrase("clear and calm, so frost on leaves though the air stays above freezing: cover it or bring it under a "
+                            "roof");
     }
     return {};
 }
@@ -36,9 +41,30 @@ const char* unit(UnitSystem units)
     return !units.fahrenheit() ? "\u202F°C" : "\u202F°F";
 }
 
-std::string line_in_words(Celsius line, UnitSystem units)
+std::string why_of_chances(const plan::PlantNight& night, const plants::ColdLines& lines, UnitSystem units)
 {
-    return "a night at or below " + temperature(line, units);
+    const auto damage = chance(night.damage);
+    const auto line = temperature(lines.damage_begins, units);
+    switch (night.reason) {
+    case plan::NightReason::WithinRisk:
+        return phrase("%1 for a night at or below %2, where damage begins: within the risk", damage, line);
+    case plan::NightReason::DamageLikely:
+        return phrase("%1 for a night at or below %2, where damage begins", damage, line);
+    case plan::NightReason::DeathLikely:
+        return phrase("%1 for a night at or below %2, which can kill it", chance(night.lethal), temperature(lines.lethal, units));
+    case plan::NightReason::RoomHolds:
+        return phrase("indoors; by the room's logged lows %1 for a night at or below %2", damage, line);
+    case plan::NightReason::RoomTooCold:
+        return phrase("indoors, and by the room's logged lows %1 for a night at or below %2, where damage begins: find it a warmer "
+                      "room",
+                      damage, line);
+    }
+    return {};
+}
+
+bool is_indoors(plan::NightReason reason)
+{
+    return reason == plan::NightReason::RoomHolds || reason == plan::NightReason::RoomTooCold;
 }
 
 } // namespace
@@ -46,24 +72,9 @@ std::string line_in_words(Celsius line, UnitSystem units)
 std::string why(const plan::PlantNight& night, const plan::NightAhead& ahead,
                 const home::Household& household, UnitSystem units)
 {
-    const auto& lines = household.plant(night.plant)->lines;
-    const auto damage = chance(night.damage) + " for " + line_in_words(lines.damage_begins, units);
-    const auto frost = leaf_frost(night.leaf_frost, ahead);
-    switch (night.reason) {
-    case plan::NightReason::WithinRisk:
-        return damage + ", where damage begins: within the risk" + frost;
-    case plan::NightReason::DamageLikely:
-        return damage + ", where damage begins" + frost;
-    case plan::NightReason::DeathLikely:
-        return chance(night.lethal) + " for " + line_in_words(lines.lethal, units) + ", which can kill it" +
-               frost;
-    case plan::NightReason::RoomHolds:
-        return "indoors; by the room's logged lows " + damage;
-    case plan::NightReason::RoomTooCold:
-        return "indoors, and by the room's logged lows " + damage +
-               ", where damage begins: find it a warmer room";
-    }
-    return {};
+    const auto text = why_of_chances(night, household.plant(night.plant)->lines, units);
+    const auto frost = is_indoors(night.reason) ? std::string{} : leaf_frost(night.leaf_frost, ahead);
+    return frost.empty() ? text : phrase("%1; %2", text, frost);
 }
 
 std::string room_remark(const plan::RoomRemark& remark, const home::Household& household, UnitSystem units)

@@ -1,3 +1,4 @@
+#include "app/cli/long_work.h"
 #include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
@@ -86,6 +87,19 @@ TEST_F(BackupCommands, AnInterruptLeavesNothing)
     EXPECT_TRUE(WIFEXITED(status));
     EXPECT_EQ(WEXITSTATUS(status), 7);
     EXPECT_TRUE(fs::is_empty(folder() / "kept"));
+}
+
+TEST(LongWorks, GoOnOverAHangUpWhereTheyWereStartedToIgnoreIt)
+{
+    const auto before = std::signal(SIGHUP, SIG_IGN); // As by nohup.
+    {
+        const LongWork work{"Testing"};
+        std::raise(SIGHUP);
+        EXPECT_FALSE(LongWork::stop_asked());
+        std::raise(SIGINT);
+        EXPECT_TRUE(LongWork::stop_asked());
+    }
+    std::signal(SIGHUP, before);
 }
 
 } // namespace

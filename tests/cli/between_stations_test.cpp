@@ -39,6 +39,15 @@ TEST(FrostAtAPlace, IsFromMonthlyFiguresWhereThereAreNoDailyRecords)
     EXPECT_EQ(ran.json().at("method"), "monthly");
 }
 
+TEST(StationsInUse, GiveTheYearsOfAllOfThem)
+{
+    // At New York the first station's record ends a year before the others'.
+    const std::vector<std::string> chance{"chance", "--at", "40.7,-74.0", "--threshold", "0", "--from", "2027-05-01", "--to", "2027-05-02"};
+    const auto base = run_command(with(chance, {"--json"})).json().at("attribution").at("base").get<std::string>();
+    EXPECT_EQ(base, "1991-2018");
+    EXPECT_THAT(run_command(chance).out, testing::HasSubstr("1991\u20132018"));
+}
+
 struct Face {
     const char* name;
     std::vector<std::string> arguments;

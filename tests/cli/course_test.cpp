@@ -1,9 +1,13 @@
 #include "tests/cli/with_demonstration.h"
 
+#include "app/cli/household_facts.h"
 #include "core/journal/household_store.h"
+#include "core/plan/pest_course.h"
+#include "core/plan/spot_warmth.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 
 namespace lathhouse::cli {
 namespace {
@@ -82,7 +86,8 @@ TEST_F(CourseCommand, ErrorsAreOneSentence)
 {
     for (const auto& command : std::vector<std::vector<std::string>>{
              {"course", "--pest", "dragon"}, {"course", "--plant", "999"}, {"after-cold", "--plant", "999"},
-             {"after-cold", "--plant", "1"}, {"damage", "--plant", "999"}}) {
+             {"after-cold", "--plant", "1"}, {"damage", "--plant", "999"}, {"damage", "--plant", "1", "--days", "3"},
+             {"damage", "--plant", "1", "--wet", "yes"}}) {
         const auto ran = ask(command);
         EXPECT_NE(ran.status, 0);
         EXPECT_TRUE(is_one_clear_error(ran)) << ran.out << ran.err;
@@ -106,6 +111,54 @@ TEST_F(CourseCommand, ColdNightsThatWereLoggedHaveTheirPrognosis)
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_NE(ran.json()["outcome"], "nothing");
     EXPECT_EQ(ran.json()["nights"][0]["course"], "hours");
+}
+
+/// The same in June, when plants stand outdoors.
+class CourseInSummer : public WithDemonstration {
+protected:
+    CourseInSummer() : WithDemonstration("2026-06-10") {}
+};
+
+TEST_F(CourseInSummer, RunsByWhatTheThermometersTaughtAsTheRoundDoes)
+{
+    const Globals globals{.home = home(), .home_given = true, .today = calendar::Date{2026, 6, 10}};
+    auto facts = household_facts(globals);
+    ASSERT_TRUE(facts);
+    const auto& plants = facts->as_told.plants;
+    const auto outdoors = std::ranges::find_if(plants, [&](const home::Plant& one) {
+        return one.spot && home::is_outdoors(facts->as_told.spot(*one.spot)->kind);
+    });
+    ASSERT_NE(outdoors, plants.end());
+    const home::Plant plant = *outdoors;
+    std::vector<home::Reading> readings; // Of a spot that is far warmer than its kind would have it.
+    for (int ago = 1; ago <= 40; ++ago) {
+        const auto night = globals.today - calendar::Days{ago};
+        readings.push_back({*plant.spot, night, Celsius::from_degrees(22.0), {}, {}, {}, calendar::start_of_day_utc(night), ""});
+    }
+    const home::Event find{.plant = plant.id,
+                           .kind = home::EventKind::PestFound,
+                           .spot = {},
+                           .happened = globals.today,
+                           .entered = calendar::start_of_day_utc(globals.today),
+                           .note = "",
+                           .details = {{"pest", "mealybug"}, {"amount", "many"}}};
+    {
+        auto store = journal::HouseholdStore::open(home());
+        ASSERT_TRUE(store);
+        ASSERT_TRUE(store->record(std::span<const home::Reading>{readings}));
+        ASSERT_TRUE(store->record(std::span{&find, 1}));
+    }
+    facts = household_facts(globals);
+    ASSERT_TRUE(facts);
+    const auto household = facts->household();
+    const home::SpotClimate spots{household, facts->climate, facts->log};
+    const auto plan = plan::plan_pest_courses(household, facts->events, plan::warmth_of(spots), globals.today);
+    const auto course = std::ranges::find(plan.courses, plant.id, &plan::Course::plant);
+    ASSERT_NE(course, plan.courses.end());
+    ASSERT_TRUE(course->clear_not_before);
+    const auto json = ask({"course", "--plant", std::to_string(plant.id), "--json"}).json();
+    ASSERT_EQ(json["courses"].size(), 1U);
+    EXPECT_EQ(json["courses"][0]["clear_not_before"], calendar::to_text(*course->clear_not_before));
 }
 
 TEST(CourseCommandAlone, ShowsThePestWithoutAHousehold)

@@ -151,7 +151,7 @@ TEST_F(GrowingCommands, RefuseWhatTheyCannotAnswer)
         {"feeding", "--lamp-hours", "25"},     {"feeding", "--lamp-ppfd", "50"},
         {"feeding", "--water", "wet"},         {"water", "--plant", "99"},
         {"water", "--days", "0"},              {"water", "--days", "400"},
-        {"feeding", "--lamp-hours=-1"}};
+        {"feeding", "--lamp-hours=-1"},        {"feeding", "--lamp-hours", "nan"}};
     for (const auto& arguments : wrong) {
         const auto ran = home(arguments);
         EXPECT_NE(ran.status, 0) << arguments.back();

@@ -67,6 +67,19 @@ TEST_F(Journal, PinsAreUndoneInTheOrderOfEntry)
     EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 1) << "the one on those nights is left";
 }
 
+TEST_F(Journal, SaysOfAPlantThatNothingOfThatIsThere)
+{
+    ASSERT_EQ(ask({"add", "plant", "Citrus limon", "--name", "New lemon"}).status, 0);
+    for (const auto& command : std::vector<std::vector<std::string>>{{"log", "show", "--plant", "New lemon", "--kind", "fed"},
+                                                                     {"list", "measurements", "--plant", "New lemon"},
+                                                                     {"list", "photos", "--plant", "New lemon"},
+                                                                     {"list", "readings", "--spot", "1"}}) {
+        const auto ran = ask(command);
+        EXPECT_EQ(ran.status, 0) << ran.err;
+        EXPECT_NE(ran.out.find(" that"), std::string::npos) << command[1] << ": " << ran.out;
+    }
+}
+
 struct RefusedCase {
     const char* name;
     std::vector<std::string> command;
@@ -92,6 +105,9 @@ INSTANTIATE_TEST_SUITE_P(
         RefusedCase{"Tomorrow", {"log", "event", "watered", "--plant", "2", "--date", "2026-09-11"}, 2},
         RefusedCase{"NamelessPest", {"log", "event", "pest_found", "--plant", "2"}, 2},
         RefusedCase{"DetailWithoutEquals", {"log", "event", "fed", "--plant", "2", "--detail", "100"}, 2},
+        RefusedCase{"DetailTwice",
+                    {"log", "event", "pest_found", "--plant", "2", "--detail", "pest=mealybug", "--detail", "pest=thrips"},
+                    2},
         RefusedCase{"UnknownPlantKind", {"add", "plant", "Triffid"}, 1},
         RefusedCase{"LethalAboveSafe", {"add", "plant", "lemon", "--lethal", "9", "--safe-night", "4"}, 2},
         RefusedCase{"NoVolume", {"add", "plant", "lemon", "--litres", "0"}, 2},
@@ -103,6 +119,11 @@ INSTANTIATE_TEST_SUITE_P(
                     {"add", "spot", "Cellar", "--kind", "indoors", "--capacity", "1", "--light-summer", "0",
                      "--light-winter", "0", "--winter=-400"},
                     2},
+        RefusedCase{"RoomWithoutATemperature",
+                    {"add", "spot", "Cellar", "--kind", "indoors", "--capacity", "1", "--light-summer", "0",
+                     "--light-winter", "0", "--winter", "nan"},
+                    2},
+        RefusedCase{"RiskThatIsNoNumber", {"export", "sheet", "year", "/no/such/folder/year.pdf", "--risk", "nan"}, 2},
         RefusedCase{"PinBackwards", {"pin", "Lemon", "1", "--from", "2027-02-01", "--to", "2027-01-01"}, 2}),
     [](const auto& row) { return std::string{row.param.name}; });
 

@@ -1,3 +1,4 @@
+#include "app/cli/all_commands.h"
 #include "app/cli/folder_warning.h"
 #include "tests/cli/with_demonstration.h"
 
@@ -103,6 +104,9 @@ TEST_F(MeasurementCommands, SayWhatIsWrong)
           Case{{"log", "measurement", "height", "35", "--plant", "3", "--time", "25:00"}, 2, "time of day"},
           Case{{"log", "measurement", "height", "35", "--plant", "3", "--zone", "Asia/Tokyo"}, 2, "--time"},
           Case{{"log", "measurement", "height", "35", "--plant", "3", "--time", "08:00", "--zone", "Moon"}, 1, "Moon"},
+          Case{{"log", "measurement", "height", "35", "--plant", "3", "--time", "23:00", "--zone", "Pacific/Honolulu"},
+               2,
+               "after today at home"},
           Case{{"log", "measurement", "height", "35", "--plant", "3", "--photo", "abc"}, 2, "SHA-256"},
           Case{{"log", "measurement", "height", "35", "--plant", "3", "--litres", "-1"}, 2, "pot"},
           Case{{"log", "event", "died", "--spot", "5"}, 2, "which plant"},
@@ -166,6 +170,24 @@ TEST(FolderWarning, IsSaidOfWhatIsNotThisMachinesDisk)
     EXPECT_FALSE(folder_warning(journal::FolderKind::Local, "/plants"));
     EXPECT_NE(folder_warning(journal::FolderKind::Network, "/plants")->find("network drive"), std::string::npos);
     EXPECT_NE(folder_warning(journal::FolderKind::UserSpace, "/plants")->find("synced"), std::string::npos);
+}
+
+TEST(FolderWarning, IsForCommandsThatWriteIntoTheHousehold)
+{
+    const auto writes = [](const char* line) {
+        CLI::App program;
+        Commands commands{program};
+        add_all(commands);
+        program.parse(line);
+        return writes_into_household(program);
+    };
+    for (const char* line : {"add plant Lemon", "log undo", "pin 1 2", "unpin 1", "round done 1", "place remove", "moves --accept",
+                             "tonight --low 3 --keep", "photo leaf.jpg --plant 1"}) {
+        EXPECT_TRUE(writes(line)) << line;
+    }
+    for (const char* line : {"list plants", "round", "place", "moves", "tonight --low 3", "photo leaf.jpg", "check"}) {
+        EXPECT_FALSE(writes(line)) << line;
+    }
 }
 
 } // namespace

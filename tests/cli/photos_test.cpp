@@ -136,6 +136,16 @@ TEST_F(Photos, MeasuredForAPlantBecomeMeasurements)
     EXPECT_TRUE(is_one_clear_error(nothing)) << nothing.err;
 }
 
+TEST_F(Photos, MeasuredOnADayToComeAreNotKept)
+{
+    make_home();
+    const auto ran = run_command({"--home", home(), "--on", "2026-05-01", "photo", file("phone.jpg"), "--outline",
+                                  "10,10,100,10,100,100,10,100", "--plant", "1"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
+    EXPECT_NE(ran.err.find("2026-05-30"), std::string::npos) << ran.err;
+}
+
 TEST_F(Photos, AreAddedListedShownAndExported)
 {
     make_home();
@@ -212,6 +222,7 @@ TEST_F(Photos, StandBesideEachOtherInOnePicture)
     ASSERT_EQ(strip.status, 0) << strip.err;
     EXPECT_EQ(strip.json()["photos"].size(), 2U);
     EXPECT_TRUE(photo::read_facts(photo::read_bytes(file("strip.png")).value(), "strip"));
+    EXPECT_TRUE(with_home({"export", "strip", file("one.png"), "--plant", plant, "--count", "1"}).out.starts_with("Wrote 1 photo to "));
     EXPECT_EQ(with_home({"export", "strip", file("strip.gif"), "--plant", plant}).status, 2);
     EXPECT_EQ(with_home({"export", "comparison", file("x.jpg"), "--photo", "1"}).status, 2);
 }
@@ -233,7 +244,10 @@ TEST_F(Photos, WrongRequestsAreSaidInOneLine)
                                                                        {"add", "photos", file("plain.png"), "--plant", "no such"},
                                                                        {"add", "photos", file("plain.png"), "--last-plant"},
                                                                        {"add", "photos", file("plain.png"), "--taken", "May"},
-                                                                       {"add", "photos", file("plain.png"), "--watch"}}) {
+                                                                       {"add", "photos", file("plain.png"), "--watch"},
+                                                                       {"add", "photos", std::string(5000, 'x'), "--watch"},
+                                                                       {"add", "photos", std::string(5000, 'x')},
+                                                                       {"add", "photos", file("plain.png"), "--every", "nan"}}) {
         const auto ran = with_home(arguments);
         EXPECT_NE(ran.status, 0) << arguments.back();
         EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;

@@ -1,8 +1,10 @@
 #include "app/words/phrase.h"
 
 #include "app/words/table_words.h"
+#include "app/words/tonight_words.h"
 #include "app/words/words.h"
 #include "core/base/csv.h"
+#include "core/home/demonstration.h"
 #include "core/home/history.h"
 #include "core/home/measurement.h"
 #include "core/plan/care_lines.h"
@@ -40,6 +42,37 @@ protected:
     }
     void TearDown() override { speak_to({}); }
 };
+
+/// Somebody to whom every sentence is said in brackets.
+class BracketReader : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        speak_to({.language = "de", .phrase = [](const char* source) { return "[" + std::string{source} + "]"; }, .decimal_mark = ','});
+    }
+    void TearDown() override { speak_to({}); }
+};
+
+TEST_F(BracketReader, IsToldWhyAPlantComesInInItsOwnLanguage)
+{
+    const auto demonstration = home::demonstration({.today = calendar::Date{2027, 4, 1}});
+    ASSERT_TRUE(demonstration);
+    const plan::NightAhead dry{.night = calendar::Date{2027, 4, 2},
+                               .forecast = climate::ForecastLow{Celsius::from_degrees(3.0), 1},
+                               .weather = {},
+                               .dew_point = Celsius::from_degrees(-9.0)};
+    const plan::NightAhead damp{.night = calendar::Date{2027, 4, 2}, .forecast = {}, .weather = {}, .dew_point = {}};
+    for (const auto reason : {plan::NightReason::WithinRisk, plan::NightReason::DamageLikely, plan::NightReason::DeathLikely,
+                              plan::NightReason::RoomHolds, plan::NightReason::RoomTooCold}) {
+        for (const auto frost : {plan::LeafFrost::None, plan::LeafFrost::IfClearAndCalm, plan::LeafFrost::Likely}) {
+            for (const auto& ahead : {dry, damp}) {
+                const plan::PlantNight night{1, 1, Probability::literal(0.1), Probability::literal(0.01), false, reason, frost};
+                const auto said = why(night, ahead, demonstration->household, UnitSystem::Metric);
+                EXPECT_TRUE(said.starts_with('[') && said.ends_with(']')) << said;
+            }
+        }
+    }
+}
 
 TEST(Phrase, StandsAsInTheSourceWhereNobodyElseReads)
 {

@@ -188,6 +188,7 @@ TEST_F(Tonight, RefusesWrongUse)
         {"tonight", "--low", "nan"},
         {"tonight", "--low", "1", "--forecast", "x.csv"},
         {"tonight", "--sky", "clear"},
+        {"tonight", "--keep"},
         {"tonight", "--low", "1", "--risk", "80"},
         {"tonight", "--low", "1", "--sky", "blue"},
         {"tonight", "--forecast", "x.csv", "--columns", "low_c"},
@@ -327,6 +328,16 @@ TEST_F(Tonight, AKeptForecastAnswersWithoutBeingTypedAgain)
     const auto again = ask({"tonight", "--json"});
     ASSERT_EQ(again.status, 0) << again.err;
     EXPECT_EQ(again.json(), ask({"tonight", "--low", "3", "--low", "5", "--json"}).json());
+}
+
+TEST_F(Tonight, AForecastOfADayToComeIsNotKept)
+{
+    const auto lows = file("lows.csv", "date,low_c,issued\n2026-09-11,3,2026-09-10\n2026-09-12,3,2026-09-11\n");
+    ASSERT_EQ(ask({"tonight", "--forecast", lows}).status, 0);
+    const auto ran = ask({"tonight", "--forecast", lows, "--keep"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_TRUE(is_one_clear_error(ran)) << ran.err;
+    EXPECT_EQ(ask({"tonight"}).status, 2) << "nothing was kept";
 }
 
 TEST_F(Tonight, ARoomsLoggedLowsAreHeldAgainstItsPlants)

@@ -2,6 +2,7 @@
 #include "app/models/word_form.h"
 #include "app/words/course_words.h"
 #include "app/words/spray_words.h"
+#include "core/plan/chemical_damage.h"
 #include "core/plants/pest.h"
 #include "tests/models/page_fixtures.h"
 
@@ -352,6 +353,31 @@ TEST_F(AskModelTest, DamageIsWrittenWithAllThatIsKnownAndAnsweredFromTheJournal)
     fill("Which, of those in the journal", "1"); // Another.
     EXPECT_EQ(at("What was sprayed", "value"), "");
     EXPECT_TRUE(model.canWrite());
+}
+
+TEST_F(AskModelTest, DamageToldAnewKeepsWhatTheFormDoesNotAskAndWhatWasNotTouched)
+{
+    const auto& signs = plan::DamageTable::built_in().signs();
+    ASSERT_EQ(signs[0].group, signs[1].group);
+    const std::string seen = signs[1].key + ";" + signs[0].key; // In another order than the form has them.
+    const auto happened = kShownToday - calendar::Days{9};
+    ASSERT_TRUE(plants.keep({.events = {{.plant = plant, .kind = home::EventKind::ChemicalDamage, .spot = {}, .happened = happened,
+                                         .entered = calendar::start_of_day_utc(happened), .note = "the neighbour sprayed",
+                                         .details = {{"product", "glyphosate"}, {"signs", seen}, {"first_signs_days", "2.5"},
+                                                     {"wind", "west"}}}},
+                             .measurements = {}},
+                            "logged"));
+    wait_for(plants);
+    ask(AskModel::Damage);
+    EXPECT_EQ(model.whyNot(), "As the journal has it.");
+    fill("What was sprayed", "dicamba");
+    model.write();
+    wait_for(plants);
+    const auto event = household->facts().events.back();
+    EXPECT_EQ(event.detail("product"), "dicamba");
+    EXPECT_EQ(event.detail("first_signs_days"), "2.5");
+    EXPECT_EQ(event.note, "the neighbour sprayed");
+    EXPECT_EQ(event.detail("wind"), "west");
 }
 
 TEST_F(AskModelTest, ASprayWaitsForOpenQuestionsAndNeverBreaksALabel)

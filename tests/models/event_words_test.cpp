@@ -1,6 +1,7 @@
 #include "app/models/event_words.h"
 
 #include "app/models/typed_path.h"
+#include "app/words/phrase.h"
 #include "tests/models/page_fixtures.h"
 
 #include <QTemporaryDir>
@@ -40,6 +41,15 @@ TEST(EntryWords, NameThePlantBeforeWhatHappenedToIt)
     EXPECT_EQ(said_back(entered(home::EventKind::Isolated, {}, plant.id)), plant.name + ": set apart, 16 May 2026");
     const home::PhotoChange photo{home::PhotoChangeKind::Assigned, {7}, plant.id, "lemon.jpg", kShownToday, {}};
     EXPECT_EQ(said_back(photo), "the photograph lemon.jpg of 16 May 2026 shows " + plant.name);
+}
+
+TEST(EventWords, NameAProductOfTheTableInTheReadersLanguage)
+{
+    const auto damage = entered(home::EventKind::ChemicalDamage, {{"product", "glyphosate"}});
+    EXPECT_EQ(event_words(damage, plain_facts().as_told), "damage by glyphosate");
+    words::speak_to({.language = "de", .phrase = {}, .decimal_mark = ','});
+    EXPECT_EQ(event_words(damage, plain_facts().as_told), "damage by Glyphosat");
+    words::speak_to({});
 }
 
 TEST(EntryWords, AreTheHouseholdsOwnForAChangeOfIt)

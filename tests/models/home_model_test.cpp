@@ -114,7 +114,7 @@ TEST_F(HomeModelTest, LoggedNightIsReadBackAndTheSameNightReplaces)
     wait_for(model);
     EXPECT_TRUE(model.error().isEmpty());
     EXPECT_EQ(model.nights()->rowCount(), before + 1);
-    EXPECT_TRUE(model.said().contains("takes its place"));
+    EXPECT_TRUE(model.said().contains("takes its place; Undo above the pages takes it back")) << model.said().toStdString();
     EXPECT_TRUE(model.logNight("4.0", 1));
     wait_for(model);
     EXPECT_EQ(model.nights()->rowCount(), before + 1);

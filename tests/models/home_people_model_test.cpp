@@ -1,6 +1,8 @@
 #include "app/models/home_people_model.h"
 #include "app/models/household_year.h"
+#include "core/home/new_plant.h"
 #include "core/journal/demonstration_folder.h"
+#include "core/plants/plant_kind.h"
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
@@ -239,6 +241,32 @@ TEST(HomePeopleModel, InAFolderSurvivesTheWindowAndKnowsWhatCameBetween)
     wait_for(model);
     EXPECT_TRUE(model.error().contains("something else was written", Qt::CaseInsensitive)) << model.error().toStdString();
     EXPECT_EQ(model.members()->rowCount(), 0);
+}
+
+TEST(HomePeopleModel, AtASpotMarkedByHandEverythingThatHurtsIsShown)
+{
+    auto facts = plain_facts();
+    for (auto& spot : facts.as_told.spots) {
+        spot.in_reach = false;
+    }
+    const auto kinds = plants::PlantReference::built_in().kinds();
+    const auto irritant = std::ranges::find_if(kinds, [](const plants::PlantKind& kind) {
+        return kind.to_people == plants::Toxicity::Irritant && !home::is_hazardous(kind);
+    });
+    ASSERT_NE(irritant, kinds.end());
+    auto& plant = facts.as_told.plants.front();
+    plant.kind = irritant->botanical_name;
+    plant.hazardous = false;
+    const auto spot = std::ranges::find(facts.as_told.spots, *plant.spot, &home::Spot::id);
+    spot->in_reach = true;
+    HomePeopleModel model(people_in_memory(std::make_shared<MemoryHousehold>(facts)), british_look());
+    model.start();
+    wait_for(model);
+    QStringList shown;
+    for (int row = 0; row < model.harms()->rowCount(); ++row) {
+        shown.append(model.harms()->at(row, "plant").toString());
+    }
+    EXPECT_TRUE(shown.contains(text(plant.name))) << model.line().toStdString();
 }
 
 } // namespace

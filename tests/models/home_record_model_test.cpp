@@ -160,6 +160,22 @@ TEST_F(HomeRecordModelTest, HeightIsOfTheShownUnit)
     EXPECT_TRUE(model->months()->at(0, "lowApart").toString().endsWith("°F"));
 }
 
+TEST_F(HomeRecordModelTest, FeetAreOfTheMeasuresNotOfTheDegrees)
+{
+    EXPECT_FALSE(model->feet());
+    const auto look = british_look();
+    look.words.shown_units().show_measures(Units::Us);
+    model = std::make_unique<HomeRecordModel>(record_in_folder(home(), shipped_climate_at), look);
+    model->start();
+    wait_for(*model);
+    EXPECT_EQ(model->unit(), "°C");
+    EXPECT_TRUE(model->feet());
+    model->take(file("porch.csv", climate::sample_table(2005, 2020)), 0, kColumns, {}, "500", true);
+    wait_for(*model);
+    ASSERT_NE(kept(), nullptr) << model->error().toStdString();
+    EXPECT_NEAR(kept()->elevation.metres(), 152.4, 1e-9);
+}
+
 TEST_F(HomeRecordModelTest, ARecordKeptElsewhereHasItsOwnPosition)
 {
     const auto path = file("porch.csv", climate::sample_table(2005, 2020));

@@ -70,6 +70,21 @@ TEST_F(MendModelTest, PlantsAreAddedTakenBackAndDoneAgain)
     EXPECT_EQ(now_there().plants.size(), before + 2);
 }
 
+TEST_F(MendModelTest, AnotherPlantTakenOffTheListLeavesTheSameOneChosen)
+{
+    model.addPlants();
+    opened();
+    auto& form = *model.plants();
+    for (const char* kind : {"Ocimum basilicum", "Ficus carica", "Citrus limon"}) {
+        form.setFind(QString::fromLatin1(kind));
+        form.pick(0);
+    }
+    form.setCurrent(1);
+    const QString chosen = form.currentName();
+    form.fewer(0);
+    EXPECT_EQ(form.currentName(), chosen);
+}
+
 TEST_F(MendModelTest, ASpotIsAddedChangedAndTakenOff)
 {
     model.addSpots();
@@ -166,6 +181,85 @@ TEST_F(MendModelTest, ThePlaceIsChanged)
     EXPECT_NEAR(now_there().place.position.longitude.degrees(), 15.44, 1e-9);
     turn(journal::HouseholdStore::Direction::Undo);
     EXPECT_NEAR(now_there().place.position.longitude.degrees(), 20.8, 1e-9);
+}
+
+TEST_F(MendModelTest, APlaceIsKeptOnlyOnceItIsKnownWhatItGives)
+{
+    const auto before = now_there().place;
+    model.editPlace();
+    opened();
+    wait_until_still(*model.place());
+    model.place()->setZone(QStringLiteral("Pacific/Easter"));
+    model.place()->setFind(QStringLiteral("-48.88, -123.39")); // No land, and no station, within 2600 km.
+    model.keep();
+    wait_until_still(*model.place());
+    wait_until_still(model);
+    EXPECT_EQ(model.form(), MendModel::EditPlace);
+    EXPECT_EQ(model.error(), model.place()->givenTrouble());
+    EXPECT_NE(model.error(), QString{});
+    EXPECT_NEAR(now_there().place.position.longitude.degrees(), before.position.longitude.degrees(), 1e-9);
+    model.place()->setFind(QStringLiteral("47.07, 15.44"));
+    model.keep();
+    wait_until_still(*model.place());
+    wait_until_still(model);
+    EXPECT_EQ(model.form(), MendModel::None) << model.error().toStdString();
+    EXPECT_NEAR(now_there().place.position.longitude.degrees(), 15.44, 1e-9);
+}
+
+TEST_F(MendModelTest, AnotherPlaceHasItsOwnNameHeightAndZone)
+{
+    const auto before = now_there().place;
+    ASSERT_TRUE(before.elevation);
+    model.editPlace();
+    opened();
+    wait_until_still(*model.place());
+    auto& form = *model.place();
+    const auto is_as_before = [&] {
+        const auto place = form.place();
+        ASSERT_TRUE(place);
+        EXPECT_EQ(place->name, before.name);
+        EXPECT_EQ(place->time_zone, before.time_zone);
+        EXPECT_EQ(place->elevation, before.elevation);
+    };
+    is_as_before();
+    form.setFind(QStringLiteral("Sydney"));
+    wait_until_still(form);
+    ASSERT_GT(form.found()->count(), 0);
+    form.choose(0);
+    wait_until_still(form);
+    EXPECT_EQ(form.name(), "Sydney");
+    EXPECT_EQ(form.zone(), "Australia/Sydney");
+    EXPECT_NE(form.place()->elevation, before.elevation);
+    // Back, and a little beside it: what was told of it stays.
+    form.setLatitude(QString::number(before.position.latitude.degrees() + 0.01));
+    form.setLongitude(QString::number(before.position.longitude.degrees()));
+    wait_until_still(form);
+    is_as_before();
+    form.setZone(QStringLiteral("Europe/London"));
+    form.setFind(QStringLiteral("-33.87, 151.21"));
+    wait_until_still(form);
+    EXPECT_EQ(form.zone(), "Europe/London") << "as it was typed";
+}
+
+TEST_F(MendModelTest, APotThatWasNotTouchedKeepsItsVolumeAndWeight)
+{
+    auto plant = now_there().plants.front();
+    plant.pot_volume = Litres::from_litres(9.0);
+    plant.pot_kilograms = 7.0;
+    for (const auto units : {Units::Metric, Units::Us}) {
+        PlantForm form(british_words(units));
+        form.fill(plant, now_there(), {});
+        EXPECT_EQ(form.plant().pot_volume, plant.pot_volume) << form.property("volume").toString().toStdString();
+        EXPECT_EQ(form.plant().pot_kilograms, plant.pot_kilograms);
+    }
+    plant.pot_kilograms = 1200.0;
+    PlantForm form(british_words());
+    form.fill(plant, now_there(), {});
+    EXPECT_EQ(form.property("weight"), "1200") << "a mark between thousands is read as a point";
+    form.setProperty("volume", QString{});
+    form.setProperty("weight", QStringLiteral("1300"));
+    EXPECT_EQ(form.plant().pot_volume, std::nullopt);
+    EXPECT_EQ(form.plant().pot_kilograms, 1300.0);
 }
 
 TEST_F(MendModelTest, ALotIsAddedAndTakenBack)

@@ -1,8 +1,10 @@
+#include "app/models/gone_in_memory.h"
 #include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "core/journal/household_store.h"
 #include "tests/models/page_fixtures.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <span>
@@ -145,6 +147,16 @@ TEST_F(PlantsInFolder, ADivisionMakesItsPiecesAndIsTakenBackWhole)
     EXPECT_EQ(store().load()->plant_called("Left half"), nullptr);
     ASSERT_TRUE(door.bring_back(entries, kEntered));
     EXPECT_NE(store().load()->plant_called("Left half"), nullptr);
+}
+
+TEST(PlantsInMemory, ThePiecesOfADivisionTakeNoNumberOfAPlantThatIsGone)
+{
+    auto facts = plain_facts();
+    const auto last = std::ranges::max(facts.as_told.plants, {}, &home::Plant::id).id;
+    const auto parent = facts.as_told.plants.front().id;
+    ASSERT_TRUE(happen_in_memory(facts, {last, home::EventKind::Died, {}, kShownToday, kEntered, ""}));
+    ASSERT_TRUE(happen_in_memory(facts, {parent, home::EventKind::Divided, {}, kShownToday, kEntered, "", {{"into", "Left half"}}}));
+    EXPECT_GT(facts.as_told.plant_called("Left half")->id, last);
 }
 
 TEST(PlantsInMemory, FollowTheHouseholdOfTheOtherPages)

@@ -241,6 +241,24 @@ TEST_F(PlantsModelTest, MovePutsThePlantOnAnotherShelf)
     EXPECT_NE(text(household->facts().as_told.spot(*household->facts().as_told.plant(id)->spot)->name), spot);
 }
 
+TEST_F(PlantsModelTest, APoisonousPlantThatMovesWithinReachIsSpokenOf)
+{
+    const auto home = household->facts().as_told;
+    const auto poisonous = std::ranges::find_if(home.plants, [](const home::Plant& plant) { return plant.hazardous; });
+    const auto reached = std::ranges::find_if(
+        home.spots, [&](const home::Spot& spot) { return spot.in_reach && spot.id != poisonous->spot; });
+    const auto harmless = std::ranges::find_if(
+        home.plants, [&](const home::Plant& plant) { return !plant.hazardous && plant.spot != reached->id; });
+    ASSERT_NE(reached, home.spots.end());
+    const int spot = static_cast<int>(reached - home.spots.begin());
+    for (const auto& plant : {*poisonous, *harmless}) {
+        model.openId(plant.id);
+        ASSERT_TRUE(model.moveTo(spot)) << model.error().toStdString();
+        wait_for(model);
+        EXPECT_EQ(model.said().contains(text(plant.name) + " is poisonous or spiny"), plant.hazardous) << model.said().toStdString();
+    }
+}
+
 TEST_F(PlantsModelTest, ListsKeepTheRulesOfModels)
 {
     QAbstractItemModelTester shelves(model.shelves(), QAbstractItemModelTester::FailureReportingMode::Fatal);

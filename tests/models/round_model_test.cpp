@@ -247,6 +247,26 @@ TEST(RoundModel, TickThatCannotBeWrittenIsTakenOff)
 }
 
 /// The round of a household in a folder.
+TEST(RoundModel, WhatIsTakenBackElsewhereIsDueAgain)
+{
+    const auto household = std::make_shared<MemoryHousehold>(facts());
+    RoundModel model(round_in_memory(household), look());
+    model.start();
+    wait_for(model);
+    for (const bool told : {true, false}) {
+        model.tick(0);
+        wait_for(model);
+        ASSERT_TRUE(role(model, 0, RoundModel::DoneRole).toBool());
+        ASSERT_TRUE(household->take_back_last());
+        if (told) {
+            model.forget();
+        }
+        model.reload();
+        wait_for(model);
+        EXPECT_FALSE(role(model, 0, RoundModel::DoneRole).toBool()) << told;
+    }
+}
+
 class RoundInFolder : public testing::Test {
 protected:
     RoundInFolder()

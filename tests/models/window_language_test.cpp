@@ -91,5 +91,15 @@ TEST(TypedNumbers, MayHaveTheirUnitBehindAndNothingElse)
     }
 }
 
+TEST(TypedNumbers, AreReadAsTheyWerePutIntoAField)
+{
+    for (const auto language : {QLocale::English, QLocale::German, QLocale::Spanish, QLocale::French}) {
+        const YearWords words(Units::Metric, QLocale(language));
+        EXPECT_EQ(typed_decimal(decimal_to_type(words, 1200.0, 0)), 1200.0);
+        EXPECT_EQ(typed_decimal(decimal_to_type(words, -1234567.25, 2)), -1234567.25);
+        EXPECT_EQ(typed_decimal(decimal_to_type(words, 0.5, 1)), 0.5);
+    }
+}
+
 } // namespace
 } // namespace lathhouse::models

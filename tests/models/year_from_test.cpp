@@ -139,5 +139,17 @@ TEST_F(YearFrom, ADateThatIsNoneOrTooFarIsASentence)
     EXPECT_FALSE(model->fromElsewhere());
 }
 
+TEST(ShelteredSpot, IsOneThatIsWarmerThanTheOpenAir)
+{
+    auto facts = facts_of_demonstration({.today = shown_today()}).value();
+    const auto usual = household_year(facts, shown_today(), Units::Metric).year;
+    ASSERT_TRUE(usual.sheltered);
+    EXPECT_GT(facts.as_told.spots[usual.sheltered->spot].offset.mean, KelvinDelta::from_kelvins(0.0));
+    for (auto& spot : facts.as_told.spots) {
+        spot.offset = {};
+    }
+    EXPECT_FALSE(household_year(facts, shown_today(), Units::Metric).year.sheltered);
+}
+
 } // namespace
 } // namespace lathhouse::models

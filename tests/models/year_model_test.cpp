@@ -79,6 +79,17 @@ TEST_F(YearModelTest, MonthStepFromTheLastDayStaysInTheMonth)
     EXPECT_EQ(model.cursor()->shortDate(), "Thu 30 Apr");
 }
 
+TEST_F(YearModelTest, MonthStepFromAnotherDayGoesToTheSameDay)
+{
+    model.setCursorDay(47); // 30 April, the last of its month.
+    model.stepMonths(1);
+    EXPECT_EQ(model.cursor()->shortDate(), "Sat 30 May");
+    model.stepMonths(9);
+    EXPECT_EQ(model.cursor()->shortDate(), "Sun 28 Feb");
+    model.stepMonths(-1);
+    EXPECT_EQ(model.cursor()->shortDate(), "Thu 28 Jan");
+}
+
 TEST_F(YearModelTest, FrostThisNightAndAfterAreTwoNumbers)
 {
     model.setCursorDay(60);
