@@ -11851,6 +11851,14 @@ liegen im Band</translation>
         <translation>Nasse Zeit für Töpfe im Freien: %1. Kakteen und Sukkulenten unter ein Dach, Töpfe auf Füße, Untersetzer leer, kein Dünger; auf Pilz achten. Oben kann es trocken aussehen, während die Wurzeln nass stehen: 5 cm tief fühlen.</translation>
     </message>
     <message>
+        <source>the rest is common practice without a source</source>
+        <translation>der Rest ist übliche Praxis ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Quellen: %1.</translation>
+    </message>
+    <message>
         <source>%1 % a week in odds</source>
         <translation>%1 % in der Woche an Chancen</translation>
     </message>
@@ -12553,10 +12561,6 @@ liegen im Band</translation>
     <message>
         <source>no month</source>
         <translation>keinen Monat</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Quellen: %1.</translation>
     </message>
     <message>
         <source>the season is already on</source>

@@ -11851,6 +11851,14 @@ están en la banda</translation>
         <translation>Época húmeda para macetas al aire libre: %1. Cactus y suculentas bajo techo, macetas sobre pies, platos vacíos, sin abono; vigilar los hongos. Arriba puede parecer seco mientras las raíces están mojadas: palpar a 5 cm.</translation>
     </message>
     <message>
+        <source>the rest is common practice without a source</source>
+        <translation>el resto es práctica común sin fuente</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
         <source>%1 % a week in odds</source>
         <translation>%1 % por semana en razón de probabilidades</translation>
     </message>
@@ -12553,10 +12561,6 @@ están en la banda</translation>
     <message>
         <source>no month</source>
         <translation>ningún mes</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Fuentes: %1.</translation>
     </message>
     <message>
         <source>the season is already on</source>
