@@ -8801,6 +8801,10 @@ liegen im Band</translation>
         <translation>Auf Englisch: %1.</translation>
     </message>
     <message>
+        <source>%1 In English: %2.</source>
+        <translation>%1 Auf Englisch: %2.</translation>
+    </message>
+    <message>
         <source>Where it grows well, heat, light, growth and rest: %1.</source>
         <translation>Wo sie gut wächst, Hitze, Licht, Wachstum und Ruhe: %1.</translation>
     </message>

@@ -8801,6 +8801,10 @@ están en la banda</translation>
         <translation>En inglés: %1.</translation>
     </message>
     <message>
+        <source>%1 In English: %2.</source>
+        <translation>%1 En inglés: %2.</translation>
+    </message>
+    <message>
         <source>Where it grows well, heat, light, growth and rest: %1.</source>
         <translation>Dónde crece bien, calor, luz, crecimiento y reposo: %1.</translation>
     </message>
