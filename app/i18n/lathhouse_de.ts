@@ -7706,6 +7706,134 @@ liegen im Band</translation>
         <translation>1 von 2</translation>
     </message>
     <message>
+        <source>sow indoors</source>
+        <translation>drinnen aussäen</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>draußen aussäen</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>die Sämlinge zählen</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>die Sämlinge umtopfen</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>anfangen, die Sämlinge abzuhärten</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>auspflanzen</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>zur Nacht hereintragen</translation>
+    </message>
+    <message>
+        <source>carry it to another spot</source>
+        <translation>an einen anderen Platz tragen</translation>
+    </message>
+    <message>
+        <source>out by day</source>
+        <translation>tagsüber hinaus</translation>
+    </message>
+    <message>
+        <source>the first night out</source>
+        <translation>die erste Nacht draußen</translation>
+    </message>
+    <message>
+        <source>into the shade</source>
+        <translation>in den Schatten</translation>
+    </message>
+    <message>
+        <source>look it over on the way in</source>
+        <translation>auf dem Weg nach drinnen durchsehen</translation>
+    </message>
+    <message>
+        <source>soak the pot</source>
+        <translation>den Topf tauchen</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>hereintragen</translation>
+    </message>
+    <message>
+        <source>keep it apart</source>
+        <translation>abgesondert halten</translation>
+    </message>
+    <message>
+        <source>a step towards less light</source>
+        <translation>ein Schritt zu weniger Licht</translation>
+    </message>
+    <message>
+        <source>set it apart</source>
+        <translation>absondern</translation>
+    </message>
+    <message>
+        <source>treat against pests</source>
+        <translation>gegen Schädlinge behandeln</translation>
+    </message>
+    <message>
+        <source>look for pests</source>
+        <translation>nach Schädlingen sehen</translation>
+    </message>
+    <message>
+        <source>look for pests for the last time</source>
+        <translation>zum letzten Mal nach Schädlingen sehen</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry</source>
+        <translation>fühlen, ob das Substrat trocken ist</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>düngen</translation>
+    </message>
+    <message>
+        <source>wash the mix through</source>
+        <translation>das Substrat durchspülen</translation>
+    </message>
+    <message>
+        <source>see to it after a cold night</source>
+        <translation>nach einer kalten Nacht nach ihr sehen</translation>
+    </message>
+    <message>
+        <source>see to it after weed-killer or another chemical</source>
+        <translation>nach Unkrautmittel oder einer anderen Chemikalie nach ihr sehen</translation>
+    </message>
+    <message>
+        <source>wash hands and tools</source>
+        <translation>Hände und Werkzeug waschen</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>im Rundgang abgehakt</translation>
+    </message>
+    <message>
+        <source>ticked in the round: %1</source>
+        <translation>im Rundgang abgehakt: %1</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>im Rundgang verschoben</translation>
+    </message>
+    <message>
+        <source>put off in the round: %1</source>
+        <translation>im Rundgang verschoben: %1</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>im Rundgang ausgelassen</translation>
+    </message>
+    <message>
+        <source>left out in the round: %1</source>
+        <translation>im Rundgang ausgelassen: %1</translation>
+    </message>
+    <message>
         <source>A number is missing: the lowest temperature, such as %1.</source>
         <translation>Eine Zahl fehlt: die tiefste Temperatur, etwa %1.</translation>
     </message>

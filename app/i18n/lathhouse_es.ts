@@ -7706,6 +7706,134 @@ están en la banda</translation>
         <translation>1 de cada 2</translation>
     </message>
     <message>
+        <source>sow indoors</source>
+        <translation>sembrar dentro</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>sembrar fuera</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>contar las plántulas</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>trasplantar las plántulas a macetas</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>empezar a endurecer las plántulas</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>plantar fuera</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>entrarla por la noche</translation>
+    </message>
+    <message>
+        <source>carry it to another spot</source>
+        <translation>llevarla a otro sitio</translation>
+    </message>
+    <message>
+        <source>out by day</source>
+        <translation>fuera de día</translation>
+    </message>
+    <message>
+        <source>the first night out</source>
+        <translation>la primera noche fuera</translation>
+    </message>
+    <message>
+        <source>into the shade</source>
+        <translation>a la sombra</translation>
+    </message>
+    <message>
+        <source>look it over on the way in</source>
+        <translation>revisarla al entrarla</translation>
+    </message>
+    <message>
+        <source>soak the pot</source>
+        <translation>remojar la maceta</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>entrarla</translation>
+    </message>
+    <message>
+        <source>keep it apart</source>
+        <translation>mantenerla apartada</translation>
+    </message>
+    <message>
+        <source>a step towards less light</source>
+        <translation>un paso hacia menos luz</translation>
+    </message>
+    <message>
+        <source>set it apart</source>
+        <translation>apartarla</translation>
+    </message>
+    <message>
+        <source>treat against pests</source>
+        <translation>tratarla contra plagas</translation>
+    </message>
+    <message>
+        <source>look for pests</source>
+        <translation>buscar plagas</translation>
+    </message>
+    <message>
+        <source>look for pests for the last time</source>
+        <translation>buscar plagas por última vez</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry</source>
+        <translation>tocar si el sustrato está seco</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>abonar</translation>
+    </message>
+    <message>
+        <source>wash the mix through</source>
+        <translation>lavar el sustrato</translation>
+    </message>
+    <message>
+        <source>see to it after a cold night</source>
+        <translation>atenderla tras una noche fría</translation>
+    </message>
+    <message>
+        <source>see to it after weed-killer or another chemical</source>
+        <translation>atenderla tras un herbicida u otro producto</translation>
+    </message>
+    <message>
+        <source>wash hands and tools</source>
+        <translation>lavar manos y herramientas</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>marcado en la ronda</translation>
+    </message>
+    <message>
+        <source>ticked in the round: %1</source>
+        <translation>marcado en la ronda: %1</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>aplazado en la ronda</translation>
+    </message>
+    <message>
+        <source>put off in the round: %1</source>
+        <translation>aplazado en la ronda: %1</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>omitido en la ronda</translation>
+    </message>
+    <message>
+        <source>left out in the round: %1</source>
+        <translation>omitido en la ronda: %1</translation>
+    </message>
+    <message>
         <source>A number is missing: the lowest temperature, such as %1.</source>
         <translation>Falta un número: la temperatura más baja, como %1.</translation>
     </message>
