@@ -2476,6 +2476,45 @@
     </message>
 </context>
 <context>
+    <name>JournalLine</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>Pflanze %1</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Gemessen: %1</translation>
+    </message>
+    <message>
+        <source>Lowest of the night: %1</source>
+        <translation>Tiefstwert der Nacht: %1</translation>
+    </message>
+    <message>
+        <source>night to %1 %2</source>
+        <translation>Nacht auf %1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast kept: %1</source>
+        <translation>Vorhersage festgehalten: %1</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>%1: %2</source>
@@ -7438,6 +7477,14 @@ liegen im Band</translation>
         <translation>%1: %2 Nächte, Fehler %3; verfehlt um %4, die Jahreszeit allein um %5</translation>
     </message>
     <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
         <source>The map cannot be drawn: %1.</source>
         <translation>Die Karte lässt sich nicht zeichnen: %1.</translation>
     </message>
@@ -8660,34 +8707,6 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
-    <message>
-        <source>plant %1</source>
-        <translation>Pflanze %1</translation>
-    </message>
-    <message>
-        <source>ticked in the round</source>
-        <translation>im Rundgang abgehakt</translation>
-    </message>
-    <message>
-        <source>put off in the round</source>
-        <translation>im Rundgang verschoben</translation>
-    </message>
-    <message>
-        <source>left out in the round</source>
-        <translation>im Rundgang ausgelassen</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3.</source>
-        <translation>%1, %2: %3.</translation>
-    </message>
     <message>
         <source>Nothing is in the journal yet.</source>
         <translation>Im Journal steht noch nichts.</translation>

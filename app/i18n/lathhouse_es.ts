@@ -2476,6 +2476,45 @@
     </message>
 </context>
 <context>
+    <name>JournalLine</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>planta %1</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>un sitio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Medido: %1</translation>
+    </message>
+    <message>
+        <source>Lowest of the night: %1</source>
+        <translation>Mínima de la noche: %1</translation>
+    </message>
+    <message>
+        <source>night to %1 %2</source>
+        <translation>noche hasta el %1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast kept: %1</source>
+        <translation>Pronóstico guardado: %1</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>%1: %2</source>
@@ -7438,6 +7477,14 @@ están en la banda</translation>
         <translation>%1: %2 noches, error %3; falló por %4, la estación sola por %5</translation>
     </message>
     <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
         <source>The map cannot be drawn: %1.</source>
         <translation>El mapa no se puede dibujar: %1.</translation>
     </message>
@@ -8660,34 +8707,6 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
-    <message>
-        <source>plant %1</source>
-        <translation>planta %1</translation>
-    </message>
-    <message>
-        <source>ticked in the round</source>
-        <translation>marcado en la ronda</translation>
-    </message>
-    <message>
-        <source>put off in the round</source>
-        <translation>aplazado en la ronda</translation>
-    </message>
-    <message>
-        <source>left out in the round</source>
-        <translation>omitido en la ronda</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3.</source>
-        <translation>%1, %2: %3.</translation>
-    </message>
     <message>
         <source>Nothing is in the journal yet.</source>
         <translation>En el diario aún no hay nada.</translation>
