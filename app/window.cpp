@@ -114,7 +114,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     const bool has_calendar = static_cast<bool>(options.calendar);
     models::CalendarModel calendar(std::move(options.calendar), look);
     models::PhotoExportModel leaving(plants);
-    models::HomeJournalModel journal(options.door.load, options.folder, options.plants.record, look);
+    models::HomeJournalModel journal(options.plants, options.folder, look);
     models::HomeModel home(options.door, look);
     home.join({.keeping = &keeping,
                .record = has_record ? &record : nullptr,

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
 
-// All that happened in the household, newest first, and what happened at a spot to be logged.
+// All that happened in the household and was measured, newest first, and what happened at a spot to be logged.
 Item {
     id: root
 
@@ -128,7 +128,7 @@ Item {
             required property string who
             required property string what
             required property string sentence
-            readonly property real first: Theme.px(Theme.wideText ? 150 : 120)
+            readonly property real first: Theme.px(150) // "27. September 2026" is the longest of the window's languages.
             readonly property real second: root.stacked ? 0 : Theme.px(220)
 
             width: list.width - 12

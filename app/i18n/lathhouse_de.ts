@@ -2496,6 +2496,45 @@
     </message>
 </context>
 <context>
+    <name>JournalLine</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>Pflanze %1</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Gemessen: %1</translation>
+    </message>
+    <message>
+        <source>Lowest of the night: %1</source>
+        <translation>Tiefstwert der Nacht: %1</translation>
+    </message>
+    <message>
+        <source>night to %1 %2</source>
+        <translation>Nacht auf %1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast kept: %1</source>
+        <translation>Vorhersage festgehalten: %1</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>%1: %2</source>
@@ -7462,6 +7501,14 @@ liegen im Band</translation>
         <translation>%1: %2 Nächte, Fehler %3; verfehlt um %4, die Jahreszeit allein um %5</translation>
     </message>
     <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
         <source>The map cannot be drawn: %1.</source>
         <translation>Die Karte lässt sich nicht zeichnen: %1.</translation>
     </message>
@@ -7728,6 +7775,134 @@ liegen im Band</translation>
     <message>
         <source>1 in 2</source>
         <translation>1 von 2</translation>
+    </message>
+    <message>
+        <source>sow indoors</source>
+        <translation>drinnen aussäen</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>draußen aussäen</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>die Sämlinge zählen</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>die Sämlinge umtopfen</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>anfangen, die Sämlinge abzuhärten</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>auspflanzen</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>zur Nacht hereintragen</translation>
+    </message>
+    <message>
+        <source>carry it to another spot</source>
+        <translation>an einen anderen Platz tragen</translation>
+    </message>
+    <message>
+        <source>out by day</source>
+        <translation>tagsüber hinaus</translation>
+    </message>
+    <message>
+        <source>the first night out</source>
+        <translation>die erste Nacht draußen</translation>
+    </message>
+    <message>
+        <source>into the shade</source>
+        <translation>in den Schatten</translation>
+    </message>
+    <message>
+        <source>look it over on the way in</source>
+        <translation>auf dem Weg nach drinnen durchsehen</translation>
+    </message>
+    <message>
+        <source>soak the pot</source>
+        <translation>den Topf tauchen</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>hereintragen</translation>
+    </message>
+    <message>
+        <source>keep it apart</source>
+        <translation>abgesondert halten</translation>
+    </message>
+    <message>
+        <source>a step towards less light</source>
+        <translation>ein Schritt zu weniger Licht</translation>
+    </message>
+    <message>
+        <source>set it apart</source>
+        <translation>absondern</translation>
+    </message>
+    <message>
+        <source>treat against pests</source>
+        <translation>gegen Schädlinge behandeln</translation>
+    </message>
+    <message>
+        <source>look for pests</source>
+        <translation>nach Schädlingen sehen</translation>
+    </message>
+    <message>
+        <source>look for pests for the last time</source>
+        <translation>zum letzten Mal nach Schädlingen sehen</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry</source>
+        <translation>fühlen, ob das Substrat trocken ist</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>düngen</translation>
+    </message>
+    <message>
+        <source>wash the mix through</source>
+        <translation>das Substrat durchspülen</translation>
+    </message>
+    <message>
+        <source>see to it after a cold night</source>
+        <translation>nach einer kalten Nacht nach ihr sehen</translation>
+    </message>
+    <message>
+        <source>see to it after weed-killer or another chemical</source>
+        <translation>nach Unkrautmittel oder einer anderen Chemikalie nach ihr sehen</translation>
+    </message>
+    <message>
+        <source>wash hands and tools</source>
+        <translation>Hände und Werkzeug waschen</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>im Rundgang abgehakt</translation>
+    </message>
+    <message>
+        <source>ticked in the round: %1</source>
+        <translation>im Rundgang abgehakt: %1</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>im Rundgang verschoben</translation>
+    </message>
+    <message>
+        <source>put off in the round: %1</source>
+        <translation>im Rundgang verschoben: %1</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>im Rundgang ausgelassen</translation>
+    </message>
+    <message>
+        <source>left out in the round: %1</source>
+        <translation>im Rundgang ausgelassen: %1</translation>
     </message>
     <message>
         <source>A number is missing: the lowest temperature, such as %1.</source>
@@ -8557,34 +8732,6 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
     <message>
-        <source>plant %1</source>
-        <translation>Pflanze %1</translation>
-    </message>
-    <message>
-        <source>ticked in the round</source>
-        <translation>im Rundgang abgehakt</translation>
-    </message>
-    <message>
-        <source>put off in the round</source>
-        <translation>im Rundgang verschoben</translation>
-    </message>
-    <message>
-        <source>left out in the round</source>
-        <translation>im Rundgang ausgelassen</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3.</source>
-        <translation>%1, %2: %3.</translation>
-    </message>
-    <message>
         <source>Nothing is in the journal yet.</source>
         <translation>Im Journal steht noch nichts.</translation>
     </message>
@@ -8819,6 +8966,10 @@ liegen im Band</translation>
     <message>
         <source>Also called %1.</source>
         <translation>Auf Englisch: %1.</translation>
+    </message>
+    <message>
+        <source>%1 In English: %2.</source>
+        <translation>%1 Auf Englisch: %2.</translation>
     </message>
     <message>
         <source>Where it grows well, heat, light, growth and rest: %1.</source>
@@ -11875,6 +12026,14 @@ liegen im Band</translation>
         <translation>Nasse Zeit für Töpfe im Freien: %1. Kakteen und Sukkulenten unter ein Dach, Töpfe auf Füße, Untersetzer leer, kein Dünger; auf Pilz achten. Oben kann es trocken aussehen, während die Wurzeln nass stehen: 5 cm tief fühlen.</translation>
     </message>
     <message>
+        <source>the rest is common practice without a source</source>
+        <translation>der Rest ist übliche Praxis ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Quellen: %1.</translation>
+    </message>
+    <message>
         <source>%1 % a week in odds</source>
         <translation>%1 % in der Woche an Chancen</translation>
     </message>
@@ -12573,10 +12732,6 @@ liegen im Band</translation>
     <message>
         <source>no month</source>
         <translation>keinen Monat</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Quellen: %1.</translation>
     </message>
     <message>
         <source>the season is already on</source>

@@ -2496,6 +2496,45 @@
     </message>
 </context>
 <context>
+    <name>JournalLine</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>plant %1</source>
+        <translation>planta %1</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>un sitio</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Medido: %1</translation>
+    </message>
+    <message>
+        <source>Lowest of the night: %1</source>
+        <translation>Mínima de la noche: %1</translation>
+    </message>
+    <message>
+        <source>night to %1 %2</source>
+        <translation>noche hasta el %1 %2</translation>
+    </message>
+    <message>
+        <source>Forecast kept: %1</source>
+        <translation>Pronóstico guardado: %1</translation>
+    </message>
+</context>
+<context>
     <name>KeyList</name>
     <message>
         <source>%1: %2</source>
@@ -7462,6 +7501,14 @@ están en la banda</translation>
         <translation>%1: %2 noches, error %3; falló por %4, la estación sola por %5</translation>
     </message>
     <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
         <source>The map cannot be drawn: %1.</source>
         <translation>El mapa no se puede dibujar: %1.</translation>
     </message>
@@ -7728,6 +7775,134 @@ están en la banda</translation>
     <message>
         <source>1 in 2</source>
         <translation>1 de cada 2</translation>
+    </message>
+    <message>
+        <source>sow indoors</source>
+        <translation>sembrar dentro</translation>
+    </message>
+    <message>
+        <source>sow outdoors</source>
+        <translation>sembrar fuera</translation>
+    </message>
+    <message>
+        <source>count the seedlings</source>
+        <translation>contar las plántulas</translation>
+    </message>
+    <message>
+        <source>pot the seedlings up</source>
+        <translation>trasplantar las plántulas a macetas</translation>
+    </message>
+    <message>
+        <source>begin to harden the seedlings</source>
+        <translation>empezar a endurecer las plántulas</translation>
+    </message>
+    <message>
+        <source>plant out</source>
+        <translation>plantar fuera</translation>
+    </message>
+    <message>
+        <source>carry it in for the night</source>
+        <translation>entrarla por la noche</translation>
+    </message>
+    <message>
+        <source>carry it to another spot</source>
+        <translation>llevarla a otro sitio</translation>
+    </message>
+    <message>
+        <source>out by day</source>
+        <translation>fuera de día</translation>
+    </message>
+    <message>
+        <source>the first night out</source>
+        <translation>la primera noche fuera</translation>
+    </message>
+    <message>
+        <source>into the shade</source>
+        <translation>a la sombra</translation>
+    </message>
+    <message>
+        <source>look it over on the way in</source>
+        <translation>revisarla al entrarla</translation>
+    </message>
+    <message>
+        <source>soak the pot</source>
+        <translation>remojar la maceta</translation>
+    </message>
+    <message>
+        <source>carry it in</source>
+        <translation>entrarla</translation>
+    </message>
+    <message>
+        <source>keep it apart</source>
+        <translation>mantenerla apartada</translation>
+    </message>
+    <message>
+        <source>a step towards less light</source>
+        <translation>un paso hacia menos luz</translation>
+    </message>
+    <message>
+        <source>set it apart</source>
+        <translation>apartarla</translation>
+    </message>
+    <message>
+        <source>treat against pests</source>
+        <translation>tratarla contra plagas</translation>
+    </message>
+    <message>
+        <source>look for pests</source>
+        <translation>buscar plagas</translation>
+    </message>
+    <message>
+        <source>look for pests for the last time</source>
+        <translation>buscar plagas por última vez</translation>
+    </message>
+    <message>
+        <source>feel whether the mix is dry</source>
+        <translation>tocar si el sustrato está seco</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>abonar</translation>
+    </message>
+    <message>
+        <source>wash the mix through</source>
+        <translation>lavar el sustrato</translation>
+    </message>
+    <message>
+        <source>see to it after a cold night</source>
+        <translation>atenderla tras una noche fría</translation>
+    </message>
+    <message>
+        <source>see to it after weed-killer or another chemical</source>
+        <translation>atenderla tras un herbicida u otro producto</translation>
+    </message>
+    <message>
+        <source>wash hands and tools</source>
+        <translation>lavar manos y herramientas</translation>
+    </message>
+    <message>
+        <source>ticked in the round</source>
+        <translation>marcado en la ronda</translation>
+    </message>
+    <message>
+        <source>ticked in the round: %1</source>
+        <translation>marcado en la ronda: %1</translation>
+    </message>
+    <message>
+        <source>put off in the round</source>
+        <translation>aplazado en la ronda</translation>
+    </message>
+    <message>
+        <source>put off in the round: %1</source>
+        <translation>aplazado en la ronda: %1</translation>
+    </message>
+    <message>
+        <source>left out in the round</source>
+        <translation>omitido en la ronda</translation>
+    </message>
+    <message>
+        <source>left out in the round: %1</source>
+        <translation>omitido en la ronda: %1</translation>
     </message>
     <message>
         <source>A number is missing: the lowest temperature, such as %1.</source>
@@ -8557,34 +8732,6 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
     <message>
-        <source>plant %1</source>
-        <translation>planta %1</translation>
-    </message>
-    <message>
-        <source>ticked in the round</source>
-        <translation>marcado en la ronda</translation>
-    </message>
-    <message>
-        <source>put off in the round</source>
-        <translation>aplazado en la ronda</translation>
-    </message>
-    <message>
-        <source>left out in the round</source>
-        <translation>omitido en la ronda</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3.</source>
-        <translation>%1, %2: %3.</translation>
-    </message>
-    <message>
         <source>Nothing is in the journal yet.</source>
         <translation>En el diario aún no hay nada.</translation>
     </message>
@@ -8819,6 +8966,10 @@ están en la banda</translation>
     <message>
         <source>Also called %1.</source>
         <translation>En inglés: %1.</translation>
+    </message>
+    <message>
+        <source>%1 In English: %2.</source>
+        <translation>%1 En inglés: %2.</translation>
     </message>
     <message>
         <source>Where it grows well, heat, light, growth and rest: %1.</source>
@@ -11875,6 +12026,14 @@ están en la banda</translation>
         <translation>Época húmeda para macetas al aire libre: %1. Cactus y suculentas bajo techo, macetas sobre pies, platos vacíos, sin abono; vigilar los hongos. Arriba puede parecer seco mientras las raíces están mojadas: palpar a 5 cm.</translation>
     </message>
     <message>
+        <source>the rest is common practice without a source</source>
+        <translation>el resto es práctica común sin fuente</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
         <source>%1 % a week in odds</source>
         <translation>%1 % por semana en razón de probabilidades</translation>
     </message>
@@ -12573,10 +12732,6 @@ están en la banda</translation>
     <message>
         <source>no month</source>
         <translation>ningún mes</translation>
-    </message>
-    <message>
-        <source>Sources: %1.</source>
-        <translation>Fuentes: %1.</translation>
     </message>
     <message>
         <source>the season is already on</source>

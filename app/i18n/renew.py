@@ -5,12 +5,15 @@
     app/i18n/renew.py --check    changes nothing; says what is missing, unfinished or wrong, and fails by it
 
 Translate what is unfinished in Qt Linguist or any editor. A translation keeps the places (%1) and the blanks at both ends
-of its source. Sentences that the words room makes with `phrase` all stand in the context "words": lupdate names them after
+of its source. Texts of the core's tables that the window shows stand in app/words/data/table_texts.csv: a text that is
+not there comes in with blank cells, and no translation may have other figures than its text. Sentences that the words room makes with `phrase` all stand in the context "words": lupdate names them after
 return types otherwise. So do those that the core makes with `said`; of them are left out what only somebody at the command
 line or at the building of a table reads: sentences that name a command or an option, and those of the files below.
 """
 import ast
+import csv
 import glob
+import io
 import os
 import re
 import shutil
@@ -30,6 +33,19 @@ NOT_AT_THE_WINDOW = re.compile(r"^core/(climate/(build_station_table|leave_\w+|m
 # Of the commands what also opens the window.
 DOORS_OF_COMMANDS = ["app/cli/household_options.cpp", "app/cli/open_household.h"]
 FOR_COMMAND_LINE = re.compile(r"`(lathhouse|export) |(^| )--[a-z]")
+# Columns of the core's tables that the window shows as text; ";": a list of them, "first": a list whose first is shown.
+SHOWN_COLUMNS = {
+    "core/plan/data/care_lines.csv": {"text": ""},
+    "core/plan/data/cautions.csv": {"text": ""},
+    "core/plan/data/damage_modes.csv": {"name": "", "examples": ";", "outlook": "", "conflict": "", "note": ""},
+    "core/plan/data/damage_signs.csv": {"text": ""},
+    "core/plan/data/sensitive_kinds.csv": {"note": ""},
+    "core/plants/data/pest_clocks.csv": {"study": ""},
+    "core/plants/data/pests.csv": {"name": "", "look_at": ";", "found_as": ";", "spreads_by": ";", "treated_with": ";", "note": ""},
+    "core/plants/data/plants.csv": {"hazards": "", "growth_season": "", "confidence": "", "note": ""},
+    "core/plants/data/seeds.csv": {"names": "first", "before_sowing": "", "photoperiod_note": "", "confidence": ""},
+}
+TABLE_TEXTS = os.path.join(ROOT, "app/words/data/table_texts.csv")
 LITERALS = r'((?:"(?:[^"\\]|\\.)*"\s*)+)'
 OF_CORE = re.compile(r"\bsaid(?:_later(?:<\d>)?)?\(\s*" + LITERALS)
 MADE_OF = re.compile(r"(?:ErrorCode::\w+|\.code),\s*")
@@ -138,6 +154,58 @@ def without_window():
         yield f"app/words/refusal.cpp has {sentence!r}, which the core does not say"
 
 
+def table(file):
+    """The lines before the head of a table, which are remarks, and its rows by the names of their columns."""
+    with open(file, encoding="utf-8", newline="") as read:
+        lines = read.read().splitlines(keepends=True)
+    head = next(at for at, line in enumerate(lines) if not line.startswith("#"))
+    return lines[:head], list(csv.DictReader(io.StringIO("".join(lines[head:]))))
+
+
+def shown_in_tables():
+    """Every text of the core's tables that the window shows, with where it stands first."""
+    found = {}
+    for file, columns in SHOWN_COLUMNS.items():
+        for row in table(os.path.join(ROOT, file))[1]:
+            for column, kind in columns.items():
+                texts = [text.strip() for text in row[column].split(";")] if kind else [row[column]]
+                for text in texts[:1] if kind == "first" else texts:
+                    if text:
+                        found.setdefault(text, f"{file}, {column}")
+    return found
+
+
+def faults_of_table_texts():
+    def figures(text):
+        return sorted(re.findall(r"(?<!\w)-?\d+(?:\.\d+)?", text.replace("\u2212", "-").replace(",", ".")))
+
+    there = {}
+    for row in table(TABLE_TEXTS)[1]:
+        text = row["en"]
+        if text in there:
+            yield f"table_texts.csv: {text!r} stands twice"
+        there[text] = row
+        for language in LANGUAGES:
+            if not (row[language] or "").strip():
+                yield f"table_texts.csv: {language}: {text!r} is not translated"
+            elif figures(row[language]) != figures(text):
+                yield f"table_texts.csv: {language}: {text!r} has other figures than {row[language]!r}"
+    for text, place in shown_in_tables().items():
+        if text not in there:
+            yield f"table_texts.csv: {text!r} is missing ({place})"
+
+
+def renew_table_texts():
+    """Brings in the texts that are missing, with blank cells; says how many have a blank cell."""
+    rows = table(TABLE_TEXTS)[1]
+    there = {row["en"] for row in rows}
+    missing = [text for text in shown_in_tables() if text not in there]
+    with open(TABLE_TEXTS, "a", encoding="utf-8", newline="") as out:
+        csv.writer(out, lineterminator="\n").writerows([text] + [""] * len(LANGUAGES) for text in missing)
+    blank = sum(1 for row in rows if not all(row[language] for language in LANGUAGES))
+    print(f"table_texts.csv: {len(rows) + len(missing)} texts, {blank + len(missing)} to translate")
+
+
 def quoted(text):
     return escape(text, {'"': "&quot;", "'": "&apos;"})
 
@@ -190,7 +258,9 @@ def faults_of(language, keys, translations):
 def main():
     check = sys.argv[1:] == ["--check"]
     keys = in_source()
-    faults = [*unsaid(), *without_window()] if check else []
+    faults = [*unsaid(), *without_window(), *faults_of_table_texts()] if check else []
+    if not check:
+        renew_table_texts()
     for language in LANGUAGES:
         file = os.path.join(HERE, f"lathhouse_{language}.ts")
         translations = messages(file) if os.path.exists(file) else {}
@@ -203,7 +273,7 @@ def main():
     for fault in faults:
         print(fault)
     if faults:
-        print(f"{len(faults)} to mend: run app/i18n/renew.py, then translate what is unfinished in app/i18n/*.ts")
+        print(f"{len(faults)} to mend: run app/i18n/renew.py, then translate what is unfinished in app/i18n/*.ts and app/words/data/table_texts.csv")
     sys.exit(1 if faults else 0)
 
 

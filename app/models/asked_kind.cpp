@@ -1,5 +1,6 @@
 #include "app/models/asked_kind.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/translated.h"
 #include "app/words/table_words.h"
 
@@ -9,18 +10,23 @@ namespace lathhouse::models {
 
 QString shown_name(const plants::PlantKind& kind)
 {
+    return printed_apostrophes(kept_name(kind));
+}
+
+QString kept_name(const plants::PlantKind& kind)
+{
     return QString::fromStdString(words::common_name(kind.botanical_name, kind.common_names.front()));
 }
 
 AskedKind asked_kind(const QString& typed)
 {
     const auto& reference = plants::PlantReference::built_in();
-    const QString name = typed.trimmed();
+    const QString name = plain_apostrophes(typed.trimmed());
     if (const auto kind = reference.find(name.toStdString())) {
         return {*kind, {}};
     }
     for (const auto& kind : reference.kinds()) {
-        if (shown_name(kind).compare(name, Qt::CaseInsensitive) == 0) {
+        if (kept_name(kind).compare(name, Qt::CaseInsensitive) == 0) {
             return {&kind, {}};
         }
     }

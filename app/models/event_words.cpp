@@ -1,5 +1,6 @@
 #include "app/models/event_words.h"
 
+#include "app/models/ticked_task.h"
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
@@ -166,6 +167,10 @@ QString event_words(const home::Event& event, const home::Household& household)
     case EventKind::Treated:
         return event.detail("with").empty() ? tr("treated")
                                             : tr("treated with %1").arg(text(std::string{event.detail("with")}));
+    case EventKind::TaskDone:
+    case EventKind::TaskPostponed:
+    case EventKind::TaskSkipped:
+        return ticked_words(event);
     default: {
         std::string kind{home::to_string(event.kind)};
         std::ranges::replace(kind, '_', ' ');

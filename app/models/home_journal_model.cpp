@@ -2,32 +2,23 @@
 
 #include "app/clock.h"
 #include "app/models/days_ago.h"
-#include "app/models/event_words.h"
-#include "app/models/word_form.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace lathhouse::models {
 
 struct HomeJournalModel::Facts {
     QStringList spots;
     std::vector<home::SpotId> ids;
-    std::vector<SheetRows::Row> rows;
+    std::shared_ptr<const std::vector<JournalLine>> lines;
 };
 
 namespace {
 
-constexpr std::size_t kSentence = 3; ///< Place of that role.
+using JournalRead = Result<JournalRecords>; // Qt's lupdate takes a qualified result for the class of the function.
 
-/// The household with its gone plants among the others, and what happened, oldest first.
-struct JournalRead {
-    home::Household household;
-    std::vector<home::Event> events;
-};
-
-Result<JournalRead> journal_in(const std::filesystem::path& folder)
+JournalRead journal_in(const std::filesystem::path& folder)
 {
     const auto store = journal::HouseholdStore::open(folder);
     if (!store) {
@@ -48,52 +39,41 @@ Result<JournalRead> journal_in(const std::filesystem::path& folder)
     if (!events) {
         return events.error();
     }
-    return JournalRead{*std::move(household), *std::move(events)};
-}
-
-/// Whom it happened to: the plant, else the spot; empty where it is of the household.
-QString journal_who(const home::Event& event, const home::Household& household)
-{
-    if (event.plant) {
-        const auto* plant = household.plant(*event.plant);
-        return plant != nullptr                 ? text(plant->name)
-               : !event.detail("name").empty() ? text(std::string{event.detail("name")}) // Gone from memory.
-                                                : HomeJournalModel::tr("plant %1").arg(*event.plant);
+    auto measurements = store->measurements();
+    if (!measurements) {
+        return measurements.error();
     }
-    const auto* spot = event.spot ? household.spot(*event.spot) : nullptr;
-    return spot != nullptr ? text(spot->name) : QString{};
-}
-
-QString journal_what(const home::Event& event, const home::Household& household)
-{
-    if (event.detail("change") == "household") { // What was changed stands in its words.
-        return text(event.note);
+    auto nights = store->night_log();
+    if (!nights) {
+        return nights.error();
     }
-    const bool of_round = event.kind == home::EventKind::TaskDone || event.kind == home::EventKind::TaskPostponed ||
-                          event.kind == home::EventKind::TaskSkipped;
-    const QString what = !of_round                                  ? event_words(event, household)
-                         : event.kind == home::EventKind::TaskDone ? HomeJournalModel::tr("ticked in the round")
-                         : event.kind == home::EventKind::TaskPostponed ? HomeJournalModel::tr("put off in the round")
-                                                                         : HomeJournalModel::tr("left out in the round");
-    return event.note.empty() ? upper_first(what) : HomeJournalModel::tr("%1: %2").arg(upper_first(what), text(event.note));
+    auto seeds = store->seeds();
+    if (!seeds) {
+        return seeds.error();
+    }
+    return JournalRecords{*std::move(household), *std::move(events), *std::move(measurements), *std::move(nights), *std::move(seeds)};
 }
 
-SheetRows::Row journal_row(const home::Event& event, const home::Household& household, const YearWords& words)
+JournalRead journal_in_memory(const PlantDoor& door)
 {
-    const QString date = words.date_with_year(event.happened);
-    const QString who = journal_who(event, household);
-    const QString what = journal_what(event, household);
-    return {date, who, what,
-            who.isEmpty() ? HomeJournalModel::tr("%1: %2.").arg(date, what)
-                          : HomeJournalModel::tr("%1, %2: %3.").arg(date, who, what)};
+    auto book = door.load();
+    if (!book) {
+        return book.error();
+    }
+    JournalRecords records{std::move(book->facts.as_told), std::move(book->facts.events), {}, std::move(book->facts.log),
+                           std::move(book->facts.seeds)};
+    for (const auto& plant : records.household.plants) {
+        const auto of_plant = book->archive->measurements(plant.id);
+        records.measurements.insert(records.measurements.end(), of_plant->begin(), of_plant->end());
+    }
+    return records;
 }
 
 } // namespace
 
-HomeJournalModel::HomeJournalModel(std::function<Result<plan::HouseholdFacts>()> load, std::optional<std::filesystem::path> folder,
-                                   Record record, TodayLook look, QObject* parent)
-    : SheetModel(parent), load_(std::move(load)), folder_(std::move(folder)), record_(std::move(record)), look_(std::move(look)),
-      rows_({"date", "who", "what", "sentence"})
+HomeJournalModel::HomeJournalModel(PlantDoor door, std::optional<std::filesystem::path> folder, TodayLook look, QObject* parent)
+    : SheetModel(parent), door_(std::move(door)), folder_(std::move(folder)), look_(std::move(look)),
+      all_(std::make_shared<const std::vector<JournalLine>>())
 {
 }
 
@@ -109,10 +89,8 @@ void HomeJournalModel::look()
 void HomeJournalModel::read()
 {
     work<Facts>(
-        [load = load_, folder = folder_, words = look_.words]() -> Result<Facts> {
-            const auto made = folder ? journal_in(*folder) : load().transform([](const plan::HouseholdFacts& facts) {
-                return JournalRead{facts.as_told, facts.events};
-            });
+        [door = door_, folder = folder_, words = look_.words]() -> Result<Facts> {
+            const auto made = folder ? journal_in(*folder) : journal_in_memory(door);
             if (!made) {
                 return made.error();
             }
@@ -121,16 +99,7 @@ void HomeJournalModel::read()
                 facts.spots.append(text(spot.name));
                 facts.ids.push_back(spot.id);
             }
-            // What was entered later on a day stands above.
-            std::vector<const home::Event*> events;
-            for (const auto& event : made->events | std::views::reverse) {
-                events.push_back(&event);
-            }
-            std::ranges::stable_sort(events, std::greater{}, &home::Event::happened);
-            facts.rows.reserve(events.size());
-            for (const auto* event : events) {
-                facts.rows.push_back(journal_row(*event, made->household, words));
-            }
+            facts.lines = std::make_shared<const std::vector<JournalLine>>(journal_lines(*made, words));
             return facts;
         },
         [this](Result<Facts> made) {
@@ -139,7 +108,7 @@ void HomeJournalModel::read()
                 fail(made.error());
                 return;
             }
-            all_ = std::move(made->rows);
+            all_ = std::move(made->lines);
             ids_ = std::move(made->ids);
             if (made->spots != spots_) { // Chips that stay keep the keyboard's focus.
                 spots_ = made->spots;
@@ -160,13 +129,15 @@ void HomeJournalModel::setFind(const QString& words)
 
 void HomeJournalModel::show()
 {
-    const QStringList wanted = find_.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    std::vector<SheetRows::Row> found;
-    std::ranges::copy_if(all_, std::back_inserter(found), [&](const SheetRows::Row& row) {
-        const QString sentence = row[kSentence].toString();
-        return std::ranges::all_of(wanted, [&](const QString& word) { return sentence.contains(word, Qt::CaseInsensitive); });
-    });
-    rows_.show(std::move(found));
+    const QStringList wanted = journal_key(find_).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    std::vector<int> found;
+    found.reserve(all_->size());
+    for (std::size_t at = 0; at < all_->size(); ++at) {
+        if (std::ranges::all_of(wanted, [&](const QString& word) { return (*all_)[at].key.contains(word); })) {
+            found.push_back(static_cast<int>(at));
+        }
+    }
+    rows_.show(all_, std::move(found));
     emit journalChanged();
 }
 
@@ -175,10 +146,10 @@ QString HomeJournalModel::line() const
     if (!known()) {
         return {};
     }
-    const QString all = look_.words.whole(static_cast<int>(all_.size()));
+    const QString all = look_.words.whole(static_cast<int>(all_->size()));
     if (find_.trimmed().isEmpty()) {
-        return all_.empty() ? tr("Nothing is in the journal yet.")
-               : all_.size() == 1 ? tr("One line.")
+        return all_->empty() ? tr("Nothing is in the journal yet.")
+               : all_->size() == 1 ? tr("One line.")
                                   : tr("%1 lines, the newest first.").arg(all);
     }
     return rows_.count() == 0 ? tr("None of %1 lines has these words.").arg(all)
@@ -216,7 +187,7 @@ bool HomeJournalModel::log(int spot, int what, const QString& words, const QStri
         event.note = said;
     }
     work<void>(
-        [record = record_, event] { return record({.events = {event}, .measurements = {}}); },
+        [record = door_.record, event] { return record({.events = {event}, .measurements = {}}); },
         [this, day = look_.words.long_date(event.happened), at = spots_[spot]](const Result<void>& kept) {
             if (!kept) {
                 wrong_ = Nothing;

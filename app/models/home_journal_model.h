@@ -1,24 +1,26 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/journal_rows.h"
 #include "app/models/plant_door.h"
 #include "app/models/sheet_model.h"
-#include "app/models/sheet_rows.h"
 #include "app/models/tonight_facts.h"
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 
 namespace lathhouse::models {
 
-/// The section Journal of Home: all that happened in the household, newest first, to be looked through by words; and what
-/// happened at a spot, without a plant, to be logged. What was taken back is not among it.
+/// The section Journal of Home: all that happened in the household and all that was measured, newest first, to be looked
+/// through by words; and what happened at a spot, without a plant, to be logged. What was taken back is not among it. Only
+/// reading takes long where there is much of it, and is done in a thread.
 class HomeJournalModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to the page Home")
     /// Roles: date, who, what, sentence.
-    Q_PROPERTY(lathhouse::models::SheetRows* rows READ rows CONSTANT)
+    Q_PROPERTY(lathhouse::models::JournalRows* rows READ rows CONSTANT)
     /// Words that each of the rows has, in any order and whatever their case; empty: all of them.
     Q_PROPERTY(QString find READ find WRITE setFind NOTIFY journalChanged)
     /// How many there are, and how many have the words.
@@ -33,13 +35,11 @@ public:
     Q_ENUM(What)
     enum Answer { Nothing, Words, Days };
     Q_ENUM(Answer)
-    using Record = std::function<Result<void>(const PlantEntries&)>;
 
-    /// folder: of the household; nullopt where it lies in memory, as `load` gives it.
-    HomeJournalModel(std::function<Result<plan::HouseholdFacts>()> load, std::optional<std::filesystem::path> folder, Record record,
-                     TodayLook look, QObject* parent = nullptr);
+    /// folder: of the household; nullopt where it lies in memory, as the door gives it.
+    HomeJournalModel(PlantDoor door, std::optional<std::filesystem::path> folder, TodayLook look, QObject* parent = nullptr);
 
-    SheetRows* rows() { return &rows_; }
+    JournalRows* rows() { return &rows_; }
     QString find() const { return find_; }
     void setFind(const QString& words);
     QString line() const;
@@ -63,16 +63,15 @@ private:
     struct Facts;
     void show();
 
-    std::function<Result<plan::HouseholdFacts>()> load_;
+    PlantDoor door_;
     std::optional<std::filesystem::path> folder_;
-    Record record_;
     TodayLook look_;
     QString find_;
-    std::vector<SheetRows::Row> all_; ///< Newest first.
+    std::shared_ptr<const std::vector<JournalLine>> all_; ///< Newest first; never null.
     QStringList spots_;
     std::vector<home::SpotId> ids_; ///< Of the spots.
     int wrong_ = Nothing;
-    SheetRows rows_;
+    JournalRows rows_;
 };
 
 } // namespace lathhouse::models

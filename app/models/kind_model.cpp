@@ -1,5 +1,6 @@
 #include "app/models/kind_model.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/asked_kind.h"
 #include "app/models/kind_texts.h"
 #include "app/models/word_form.h"
@@ -118,13 +119,22 @@ void KindModel::show(const plants::PlantKind& kind)
     open_ = true;
     name_ = shown_name(kind);
     botanical_ = tr("%1, %2").arg(text(kind.botanical_name), text(kind.family));
-    QStringList others;
-    for (const auto& common : kind.common_names) {
-        if (const QString other = text(common); other != name_) {
-            others.append(other);
+    const auto beside = [this](const std::vector<std::string>& names) {
+        QStringList others;
+        for (const auto& common : names) {
+            if (const QString other = printed_apostrophes(text(common)); other != name_) {
+                others.append(other);
+            }
         }
+        return others.join(QStringLiteral(", "));
+    };
+    const bool english = words::language().empty();
+    const QString others = beside(english ? kind.common_names : words::common_names(kind.botanical_name));
+    const QString in_english = english ? QString{} : beside(kind.common_names);
+    other_names_ = others.isEmpty() ? QString{} : tr("Also called %1.").arg(others);
+    if (!in_english.isEmpty()) {
+        other_names_ = tr("%1 In English: %2.").arg(other_names_, in_english).trimmed();
     }
-    other_names_ = others.isEmpty() ? QString{} : tr("Also called %1.").arg(others.join(QStringLiteral(", ")));
     cautions_.clear();
     for (const auto* caution : plan::cautions_for_plant(kind)) {
         cautions_.append(text(words::table_text(caution->text)));

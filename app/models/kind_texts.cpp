@@ -1,5 +1,6 @@
 #include "app/models/kind_texts.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/word_form.h"
 #include "app/words/kind_words.h"
 #include "app/words/table_words.h"
@@ -66,7 +67,7 @@ QStringList KindTexts::sources(const plants::PlantKind* kind)
         notes.append(tr("Sources: %1.").arg(titles.join(QStringLiteral("; "))));
     }
     if (!kind->note.empty()) {
-        notes.append(text(words::table_text(kind->note)));
+        notes.append(printed_apostrophes(text(words::table_text(kind->note))));
     }
     return notes;
 }

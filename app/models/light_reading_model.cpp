@@ -13,9 +13,9 @@ constexpr double kUsualReadingHours = 8.0;
 constexpr double kMostReading = 200'000.0; // Full sun is about 110,000 lux.
 
 /// A number of light, its unit behind it or not.
-std::optional<double> typed_light(QString typed)
+std::optional<double> typed_light(const QString& typed)
 {
-    return typed_decimal(typed.replace(QChar(0xB5), QLatin1Char('u')), {"lux", "lx", "fc", "umol", "mol"});
+    return typed_decimal(typed, {"lux", "lx", "fc", "µmol", "umol", "mol"});
 }
 
 } // namespace

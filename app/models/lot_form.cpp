@@ -1,5 +1,6 @@
 #include "app/models/lot_form.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/typed_decimal.h"
 #include "app/words/refusal.h"
 #include "app/words/table_words.h"
@@ -45,7 +46,7 @@ void LotForm::setCrop(const QString& crop)
         const auto answers = [&](const std::string& name) { return geodesy::name_key(name).find(wanted) != std::string::npos; };
         if (!wanted.empty() && rows.size() < kShown && (answers(kind.botanical_name) || std::ranges::any_of(kind.names, answers) ||
                                                       std::ranges::any_of(words::foreign_texts(kind.name()), answers))) {
-            const QString name = text(words::table_text(kind.name()));
+            const QString name = printed_apostrophes(text(words::table_text(kind.name())));
             rows.push_back({name, text(kind.botanical_name), tr("%1, %2").arg(name, text(kind.botanical_name))});
             found_.push_back(kind.botanical_name);
         }
@@ -61,7 +62,7 @@ void LotForm::choose(int row)
     }
     crop_ = crops_.at(row, QStringLiteral("words")).toString();
     if (name_.trimmed().isEmpty()) {
-        name_ = tr("%1 %2").arg(crop_).arg(today_.year());
+        name_ = tr("%1 %2").arg(plain_apostrophes(crop_)).arg(today_.year()); // So that it is found at the command line too.
     }
     found_.clear();
     crops_.show({});
@@ -83,11 +84,12 @@ std::optional<home::SeedLot> LotForm::lot()
 {
     fail(-1, {});
     const auto& reference = plants::SeedReference::built_in();
-    const auto kind = reference.find(words::english_text(crop_.trimmed().toStdString()));
+    const auto typed = plain_apostrophes(crop_.trimmed()).toStdString();
+    const auto kind = reference.find(words::english_text(typed));
     if (!kind) {
         QStringList near;
-        for (const auto& name : reference.near_names(crop_.trimmed().toStdString(), 3)) {
-            near.append(text(name));
+        for (const auto& name : reference.near_names(typed, 3)) {
+            near.append(printed_apostrophes(text(words::table_text(name))));
         }
         return fail(0, crop_.trimmed().isEmpty() ? tr("Which crop it is is missing, such as tomato.")
                        : near.isEmpty()          ? tr("No crop here is called “%1”.").arg(crop_.trimmed())
@@ -101,7 +103,7 @@ std::optional<home::SeedLot> LotForm::lot()
                       .seeds = std::nullopt,
                       .note = note_.trimmed().toStdString()};
     if (lot.name.empty()) {
-        return fail(1, tr("A lot needs a name, such as %1.").arg(tr("%1 %2").arg(text((*kind)->names.front())).arg(today_.year())));
+        return fail(1, tr("A lot needs a name, such as %1.").arg(tr("%1 %2").arg(text(words::table_text((*kind)->name()))).arg(today_.year())));
     }
     if (std::ranges::any_of(taken_, [&](const std::string& other) { return lower_case(other) == lower_case(lot.name); })) {
         return fail(1, tr("There is a lot “%1” already; give this one another name.").arg(name_.trimmed()));

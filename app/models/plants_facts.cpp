@@ -1,5 +1,6 @@
 #include "app/models/plants_facts.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/next_move.h"
 #include "app/models/translated.h"
 #include "app/words/table_words.h"
@@ -20,7 +21,7 @@ constexpr int kClays = 4;
 
 std::string lower(std::string_view words)
 {
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())).toLower().toStdString();
+    return plain_apostrophes(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))).toLower().toStdString();
 }
 
 QString nights_of(const home::Spot& spot, const YearWords& words)

@@ -1,5 +1,6 @@
 #include "app/models/plants_form.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/asked_kind.h"
 #include "app/models/typed_number.h"
 #include "app/words/table_words.h"
@@ -100,8 +101,8 @@ void PlantsForm::search()
     const auto all = reference.kinds().size();
     if (ranked.empty()) {
         QStringList near;
-        for (const auto& name : reference.near_names(find_.trimmed().toStdString(), 3)) {
-            near.append(text(name));
+        for (const auto& name : reference.near_names(plain_apostrophes(find_.trimmed()).toStdString(), 3)) {
+            near.append(printed_apostrophes(text(name)));
             if (const auto kind = reference.find(name)) {
                 ranked.emplace_back(0, *kind);
             }
@@ -379,7 +380,7 @@ Result<std::vector<home::Plant>> PlantsForm::make(const std::function<std::optio
     std::vector<home::Plant> made;
     for (const auto& draft : drafts_) {
         for (int count = 0; count < draft.count; ++count) {
-            const QString first = shown_name(draft.kind);
+            const QString first = kept_name(draft.kind);
             QString name = first;
             for (int number = 2; !taken.insert(name.toLower().toStdString()).second; ++number) {
                 name = tr("%1 %2").arg(first).arg(number);

@@ -1,5 +1,6 @@
 #include "app/models/plants_model.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
@@ -218,7 +219,7 @@ void PlantsModel::tell_filters()
 
 void PlantsModel::arrange()
 {
-    const std::string wanted = find_.trimmed().toLower().toStdString();
+    const std::string wanted = plain_apostrophes(find_.trimmed()).toLower().toStdString();
     std::vector<int> order;
     for (int at = 0; at < count(); ++at) {
         const auto& card = facts_.cards[static_cast<std::size_t>(at)];

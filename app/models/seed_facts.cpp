@@ -1,5 +1,6 @@
 #include "app/models/seed_facts.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/phrase.h"
@@ -171,7 +172,7 @@ public:
     Sheet(const SeedGround& ground, const plan::SowingPlan& plan, const TodayLook& look)
         : ground_(ground), plan_(plan), kind_(*plan.kind), look_(look), words_(look.words), units_(unit_system_of(look.words))
     {
-        sheet_.name = text(words::table_text(kind_.name()));
+        sheet_.name = printed_apostrophes(text(words::table_text(kind_.name())));
         sheet_.botanical = text(kind_.botanical_name);
     }
 
@@ -414,7 +415,7 @@ Result<SowingSheet> sowing_sheet(const SeedGround& ground, const SeedChoice& cho
         }
         return Sheet(ground, known.sowing, look).of_lot(known, choice.plants);
     }
-    const auto kind = plants::SeedReference::built_in().find(words::english_text(choice.crop));
+    const auto kind = plants::SeedReference::built_in().find(words::english_text(plain_apostrophes(text(choice.crop)).toStdString()));
     if (!kind) {
         return kind.error();
     }
@@ -429,7 +430,7 @@ std::vector<SheetRows::Row> sowing_calendar_rows(const SeedGround& ground, const
     wishes.plants = 1;
     std::vector<SheetRows::Row> rows;
     for (const auto& sowing : plan::sowing_calendar(ground.facts.climate, ground.climate, wishes, look.today, days)) {
-        const QString name = text(words::table_text(sowing.kind->name()));
+        const QString name = printed_apostrophes(text(words::table_text(sowing.kind->name())));
         const bool indoors = sowing.method == plan::SowingMethod::Indoors;
         const QString how = indoors ? tr("indoors") : tr("outdoors");
         const QString dates = span_words(look.words, sowing.sow);

@@ -8,8 +8,9 @@ std::optional<double> typed_decimal(const QString& typed, std::initializer_list<
 {
     QString number = typed.trimmed();
     for (const char* unit : units) {
-        if (number.endsWith(QLatin1String(unit), Qt::CaseInsensitive)) {
-            number.chop(static_cast<qsizetype>(qstrlen(unit)));
+        const QString behind = QString::fromUtf8(unit);
+        if (number.endsWith(behind, Qt::CaseInsensitive)) {
+            number.chop(behind.size());
             break;
         }
     }

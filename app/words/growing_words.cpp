@@ -280,9 +280,9 @@ std::string sources_line(std::span<const plants::Source* const> sources)
                                                       ")");
     }
     if (memory) {
-        text += std::string{text.empty() ? "" : "; "} + "the rest is common practice without a source";
+        text += (text.empty() ? "" : "; ") + phrase("the rest is common practice without a source");
     }
-    return "Sources: " + text + ".\n";
+    return phrase("Sources: %1.", text) + "\n";
 }
 
 } // namespace lathhouse::words

@@ -19,11 +19,14 @@ std::string limit(const plan::SprayFinding& finding, UnitSystem units)
                : phrase("Wait for other weather: %1 is below %2.", given, degrees(*finding.low, units));
 }
 
-/// "Crassulaceae: The wax bloom comes off." in the reader's language.
+/// "Crassulaceae: The wax bloom comes off." in the reader's language. Groups of the plant table have a small letter; what has
+/// a large one is the botanical name of a family, a genus or a kind.
 std::string kind_note(const std::string& note)
 {
     const auto colon = note.find(": ");
-    return colon == std::string::npos ? note : note.substr(0, colon + 2) + table_text(note.substr(colon + 2));
+    const auto name = note.substr(0, colon);
+    const bool is_group = !name.empty() && name.front() >= 'a' && name.front() <= 'z';
+    return (is_group ? table_text(name) : name) + (colon == std::string::npos ? "" : ": " + table_text(note.substr(colon + 2)));
 }
 
 } // namespace

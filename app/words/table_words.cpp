@@ -86,6 +86,18 @@ std::string common_name(const std::string& botanical_name, const std::string& us
     return names.empty() ? usual : std::string{split(names, ';').front()};
 }
 
+std::vector<std::string> common_names(const std::string& botanical_name)
+{
+    std::vector<std::string> names;
+    const auto cell = cell_of(kind_names(), botanical_name);
+    for (const auto name : split(cell, ';')) {
+        if (!name.empty()) {
+            names.emplace_back(name);
+        }
+    }
+    return names;
+}
+
 std::vector<std::string> foreign_names(const std::string& botanical_name)
 {
     return in_every_language(kind_names(), botanical_name);

@@ -17,6 +17,10 @@ std::string table_text(const std::string& text);
 /// Names: data/kind_names.csv.
 std::string common_name(const std::string& botanical_name, const std::string& usual);
 
+/// Everything that growers who speak the reader's language call it, the usual name first; empty for English and where none
+/// is known.
+std::vector<std::string> common_names(const std::string& botanical_name);
+
 /// Its names in every language but English, for whoever looks for it.
 std::vector<std::string> foreign_names(const std::string& botanical_name);
 

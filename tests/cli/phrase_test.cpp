@@ -1,5 +1,7 @@
 #include "app/words/phrase.h"
 
+#include "app/words/growing_words.h"
+#include "app/words/spray_words.h"
 #include "app/words/table_words.h"
 #include "app/words/tonight_words.h"
 #include "app/words/words.h"
@@ -19,8 +21,10 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace lathhouse::words {
 namespace {
@@ -34,7 +38,11 @@ protected:
                   .phrase =
                       [](const char* source) {
                           const std::map<std::string, std::string> known{
-                              {"1 in %1", "%1:1"}, {"%1 %2", "%2-%1"}, {"almost sure", "sicher"}};
+                              {"1 in %1", "%1:1"},
+                              {"%1 %2", "%2-%1"},
+                              {"almost sure", "sicher"},
+                              {"Sources: %1.", "Quellen: %1."},
+                              {"the rest is common practice without a source", "der Rest ohne Quelle"}};
                           const auto found = known.find(source);
                           return found == known.end() ? std::string{} : found->second;
                       },
@@ -82,6 +90,7 @@ TEST(Phrase, StandsAsInTheSourceWhereNobodyElseReads)
     EXPECT_EQ(number(1.5, 1), "1.5");
     EXPECT_EQ(table_text("spines"), "spines");
     EXPECT_EQ(common_name("Citrus limon", "Lemon"), "Lemon");
+    EXPECT_THAT(common_names("Citrus limon"), testing::IsEmpty());
 }
 
 TEST(Phrase, JoinsWithTheLastWord)
@@ -109,9 +118,31 @@ TEST_F(OtherReader, HasADecimalCommaAndNoMinusZero)
 
 TEST_F(OtherReader, HearsNamesAndTextsOfTheTables)
 {
+    EXPECT_THAT(common_names("Spathiphyllum wallisii"), testing::ElementsAre("Einblatt", "Friedenslilie"));
+    EXPECT_THAT(common_names("Nothing known"), testing::IsEmpty());
+    EXPECT_EQ(table_text("Dies at -2 C; does not grow below 15 C."), "Erfriert bei \u22122 °C; wächst unter 15 °C nicht.");
     EXPECT_EQ(common_name("Citrus limon", "Lemon"), "Zitrone");
     EXPECT_EQ(table_text("spines"), "Stacheln");
     EXPECT_EQ(table_text("a text of nobody"), "a text of nobody");
+}
+
+TEST_F(OtherReader, HearsTheGroupThatASprayHurtsAndKeepsBotanicalNames)
+{
+    plan::SprayFinding finding{};
+    finding.check = plan::SprayCheck::SensitiveKind;
+    finding.verdict = plan::SprayVerdict::Never;
+    for (const auto& [note, said] : {std::pair{"fern: Ferns.", "(Farn: Farne.)"}, std::pair{"Impatiens", "(Impatiens)"},
+                                     std::pair{"Crassulaceae: The wax bloom comes off.", "(Crassulaceae: Der Wachsreif geht ab.)"}}) {
+        finding.note = note;
+        EXPECT_THAT(spray_finding(finding, UnitSystem::Metric), testing::HasSubstr(said)) << note;
+    }
+}
+
+TEST_F(OtherReader, HearsWhatHasNoSourceInTheirOwnWords)
+{
+    const plants::Source memory{.key = std::string{plants::kCommonPractice}, .title = {}, .publisher = {}, .year = {}};
+    const std::array<const plants::Source*, 1> sources{&memory};
+    EXPECT_EQ(sources_line(sources), "Quellen: der Rest ohne Quelle.\n");
 }
 
 TEST(TableWords, CropsAreMeantInEveryLanguage)
@@ -151,7 +182,7 @@ TEST(TableWords, EveryKindHasItsRowAndNoOtherHas)
     EXPECT_EQ(rows, kinds);
 }
 
-TEST(TableWords, CautionsHazardsCropsPestsAndCareAreAllTranslated)
+TEST(TableWords, CautionsHazardsNotesCropsPestsAndCareAreAllTranslated)
 {
     std::set<std::string> texts;
     for (const auto& caution : plan::cautions()) {
@@ -159,6 +190,7 @@ TEST(TableWords, CautionsHazardsCropsPestsAndCareAreAllTranslated)
     }
     for (const auto& kind : plants::PlantReference::built_in().kinds()) {
         texts.insert(kind.hazards);
+        texts.insert(kind.note);
         texts.insert(kind.confidence);
         texts.insert(kind.growth_season);
     }

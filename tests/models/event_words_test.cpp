@@ -1,5 +1,6 @@
 #include "app/models/event_words.h"
 
+#include "app/models/ticked_task.h"
 #include "app/models/typed_path.h"
 #include "app/words/phrase.h"
 #include "tests/models/page_fixtures.h"
@@ -50,6 +51,41 @@ TEST(EventWords, NameAProductOfTheTableInTheReadersLanguage)
     words::speak_to({.language = "de", .phrase = {}, .decimal_mark = ','});
     EXPECT_EQ(event_words(damage, plain_facts().as_told), "damage by Glyphosat");
     words::speak_to({});
+}
+
+TEST(EntryWords, NameTheTaskOfTheRoundThatWasTicked)
+{
+    const auto home = plain_facts().as_told;
+    const auto& plant = home.plants.front();
+    EXPECT_EQ(said_back(entered(home::EventKind::TaskDone, {{"task", "water/1/2026-05-16"}}, plant.id)),
+              plant.name + ": ticked in the round: feel whether the mix is dry, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::TaskPostponed, {{"task", "feed/1/2026-05-16"}, {"until", "2026-05-20"}}, plant.id)),
+              plant.name + ": put off in the round: feed, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::TaskSkipped, {{"task", "seeds/2/1l"}})), "left out in the round: sow outdoors, 16 May 2026");
+    EXPECT_EQ(said_back(entered(home::EventKind::TaskDone, {{"task", "wash/0/2026-05-16"}})),
+              "ticked in the round: wash hands and tools, 16 May 2026");
+    for (const char* unknown : {"", "juggle/1/2026-05-16", "seeds/2/", "seeds/2/9l", "water"}) {
+        EXPECT_EQ(said_back(entered(home::EventKind::TaskDone, {{"task", unknown}})), "ticked in the round, 16 May 2026") << unknown;
+    }
+}
+
+TEST(TickedTask, IsNamedWhateverTheRoundHas)
+{
+    const auto& facts = plain_facts();
+    const auto household = facts.household();
+    const auto nights = facts.climate.nights();
+    int named = 0;
+    for (int month = 0; month < 12; month += 2) {
+        const auto today = kShownToday + calendar::Days{30 * month};
+        const auto parts = plan::round_parts(facts, nights, today, plan::kUsualRisk);
+        for (int day = 0; day < 60; ++day) {
+            for (const auto& task : plan::round_of(household, {}, parts, today + calendar::Days{day})) {
+                EXPECT_FALSE(ticked_task(entered(home::EventKind::TaskDone, {{"task", task.key}})).isEmpty()) << task.key;
+                ++named;
+            }
+        }
+    }
+    EXPECT_GT(named, 50);
 }
 
 TEST(EntryWords, AreTheHouseholdsOwnForAChangeOfIt)

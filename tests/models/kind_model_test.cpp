@@ -1,9 +1,13 @@
 #include "app/models/kind_model.h"
 
+#include "app/models/asked_kind.h"
 #include "app/models/plants_form.h"
+#include "app/words/phrase.h"
 #include "app/words/table_words.h"
 #include "core/plan/cautions.h"
 #include "tests/models/start_fixtures.h"
+
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -68,6 +72,75 @@ TEST(KindModel, HasWordsForEveryKind)
         }
         EXPECT_GT(model.hazards()->rowCount(), 0) << kind.botanical_name;
         EXPECT_GE(words::foreign_texts(kind.growth_season).size(), 2U) << kind.growth_season << " is not translated";
+    }
+}
+
+/// Somebody who reads another language, while it is there.
+class InLanguage {
+public:
+    explicit InLanguage(const char* language) { words::speak_to({.language = language, .phrase = {}, .decimal_mark = ','}); }
+    ~InLanguage() { words::speak_to({}); }
+    InLanguage(const InLanguage&) = delete;
+    InLanguage& operator=(const InLanguage&) = delete;
+};
+
+class KindModelInLanguage : public testing::TestWithParam<const char*> {};
+
+TEST_P(KindModelInLanguage, ShowsNoEnglishNote)
+{
+    const InLanguage reader(GetParam());
+    const QRegularExpression english("\\b(the|and|below|from|stand|stands|dies|hurt|hurts|list|source|figure|roots|frost is)\\b",
+                                     QRegularExpression::CaseInsensitiveOption);
+    KindModel model(YearWords(Units::Metric, QLocale(QString::fromLatin1(GetParam()))));
+    int notes = 0;
+    for (const auto& kind : plants::PlantReference::built_in().kinds()) {
+        model.show(kind);
+        if (!kind.note.empty()) {
+            ++notes;
+            const QString shown = model.notes().last();
+            EXPECT_FALSE(model.notes().join('\n').contains(text(kind.note))) << kind.botanical_name;
+            EXPECT_FALSE(shown.contains(english)) << shown.toStdString();
+            EXPECT_FALSE(shown.contains('\'')) << shown.toStdString();
+        }
+    }
+    EXPECT_GT(notes, 150);
+}
+INSTANTIATE_TEST_SUITE_P(Languages, KindModelInLanguage, testing::Values("de", "es"), [](const auto& row) { return std::string{row.param}; });
+
+TEST(KindModel, OtherNamesAreInTheReadersLanguageAndTheEnglishOnesSaySo)
+{
+    KindModel model(british_words());
+    model.show(kind_called("Citrus reticulata"));
+    EXPECT_EQ(model.otherNames(), "Also called Satsuma.");
+    const InLanguage german("de");
+    model.show(kind_called("Spathiphyllum wallisii"));
+    EXPECT_EQ(model.otherNames(), "Also called Friedenslilie. In English: Peace lily.");
+    model.show(kind_called("Citrus reticulata"));
+    EXPECT_EQ(model.otherNames(), "In English: Mandarin, Satsuma.");
+}
+
+TEST(KindModel, PrintsTheApostrophesThatATableHasAsAKeyboardDoes)
+{
+    KindModel model(british_words());
+    model.show(kind_called("Brugmansia suaveolens"));
+    EXPECT_EQ(model.name(), "Angel\u2019s trumpet");
+    model.show(kind_called("Aglaonema commutatum"));
+    EXPECT_TRUE(model.notes().last().startsWith("\u2018Silver Queen\u2019 is")) << model.notes().last().toStdString();
+}
+
+TEST(AskedKind, IsMetByEitherApostrophe)
+{
+    const auto* kind = &kind_called("Brugmansia suaveolens");
+    for (const char* typed : {"Angel's trumpet", "angel\u2019s trumpet", " Angel\u2018s Trumpet "}) {
+        EXPECT_EQ(asked_kind(typed).kind, kind) << typed;
+        PlantsForm form(british_words());
+        form.setFind(typed);
+        ASSERT_EQ(form.found()->rowCount(), 1) << typed;
+        EXPECT_EQ(form.found()->at(0, "words").toString(), "Angel\u2019s trumpet");
+        form.pick(0);
+        const auto made = form.make([](int) { return std::nullopt; });
+        ASSERT_TRUE(made);
+        EXPECT_EQ(made->front().name, "Angel's trumpet") << "as the command line finds it";
     }
 }
 

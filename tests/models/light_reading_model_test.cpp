@@ -24,8 +24,10 @@ TEST_F(LightReading, LuxOfEachLightMakeADaysLight)
     EXPECT_TRUE(model.daily().contains("about 15 %"));
     type("unit", LightReadingModel::Micromoles); // Photons are photons.
     EXPECT_FALSE(model.bySource());
-    type("reading", "100,5 µmol");
-    EXPECT_TRUE(model.daily().contains(" µmol per m² and s; over 12.0 h they make 4.34 moles")) << model.daily().toStdString();
+    for (const char* typed : {"100,5 µmol", "100.5 \u03bcmol", "100.5 umol"}) {
+        type("reading", typed);
+        EXPECT_TRUE(model.daily().contains(" µmol per m² and s; over 12.0 h they make 4.34 moles")) << typed << model.daily().toStdString();
+    }
     EXPECT_FALSE(model.daily().contains("about 15 %"));
 }
 

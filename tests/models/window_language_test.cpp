@@ -86,6 +86,10 @@ TEST(TypedNumbers, MayHaveTheirUnitBehindAndNothingElse)
     EXPECT_EQ(typed_decimal("14,5 cm", {"cm", "%"}), 14.5);
     EXPECT_EQ(typed_decimal("14.5CM", {"cm", "%"}), 14.5);
     EXPECT_EQ(typed_decimal("\u22123"), -3.0);
+    EXPECT_EQ(typed_decimal("100,5 \u00b5mol", {"lux", "µmol", "mol"}), 100.5) << "the micro sign";
+    EXPECT_EQ(typed_decimal("100.5 \u03bcmol", {"lux", "µmol", "mol"}), 100.5) << "the Greek letter";
+    EXPECT_EQ(typed_decimal("100.5 \u00b5MOL", {"\u03bcmol"}), 100.5);
+    EXPECT_FALSE(typed_decimal("100.5 \u00b5mol", {"mol"}));
     for (const char* typed : {"", " ", "cm", "1.2.3", "1.234,5", "nan", "inf", "14 mm", "1 5"}) {
         EXPECT_FALSE(typed_decimal(typed, {"cm", "%"})) << typed;
     }

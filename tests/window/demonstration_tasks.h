@@ -91,7 +91,7 @@ private:
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
               people(std::move(people_door), look), calendar(calendar_door(), look), tonight(door, look), seeds(door, look), plants(plants_door, look), leaving(plants),
-              journal(door.load, {}, plants_door.record, look), home(door, look), plant(plants),
+              journal(plants_door, {}, look), home(door, look), plant(plants),
               dose(models::jugs_in_memory(), kept, look.words), ask(plants)
         {
             home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar, .leaving = &leaving, .journal = &journal});

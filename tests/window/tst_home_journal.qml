@@ -98,6 +98,24 @@ Item {
             verify((named("journalLine") as Text).text.startsWith("None of"));
         }
 
+        function test_whatWasMeasuredIsFoundAmongWhatHappened() {
+            const all = rows.count;
+            const field = named("journalFind") as SheetField;
+            field.forceActiveFocus();
+            type("measured");
+            verify(rows.count > 0 && rows.count < all);
+            for (let row = 0; row < rows.count; ++row)
+                verify(journal.rows.at(row, "what").startsWith("Measured: "), journal.rows.at(row, "what"));
+            keyClick(Qt.Key_Down);
+            verify(rows.activeFocus);
+            tryVerify(() => rows.itemAtIndex(0) !== null);
+            compare(rows.itemAtIndex(0).Accessible.name, journal.rows.at(0, "sentence"));
+            field.forceActiveFocus();
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            keyClick(Qt.Key_Backspace);
+            compare(rows.count, all);
+        }
+
         function test_isLoggedAtASpotByMouse() {
             const all = rows.count;
             verify(!named("journalLog").visible);
