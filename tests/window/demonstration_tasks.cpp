@@ -98,7 +98,7 @@ void DemonstrationRound::renew(const QString& kind)
         kToday, models::YearWords(units, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};
     auto before = std::move(model_); // Bindings leave them before they go.
     auto pages_before = std::move(pages_);
-    model_ = std::make_unique<models::RoundModel>(std::move(source), models::RoundLook{look.today, look.words});
+    model_ = std::make_unique<models::RoundModel>(std::move(source), models::TodayLook{look.today, look.words});
     pages_ = std::make_unique<Pages>(door, plants, look, units, folder, kept, std::move(record),
                                      std::move(people));
     QObject::connect(model_.get(), &models::RoundModel::feedDoseAsked, &pages_->dose, &models::DoseModel::ask);
