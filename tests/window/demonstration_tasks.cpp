@@ -109,6 +109,7 @@ void DemonstrationRound::renew(const QString& kind)
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),
                           static_cast<QObject*>(&pages_->people), static_cast<QObject*>(&pages_->leaving), static_cast<QObject*>(&pages_->journal),
+                          static_cast<QObject*>(&pages_->aside),
                           static_cast<QObject*>(&pages_->calendar),
                           static_cast<QObject*>(&pages_->settings)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);
