@@ -25,6 +25,7 @@ SheetFrame {
         keys: [qsTr("Up, Down"), qsTr("the task before, the next one"),
             qsTr("Space"), qsTr("tick the task, or take the tick off"),
             "P", qsTr("put it off a day"),
+            qsTr("Shift+P"), qsTr("put it off longer"),
             "S", qsTr("leave it out, and why"),
             "D", qsTr("how much feed or soap goes into the water"),
             "B", qsTr("what to look at before a spray"),
