@@ -74,6 +74,7 @@ SheetFrame {
             "S", qsTr("before a spray"),
             "P", qsTr("pests and the course"),
             "W", qsTr("water and winter"),
+            "O", qsTr("going out and coming in"),
             "K", qsTr("keep the plant at a spot, always or from one evening to another"),
             qsTr("Escape"), qsTr("back to all plants")]
     }
