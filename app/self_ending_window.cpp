@@ -73,7 +73,7 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
     if (keys) {
         return QStringLiteral("keys");
     }
-    static const std::array<const char*, 6> kAsked{"", "ask-cold", "ask-damage", "ask-spray", "ask-course", "ask-water"};
+    static const std::array<const char*, 7> kAsked{"", "ask-cold", "ask-damage", "ask-spray", "ask-course", "ask-water", "ask-harden"};
     if (ask.open()) {
         return QLatin1String(kAsked[static_cast<std::size_t>(ask.what())]);
     }
@@ -182,7 +182,7 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 14> forms{
+    const std::array<std::function<void()>, 15> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] { models_.mend.editSpot(0); },
@@ -195,6 +195,7 @@ bool SelfEndingWindow::opens_next()
         ask(models::AskModel::Spray),
         ask(models::AskModel::Course),
         ask(models::AskModel::Water),
+        ask(models::AskModel::Harden),
         [this] {
             QObject::connect(
                 &models_.mend, &models::MendModel::formChanged, &models_.mend,

@@ -115,6 +115,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::CalendarModel calendar(std::move(options.calendar), look);
     models::PhotoExportModel leaving(plants);
     models::HomeJournalModel journal(options.plants, options.folder, look);
+    models::PhotosAsideModel aside(options.plants, look);
     models::HomeModel home(options.door, look);
     home.join({.keeping = &keeping,
                .record = has_record ? &record : nullptr,
@@ -122,12 +123,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
                .settings = &settings,
                .calendar = has_calendar ? &calendar : nullptr,
                .leaving = &leaving,
-               .journal = &journal});
+               .journal = &journal,
+               .aside = &aside});
     home.setSection(options.home_section);
     // A record changes the climate, and who reaches a spot the plan: all that rests on them is read anew, as after any
     // change of Home's.
     for (models::SheetModel* section : {static_cast<models::SheetModel*>(&record), static_cast<models::SheetModel*>(&people),
-                                        static_cast<models::SheetModel*>(&journal)}) {
+                                        static_cast<models::SheetModel*>(&journal), static_cast<models::SheetModel*>(&aside)}) {
         QObject::connect(section, &models::SheetModel::written, &home, [&home] {
             home.follow();
             emit home.written();
@@ -135,6 +137,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     QObject::connect(&plants, &models::SheetModel::written, &people, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &people, &models::SheetModel::follow);
+    QObject::connect(&plants, &models::SheetModel::written, &aside, &models::SheetModel::follow);
     models::EveningNotice notice(kept, std::make_unique<DesktopNotices>(), models::to_qdate(look.today));
     settings.join(&notice);
     models::MendModel mend(std::move(options.mend), look);

@@ -8,7 +8,8 @@ SheetFrame {
     id: root
 
     required property AskModel ask
-    readonly property bool beside: root.room >= Theme.px(760)
+    /// A form without questions has the room for its answer.
+    readonly property bool beside: cells.count > 0 && root.room >= Theme.px(760)
     readonly property real questionWidth: root.beside ? Math.round(0.46 * root.room) : root.room
     readonly property bool inTwo: root.questionWidth >= Theme.px(430)
     /// Whether the first question has the keys already.

@@ -14,6 +14,8 @@ Item {
     property PhotoImportModel coming: null
     /// Photographs of all plants on their way out.
     required property PhotoExportModel leaving
+    /// Photographs that no plant's page shows; null where none are told.
+    property PhotosAsideModel aside: null
     required property bool narrow
     readonly property real leftWidth: root.narrow ? root.width : Math.round(root.width * 0.4)
     readonly property real rightX: root.narrow ? 0 : root.leftWidth + Theme.px(36)
@@ -102,6 +104,13 @@ Item {
             choices: [qsTr("Ask first"), qsTr("May be written")]
             chosen: root.keeping.tablesLeave ? 1 : 0
             onChoose: index => root.keeping.setLeaves(HomeDataModel.Tables, index === 1)
+        }
+        HomePhotosAside {
+            objectName: "photosAside"
+            visible: root.aside !== null
+            width: parent.width
+            topPadding: Theme.px(14)
+            aside: root.aside
         }
     }
     Column {

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Lathhouse.Models
 
-// All that happened in the household and was measured, newest first, and what happened at a spot to be logged.
+// All that happened in the household and was measured, newest first, and what happened at a spot or to all of it to be logged.
 Item {
     id: root
 
@@ -18,7 +18,7 @@ Item {
     implicitHeight: Math.max(root.room, head.height + Theme.px(240))
 
     function openLog(): void {
-        if (root.journal.spots.length === 0)
+        if (root.journal.places.length === 0)
             return;
         log.visible = true;
         log.focusFirst();
@@ -54,10 +54,10 @@ Item {
             }
             SheetButton {
                 objectName: "journalLogButton"
-                visible: root.journal.spots.length > 0
+                visible: root.journal.places.length > 0
                 height: Theme.target(34)
-                text: qsTr("Log something at a spot")
-                reason: qsTr("Control and L. Of a plant it is logged under Plants.")
+                text: qsTr("Log something without a plant")
+                reason: qsTr("Control and L. At a spot, or in the whole household. Of a plant it is logged under Plants.")
                 onClicked: root.openLog()
             }
         }

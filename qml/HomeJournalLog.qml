@@ -1,13 +1,17 @@
 import QtQuick
 import Lathhouse.Models
 
-// What happened at a spot, without a plant.
+// What happened at a spot or in the whole household, without a plant.
 Column {
     id: root
 
     required property HomeJournalModel journal
-    property int spot: 0
-    property int what: HomeJournalModel.Note
+    property int place: 0
+    property int sort: 0
+    readonly property var sorts: root.journal.places.length > 0 ? root.journal.sorts(root.place) : []
+    readonly property bool note: root.sorts.length > 0 && root.journal.isNote(root.place, root.sort)
+    readonly property string asked: root.sorts.length > 0 ? root.journal.asked(root.place, root.sort) : ""
+    readonly property var names: root.sorts.length > 0 ? root.journal.choices(root.place, root.sort) : []
 
     signal closed
 
@@ -15,15 +19,18 @@ Column {
     Keys.onEscapePressed: root.closed()
 
     function focusFirst(): void {
-        words.forceActiveFocus();
+        (detail.visible ? detail : words).forceActiveFocus();
     }
     function keep(): void {
-        if (root.journal.log(root.spot, root.what, words.text, ago.text)) {
+        if (root.journal.log(root.place, root.sort, detail.text, words.text, ago.text)) {
+            detail.clear();
             words.clear();
             ago.clear();
             root.closed();
         } else if (root.journal.wrong === HomeJournalModel.Days) {
             ago.forceActiveFocus();
+        } else if (root.journal.wrong === HomeJournalModel.Detail) {
+            detail.forceActiveFocus();
         } else {
             words.forceActiveFocus();
         }
@@ -31,21 +38,38 @@ Column {
 
     ChoiceChips {
         width: parent.width
-        title: qsTr("At which spot")
+        title: qsTr("Where")
         part: "journalSpot"
-        choices: root.journal.spots
-        chosen: root.spot
-        onChoose: index => root.spot = index
+        choices: root.journal.places
+        chosen: root.place
+        onChoose: index => {
+            root.sort = Math.max(0, root.journal.sorts(index).indexOf(root.sorts[root.sort]));
+            root.place = index;
+            root.journal.forgive();
+        }
     }
     ChoiceChips {
         width: parent.width
         title: qsTr("What happened")
         part: "journalWhat"
-        choices: [qsTr("Note"), qsTr("Looked over"), qsTr("Treated")]
-        chosen: root.what
-        note: root.what === HomeJournalModel.Treated ? qsTr("The label and local advice come first, and say how long to keep away.") : ""
+        choices: root.sorts
+        chosen: root.sort
+        note: root.sorts.length > 0 ? root.journal.heed(root.place, root.sort) : ""
         onChoose: index => {
-            root.what = index;
+            root.sort = index;
+            detail.clear();
+            root.journal.forgive();
+        }
+    }
+    ChoiceChips {
+        visible: root.names.length > 0
+        width: parent.width
+        title: qsTr("Which pest")
+        part: "journalPest"
+        choices: root.names
+        chosen: root.names.indexOf(detail.text)
+        onChoose: index => {
+            detail.text = root.names[index];
             root.journal.forgive();
         }
     }
@@ -54,10 +78,22 @@ Column {
         spacing: Theme.px(8)
 
         SheetField {
+            id: detail
+            objectName: "journalDetail"
+            visible: root.asked !== ""
+            least: Theme.px(260)
+            most: root.width
+            label: root.asked
+            placeholderText: label
+            wrong: root.journal.error !== "" && root.journal.wrong === HomeJournalModel.Detail
+            onTextEdited: root.journal.forgive()
+            onAccepted: root.keep()
+        }
+        SheetField {
             id: words
             objectName: "journalWords"
             width: Math.min(root.width, Theme.px(420))
-            label: root.what === HomeJournalModel.Note ? qsTr("Note") : root.what === HomeJournalModel.Treated ? qsTr("With what, may be left blank") : qsTr("Note, may be left blank")
+            label: root.note ? qsTr("Note") : qsTr("Note, may be left blank")
             placeholderText: label
             wrong: root.journal.error !== "" && root.journal.wrong === HomeJournalModel.Words
             onTextEdited: root.journal.forgive()

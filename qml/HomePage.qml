@@ -95,8 +95,10 @@ FocusScope {
             more.setSource("HomeJournal.qml", { objectName: "homeJournal", journal: root.home.journal, narrow: narrow, room: Qt.binding(() => sheet.height - Theme.px(12)) });
             root.home.journal.look();
         } else if (root.home.section === HomeModel.Data) {
-            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, calendar: root.home.calendar, leaving: root.home.leaving, coming: root.coming, narrow: narrow });
+            more.setSource("HomeData.qml", { objectName: "homeData", keeping: root.home.keeping, calendar: root.home.calendar, leaving: root.home.leaving, coming: root.coming, aside: root.home.aside, narrow: narrow });
             root.home.keeping.look();
+            if (root.home.aside !== null)
+                root.home.aside.look();
         } else if (root.home.section === HomeModel.Settings) {
             more.setSource("HomeSettings.qml", { objectName: "homeSettings", settings: root.home.settings });
         } else {

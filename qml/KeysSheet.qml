@@ -25,6 +25,7 @@ SheetFrame {
         keys: [qsTr("Up, Down"), qsTr("the task before, the next one"),
             qsTr("Space"), qsTr("tick the task, or take the tick off"),
             "P", qsTr("put it off a day"),
+            qsTr("Shift+P"), qsTr("put it off longer"),
             "S", qsTr("leave it out, and why"),
             "D", qsTr("how much feed or soap goes into the water"),
             "B", qsTr("what to look at before a spray"),
@@ -73,6 +74,7 @@ SheetFrame {
             "S", qsTr("before a spray"),
             "P", qsTr("pests and the course"),
             "W", qsTr("water and winter"),
+            "O", qsTr("going out and coming in"),
             "K", qsTr("keep the plant at a spot, always or from one evening to another"),
             qsTr("Escape"), qsTr("back to all plants")]
     }

@@ -306,6 +306,12 @@ FocusScope {
                     onClicked: root.album.takeOff()
                 }
                 SheetButton {
+                    objectName: "withdrawPhoto"
+                    text: qsTr("Out of the lists")
+                    reason: qsTr("For one that is of no use. Its file stays; Home, Data and backup shows it and brings it back.")
+                    onClicked: root.album.withdraw()
+                }
+                SheetButton {
                     objectName: "assignPhoto"
                     visible: root.album.others.count > 0
                     text: qsTr("Shows another plant too")

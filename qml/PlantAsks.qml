@@ -41,4 +41,10 @@ Flow {
         reason: qsTr("Key W. When to look at the mix, its roots and its winter quarters.")
         onClicked: root.ask.ask(AskModel.Water)
     }
+    SheetButton {
+        objectName: "askHarden"
+        text: qsTr("Going out and coming in")
+        reason: qsTr("Key O. The days before it stays out, and those around its coming in.")
+        onClicked: root.ask.ask(AskModel.Harden)
+    }
 }

@@ -88,6 +88,8 @@ FocusScope {
             return AskModel.Course;
         case Qt.Key_W:
             return AskModel.Water;
+        case Qt.Key_O:
+            return AskModel.Harden;
         }
         return AskModel.None;
     }

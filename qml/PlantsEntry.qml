@@ -49,6 +49,10 @@ Item {
                 kinds.forceActiveFocus();
             }
         }
+        KindFilterChips {
+            width: parent.width
+            filter: root.form.filter
+        }
         ListView {
             id: kinds
             objectName: "kinds"

@@ -60,6 +60,8 @@ FocusScope {
             root.round.currentRow = root.round.count - 1;
         else if (event.key === Qt.Key_Space)
             root.round.tick(root.round.currentRow);
+        else if (event.key === Qt.Key_P && !control && (event.modifiers & Qt.ShiftModifier))
+            later.ask();
         else if (event.key === Qt.Key_P && !control)
             root.round.postpone(root.round.currentRow, 1);
         else if (event.key === Qt.Key_S && !control)
@@ -140,12 +142,39 @@ FocusScope {
             list.forceActiveFocus();
         }
     }
+    // For how long the chosen task is put off.
+    RoundAsk {
+        id: later
+        objectName: "later"
+        visible: later.open && root.round.count > 0
+        x: root.side
+        y: leaving.y + (leaving.visible ? leaving.height + Theme.px(8) : 0)
+        width: root.taskWidth - 2 * root.side
+        fieldName: "laterField"
+        actName: "laterKeep"
+        label: qsTr("For how many days is this task put off, up to 60")
+        example: qsTr("days, up to 60")
+        number: true
+        act: qsTr("Put it off")
+        leaveWords: qsTr("Keep it")
+        onDone: {
+            root.round.postpone(root.round.currentRow, /^\d{1,3}$/.test(later.words.trim()) ? parseInt(later.words) : 0);
+            if (root.round.error === "")
+                later.givenUp();
+            else
+                later.focusField();
+        }
+        onGivenUp: {
+            later.close();
+            list.forceActiveFocus();
+        }
+    }
     // What is sown becomes a tray, what is potted becomes plants.
     RoundAsk {
         id: sowing
         objectName: "sowing"
         x: root.side
-        y: leaving.y + (leaving.visible ? leaving.height + Theme.px(8) : 0)
+        y: later.y + (later.visible ? later.height + Theme.px(8) : 0)
         width: root.taskWidth - 2 * root.side
         fieldName: "sownSeedsField"
         actName: "sownSeedsButton"
@@ -267,6 +296,13 @@ FocusScope {
             text: qsTr("Put off a day")
             reason: qsTr("Key P. The chosen task is due again tomorrow.")
             onClicked: root.round.postpone(root.round.currentRow, 1)
+        }
+        SheetButton {
+            objectName: "longerButton"
+            focusPolicy: Qt.TabFocus
+            text: qsTr("Put off longer")
+            reason: qsTr("Key Shift and P. Asks for how many days.")
+            onClicked: later.ask()
         }
         SheetButton {
             objectName: "skipButton"

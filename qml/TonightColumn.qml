@@ -21,7 +21,7 @@ Column {
 
     function takeFile(): void {
         root.fileAsked = true;
-        root.tonight.keepForecastFile(file.text);
+        root.tonight.keepForecastFile(file.text, columns.text, made.text);
     }
     function typeLow(): void {
         typed.focusField();
@@ -160,6 +160,28 @@ Column {
         width: root.width
         spacing: Theme.px(8)
 
+        SheetField {
+            id: columns
+            objectName: "forecastColumns"
+            least: Theme.px(220)
+            most: root.width
+            label: qsTr("What it calls the columns, where otherwise; may be left blank")
+            placeholderText: qsTr("its own names: date=Day,low_c=Min")
+            onTextEdited: root.tonight.forgive()
+            onAccepted: root.takeFile()
+        }
+        SheetField {
+            id: made
+            objectName: "forecastMade"
+            least: Theme.px(150)
+            most: root.width
+            label: qsTr("How many days ago the forecast was made, blank for today")
+            placeholderText: qsTr("made today")
+            unit: made.text === "" ? "" : qsTr("days ago")
+            inputMethodHints: Qt.ImhDigitsOnly
+            onTextEdited: root.tonight.forgive()
+            onAccepted: root.takeFile()
+        }
         SheetButton {
             objectName: "forecastFileTake"
             text: qsTr("Take it")

@@ -21,12 +21,12 @@ FocusScope {
         field.selectAll();
     }
     function close(): void {
-        root.year.forgiveFrom();
+        root.year.begin.forgive();
         root.visible = false;
         root.closed();
     }
     function show(typed: string): void {
-        if (root.year.showFrom(typed))
+        if (root.year.begin.show(typed))
             root.close();
         else
             field.forceActiveFocus(Qt.TabFocusReason);
@@ -69,9 +69,9 @@ FocusScope {
                 objectName: "yearFromField"
                 width: Theme.px(190)
                 label: qsTr("From which date, blank for today")
-                placeholderText: root.year.fromExample
-                wrong: root.year.fromTrouble !== ""
-                onTextEdited: root.year.forgiveFrom()
+                placeholderText: root.year.begin.example
+                wrong: root.year.begin.trouble !== ""
+                onTextEdited: root.year.begin.forgive()
                 onAccepted: root.show(field.text)
             }
             SheetButton {
@@ -82,7 +82,7 @@ FocusScope {
             }
             SheetButton {
                 objectName: "yearFromToday"
-                visible: root.year.fromElsewhere
+                visible: root.year.begin.elsewhere
                 text: qsTr("From today")
                 reason: qsTr("The year in which plans are kept.")
                 onClicked: {
@@ -100,7 +100,7 @@ FocusScope {
         Trouble {
             objectName: "yearFromTrouble"
             width: parent.width
-            words: root.year.fromTrouble
+            words: root.year.begin.trouble
         }
     }
 }

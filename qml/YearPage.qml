@@ -19,7 +19,7 @@ FocusScope {
     signal printAsked
 
     Accessible.role: Accessible.Pane
-    Accessible.name: root.year.title
+    Accessible.name: root.year.begin.title
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -61,7 +61,7 @@ FocusScope {
             root.year.zoom(-1, root.year.cursorDay);
         else if (event.key === Qt.Key_F6)
             root.goToRegion((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
-        else if (event.key === Qt.Key_F && event.modifiers === Qt.NoModifier && root.year.canLeaveToday)
+        else if (event.key === Qt.Key_F && event.modifiers === Qt.NoModifier && root.year.begin.canChange)
             yearFrom.open();
         else if (event.key === Qt.Key_T && !control)
             root.asTable = !root.asTable;
@@ -100,7 +100,7 @@ FocusScope {
         wrapMode: root.narrow ? Text.NoWrap : Text.WordWrap // The year from another date may take two lines.
         minimumPixelSize: Theme.textSize
         horizontalAlignment: Text.AlignLeft
-        text: root.year.title
+        text: root.year.begin.title
         color: Theme.ink
         font.family: Theme.titleFamily
         font.pixelSize: root.narrow ? Math.min(Theme.titleSize, Theme.px(25)) : Theme.titleSize
@@ -150,7 +150,7 @@ FocusScope {
     SheetButton {
         id: fromButton
         objectName: "yearFromButton"
-        visible: root.year.canLeaveToday && !root.narrow && printButton.x - risk.x - risk.width > width + Theme.px(32)
+        visible: root.year.begin.canChange && !root.narrow && printButton.x - risk.x - risk.width > width + Theme.px(32)
         anchors.right: printButton.left
         anchors.rightMargin: Theme.px(8)
         y: tableButton.y
@@ -259,7 +259,7 @@ FocusScope {
         y: Theme.px(57)
         width: root.wide ? Math.min(Theme.px(380), root.width - chart.x - chart.width - 34 - root.side) : Theme.px(Theme.wideText ? 232 : 203)
         height: root.height - y - 12
-        offersDate: root.year.canLeaveToday && !fromButton.visible
+        offersDate: root.year.begin.canChange && !fromButton.visible
         onDateAsked: yearFrom.open()
     }
     YearFoot {
@@ -301,7 +301,7 @@ FocusScope {
             anchors.margins: 16
             year: root.year
             part: "drawer"
-            offersDate: root.year.canLeaveToday
+            offersDate: root.year.begin.canChange
             onDateAsked: yearFrom.open()
         }
     }

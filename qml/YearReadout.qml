@@ -174,7 +174,7 @@ Flickable {
         Text {
             textFormat: Text.PlainText
             objectName: "fromElsewhere"
-            visible: root.year.fromElsewhere
+            visible: root.year.begin.elsewhere
             width: parent.width
             topPadding: 6
             text: qsTr("For looking: nothing of this year is kept or pinned.")

@@ -7,6 +7,7 @@
 #include "app/cli/photo_options.h"
 #include "core/journal/photo_import.h"
 
+#include <algorithm>
 #include <chrono>
 #include <iostream>
 #include <memory>
@@ -318,20 +319,28 @@ Result<Shown> opened(const Globals& globals)
     return Shown{*std::move(household), *std::move(store)};
 }
 
-Result<Answer> list_photos(const Globals& globals, const std::string& plant_name)
+struct ListedPhotos {
+    std::string plant;
+    bool withdrawn = false;
+};
+
+Result<Answer> list_photos(const Globals& globals, const ListedPhotos& options)
 {
     auto shown = opened(globals);
     if (!shown) {
         return shown.error();
     }
-    const auto plant = plant_asked(shown->household, plant_name);
+    const auto plant = plant_asked(shown->household, options.plant);
     if (!plant) {
         return plant.error();
     }
-    const auto photos = journal::PhotoBook{shown->store}.photos(
-        *plant != nullptr ? std::optional{(*plant)->id} : std::nullopt);
+    const journal::PhotoBook book{shown->store};
+    auto photos = options.withdrawn ? book.withdrawn() : book.photos(*plant != nullptr ? std::optional{(*plant)->id} : std::nullopt);
     if (!photos) {
         return photos.error();
+    }
+    if (options.withdrawn && *plant != nullptr) {
+        std::erase_if(*photos, [&](const home::Photo& photo) { return std::ranges::find(photo.plants, (*plant)->id) == photo.plants.end(); });
     }
     Json list = Json::array();
     std::vector<std::vector<std::string>> rows{{"id", "taken", "size", "form", "shows", "file"}};
@@ -343,9 +352,10 @@ Result<Answer> list_photos(const Globals& globals, const std::string& plant_name
                         names_of(shown->household, photo.plants), photo.original_name});
     }
     return Answer{{{"photos", list}},
-                  !photos->empty()    ? table(rows)
-                  : *plant != nullptr ? "no photo of that plant yet; give it one with: lathhouse log photo ID --plant NAME\n"
-                                      : "no photos yet; add some with: lathhouse add photos FOLDER\n",
+                  !photos->empty()       ? table(rows)
+                  : options.withdrawn    ? "no photo is out of the lists\n"
+                  : *plant != nullptr    ? "no photo of that plant yet; give it one with: lathhouse log photo ID --plant NAME\n"
+                                         : "no photos yet; add some with: lathhouse add photos FOLDER\n",
                   {}};
 }
 
@@ -442,11 +452,12 @@ void add_photo_log(Commands& commands, CLI::App& group)
 
 void add_photo_list(Commands& commands, CLI::App& group)
 {
-    auto plant = std::make_shared<std::string>();
+    auto options = std::make_shared<ListedPhotos>();
     CLI::App& command = *group.add_subcommand("photos", "Photos, oldest first");
     command.fallthrough();
-    command.add_option("--plant", *plant, "Only those of this plant")->type_name("PLANT");
-    commands.on_run(command, [plant](const Globals& globals) { return list_photos(globals, *plant); });
+    command.add_option("--plant", options->plant, "Only those of this plant")->type_name("PLANT");
+    command.add_flag("--withdrawn", options->withdrawn, "Those that are out of the lists instead");
+    commands.on_run(command, [options](const Globals& globals) { return list_photos(globals, *options); });
 }
 
 void add_photo_show(Commands& commands, CLI::App& group)

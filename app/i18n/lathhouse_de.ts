@@ -957,6 +957,25 @@
     </message>
 </context>
 <context>
+    <name>HardenAsk</name>
+    <message>
+        <source>Going out and coming in: %1</source>
+        <translation>Hinaus und herein: %1</translation>
+    </message>
+    <message>
+        <source>Neither goes out nor comes in within the year’s plan.</source>
+        <translation>Geht im Jahresplan weder hinaus noch herein.</translation>
+    </message>
+    <message>
+        <source>7 to 14 days out, a week of shade, a look, a bath, 14 days apart and 4 to 8 weeks of stepping down in: extension advice; how they grow with the step of light and cold is common practice, without a source. Leaves that bleach or hang want a step back.</source>
+        <translation>Hinaus 7 bis 14 Tage; herein eine Woche Schatten, eine Durchsicht, ein Bad, 14 Tage abseits und 4 bis 8 Wochen stufenweise dunkler: Rat der Beratungsdienste; wie sie mit dem Schritt an Licht und Kälte wachsen, ist übliche Praxis, ohne Quelle. Bleichen oder hängen die Blätter, einen Schritt zurück.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
     <name>HarmRow</name>
     <message>
         <source>%1: %2</source>
@@ -1469,12 +1488,12 @@
         <translation>gesuchte Wörter</translation>
     </message>
     <message>
-        <source>Log something at a spot</source>
-        <translation>An einem Platz eintragen</translation>
+        <source>Log something without a plant</source>
+        <translation>Ohne Pflanze eintragen</translation>
     </message>
     <message>
-        <source>Control and L. Of a plant it is logged under Plants.</source>
-        <translation>Strg und L. Von einer Pflanze wird es unter Pflanzen eingetragen.</translation>
+        <source>Control and L. At a spot, or in the whole household. Of a plant it is logged under Plants.</source>
+        <translation>Strg und L. An einem Platz oder im ganzen Haushalt. Zu einer Pflanze wird unter Pflanzen eingetragen.</translation>
     </message>
     <message>
         <source>The journal is being read.</source>
@@ -1488,32 +1507,20 @@
 <context>
     <name>HomeJournalLog</name>
     <message>
-        <source>At which spot</source>
-        <translation>An welchem Platz</translation>
+        <source>Where</source>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>What happened</source>
         <translation>Was geschah</translation>
     </message>
     <message>
+        <source>Which pest</source>
+        <translation>Welcher Schädling</translation>
+    </message>
+    <message>
         <source>Note</source>
         <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>Looked over</source>
-        <translation>Durchgesehen</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Behandelt</translation>
-    </message>
-    <message>
-        <source>The label and local advice come first, and say how long to keep away.</source>
-        <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
-    </message>
-    <message>
-        <source>With what, may be left blank</source>
-        <translation>Womit, kann leer bleiben</translation>
     </message>
     <message>
         <source>Note, may be left blank</source>
@@ -1922,6 +1929,57 @@
     <message>
         <source>Out of reach of %1</source>
         <translation>Außer Reichweite von %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePhotosAside</name>
+    <message>
+        <source>Photographs that no plant’s page shows</source>
+        <translation>Fotos, die auf keiner Pflanzenseite stehen</translation>
+    </message>
+    <message>
+        <source>Those that were taken out of the lists, and those of no plant that is there. Their files stay in the folder in any case.</source>
+        <translation>Die aus den Listen genommenen und die von keiner vorhandenen Pflanze. Ihre Dateien bleiben in jedem Fall im Ordner.</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Into the lists, with the plants that it shows</source>
+        <translation>In die Listen, mit den Pflanzen, die es zeigt</translation>
+    </message>
+    <message>
+        <source>Bring back %1</source>
+        <translation>%1 zurückholen</translation>
+    </message>
+    <message>
+        <source>Shows a plant</source>
+        <translation>Zeigt eine Pflanze</translation>
+    </message>
+    <message>
+        <source>Choose the plant from a list.</source>
+        <translation>Die Pflanze aus einer Liste wählen.</translation>
+    </message>
+    <message>
+        <source>%1 shows a plant</source>
+        <translation>%1 zeigt eine Pflanze</translation>
+    </message>
+    <message>
+        <source>Out of the lists</source>
+        <translation>Aus den Listen nehmen</translation>
+    </message>
+    <message>
+        <source>Its file stays; it can be brought back here.</source>
+        <translation>Die Datei bleibt; hier lässt es sich zurückholen.</translation>
+    </message>
+    <message>
+        <source>Take %1 out of the lists</source>
+        <translation>%1 aus den Listen nehmen</translation>
+    </message>
+    <message>
+        <source>Which plant it shows</source>
+        <translation>Welche Pflanze es zeigt</translation>
     </message>
 </context>
 <context>
@@ -2572,6 +2630,14 @@
         <translation>einen Tag später</translation>
     </message>
     <message>
+        <source>Shift+P</source>
+        <translation>Umschalt+P</translation>
+    </message>
+    <message>
+        <source>put it off longer</source>
+        <translation>länger verschieben</translation>
+    </message>
+    <message>
         <source>leave it out, and why</source>
         <translation>auslassen, und warum</translation>
     </message>
@@ -2734,6 +2800,10 @@
     <message>
         <source>water and winter</source>
         <translation>Wasser und Winter</translation>
+    </message>
+    <message>
+        <source>going out and coming in</source>
+        <translation>hinaus und herein</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -3029,6 +3099,33 @@
     <message>
         <source>after %1 years</source>
         <translation>nach %1 Jahren</translation>
+    </message>
+</context>
+<context>
+    <name>KindFilterChips</name>
+    <message>
+        <source>By name alone</source>
+        <translation>Nur nach Namen</translation>
+    </message>
+    <message>
+        <source>By group and evidence</source>
+        <translation>Nach Gruppe und Beleg</translation>
+    </message>
+    <message>
+        <source>Lists all kinds again</source>
+        <translation>Zeigt wieder alle Arten</translation>
+    </message>
+    <message>
+        <source>Lists the kinds of one group, or those whose cold lines rest on one sort of evidence</source>
+        <translation>Zeigt die Arten einer Gruppe oder die, deren Kältelinien auf einer Art von Beleg beruhen</translation>
+    </message>
+    <message>
+        <source>Of which group</source>
+        <translation>Aus welcher Gruppe</translation>
+    </message>
+    <message>
+        <source>What their cold lines rest on</source>
+        <translation>Worauf ihre Kältelinien beruhen</translation>
     </message>
 </context>
 <context>
@@ -4006,6 +4103,14 @@
         <translation>Das Foto bleibt, zeigt aber diese Pflanze nicht mehr.</translation>
     </message>
     <message>
+        <source>Out of the lists</source>
+        <translation>Aus den Listen nehmen</translation>
+    </message>
+    <message>
+        <source>For one that is of no use. Its file stays; Home, Data and backup shows it and brings it back.</source>
+        <translation>Für eines, das nichts taugt. Die Datei bleibt; Zuhause, Daten und Sicherung zeigt es und holt es zurück.</translation>
+    </message>
+    <message>
         <source>Shows another plant too</source>
         <translation>Zeigt noch eine Pflanze</translation>
     </message>
@@ -4342,6 +4447,14 @@
     <message>
         <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
         <translation>Taste W. Wann nach der Erde zu sehen ist, ihre Wurzeln und ihr Winterquartier.</translation>
+    </message>
+    <message>
+        <source>Going out and coming in</source>
+        <translation>Hinaus und herein</translation>
+    </message>
+    <message>
+        <source>Key O. The days before it stays out, and those around its coming in.</source>
+        <translation>Taste O. Die Tage, bevor sie draußen bleibt, und die um ihr Hereinholen.</translation>
     </message>
 </context>
 <context>
@@ -5397,6 +5510,18 @@
         <translation>Behalten</translation>
     </message>
     <message>
+        <source>For how many days is this task put off, up to 60</source>
+        <translation>Um wie viele Tage wird diese Arbeit verschoben, bis 60</translation>
+    </message>
+    <message>
+        <source>days, up to 60</source>
+        <translation>Tage, bis 60</translation>
+    </message>
+    <message>
+        <source>Put it off</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Wie viele</translation>
     </message>
@@ -5431,6 +5556,14 @@
     <message>
         <source>Key P. The chosen task is due again tomorrow.</source>
         <translation>Taste P. Die gewählte Arbeit ist morgen wieder fällig.</translation>
+    </message>
+    <message>
+        <source>Put off longer</source>
+        <translation>Länger verschieben</translation>
+    </message>
+    <message>
+        <source>Key Shift and P. Asks for how many days.</source>
+        <translation>Umschalt und P. Fragt, um wie viele Tage.</translation>
     </message>
     <message>
         <source>Leave out</source>
@@ -6351,6 +6484,26 @@
     <message>
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>What it calls the columns, where otherwise; may be left blank</source>
+        <translation>Wie sie die Spalten nennt, wo anders; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>its own names: date=Day,low_c=Min</source>
+        <translation>eigene Namen: date=Tag,low_c=Min</translation>
+    </message>
+    <message>
+        <source>How many days ago the forecast was made, blank for today</source>
+        <translation>Vor wie vielen Tagen die Vorhersage gemacht wurde, leer für heute</translation>
+    </message>
+    <message>
+        <source>made today</source>
+        <translation>von heute</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -7507,6 +7660,34 @@ liegen im Band</translation>
     <message>
         <source>%1, %2: %3.</source>
         <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed in ppm, may be left blank</source>
+        <translation>Stickstoff des Düngers in ppm, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Which pest</source>
+        <translation>Welcher Schädling</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Womit, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Lowest of the night there, may be left blank</source>
+        <translation>Tiefster Wert der Nacht dort, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Which product, may be left blank</source>
+        <translation>Welches Mittel, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Choose which pest was found, or write it.</source>
+        <translation>Wählen, welcher Schädling gefunden wurde, oder ihn schreiben.</translation>
+    </message>
+    <message>
+        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
+        <translation>Stickstoff liegt zwischen 0 und 2000 Teilen je Million; leer lassen, wo er nicht bekannt ist.</translation>
     </message>
     <message>
         <source>The map cannot be drawn: %1.</source>
@@ -8732,6 +8913,78 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
     <message>
+        <source>Looked over</source>
+        <translation>Durchgesehen</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Behandelt</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Gegossen</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Gedüngt</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Durchgespült</translation>
+    </message>
+    <message>
+        <source>Repotted</source>
+        <translation>Umgetopft</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Geschnitten</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Geblüht</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Neuer Trieb</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Schädling gefunden</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Abgesondert</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>Zurück bei den anderen</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Kalte Nacht</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation>Gesät</translation>
+    </message>
+    <message>
+        <source>Came up</source>
+        <translation>Aufgegangen</translation>
+    </message>
+    <message>
+        <source>Planted out</source>
+        <translation>Ausgepflanzt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
         <source>Nothing is in the journal yet.</source>
         <translation>Im Journal steht noch nichts.</translation>
     </message>
@@ -8752,8 +9005,24 @@ liegen im Band</translation>
         <translation>Zeilen mit diesen Wörtern: %1 von %2.</translation>
     </message>
     <message>
-        <source>Say at which spot it happened.</source>
-        <translation>Sagen, an welchem Platz es geschah.</translation>
+        <source>the whole household</source>
+        <translation>der ganze Haushalt</translation>
+    </message>
+    <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Was es berührt haben kann, wird nicht gegessen. Jede getroffene Pflanze wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+    </message>
+    <message>
+        <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
+        <translation>Es steht allein im Tagebuch. Jede betroffene Pflanze wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+    </message>
+    <message>
+        <source>Say where it happened, and what.</source>
+        <translation>Angeben, wo es geschah und was.</translation>
     </message>
     <message>
         <source>Write how many days ago it happened, 0 to %1.</source>
@@ -8955,6 +9224,93 @@ liegen im Band</translation>
     <message>
         <source>Removed again; the shipped stations answer.</source>
         <translation>Wieder entfernt; es antworten die mitgelieferten Stationen.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::KindFilter</name>
+    <message>
+        <source>summer flowers</source>
+        <translation>Sommerblumen</translation>
+    </message>
+    <message>
+        <source>bulbs and tubers</source>
+        <translation>Zwiebeln und Knollen</translation>
+    </message>
+    <message>
+        <source>insect eaters</source>
+        <translation>Insektenfresser</translation>
+    </message>
+    <message>
+        <source>citrus and fruit</source>
+        <translation>Zitrus und Obst</translation>
+    </message>
+    <message>
+        <source>ferns</source>
+        <translation>Farne</translation>
+    </message>
+    <message>
+        <source>flowering pot plants</source>
+        <translation>blühende Topfpflanzen</translation>
+    </message>
+    <message>
+        <source>foliage plants</source>
+        <translation>Blattpflanzen</translation>
+    </message>
+    <message>
+        <source>herbs</source>
+        <translation>Kräuter</translation>
+    </message>
+    <message>
+        <source>orchids</source>
+        <translation>Orchideen</translation>
+    </message>
+    <message>
+        <source>palms</source>
+        <translation>Palmen</translation>
+    </message>
+    <message>
+        <source>hardy porch plants</source>
+        <translation>harte Kübelpflanzen</translation>
+    </message>
+    <message>
+        <source>tender porch plants</source>
+        <translation>zarte Kübelpflanzen</translation>
+    </message>
+    <message>
+        <source>succulents</source>
+        <translation>Sukkulenten</translation>
+    </message>
+    <message>
+        <source>vegetables</source>
+        <translation>Gemüse</translation>
+    </message>
+    <message>
+        <source>a figure of their own</source>
+        <translation>eine eigene Zahl</translation>
+    </message>
+    <message>
+        <source>a cold-store test</source>
+        <translation>ein Kühlhausversuch</translation>
+    </message>
+    <message>
+        <source>a hardiness class</source>
+        <translation>eine Härteklasse</translation>
+    </message>
+    <message>
+        <source>a figure of their group</source>
+        <translation>eine Zahl ihrer Gruppe</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
+    </message>
+    <message>
+        <source>all groups</source>
+        <translation>alle Gruppen</translation>
+    </message>
+    <message>
+        <source>whatever it is</source>
+        <translation>was auch immer</translation>
     </message>
 </context>
 <context>
@@ -9552,6 +9908,65 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PhotosAsideModel</name>
+    <message>
+        <source>%1, which is gone</source>
+        <translation>%1, die es nicht mehr gibt</translation>
+    </message>
+    <message>
+        <source>a plant that is gone</source>
+        <translation>eine Pflanze, die es nicht mehr gibt</translation>
+    </message>
+    <message>
+        <source>out of the lists; shows no plant</source>
+        <translation>aus den Listen; zeigt keine Pflanze</translation>
+    </message>
+    <message>
+        <source>shows no plant</source>
+        <translation>zeigt keine Pflanze</translation>
+    </message>
+    <message>
+        <source>out of the lists; shows %1</source>
+        <translation>aus den Listen; zeigt %1</translation>
+    </message>
+    <message>
+        <source>shows %1</source>
+        <translation>zeigt %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>None: every photograph is in the lists and shows a plant that is there.</source>
+        <translation>Keine: Jedes Foto steht in den Listen und zeigt eine vorhandene Pflanze.</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2.</source>
+        <translation>Die neuesten %1 von %2.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 of %2</source>
+        <translation>Das Foto %1 vom %2</translation>
+    </message>
+    <message>
+        <source>%1 is back in the lists. Undo above the pages takes that back.</source>
+        <translation>%1 ist wieder in den Listen. Rückgängig über den Seiten nimmt das zurück.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the lists; its file stays.</source>
+        <translation>%1 ist aus den Listen; die Datei bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 shows %2.</source>
+        <translation>%1 zeigt %2.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PhotosModel</name>
     <message>
         <source>%1 of %2</source>
@@ -9640,6 +10055,10 @@ liegen im Band</translation>
     <message>
         <source>The photograph of %1 does not show %2 any more; it stays among the photographs.</source>
         <translation>Das Foto vom %1 zeigt %2 nicht mehr; es bleibt unter den Fotos.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 is out of the lists; its file stays, and Home, Data and backup brings it back.</source>
+        <translation>Das Foto vom %1 ist aus den Listen; die Datei bleibt, und Zuhause, Daten und Sicherung holt es zurück.</translation>
     </message>
     <message>
         <source>There is no plant with the number %1 (any more).</source>
@@ -9912,6 +10331,14 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::PlantsForm</name>
     <message>
+        <source>No kind is of that group and rests on that; choose another.</source>
+        <translation>Keine Art dieser Gruppe beruht darauf; anders wählen.</translation>
+    </message>
+    <message>
+        <source>What is called “%1” is of another group or rests on something else.</source>
+        <translation>Was „%1“ heißt, ist aus einer anderen Gruppe oder beruht auf anderem.</translation>
+    </message>
+    <message>
         <source>No kind here is called “%1”. Add it as a kind of your own below.</source>
         <translation>Keine Art hier heißt „%1“. Unten als eigene Art hinzufügen.</translation>
     </message>
@@ -10017,10 +10444,6 @@ liegen im Band</translation>
     <message>
         <source>%1: fed today.</source>
         <translation>%1: heute gedüngt.</translation>
-    </message>
-    <message>
-        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
-        <translation>Stickstoff liegt zwischen 0 und 2000 Teilen je Million; leer lassen, wo er nicht bekannt ist.</translation>
     </message>
     <message>
         <source>%1: new growth seen today.</source>
@@ -10197,10 +10620,6 @@ liegen im Band</translation>
     <message>
         <source>%1: looked over today, nothing found.</source>
         <translation>%1: heute durchgesehen, nichts gefunden.</translation>
-    </message>
-    <message>
-        <source>Choose which pest was found, or write it.</source>
-        <translation>Wählen, welcher Schädling gefunden wurde, oder ihn schreiben.</translation>
     </message>
     <message>
         <source>Choose how many there are.</source>
@@ -10902,6 +11321,10 @@ liegen im Band</translation>
         <translation>Gespeichert: eine Vorhersage von %1 für heute Nacht. Von hier aus wird sie nicht zurückgenommen; eine später getippte Zahl gilt stattdessen.</translation>
     </message>
     <message>
+        <source>Write how many days ago the forecast was made, 0 to %1.</source>
+        <translation>Schreiben, vor wie vielen Tagen die Vorhersage gemacht wurde, 0 bis %1.</translation>
+    </message>
+    <message>
         <source>Say which file has the forecast.</source>
         <translation>Sagen, in welcher Datei die Vorhersage steht.</translation>
     </message>
@@ -10912,6 +11335,25 @@ liegen im Band</translation>
     <message>
         <source>Kept: a forecast of %1 nights. One read later today counts instead.</source>
         <translation>Gespeichert: eine Vorhersage für %1 Nächte. Eine, die heute später gelesen wird, zählt statt ihrer.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::YearBegin</name>
+    <message>
+        <source>The year from %1</source>
+        <translation>Das Jahr ab %1</translation>
+    </message>
+    <message>
+        <source>The year from today</source>
+        <translation>Das Jahr ab heute</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>„%1“ ist kein Datum. So schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>A year can begin up to a year ago, or within the next five years.</source>
+        <translation>Ein Jahr kann bis zu einem Jahr zurück oder in den nächsten fünf Jahren beginnen.</translation>
     </message>
 </context>
 <context>
@@ -10935,22 +11377,6 @@ liegen im Band</translation>
     <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 geht, wohin der Plan sie stellt</translation>
-    </message>
-    <message>
-        <source>The year from today</source>
-        <translation>Das Jahr ab heute</translation>
-    </message>
-    <message>
-        <source>The year from %1</source>
-        <translation>Das Jahr ab dem %1</translation>
-    </message>
-    <message>
-        <source>“%1” is no date. Write it such as %2.</source>
-        <translation>„%1“ ist kein Datum. So schreiben: %2.</translation>
-    </message>
-    <message>
-        <source>A year can begin up to a year ago, or within the next five years.</source>
-        <translation>Ein Jahr kann bis zu einem Jahr zurück oder in den nächsten fünf Jahren beginnen.</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -14998,12 +15424,12 @@ liegen im Band</translation>
         <translation>die angegebene Keimung muss über 0 und höchstens bei 100 Prozent liegen</translation>
     </message>
     <message>
-        <source>the system has no list of time zones; install the package tzdata</source>
-        <translation>das System hat keine Liste der Zeitzonen; das Paket tzdata installieren</translation>
-    </message>
-    <message>
         <source>the system does not say its time zone; name one, such as Europe/Berlin</source>
         <translation>das System sagt seine Zeitzone nicht; eine nennen, etwa Europe/Berlin</translation>
+    </message>
+    <message>
+        <source>the system has no list of time zones; install the package tzdata</source>
+        <translation>das System hat keine Liste der Zeitzonen; das Paket tzdata installieren</translation>
     </message>
     <message>
         <source>the tray has %1 seedlings left to pot, not %2</source>

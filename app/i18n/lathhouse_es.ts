@@ -957,6 +957,25 @@
     </message>
 </context>
 <context>
+    <name>HardenAsk</name>
+    <message>
+        <source>Going out and coming in: %1</source>
+        <translation>Salir y entrar: %1</translation>
+    </message>
+    <message>
+        <source>Neither goes out nor comes in within the year’s plan.</source>
+        <translation>En el plan del año ni sale ni entra.</translation>
+    </message>
+    <message>
+        <source>7 to 14 days out, a week of shade, a look, a bath, 14 days apart and 4 to 8 weeks of stepping down in: extension advice; how they grow with the step of light and cold is common practice, without a source. Leaves that bleach or hang want a step back.</source>
+        <translation>Para salir, de 7 a 14 días; para entrar, una semana de sombra, una revisión, un baño, 14 días aparte y de 4 a 8 semanas bajando de luz: consejo de los servicios de extensión; cuánto crecen con el paso de luz y frío es práctica común, sin fuente. Si las hojas palidecen o cuelgan, un paso atrás.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
     <name>HarmRow</name>
     <message>
         <source>%1: %2</source>
@@ -1469,12 +1488,12 @@
         <translation>palabras que buscar</translation>
     </message>
     <message>
-        <source>Log something at a spot</source>
-        <translation>Anotar algo en un sitio</translation>
+        <source>Log something without a plant</source>
+        <translation>Anotar algo sin planta</translation>
     </message>
     <message>
-        <source>Control and L. Of a plant it is logged under Plants.</source>
-        <translation>Control y L. Lo de una planta se anota en Plantas.</translation>
+        <source>Control and L. At a spot, or in the whole household. Of a plant it is logged under Plants.</source>
+        <translation>Control y L. En un sitio o en toda la casa. Lo de una planta se anota en Plantas.</translation>
     </message>
     <message>
         <source>The journal is being read.</source>
@@ -1488,32 +1507,20 @@
 <context>
     <name>HomeJournalLog</name>
     <message>
-        <source>At which spot</source>
-        <translation>En qué sitio</translation>
+        <source>Where</source>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>What happened</source>
         <translation>Qué pasó</translation>
     </message>
     <message>
+        <source>Which pest</source>
+        <translation>Qué plaga</translation>
+    </message>
+    <message>
         <source>Note</source>
         <translation>Nota</translation>
-    </message>
-    <message>
-        <source>Looked over</source>
-        <translation>Revisado</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Tratado</translation>
-    </message>
-    <message>
-        <source>The label and local advice come first, and say how long to keep away.</source>
-        <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
-    </message>
-    <message>
-        <source>With what, may be left blank</source>
-        <translation>Con qué, puede quedar en blanco</translation>
     </message>
     <message>
         <source>Note, may be left blank</source>
@@ -1922,6 +1929,57 @@
     <message>
         <source>Out of reach of %1</source>
         <translation>Fuera del alcance de %1</translation>
+    </message>
+</context>
+<context>
+    <name>HomePhotosAside</name>
+    <message>
+        <source>Photographs that no plant’s page shows</source>
+        <translation>Fotos que no están en la página de ninguna planta</translation>
+    </message>
+    <message>
+        <source>Those that were taken out of the lists, and those of no plant that is there. Their files stay in the folder in any case.</source>
+        <translation>Las quitadas de las listas y las que no muestran ninguna planta que siga aquí. Sus archivos quedan en la carpeta en todo caso.</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Recuperarla</translation>
+    </message>
+    <message>
+        <source>Into the lists, with the plants that it shows</source>
+        <translation>A las listas, con las plantas que muestra</translation>
+    </message>
+    <message>
+        <source>Bring back %1</source>
+        <translation>Recuperar %1</translation>
+    </message>
+    <message>
+        <source>Shows a plant</source>
+        <translation>Muestra una planta</translation>
+    </message>
+    <message>
+        <source>Choose the plant from a list.</source>
+        <translation>Elegir la planta de una lista.</translation>
+    </message>
+    <message>
+        <source>%1 shows a plant</source>
+        <translation>%1 muestra una planta</translation>
+    </message>
+    <message>
+        <source>Out of the lists</source>
+        <translation>Quitar de las listas</translation>
+    </message>
+    <message>
+        <source>Its file stays; it can be brought back here.</source>
+        <translation>Su archivo queda; aquí se puede recuperar.</translation>
+    </message>
+    <message>
+        <source>Take %1 out of the lists</source>
+        <translation>Quitar %1 de las listas</translation>
+    </message>
+    <message>
+        <source>Which plant it shows</source>
+        <translation>Qué planta muestra</translation>
     </message>
 </context>
 <context>
@@ -2572,6 +2630,14 @@
         <translation>aplazarla un día</translation>
     </message>
     <message>
+        <source>Shift+P</source>
+        <translation>Mayús+P</translation>
+    </message>
+    <message>
+        <source>put it off longer</source>
+        <translation>aplazarla más tiempo</translation>
+    </message>
+    <message>
         <source>leave it out, and why</source>
         <translation>omitirla, y por qué</translation>
     </message>
@@ -2734,6 +2800,10 @@
     <message>
         <source>water and winter</source>
         <translation>agua e invierno</translation>
+    </message>
+    <message>
+        <source>going out and coming in</source>
+        <translation>salir y entrar</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -3029,6 +3099,33 @@
     <message>
         <source>after %1 years</source>
         <translation>al cabo de %1 años</translation>
+    </message>
+</context>
+<context>
+    <name>KindFilterChips</name>
+    <message>
+        <source>By name alone</source>
+        <translation>Solo por el nombre</translation>
+    </message>
+    <message>
+        <source>By group and evidence</source>
+        <translation>Por grupo y respaldo</translation>
+    </message>
+    <message>
+        <source>Lists all kinds again</source>
+        <translation>Muestra de nuevo todas las especies</translation>
+    </message>
+    <message>
+        <source>Lists the kinds of one group, or those whose cold lines rest on one sort of evidence</source>
+        <translation>Muestra las especies de un grupo, o aquellas cuyas líneas de frío se basan en un tipo de respaldo</translation>
+    </message>
+    <message>
+        <source>Of which group</source>
+        <translation>De qué grupo</translation>
+    </message>
+    <message>
+        <source>What their cold lines rest on</source>
+        <translation>En qué se basan sus líneas de frío</translation>
     </message>
 </context>
 <context>
@@ -4006,6 +4103,14 @@
         <translation>La fotografía se queda, pero ya no muestra esta planta.</translation>
     </message>
     <message>
+        <source>Out of the lists</source>
+        <translation>Quitar de las listas</translation>
+    </message>
+    <message>
+        <source>For one that is of no use. Its file stays; Home, Data and backup shows it and brings it back.</source>
+        <translation>Para una que no sirve. Su archivo queda; Casa, Datos y copias la muestra y la recupera.</translation>
+    </message>
+    <message>
         <source>Shows another plant too</source>
         <translation>Muestra también otra planta</translation>
     </message>
@@ -4342,6 +4447,14 @@
     <message>
         <source>Key W. When to look at the mix, its roots and its winter quarters.</source>
         <translation>Tecla W. Cuándo mirar el sustrato, sus raíces y su cuartel de invierno.</translation>
+    </message>
+    <message>
+        <source>Going out and coming in</source>
+        <translation>Salir y entrar</translation>
+    </message>
+    <message>
+        <source>Key O. The days before it stays out, and those around its coming in.</source>
+        <translation>Tecla O. Los días antes de quedarse fuera y los de su entrada.</translation>
     </message>
 </context>
 <context>
@@ -5397,6 +5510,18 @@
         <translation>Mantenerla</translation>
     </message>
     <message>
+        <source>For how many days is this task put off, up to 60</source>
+        <translation>Cuántos días se aplaza esta tarea, hasta 60</translation>
+    </message>
+    <message>
+        <source>days, up to 60</source>
+        <translation>días, hasta 60</translation>
+    </message>
+    <message>
+        <source>Put it off</source>
+        <translation>Aplazarla</translation>
+    </message>
+    <message>
         <source>How many</source>
         <translation>Cuántas</translation>
     </message>
@@ -5431,6 +5556,14 @@
     <message>
         <source>Key P. The chosen task is due again tomorrow.</source>
         <translation>Tecla P. La tarea elegida vuelve a tocar mañana.</translation>
+    </message>
+    <message>
+        <source>Put off longer</source>
+        <translation>Aplazar más</translation>
+    </message>
+    <message>
+        <source>Key Shift and P. Asks for how many days.</source>
+        <translation>Mayús y P. Pregunta por cuántos días.</translation>
     </message>
     <message>
         <source>Leave out</source>
@@ -6351,6 +6484,26 @@
     <message>
         <source>All files (*)</source>
         <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>What it calls the columns, where otherwise; may be left blank</source>
+        <translation>Cómo llama a las columnas, si es de otro modo; puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>its own names: date=Day,low_c=Min</source>
+        <translation>sus nombres: date=Día,low_c=Mín</translation>
+    </message>
+    <message>
+        <source>How many days ago the forecast was made, blank for today</source>
+        <translation>Hace cuántos días se hizo el pronóstico, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>made today</source>
+        <translation>hecho hoy</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -7507,6 +7660,34 @@ están en la banda</translation>
     <message>
         <source>%1, %2: %3.</source>
         <translation>%1, %2: %3.</translation>
+    </message>
+    <message>
+        <source>Nitrogen of the feed in ppm, may be left blank</source>
+        <translation>Nitrógeno del abono en ppm, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Which pest</source>
+        <translation>Qué plaga</translation>
+    </message>
+    <message>
+        <source>With what, may be left blank</source>
+        <translation>Con qué, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Lowest of the night there, may be left blank</source>
+        <translation>Mínima de la noche allí, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Which product, may be left blank</source>
+        <translation>Qué producto, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Choose which pest was found, or write it.</source>
+        <translation>Elija qué plaga se halló, o escríbala.</translation>
+    </message>
+    <message>
+        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
+        <translation>Las partes de nitrógeno por millón están entre 0 y 2000; dejarlo en blanco si no se sabe.</translation>
     </message>
     <message>
         <source>The map cannot be drawn: %1.</source>
@@ -8732,6 +8913,78 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
     <message>
+        <source>Looked over</source>
+        <translation>Revisado</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Tratado</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Regada</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Abonada</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Lavada con agua</translation>
+    </message>
+    <message>
+        <source>Repotted</source>
+        <translation>Trasplantada</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Podada</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Florida</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Brote nuevo</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Plaga hallada</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Apartada</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>De vuelta con las demás</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Noche fría</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Dañada por un producto</translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation>Sembrado</translation>
+    </message>
+    <message>
+        <source>Came up</source>
+        <translation>Germinado</translation>
+    </message>
+    <message>
+        <source>Planted out</source>
+        <translation>Plantada fuera</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
         <source>Nothing is in the journal yet.</source>
         <translation>En el diario aún no hay nada.</translation>
     </message>
@@ -8752,8 +9005,24 @@ están en la banda</translation>
         <translation>Líneas con estas palabras: %1 de %2.</translation>
     </message>
     <message>
-        <source>Say at which spot it happened.</source>
-        <translation>Decir en qué sitio pasó.</translation>
+        <source>the whole household</source>
+        <translation>toda la casa</translation>
+    </message>
+    <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Nada que haya podido tocar se come. Cada planta alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+    </message>
+    <message>
+        <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
+        <translation>Queda solo en el diario. Cada planta afectada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+    </message>
+    <message>
+        <source>Say where it happened, and what.</source>
+        <translation>Decir dónde pasó y qué.</translation>
     </message>
     <message>
         <source>Write how many days ago it happened, 0 to %1.</source>
@@ -8955,6 +9224,93 @@ están en la banda</translation>
     <message>
         <source>Removed again; the shipped stations answer.</source>
         <translation>Retirado de nuevo; responden las estaciones incluidas.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::KindFilter</name>
+    <message>
+        <source>summer flowers</source>
+        <translation>flores de verano</translation>
+    </message>
+    <message>
+        <source>bulbs and tubers</source>
+        <translation>bulbos y tubérculos</translation>
+    </message>
+    <message>
+        <source>insect eaters</source>
+        <translation>carnívoras</translation>
+    </message>
+    <message>
+        <source>citrus and fruit</source>
+        <translation>cítricos y frutales</translation>
+    </message>
+    <message>
+        <source>ferns</source>
+        <translation>helechos</translation>
+    </message>
+    <message>
+        <source>flowering pot plants</source>
+        <translation>plantas de flor</translation>
+    </message>
+    <message>
+        <source>foliage plants</source>
+        <translation>plantas de hoja</translation>
+    </message>
+    <message>
+        <source>herbs</source>
+        <translation>hierbas</translation>
+    </message>
+    <message>
+        <source>orchids</source>
+        <translation>orquídeas</translation>
+    </message>
+    <message>
+        <source>palms</source>
+        <translation>palmeras</translation>
+    </message>
+    <message>
+        <source>hardy porch plants</source>
+        <translation>plantas de porche resistentes</translation>
+    </message>
+    <message>
+        <source>tender porch plants</source>
+        <translation>plantas de porche delicadas</translation>
+    </message>
+    <message>
+        <source>succulents</source>
+        <translation>suculentas</translation>
+    </message>
+    <message>
+        <source>vegetables</source>
+        <translation>hortalizas</translation>
+    </message>
+    <message>
+        <source>a figure of their own</source>
+        <translation>una cifra propia</translation>
+    </message>
+    <message>
+        <source>a cold-store test</source>
+        <translation>un ensayo en cámara fría</translation>
+    </message>
+    <message>
+        <source>a hardiness class</source>
+        <translation>una clase de rusticidad</translation>
+    </message>
+    <message>
+        <source>a figure of their group</source>
+        <translation>una cifra de su grupo</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
+    </message>
+    <message>
+        <source>all groups</source>
+        <translation>todos los grupos</translation>
+    </message>
+    <message>
+        <source>whatever it is</source>
+        <translation>lo que sea</translation>
     </message>
 </context>
 <context>
@@ -9552,6 +9908,65 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PhotosAsideModel</name>
+    <message>
+        <source>%1, which is gone</source>
+        <translation>%1, que ya no está</translation>
+    </message>
+    <message>
+        <source>a plant that is gone</source>
+        <translation>una planta que ya no está</translation>
+    </message>
+    <message>
+        <source>out of the lists; shows no plant</source>
+        <translation>fuera de las listas; no muestra ninguna planta</translation>
+    </message>
+    <message>
+        <source>shows no plant</source>
+        <translation>no muestra ninguna planta</translation>
+    </message>
+    <message>
+        <source>out of the lists; shows %1</source>
+        <translation>fuera de las listas; muestra %1</translation>
+    </message>
+    <message>
+        <source>shows %1</source>
+        <translation>muestra %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>None: every photograph is in the lists and shows a plant that is there.</source>
+        <translation>Ninguna: todas las fotos están en las listas y muestran una planta que sigue aquí.</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2.</source>
+        <translation>Las %1 más recientes de %2.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 of %2</source>
+        <translation>La foto %1 del %2</translation>
+    </message>
+    <message>
+        <source>%1 is back in the lists. Undo above the pages takes that back.</source>
+        <translation>%1 está de nuevo en las listas. Deshacer, encima de las páginas, lo anula.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the lists; its file stays.</source>
+        <translation>%1 está fuera de las listas; su archivo queda.</translation>
+    </message>
+    <message>
+        <source>%1 shows %2.</source>
+        <translation>%1 muestra %2.</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PhotosModel</name>
     <message>
         <source>%1 of %2</source>
@@ -9640,6 +10055,10 @@ están en la banda</translation>
     <message>
         <source>The photograph of %1 does not show %2 any more; it stays among the photographs.</source>
         <translation>La fotografía del %1 ya no muestra %2; se queda entre las fotografías.</translation>
+    </message>
+    <message>
+        <source>The photograph of %1 is out of the lists; its file stays, and Home, Data and backup brings it back.</source>
+        <translation>La foto del %1 está fuera de las listas; su archivo queda, y Casa, Datos y copias la recupera.</translation>
     </message>
     <message>
         <source>There is no plant with the number %1 (any more).</source>
@@ -9912,6 +10331,14 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::PlantsForm</name>
     <message>
+        <source>No kind is of that group and rests on that; choose another.</source>
+        <translation>Ninguna especie de ese grupo se basa en eso; elegir otra cosa.</translation>
+    </message>
+    <message>
+        <source>What is called “%1” is of another group or rests on something else.</source>
+        <translation>Lo que se llama «%1» es de otro grupo o se basa en otra cosa.</translation>
+    </message>
+    <message>
         <source>No kind here is called “%1”. Add it as a kind of your own below.</source>
         <translation>Ninguna especie aquí se llama «%1». Añadirla abajo como especie propia.</translation>
     </message>
@@ -10017,10 +10444,6 @@ están en la banda</translation>
     <message>
         <source>%1: fed today.</source>
         <translation>%1: abonada hoy.</translation>
-    </message>
-    <message>
-        <source>Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know.</source>
-        <translation>Las partes de nitrógeno por millón están entre 0 y 2000; dejarlo en blanco si no se sabe.</translation>
     </message>
     <message>
         <source>%1: new growth seen today.</source>
@@ -10197,10 +10620,6 @@ están en la banda</translation>
     <message>
         <source>%1: looked over today, nothing found.</source>
         <translation>%1: revisada hoy, sin hallar nada.</translation>
-    </message>
-    <message>
-        <source>Choose which pest was found, or write it.</source>
-        <translation>Elija qué plaga se halló, o escríbala.</translation>
     </message>
     <message>
         <source>Choose how many there are.</source>
@@ -10902,6 +11321,10 @@ están en la banda</translation>
         <translation>Guardado: una previsión de %1 para esta noche. No se deshace desde aquí; un número escrito más tarde cuenta en su lugar.</translation>
     </message>
     <message>
+        <source>Write how many days ago the forecast was made, 0 to %1.</source>
+        <translation>Escribir hace cuántos días se hizo el pronóstico, de 0 a %1.</translation>
+    </message>
+    <message>
         <source>Say which file has the forecast.</source>
         <translation>Decir qué archivo tiene la previsión.</translation>
     </message>
@@ -10912,6 +11335,25 @@ están en la banda</translation>
     <message>
         <source>Kept: a forecast of %1 nights. One read later today counts instead.</source>
         <translation>Guardada: una previsión de %1 noches. Una leída más tarde hoy cuenta en su lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::YearBegin</name>
+    <message>
+        <source>The year from %1</source>
+        <translation>El año desde el %1</translation>
+    </message>
+    <message>
+        <source>The year from today</source>
+        <translation>El año desde hoy</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it such as %2.</source>
+        <translation>«%1» no es una fecha. Escribirla como %2.</translation>
+    </message>
+    <message>
+        <source>A year can begin up to a year ago, or within the next five years.</source>
+        <translation>Un año puede empezar hasta un año atrás, o dentro de los próximos cinco años.</translation>
     </message>
 </context>
 <context>
@@ -10935,22 +11377,6 @@ están en la banda</translation>
     <message>
         <source>%1 goes where the plan puts it</source>
         <translation>%1 va adonde la pone el plan</translation>
-    </message>
-    <message>
-        <source>The year from today</source>
-        <translation>El año desde hoy</translation>
-    </message>
-    <message>
-        <source>The year from %1</source>
-        <translation>El año desde el %1</translation>
-    </message>
-    <message>
-        <source>“%1” is no date. Write it such as %2.</source>
-        <translation>«%1» no es una fecha. Escribirla como %2.</translation>
-    </message>
-    <message>
-        <source>A year can begin up to a year ago, or within the next five years.</source>
-        <translation>Un año puede empezar hasta un año atrás, o dentro de los próximos cinco años.</translation>
     </message>
     <message>
         <source>1 in %1</source>
@@ -14998,12 +15424,12 @@ están en la banda</translation>
         <translation>la germinación indicada debe ser mayor que 0 y como mucho 100 por ciento</translation>
     </message>
     <message>
-        <source>the system has no list of time zones; install the package tzdata</source>
-        <translation>el sistema no tiene lista de zonas horarias; instalar el paquete tzdata</translation>
-    </message>
-    <message>
         <source>the system does not say its time zone; name one, such as Europe/Berlin</source>
         <translation>el sistema no dice su zona horaria; nombrar una, como Europe/Madrid</translation>
+    </message>
+    <message>
+        <source>the system has no list of time zones; install the package tzdata</source>
+        <translation>el sistema no tiene lista de zonas horarias; instalar el paquete tzdata</translation>
     </message>
     <message>
         <source>the tray has %1 seedlings left to pot, not %2</source>

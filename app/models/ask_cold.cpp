@@ -132,7 +132,7 @@ private:
     }
     calendar::Date last_night(const AskValues& values) const
     {
-        return today() - calendar::Days{days_ago(of(values, Ago)).value_or(0)};
+        return today() - calendar::Days{typed_days_ago(of(values, Ago)).value_or(0)};
     }
     /// The plant of the page also where the name of another kind cannot be taken yet.
     ColdSubject subject_of(const AskValues& values) const
@@ -189,7 +189,7 @@ private:
             return typed;
         }
         const auto subject = subject_of(values);
-        if (!days_ago(of(values, Ago))) {
+        if (!typed_days_ago(of(values, Ago))) {
             refuse(typed, Ago, tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo));
             return typed;
         }

@@ -165,7 +165,7 @@ private:
     DamageCase read(const AskValues& values, AskAnswer& said) const
     {
         DamageCase what{.happened = today(), .plant = plant_.id};
-        const auto ago = days_ago(of(values, Ago));
+        const auto ago = typed_days_ago(of(values, Ago));
         if (!ago) {
             said.wrong = Ago;
             said.trouble = tr("Write how many days ago it was, 0 to %1.").arg(kLongestDaysAgo);

@@ -1,6 +1,5 @@
 #include "app/models/ask_form.h"
 
-#include "app/models/days_ago.h"
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
 #include "app/words/source_words.h"
@@ -44,11 +43,6 @@ QString PlantAskForm::yes_no_value(std::optional<bool> known)
 QStringList PlantAskForm::yes_no_choices()
 {
     return {models::tr("not known"), models::tr("yes"), models::tr("no")};
-}
-
-std::optional<int> PlantAskForm::days_ago(const QString& typed)
-{
-    return typed_days_ago(typed);
 }
 
 AskAnswer PlantAskForm::refused(int wrong, const QString& trouble)

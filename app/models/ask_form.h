@@ -79,8 +79,6 @@ protected:
     static std::optional<bool> yes_no(const AskValues& values, int key);
     static QString yes_no_value(std::optional<bool> known);
     static QStringList yes_no_choices();
-    /// Days ago; nullopt where that is no day which the journal takes. Blank is today.
-    static std::optional<int> days_ago(const QString& typed);
     /// Nothing is said while a question's answer cannot be taken.
     static AskAnswer refused(int wrong, const QString& trouble);
     /// The day's plan, on which the answer rests, is not there yet.
@@ -112,5 +110,7 @@ std::shared_ptr<const AskForm> spray_ask(std::shared_ptr<const PlantsGround> gro
 std::shared_ptr<const AskForm> course_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look);
 /// When to look at its mix, its roots and its winter.
 std::shared_ptr<const AskForm> water_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look);
+/// The days before it stays out, and those around its coming in.
+std::shared_ptr<const AskForm> harden_ask(std::shared_ptr<const PlantsGround> ground, home::PlantId plant, const TodayLook& look);
 
 } // namespace lathhouse::models

@@ -23,6 +23,8 @@ std::shared_ptr<const AskForm> form_of(int what, std::shared_ptr<const PlantsGro
         return course_ask(std::move(ground), plant, look);
     case AskModel::Water:
         return water_ask(std::move(ground), plant, look);
+    case AskModel::Harden:
+        return harden_ask(std::move(ground), plant, look);
     default:
         return nullptr;
     }
@@ -61,7 +63,7 @@ void AskModel::ask_spray(home::PlantId plant)
 
 void AskModel::begin(int what, home::PlantId plant, bool writes)
 {
-    if (plant == 0 || what <= None || what > Water) {
+    if (plant == 0 || what <= None || what > Harden) {
         return;
     }
     what_ = what;

@@ -26,7 +26,7 @@ class AskModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString whyNot READ whyNot NOTIFY askedChanged)
 
 public:
-    enum What { None, AfterCold, Damage, Spray, Course, Water };
+    enum What { None, AfterCold, Damage, Spray, Course, Water, Harden };
     Q_ENUM(What)
     enum Kind { Field, Number, Choice, Several };
     Q_ENUM(Kind)

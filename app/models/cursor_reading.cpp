@@ -22,13 +22,13 @@ const YearDay& CursorReading::day() const
 
 QString CursorReading::shortDate() const
 {
-    return year_.fromElsewhere() ? year_.words().date_with_year(day().date) : year_.words().short_date(day().date);
+    return !year_.year().from_today ? year_.words().date_with_year(day().date) : year_.words().short_date(day().date);
 }
 
 QString CursorReading::longDate() const
 {
     const calendar::Date date = day().date;
-    const bool over_a_year_away = year_.fromElsewhere() || calendar::days_between(year_.today(), date) > 365;
+    const bool over_a_year_away = !year_.year().from_today || calendar::days_between(year_.today(), date) > 365;
     return over_a_year_away ? year_.words().long_date_with_year(date) : year_.words().long_date(date);
 }
 

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <fstream>
 #include <iterator>
+#include <set>
 #include <utility>
 
 namespace lathhouse::models {
@@ -34,9 +35,25 @@ DrawnPhotos::DrawnPhotos(std::vector<home::DemonstrationPhoto> drawn, home::Hous
 
 std::vector<home::Photo> DrawnPhotos::photos() const
 {
+    return those(Listed::Yes);
+}
+
+std::vector<home::Photo> DrawnPhotos::withdrawn() const
+{
+    return those(Listed::No);
+}
+
+std::vector<home::Photo> DrawnPhotos::those(Listed listed) const
+{
     const std::lock_guard lock(guard_);
     auto all = photos_;
+    std::set<home::PhotoId> out;
     for (const auto& [change, taken] : changes_) {
+        if (change.kind == home::PhotoChangeKind::Withdrawn) {
+            out.insert(change.photos.front());
+        } else if (change.kind == home::PhotoChangeKind::BroughtBack) {
+            out.erase(change.photos.front());
+        }
         for (auto& photo : all) {
             if (change.photos.empty() || photo.id != change.photos.front()) {
                 continue;
@@ -57,6 +74,7 @@ std::vector<home::Photo> DrawnPhotos::photos() const
             }
         }
     }
+    std::erase_if(all, [&](const home::Photo& photo) { return out.contains(photo.id) == (listed == Listed::Yes); });
     std::ranges::stable_sort(all, {}, &home::Photo::taken);
     return all;
 }

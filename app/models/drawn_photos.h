@@ -20,7 +20,8 @@ class DrawnPhotos {
 public:
     DrawnPhotos(std::vector<home::DemonstrationPhoto> drawn, home::Household household);
 
-    std::vector<home::Photo> photos() const; ///< Oldest first.
+    std::vector<home::Photo> photos() const; ///< Oldest first, without those that are out of the lists.
+    std::vector<home::Photo> withdrawn() const; ///< Those.
     std::map<home::PlantId, home::PhotoId> pictures() const;
     /// What is done is kept in the order it was done in, and only the last of it can be taken back.
     /// taken: when a photo that is dated by hand was taken.
@@ -30,6 +31,9 @@ public:
     Result<std::filesystem::path> file(const home::Photo& photo) const;
 
 private:
+    enum class Listed { Yes, No };
+    std::vector<home::Photo> those(Listed listed) const;
+
     mutable std::mutex guard_;
     std::vector<home::DemonstrationPhoto> drawn_; ///< By the number of the photo, from 1.
     home::Household household_;

@@ -2,9 +2,13 @@
 
 #include "app/clock.h"
 #include "app/models/days_ago.h"
+#include "app/models/logged_detail.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
+#include <array>
+#include <ranges>
+#include <span>
 
 namespace lathhouse::models {
 
@@ -69,6 +73,59 @@ JournalRead journal_in_memory(const PlantDoor& door)
     return records;
 }
 
+using home::EventKind;
+
+/// What can happen at a spot without a plant being meant, as the chips have it.
+constexpr std::array kAtASpot{EventKind::Noted,     EventKind::Inspected,  EventKind::Treated,      EventKind::Watered,
+                              EventKind::Fed,       EventKind::Leached,    EventKind::Repotted,     EventKind::Pruned,
+                              EventKind::Flowered,  EventKind::NewGrowth,  EventKind::PestFound,    EventKind::Isolated,
+                              EventKind::Released,  EventKind::ColdNight,  EventKind::ChemicalDamage, EventKind::Sown,
+                              EventKind::Emerged,   EventKind::PlantedOut};
+/// What can happen to all of the household.
+constexpr std::array kAtHome{EventKind::Noted, EventKind::ColdNight, EventKind::ChemicalDamage};
+
+QString sort_words(EventKind kind)
+{
+    switch (kind) {
+    case EventKind::Inspected:
+        return HomeJournalModel::tr("Looked over");
+    case EventKind::Treated:
+        return HomeJournalModel::tr("Treated");
+    case EventKind::Watered:
+        return HomeJournalModel::tr("Watered");
+    case EventKind::Fed:
+        return HomeJournalModel::tr("Fed");
+    case EventKind::Leached:
+        return HomeJournalModel::tr("Washed through");
+    case EventKind::Repotted:
+        return HomeJournalModel::tr("Repotted");
+    case EventKind::Pruned:
+        return HomeJournalModel::tr("Pruned");
+    case EventKind::Flowered:
+        return HomeJournalModel::tr("Flowered");
+    case EventKind::NewGrowth:
+        return HomeJournalModel::tr("New growth");
+    case EventKind::PestFound:
+        return HomeJournalModel::tr("Pest found");
+    case EventKind::Isolated:
+        return HomeJournalModel::tr("Set apart");
+    case EventKind::Released:
+        return HomeJournalModel::tr("Back among the others");
+    case EventKind::ColdNight:
+        return HomeJournalModel::tr("Cold night");
+    case EventKind::ChemicalDamage:
+        return HomeJournalModel::tr("Hit by a spray");
+    case EventKind::Sown:
+        return HomeJournalModel::tr("Sown");
+    case EventKind::Emerged:
+        return HomeJournalModel::tr("Came up");
+    case EventKind::PlantedOut:
+        return HomeJournalModel::tr("Planted out");
+    default:
+        return HomeJournalModel::tr("Note");
+    }
+}
+
 } // namespace
 
 HomeJournalModel::HomeJournalModel(PlantDoor door, std::optional<std::filesystem::path> folder, TodayLook look, QObject* parent)
@@ -110,11 +167,12 @@ void HomeJournalModel::read()
             }
             all_ = std::move(made->lines);
             ids_ = std::move(made->ids);
-            if (made->spots != spots_) { // Chips that stay keep the keyboard's focus.
-                spots_ = made->spots;
+            const bool others = !known() || made->spots != spots_; // Chips that stay keep the keyboard's focus.
+            spots_ = made->spots;
+            set_known();
+            if (others) {
                 emit spotsChanged();
             }
-            set_known();
             show();
         });
 }
@@ -156,7 +214,60 @@ QString HomeJournalModel::line() const
                               : tr("Lines with these words: %1 of %2.").arg(look_.words.whole(rows_.count()), all);
 }
 
-bool HomeJournalModel::log(int spot, int what, const QString& words, const QString& days_ago)
+QStringList HomeJournalModel::places() const
+{
+    return known() ? spots_ + QStringList{tr("the whole household")} : QStringList{};
+}
+
+std::optional<home::EventKind> HomeJournalModel::kind_of(int place, int sort) const
+{
+    const bool at_home = place == spots_.size();
+    const auto sorts = at_home ? std::span<const EventKind>{kAtHome} : std::span<const EventKind>{kAtASpot};
+    const bool there = place >= 0 && place <= spots_.size() && sort >= 0 && sort < static_cast<int>(sorts.size());
+    return there ? std::optional{sorts[static_cast<std::size_t>(sort)]} : std::nullopt;
+}
+
+QStringList HomeJournalModel::sorts(int place) const
+{
+    QStringList all;
+    for (int sort = 0; kind_of(place, sort); ++sort) {
+        all.append(sort_words(*kind_of(place, sort)));
+    }
+    return all;
+}
+
+QString HomeJournalModel::asked(int place, int sort) const
+{
+    const auto kind = kind_of(place, sort);
+    return kind ? detail_asked(*kind) : QString{};
+}
+
+QString HomeJournalModel::heed(int place, int sort) const
+{
+    const auto kind = kind_of(place, sort);
+    if (kind == EventKind::Treated) {
+        return tr("The label and local advice come first, and say how long to keep away.");
+    }
+    if (kind == EventKind::ChemicalDamage) {
+        return tr("Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.");
+    }
+    if (kind == EventKind::PestFound || kind == EventKind::ColdNight || kind == EventKind::Isolated) {
+        return tr("It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.");
+    }
+    return {};
+}
+
+bool HomeJournalModel::isNote(int place, int sort) const
+{
+    return kind_of(place, sort) == EventKind::Noted;
+}
+
+QStringList HomeJournalModel::choices(int place, int sort) const
+{
+    return kind_of(place, sort) == EventKind::PestFound ? pest_names() : QStringList{};
+}
+
+bool HomeJournalModel::log(int place, int sort, const QString& detail, const QString& note, const QString& days_ago)
 {
     clear_error();
     say({});
@@ -165,36 +276,34 @@ bool HomeJournalModel::log(int spot, int what, const QString& words, const QStri
         fail_with(sentence);
         return false;
     };
-    if (spot < 0 || spot >= spots_.size()) {
-        return refuse(Nothing, tr("Say at which spot it happened."));
+    const auto kind = kind_of(place, sort);
+    if (!kind) {
+        return refuse(Nothing, tr("Say where it happened, and what."));
     }
     const auto days = typed_days_ago(days_ago.trimmed());
     if (!days) {
         return refuse(Days, tr("Write how many days ago it happened, 0 to %1.").arg(kLongestDaysAgo));
     }
-    const std::string said = words.trimmed().toStdString();
-    if (what == Note && said.empty()) {
+    home::Event event{.plant = {}, .kind = *kind, .spot = {}, .happened = look_.today - calendar::Days{*days}, .entered = now(),
+                      .note = note.trimmed().toStdString()};
+    if (place < spots_.size()) {
+        event.spot = ids_[static_cast<std::size_t>(place)];
+    }
+    if (event.kind == EventKind::Noted && event.note.empty()) {
         return refuse(Words, tr("Write what is to be kept."));
     }
-    home::Event event{{}, home::EventKind::Noted, ids_[static_cast<std::size_t>(spot)], look_.today - calendar::Days{*days}, now(), {}, {}};
-    if (what == Treated) {
-        event.kind = home::EventKind::Treated;
-        if (!said.empty()) {
-            event.details["with"] = said;
-        }
-    } else {
-        event.kind = what == LookedOver ? home::EventKind::Inspected : home::EventKind::Noted;
-        event.note = said;
+    if (const QString wrong = add_detail(event, detail, look_.words); !wrong.isEmpty()) {
+        return refuse(Detail, wrong);
     }
     work<void>(
         [record = door_.record, event] { return record({.events = {event}, .measurements = {}}); },
-        [this, day = look_.words.long_date(event.happened), at = spots_[spot]](const Result<void>& kept) {
+        [this, day = look_.words.long_date(event.happened), at = places()[place]](const Result<void>& kept) {
             if (!kept) {
                 wrong_ = Nothing;
                 fail(kept.error());
                 return;
             }
-            say(tr("Kept: %1, %2. Undo above the pages takes it back.").arg(at, day));
+            say(tr("Kept: %1, %2. Undo above the pages takes it back.").arg(upper_first(at), day));
             emit written();
             read();
         });

@@ -13,8 +13,8 @@
 namespace lathhouse::models {
 
 /// The section Journal of Home: all that happened in the household and all that was measured, newest first, to be looked
-/// through by words; and what happened at a spot, without a plant, to be logged. What was taken back is not among it. Only
-/// reading takes long where there is much of it, and is done in a thread.
+/// through by words; and what happened at a spot or in the whole household, without a plant, to be logged. What was taken back is
+/// not among it. Only reading takes long where there is much of it, and is done in a thread.
 class HomeJournalModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
@@ -27,13 +27,13 @@ class HomeJournalModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString line READ line NOTIFY journalChanged)
     /// Names of the spots, to log at.
     Q_PROPERTY(QStringList spots READ spots NOTIFY spotsChanged)
+    /// The same with the whole household behind them.
+    Q_PROPERTY(QStringList places READ places NOTIFY spotsChanged)
     /// The Answer that the error speaks of.
     Q_PROPERTY(int wrong READ wrong NOTIFY errorChanged)
 
 public:
-    enum What { Note, LookedOver, Treated };
-    Q_ENUM(What)
-    enum Answer { Nothing, Words, Days };
+    enum Answer { Nothing, Detail, Words, Days };
     Q_ENUM(Answer)
 
     /// folder: of the household; nullopt where it lies in memory, as the door gives it.
@@ -44,13 +44,23 @@ public:
     void setFind(const QString& words);
     QString line() const;
     QStringList spots() const { return spots_; }
+    QStringList places() const;
     int wrong() const { return wrong_; }
 
     /// Reads what is shown, again where it was read before.
     Q_INVOKABLE void look();
-    /// Logs at a spot, by its place among them, what happened so many days ago: words of a note, which needs some, of what was
-    /// seen, or with what it was treated. Whether it could be read; else `error` says why.
-    Q_INVOKABLE bool log(int spot, int what, const QString& words, const QString& days_ago);
+    /// What can be logged at one of the places, in words: less of the whole household than of a spot.
+    Q_INVOKABLE QStringList sorts(int place) const;
+    /// What is asked beside one of them ("Which pest"), and what is to be heeded; each may be empty.
+    Q_INVOKABLE QString asked(int place, int sort) const;
+    Q_INVOKABLE QString heed(int place, int sort) const;
+    /// Whether its note must have words.
+    Q_INVOKABLE bool isNote(int place, int sort) const;
+    /// Names to choose from for what is asked; empty where none are known.
+    Q_INVOKABLE QStringList choices(int place, int sort) const;
+    /// Logs at a place what happened so many days ago, with what was asked and a note. Whether it could be read; else `error`
+    /// says why.
+    Q_INVOKABLE bool log(int place, int sort, const QString& detail, const QString& note, const QString& days_ago);
 
 signals:
     void journalChanged();
@@ -62,6 +72,7 @@ protected:
 private:
     struct Facts;
     void show();
+    std::optional<home::EventKind> kind_of(int place, int sort) const;
 
     PlantDoor door_;
     std::optional<std::filesystem::path> folder_;

@@ -11,6 +11,7 @@
 #include "app/models/night_entry_model.h"
 #include "app/models/night_line_model.h"
 #include "app/models/photo_export_model.h"
+#include "app/models/photos_aside_model.h"
 #include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
 
@@ -25,6 +26,7 @@ struct HomeSections {
     CalendarModel* calendar = nullptr; ///< A part of the section Data, as the next.
     PhotoExportModel* leaving = nullptr; ///< Of the household.
     HomeJournalModel* journal = nullptr;
+    PhotosAsideModel* aside = nullptr; ///< Of the section Data too.
 };
 
 /// The page Home: the place, its spots' light, and their thermometers. (Its base is named in full for the type
@@ -42,6 +44,7 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::CalendarModel* calendar READ calendar CONSTANT)
     Q_PROPERTY(lathhouse::models::PhotoExportModel* leaving READ leaving CONSTANT)
     Q_PROPERTY(lathhouse::models::HomeJournalModel* journal READ journal CONSTANT)
+    Q_PROPERTY(lathhouse::models::PhotosAsideModel* aside READ aside CONSTANT)
     /// Nights at or below a line of one's own.
     Q_PROPERTY(lathhouse::models::NightLineModel* line READ line CONSTANT)
     /// How right the kept forecasts were; roles: ahead, nights, error, miss, season, sentence.
@@ -98,6 +101,7 @@ public:
     CalendarModel* calendar() const { return sections_.calendar; }
     PhotoExportModel* leaving() const { return sections_.leaving; }
     HomeJournalModel* journal() const { return sections_.journal; }
+    PhotosAsideModel* aside() const { return sections_.aside; }
     NightLineModel* line() { return &line_; }
     NightEntryModel* entry() { return &entry_; }
     LightReadingModel* meter() { return &meter_; }

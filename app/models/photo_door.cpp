@@ -84,6 +84,20 @@ std::optional<home::PlantId> plant_named_by(const std::filesystem::path& file, s
     return begins_with_digit(folder.string()) ? std::nullopt : journal::plant_by_name("{plant}", folder, plants);
 }
 
+PhotosAside aside_of(std::vector<home::Photo> listed, const home::Household& household)
+{
+    PhotosAside aside;
+    for (auto& photo : listed) {
+        if (std::ranges::none_of(photo.plants, [&](home::PlantId plant) { return household.plant(plant) != nullptr; })) {
+            aside.of_no_plant.push_back(std::move(photo));
+        }
+    }
+    for (const auto& plant : household.plants) {
+        aside.plants.emplace_back(plant.id, plant.name);
+    }
+    return aside;
+}
+
 PhotoDoor photos_in_folder(std::filesystem::path folder)
 {
     PhotoDoor door;
@@ -158,6 +172,28 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
         }
         return journal::export_photos(book, household, *photos, target, position, progress, stop);
     };
+    door.aside = [folder]() -> Result<PhotosAside> {
+        auto opened = opened_folder(folder);
+        if (!opened) {
+            return opened.error();
+        }
+        const journal::PhotoBook book{opened->store};
+        auto listed = book.photos();
+        auto withdrawn = listed ? book.withdrawn() : Result<std::vector<home::Photo>>{listed.error()};
+        if (!withdrawn) {
+            return withdrawn.error();
+        }
+        const auto gone = opened->store.gone_plants();
+        if (!gone) {
+            return gone.error();
+        }
+        auto aside = aside_of(*std::move(listed), opened->household);
+        aside.withdrawn = *std::move(withdrawn);
+        for (const auto& of : *gone) {
+            aside.gone.emplace(of.plant.id, of.plant.name);
+        }
+        return aside;
+    };
     return door;
 }
 
@@ -171,7 +207,8 @@ PhotoDoor no_photos(Error why)
             .import_named = [why](const std::vector<std::filesystem::path>&, calendar::Instant, const journal::ImportProgress&,
                                   const std::atomic<bool>&) -> Result<journal::ImportReport> { return why; },
             .write_out = [why](std::optional<home::PlantId>, const std::filesystem::path&, journal::PhotoPosition, const journal::ImportProgress&,
-                               const std::atomic<bool>&) -> Result<journal::PhotoExport> { return why; }};
+                               const std::atomic<bool>&) -> Result<journal::PhotoExport> { return why; },
+            .aside = [why]() -> Result<PhotosAside> { return why; }};
 }
 
 Result<void> change_photos(journal::HouseholdStore& store, const home::PhotoChange& change,

@@ -7,11 +7,22 @@
 #include <chrono>
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <optional>
 #include <span>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace lathhouse::models {
+
+/// Photos that no plant's page shows.
+struct PhotosAside {
+    std::vector<home::Photo> withdrawn;   ///< Out of the lists.
+    std::vector<home::Photo> of_no_plant; ///< In the lists, of no plant that is there.
+    std::map<home::PlantId, std::string> gone; ///< Names of plants that are gone.
+    std::vector<std::pair<home::PlantId, std::string>> plants; ///< Those that are there.
+};
 
 /// Where the pages read photos and bring new ones in; as PlantDoor, whose folder it shares.
 struct PhotoDoor {
@@ -34,12 +45,17 @@ struct PhotoDoor {
     std::function<Result<journal::PhotoExport>(std::optional<home::PlantId>, const std::filesystem::path& folder, journal::PhotoPosition,
                                                const journal::ImportProgress&, const std::atomic<bool>& stop)>
         write_out;
+    /// Each group oldest first.
+    std::function<Result<PhotosAside>()> aside;
 };
 
 /// Photos of the household in a folder.
 PhotoDoor photos_in_folder(std::filesystem::path folder);
 /// None can be read or brought in; everything gives that error.
 PhotoDoor no_photos(Error why);
+
+/// Of the photos in the lists those of no plant of the household, and its plants; withdrawn and gone are left empty.
+PhotosAside aside_of(std::vector<home::Photo> listed, const home::Household& household);
 
 /// Why import_named refuses a file that names no plant; said in the window's language by whoever shows it.
 inline constexpr const char* kNamesNoPlant = "names no plant";

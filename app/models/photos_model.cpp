@@ -16,6 +16,12 @@ namespace {
 
 constexpr int kShownSide = 1600; ///< Pixels of the longer side that are read for looking at.
 
+/// Whether the journal enters such a change with a plant.
+bool of_a_plant(home::PhotoChangeKind kind)
+{
+    return kind != home::PhotoChangeKind::Dated && kind != home::PhotoChangeKind::Withdrawn;
+}
+
 /// What is read of a file for looking at it.
 struct LookedAt {
     QImage image;
@@ -344,7 +350,7 @@ void PhotosModel::change(home::PhotoChangeKind kind, home::PlantId plant, const 
     }
     home::PhotoChange made{.kind = kind,
                            .photos = {},
-                           .plant = kind == home::PhotoChangeKind::Dated ? std::nullopt : std::optional{plant},
+                           .plant = of_a_plant(kind) ? std::optional{plant} : std::nullopt,
                            .name = of->original_name,
                            .taken = of->date(),
                            .entered = now()};
@@ -368,6 +374,12 @@ void PhotosModel::takeOff()
 {
     change(home::PhotoChangeKind::TakenOff, plant_,
            tr("The photograph of %1 does not show %2 any more; it stays among the photographs.").arg(date(), plants_.target()));
+}
+
+void PhotosModel::withdraw()
+{
+    change(home::PhotoChangeKind::Withdrawn, plant_,
+           tr("The photograph of %1 is out of the lists; its file stays, and Home, Data and backup brings it back.").arg(date()));
 }
 
 void PhotosModel::assignTo(int plant)

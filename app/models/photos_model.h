@@ -75,6 +75,8 @@ public:
     Q_INVOKABLE void choosePicture();
     Q_INVOKABLE void chooseDrawing();
     Q_INVOKABLE void takeOff();
+    /// Out of every list; PhotosAsideModel brings it back.
+    Q_INVOKABLE void withdraw();
     Q_INVOKABLE void assignTo(int plant);
     /// Dates it by hand: a date as it is typed, with the time of day behind it where it is known, else noon. Gives whether it
     /// was taken; `error` says what is wrong with it.

@@ -320,6 +320,11 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
     door.photos = no_photos({ErrorCode::Unavailable, "this household is invented and has no folder; make one of your own "
                                                      "with `lathhouse demo DIR`, which takes photos in"});
     door.photos.file = [drawn](const home::Photo& photo) { return drawn->file(photo); };
+    door.photos.aside = [household, drawn]() -> Result<PhotosAside> {
+        auto aside = aside_of(drawn->photos(), household->facts().as_told);
+        aside.withdrawn = drawn->withdrawn();
+        return aside;
+    };
     door.keeps = false;
     return door;
 }

@@ -16,7 +16,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr std::size_t kShown = 60; // Kinds in the list; more letters bring the others.
 constexpr int kMostOfAKind = 500;
 
 QString botanical(const plants::PlantKind& kind)
@@ -70,6 +69,10 @@ PlantsForm::PlantsForm(YearWords words, QObject* parent)
             fail_own(-1, {});
         }
     });
+    connect(&filter_, &KindFilter::changed, this, [this] {
+        search();
+        emit findChanged();
+    });
     search();
 }
 
@@ -88,9 +91,11 @@ void PlantsForm::search()
     const auto wanted = geodesy::name_key(find_.toStdString());
     matches_.clear();
     std::vector<std::pair<int, const plants::PlantKind*>> ranked;
+    bool called_so = false; // Whichever group it is of.
     for (const auto& kind : reference.kinds()) {
         const int place = wanted.empty() ? 0 : rank(kind, wanted);
-        if (place < 3) {
+        called_so = called_so || place < 3;
+        if (place < 3 && filter_.passes(kind)) {
             ranked.emplace_back(place, &kind);
         }
     }
@@ -99,7 +104,10 @@ void PlantsForm::search()
                                   : shown_name(*a.second).localeAwareCompare(shown_name(*b.second)) < 0;
     });
     const auto all = reference.kinds().size();
-    if (ranked.empty()) {
+    if (ranked.empty() && called_so) {
+        found_words_ = wanted.empty() ? tr("No kind is of that group and rests on that; choose another.")
+                                      : tr("What is called “%1” is of another group or rests on something else.").arg(find_.trimmed());
+    } else if (ranked.empty()) {
         QStringList near;
         for (const auto& name : reference.near_names(plain_apostrophes(find_.trimmed()).toStdString(), 3)) {
             near.append(printed_apostrophes(text(name)));
@@ -111,13 +119,13 @@ void PlantsForm::search()
                            ? tr("No kind here is called “%1”. Add it as a kind of your own below.").arg(find_.trimmed())
                            : tr("No kind here is called “%1”. Did you mean one of these?").arg(find_.trimmed());
     } else {
-        found_words_ = wanted.empty() ? tr("%1 kinds are known; type a part of a name.").arg(all)
+        found_words_ = wanted.empty() && !filter_.narrows() ? tr("%1 kinds are known; type a part of a name.").arg(all)
                                       : tr("%1 of %2 kinds").arg(ranked.size()).arg(all);
     }
     std::set<const plants::PlantKind*> seen;
     std::vector<SheetRows::Row> rows;
     for (const auto& [place, kind] : ranked) {
-        if (rows.size() >= kShown || !seen.insert(kind).second) {
+        if (!seen.insert(kind).second) {
             continue;
         }
         matches_.push_back(kind);
@@ -403,6 +411,7 @@ void PlantsForm::clear()
 {
     drafts_.clear();
     looked_.close();
+    filter_.clear();
     current_ = -1;
     find_.clear();
     search();

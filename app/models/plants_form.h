@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/kind_filter.h"
 #include "app/models/kind_model.h"
 #include "app/models/sheet_rows.h"
 #include "app/models/year_words.h"
@@ -43,6 +44,8 @@ class PlantsForm : public QObject {
     Q_PROPERTY(QString find READ find WRITE setFind NOTIFY findChanged)
     /// Roles: words (its common name), detail (its botanical one), lines, hazard, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* found READ found CONSTANT)
+    /// Which kinds are looked through.
+    Q_PROPERTY(lathhouse::models::KindFilter* filter READ filter CONSTANT)
     /// "273 kinds are known", "12 of 273 kinds"; or that none is called that, with names that are near.
     Q_PROPERTY(QString foundWords READ foundWords NOTIFY findChanged)
     /// Roles: words, second (its botanical name), number, where, trouble, sentence.
@@ -76,6 +79,7 @@ public:
 
     QString find() const { return find_; }
     void setFind(const QString& find);
+    KindFilter* filter() { return &filter_; }
     SheetRows* found() { return &found_; }
     QString foundWords() const { return found_words_; }
     SheetRows* picked() { return &picked_; }
@@ -130,6 +134,7 @@ private:
     bool fail_own(int field, const QString& words);
 
     YearWords words_;
+    KindFilter filter_;
     QString find_;
     QString found_words_;
     std::vector<const plants::PlantKind*> matches_;

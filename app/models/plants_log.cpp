@@ -3,9 +3,9 @@
 #include "app/models/days_ago.h"
 #include "app/models/event_words.h"
 #include "app/models/gone_in_memory.h"
+#include "app/models/logged_detail.h"
 #include "app/models/pin_form.h"
 #include "app/models/plants_model.h"
-#include "app/models/typed_decimal.h"
 #include "app/models/word_form.h"
 #include "app/words/phrase.h"
 #include "app/words/refusal.h"
@@ -13,12 +13,6 @@
 #include <algorithm>
 
 namespace lathhouse::models {
-
-namespace {
-
-constexpr double kMostPpm = 2000.0;
-
-} // namespace
 
 std::vector<home::PlantId> PlantsModel::targets() const
 {
@@ -79,13 +73,9 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
     case Fed:
         event.kind = home::EventKind::Fed;
         done = tr("%1: fed today.");
-        if (!number.trimmed().isEmpty()) {
-            const auto ppm = typed_decimal(number, {"ppm"});
-            if (!ppm || *ppm < 0.0 || *ppm > kMostPpm) {
-                fail_with(tr("Parts of nitrogen in a million lie between 0 and 2000; leave it blank where you do not know."));
-                return false;
-            }
-            event.details["ppm"] = QString::number(*ppm).toStdString();
+        if (const QString wrong = add_detail(event, number, look_.words); !wrong.isEmpty()) {
+            fail_with(wrong);
+            return false;
         }
         break;
     case NewGrowth:

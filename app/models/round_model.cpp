@@ -44,7 +44,7 @@ bool ticks(const home::Event& event, calendar::Date today)
 
 } // namespace
 
-RoundModel::RoundModel(RoundSource source, RoundLook look, QObject* parent)
+RoundModel::RoundModel(RoundSource source, TodayLook look, QObject* parent)
     : QAbstractListModel(parent), source_(std::move(source)), look_(std::move(look))
 {
     pool_.setMaxThreadCount(1); // In the order in which they were asked for.

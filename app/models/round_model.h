@@ -3,8 +3,8 @@
 #include "app/models/dose_wish.h"
 #include "app/models/round_rows.h"
 #include "app/models/round_source.h"
+#include "app/models/tonight_facts.h"
 #include "app/models/written_here.h"
-#include "app/models/year_words.h"
 
 #include <QAbstractListModel>
 #include <QThreadPool>
@@ -16,14 +16,6 @@
 #include <set>
 
 namespace lathhouse::models {
-
-/// How the round is shown.
-struct RoundLook {
-    calendar::Date today;
-    YearWords words;
-    /// Hand of each spot by its name, as CursorReading::colour.
-    std::map<std::string, int> hands = {};
-};
 
 /// The page Round: today's tasks in an order in which pests do not travel, ticked, put off and taken back.
 ///
@@ -79,7 +71,7 @@ public:
     };
     Q_ENUM(Role)
 
-    RoundModel(RoundSource source, RoundLook look, QObject* parent = nullptr);
+    RoundModel(RoundSource source, TodayLook look, QObject* parent = nullptr);
     ~RoundModel() override;
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -183,7 +175,7 @@ private:
     void mark(const std::string& key, bool done);
 
     RoundSource source_;
-    RoundLook look_;
+    TodayLook look_;
     std::vector<RoundRow> rows_;
     std::set<std::string> done_;
     home::SeedBook seeds_;

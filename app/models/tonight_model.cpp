@@ -1,6 +1,7 @@
 #include "app/models/tonight_model.h"
 
 #include "app/clock.h"
+#include "app/models/days_ago.h"
 #include "app/models/typed_number.h"
 #include "app/models/typed_path.h"
 #include "app/words/phrase.h"
@@ -84,22 +85,33 @@ bool TonightModel::keepForecast(const QString& low, int sky)
     return true;
 }
 
-bool TonightModel::keepForecastFile(const QString& path)
+bool TonightModel::keepForecastFile(const QString& path, const QString& columns, const QString& days_ago)
 {
     clear_error();
+    const auto days = typed_days_ago(days_ago.trimmed());
+    if (!days) {
+        fail_with(tr("Write how many days ago the forecast was made, 0 to %1.").arg(kLongestDaysAgo));
+        return false;
+    }
     const QString file = whole_path(path);
     if (file.isEmpty()) {
         fail_with(tr("Say which file has the forecast."));
         return false;
     }
     keep(
-        [file = to_path(file), today = look_.today]() -> Result<std::vector<home::KeptForecast>> {
+        [file = to_path(file), columns = columns.trimmed().toStdString(), today = look_.today,
+         made = look_.today - calendar::Days{*days}]() -> Result<std::vector<home::KeptForecast>> {
+            const auto names = columns.empty() ? Result<std::vector<ColumnName>>{std::vector<ColumnName>{}}
+                                               : parse_column_names(columns, home::kForecastColumns);
+            if (!names) {
+                return names.error();
+            }
             const auto text = read_text_file(file);
             if (!text) {
                 return text.error();
             }
-            auto forecasts = NamedRows::parse(*text, file.filename().string(), home::kForecastColumns, {})
-                                 .and_then([&](const NamedRows& rows) { return home::forecast_from(rows, today, now()); });
+            auto forecasts = NamedRows::parse(*text, file.filename().string(), home::kForecastColumns, *names)
+                                 .and_then([&](const NamedRows& rows) { return home::forecast_from(rows, made, now()); });
             if (forecasts && std::ranges::any_of(*forecasts, [&](const auto& of) { return of.issued > today; })) {
                 return Error{ErrorCode::OutOfRange, words::phrase("%1 has a forecast that was made after today", file.filename().string())};
             }

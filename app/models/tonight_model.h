@@ -64,9 +64,10 @@ public:
     /// Keeps what was typed as tonight's forecast low. sky: 0 not said, 1 clear and calm, 2 cloud or wind.
     /// Whether it could be read as a temperature; else `error` says why.
     Q_INVOKABLE bool keepForecast(const QString& low, int sky);
-    /// Keeps the nights of a file, in the forms of home::forecast_from; rows that say no day were made today. Whether there
-    /// is a file to read; what is wrong with it `error` says when it was read.
-    Q_INVOKABLE bool keepForecastFile(const QString& path);
+    /// Keeps the nights of a file, in the forms of home::forecast_from; rows that say no day were made so many days ago.
+    /// columns: "date=day,low_f=Tmin" where the file calls them otherwise, else blank. Whether there is a file to read; what is
+    /// wrong with it `error` says when it was read.
+    Q_INVOKABLE bool keepForecastFile(const QString& path, const QString& columns = {}, const QString& days_ago = {});
     Q_INVOKABLE static QString pathOf(const QUrl& address) { return address.toLocalFile(); }
 
 signals:

@@ -21,8 +21,8 @@ void YearModel::follow()
         return;
     }
     std::function<Result<HouseholdYear>()> load = door_.load;
-    if (from_) {
-        load = [from = *from_, load_from = door_.load_from] { return load_from(from); };
+    if (const auto from = begin_.date()) {
+        load = [from = *from, load_from = door_.load_from] { return load_from(from); };
     }
     reading_pool_.start([this, load, stop = risk_stop_, accepted = risk(), number = ++reading_] {
         if (number != reading_) {
@@ -56,14 +56,11 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     const calendar::Date cursor = at_cursor().date;
     const home::PlantId current =
         order_.empty() ? 0 : year_.plants[order_[static_cast<std::size_t>(current_row_)]].id;
-    pool_.clear();
-    ++generation_;
     nights_.begin_year();
     plants_.begin_order();
     year_ = std::move(loaded.year);
-    solver_ = std::move(loaded.solver);
-    known_.assign(known_.size(), std::nullopt);
-    known_[static_cast<std::size_t>(stop)] = solved;
+    const bool waited = planning(); // For a plan of the old year; this one is planned.
+    planner_.replace(std::move(loaded.solver), solved, stop);
     solved_ = std::move(solved);
     order_ = order_of_going_out(year_, solved_);
     const auto row = std::ranges::find(order_, current, [this](std::size_t plant) { return year_.plants[plant].id; });
@@ -73,8 +70,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     view_.first = std::clamp(view_.first, 0, dayCount() - view_.count);
     plants_.end_order();
     nights_.end_year();
-    if (planning_) { // Of the old year; this one is planned.
-        planning_ = false;
+    if (waited) {
         emit planningChanged();
     }
     emit householdChanged();
@@ -88,9 +84,31 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     emit riskSpokenChanged();
     read_sowings();
     if (stop != risk_stop_) { // The slider was moved meanwhile.
-        solve();
+        planner_.want(risk_stop_);
     } else {
-        look_ahead_when_idle();
+        planner_.look_ahead_when_idle();
+    }
+}
+
+void YearModel::take(const SolvedYear& solved)
+{
+    const bool first_plan = solved_.stays.empty();
+    if (first_plan) {
+        plants_.begin_order();
+    }
+    solved_ = solved;
+    if (first_plan) {
+        order_ = order_of_going_out(year_, solved_);
+        plants_.end_order();
+    } else {
+        plants_.dates_moved();
+    }
+    emit planChanged();
+    emit datesChanged();
+    cursor_.say();
+    emit riskSpokenChanged();
+    if (first_plan) {
+        read_sowings();
     }
 }
 

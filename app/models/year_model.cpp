@@ -3,8 +3,6 @@
 #include "app/models/risk_stops.h"
 #include "app/models/year_note.h"
 
-#include <QTimer>
-
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -12,28 +10,20 @@
 namespace lathhouse::models {
 
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
-    : QObject(parent), year_(std::move(year)), solver_(std::move(solver)), words_(std::move(words)),
+    : QObject(parent), year_(std::move(year)), words_(std::move(words)), planner_(std::move(solver), nullptr),
       order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), idle_(new QTimer(this)), door_(std::move(door)), today_(year_.today), edge_(*this)
+      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), door_(std::move(door)), today_(year_.today), edge_(*this), begin_(*this)
 {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
-    known_.resize(std::size(kRiskStops));
-    pool_.setMaxThreadCount(1);
     reading_pool_.setMaxThreadCount(1);
-    idle_->setSingleShot(true);
-    connect(idle_, &QTimer::timeout, this, [this] {
-        if (pool_.activeThreadCount() == 0) {
-            look_ahead();
-        }
-    });
+    connect(&planner_, &RiskPlanner::solved, this, &YearModel::take);
+    connect(&planner_, &RiskPlanner::planningChanged, this, &YearModel::planningChanged);
     cursor_.say();
-    solve();
+    planner_.want(risk_stop_);
 }
 
 YearModel::~YearModel()
 {
-    pool_.clear();
-    pool_.waitForDone();
     reading_pool_.waitForDone(); // What was to be written is written.
 }
 
@@ -126,7 +116,7 @@ void YearModel::setRiskStop(int stop)
     emit riskChanged();
     emit datesChanged();
     emit riskSpokenChanged();
-    solve();
+    planner_.want(risk_stop_);
 }
 
 void YearModel::setCurrentRow(int row)
@@ -242,15 +232,14 @@ QString YearModel::plant_sentence(std::size_t plant) const
 
 void YearModel::say_again()
 {
-    ++said_again_;
-    std::ranges::fill(known_, std::nullopt);
+    planner_.forget();
     nights_.begin_year();
     nights_.end_year();
     plants_.cursor_moved();
     plants_.dates_moved();
     emit unitsChanged();
     cursor_.say();
-    solve();
+    planner_.want(risk_stop_);
 }
 
 } // namespace lathhouse::models

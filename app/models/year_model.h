@@ -5,8 +5,10 @@
 #include "app/models/night_table.h"
 #include "app/models/plant_rows.h"
 #include "app/models/risk_dates.h"
+#include "app/models/risk_planner.h"
 #include "app/models/sheet_rows.h"
 #include "app/models/strip_words.h"
+#include "app/models/year_begin.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
 
@@ -16,16 +18,13 @@
 
 #include <atomic>
 
-class QTimer;
-
 namespace lathhouse::models {
 
 /// The page Year: a year of nights, the plants in it, a cursor on a date, and the risk accepted.
 ///
 /// Follows the household: what other pages or programs write is read again and planned before it is shown.
 ///
-/// The plan is solved in a thread of its own; the dates at a risk are looked up at once. While nothing is asked
-/// for, the plans at the other risks are solved as well, so that the slider finds them ready.
+/// The plan is solved in a thread of its own (RiskPlanner); the dates at a risk are looked up at once.
 class YearModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -58,14 +57,7 @@ class YearModel : public QObject {
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
     Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
-    /// "The year from today", or from the date that was asked for.
-    Q_PROPERTY(QString title READ title NOTIFY householdChanged)
-    /// Whether it is the year from another date: it is looked at, and nothing of it is kept or pinned.
-    Q_PROPERTY(bool fromElsewhere READ fromElsewhere NOTIFY householdChanged)
-    Q_PROPERTY(bool canLeaveToday READ canLeaveToday CONSTANT)
-    /// A date to begin with, as it may be typed, and what is wrong with the one that was.
-    Q_PROPERTY(QString fromExample READ fromExample CONSTANT)
-    Q_PROPERTY(QString fromTrouble READ fromTrouble NOTIFY fromTroubleChanged)
+    Q_PROPERTY(lathhouse::models::YearBegin* begin READ begin CONSTANT)
     /// What went wrong with reading or writing, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     /// Against the plan that the grower keeps: one line on how much is otherwise, and the sentences.
@@ -124,7 +116,7 @@ public:
     QStringList riskStops() const;
     int riskStop() const { return risk_stop_; }
     void setRiskStop(int stop); ///< Ignored outside the stops.
-    bool planning() const { return planning_; }
+    bool planning() const { return planner_.planning(); }
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
     QString riskSpoken() const;
@@ -136,22 +128,16 @@ public:
     QString error() const { return error_; }
     QString keptLine() const;
     QStringList changes() const;
-    bool canKeep() const { return door_.accept && year_.from_today && !planning_ && !solved_.stays.empty(); }
-    QString title() const;
-    bool fromElsewhere() const { return !year_.from_today; }
-    bool canLeaveToday() const { return static_cast<bool>(door_.load_from); }
-    QString fromExample() const;
-    QString fromTrouble() const { return from_trouble_; }
-    /// Shows the year from a date as it is typed; blank: from today. False where that is none; then `fromTrouble` says why.
-    Q_INVOKABLE bool showFrom(const QString& typed);
-    Q_INVOKABLE void forgiveFrom();
+    bool canKeep() const { return door_.accept && year_.from_today && !planning() && !solved_.stays.empty(); }
+    YearBegin* begin() { return &begin_; }
+    bool can_begin_elsewhere() const { return static_cast<bool>(door_.load_from); }
     /// Reads the household again, in a thread of its own; the old year stays until the new one is planned.
     Q_INVOKABLE void follow();
     /// Keeps the plan that is shown: later ones change it only where it pays.
     Q_INVOKABLE void keepPlan();
 
     EdgeByHand* edge() { return &edge_; }
-    bool can_pin() const { return door_.pin && year_.from_today && !planning_; }
+    bool can_pin() const { return door_.pin && year_.from_today && !planning(); }
     /// words: what was done, for people, as an undo names it.
     void pin(std::vector<home::Pin> pins, const QString& words);
     /// Takes every pin of the row's plant back.
@@ -173,7 +159,6 @@ signals:
     /// Another household, or the same one changed; every date may be another.
     void householdChanged();
     void errorChanged();
-    void fromTroubleChanged();
     /// Something was written into the household.
     void written();
     void viewChanged();
@@ -190,12 +175,7 @@ signals:
 private:
     const YearDay& at_cursor() const { return year_.days[static_cast<std::size_t>(cursor_day_)]; }
     void show_days(DaySpan view);
-    void solve();
-    void start_solving(int stop);
-    void keep(SolvedYear solved, int stop, int said);
-    void take(SolvedYear solved);
-    void look_ahead();
-    void look_ahead_when_idle();
+    void take(const SolvedYear& solved);
     void replace(HouseholdYear loaded, SolvedYear solved, int stop);
     void set_error(QString sentence);
     void read_sowings();
@@ -203,32 +183,25 @@ private:
     void write(std::function<Result<void>()> job);
 
     YearData year_;
-    YearSolver solver_;
     YearWords words_;
+    RiskPlanner planner_;
     SolvedYear solved_{};
-    std::vector<std::optional<SolvedYear>> known_; ///< For each stop of the risk.
     std::vector<std::size_t> order_;
     DaySpan view_;
     int cursor_day_ = 0;
     int risk_stop_ = 2;
     int current_row_ = 0;
-    bool planning_ = false;
-    int said_again_ = 0; ///< Plans solved before the last time are in other words.
     PlantRows plants_;
     NightTable nights_;
     CursorReading cursor_;
     std::vector<YearSowing> sowings_;
     SheetRows sowing_rows_;
-    QTimer* idle_;
     YearDoor door_;
     calendar::Date today_;
-    std::optional<calendar::Date> from_; ///< Where it is not today.
-    QString from_trouble_;
     EdgeByHand edge_;
+    YearBegin begin_;
     QString error_;
     std::atomic<int> reading_ = 0; ///< Of those that began to read, the last counts.
-    int generation_ = 0; ///< Of the year shown; a plan of an older one is not taken.
-    QThreadPool pool_;
     QThreadPool reading_pool_;
 };
 

@@ -114,6 +114,43 @@ Result<home::Photo> photo_in(SQLite::Statement& row, const std::filesystem::path
                        .entered = *entered};
 }
 
+namespace {
+
+/// As kPhotoColumns, of those that are out of the lists. What was undone does not count.
+const char* const kWithdrawnPhotos =
+    "SELECT p.id, sha256, extension, size_bytes, width_px, height_px, coalesce(d.taken_at, p.taken_at) AS taken_at, "
+    "iif(d.id IS NULL, zone_offset_minutes, NULL), iif(d.id IS NULL, taken_from, 'given'), original_name, "
+    "latitude_degrees, longitude_degrees, p.entered_at "
+    "FROM photos p LEFT JOIN photo_dates d ON d.id = (SELECT max(id) FROM photo_dates WHERE photo_id = p.id AND NOT coalesce("
+    "(SELECT undone FROM photo_date_undos u WHERE photo_date_id = photo_dates.id ORDER BY u.id DESC LIMIT 1), 0)) "
+    "WHERE NOT coalesce((SELECT undone FROM photo_undos u WHERE u.photo_id = p.id ORDER BY u.id DESC LIMIT 1), 0) "
+    "AND p.id NOT IN (SELECT id FROM photos_that_count) ORDER BY 7, p.id";
+
+/// The rows of a query, each with the plants that it shows. Errors: Damaged.
+Result<std::vector<home::Photo>> photos_of(SQLite::Statement& rows, SQLite::Statement& shown, const std::filesystem::path& file)
+{
+    std::vector<home::Photo> photos;
+    std::unordered_map<home::PhotoId, std::size_t> place;
+    while (rows.executeStep()) {
+        auto photo = photo_in(rows, file);
+        if (!photo) {
+            return photo.error();
+        }
+        place.emplace(photo->id, photos.size());
+        photos.push_back(*std::move(photo));
+    }
+    while (shown.executeStep()) {
+        if (const auto found = place.find(shown.getColumn(0).getInt()); found != place.end()) {
+            photos[found->second].plants.push_back(shown.getColumn(1).getInt());
+        }
+    }
+    return photos;
+}
+
+const char* const kPlantsShown = "SELECT photo_id, plant_id FROM photo_plants_that_count ORDER BY plant_id";
+
+} // namespace
+
 Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> plant) const
 {
     auto& inside = *store_->inside_;
@@ -125,32 +162,28 @@ Result<std::vector<home::Photo>> PhotoBook::photos(std::optional<home::PlantId> 
         }
         query.append("ORDER BY taken_at, id");
         SQLite::Statement rows{inside.database, query};
-        if (plant) {
-            rows.bind(1, *plant);
-        }
-        std::vector<home::Photo> photos;
-        std::unordered_map<home::PhotoId, std::size_t> place;
-        while (rows.executeStep()) {
-            auto photo = photo_in(rows, inside.file);
-            if (!photo) {
-                return photo.error();
-            }
-            place.emplace(photo->id, photos.size());
-            photos.push_back(*std::move(photo));
-        }
         SQLite::Statement shown{inside.database,
                                 plant ? "SELECT photo_id, plant_id FROM photo_plants_that_count WHERE photo_id IN "
                                         "(SELECT photo_id FROM photo_plants WHERE plant_id = ?) ORDER BY plant_id"
-                                      : "SELECT photo_id, plant_id FROM photo_plants_that_count ORDER BY plant_id"};
+                                      : kPlantsShown};
         if (plant) {
+            rows.bind(1, *plant);
             shown.bind(1, *plant);
         }
-        while (shown.executeStep()) {
-            if (const auto found = place.find(shown.getColumn(0).getInt()); found != place.end()) {
-                photos[found->second].plants.push_back(shown.getColumn(1).getInt());
-            }
-        }
-        return photos;
+        return photos_of(rows, shown, inside.file);
+    } catch (const SQLite::Exception& thrown) {
+        return error_of(thrown, inside.file);
+    }
+}
+
+Result<std::vector<home::Photo>> PhotoBook::withdrawn() const
+{
+    auto& inside = *store_->inside_;
+    try {
+        SQLite::Transaction together{inside.database};
+        SQLite::Statement rows{inside.database, kWithdrawnPhotos};
+        SQLite::Statement shown{inside.database, kPlantsShown};
+        return photos_of(rows, shown, inside.file);
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, inside.file);
     }

@@ -19,6 +19,8 @@ public:
 
     /// Those that count, oldest first, of one plant or of all. Errors: Damaged, Locked.
     Result<std::vector<home::Photo>> photos(std::optional<home::PlantId> plant = {}) const;
+    /// Those that were taken out of the lists, with the plants that they showed, oldest first. Errors: Damaged, Locked.
+    Result<std::vector<home::Photo>> withdrawn() const;
     /// Errors: NotFound, Damaged, Locked.
     Result<home::Photo> photo(home::PhotoId id) const;
 

@@ -62,7 +62,7 @@ Opened open(const home::DemonstrationOptions& options, const char* name)
     // The other pages are read only when they are opened; here they are not.
     opened.round = std::make_unique<models::RoundModel>(
         models::no_round({ErrorCode::NotFound, "the round is not measured here"}),
-        models::RoundLook{models::shown_today(), models::YearWords(models::Units::Metric)});
+        models::TodayLook{models::shown_today(), models::YearWords(models::Units::Metric)});
     const Error unread{ErrorCode::NotFound, "this page is not measured here"};
     const models::TodayLook look{models::shown_today(), models::YearWords(models::Units::Metric)};
     opened.tonight = std::make_unique<models::TonightModel>(models::no_door(unread), look);

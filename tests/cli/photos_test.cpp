@@ -190,7 +190,12 @@ TEST_F(Photos, AreCorrectedWithoutLosingAnything)
     EXPECT_TRUE(with_home({"log", "photo", id, "--not-plant", plant, "--json"}).json()["plants"].empty());
     EXPECT_EQ(with_home({"log", "photo", id, "--withdraw"}).status, 0);
     EXPECT_EQ(with_home({"list", "photos", "--json"}).json()["photos"].size(), 1U);
+    const auto out = with_home({"list", "photos", "--withdrawn", "--json"}).json()["photos"];
+    ASSERT_EQ(out.size(), 1U);
+    EXPECT_EQ(std::to_string(out[0]["id"].get<int>()), id);
+    EXPECT_EQ(with_home({"list", "photos", "--withdrawn", "--plant", plant}).out, "no photo is out of the lists\n");
     EXPECT_EQ(with_home({"log", "photo", id, "--bring-back"}).status, 0);
+    EXPECT_TRUE(with_home({"list", "photos", "--withdrawn", "--json"}).json()["photos"].empty());
     EXPECT_EQ(with_home({"list", "photos", "--json"}).json()["photos"].size(), 2U);
 }
 

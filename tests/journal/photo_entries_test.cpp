@@ -115,6 +115,31 @@ TEST_F(PhotoEntries, AssignmentsDatesAndWithdrawalsAreTakenBackInTheirOrder)
     EXPECT_TRUE(names().empty());
 }
 
+TEST_F(PhotoEntries, ThoseOutOfTheListsAreToldWithWhatTheyShowed)
+{
+    const auto ids = keep({photo("a", 0, {1, 2}), photo("b", 1, {1})});
+    EXPECT_TRUE(book_.withdrawn().value().empty());
+    ASSERT_TRUE(book_.withdraw(ids[0], PhotoBook::Withdrawn::Yes, at(2)));
+    ASSERT_TRUE(book_.date(ids[0], std::chrono::local_days{std::chrono::year{2025} / 3 / 2}, at(3)));
+    const auto out = book_.withdrawn().value();
+    ASSERT_EQ(out.size(), 1U);
+    EXPECT_EQ(out[0].id, ids[0]);
+    EXPECT_EQ(out[0].original_name, "a.jpg");
+    EXPECT_EQ(out[0].plants, (std::vector<home::PlantId>{1, 2}));
+    EXPECT_EQ(out[0].date(), calendar::Date(2025, 3, 2));
+    EXPECT_EQ(names(), std::vector<std::string>{"b.jpg"});
+    turn(Direction::Undo); // Its date.
+    turn(Direction::Undo); // That it went out.
+    EXPECT_TRUE(book_.withdrawn().value().empty());
+    turn(Direction::Redo);
+    EXPECT_EQ(book_.withdrawn().value().size(), 1U);
+    ASSERT_TRUE(book_.withdraw(ids[0], PhotoBook::Withdrawn::No, at(4)));
+    EXPECT_TRUE(book_.withdrawn().value().empty());
+    // Photos that were never to have come in are not among them.
+    ASSERT_TRUE(book_.turn_added(std::vector{ids[1]}, Direction::Undo, at(5)));
+    EXPECT_TRUE(book_.withdrawn().value().empty());
+}
+
 TEST_F(PhotoEntries, StandInOneOrderWithMeasurements)
 {
     const auto id = keep({photo("a", 0, {1})}).front();

@@ -1,6 +1,7 @@
 #include "app/models/ask_model.h"
 #include "app/models/word_form.h"
 #include "app/words/course_words.h"
+#include "app/words/ladder_words.h"
 #include "app/words/spray_words.h"
 #include "core/plan/chemical_damage.h"
 #include "core/plants/pest.h"
@@ -171,7 +172,7 @@ TEST_F(AskModelTest, RowsAreSoundAndNothingIsAskedWithoutAPlant)
     open("Citrus limon");
     model.ask(99);
     EXPECT_FALSE(model.open());
-    for (const int what : {AskModel::AfterCold, AskModel::Damage, AskModel::Spray, AskModel::Course, AskModel::Water}) {
+    for (const int what : {AskModel::AfterCold, AskModel::Damage, AskModel::Spray, AskModel::Course, AskModel::Water, AskModel::Harden}) {
         ask(what);
         EXPECT_TRUE(model.title().contains("Lemon")) << model.title().toStdString();
     }
@@ -470,6 +471,52 @@ TEST(CourseWords, InTheColdACourseCannotEnd)
     course.clear_not_before = kShownToday;
     course.clock_stands_today = true;
     EXPECT_EQ(words::course_ends(course).back(), "Today it is too cold for the clock to run.");
+}
+
+TEST_F(AskModelTest, EveryDayOfGoingOutAndComingInIsToldWithItsNotes)
+{
+    ask(AskModel::Harden);
+    const auto& ladders = plants.facts().ground->parts->ladders;
+    std::size_t items = 0;
+    std::vector<const plan::Ladder*> own;
+    for (const auto& ladder : ladders) {
+        if (ladder.plant == plant) {
+            own.push_back(&ladder);
+            items += ladder.items.size();
+        }
+    }
+    ASSERT_FALSE(own.empty()) << "the lemon comes in in autumn";
+    EXPECT_EQ(model.questions()->count(), 0);
+    const auto& household_shown = plants.facts().ground->household;
+    EXPECT_EQ(model.headline(), upper_first(text(words::ladder_head(*own[0], household_shown, words::UnitSystem::Metric))));
+    std::size_t dated = 0;
+    for (int row = 0; row < model.lines()->count(); ++row) {
+        const int kind = model.lines()->at(row, "kind").toInt();
+        if (kind == AskModel::Dated || kind == AskModel::Past) {
+            EXPECT_FALSE(model.lines()->at(row, "date").toString().isEmpty());
+            ++dated;
+        }
+    }
+    EXPECT_EQ(dated, items);
+    for (const auto& note : words::ladder_notes(*own[0], household_shown, words::UnitSystem::Metric)) {
+        EXPECT_TRUE(said().contains(upper_first(text(note)))) << note;
+    }
+    EXPECT_TRUE(said(AskModel::Quiet).contains("without a source"));
+    EXPECT_FALSE(model.canWrite());
+}
+
+TEST_F(AskModelTest, APlantThatStaysWhereItIsHasNoDaysToTell)
+{
+    const auto& ground = *plants.facts().ground;
+    const auto stays = std::ranges::find_if(ground.household.plants, [&](const home::Plant& of) {
+        return std::ranges::find(ground.parts->ladders, of.id, &plan::Ladder::plant) == ground.parts->ladders.end();
+    });
+    ASSERT_NE(stays, ground.household.plants.end());
+    plants.openId(stays->id);
+    model.ask(AskModel::Harden);
+    wait_for(model);
+    EXPECT_TRUE(model.headline().startsWith("Neither goes out")) << model.headline().toStdString();
+    EXPECT_EQ(model.lines()->count(), 0);
 }
 
 TEST_F(AskModelTest, WaterRootsAndWinterAreToldOfOnePlant)

@@ -12,6 +12,8 @@
 #include <ctime>
 #include <set>
 
+#include <set>
+
 namespace lathhouse::models {
 namespace {
 
@@ -28,6 +30,7 @@ protected:
         model->look();
         wait_for(*model);
     }
+    int sort(int place, const char* words) const { return static_cast<int>(model->sorts(place).indexOf(words)); }
     QString at(int row, const char* role) const { return model->rows()->at(row, role).toString(); }
     /// Places of the rows that say so.
     std::vector<int> rows_with(const QString& words) const
@@ -117,17 +120,18 @@ TEST_F(HomeJournalModelTest, LogsAtASpotAndShowsItUntilItIsTakenBack)
 {
     const int all = model->rows()->count();
     QSignalSpy written(model.get(), &SheetModel::written);
-    ASSERT_TRUE(model->log(1, HomeJournalModel::Note, "the glass was washed", {}));
+    ASSERT_TRUE(model->log(1, sort(1, "Note"), {}, "the glass was washed", {}));
     wait_for(*model);
     EXPECT_EQ(model->error(), "");
     EXPECT_EQ(written.count(), 1);
     ASSERT_EQ(model->rows()->count(), all + 1);
     EXPECT_EQ(at(0, "who"), model->spots()[1]);
     EXPECT_EQ(at(0, "what"), "Note: the glass was washed");
-    ASSERT_TRUE(model->log(0, HomeJournalModel::Treated, "soap", "2"));
+    ASSERT_TRUE(model->log(0, sort(0, "Treated"), "soap", "underside", "2"));
     wait_for(*model);
     const auto event = household->facts().events.back();
     EXPECT_EQ(event.detail("with"), "soap");
+    EXPECT_EQ(event.note, "underside");
     EXPECT_EQ(event.happened, kShownToday - calendar::Days{2});
     EXPECT_FALSE(event.plant);
     ASSERT_TRUE(household->take_back_last());
@@ -137,17 +141,89 @@ TEST_F(HomeJournalModelTest, LogsAtASpotAndShowsItUntilItIsTakenBack)
     EXPECT_EQ(model->rows()->count(), all);
 }
 
+TEST_F(HomeJournalModelTest, EverySortThatMakesSenseAtASpotIsLoggedAsTheCommandLogsIt)
+{
+    const auto sorts = model->sorts(0);
+    EXPECT_EQ(sorts.size(), 18);
+    const int spot = static_cast<int>(model->spots().size()) - 1;
+    std::set<home::EventKind> kinds;
+    for (int of = 0; of < sorts.size(); ++of) {
+        const bool pest = sorts[of] == "Pest found";
+        EXPECT_EQ(model->choices(spot, of).isEmpty(), !pest) << sorts[of].toStdString();
+        EXPECT_EQ(model->isNote(spot, of), of == 0);
+        ASSERT_TRUE(model->log(spot, of, pest ? model->choices(spot, of).front() : QString{}, "seen", {})) << sorts[of].toStdString();
+        wait_for(*model);
+        EXPECT_EQ(model->error(), "") << sorts[of].toStdString();
+        const auto event = household->facts().events.back();
+        EXPECT_EQ(event.spot, household->facts().as_told.spots.back().id);
+        EXPECT_FALSE(event.plant);
+        EXPECT_EQ(event.detail("pest").empty(), !pest);
+        kinds.insert(event.kind);
+    }
+    EXPECT_EQ(kinds.size(), 18U);
+    using home::EventKind;
+    for (const auto kind : {EventKind::Moved, EventKind::Divided, EventKind::Died, EventKind::GivenAway, EventKind::Removed, EventKind::TaskDone}) {
+        EXPECT_FALSE(kinds.contains(kind)) << home::to_string(kind) << " is of a plant";
+    }
+}
+
+TEST_F(HomeJournalModelTest, WhatIsAskedBesideIsKeptByTheNameThatTheProgramReads)
+{
+    const auto kept = [this](const char* what, const QString& detail, const char* name) {
+        EXPECT_TRUE(model->log(0, sort(0, what), detail, {}, {})) << what << model->error().toStdString();
+        wait_for(*model);
+        return std::string{household->facts().events.back().detail(name)};
+    };
+    EXPECT_EQ(kept("Fed", "100", "ppm"), "100");
+    EXPECT_EQ(kept("Pest found", "red spider mite", "pest"), "Two-spotted spider mite");
+    EXPECT_EQ(kept("Pest found", "something grey", "pest"), "something grey");
+    EXPECT_EQ(kept("Cold night", "-1.5", "low_c"), "-1.5");
+    EXPECT_EQ(kept("Hit by a spray", "glyphosate", "product"), "glyphosate");
+    EXPECT_EQ(model->asked(0, sort(0, "Watered")), "");
+    EXPECT_FALSE(model->asked(0, sort(0, "Fed")).isEmpty());
+    EXPECT_TRUE(model->heed(0, sort(0, "Treated")).startsWith("The label"));
+    EXPECT_EQ(model->heed(0, sort(0, "Watered")), "");
+    const auto refused = [this](const char* what, const QString& detail) {
+        EXPECT_FALSE(model->log(0, sort(0, what), detail, {}, {})) << what;
+        EXPECT_EQ(model->wrong(), HomeJournalModel::Detail);
+        EXPECT_FALSE(model->error().isEmpty());
+    };
+    const auto before = household->facts().events.size();
+    refused("Fed", "much");
+    refused("Fed", "2001");
+    refused("Pest found", "  ");
+    refused("Cold night", "cold");
+    EXPECT_EQ(household->facts().events.size(), before);
+}
+
+TEST_F(HomeJournalModelTest, LogsWhatConcernsTheWholeHousehold)
+{
+    const int home = static_cast<int>(model->spots().size());
+    ASSERT_EQ(model->places().size(), home + 1);
+    EXPECT_EQ(model->sorts(home), (QStringList{"Note", "Cold night", "Hit by a spray"}));
+    ASSERT_TRUE(model->log(home, sort(home, "Cold night"), "-3", "all windows iced", {}));
+    wait_for(*model);
+    const auto event = household->facts().events.back();
+    EXPECT_FALSE(event.plant);
+    EXPECT_FALSE(event.spot);
+    EXPECT_EQ(event.detail("low_c"), "-3.0");
+    EXPECT_EQ(at(0, "who"), "");
+    EXPECT_TRUE(model->said().startsWith("Kept: The whole household")) << model->said().toStdString();
+}
+
 TEST_F(HomeJournalModelTest, RefusesWhatIsNotWhole)
 {
     const auto before = household->facts().events.size();
-    EXPECT_FALSE(model->log(0, HomeJournalModel::Note, "  ", {}));
+    EXPECT_FALSE(model->log(0, sort(0, "Note"), {}, "  ", {}));
     EXPECT_EQ(model->wrong(), HomeJournalModel::Words);
     EXPECT_FALSE(model->error().isEmpty());
     for (const char* days : {"-1", "3651", "some"}) {
-        EXPECT_FALSE(model->log(0, HomeJournalModel::LookedOver, {}, days)) << days;
+        EXPECT_FALSE(model->log(0, sort(0, "Looked over"), {}, {}, days)) << days;
         EXPECT_EQ(model->wrong(), HomeJournalModel::Days);
     }
-    EXPECT_FALSE(model->log(99, HomeJournalModel::LookedOver, {}, {}));
+    EXPECT_FALSE(model->log(99, 0, {}, {}, {}));
+    EXPECT_FALSE(model->log(0, 99, {}, {}, {}));
+    EXPECT_FALSE(model->log(-1, -1, {}, {}, {}));
     EXPECT_EQ(household->facts().events.size(), before);
 }
 

@@ -395,6 +395,29 @@ TEST_F(PhotosOfAPlant, StandForThePlantAndAreTakenOffIt)
     EXPECT_EQ(looked_at().count(), 1);
 }
 
+TEST_F(PhotosOfAPlant, GoOutOfTheListsAndComeBackByUndo)
+{
+    bring({write("a.jpg", 1), write("b.jpg", 2)});
+    EXPECT_EQ(looked_at().count(), 2);
+    album().open(0);
+    settle();
+    album().withdraw();
+    settle();
+    EXPECT_EQ(album().error(), "");
+    EXPECT_EQ(album().count(), 1);
+    EXPECT_TRUE(plants_->said().contains("out of the lists")) << plants_->said().toStdString();
+    auto store = journal::HouseholdStore::open(home());
+    ASSERT_TRUE(store);
+    EXPECT_EQ(journal::PhotoBook{*store}.withdrawn()->size(), 1U);
+    plants_->undo();
+    settle();
+    EXPECT_EQ(plants_->error(), "");
+    EXPECT_EQ(album().count(), 2);
+    plants_->redo();
+    settle();
+    EXPECT_EQ(album().count(), 1);
+}
+
 TEST_F(PhotosOfAPlant, ListsArePlainModels)
 {
     bring({write("a.jpg", 1), write("b.jpg", 2)});

@@ -22,7 +22,7 @@ const plan::HouseholdFacts& facts()
     return *kFacts;
 }
 
-RoundLook look()
+TodayLook look()
 {
     return {kToday,
             YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)),

@@ -14,7 +14,7 @@ home::SeedLot some_beans()
             .seeds = kSeedsInTheLot, .note = {}};
 }
 
-RoundLook look_of_may()
+TodayLook look_of_may()
 {
     return {kShownToday, british_look().words, {}};
 }

@@ -186,6 +186,40 @@ TEST(TonightModel, FileOfTenNightsIsKeptOrRefusedWhole)
     EXPECT_TRUE(std::ranges::all_of(model.ten().nights, [](const auto& night) { return night.forecast; }));
 }
 
+TEST(TonightModel, FileIsReadByNamesOfItsOwnAndAsOfTheDayItWasMade)
+{
+    std::vector<home::KeptForecast> kept;
+    auto door = door_of(plain_facts());
+    door.keep_forecasts = [&kept](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
+        kept = forecasts;
+        return {};
+    };
+    TonightModel model(door, british_look());
+    model.start();
+    wait_for(model);
+    QTemporaryDir folder;
+    QFile written(folder.filePath("own.csv"));
+    ASSERT_TRUE(written.open(QIODevice::WriteOnly));
+    written.write("Day,Tmin\n2026-05-17,4\n2026-05-18,5\n");
+    written.close();
+    EXPECT_TRUE(model.keepForecastFile(written.fileName()));
+    wait_for(model);
+    EXPECT_FALSE(model.error().isEmpty()) << "its own names are not known";
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(model.keepForecastFile(written.fileName(), "date=Day,nothing=Tmin"));
+    wait_for(model);
+    EXPECT_TRUE(model.error().contains("nothing")) << model.error().toStdString();
+    EXPECT_FALSE(model.keepForecastFile(written.fileName(), "date=Day,low_c=Tmin", "yesterday"));
+    EXPECT_TRUE(model.error().startsWith("Write how many days ago")) << model.error().toStdString();
+    EXPECT_TRUE(kept.empty());
+    EXPECT_TRUE(model.keepForecastFile(written.fileName(), " date=Day,low_c=Tmin ", " 2 "));
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    ASSERT_EQ(kept.size(), 2U);
+    EXPECT_EQ(kept[1].issued, kShownToday - calendar::Days{2});
+    EXPECT_EQ(kept[1].low, Celsius::from_degrees(5.0));
+}
+
 TEST(TonightModel, ForecastThatCannotBeKeptIsASentence)
 {
     auto door = door_of(plain_facts());

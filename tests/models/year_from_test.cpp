@@ -30,7 +30,7 @@ protected:
     void show_from(const QString& typed)
     {
         QSignalSpy changed(model.get(), &YearModel::householdChanged);
-        ASSERT_TRUE(model->showFrom(typed)) << model->fromTrouble().toStdString();
+        ASSERT_TRUE(model->begin()->show(typed)) << model->begin()->trouble().toStdString();
         ASSERT_TRUE(changed.wait(20'000));
         ASSERT_TRUE(QTest::qWaitFor([this] { return !model->planning(); }, 30'000));
     }
@@ -53,13 +53,13 @@ protected:
 TEST_F(YearFrom, AnotherDateHasItsOwnTwelveMonthsAndPlan)
 {
     const QString today = model->todayLong();
-    const QString usual = model->title();
-    EXPECT_FALSE(model->fromElsewhere());
-    ASSERT_NO_FATAL_FAILURE(show_from(model->fromExample()));
-    EXPECT_TRUE(model->fromElsewhere());
+    const QString usual = model->begin()->title();
+    EXPECT_FALSE(model->begin()->elsewhere());
+    ASSERT_NO_FATAL_FAILURE(show_from(model->begin()->example()));
+    EXPECT_TRUE(model->begin()->elsewhere());
     EXPECT_EQ(model->year().days.front().date, next_march());
     EXPECT_EQ(model->dayCount(), plan::kNightsOfAPlan);
-    EXPECT_EQ(model->title(), "The year from " + model->words().date_with_year(next_march()));
+    EXPECT_EQ(model->begin()->title(), "The year from " + model->words().date_with_year(next_march()));
     EXPECT_EQ(model->todayLong(), today) << "today stays today";
     EXPECT_TRUE(model->cursor()->longDate().contains(QString::number(int{next_march().year()}))) << model->cursor()->longDate().toStdString();
     EXPECT_TRUE(model->cursor()->shortDate().contains(QString::number(int{next_march().year()}))) << model->cursor()->shortDate().toStdString();
@@ -75,8 +75,8 @@ TEST_F(YearFrom, AnotherDateHasItsOwnTwelveMonthsAndPlan)
         }
     }
     ASSERT_NO_FATAL_FAILURE(show_from(" "));
-    EXPECT_FALSE(model->fromElsewhere());
-    EXPECT_EQ(model->title(), usual);
+    EXPECT_FALSE(model->begin()->elsewhere());
+    EXPECT_EQ(model->begin()->title(), usual);
     EXPECT_EQ(model->year().days.front().date, shown_today());
 }
 
@@ -121,22 +121,22 @@ TEST_F(YearFrom, WhatOthersWriteIsReadFromThatDateOn)
     const auto plants = model->order().size();
     model->follow();
     ASSERT_TRUE(changed.wait(20'000));
-    EXPECT_TRUE(model->fromElsewhere());
+    EXPECT_TRUE(model->begin()->elsewhere());
     EXPECT_EQ(model->year().days.front().date, (calendar::Date{2027, 3, 1}));
     EXPECT_EQ(model->order().size(), plants - 1);
 }
 
 TEST_F(YearFrom, ADateThatIsNoneOrTooFarIsASentence)
 {
-    EXPECT_FALSE(model->showFrom("spring"));
-    EXPECT_TRUE(model->fromTrouble().contains("spring")) << model->fromTrouble().toStdString();
-    EXPECT_TRUE(model->fromTrouble().contains(model->fromExample()));
-    EXPECT_FALSE(model->showFrom("1.3.2199"));
-    EXPECT_TRUE(model->fromTrouble().contains("five years"));
-    EXPECT_FALSE(model->showFrom("1.3.1999"));
-    model->forgiveFrom();
-    EXPECT_EQ(model->fromTrouble(), "");
-    EXPECT_FALSE(model->fromElsewhere());
+    EXPECT_FALSE(model->begin()->show("spring"));
+    EXPECT_TRUE(model->begin()->trouble().contains("spring")) << model->begin()->trouble().toStdString();
+    EXPECT_TRUE(model->begin()->trouble().contains(model->begin()->example()));
+    EXPECT_FALSE(model->begin()->show("1.3.2199"));
+    EXPECT_TRUE(model->begin()->trouble().contains("five years"));
+    EXPECT_FALSE(model->begin()->show("1.3.1999"));
+    model->begin()->forgive();
+    EXPECT_EQ(model->begin()->trouble(), "");
+    EXPECT_FALSE(model->begin()->elsewhere());
 }
 
 TEST(ShelteredSpot, IsOneThatIsWarmerThanTheOpenAir)

@@ -98,7 +98,7 @@ void DemonstrationRound::renew(const QString& kind)
         kToday, models::YearWords(units, QLocale(QLocale::English, QLocale::UnitedKingdom)), {}};
     auto before = std::move(model_); // Bindings leave them before they go.
     auto pages_before = std::move(pages_);
-    model_ = std::make_unique<models::RoundModel>(std::move(source), models::RoundLook{look.today, look.words});
+    model_ = std::make_unique<models::RoundModel>(std::move(source), models::TodayLook{look.today, look.words});
     pages_ = std::make_unique<Pages>(door, plants, look, units, folder, kept, std::move(record),
                                      std::move(people));
     QObject::connect(model_.get(), &models::RoundModel::feedDoseAsked, &pages_->dose, &models::DoseModel::ask);
@@ -109,6 +109,7 @@ void DemonstrationRound::renew(const QString& kind)
                           static_cast<QObject*>(&pages_->plant), static_cast<QObject*>(&pages_->home),
                           static_cast<QObject*>(&pages_->keeping), static_cast<QObject*>(&pages_->record),
                           static_cast<QObject*>(&pages_->people), static_cast<QObject*>(&pages_->leaving), static_cast<QObject*>(&pages_->journal),
+                          static_cast<QObject*>(&pages_->aside),
                           static_cast<QObject*>(&pages_->calendar),
                           static_cast<QObject*>(&pages_->settings)}) {
         QQmlEngine::setObjectOwnership(page, QQmlEngine::CppOwnership);

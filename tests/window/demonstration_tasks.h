@@ -80,6 +80,7 @@ private:
         models::PlantsModel plants;
         models::PhotoExportModel leaving;
         models::HomeJournalModel journal;
+        models::PhotosAsideModel aside;
         models::HomeModel home;
         models::PlantModel plant;
         models::DoseModel dose;
@@ -91,14 +92,16 @@ private:
             : settings(kept, {}, units, QLocale(QLocale::English, QLocale::UnitedKingdom)),
               keeping(door.load, folder, look, kept), record(std::move(record_door), look),
               people(std::move(people_door), look), calendar(calendar_door(), look), tonight(door, look), seeds(door, look), plants(plants_door, look), leaving(plants),
-              journal(plants_door, {}, look), home(door, look), plant(plants),
+              journal(plants_door, {}, look), aside(plants_door, look), home(door, look), plant(plants),
               dose(models::jugs_in_memory(), kept, look.words), ask(plants)
         {
-            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar, .leaving = &leaving, .journal = &journal});
+            home.join({.keeping = &keeping, .record = &record, .people = &people, .settings = &settings, .calendar = &calendar, .leaving = &leaving, .journal = &journal, .aside = &aside});
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &home, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &tonight, &models::SheetModel::follow);
             QObject::connect(&settings, &models::SettingsModel::unitsChanged, &record, &models::SheetModel::follow);
             QObject::connect(&journal, &models::SheetModel::written, &home, &models::SheetModel::follow);
+            QObject::connect(&aside, &models::SheetModel::written, &plants, &models::SheetModel::follow);
+            QObject::connect(&plants, &models::SheetModel::written, &aside, &models::SheetModel::follow);
             QObject::connect(&people, &models::SheetModel::written, &home, &models::SheetModel::follow);
             QObject::connect(&record, &models::SheetModel::written, &home, &models::SheetModel::follow);
         }

@@ -208,6 +208,13 @@ Item {
                     button: "askWater",
                     what: AskModel.Water,
                     head: "Look at the mix"
+                },
+                {
+                    tag: "harden",
+                    key: Qt.Key_O,
+                    button: "askHarden",
+                    what: AskModel.Harden,
+                    head: "Neither goes out nor comes in" // Of the plant that is open here.
                 }
             ];
         }

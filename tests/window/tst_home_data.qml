@@ -73,6 +73,42 @@ Item {
             verify(!named("dataWarning").visible);
         }
 
+        function test_aPhotographOutOfTheListsComesBack() {
+            open("photos");
+            const there = household.home.aside;
+            tryCompare(there, "working", false, 30000);
+            verify((named("asideLine") as Text).text.startsWith("None: "));
+            household.plants.start();
+            tryCompare(household.plants, "working", false, 30000);
+            household.plants.openId(3);
+            tryCompare(household.plant, "working", false, 30000);
+            const album = household.plant.album;
+            album.open(0);
+            tryCompare(album, "working", false, 30000);
+            const count = album.count;
+            verify(count > 1);
+            album.withdraw();
+            tryCompare(album, "count", count - 1, 30000);
+            tryCompare(there.rows, "count", 1, 30000);
+            tryVerify(() => findChild(page, "aside0") !== null);
+            verify(named("aside0").Accessible.name.includes("out of the lists"));
+            verify(!named("asideGive0").visible);
+            press("asideBack0");
+            tryCompare(there.rows, "count", 0, 30000);
+            tryCompare(album, "count", count, 30000);
+            verify((named("asideSaid") as Text).text.includes("back in the lists"));
+            // Of no plant: given to one by the keys.
+            album.takeOff();
+            tryCompare(there.rows, "count", 1, 30000);
+            tryVerify(() => findChild(page, "asideGive0") !== null && named("asideGive0").visible);
+            reach("asideGive0").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryVerify(() => findChild(page, "asidePlant0") !== null && named("asidePlant0").visible);
+            reach("asidePlant0").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryCompare(there.rows, "count", 0, 30000);
+        }
+
         function test_theCalendarHoldsTheDaysThatAreAskedFor() {
             const calendar = household.home.calendar;
             fill("calendarField", household.folder + "/tasks.ics");

@@ -121,9 +121,10 @@ Item {
             verify(!named("journalLog").visible);
             press("journalLogButton");
             verify(named("journalLog").visible);
+            verify(!named("journalDetail").visible);
             press("journalSpot1");
             press("journalWhat2");
-            press("journalWords");
+            press("journalDetail");
             type("soap");
             press("journalKeep");
             settle();
@@ -132,6 +133,47 @@ Item {
             compare(journal.rows.at(0, "what"), "Treated with soap");
             verify(!named("journalLog").visible);
             verify((named("journalSaid") as Text).text.startsWith("Kept: " + journal.spots[1]));
+        }
+
+        function test_aPestIsChosenAndWhatIsMissingIsAskedFor() {
+            const all = rows.count;
+            press("journalLogButton");
+            press("journalWhat10");
+            verify(findChild(page, "journalPest0") !== null);
+            press("journalKeep");
+            verify(named("journalTrouble").visible);
+            verify(named("journalDetail").activeFocus);
+            compare(rows.count, all);
+            press("journalPest0");
+            verify(!named("journalTrouble").visible);
+            compare((named("journalDetail") as SheetField).text, (named("journalPest0") as Chip).text);
+            press("journalKeep");
+            settle();
+            compare(rows.count, all + 1);
+            verify(journal.rows.at(0, "what").toLowerCase().endsWith("found"));
+        }
+
+        function test_whatConcernsTheWholeHouseholdIsLoggedByKeyboard() {
+            const home = journal.spots.length;
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            press("journalWhat13"); // A cold night stays one where the place is another.
+            const chip = named("journalSpot" + home);
+            chip.forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryVerify(() => findChild(page, "journalWhat3") === null); // Less happens to all of it.
+            compare((named("journalWhat1") as Chip).text, "Cold night");
+            verify((named("journalWhat1") as Chip).on);
+            named("journalDetail").forceActiveFocus();
+            type("cold");
+            keyClick(Qt.Key_Return);
+            verify(named("journalDetail").activeFocus);
+            verify(named("journalTrouble").visible);
+            keyClick(Qt.Key_A, Qt.ControlModifier);
+            type("-3");
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(journal.rows.at(0, "what"), "Cold night");
+            compare(journal.rows.at(0, "who"), "");
         }
 
         function test_isLoggedAtASpotByKeyboard() {

@@ -115,6 +115,38 @@ Item {
             compare(household.plants(), before + 1);
         }
 
+        function test_kindsAreListedByGroupAndEvidence() {
+            household.mend.addPlants();
+            settle();
+            const kinds = named("kinds") as ListView;
+            const all = kinds.count;
+            verify(all > 200);
+            mouseClick(named("kindNarrow"));
+            tryVerify(() => named("kindGroup1").visible);
+            const filter = household.mend.plants.filter;
+            let ferns = 1;
+            while (ferns < filter.groups.length && filter.groups[ferns] !== "ferns")
+                ++ferns;
+            verify(ferns < filter.groups.length);
+            waitForRendering(sheet); // The chips have come between.
+            mouseClick(named("kindGroup1"));
+            compare(filter.group, 1);
+            verify(kinds.count > 0 && kinds.count < all);
+            named("kindGroup" + ferns).forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            const some = kinds.count;
+            verify(some > 0 && some < all);
+            verify((named("kindGroup" + ferns) as Chip).on);
+            named("kindEvidence5").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            verify(kinds.count <= some);
+            compare(filter.evidence, 5);
+            named("kindNarrow").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            compare(kinds.count, all);
+            verify(!named("kindGroup1").visible);
+        }
+
         function test_aKindIsLookedAtByMouse() {
             household.mend.addPlants();
             settle();

@@ -109,6 +109,23 @@ Item {
             compare(household.plant.album.current, 0);
         }
 
+        function test_aPhotographGoesOutOfTheListsAndComesBack(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            const count = household.plant.album.count;
+            mouseClick(named("withdrawPhoto"));
+            settle();
+            tryCompare(household.plant.album, "count", count - 1);
+            verify(household.plants.said.includes("out of the lists"));
+            household.plants.undo();
+            settle();
+            tryCompare(household.plant.album, "count", count);
+            named("withdrawPhoto").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            settle();
+            tryCompare(household.plant.album, "count", count - 1);
+        }
+
         function test_aPhotographIsDatedByHand(): void {
             keyClick(Qt.Key_Return);
             settle();

@@ -144,6 +144,38 @@ Item {
             compare(household.round.count, before - 1);
         }
 
+        function test_aTaskIsPutOffForSoManyDaysByKeyboardAndByMouse() {
+            const before = household.round.count;
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_P, Qt.ShiftModifier);
+            verify(named("later").visible);
+            verify(named("laterField").activeFocus);
+            for (const letter of "61")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify((named("failureText") as Text).text.includes("1 to 60 days"), (named("failureText") as Text).text);
+            verify(named("laterField").activeFocus);
+            for (const letter of "12") // What was wrong is chosen whole.
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            verify(!named("later").visible);
+            compare(household.round.count, before - 1);
+            verify((named("said") as Text).text.startsWith("Put off to Thu 28 May: "), (named("said") as Text).text);
+            keyClick(Qt.Key_U);
+            settle();
+            compare(household.round.count, before);
+            mouseClick(named("longerButton"));
+            verify(named("later").visible);
+            keyClick(Qt.Key_Escape);
+            verify(!named("later").visible);
+            mouseClick(named("longerButton"));
+            keyClick("2");
+            mouseClick(named("laterKeep"));
+            settle();
+            compare(household.round.count, before - 1);
+        }
+
         function test_washingStandsApartAndCannotBePutOff() {
             let wash = -1;
             for (let index = 0; index < household.round.count && wash < 0; ++index) {
@@ -228,6 +260,16 @@ Item {
             verify(named("forecastFile").visible);
             (named("forecastFileTake") as SheetButton).clicked();
             verify(household.tonight.error.includes("which file"));
+            const made = named("forecastMade") as SheetField;
+            made.forceActiveFocus();
+            keyClick("x");
+            compare(household.tonight.error, "");
+            (named("forecastFileTake") as SheetButton).clicked();
+            verify(household.tonight.error.startsWith("Write how many days ago"));
+            made.clear();
+            const columns = named("forecastColumns") as SheetField;
+            verify(columns.visible && columns.Accessible.name !== "");
+            household.tonight.forgive();
             verify((named("carryWords") as Text).Accessible.name.startsWith("No forecast for tonight."));
             compare(findChild(page, "carryWords").plain("<b>Fig</b> & Lime"), "&lt;b>Fig&lt;/b> &amp; Lime");
             verify(!named("coldBand").visible);

@@ -72,8 +72,8 @@ Item {
             keyClick(Qt.Key_Return);
             verify(!named("yearFrom").visible);
             waitForYear();
-            verify(household.year.fromElsewhere);
-            verify(household.year.title.includes("1 March 2027"), household.year.title);
+            verify(household.year.begin.elsewhere);
+            verify(household.year.begin.title.includes("1 March 2027"), household.year.begin.title);
             verify(named("fromElsewhere").visible);
             verify(!named("keepPlan").visible);
             keyClick(Qt.Key_Right);
@@ -83,7 +83,7 @@ Item {
             changed.clear();
             keyClick(Qt.Key_Return);
             waitForYear();
-            verify(!household.year.fromElsewhere);
+            verify(!household.year.begin.elsewhere);
             verify(!named("fromElsewhere").visible);
         }
 
@@ -92,10 +92,10 @@ Item {
             verify(named("yearFrom").visible);
             type("1.3.2199");
             mouseClick(named("yearFromShow"));
-            verify(household.year.fromTrouble !== "");
+            verify(household.year.begin.trouble !== "");
             keyClick(Qt.Key_Escape);
             verify(!named("yearFrom").visible);
-            compare(household.year.fromTrouble, "");
+            compare(household.year.begin.trouble, "");
             mouseClick(named("yearFromButton"));
             changed.clear();
             type("1.3.2027");
@@ -106,7 +106,7 @@ Item {
             tryVerify(() => named("yearFromToday").x > named("yearFromShow").x && named("yearFromClose").x > named("yearFromToday").x);
             mouseClick(named("yearFromToday"));
             waitForYear();
-            verify(!household.year.fromElsewhere);
+            verify(!household.year.begin.elsewhere);
             mouseClick(named("yearFromButton"));
             verify(!named("yearFromToday").visible);
             wait(50); // The buttons close up.

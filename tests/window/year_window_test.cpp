@@ -61,7 +61,7 @@ protected:
             models::with_seeds(models::with_cold_night(*kFacts, look.today), look.today));
         const auto door = models::door_to_memory(household);
         round = std::make_unique<models::RoundModel>(models::round_in_memory(household),
-                                                     models::RoundLook{look.today, look.words, look.hands});
+                                                     models::TodayLook{look.today, look.words, look.hands});
         tonight = std::make_unique<models::TonightModel>(door, look);
         plants = std::make_unique<models::PlantsModel>(models::plants_in_memory(household), look);
         plant = std::make_unique<models::PlantModel>(*plants);
