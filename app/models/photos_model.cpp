@@ -217,7 +217,7 @@ void PhotosModel::show()
         rows.push_back({tr("Size"), size});
         rows.push_back({tr("File"), text(shown->original_name)});
         rows.push_back({tr("Position"),
-                        shown->position ? tr("%1. Kept here only; what is exported leaves it out.").arg(text(words::position(*shown->position)))
+                        shown->position ? tr("%1. Kept here; photos that are written out leave it out unless you say otherwise.").arg(text(words::position(*shown->position)))
                                         : tr("The camera wrote none.")});
         QStringList names;
         if (const auto ground = plants_.facts().ground) {
