@@ -1552,7 +1552,7 @@
     </message>
     <message>
         <source>The meter reads</source>
-        <translation>Der Messer zeigt</translation>
+        <translation>Das Messgerät zeigt</translation>
     </message>
     <message>
         <source>In the light of</source>
@@ -1560,7 +1560,7 @@
     </message>
     <message>
         <source>The same lux are more light for a plant from the sky than from a lamp. Hold the meter at the leaves, facing up.</source>
-        <translation>Dieselben Lux sind für eine Pflanze vom Himmel mehr Licht als von einer Lampe. Den Messer an die Blätter halten, nach oben gerichtet.</translation>
+        <translation>Dieselben Lux sind für eine Pflanze vom Himmel mehr Licht als von einer Lampe. Das Gerät an die Blätter halten, nach oben gerichtet.</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -1914,6 +1914,10 @@
     <message>
         <source>Take off the list</source>
         <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Press the spots within reach.</source>
+        <translation>Die Plätze in Reichweite anklicken.</translation>
     </message>
     <message>
         <source>Within reach of %1</source>
@@ -3864,7 +3868,7 @@
     </message>
     <message>
         <source>Photograph of %1, %2</source>
-        <translation>Foto von %1, %2</translation>
+        <translation>Foto vom %1, %2</translation>
     </message>
     <message>
         <source>Back to the plant</source>
@@ -4802,7 +4806,7 @@
     </message>
     <message>
         <source>Photograph of %1, %2</source>
-        <translation>Foto von %1, %2</translation>
+        <translation>Foto vom %1, %2</translation>
     </message>
     <message>
         <source>1 photograph</source>
@@ -4938,8 +4942,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show more of %1 entries</source>
-        <translation>Mehr von %1 Einträgen zeigen</translation>
+        <source>Show more of %1 lines</source>
+        <translation>Mehr von %1 Zeilen zeigen</translation>
     </message>
 </context>
 <context>
@@ -5465,10 +5469,6 @@
 </context>
 <context>
     <name>SeedFacts</name>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
@@ -6094,6 +6094,10 @@
         <translation>Am Fenster gemessen</translation>
     </message>
     <message>
+        <source>Measured at its opening</source>
+        <translation>An der Öffnung gemessen</translation>
+    </message>
+    <message>
         <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
         <translation>Größe, Abstand und was gegenüber steht; leere Felder behalten den üblichen Wert</translation>
     </message>
@@ -6102,8 +6106,16 @@
         <translation>Glas, Breite</translation>
     </message>
     <message>
+        <source>Opening, width</source>
+        <translation>Öffnung, Breite</translation>
+    </message>
+    <message>
         <source>Glass, height</source>
         <translation>Glas, Höhe</translation>
+    </message>
+    <message>
+        <source>Opening, height</source>
+        <translation>Öffnung, Höhe</translation>
     </message>
     <message>
         <source>Pot behind it</source>
@@ -6276,6 +6288,14 @@
     <message>
         <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
         <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
+    </message>
+    <message>
+        <source>Type another low for tonight</source>
+        <translation>Anderen Tiefstwert für heute Nacht eingeben</translation>
+    </message>
+    <message>
+        <source>It counts instead of the one that is kept.</source>
+        <translation>Er gilt statt des gespeicherten.</translation>
     </message>
     <message>
         <source>File with ten nights</source>
@@ -8442,12 +8462,12 @@ liegen im Band</translation>
         <translation>Letzte Sicherung: %1, %2. Seitdem wurde nichts eingetragen.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. One entry since.</source>
-        <translation>Letzte Sicherung: %1, %2. Ein Eintrag seitdem.</translation>
+        <source>Last backup: %1, %2. One thing was entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde einmal etwas eingetragen.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. %3 entries since.</source>
-        <translation>Letzte Sicherung: %1, %2. %3 Einträge seitdem.</translation>
+        <source>Last backup: %1, %2. %3 things were entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde %3-mal etwas eingetragen.</translation>
     </message>
     <message>
         <source>No backup was made from this window yet.</source>
@@ -8462,8 +8482,8 @@ liegen im Band</translation>
         <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
     </message>
     <message>
-        <source>%1 entries since the last backup.</source>
-        <translation>%1 Einträge seit der letzten Sicherung.</translation>
+        <source>%1 things were entered since the last backup.</source>
+        <translation>Seit der letzten Sicherung wurde %1-mal etwas eingetragen.</translation>
     </message>
     <message>
         <source>The last backup is %1 days old.</source>
@@ -8873,7 +8893,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The plan reckons with %1 moles a day at %2 in %3.</source>
-        <translation>Der Plan rechnet mit %1 Mol am Tag, Platz: %2, Monat: %3.</translation>
+        <translation>Am Platz %2 rechnet der Plan für %3 mit %1 Mol am Tag.</translation>
     </message>
     <message>
         <source>Write the day’s light that is wanted too.</source>
@@ -9431,8 +9451,8 @@ liegen im Band</translation>
         <translation>Position</translation>
     </message>
     <message>
-        <source>%1. Kept here only; what is exported leaves it out.</source>
-        <translation>%1. Nur hier gespeichert; beim Ausgeben wird sie weggelassen.</translation>
+        <source>%1. Kept here; photos that are written out leave it out unless you say otherwise.</source>
+        <translation>%1. Hier gespeichert; ausgegebene Fotos enthalten sie nur, wenn es so gewählt wird.</translation>
     </message>
     <message>
         <source>The camera wrote none.</source>
@@ -10963,6 +10983,10 @@ liegen im Band</translation>
         <translation>%1. Nichts wurde aufgenommen</translation>
     </message>
     <message>
+        <source>stands there</source>
+        <translation>steht dort</translation>
+    </message>
+    <message>
         <source>the tray has not that many seedlings left</source>
         <translation>so viele Sämlinge hat die Schale nicht mehr</translation>
     </message>
@@ -12185,10 +12209,6 @@ liegen im Band</translation>
     <message>
         <source>W</source>
         <translation>W</translation>
-    </message>
-    <message>
-        <source>stands there</source>
-        <translation>steht dort</translation>
     </message>
     <message>
         <source>kept there by hand</source>
