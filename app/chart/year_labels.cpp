@@ -134,6 +134,10 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
         in_one_line = begins + kAfterLast + width_of(true, false) > ends - width_of(false, false) &&
                       zero + 7.0 + 5.2 * line > bottom && begins + kAfterLastInOne + width_of(true, true) <= room_of_labels().right() &&
                       ends - width_of(false, true) >= room_of_labels().left();
+        // Fewer words where one would be struck by the other's date and lie in its winter.
+        constexpr qreal kTouch = 4.0;
+        brief = brief || (in_one_line && (begins + kAfterLastInOne + width_of(true, true) > ends + 9.0 + kTouch ||
+                                          ends - width_of(false, true) < begins - kTouch));
     }
     const qreal after_last = in_one_line ? kAfterLastInOne : kAfterLast;
     const auto add = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {

@@ -164,6 +164,16 @@ Item {
             }
         }
 
+        /// In a smaller window the words on the last frost have no room for whole sentences before the first frost.
+        function test_frostDatesAreTheBrieferTheLessRoomThereIs() {
+            compare(page.width, 1280);
+            tryVerify(() => label("last frost").visible);
+            page.anchors.rightMargin = 256;
+            tryVerify(() => label("last frost: half by").visible);
+            verify(label("first frost: half by").visible);
+            page.anchors.rightMargin = 0;
+        }
+
         function test_barsMoveToANewPlan() {
             const first = bar(0);
             compare(first.moving, false);
