@@ -20,7 +20,7 @@ FocusScope {
 
     Component.onCompleted: {
         root.focusStep();
-        Qt.callLater(root.showStep);
+        settled.start();
     }
 
     Keys.onPressed: event => {
@@ -52,10 +52,14 @@ FocusScope {
             plants.focusFirst();
     }
 
-    /// From its heading on, once all has its place.
-    function showStep(): void {
-        body.contentY = 0;
-        body.reveal(body.focused);
+    // From its heading on, once all has its place: fields that have not are scrolled to too far.
+    Timer {
+        id: settled
+        interval: 50
+        onTriggered: {
+            body.contentY = 0;
+            body.reveal(body.focused);
+        }
     }
 
     Shortcut {
@@ -67,7 +71,7 @@ FocusScope {
         target: root.start
         function onStepChanged(): void {
             root.focusStep();
-            root.showStep();
+            settled.restart();
         }
     }
     Rectangle {

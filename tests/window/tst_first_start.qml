@@ -122,6 +122,16 @@ Item {
             compare((named("glassHeight") as LabelledField).label, "Opening, height");
         }
 
+        function test_inLargeTextTheHeadingIsInSightWithTheFirstField() {
+            Theme.textPercent = 200;
+            household.start.step = 1;
+            household.start.step = 0;
+            const body = named("startBody") as SheetScroll;
+            const field = named("placeFindField");
+            tryVerify(() => field.activeFocus && body.contentY < Theme.px(6) && field.mapToItem(body, 0, field.height).y <= body.height, 5000, "heading and field");
+            Theme.textPercent = 100;
+        }
+
         function test_mouseAloneMakesAHousehold() {
             mouseClick(named("latitudeField"));
             type("48.2");
