@@ -15,11 +15,13 @@
 #include "app/models/year_model.h"
 
 #include <QGuiApplication>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QTimer>
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <array>
 #include <fstream>
 #include <functional>
@@ -93,6 +95,18 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
     return page == QLatin1String("home")
                ? page + QLatin1Char('-') + QString::fromStdString(home_sections()[static_cast<std::size_t>(home.section())])
                : page;
+}
+
+/// Whether a picture that is to be seen is still read; each in a thread of its own.
+bool reads_pictures(const QQuickItem& item)
+{
+    constexpr int kLoading = 2; // Image.Loading.
+    if (!item.isVisible()) {
+        return false;
+    }
+    const auto children = item.childItems();
+    return (item.inherits("QQuickImageBase") && item.property("status").toInt() == kLoading) ||
+           std::ranges::any_of(children, [](const QQuickItem* child) { return reads_pictures(*child); });
 }
 
 } // namespace
@@ -220,7 +234,7 @@ bool SelfEndingWindow::opens_next()
 
 bool SelfEndingWindow::is_done()
 {
-    if (is_working(models_) || first_frame_ < 0) {
+    if (is_working(models_) || first_frame_ < 0 || reads_pictures(*window_.contentItem())) {
         return false;
     }
     constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.

@@ -18,7 +18,10 @@ FocusScope {
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("First start")
 
-    Component.onCompleted: root.focusStep()
+    Component.onCompleted: {
+        root.focusStep();
+        settled.start();
+    }
 
     Keys.onPressed: event => {
         event.accepted = true;
@@ -49,6 +52,16 @@ FocusScope {
             plants.focusFirst();
     }
 
+    // From its heading on, once all has its place: fields that have not are scrolled to too far.
+    Timer {
+        id: settled
+        interval: 50
+        onTriggered: {
+            body.contentY = 0;
+            body.reveal(body.focused);
+        }
+    }
+
     Shortcut {
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
         enabled: !root.start.plants.looked.open
@@ -57,8 +70,8 @@ FocusScope {
     Connections {
         target: root.start
         function onStepChanged(): void {
-            body.contentY = 0;
             root.focusStep();
+            settled.restart();
         }
     }
     Rectangle {
@@ -140,7 +153,7 @@ FocusScope {
         SheetScroll {
             id: body
             above: Theme.px(30) // Its label stands above it.
-            below: 16
+            below: root.narrow ? 4 : 16
             objectName: "startBody"
             x: root.bodyX - 6
             y: root.narrow ? laths.y + laths.height + Theme.px(12) : laths.y
@@ -152,7 +165,7 @@ FocusScope {
                 id: contents
                 x: 6
                 y: 4
-                width: body.width - x - Theme.px(22)
+                width: Math.min(body.width - x - Theme.px(22), foot.width)
                 height: root.start.step === 0 ? (root.narrow ? gives.y + gives.height : Math.max(placeColumn.height, gives.height))
                       : root.start.step === 1 ? spots.implicitHeight : plants.implicitHeight
 

@@ -121,6 +121,7 @@ Column {
             anchors.verticalCenter: parent.verticalCenter
             textFormat: Text.StyledText
             text: qsTr("<b>No readings yet.</b> Three before an event and four after it make a verdict. Control and L, then Measured, keeps the first.")
+            Accessible.name: text.replace(/<[^>]*>/g, "")
         }
     }
     Flow {

@@ -10,16 +10,22 @@ Item {
     required property string cursorWords
     required property bool cursorOutdoors
 
-    height: Theme.px(22.5)
+    /// The chance stands below the name where there is no room for it beside.
+    readonly property bool below: nameText.implicitWidth > root.width - swatch.anchors.rightMargin - swatch.width - 6
+    readonly property real line: Theme.px(22.5)
+
+    height: root.below ? 2 * root.line - Theme.px(6) : root.line
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(root.name).arg(root.cursorWords)
 
     Text {
+        id: nameText
+        objectName: "harmName"
         textFormat: Text.PlainText
         anchors.left: parent.left
-        anchors.right: swatch.left
-        anchors.rightMargin: 6
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.right: root.below ? parent.right : swatch.left
+        anchors.rightMargin: root.below ? 0 : 6
+        y: (root.line - height) / 2
         text: root.name
         color: Theme.ink
         elide: Text.ElideRight
@@ -31,7 +37,7 @@ Item {
         id: swatch
         anchors.right: parent.right
         anchors.rightMargin: Math.max(Theme.px(74), number.width + 6)
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenter: number.verticalCenter
         width: Theme.px(20)
         height: Theme.px(14)
         theme: Theme
@@ -43,7 +49,7 @@ Item {
         id: number
         textFormat: Text.PlainText
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
+        y: root.height - root.line + (root.line - height) / 2
         text: root.cursorWords
         color: root.cursorOutdoors ? Theme.ink : Theme.ink2
         font.family: Theme.textFamily

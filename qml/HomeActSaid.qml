@@ -19,7 +19,8 @@ Column {
     Rectangle {
         objectName: "question" + root.act
         visible: root.asks
-        onVisibleChanged: if (visible) yes.forceActiveFocus()
+        // Once it has its place, so that it is scrolled into sight.
+        onVisibleChanged: if (visible) Qt.callLater(yes.forceActiveFocus)
         width: root.width
         height: visible ? question.height + Theme.px(24) : 0
         color: Theme.warmWash

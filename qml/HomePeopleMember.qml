@@ -43,6 +43,13 @@ Column {
             onClicked: root.removed()
         }
     }
+    Words {
+        width: root.width
+        text: qsTr("Press the spots within reach.")
+        quiet: true
+        font.pixelSize: Theme.smallSize
+        Accessible.ignored: true
+    }
     Flow {
         width: root.width
         spacing: Theme.px(8)

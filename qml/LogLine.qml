@@ -77,22 +77,31 @@ Item {
             text: root.day
             quiet: true
         }
-        Chip {
-            objectName: "calmChip"
-            spokenRole: Accessible.CheckBox
-            height: Theme.target(32)
-            text: qsTr("clear, calm")
-            reason: qsTr("The sky was clear and the air still")
-            on: root.calm
-            onClicked: root.sky = root.calm ? 0 : 1
-        }
-        Chip {
-            objectName: "cloudChip"
-            spokenRole: Accessible.CheckBox
-            height: Theme.target(32)
-            text: qsTr("cloud or wind")
-            on: root.clouded
-            onClicked: root.sky = root.clouded ? 0 : 2
+        // The two kinds of sky stay together where that has room.
+        Flow {
+            objectName: "skyChips"
+            width: Math.min(root.width, calmChip.width + spacing + cloudChip.width)
+            spacing: flow.spacing
+
+            Chip {
+                id: calmChip
+                objectName: "calmChip"
+                spokenRole: Accessible.CheckBox
+                height: Theme.target(32)
+                text: qsTr("clear, calm")
+                reason: qsTr("The sky was clear and the air still")
+                on: root.calm
+                onClicked: root.sky = root.calm ? 0 : 1
+            }
+            Chip {
+                id: cloudChip
+                objectName: "cloudChip"
+                spokenRole: Accessible.CheckBox
+                height: Theme.target(32)
+                text: qsTr("cloud or wind")
+                on: root.clouded
+                onClicked: root.sky = root.clouded ? 0 : 2
+            }
         }
         ActButton {
             objectName: "keepButton"

@@ -389,7 +389,7 @@ FocusScope {
             SheetButton {
                 objectName: "allHistoryButton"
                 visible: root.plant.history.count < root.plant.historyCount
-                text: qsTr("Show more of %1 entries").arg(root.plant.historyCount)
+                text: qsTr("Show more of %1 lines").arg(root.plant.historyCount)
                 onClicked: root.plant.showMoreHistory()
             }
             Repeater {

@@ -11,6 +11,8 @@ Item {
     required property bool narrow
     /// Only the one spot is changed; there is no list.
     property bool single: false
+    /// Light comes in by a window, not by the open side under a roof.
+    readonly property bool glazed: root.form.kind === 0 || root.form.kind === 4
     readonly property real listWidth: root.single ? 0 : root.narrow ? root.width : Math.round(root.width * 0.42)
     readonly property real editX: root.narrow || root.single ? 0 : root.listWidth + Theme.px(48)
 
@@ -213,7 +215,7 @@ Item {
         SheetButton {
             objectName: "measuredButton"
             visible: root.form.hasOpening
-            text: figures.open ? qsTr("Less") : qsTr("Measured at the window")
+            text: figures.open ? qsTr("Less") : root.glazed ? qsTr("Measured at the window") : qsTr("Measured at its opening")
             reason: qsTr("Size, distance and what stands opposite; blank fields keep the usual figure")
             onClicked: figures.open = !figures.open
         }
@@ -227,7 +229,7 @@ Item {
             LabelledField {
                 objectName: "glassWidth"
                 width: Theme.px(130)
-                label: qsTr("Glass, width")
+                label: root.glazed ? qsTr("Glass, width") : qsTr("Opening, width")
                 unit: root.form.lengthUnit
                 value: root.form.glassWidth
                 onEdited: words => root.form.glassWidth = words
@@ -235,7 +237,7 @@ Item {
             LabelledField {
                 objectName: "glassHeight"
                 width: Theme.px(130)
-                label: qsTr("Glass, height")
+                label: root.glazed ? qsTr("Glass, height") : qsTr("Opening, height")
                 unit: root.form.lengthUnit
                 value: root.form.glassHeight
                 onEdited: words => root.form.glassHeight = words

@@ -18,6 +18,8 @@ Column {
 
     /// Whether it was a file that was taken last, and not a number: what is wrong is told beside it.
     property bool fileAsked: false
+    /// Whether another low is typed in place of the one that is kept.
+    property bool again: false
 
     function takeFile(): void {
         root.fileAsked = true;
@@ -123,7 +125,7 @@ Column {
     LogLine {
         id: typed
         objectName: "forecastLine"
-        visible: root.tonight.known && root.tonight.hasSpot && !root.tonight.hasForecast
+        visible: root.tonight.known && root.tonight.hasSpot && (!root.tonight.hasForecast || root.again)
         width: root.width
         title: qsTr("Forecast low tonight")
         unit: root.tonight.unit
@@ -132,10 +134,22 @@ Column {
         onMended: root.tonight.forgive()
         onKept: (low, sky) => {
             root.fileAsked = false;
-            if (root.tonight.keepForecast(low, sky))
+            if (root.tonight.keepForecast(low, sky)) {
                 typed.empty();
-            else
+                root.again = false;
+            } else {
                 typed.focusField();
+            }
+        }
+    }
+    SheetButton {
+        objectName: "otherLowButton"
+        visible: root.tonight.known && root.tonight.hasSpot && root.tonight.hasForecast && !root.again
+        text: qsTr("Type another low for tonight")
+        reason: qsTr("It counts instead of the one that is kept.")
+        onClicked: {
+            root.again = true;
+            typed.focusField();
         }
     }
     PathField {

@@ -408,7 +408,10 @@ private:
         for (const qreal side : {-1.0, 1.0}) {
             painter_.drawLine(at + QPointF(0, side * 6.0), at + QPointF(0, side * 16.0));
         }
-        const QString words = tr("next reading, %1").arg(words_.day_and_month(*chart_.next_reading));
+        constexpr int kNear = 300;
+        const auto next = *chart_.next_reading;
+        const bool near = calendar::days_between(chart_.growth.readings.back().date, next) < kNear;
+        const QString words = tr("next reading, %1").arg(near ? words_.day_and_month(next) : words_.date_with_year(next));
         const qreal width = QFontMetricsF(ink_.small_strong).horizontalAdvance(words);
         const qreal left = std::min(at.x() - width / 2.0, room_.right() - width - 12.0);
         labels_.push_back(label({words}, ink_.small_strong, ink_.action,

@@ -115,6 +115,15 @@ void draw_plant_bar(QPainter& painter, const ChartInk& ink, const PlantBar& bar,
             painter.drawText(
                 QPointF(plate.left() + 4.0, std::round(plate.center().y() + metrics.capHeight() / 2.0 - 0.5)),
                 name);
+            // Why it is not let out, where that has room.
+            const QString reason = models::text(stay.stays_in);
+            const qreal left = plate.right() + 8.0;
+            const qreal width = QFontMetricsF(ink.small).horizontalAdvance(reason);
+            if (!reason.isEmpty() && left + width + 12.0 <= std::min(box.right(), row.right())) {
+                painter.fillRect(QRectF(left, plate.top(), width + 8.0, plate.height()), ink.tints[colour]);
+                painter.setFont(ink.small);
+                painter.drawText(QPointF(left + 4.0, std::round(plate.center().y() + metrics.capHeight() / 2.0 - 0.5)), reason);
+            }
         }
     }
     painter.setBrush(Qt::NoBrush);

@@ -131,9 +131,20 @@ void YearPainter::add_frost_dates(std::vector<ChartLabel>& labels, const ChartIn
             return last ? label_of(frost.last_half, frost.last_tenth, true, one).wish.size.width()
                         : label_of(frost.first_half, frost.first_tenth, false, one).wish.size.width();
         };
-        in_one_line = begins + kAfterLast + width_of(true, false) > ends - width_of(false, false) &&
-                      zero + 7.0 + 5.2 * line > bottom && begins + kAfterLastInOne + width_of(true, true) <= room_of_labels().right() &&
-                      ends - width_of(false, true) >= room_of_labels().left();
+        const auto meet_in_two = [&] {
+            return begins + kAfterLast + width_of(true, false) > ends - width_of(false, false) && zero + 7.0 + 5.2 * line > bottom;
+        };
+        const auto fit_in_one = [&] {
+            return begins + kAfterLastInOne + width_of(true, true) <= room_of_labels().right() &&
+                   ends - width_of(false, true) >= room_of_labels().left();
+        };
+        // Fewer words where one would have no room, or be struck by the other's date and lie in its winter.
+        constexpr qreal kTouch = 4.0;
+        const auto struck = [&] {
+            return begins + kAfterLastInOne + width_of(true, true) > ends + 9.0 + kTouch || ends - width_of(false, true) < begins - kTouch;
+        };
+        brief = brief || (meet_in_two() && (!fit_in_one() || struck()));
+        in_one_line = meet_in_two() && fit_in_one();
     }
     const qreal after_last = in_one_line ? kAfterLastInOne : kAfterLast;
     const auto add = [&](std::optional<std::size_t> half, std::optional<std::size_t> tenth, bool last) {

@@ -43,7 +43,11 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
     const auto household = facts.household();
     std::vector<exchange::CalendarEvent> events;
     std::map<std::string, int> before;
-    std::map<home::PlantId, std::size_t> hardening; // The event of days out that is still growing.
+    struct DaysOut {
+        std::size_t event;
+        std::string cautions; ///< Behind the last of its days.
+    };
+    std::map<home::PlantId, DaysOut> hardening; // The event of days out that is still growing.
     for (int day = 0; day < days; ++day) {
         const auto date = parts.today + calendar::Days{day};
         for (const auto& task : plan::round_of(household, facts.events, parts, date)) {
@@ -55,22 +59,24 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
             std::string details = words::task_why(task, household, units) + "\n";
             if (is_day_out(task)) {
                 const auto known = hardening.find(*task.plant);
-                if (known != hardening.end() && events[known->second].to + calendar::Days{1} >= date) {
-                    events[known->second].to = date;
-                    events[known->second].description +=
-                        words::day(date) + ": " + words::task(task, household, units) + "\n";
+                details = words::day(date) + ": " + words::task(task, household, units) + "\n";
+                if (known != hardening.end() && events[known->second.event].to + calendar::Days{1} >= date) {
+                    auto& event = events[known->second.event];
+                    event.to = date;
+                    event.description.insert(event.description.size() - known->second.cautions.size(), details);
                     continue;
                 }
-                details = words::day(date) + ": " + words::task(task, household, units) + "\n";
             }
             const auto matter = task.key.substr(0, task.key.rfind('/'));
             const int count = before[matter]++;
+            std::string cautions;
             for (const auto& caution : words::task_cautions(task, household)) {
-                details += caution + "\n";
+                cautions += caution + "\n";
             }
-            details += words::caution_in_calendar();
+            cautions += words::caution_in_calendar();
+            details += cautions;
             if (is_day_out(task)) {
-                hardening[*task.plant] = events.size();
+                hardening[*task.plant] = {events.size(), cautions};
             }
             events.push_back(
                 {exchange::calendar_uid(household.name + "\n" + household.place.name,

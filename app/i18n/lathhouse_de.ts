@@ -1923,6 +1923,10 @@
         <translation>Von der Liste nehmen</translation>
     </message>
     <message>
+        <source>Press the spots within reach.</source>
+        <translation>Die Plätze in Reichweite anklicken.</translation>
+    </message>
+    <message>
         <source>Within reach of %1</source>
         <translation>In Reichweite von %1</translation>
     </message>
@@ -5114,8 +5118,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show more of %1 entries</source>
-        <translation>Mehr von %1 Einträgen zeigen</translation>
+        <source>Show more of %1 lines</source>
+        <translation>Mehr von %1 Zeilen zeigen</translation>
     </message>
 </context>
 <context>
@@ -5661,10 +5665,6 @@
 </context>
 <context>
     <name>SeedFacts</name>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
@@ -6290,6 +6290,10 @@
         <translation>Am Fenster gemessen</translation>
     </message>
     <message>
+        <source>Measured at its opening</source>
+        <translation>An der Öffnung gemessen</translation>
+    </message>
+    <message>
         <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
         <translation>Größe, Abstand und was gegenüber steht; leere Felder behalten den üblichen Wert</translation>
     </message>
@@ -6298,8 +6302,16 @@
         <translation>Glas, Breite</translation>
     </message>
     <message>
+        <source>Opening, width</source>
+        <translation>Öffnung, Breite</translation>
+    </message>
+    <message>
         <source>Glass, height</source>
         <translation>Glas, Höhe</translation>
+    </message>
+    <message>
+        <source>Opening, height</source>
+        <translation>Öffnung, Höhe</translation>
     </message>
     <message>
         <source>Pot behind it</source>
@@ -6472,6 +6484,14 @@
     <message>
         <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
         <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
+    </message>
+    <message>
+        <source>Type another low for tonight</source>
+        <translation>Anderen Tiefstwert für heute Nacht eingeben</translation>
+    </message>
+    <message>
+        <source>It counts instead of the one that is kept.</source>
+        <translation>Er gilt statt des gespeicherten.</translation>
     </message>
     <message>
         <source>File with ten nights</source>
@@ -8822,12 +8842,12 @@ liegen im Band</translation>
         <translation>Letzte Sicherung: %1, %2. Seitdem wurde nichts eingetragen.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. One entry since.</source>
-        <translation>Letzte Sicherung: %1, %2. Ein Eintrag seitdem.</translation>
+        <source>Last backup: %1, %2. One thing was entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde einmal etwas eingetragen.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. %3 entries since.</source>
-        <translation>Letzte Sicherung: %1, %2. %3 Einträge seitdem.</translation>
+        <source>Last backup: %1, %2. %3 things were entered since.</source>
+        <translation>Letzte Sicherung: %1, %2. Seitdem wurde %3-mal etwas eingetragen.</translation>
     </message>
     <message>
         <source>No backup was made from this window yet.</source>
@@ -8842,8 +8862,8 @@ liegen im Band</translation>
         <translation>Von diesem Haushalt wurde aus diesem Fenster noch keine Sicherung gemacht.</translation>
     </message>
     <message>
-        <source>%1 entries since the last backup.</source>
-        <translation>%1 Einträge seit der letzten Sicherung.</translation>
+        <source>%1 things were entered since the last backup.</source>
+        <translation>Seit der letzten Sicherung wurde %1-mal etwas eingetragen.</translation>
     </message>
     <message>
         <source>The last backup is %1 days old.</source>
@@ -11564,6 +11584,10 @@ liegen im Band</translation>
         <translation>%1. Nichts wurde aufgenommen</translation>
     </message>
     <message>
+        <source>stands there</source>
+        <translation>steht dort</translation>
+    </message>
+    <message>
         <source>the tray has not that many seedlings left</source>
         <translation>so viele Sämlinge hat die Schale nicht mehr</translation>
     </message>
@@ -12794,10 +12818,6 @@ liegen im Band</translation>
     <message>
         <source>W</source>
         <translation>W</translation>
-    </message>
-    <message>
-        <source>stands there</source>
-        <translation>steht dort</translation>
     </message>
     <message>
         <source>kept there by hand</source>

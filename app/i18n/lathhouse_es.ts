@@ -1923,6 +1923,10 @@
         <translation>Quitar de la lista</translation>
     </message>
     <message>
+        <source>Press the spots within reach.</source>
+        <translation>Pulsar los sitios al alcance.</translation>
+    </message>
+    <message>
         <source>Within reach of %1</source>
         <translation>Al alcance de %1</translation>
     </message>
@@ -5114,8 +5118,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Show more of %1 entries</source>
-        <translation>Mostrar más de %1 anotaciones</translation>
+        <source>Show more of %1 lines</source>
+        <translation>Mostrar más de %1 líneas</translation>
     </message>
 </context>
 <context>
@@ -5661,10 +5665,6 @@
 </context>
 <context>
     <name>SeedFacts</name>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
@@ -6290,6 +6290,10 @@
         <translation>Medido en la ventana</translation>
     </message>
     <message>
+        <source>Measured at its opening</source>
+        <translation>Medido en su abertura</translation>
+    </message>
+    <message>
         <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
         <translation>Tamaño, distancia y qué hay enfrente; los campos en blanco conservan la cifra usual</translation>
     </message>
@@ -6298,8 +6302,16 @@
         <translation>Cristal, ancho</translation>
     </message>
     <message>
+        <source>Opening, width</source>
+        <translation>Abertura, ancho</translation>
+    </message>
+    <message>
         <source>Glass, height</source>
         <translation>Cristal, alto</translation>
+    </message>
+    <message>
+        <source>Opening, height</source>
+        <translation>Abertura, alto</translation>
     </message>
     <message>
         <source>Pot behind it</source>
@@ -6472,6 +6484,14 @@
     <message>
         <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
         <translation>La guarda como previsión de esta noche, para aprender aquí sus errores</translation>
+    </message>
+    <message>
+        <source>Type another low for tonight</source>
+        <translation>Escribir otra mínima para esta noche</translation>
+    </message>
+    <message>
+        <source>It counts instead of the one that is kept.</source>
+        <translation>Cuenta en lugar de la que está guardada.</translation>
     </message>
     <message>
         <source>File with ten nights</source>
@@ -8822,12 +8842,12 @@ están en la banda</translation>
         <translation>Última copia: %1, %2. Desde entonces no se anotó nada.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. One entry since.</source>
-        <translation>Última copia: %1, %2. Una anotación desde entonces.</translation>
+        <source>Last backup: %1, %2. One thing was entered since.</source>
+        <translation>Última copia: %1, %2. Desde entonces se anotó una cosa.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2. %3 entries since.</source>
-        <translation>Última copia: %1, %2. %3 anotaciones desde entonces.</translation>
+        <source>Last backup: %1, %2. %3 things were entered since.</source>
+        <translation>Última copia: %1, %2. Desde entonces se anotaron %3 cosas.</translation>
     </message>
     <message>
         <source>No backup was made from this window yet.</source>
@@ -8842,8 +8862,8 @@ están en la banda</translation>
         <translation>Aún no se ha hecho ninguna copia de este hogar desde esta ventana.</translation>
     </message>
     <message>
-        <source>%1 entries since the last backup.</source>
-        <translation>%1 anotaciones desde la última copia.</translation>
+        <source>%1 things were entered since the last backup.</source>
+        <translation>Desde la última copia se anotaron %1 cosas.</translation>
     </message>
     <message>
         <source>The last backup is %1 days old.</source>
@@ -11564,6 +11584,10 @@ están en la banda</translation>
         <translation>%1. No se incorporó nada</translation>
     </message>
     <message>
+        <source>stands there</source>
+        <translation>está allí</translation>
+    </message>
+    <message>
         <source>the tray has not that many seedlings left</source>
         <translation>a la bandeja no le quedan tantas plántulas</translation>
     </message>
@@ -12794,10 +12818,6 @@ están en la banda</translation>
     <message>
         <source>W</source>
         <translation>O</translation>
-    </message>
-    <message>
-        <source>stands there</source>
-        <translation>está allí</translation>
     </message>
     <message>
         <source>kept there by hand</source>

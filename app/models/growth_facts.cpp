@@ -243,9 +243,12 @@ private:
         }
         shown_.verdict_words = lines.join(QLatin1Char(' '));
         if (recovery.next_reading) {
-            shown_.next_head = *recovery.next_reading <= look_.today
-                                   ? tr("Measure again now.")
-                                   : tr("Measure again on %1.").arg(words_.short_date(*recovery.next_reading));
+            const int days = calendar::days_between(look_.today, *recovery.next_reading);
+            constexpr int kNear = 300; // Beyond that a day without its year may be taken for one of another.
+            shown_.next_head =
+                days <= 0 ? tr("Measure again now.")
+                          : tr("Measure again on %1.")
+                                .arg(days < kNear ? words_.short_date(*recovery.next_reading) : words_.date_with_year(*recovery.next_reading));
             shown_.next_rest = tr("That reading could settle it, at the earliest.");
         } else if (recovery.judgement.verdict == growth::Verdict::TooEarly && recovery.rate_after) {
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");

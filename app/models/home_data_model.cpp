@@ -84,8 +84,8 @@ QString HomeDataModel::lastBackup() const
         const QString day = look_.words.long_date_with_year(last_->on);
         const QString file = text(last_->file.string());
         return last_->entries_since == 0   ? tr("Last backup: %1, %2. Nothing was entered since.").arg(day, file)
-               : last_->entries_since == 1 ? tr("Last backup: %1, %2. One entry since.").arg(day, file)
-                                           : tr("Last backup: %1, %2. %3 entries since.")
+               : last_->entries_since == 1 ? tr("Last backup: %1, %2. One thing was entered since.").arg(day, file)
+                                           : tr("Last backup: %1, %2. %3 things were entered since.")
                                                  .arg(day, file, look_.words.whole(static_cast<int>(last_->entries_since)));
     }
     // Made by a version that left no word in the folder, or the folder cannot be written.
@@ -111,7 +111,7 @@ QString HomeDataModel::overdue() const
     const auto days = on.daysTo(to_qdate(look_.today));
     if (days <= remindDays()) {
         return last_ && last_->entries_since >= kManyEntries
-                   ? tr("%1 entries since the last backup.").arg(look_.words.whole(static_cast<int>(last_->entries_since)))
+                   ? tr("%1 things were entered since the last backup.").arg(look_.words.whole(static_cast<int>(last_->entries_since)))
                    : QString{};
     }
     constexpr int kWeek = 7;

@@ -221,23 +221,54 @@ void add_sheltered(YearData& year, const home::Household& household, const plan:
     year.sheltered = std::move(sheltered);
 }
 
-/// Days of the ladder that belongs to a stay's beginning: of hardening before it, or kept apart after it.
-int ladder_days(const std::vector<plan::Ladder>& ladders, home::PlantId plant, const plan::Stay& stay)
+/// The ladder that belongs to a stay's beginning; nullptr: none.
+const plan::Ladder* ladder_to(const std::vector<plan::Ladder>& ladders, home::PlantId plant, const plan::Stay& stay)
 {
-    for (const auto& ladder : ladders) {
-        if (ladder.plant != plant || ladder.to != stay.spot || ladder.planned != stay.from) {
-            continue;
-        }
-        if (ladder.direction == plan::Direction::Out) {
-            return calendar::days_between(ladder.items.front().date, ladder.reached);
-        }
-        for (const auto& item : ladder.items) {
-            if (item.kind == plan::LadderItemKind::KeepApart) {
-                return calendar::days_between(item.date, item.until) + 1;
-            }
+    const auto found = std::ranges::find_if(ladders, [&](const plan::Ladder& of) {
+        return of.plant == plant && of.to == stay.spot && of.planned == stay.from;
+    });
+    return found != ladders.end() ? &*found : nullptr;
+}
+
+/// Its days: of hardening before the stay, or kept apart after its beginning.
+int ladder_days(const plan::Ladder& ladder)
+{
+    if (ladder.direction == plan::Direction::Out) {
+        return calendar::days_between(ladder.items.front().date, ladder.reached);
+    }
+    for (const auto& item : ladder.items) {
+        if (item.kind == plan::LadderItemKind::KeepApart) {
+            return calendar::days_between(item.date, item.until) + 1;
         }
     }
     return 0;
+}
+
+/// A plant that the nights would let out sooner than its hardening ends stays in until then.
+void wait_for_hardening(std::vector<YearStay>& stays, YearStay& next, const plan::Ladder& ladder, calendar::Date from,
+                        std::size_t stands)
+{
+    const int reached = calendar::days_between(from, ladder.reached);
+    if (reached <= next.first || reached > next.last) {
+        return;
+    }
+    if (stays.empty()) {
+        stays.push_back({stands, next.first, reached - 1, 0, words::phrase("stands there"), {}, {}});
+    } else {
+        stays.back().last = reached - 1;
+    }
+    next.first = reached;
+}
+
+/// Why a plant is not let out all year stands in its longest stay.
+void say_why_in(std::vector<YearStay>& stays, const plan::YearPlan& plan, home::PlantId plant, words::UnitSystem units)
+{
+    const auto refusal = std::ranges::find(plan.refusals, plant, &plan::Refusal::plant);
+    if (refusal != plan.refusals.end() && !stays.empty()) {
+        const auto longest =
+            std::ranges::max_element(stays, {}, [](const YearStay& stay) { return stay.last - stay.first; });
+        longest->stays_in = words::refusal(*refusal, units);
+    }
 }
 
 SolvedYear solved_year(const home::Household& household, const plan::YearPlan& plan,
@@ -256,23 +287,29 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
         if (year != plan.plants.end()) {
             for (const plan::Stay& stay : year->stays) {
                 const std::size_t spot = place_of(stay.spot);
-                const int first = calendar::days_between(plan.from, stay.from);
-                const int last = calendar::days_between(plan.from, stay.to);
-                int ladder = 0;
-                if (!stays.empty()) {
+                YearStay next{spot,
+                              calendar::days_between(plan.from, stay.from),
+                              calendar::days_between(plan.from, stay.to),
+                              0,
+                              words::why(stay.why, units),
+                              stay.risk_out,
+                              stay.risk_in};
+                const auto* ladder = ladder_to(ladders, plant.id, stay);
+                if (ladder != nullptr && ladder->direction == plan::Direction::Out) {
+                    wait_for_hardening(stays, next, *ladder, plan.from, place_of(ladder->from));
+                }
+                if (ladder != nullptr && !stays.empty()) {
                     const bool was_out = home::is_outdoors(household.spots[stays.back().spot].kind);
                     const bool is_out = home::is_outdoors(household.spots[spot].kind);
                     const int spent = stays.back().last - stays.back().first + 1;
-                    if (is_out && !was_out) {
-                        ladder = std::min(ladder_days(ladders, plant.id, stay), spent);
-                    } else if (was_out && !is_out) {
-                        ladder = std::min(ladder_days(ladders, plant.id, stay), last - first + 1);
+                    if (is_out != was_out) {
+                        next.ladder_days = std::min(ladder_days(*ladder), is_out ? spent : next.last - next.first + 1);
                     }
                 }
-                stays.push_back(
-                    {spot, first, last, ladder, words::why(stay.why, units), stay.risk_out, stay.risk_in});
+                stays.push_back(std::move(next));
             }
         }
+        say_why_in(stays, plan, plant.id, units);
         solved.stays.push_back(std::move(stays));
     }
     for (const plan::Breach& breach : plan.breaches) {
@@ -378,12 +415,10 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
     add_sheltered(year, household, *chances);
     const auto spots = std::make_shared<home::SpotClimate>(household, climate);
     YearSolver solver = [household = std::move(household), climate, chances, spots, today, first, units,
-                         wishes = plan::wishes_of(facts, today), events = facts.events](Probability risk) {
+                         wishes = plan::wishes_of(facts, today), events = facts.events, log = facts.log](Probability risk) {
         const auto plan = plan::plan_year(household, climate, *chances, first, risk, plan::Effort::Fast, wishes);
         SolvedYear solved =
-            solved_year(household, plan,
-                        plan::with_days_hardened(plan::ladders_of(household, *spots, plan, today), events, today),
-                        unit_system_of(units));
+            solved_year(household, plan, plan::ladders_ahead(household, *spots, plan, events, log, today), unit_system_of(units));
         add_feeds(solved, household,
                   plan::feeding_year(household, climate, *spots, events, plan.plants, {.from = first}), first);
         if (wishes.accepted) {

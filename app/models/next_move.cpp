@@ -16,14 +16,11 @@ std::optional<NextMove> next_move(const plan::RoundParts& parts, home::PlantId p
     if (stay == year->stays.end()) {
         return std::nullopt;
     }
-    if (stay->from > today) {
-        return NextMove{&*stay, stay->from};
-    }
-    // That of this stay: next spring's, to the same spot, is another.
+    // That of this stay: next spring's, to the same spot, is another. Its hardening may end later than the nights ask for.
     const auto ladder = std::ranges::find_if(parts.ladders, [&](const plan::Ladder& of) {
         return of.plant == plant && of.to == stay->spot && of.planned <= stay->to;
     });
-    return NextMove{&*stay, ladder != parts.ladders.end() ? std::max(ladder->reached, today) : today};
+    return NextMove{&*stay, std::max({today, stay->from, ladder != parts.ladders.end() ? ladder->reached : today})};
 }
 
 } // namespace lathhouse::models

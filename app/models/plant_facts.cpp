@@ -8,6 +8,7 @@
 #include "app/words/growing_words.h"
 #include "app/words/kind_words.h"
 #include "app/words/measurement_words.h"
+#include "app/words/plan_words.h"
 #include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/home/spot_climate.h"
@@ -116,7 +117,10 @@ private:
         const auto next = next_move(parts, plant_.id, plant_.spot, look_.today);
         const auto* to = next ? household_.spot(next->stay->spot) : nullptr;
         if (to == nullptr) {
-            chip(tr("stays where it is"), -1, tr("for the year ahead, by the plan"));
+            const auto refused = std::ranges::find(parts.plan.refusals, plant_.id, &plan::Refusal::plant);
+            chip(tr("stays where it is"), -1,
+                 refused != parts.plan.refusals.end() ? upper_first(text(words::refusal(*refused, units_)))
+                                                      : tr("for the year ahead, by the plan"));
         } else {
             chip(next->on == look_.today ? tr("to %1 today").arg(text(to->name))
                                          : tr("to %1 %2").arg(text(to->name), words_.day_and_month(next->on)),

@@ -178,7 +178,7 @@ public:
 
     SowingSheet of_crop(int plants)
     {
-        say_amount(plants, tr("%1 (%2)").arg(percent(words_, plan_.seeds_rate), text(words::germination_basis(kind_))));
+        say_amount(plants, text(words::germination_basis(kind_)));
         add_dates();
         add_notes();
         return std::move(sheet_);

@@ -111,6 +111,7 @@ struct YearStay {
     std::string why;
     std::optional<Probability> risk_out;
     std::optional<Probability> risk_in;
+    std::string stays_in = {}; ///< In the longest stay of a plant that is not let out all year: why, in words.
 };
 
 /// A plan for one accepted risk: the stays of each plant, in the order of YearData::plants.

@@ -1,6 +1,7 @@
 #include "app/models/year_model.h"
 
 #include "app/models/risk_stops.h"
+#include "app/models/word_form.h"
 #include "app/models/year_note.h"
 
 #include <algorithm>
@@ -226,6 +227,9 @@ QString YearModel::plant_sentence(std::size_t plant) const
                             .arg(YearWords::chance(*stay.risk_out), YearWords::chance(*stay.risk_in));
         }
         sentences.append(sentence);
+        if (!stay.stays_in.empty()) {
+            sentences.append(upper_first(text(stay.stays_in)));
+        }
     }
     return sentences.join(QStringLiteral(". ")) + QLatin1Char('.');
 }

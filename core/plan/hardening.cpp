@@ -306,4 +306,14 @@ Ladder held_up_from(const Ladder& ladder, const home::Plant& plant, const home::
     return held;
 }
 
+std::vector<Ladder> ladders_ahead(const home::Household& household, const home::SpotClimate& climate, const YearPlan& plan,
+                                  std::span<const home::Event> events, const home::NightLog& forecasts, calendar::Date today)
+{
+    auto ladders = with_days_hardened(ladders_of(household, climate, plan, today), events, today);
+    for (auto& ladder : ladders) {
+        ladder = held_up_from(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), climate, forecasts, today);
+    }
+    return ladders;
+}
+
 } // namespace lathhouse::plan

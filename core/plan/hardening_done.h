@@ -29,4 +29,8 @@ std::vector<Ladder> ladders_behind(const home::Household& household, const home:
 Ladder held_up_from(const Ladder& ladder, const home::Plant& plant, const home::Spot& to,
                     const home::SpotClimate& climate, const home::NightLog& forecasts, calendar::Date today);
 
+/// The ladders of a plan with the days behind them, held up by the forecasts that are known.
+std::vector<Ladder> ladders_ahead(const home::Household& household, const home::SpotClimate& climate, const YearPlan& plan,
+                                  std::span<const home::Event> events, const home::NightLog& forecasts, calendar::Date today);
+
 } // namespace lathhouse::plan

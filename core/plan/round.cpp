@@ -3,6 +3,7 @@
 #include "core/calendar/date.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 #include <type_traits>
@@ -317,7 +318,7 @@ home::Event done_event(const Task& task, Date date, calendar::Instant now)
     if (const auto* feed = std::get_if<FeedingDue>(&task.matter)) {
         event.kind = feed->task == FeedingTask::Feed ? EventKind::Fed : EventKind::Leached;
         if (feed->nitrogen_ppm) {
-            event.details["ppm"] = std::to_string(static_cast<int>(*feed->nitrogen_ppm));
+            event.details["ppm"] = std::to_string(std::lround(*feed->nitrogen_ppm));
         }
     } else if (const auto* step = std::get_if<CourseStep>(&task.matter)) {
         event.kind = step->act == CourseAct::Treat      ? EventKind::Treated

@@ -60,11 +60,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
                            wishes_from(parts.pests, facts.accepted, today));
-    for (const auto& ladder :
-         with_days_hardened(ladders_of(household, spots, parts.plan, today), facts.events, today)) {
-        parts.ladders.push_back(held_up_from(ladder, *household.plant(ladder.plant), *household.spot(ladder.to), spots,
-                                             facts.log, today));
-    }
+    parts.ladders = ladders_ahead(household, spots, parts.plan, facts.events, facts.log, today);
     std::ranges::move(ladders_behind(household, spots, facts.events, today), std::back_inserter(parts.ladders));
     parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);
     parts.feeding = feeding_year(household, facts.climate, spots, facts.events, parts.plan.plants, {.from = today});

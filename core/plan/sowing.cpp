@@ -119,7 +119,7 @@ std::optional<SowingSeason> season_of(const SowingSearch& search, const SowingWi
     season.begins_by = first == search.first_day(method) ? std::set{SowingLimit::Today}
                                                          : search.limits(method, first - 1);
     season.damage_chance = climate.chance_after(first, kind.damaging_night());
-    season.usual_low = climate.usual_low(first);
+    season.usual_low = climate.usual_low(first + 1); // The first night out ends on the next morning.
     season.soil = climate.soil(first);
     season.needs_roof = !search.minds_rain() && search.is_wet(method, first);
     season.slow_sorts_at_risk = !search.slow_sort_holds(method, first, wishes.risk);

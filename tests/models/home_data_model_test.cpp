@@ -291,12 +291,12 @@ TEST_F(HomeDataModelTest, TellsHowMuchWasEnteredSinceTheLastBackupWhoeverMadeIt)
     {
         auto store = *journal::HouseholdStore::open(home());
         ASSERT_TRUE(store.record(std::span{&one, 1}));
-        EXPECT_TRUE(told().first.endsWith("One entry since."));
+        EXPECT_TRUE(told().first.endsWith("One thing was entered since."));
         const std::vector<home::Event> many(120, one);
         ASSERT_TRUE(store.record(std::span<const home::Event>{many}));
     }
-    EXPECT_TRUE(told().first.endsWith("121 entries since."));
-    EXPECT_EQ(told().second, "121 entries since the last backup.");
+    EXPECT_TRUE(told().first.endsWith("121 things were entered since."));
+    EXPECT_EQ(told().second, "121 things were entered since the last backup.");
 }
 
 TEST_F(HomeDataModelTest, ListsKeepTheRulesOfModels)

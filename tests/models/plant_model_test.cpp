@@ -69,6 +69,24 @@ TEST_F(PlantModelTest, VerdictIsThatOfTheCore)
     EXPECT_FALSE(model.chartSpoken().isEmpty());
 }
 
+/// A day without its year would be taken for that of this year.
+TEST(PlantModel, ADateFarAheadHasItsYear)
+{
+    const calendar::Date today{2027, 1, 10};
+    const auto facts = demonstration_facts(today);
+    ASSERT_TRUE(facts);
+    const TodayLook look{today, YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)), {{"Roofed balcony", 3}}};
+    PlantsModel plants(plants_in_memory(std::make_shared<MemoryHousehold>(*facts), demonstration_measurements(today)), look);
+    PlantModel model(plants);
+    plants.start();
+    wait_for(plants);
+    const auto fig = std::ranges::find(facts->as_told.plants, "Ficus benjamina", &home::Plant::kind);
+    ASSERT_NE(fig, facts->as_told.plants.end());
+    plants.openId(fig->id);
+    wait_for(model);
+    EXPECT_EQ(model.nextHead(), "Measure again on 12 April 2028.");
+}
+
 TEST_F(PlantModelTest, EveryMeasureCanBeChosen)
 {
     open(harmed());

@@ -180,6 +180,7 @@ TEST_F(Round, ATickSaysWhatWasDone)
     const auto fed = tick(FeedingDue{1, FeedingTask::Feed, kToday, kToday, 2, 100.0, {}});
     EXPECT_EQ(fed.kind, EventKind::Fed);
     EXPECT_EQ(fed.details.at("ppm"), "100");
+    EXPECT_EQ(tick(FeedingDue{1, FeedingTask::Feed, kToday, kToday, 2, 142.9, {}}).details.at("ppm"), "143") << "as the task said it";
     EXPECT_EQ(fed.details.at("task"), "key");
     EXPECT_EQ(tick(FeedingDue{1, FeedingTask::Leach, kToday, kToday, 10, {}, Litres::from_litres(2.0)}).kind, EventKind::Leached);
     const auto step = [&](CourseAct act) { return tick(CourseStep{kToday, kToday, 1, act, nullptr, PestState::Infested, 5}).kind; };

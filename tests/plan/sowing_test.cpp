@@ -60,6 +60,7 @@ TEST(Sowing, PlantsOutWhenNightsSoilAndRiskAllow)
         EXPECT_LE(nights.season(of.damaging_night()).after(day).fraction(), 0.1) << crop;
         // The first night out ends on the next morning.
         EXPECT_GT(nights.model().mean_low(calendar::DayOfYear::of(out + Days{1})), of.safe_night) << crop;
+        EXPECT_GT(plan.season->usual_low, of.safe_night) << crop;
         if (of.soil_least) {
             EXPECT_GE(plan.season->soil, *of.soil_least) << crop;
         }

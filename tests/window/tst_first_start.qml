@@ -109,6 +109,29 @@ Item {
             compare(household.written(), "Home: 2 spots, 3 plants");
         }
 
+        /// A sill has a window; a roofed balcony has an open side.
+        function test_whatIsMeasuredIsCalledWhatItIs() {
+            household.start.step = 1;
+            mouseClick(named("ready0"));
+            compare((named("measuredButton") as SheetButton).text, "Measured at the window");
+            mouseClick(named("ready5"));
+            compare(household.start.spots.kind, 2);
+            compare((named("measuredButton") as SheetButton).text, "Measured at its opening");
+            mouseClick(named("measuredButton"));
+            compare((named("glassWidth") as LabelledField).label, "Opening, width");
+            compare((named("glassHeight") as LabelledField).label, "Opening, height");
+        }
+
+        function test_inLargeTextTheHeadingIsInSightWithTheFirstField() {
+            Theme.textPercent = 200;
+            household.start.step = 1;
+            household.start.step = 0;
+            const body = named("startBody") as SheetScroll;
+            const field = named("placeFindField");
+            tryVerify(() => field.activeFocus && body.contentY < Theme.px(6) && field.mapToItem(body, 0, field.height).y <= body.height, 5000, "heading and field");
+            Theme.textPercent = 100;
+        }
+
         function test_mouseAloneMakesAHousehold() {
             mouseClick(named("latitudeField"));
             type("48.2");

@@ -115,8 +115,10 @@ Item {
             compare(household.isDone(1), false);
             const box = findChild(second, "tickTarget") as Item;
             verify(box.width >= 44 && box.height >= 44);
+            verify(!findChild(second, "tick").visible);
             mouseClick(box, box.width / 2, box.height / 2);
             compare(household.isDone(1), true);
+            tryVerify(() => findChild(row(1), "tick").visible);
             settle();
             mouseClick(named("undoButton"));
             settle();
@@ -275,6 +277,9 @@ Item {
             verify(!named("coldBand").visible);
             const line = named("forecastLine") as LogLine;
             verify(line.visible);
+            const calm = findChild(line, "calmChip") as Item;
+            const cloud = findChild(line, "cloudChip") as Item;
+            tryVerify(() => calm.mapToItem(line, 0, 0).y === cloud.mapToItem(line, 0, 0).y, 5000, "the two kinds of sky stand side by side");
             const field = findChild(line, "lowField") as SheetField;
             mouseClick(field);
             for (const letter of "62")
@@ -293,6 +298,19 @@ Item {
             verify(!line.visible);
             verify((named("tonightSaid") as Text).text.startsWith("Kept: a forecast of 6.2"));
             verify(household.tonight.why.includes("clear and calm"));
+            // What was typed wrongly is typed again.
+            const other = named("otherLowButton") as SheetButton;
+            tryVerify(() => other.visible);
+            other.clicked();
+            tryVerify(() => field.activeFocus);
+            verify(!other.visible);
+            for (const letter of "4,1")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.tonight, "working", false, 30000);
+            verify(!line.visible);
+            verify(other.visible);
+            verify(household.tonight.why.includes("4.1"), household.tonight.why);
         }
 
         function test_aButtonBesideTheTasksGoesToTheFieldForTonight() {

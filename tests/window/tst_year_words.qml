@@ -164,6 +164,23 @@ Item {
             }
         }
 
+        /// The words on either frost end before the date of the other, in a smaller window too.
+        function test_frostDatesDoNotStrikeEachOther_data() {
+            return [{ tag: "1280", less: 0 }, { tag: "1100", less: 180 }, { tag: "1024", less: 256 }];
+        }
+        function test_frostDatesDoNotStrikeEachOther(data: var) {
+            page.anchors.rightMargin = data.less;
+            const near = 16;
+            const apart = () => {
+                const last = label("last frost");
+                const first = label("first frost");
+                return last.visible && first.visible && last.x + last.width <= first.x + first.width + near && first.x >= last.x - near;
+            };
+            waitForRendering(named("bands"), 200);
+            tryVerify(apart, 5000);
+            page.anchors.rightMargin = 0;
+        }
+
         function test_barsMoveToANewPlan() {
             const first = bar(0);
             compare(first.moving, false);
