@@ -287,43 +287,43 @@ FocusScope {
             narrow: root.narrow
             onPressed: (shown, shift) => root.press(shown, shift)
             onOpened: shown => root.plants.open(shown)
-            onCarried: (shown, marked, x, y) => carried.to(shown, marked, shelves.mapFromItem(shelfLine, x, y))
-            onLetGo: carried.letGo()
+            onCarried: (shown, marked, x, y) => held.to(shown, marked, shelves.mapFromItem(shelfLine, x, y))
+            onLetGo: held.letGo()
         }
     }
     // What the pointer carries, and where it would stand.
     Hint {
-        id: carried
+        id: held
         objectName: "carried"
 
         property int shown: -1
         property int shelf: -1
 
         function to(shown: int, marked: bool, at: point): void {
-            if (carried.shown !== shown) {
+            if (held.shown !== shown) {
                 if (!marked)
                     root.plants.clearMarks(); // All that are marked go together, but none without the one that is held.
                 root.plants.current = shown;
-                carried.shown = shown;
+                held.shown = shown;
             }
             const line = shelves.itemAt(at.x, at.y + shelves.contentY) as ShelfLine;
-            carried.shelf = line === null || at.y < 0 || at.y > shelves.height ? -1 : line.shelf;
-            carried.x = Math.max(0, Math.min(root.width - carried.width, shelves.x + at.x + Theme.px(12)));
-            carried.y = Math.max(0, Math.min(root.height - carried.height, shelves.y + at.y + Theme.px(12)));
+            held.shelf = line === null || at.y < 0 || at.y > shelves.height ? -1 : line.shelf;
+            held.x = Math.max(0, Math.min(root.width - held.width, shelves.x + at.x + Theme.px(12)));
+            held.y = Math.max(0, Math.min(root.height - held.height, shelves.y + at.y + Theme.px(12)));
         }
         function letGo(): void {
-            const to = carried.shelf;
-            carried.shown = -1;
-            carried.shelf = -1;
+            const to = held.shelf;
+            held.shown = -1;
+            held.shelf = -1;
             if (to >= 0 && to < root.plants.spots.count)
                 root.plants.moveTo(to);
             root.focusList();
         }
 
-        visible: carried.shown >= 0
+        visible: held.shown >= 0
         z: 20
-        words: carried.shelf < 0 || carried.shelf >= root.plants.spots.count ? root.plants.target
-             : qsTr("%1 to %2").arg(root.plants.target).arg(root.plants.spots.at(carried.shelf, "name"))
+        words: held.shelf < 0 || held.shelf >= root.plants.spots.count ? root.plants.target
+             : qsTr("%1 to %2").arg(root.plants.target).arg(root.plants.spots.at(held.shelf, "name"))
     }
     // Files that are let go on a plant are its photographs.
     DropArea {

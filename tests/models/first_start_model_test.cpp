@@ -168,7 +168,7 @@ TEST_F(FirstStartModelTest, AFolderThatCannotBeMadeIsSaidAndNothingIsLost)
     blocked.next();
     blocked.next();
     wait_until_still(blocked);
-    EXPECT_TRUE(blocked.error().contains(QStringLiteral("cannot be made"))) << blocked.error().toStdString();
+    EXPECT_TRUE(blocked.error().contains(QStringLiteral("cannot be written"))) << blocked.error().toStdString();
     EXPECT_TRUE(blocked.place()->placed());
 }
 

@@ -118,6 +118,7 @@ TEST_F(StartSpoken, ThePlantsAreAskedInTheOrderOfReading)
     settle();
     EXPECT_TRUE(items_that_say_nothing(*window).isEmpty());
     EXPECT_EQ(stops(), head(2) + "EditableText: Common or botanical name\n"
+                               "Button: By group and evidence\n"
                                "List: Kinds that answer to it\n"
                                "Button: A kind of your own\n"
                                "Button: Lemon, 1, at nowhere yet.\n"
