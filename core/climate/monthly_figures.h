@@ -29,7 +29,7 @@ struct MonthlyFigures {
     /// Standard deviation of the daily mean within the month, averaged over the years.
     std::optional<Monthly<KelvinDelta>> mean_spread;
     Monthly<std::optional<Celsius>> lowest{};    ///< Lowest value of the month over the whole period.
-    Monthly<std::optional<double>> frost_days{}; ///< Mean number of days with a low below 0 C.
+    Monthly<std::optional<double>> frost_days{}; ///< Mean number of days with a low below 0 C; of 28.2425 in February.
     std::optional<int> years;                    ///< Years behind `lowest`.
     /// Step in which lows were read: 0.1 K, or 5/9 K where they are whole degrees Fahrenheit.
     KelvinDelta reading_step = KelvinDelta::from_kelvins(0.1);

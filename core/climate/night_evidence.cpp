@@ -1,3 +1,4 @@
+#include "core/calendar/month_length.h"
 #include "core/climate/night_model.h"
 #include "core/climate/normal.h"
 #include "core/climate/table_sizes.h"
@@ -82,7 +83,7 @@ void NightModel::use_frost_days(const Monthly<std::optional<double>>& frost_days
     const auto usable = [&frost_days](std::size_t m) {
         constexpr double kFromTheEnds = 0.4;
         return frost_days[m] && *frost_days[m] >= kFromTheEnds &&
-               *frost_days[m] <= static_cast<double>(length_of_month(m)) - kFromTheEnds;
+               *frost_days[m] <= calendar::kMeanDaysOfMonths[m] - kFromTheEnds;
     };
     Monthly<double> shift{};
     for (int sweep = 0; sweep < 6; ++sweep) {
@@ -99,7 +100,7 @@ void NightModel::use_frost_days(const Monthly<std::optional<double>>& frost_days
                 share += normal_below(base[d] + daily[d]) / length;
                 density += normal_density(base[d] + daily[d]) / length;
             }
-            const double step = (*frost_days[m] / length - share) / std::max(density, 0.002);
+            const double step = (*frost_days[m] / calendar::kMeanDaysOfMonths[m] - share) / std::max(density, 0.002);
             shift[m] += 0.8 * std::clamp(step, -0.3, 0.3);
         }
     }

@@ -1,6 +1,6 @@
 #include "core/climate/place_climate.h"
 
-#include "core/calendar/day_of_year.h"
+#include "core/calendar/month_length.h"
 #include "core/climate/date_error.h"
 #include "core/climate/normal.h"
 #include "core/climate/station_weights.h"
@@ -85,7 +85,7 @@ std::optional<Monthly<KelvinDelta>> spread_of(const std::vector<WeightedStation>
 std::optional<double> frost_days_at(const std::vector<WeightedStation>& stations, std::size_t month,
                                     Celsius low_here)
 {
-    const double days = calendar::days_in_month_of_leap_year(static_cast<int>(month) + 1);
+    const double days = calendar::kMeanDaysOfMonths[month];
     const auto place = mean_of(stations, [&](const Station& s) -> std::optional<double> {
         const auto& frost = s.monthly.frost_days[month];
         if (!frost || *frost < 0.4 || *frost > days - 0.4 || !s.monthly.mean_spread) {

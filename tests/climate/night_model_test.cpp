@@ -361,6 +361,12 @@ TEST(NightModel, FrostDaysAreMet)
         march += model.chance_on(day(3, d), celsius(-0.1)).fraction();
     }
     EXPECT_NEAR(march, 20.0, 0.5);
+    // February's are the mean of common years and leap years.
+    double february = 0.25 * model.chance_on(day(2, 29), celsius(-0.1)).fraction();
+    for (int d = 1; d <= 28; ++d) {
+        february += model.chance_on(day(2, d), celsius(-0.1)).fraction();
+    }
+    EXPECT_NEAR(february, 24.0, 0.25);
 }
 
 } // namespace
