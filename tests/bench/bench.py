@@ -36,6 +36,7 @@ ROOMS = [
     ("start", [], None),
     ("window", [], None),
     ("plants", [], None),
+    ("pauses", [], None),
 ]
 
 # What it is, room, measurement, reference, what the reference is called, and the bar of the project in words.
@@ -87,6 +88,11 @@ ROWS = [
     ("plants page, 5,000 plants: fast scroll", "plants", "fast_scroll_of_shelves", "yardstick", "yardstick", "16 ms"),
     ("plants page, 5,000 plants: scroll of the table", "plants", "scroll_of_table", "yardstick", "yardstick", "16 ms"),
     ("plants page, 5,000 plants: step", "plants", "arrow_step", "yardstick", "yardstick", "16 ms"),
+    # The longest that nobody could have done anything while the window did it.
+    *[("stands still: " + step, "pauses", "longest_pause/" + step, "yardstick", "yardstick", "100 ms")
+      for step in ("opens round", "opens plants", "opens seeds", "opens home", "opens year", "opens a plant", "opens the journal",
+                   "finds in the journal", "writes and reads all anew", "photos come in", "writes a backup", "restores a backup",
+                   "checks the household", "reads a record of 28 years", "shows the year of that record")],
 ]
 
 # What grows with what: name, room, pattern whose group is the size.
