@@ -36,7 +36,7 @@ Item {
 
         SheetButton {
             objectName: root.objectName + "Fewer"
-            width: Theme.px(28)
+            width: Theme.target(28)
             height: Theme.target(28)
             text: "−"
             Accessible.name: root.number > 1 ? qsTr("One %1 fewer").arg(root.words) : qsTr("Take %1 off the list").arg(root.words)
@@ -53,7 +53,7 @@ Item {
         }
         SheetButton {
             objectName: root.objectName + "More"
-            width: Theme.px(28)
+            width: Theme.target(28)
             height: Theme.target(28)
             text: "+"
             Accessible.name: qsTr("One more %1").arg(root.words)

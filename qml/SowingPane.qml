@@ -30,6 +30,8 @@ Column {
     }
     /// Where the next tray stands; -1: that is not said.
     property int traySpot: -1
+    /// Which cells of the trays were pressed, by head; remembered as long as the page is.
+    readonly property var cellsOfTrays: ({})
     /// What else may be said of a tray is asked once there is one.
     readonly property bool sowing: root.seeds.currentRow >= 0 && sown.text.trim() !== ""
 
@@ -288,6 +290,7 @@ Column {
             TrayRow {
                 width: root.width
                 page: root.seeds
+                cellsOfTrays: root.cellsOfTrays
             }
         }
     }

@@ -13,8 +13,13 @@ Item {
     required property bool last
     required property string sentence
     required property SeedsModel page
+    /// Which cells of the trays were pressed, by head.
+    required property var cellsOfTrays
 
-    implicitHeight: words.height + counts.height + Theme.px(20)
+    /// More than that are counted better than pressed.
+    readonly property int mostCells: 60
+
+    implicitHeight: counts.y + counts.height + Theme.px(14)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
 
@@ -48,9 +53,24 @@ Item {
             Accessible.ignored: true
         }
     }
+    Loader {
+        id: cells
+        active: root.seeds <= root.mostCells
+        y: words.y + words.height + Theme.px(6)
+        width: root.width
+        sourceComponent: TrayCells {
+            objectName: "trayCells"
+            width: root.width
+            head: root.head
+            emerged: root.emerged
+            seeds: root.seeds
+            remembered: root.cellsOfTrays
+            onCounted: more => root.page.count(root.index, more)
+        }
+    }
     Flow {
         id: counts
-        y: words.y + words.height + Theme.px(6)
+        y: cells.active ? cells.y + cells.height + Theme.px(8) : words.y + words.height + Theme.px(6)
         width: root.width
         spacing: Theme.px(8)
 

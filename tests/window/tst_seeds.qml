@@ -215,6 +215,32 @@ Item {
             verify(household.seeds.error.startsWith("Nothing was counted"));
         }
 
+        function test_cellsOfATrayArePressed() {
+            choose("Zinnia");
+            const cell = at => findChild(findChild(named("trays"), "trayCells"), "cell" + at);
+            compare(findChild(named("trays"), "trayCells").up.length, 12);
+            (named("sowingSheet") as Flickable).contentY = cell(6).mapToItem(named("sowingPane"), 0, 0).y - 100;
+            mouseClick(cell(6));
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 1);
+            verify(cell(6).isUp && !cell(0).isUp);
+            findChild(named("trays"), "trayCells").forceActiveFocus();
+            findChild(named("trays"), "trayCells").current = 6;
+            keyClick(Qt.Key_Right);
+            keyClick(Qt.Key_Space);
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 2);
+            verify(cell(6).isUp && cell(7).isUp);
+            mouseClick(cell(6));
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 1);
+            verify(!cell(6).isUp && cell(7).isUp);
+            // What is counted by other ways fills the first ones that are free.
+            household.seeds.count(0, 1);
+            settle();
+            verify(cell(0).isUp && cell(7).isUp && !cell(6).isUp);
+        }
+
         function test_whenNoMoreComesTheShareChanges() {
             choose("Zinnia");
             const row = household.seeds.currentRow;
