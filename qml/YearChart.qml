@@ -150,6 +150,8 @@ FocusScope {
                 pointer.swipes = -1; // It scrubs the dates.
             else if (pointer.swipes === 0 && !pointer.holding && Math.abs(y - pointer.pressedAt.y) > reach)
                 pointer.swipes = 1;
+            if (pointer.swipes === 0 && !pointer.holding)
+                return true; // It trembles; where it goes is not known yet.
             if (pointer.swipes !== 1)
                 return false;
             plants.moveBy(pointer.pressedAt.y - y);
