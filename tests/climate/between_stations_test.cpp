@@ -142,7 +142,21 @@ TEST(BasePeriods, AreTooFarApartToBlend)
     EXPECT_GT(offset->mean.kelvins(), 0.5);
 }
 
+TEST(BasePeriods, AreNotComparedByTooFewStations)
+{
+    const auto refused = base_offset(std::span{shipped()}.first(5), StationSource::WorldMonthly, StationSource::UsDaily);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NoStation);
+}
+
 // --- Dates carried from neighbours.
+
+TEST(CarriedDates, AreNotMeasuredWithoutNeighbours)
+{
+    const auto refused = leave_out_dates(std::span{shipped()}.first(1), Celsius::from_degrees(0.0));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NoStation);
+}
 
 TEST(CarriedDates, BeatTheModelAtStationsLeftOut)
 {

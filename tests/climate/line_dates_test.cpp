@@ -57,6 +57,18 @@ TEST(LineDates, AreTheStationsWhereOneStandsAtThePlace)
     EXPECT_NE(left_out.lines[0].last.dates.at(50.0), counted.last.dates.at(50.0));
 }
 
+TEST(LineDates, AtASpotAreThoseOfTheOpenAirsLine)
+{
+    const auto place = inland_place();
+    const std::array open_air{Celsius::from_degrees(-2.0)};
+    const auto there = dates_at_spot(place, kColdLine, {.mean = KelvinDelta::from_kelvins(2.0)});
+    ASSERT_EQ(there.lines.size(), 1U);
+    EXPECT_EQ(there.lines[0].last.dates, dates_of_lines(place, open_air).lines[0].last.dates);
+    EXPECT_FALSE(there.counted);
+    EXPECT_FALSE(there.moved);
+    EXPECT_NEAR(there.error_days, dates_of_lines(place, open_air).error_days, 1e-12);
+}
+
 TEST(NightsBetween, OfOneNightIsItsOwnChance)
 {
     const auto nights = PlaceNights::of(inland_place());

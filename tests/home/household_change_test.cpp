@@ -80,6 +80,20 @@ TEST(HouseholdChange, ASpotWhereAPlantIsPinnedForSomeNightsStays)
     EXPECT_TRUE(make({.words = "Removed", .spots_gone = {id}}, household));
 }
 
+TEST(HouseholdChange, ASpotWhereAPlantIsKeptStays)
+{
+    auto household = flat_in_march();
+    auto attic = household.spots.front();
+    attic.id = 0;
+    attic.name = "Attic";
+    ASSERT_TRUE(make({.words = "Added", .spots = {attic}}, household));
+    const auto id = household.spots.back().id;
+    household.plants.front().pinned_spot = id;
+    const auto refused = make({.words = "Removed", .spots_gone = {id}}, household);
+    ASSERT_FALSE(refused);
+    EXPECT_NE(refused.error().message.find("is kept at Attic"), std::string::npos) << refused.error().message;
+}
+
 TEST(HouseholdChange, ASpotWithAPlantStays)
 {
     auto household = flat_in_march();

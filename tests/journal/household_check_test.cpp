@@ -134,7 +134,9 @@ TEST_F(Checks, FindsWhatIsNotOursAndWhatIsLeftOver)
     put("photos/holiday.jpg", "x");
     put("photos/ab/.incoming-77-0", "x");
     put(".household.77.part", "x");
+    fs::create_symlink("/etc/passwd", home() / "photos" / "link.jpg");
     const auto all = found();
+    EXPECT_EQ(all.at("photos/link.jpg"), FindingKind::FileUnknown);
     EXPECT_EQ(all.at("letter.txt"), FindingKind::FileUnknown);
     EXPECT_EQ(all.at("photos/holiday.jpg"), FindingKind::FileUnknown);
     EXPECT_EQ(all.at("photos/ab/.incoming-77-0"), FindingKind::LeftOver);

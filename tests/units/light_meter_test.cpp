@@ -27,6 +27,8 @@ TEST(FluxOfLux, ByThePublishedFigureOfTheLight)
     EXPECT_NEAR(flux_of_lux(108000.0, LightSource::Daylight).micromoles(), 2000.0, 1e-9);
     EXPECT_NEAR(flux_of_lux(148000.0, LightSource::FluorescentTube).micromoles(), 2000.0, 1e-9);
     EXPECT_NEAR(flux_of_lux(164000.0, LightSource::HighPressureSodium).micromoles(), 2000.0, 1e-9);
+    // White diodes: 67, common practice, no source.
+    EXPECT_NEAR(flux_of_lux(134000.0, LightSource::WhiteLed).micromoles(), 2000.0, 1e-9);
     EXPECT_NEAR(flux_of_foot_candles(1000.0, LightSource::FluorescentTube).micromoles(), 10763.91 / 74.0, 0.01);
 }
 TEST(EvenLightOf, IsTheWayBack)
