@@ -1,6 +1,6 @@
 #include "core/photo/decoders.h"
+#include "core/photo/heif_handles.h"
 
-#include <libheif/heif.h>
 #include <png.h>
 #include <webp/decode.h>
 
@@ -30,14 +30,6 @@ struct PngImage : png_image {
     ~PngImage() { png_image_free(this); }
     Error error() const { return {ErrorCode::Malformed, Said{message}}; }
 };
-
-struct FreeHeif {
-    void operator()(heif_context* context) const { heif_context_free(context); }
-    void operator()(heif_image_handle* handle) const { heif_image_handle_release(handle); }
-    void operator()(heif_image* image) const { heif_image_release(image); }
-};
-using HeifContext = std::unique_ptr<heif_context, FreeHeif>;
-using HeifHandle = std::unique_ptr<heif_image_handle, FreeHeif>;
 
 Error error_of(const heif_error& error)
 {

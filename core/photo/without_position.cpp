@@ -2,13 +2,11 @@
 
 #include "core/photo/begins_with.h"
 #include "core/photo/decoders.h"
+#include "core/photo/heif_handles.h"
 #include "core/photo/segments.h"
-
-#include <libheif/heif.h>
 
 #include <algorithm>
 #include <array>
-#include <memory>
 #include <string_view>
 
 namespace lathhouse::photo {
@@ -163,11 +161,6 @@ Bytes plain_webp(ByteView old, ByteView exif)
     return file;
 }
 
-struct FreeHeif {
-    void operator()(heif_context* context) const { heif_context_free(context); }
-    void operator()(heif_image_handle* handle) const { heif_image_handle_release(handle); }
-};
-
 /// Every block that describes a picture of the file.
 struct Block {
     bool is_exif;
@@ -176,7 +169,7 @@ struct Block {
 
 std::optional<std::vector<Block>> blocks_of(ByteView file)
 {
-    const std::unique_ptr<heif_context, FreeHeif> context{heif_context_alloc()};
+    const HeifContext context{heif_context_alloc()};
     if (heif_context_read_from_memory_without_copy(context.get(), file.data(), file.size(), nullptr).code != heif_error_Ok) {
         return std::nullopt;
     }
@@ -189,7 +182,7 @@ std::optional<std::vector<Block>> blocks_of(ByteView file)
         if (heif_context_get_image_handle(context.get(), picture, &raw).code != heif_error_Ok) {
             return std::nullopt;
         }
-        const std::unique_ptr<heif_image_handle, FreeHeif> handle{raw};
+        const HeifHandle handle{raw};
         std::vector<heif_item_id> ids(
             static_cast<std::size_t>(heif_image_handle_get_number_of_metadata_blocks(raw, nullptr)));
         heif_image_handle_get_list_of_metadata_block_IDs(raw, nullptr, ids.data(), static_cast<int>(ids.size()));
