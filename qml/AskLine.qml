@@ -12,11 +12,12 @@ Item {
     readonly property bool dated: root.kind === AskModel.Dated || root.kind === AskModel.Past
     readonly property bool caution: root.kind === AskModel.Caution
     readonly property bool head: root.kind === AskModel.Head
-    readonly property real dayWidth: Theme.px(112)
+    /// A span of two dates has room in one line where the sheet is wide.
+    readonly property real dayWidth: Theme.px(root.width < Theme.px(640) ? 112 : 184)
     /// The day stands above its words where both have no room beside each other.
     readonly property bool stacked: root.dated && root.width < Theme.px(330)
 
-    implicitHeight: body.y + body.height
+    implicitHeight: Math.max(body.y + body.height, root.dated ? day.height : 0)
     Accessible.role: root.caution ? Accessible.AlertMessage : root.head ? Accessible.Heading : Accessible.StaticText
     Accessible.name: root.kind === AskModel.Past ? qsTr("%1, past").arg(root.sentence) : root.sentence
 

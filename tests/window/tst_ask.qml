@@ -34,6 +34,16 @@ Item {
             page.back();
         }
     }
+    Component {
+        id: span
+
+        AskLine {
+            kind: AskModel.Dated
+            words: "Into deeper shade outdoors"
+            date: "Wednesday 30 September to Tuesday 6 October"
+            sentence: words
+        }
+    }
     TestCase {
         name: "Ask"
         when: windowShown
@@ -229,6 +239,15 @@ Item {
             mouseClick(named(row.button));
             settle();
             compare(household.ask.what, row.what);
+        }
+
+        function test_aSpanOfDaysHasItsRoom() {
+            for (const width of [360, 900]) {
+                const line = createTemporaryObject(span, root, {
+                    width: width
+                }) as AskLine;
+                verify(line.implicitHeight >= line.childrenRect.height, width);
+            }
         }
 
         function test_narrowWindowsHaveTheAnswerBelow() {
