@@ -133,7 +133,7 @@ KeptMessages::~KeptMessages()
 SelfEndingWindow::SelfEndingWindow(QQuickWindow& window, const WindowOptions& options, WindowModels models,
                                    const qint64& first_frame)
     : window_(window), options_(options), models_(models), first_frame_(first_frame),
-      seen_{options.self_test ? Album::of_environment() : Album{}, {}, {}}, pages_{QString::fromStdString(options.page)}
+      seen_{options.self_test ? Album::of_environment() : Album{}, {}}, pages_{QString::fromStdString(options.page)}
 {
     auto* wait = new QTimer(&window_);
     QObject::connect(wait, &QTimer::timeout, &window_, [this, wait] {
@@ -279,6 +279,7 @@ void SelfEndingWindow::print_answer()
     answer["forms"] = form_;
     answer["nameless"] = json_lines(seen_.nameless);
     answer["first_frame_ms"] = first_frame_;
+    answer["over"] = json_lines(seen_.over);
     answer["small"] = json_lines(seen_.small);
     answer["memory_mb"] = resident_megabytes();
     std::cout << answer.dump() << '\n';

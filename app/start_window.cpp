@@ -48,6 +48,7 @@ void print_test(const WindowLook& look, const QStringList& warnings, int steps)
     answer["cut"] = json_lines(look.cut);
     answer["nameless"] = json_lines(look.nameless);
     answer["pages"] = {"start"};
+    answer["over"] = json_lines(look.over);
     answer["small"] = json_lines(look.small);
     answer["steps"] = steps;
     answer["warnings"] = json_lines(warnings);
@@ -69,7 +70,7 @@ StartAnswer run_start_window(const StartOptions& options)
         options.fill(start);
     }
     QStringList warnings;
-    WindowLook seen{options.self_test ? Album::of_environment() : Album{}, {}, {}};
+    WindowLook seen{options.self_test ? Album::of_environment() : Album{}, {}};
     const QSize usual{options.width, options.height};
     const QSize size = options.self_test || options.picture ? size_of_environment().value_or(usual) : within_screen(usual);
     tell_spoken_roles();

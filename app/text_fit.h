@@ -11,4 +11,7 @@ namespace lathhouse {
 /// "plantName" is passed over.
 QStringList texts_that_do_not_fit(const QQuickWindow& window);
 
+/// Pairs of texts of the window, as they stand on screen now, of which one is drawn over the other on the same ground.
+QStringList texts_over_each_other(const QQuickWindow& window);
+
 } // namespace lathhouse

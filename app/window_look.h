@@ -17,7 +17,8 @@ namespace lathhouse {
 struct WindowLook {
     Album album;
     QStringList cut;      ///< Texts without room.
-    QStringList nameless; ///< Items without a name or role.
+    QStringList over = {}; ///< Texts one over the other.
+    QStringList nameless = {}; ///< Items without a name or role.
     QStringList small = {}; ///< What is pressed and too small for the pointer, or for a finger where fingers are in use.
 
     /// Adds what is shown now; its picture goes into the album by that name.

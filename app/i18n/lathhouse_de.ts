@@ -6745,6 +6745,21 @@
     </message>
 </context>
 <context>
+    <name>TrayCells</name>
+    <message>
+        <source>Cells of %1</source>
+        <translation>Zellen von %1</translation>
+    </message>
+    <message>
+        <source>Cell %1 of %2, up</source>
+        <translation>Zelle %1 von %2, aufgegangen</translation>
+    </message>
+    <message>
+        <source>Cell %1 of %2, nothing up</source>
+        <translation>Zelle %1 von %2, nichts aufgegangen</translation>
+    </message>
+</context>
+<context>
     <name>TrayRow</name>
     <message>
         <source>One fewer in %1</source>

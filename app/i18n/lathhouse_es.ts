@@ -6745,6 +6745,21 @@
     </message>
 </context>
 <context>
+    <name>TrayCells</name>
+    <message>
+        <source>Cells of %1</source>
+        <translation>Celdas de %1</translation>
+    </message>
+    <message>
+        <source>Cell %1 of %2, up</source>
+        <translation>Celda %1 de %2, nacida</translation>
+    </message>
+    <message>
+        <source>Cell %1 of %2, nothing up</source>
+        <translation>Celda %1 de %2, nada nacido</translation>
+    </message>
+</context>
+<context>
     <name>TrayRow</name>
     <message>
         <source>One fewer in %1</source>

@@ -4,7 +4,7 @@
 pictures.py PROGRAM CONTACT_SHEET FOLDER [--only VARIANT] [--write DOCS]: the self-test of the window opens every page,
 section and form of the demonstration household, and the first start; each is kept as FOLDER/VARIANT/NAME.png, and all
 of a variant on one sheet, FOLDER/pages-VARIANT.png. With --write the sheets go to the folder DOCS as well
-(docs/pictures). Fails where a page says a warning, has an item without a name or one too small to be pressed, a text without room, or is missing.
+(docs/pictures). Fails where a page says a warning, has an item without a name or one too small to be pressed, a text without room or over another, or is missing.
 """
 
 import json
@@ -63,6 +63,8 @@ def variant(program, sheet_maker, folder, name):
                    env={**os.environ, "QT_QPA_PLATFORM": "offscreen"}, stdin=subprocess.DEVNULL)
     cut = sorted({text for answer in answers for text in answer["cut"]})
     assert not cut, f"{name}: texts without room: {cut}"
+    over = sorted({text for answer in answers for text in answer["over"]})
+    assert not over, f"{name}: texts over each other: {over}"
     print(f"{name}: {len(files)} pictures", flush=True)
     return sheet
 
