@@ -36,7 +36,9 @@ Grid {
     Text {
         textFormat: Text.PlainText
         visible: !root.low
+        width: root.width
         text: root.words
+        wrapMode: Text.WordWrap
         color: Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize

@@ -14,6 +14,8 @@ Item {
     required property real room
     /// Whom it happened to stands above what it was, where there is no width for both.
     readonly property bool stacked: root.narrow || Theme.wideText
+    /// Wide enough for every date that was shown so far: months have names of many lengths.
+    property real dateWidth: Theme.px(120)
 
     implicitHeight: Math.max(root.room, head.height + Theme.px(240))
 
@@ -128,7 +130,7 @@ Item {
             required property string who
             required property string what
             required property string sentence
-            readonly property real first: Theme.px(150) // "27. September 2026" is the longest of the window's languages.
+            readonly property real first: root.dateWidth
             readonly property real second: root.stacked ? 0 : Theme.px(220)
 
             width: list.width - 12
@@ -149,6 +151,7 @@ Item {
                 width: row.first
                 text: row.date
                 strong: true
+                onImplicitWidthChanged: root.dateWidth = Math.max(root.dateWidth, Math.ceil(implicitWidth) + 1)
             }
             Words {
                 id: whom

@@ -342,7 +342,10 @@ FocusScope {
                 text: qsTr("What happened")
             }
             Column {
+                id: history
                 objectName: "history"
+                /// Wide enough for every date that was shown so far: months have names of many lengths.
+                property real dateWidth: Theme.px(100)
                 width: parent.width
 
                 Repeater {
@@ -362,10 +365,11 @@ FocusScope {
 
                         TableCell {
                             id: lineDate
-                            width: Theme.px(Theme.wideText ? 150 : 120)
+                            width: history.dateWidth
                             height: parent.height
                             text: line.date
                             strong: true
+                            onImplicitWidthChanged: history.dateWidth = Math.max(history.dateWidth, Math.ceil(implicitWidth) + 1)
                         }
                         Words {
                             id: whatText
