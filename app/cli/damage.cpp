@@ -60,13 +60,13 @@ std::pair<Json, std::vector<std::string>> care_of(const std::set<std::string>& c
     return {std::move(care), std::move(keys)};
 }
 
-struct Said {
+struct ToldCourse {
     Json json;
     std::string text;
     std::vector<std::string> keys;
 };
 
-Said say(const plan::DamageCourse& course, const std::string& head, const Globals& globals)
+ToldCourse say(const plan::DamageCourse& course, const std::string& head, const Globals& globals)
 {
     const auto& table = plan::DamageTable::built_in();
     std::ostringstream text;
@@ -150,7 +150,7 @@ Answer list_of_signs()
     return {{{"symptoms", signs}}, std::move(text).str(), {}};
 }
 
-Answer finish(std::vector<Said> said)
+Answer finish(std::vector<ToldCourse> said)
 {
     Json courses = Json::array();
     std::string text;
@@ -183,7 +183,7 @@ Result<Answer> logged(const Globals& globals, const std::string& id_or_name)
     if (!events) {
         return events.error();
     }
-    std::vector<Said> said;
+    std::vector<ToldCourse> said;
     for (const auto& course : plan::damage_courses(home->as_told, *events)) {
         said.push_back(say(course,
                            plant->name + ", hit on " + words::full_day(course.what.happened) + ":\n", globals));
