@@ -138,7 +138,7 @@ FocusScope {
     RiskSlider {
         id: risk
         objectName: "riskSlider"
-        x: root.narrow ? Math.max(Theme.px(142), riskWords.x + riskWords.width + Theme.px(6)) : Theme.px(root.wide ? 470 : 430)
+        x: root.narrow ? Math.max(Theme.px(142), root.side + riskWords.width + Theme.px(6)) : Theme.px(root.wide ? 470 : 430)
         y: Theme.px(root.narrow && !root.low ? 48 : 7)
         // In a low window it stands in one line with the buttons.
         width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Math.min(implicitWidth, printButton.x - Theme.px(12) - x)

@@ -23,6 +23,18 @@ void SheetChart::setScheme(const QString& scheme)
     }
 }
 
+void SheetChart::itemChange(ItemChange change, const ItemChangeData& value)
+{
+    QQuickPaintedItem::itemChange(change, value);
+    if (change == ItemVisibleHasChanged && value.boolValue) {
+        setFlag(ItemHasContents);
+        update();
+    } else if (change == ItemVisibleHasChanged) {
+        update(); // What has no contents is let go only where something of it is due.
+        setFlag(ItemHasContents, false);
+    }
+}
+
 void SheetChart::paint(QPainter* painter)
 {
     if (theme_) {

@@ -31,6 +31,8 @@ signals:
     void themeChanged();
 
 protected:
+    /// What is not seen gives its picture back, of which Qt keeps two, and is painted anew once it is seen.
+    void itemChange(ItemChange change, const ItemChangeData& value) override;
     virtual void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const = 0;
     /// For the setters of what is drawn: whether it is another value now.
     template <class Value>
