@@ -1,5 +1,6 @@
 #include "core/climate/daily_records.h"
 
+#include "core/base/csv.h"
 #include "core/calendar/month_length.h"
 #include "core/climate/daily_lines.h"
 #include "core/climate/fixed_width_line.h"
@@ -107,6 +108,7 @@ void DailyRecord::restart(std::string_view station)
 struct DailyFile::Mapping {
     boost::interprocess::file_mapping file;
     boost::interprocess::mapped_region region;
+    std::string rows; ///< The comma-separated forms whole: from a mapping that shrinks under them one would not come back.
 };
 
 Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
@@ -159,18 +161,30 @@ Result<DailyFile> DailyFile::open(const std::filesystem::path& path)
             if (std::ranges::find(fields, "TMIN") == fields.end()) {
                 return Error{ErrorCode::Malformed, said("%1 has no column TMIN; lows are needed", file.name_)};
             }
-            file.form_ = Form::RowPerDay;
-            return file;
+            return read_rows(std::move(file), Form::RowPerDay, path);
         }
         const bool named = fields[0] == "ID";
         if (fields.size() >= 4 && (named || (fields[1].size() == 8 && digits(fields[1].data(), 8) > 0))) {
-            file.form_ = Form::RowPerElement;
-            return file;
+            return read_rows(std::move(file), Form::RowPerElement, path);
         }
     }
     return Error{ErrorCode::Malformed, said("%1, line 1: this is no daily record; give GHCN-Daily's fixed-width lines "
                                             "or one of its comma-separated forms",
                                             file.name_)};
+}
+
+Result<DailyFile> DailyFile::read_rows(DailyFile file, Form form, const std::filesystem::path& path)
+{
+    auto text = read_text_file(path);
+    if (!text) {
+        return text.error();
+    }
+    auto rows = std::make_shared<Mapping>();
+    rows->rows = std::move(*text);
+    file.text_ = rows->rows;
+    file.mapping_ = std::move(rows);
+    file.form_ = form;
+    return file;
 }
 
 Error DailyFile::bad_line(const char* at, const Said& what) const

@@ -107,8 +107,8 @@ public:
     /// A run of whole stations.
     using Piece = std::string_view;
 
-    /// Errors: NotFound, Unreadable (a folder too), Malformed (empty; the first line is no record). Reads no
-    /// more than the first lines.
+    /// Errors: NotFound, Unreadable (a folder too), Malformed (empty; the first line is no record). Of fixed-width
+    /// lines it reads the first alone; the forms with rows are held in memory from here on.
     static Result<DailyFile> open(const std::filesystem::path& file);
 
     Form form() const { return form_; }
@@ -130,6 +130,7 @@ public:
 private:
     struct Mapping;
     DailyFile() = default;
+    static Result<DailyFile> read_rows(DailyFile file, Form form, const std::filesystem::path& path);
     std::shared_ptr<const Mapping> mapping_;
     std::string_view text_;
     std::string name_;

@@ -208,6 +208,29 @@ TEST_F(DailyFileTest, FileCutWhileItIsOpenIsUnreadable)
     EXPECT_THAT(read.error().message, HasSubstr("changed"));
 }
 
+TEST_F(DailyFileTest, RowsOfAFileThatIsCutMeanwhileAreReadAsTheyWere)
+{
+    std::string rows = "STATION,DATE,TMIN\n";
+    for (int year = 1900; year < 2000; ++year) {
+        for (int month = 1; month <= 12; ++month) {
+            const auto two = (month < 10 ? "-0" : "-") + std::to_string(month);
+            rows += "USC00000001," + std::to_string(year) + two + "-01,-12\n";
+        }
+    }
+    const auto path = write(rows);
+    const auto file = DailyFile::open(path);
+    ASSERT_TRUE(file) << file.error().message;
+    std::filesystem::resize_file(path, 10);
+    int months = 0;
+    const auto read = file->for_each_station([&](const DailyRecord& record) {
+        for (int month = 0; month < 1200; ++month) {
+            months += record.month(1900 + month / 12, month % 12 + 1)->low[0].tenths() == -12 ? 1 : 0;
+        }
+    });
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(months, 1200);
+}
+
 TEST_F(DailyFileTest, DaysThatTheMonthLacksAreRefused)
 {
     const std::vector<std::string> fields(29, "    1   ");
