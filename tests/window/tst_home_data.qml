@@ -178,6 +178,12 @@ Item {
             fill("backupField", household.folder + "/two");
             keyClick(Qt.Key_Return);
             tryVerify(() => named("yesButton1").activeFocus);
+            keyClick(Qt.Key_Escape); // As "Do not write it".
+            verify(!named("question1").visible);
+            verify(!household.exists("two.zip"));
+            named("backupField").forceActiveFocus();
+            keyClick(Qt.Key_Return);
+            tryVerify(() => named("yesButton1").activeFocus);
             keyClick(Qt.Key_Return);
             settle();
             verify(household.exists("two.zip"));
