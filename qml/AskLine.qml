@@ -28,6 +28,7 @@ Item {
     }
     Words {
         id: day
+        objectName: "askDay"
         visible: root.dated
         width: root.stacked ? root.width : root.dayWidth
         text: root.kind === AskModel.Past ? qsTr("%1, past").arg(root.date) : root.date

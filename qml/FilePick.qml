@@ -11,6 +11,7 @@ Item {
     readonly property bool saves: root.asker.kind === PathField.Save
 
     Component.onCompleted: {
+        keys.remember();
         if (root.folders) {
             folder.open();
         } else {
@@ -26,6 +27,10 @@ Item {
         active: root.saves
         sourceComponent: DialogReturn {}
     }
+    DialogKeys {
+        id: keys
+        open: file.visible || folder.visible
+    }
     FileDialog {
         id: file
         title: root.asker.label
@@ -33,7 +38,7 @@ Item {
         acceptLabel: root.saves ? qsTr("Take this name") : qsTr("Open")
         // Qt's own dialog may tell no name; what stood in the field is better than nothing.
         onAccepted: if (String(file.selectedFile) !== "")
-            root.asker.picked(file.selectedFile)
+            root.asker.picked(keys.fileOf(file.selectedFile))
     }
     FolderDialog {
         id: folder

@@ -29,6 +29,10 @@ Column {
         border.color: Theme.edge
         Accessible.role: Accessible.AlertMessage
         Accessible.name: root.keeping.leavesWords
+        Keys.onEscapePressed: {
+            root.answered();
+            root.keeping.answer(false);
+        }
 
         Column {
             id: question

@@ -135,6 +135,26 @@ Item {
             text: root.people.line
             strong: root.people.harms.count > 0
         }
+        Item {
+            objectName: "lilyCaution"
+            visible: root.people.lilies !== ""
+            width: parent.width
+            height: lilies.height
+            Accessible.role: Accessible.AlertMessage
+            Accessible.name: root.people.lilies
+
+            Lozenge {
+                y: Theme.px(5)
+            }
+            Words {
+                id: lilies
+                x: Theme.px(19)
+                width: parent.width - x
+                text: root.people.lilies
+                color: Theme.caution
+                Accessible.ignored: true
+            }
+        }
         Repeater {
             model: root.people.harms
 

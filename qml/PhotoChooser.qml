@@ -9,6 +9,10 @@ Item {
     required property PhotoImportModel coming
     required property int plant
 
+    DialogKeys {
+        id: keys
+        open: dialog.visible
+    }
     FileDialog {
         id: dialog
         title: qsTr("Add photographs")
@@ -16,5 +20,8 @@ Item {
         nameFilters: [qsTr("Photographs (*.jpg *.jpeg *.png *.webp *.heic *.heif *.JPG *.JPEG *.PNG *.HEIC)"), qsTr("All files (*)")]
         onAccepted: root.coming.add(dialog.selectedFiles, root.plant)
     }
-    Component.onCompleted: dialog.open()
+    Component.onCompleted: {
+        keys.remember();
+        dialog.open();
+    }
 }

@@ -14,12 +14,17 @@ Item {
     readonly property bool drawing: root.page === "card"
 
     Component.onCompleted: {
+        keys.remember();
         dialog.currentFolder = root.printer.suggestedFolder();
         dialog.selectedFile = root.printer.suggestedFile(root.page, root.plantName);
         dialog.open();
     }
 
     DialogReturn {}
+    DialogKeys {
+        id: keys
+        open: dialog.visible
+    }
     FileDialog {
         id: dialog
         fileMode: FileDialog.SaveFile
@@ -27,6 +32,6 @@ Item {
         title: root.drawing ? qsTr("Keep the card as") : qsTr("Keep the sheet as")
         acceptLabel: qsTr("Keep it")
         nameFilters: root.drawing ? [qsTr("Drawings (*.svg)")] : [qsTr("PDF (*.pdf)")]
-        onAccepted: root.printer.print(root.page, root.plant, dialog.selectedFile)
+        onAccepted: root.printer.print(root.page, root.plant, keys.fileOf(dialog.selectedFile))
     }
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/models/year_words.h"
+
 #include <QString>
 
 #include <optional>
@@ -18,6 +20,12 @@ inline std::optional<int> typed_days_ago(const QString& typed)
     bool whole = false;
     const int days = typed.toInt(&whole);
     return whole && days >= 0 && days <= kLongestDaysAgo ? std::optional{days} : std::nullopt;
+}
+
+/// A day that was, with its year where that is another than today's.
+inline QString past_date(calendar::Date date, calendar::Date today, const YearWords& words)
+{
+    return date.year() == today.year() ? words.long_date(date) : words.long_date_with_year(date);
 }
 
 } // namespace lathhouse::models

@@ -146,11 +146,15 @@ QString FirstStartModel::plantsWords() const
 
 QString FirstStartModel::leaveWords() const
 {
+    if (step_ == 0 && place_.placed()) {
+        return {};
+    }
     if (step_ == 0) {
         return place_.guess().isEmpty() ? tr("This computer’s clock tells no place, so the year needs one.")
                                         : tr("The year is then that of %1, by this computer’s clock, until you change it.").arg(place_.guess());
     }
-    return step_ == 1 ? tr("Spots can be added later under Home. Plants then stand nowhere yet.")
+    return step_ == 1 ? spots_.drafts().empty() ? tr("Spots can be added later under Home. Plants then stand nowhere yet.")
+                                                : tr("Spots can be added later under Home.")
                       : tr("Plants can be added later under Plants.");
 }
 

@@ -43,6 +43,7 @@ public:
         if (!climate_.elevation_given) {
             shown_.position += tr(" (height of towns near; your own is not known)");
         }
+        shown_.usual_lows = climate_.monthly.low;
         add_map();
         add_figures();
         for (const auto& warning : climate_.warnings) {

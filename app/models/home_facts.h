@@ -82,6 +82,7 @@ struct HomeFacts {
     QString warning; ///< May be empty.
     std::vector<SpotLight> light;
     std::vector<OffsetCourse> offsets; ///< Of the spots outdoors.
+    std::optional<climate::Monthly<Celsius>> usual_lows; ///< In the open.
     std::vector<SheetRows::Row> forecasts; ///< As HomeModel's `forecasts`.
 };
 

@@ -204,7 +204,7 @@ void HomeModel::read()
 
 QString HomeModel::dateAgo(int days) const
 {
-    return days < 0 || days > kLongestDaysAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+    return days < 0 || days > kLongestDaysAgo ? QString{} : past_date(look_.today - calendar::Days{days}, look_.today, look_.words);
 }
 
 bool HomeModel::logNight(const QString& low, int sky, int days_ago)
@@ -223,7 +223,15 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
         fail_with(typed.trouble);
         return false;
     }
-    const home::Reading reading{offset()->spot, look_.today - calendar::Days{days_ago}, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
+    const auto night = look_.today - calendar::Days{days_ago};
+    if (facts_.usual_lows) {
+        const auto usual = (*facts_.usual_lows)[static_cast<std::size_t>(calendar::DayOfYear::of(night).month() - 1)];
+        if (const QString slip = slip_of_low(*typed.value, usual, look_.words); !slip.isEmpty()) {
+            fail_with(slip);
+            return false;
+        }
+    }
+    const home::Reading reading{offset()->spot, night, *typed.value, {}, weather_of_chip(sky), {}, now(), {}};
     work<void>(
         [log = door_.log, reading] { return log(reading); },
         [this, reading, spot = offset()->name](const Result<void>& kept) {

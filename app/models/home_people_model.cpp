@@ -55,6 +55,7 @@ struct HomePeopleModel::People {
     std::vector<SheetRows::Row> harm_rows;
     QString line;
     QString marked;
+    QString lilies;
 };
 
 QString HomePeopleModel::kindWord(int kind)
@@ -154,6 +155,7 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
                                     tr("%1 at %2, within reach of %3. %4. %5 %6")
                                         .arg(text(plant.name), text(spot->name), whom, hazard, rest, cautions.join(QLatin1Char(' ')))});
     }
+    people.lilies = lilies_of(people, facts.as_told);
     const auto count = people.harm_rows.size();
     people.line = people.members.empty() && marked.isEmpty()
                       ? tr("Nobody is listed, and no spot is marked as within reach.")
@@ -161,6 +163,28 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
                   : count == 1 ? tr("One plant that can hurt stands within reach.")
                                : tr("%1 plants that can hurt stand within reach.").arg(count);
     return people;
+}
+
+QString HomePeopleModel::lilies_of(const People& people, const home::Household& household)
+{
+    if (std::ranges::none_of(people.members, [](const auto& of) { return of.kind == home::MemberKind::Cat; })) {
+        return {};
+    }
+    const auto is_told = [&](const QString& name) {
+        return std::ranges::any_of(people.harm_rows, [&](const auto& row) { return row.front().toString() == name; });
+    };
+    QStringList names;
+    QString caution;
+    for (const auto& plant : household.plants) {
+        const auto* kind = kind_of(plant);
+        const auto cautions = kind != nullptr ? plan::cautions_for_plant(*kind) : std::vector<const plan::Caution*>{};
+        const auto lily = std::ranges::find(cautions, plan::CautionTopic::TrueLily, &plan::Caution::topic);
+        if (lily != cautions.end() && !is_told(text(plant.name))) {
+            names.append(text(plant.name));
+            caution = text(words::table_text((*lily)->text));
+        }
+    }
+    return names.isEmpty() ? QString{} : tr("A cat is on the list: %1 can kill it, wherever the plant stands. %2").arg(listed(names), caution);
 }
 
 void HomePeopleModel::read()
@@ -179,6 +203,7 @@ void HomePeopleModel::read()
             next_id_ = std::max(next_id_, made->next_id);
             line_ = made->line;
             marked_ = made->marked;
+            lilies_ = made->lilies;
             spots_.show(std::move(made->spot_rows));
             members_.show(std::move(made->member_rows));
             harms_.show(std::move(made->harm_rows));

@@ -28,6 +28,8 @@ class HomePeopleModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString line READ line NOTIFY peopleChanged)
     /// Spots that are marked as within reach and that nobody listed reaches; may be empty.
     Q_PROPERTY(QString marked READ marked NOTIFY peopleChanged)
+    /// Where a cat is listed: the lilies that kill cats and stand out of reach, with the caution; may be empty.
+    Q_PROPERTY(QString lilies READ lilies NOTIFY peopleChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY undoChanged)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY undoChanged)
 
@@ -39,6 +41,7 @@ public:
     SheetRows* harms() { return &harms_; }
     QString line() const { return line_; }
     QString marked() const { return marked_; }
+    QString lilies() const { return lilies_; }
     bool canUndo() const { return !done_.empty(); }
     bool canRedo() const { return !undone_.empty(); }
 
@@ -68,6 +71,7 @@ private:
         QString words;
     };
     static People people_of(const plan::HouseholdFacts& facts, const TodayLook& look);
+    static QString lilies_of(const People& people, const home::Household& household);
     const home::Member* member(int row) const;
     QString called(const home::Member& member) const;
     std::string note_of(const home::Member& member) const;
@@ -81,6 +85,7 @@ private:
     int next_id_ = 1;
     QString line_;
     QString marked_;
+    QString lilies_;
     std::vector<Done> done_;
     std::vector<Done> undone_;
     SheetRows members_;

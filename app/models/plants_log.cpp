@@ -44,7 +44,7 @@ QString PlantsModel::target() const
 
 QString PlantsModel::dateAgo(int days) const
 {
-    return days < 0 || days > kLongestDaysAgo ? QString{} : look_.words.long_date(look_.today - calendar::Days{days});
+    return days < 0 || days > kLongestDaysAgo ? QString{} : past_date(look_.today - calendar::Days{days}, look_.today, look_.words);
 }
 
 bool PlantsModel::log(int what, const QString& number, int measure, const QString& note, int days_ago)

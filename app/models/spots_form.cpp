@@ -159,7 +159,7 @@ void SpotsForm::setKind(int kind)
     draft()->kind = static_cast<home::SpotKind>(kind);
     // Behind a window or under a roof the side always counts.
     if (draft()->facing < 0 && draft()->kind != home::SpotKind::Open && draft()->kind != home::SpotKind::Glazed) {
-        draft()->facing = kSouth;
+        draft()->facing = noon_side();
     }
     changed();
 }
@@ -379,6 +379,11 @@ QString SpotsForm::free_name(const QString& wished) const
     return name;
 }
 
+int SpotsForm::noon_side() const
+{
+    return year_ != nullptr && year_->latitude().degrees() < 0.0 ? kNorth : kSouth;
+}
+
 void SpotsForm::addReady(int row)
 {
     if (row < 0 || row >= static_cast<int>(kReadySpots.size())) {
@@ -388,7 +393,7 @@ void SpotsForm::addReady(int row)
     SpotDraft added{.number = next_number_++,
                     .name = free_name(tr(chosen.name)),
                     .kind = chosen.kind,
-                    .facing = chosen.facing,
+                    .facing = chosen.facing == kToTheNoonSun ? noon_side() : chosen.facing,
                     .pots = QString::number(chosen.pots),
                     .winter = {},
                     .summer = {},

@@ -168,6 +168,8 @@ private:
     double length_step() const;
     QString words_of(const SpotDraft& draft) const;
     QString free_name(const QString& wished) const;
+    /// The side on which the sun stands at noon for most of the year; the south where the place is not known.
+    int noon_side() const;
 
     YearWords words_;
     std::vector<SpotDraft> drafts_;

@@ -74,6 +74,13 @@ bool TonightModel::keepForecast(const QString& low, int sky)
         fail_with(typed.trouble);
         return false;
     }
+    if (const auto& nights = facts_.ten.nights; !nights.empty()) {
+        // The last of the ten is by the season, or by a forecast that is not typed here.
+        if (const QString slip = slip_of_low(*typed.value, nights.back().low50, look_.words); !slip.isEmpty()) {
+            fail_with(slip);
+            return false;
+        }
+    }
     const home::KeptForecast forecast{look_.today, look_.today + calendar::Days{1}, *typed.value,
                                       weather_of_chip(sky), std::nullopt, now()};
     keep([forecast] { return Result<std::vector<home::KeptForecast>>{std::vector{forecast}}; },

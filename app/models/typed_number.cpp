@@ -59,6 +59,19 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
     return {value, {}};
 }
 
+QString slip_of_low(Celsius low, Celsius usual, const YearWords& words)
+{
+    constexpr double kFurthestFromUsual = 40.0;
+    const auto is_far = [&](Celsius from) { return std::abs(from.degrees() - usual.degrees()) > kFurthestFromUsual; };
+    if (!is_far(low)) {
+        return {};
+    }
+    const auto tenth = words.fahrenheit() ? Celsius::from_fahrenheit(low.fahrenheit() / 10.0) : Celsius::from_degrees(low.degrees() / 10.0);
+    return is_far(tenth) ? tr("Such a night usually has %1 here; %2 cannot be right.").arg(words.temperature(usual), words.temperature(low))
+                         : tr("Such a night usually has %1 here. Instead of %2, did you mean %3?")
+                               .arg(words.temperature(usual), words.temperature(low), words.temperature(tenth));
+}
+
 std::optional<Celsius> typed_degrees(const QString& typed, const YearWords& words)
 {
     const Degrees read(typed, words);

@@ -16,6 +16,10 @@ struct TypedTemperature {
 /// the shown one. Nothing is taken that no night ever had.
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words);
 
+/// Why a night's low is taken for a slip of the pen at a place where such a night usually has that low; empty where it
+/// is not. Further than 40 K from the month's mean no low lies (common practice, no source).
+QString slip_of_low(Celsius low, Celsius usual, const YearWords& words);
+
 /// Any temperature, written in the same ways; nullopt where it is no number.
 std::optional<Celsius> typed_degrees(const QString& typed, const YearWords& words);
 

@@ -60,6 +60,15 @@ bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here
     return false;
 }
 
+/// Whether nights at or below the safe one are what brings a plant in: more than one in twenty is that cool where it
+/// stood (common practice, no source).
+bool nights_tell(const HouseholdMoves& moves, const home::Plant& plant, const home::Spot& left, std::size_t night)
+{
+    constexpr double kTelling = 0.05;
+    const auto day = DayOfYear::of(moves.date(night) + Days{1});
+    return moves.chances().nights().chance_on(day, plant.lines.safe_night, left.offset).fraction() > kTelling;
+}
+
 Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths,
                   std::size_t night)
 {
@@ -91,7 +100,10 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
             reason.kind = ReasonKind::NightsForbid;
             return reason;
         }
-        return {ReasonKind::NightsTooCool, plant.lines.safe_night, std::nullopt};
+        if (nights_tell(moves, plant, moves.spot(path[night - 1]), night)) {
+            return {ReasonKind::NightsTooCool, plant.lines.safe_night, std::nullopt};
+        }
+        return {ReasonKind::BetterLight, std::nullopt, std::nullopt}; // Or less heat, rain or wind.
     }
     return {better_is_full(moves, p, path[night], night, paths) ? ReasonKind::MakesRoom
                                                                 : ReasonKind::BetterLight,
@@ -148,7 +160,7 @@ Refusal cold_refusal(const HouseholdMoves& moves, std::size_t p)
     return {moves.household().plants[p].id, RefusalKind::NightsForbid, lines.damage_begins, moves.risk()};
 }
 
-/// Nothing where the plant goes out, or where there is no outdoors.
+/// Nothing where the plant goes out or is out and comes in, or where there is no outdoors.
 std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, const std::vector<MovePath>& paths)
 {
     const auto& plant = moves.household().plants[p];
@@ -180,6 +192,10 @@ std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, co
                 return plain(RefusalKind::Full);
             }
         }
+    }
+    const auto* stands = plant.spot ? moves.household().spot(*plant.spot) : nullptr;
+    if (stands != nullptr && home::is_outdoors(stands->kind)) {
+        return std::nullopt; // It is out today and comes in: its stay says why.
     }
     return plain(RefusalKind::BetterInside);
 }

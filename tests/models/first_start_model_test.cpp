@@ -49,6 +49,36 @@ protected:
     QSignalSpy made;
 };
 
+TEST_F(FirstStartModelTest, APorchFacesTheNoonSunOfItsHemisphere)
+{
+    constexpr int kNorth = 0;
+    constexpr int kSouth = 4;
+    constexpr int kCoolLanding = 4, kRoofed = 5, kScreened = 7;
+    type_place();
+    model.spots()->addReady(kRoofed);
+    EXPECT_EQ(model.spots()->facing(), kSouth);
+    model.place()->setFind(QStringLiteral("-30.03, -51.23"));
+    wait_until_still(*model.place());
+    for (const int row : {kCoolLanding, kRoofed, kScreened}) {
+        model.spots()->addReady(row);
+        EXPECT_EQ(model.spots()->facing(), kNorth) << row;
+    }
+    model.spots()->addReady(0);
+    EXPECT_EQ(model.spots()->facing(), kSouth) << "a south sill is one everywhere";
+}
+
+TEST_F(FirstStartModelTest, SaysWhatIsLeftOutOnlyWhereItIs)
+{
+    const QString before = model.leaveWords();
+    type_place();
+    EXPECT_NE(model.leaveWords(), before);
+    EXPECT_EQ(model.leaveWords(), "");
+    ASSERT_TRUE(model.next());
+    EXPECT_TRUE(model.leaveWords().contains("stand nowhere"));
+    model.spots()->addReady(0);
+    EXPECT_FALSE(model.leaveWords().contains("stand nowhere")) << model.leaveWords().toStdString();
+}
+
 TEST_F(FirstStartModelTest, ThreeStepsMakeAHousehold)
 {
     type_place();

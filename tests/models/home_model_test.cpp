@@ -110,6 +110,8 @@ TEST_F(HomeModelTest, LoggedNightIsReadBackAndTheSameNightReplaces)
     const int before = model.nights()->rowCount();
     EXPECT_FALSE(model.logNight("", 0));
     EXPECT_TRUE(model.error().contains("missing"));
+    EXPECT_FALSE(model.logNight("-80", 0));
+    EXPECT_TRUE(model.error().contains("did you mean")) << model.error().toStdString();
     EXPECT_TRUE(model.logNight("4,8", 2));
     wait_for(model);
     EXPECT_TRUE(model.error().isEmpty());
@@ -126,6 +128,8 @@ TEST_F(HomeModelTest, ANightOfSomeDaysAgoIsKeptUnderItsMorning)
     EXPECT_FALSE(model.logNight("4", 0, -1));
     EXPECT_TRUE(model.error().contains("how many days ago")) << model.error().toStdString();
     EXPECT_EQ(model.dateAgo(3651), "");
+    EXPECT_FALSE(model.dateAgo(20).contains("2026"));
+    EXPECT_TRUE(model.dateAgo(400).endsWith("2025")) << model.dateAgo(400).toStdString();
     EXPECT_TRUE(model.logNight("4,8", 2, 2));
     wait_for(model);
     EXPECT_EQ(model.error(), "");

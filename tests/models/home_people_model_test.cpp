@@ -86,6 +86,26 @@ TEST_F(HomePeopleModelTest, MemberThatReachesAPlantShowsItsHazardAndTheCaution)
     EXPECT_TRUE(model->members()->at(0, "reaches").toList().at(standing.spot).toBool());
 }
 
+TEST_F(HomePeopleModelTest, ACatAndALilyAreToldWhereverTheLilyStands)
+{
+    auto& plant = facts.as_told.plants.front();
+    plant.kind = "Lilium longiflorum";
+    plant.name = "Easter lily";
+    HomePeopleModel with_lily(people_in_memory(std::make_shared<MemoryHousehold>(facts)), british_look());
+    with_lily.start();
+    wait_for(with_lily);
+    EXPECT_EQ(with_lily.lilies(), "");
+    ASSERT_TRUE(with_lily.add(2, "Rex"));
+    wait_for(with_lily);
+    EXPECT_EQ(with_lily.lilies(), "") << "a dog";
+    ASSERT_TRUE(with_lily.add(1, "Mimi"));
+    wait_for(with_lily);
+    EXPECT_TRUE(with_lily.lilies().startsWith("A cat is on the list: Easter lily can kill it")) << with_lily.lilies().toStdString();
+    EXPECT_TRUE(with_lily.lilies().contains("give the plant away"));
+    add(1, "Mimi");
+    EXPECT_EQ(model->lilies(), "") << "no lily";
+}
+
 TEST_F(HomePeopleModelTest, PlanKeepsTheHazardousPlantFromTheSpotAfterwards)
 {
     const auto nights_by_spot = [&] {

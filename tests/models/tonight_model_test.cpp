@@ -142,6 +142,8 @@ TEST(TonightModel, TypedForecastIsKeptAndReadBack)
     QSignalSpy written(&model, &SheetModel::written);
     EXPECT_FALSE(model.keepForecast("warm", 0));
     EXPECT_FALSE(model.error().isEmpty());
+    EXPECT_FALSE(model.keepForecast("-80", 0)) << "a slip for -8 is asked about";
+    EXPECT_TRUE(model.error().contains("did you mean")) << model.error().toStdString();
     EXPECT_TRUE(model.keepForecast("3,5", 1));
     wait_for(model);
     EXPECT_EQ(written.count(), 1);

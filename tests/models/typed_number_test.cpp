@@ -55,6 +55,19 @@ INSTANTIATE_TEST_SUITE_P(Forms, TypedTemperatures,
                                          Typed{"NotFinite", "nan", Units::Metric, {}, "is not a number"}),
                          [](const auto& row) { return std::string{row.param.name}; });
 
+TEST(SlipOfLow, IsFarFromWhatSuchANightUsuallyHas)
+{
+    const YearWords metric(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const auto usual = Celsius::from_degrees(12.0);
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-27.0), usual, metric), "");
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), usual, metric).toStdString(),
+              "Such a night usually has 12.0\u202f°C here. Instead of \u221280.0\u202f°C, did you mean \u22128.0\u202f°C?");
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), Celsius::from_degrees(33.0), metric).toStdString(),
+              "Such a night usually has 33.0\u202f°C here; \u221280.0\u202f°C cannot be right.");
+    const YearWords us(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
+    EXPECT_TRUE(slip_of_low(Celsius::from_fahrenheit(-60.0), usual, us).contains("did you mean \u22126"));
+}
+
 TEST(TypedMeasure, IsInTheShownUnitOrInTheOneBehindIt)
 {
     const YearWords metric(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));

@@ -293,5 +293,36 @@ TEST(YearPlan, BringsInBeforeDamageWhereNightsAreTooCool)
     }));
 }
 
+TEST(YearPlan, BlamesNoCoolNightsWhereItIsTheLightThatBringsAPlantIn)
+{
+    auto porch = balcony(2, 3); // A roof that faces the noon sun: bright in winter, dim in high summer.
+    porch.light_in_summer = DailyLight::from_moles(1.0);
+    porch.light_in_winter = DailyLight::from_moles(20.0);
+    const auto home = household({indoors(1, 1, 2.0, 20.0), porch}, {plant(1, 2.0, -3.0, -7.0)});
+    const auto climate = climate_of(18.0, 3.0);
+    const ColdChances chances{climate.nights()};
+    const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+    const auto& stays = plan.plants[0].stays;
+    const auto in = std::ranges::find_if(stays, [](const Stay& stay) { return stay.spot == 1 && stay.from != january(); });
+    ASSERT_NE(in, stays.end());
+    EXPECT_EQ(in->why.kind, ReasonKind::BetterLight);
+    EXPECT_EQ(std::ranges::find(stays, ReasonKind::NightsTooCool, [](const Stay& stay) { return stay.why.kind; }), stays.end());
+}
+
+TEST(YearPlan, StaysInNoPlantThatStandsOutToday)
+{
+    auto tender = plant(1, 2.0, -3.0, -7.0, 3.0);
+    tender.heat_limit = Celsius::from_degrees(15.0); // Every day outdoors is too hot for it.
+    for (const std::optional<home::SpotId> stands : {std::optional<home::SpotId>{1}, std::optional<home::SpotId>{2}}) {
+        tender.spot = stands;
+        const auto home = household({indoors(1, 1), balcony(2, 3)}, {tender});
+        const auto climate = climate_of(20.0, 3.0);
+        const ColdChances chances{climate.nights()};
+        const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+        ASSERT_FALSE(goes_out(home, plan.plants[0]));
+        EXPECT_EQ(plan.refusals.empty(), *stands == 2);
+    }
+}
+
 } // namespace
 } // namespace lathhouse::plan

@@ -21,6 +21,10 @@ Item {
         narrow: false
         focus: true
     }
+    DialogKeys {
+        id: keys
+        open: false
+    }
     TestCase {
         name: "HomeData"
         when: windowShown
@@ -178,6 +182,12 @@ Item {
             fill("backupField", household.folder + "/two");
             keyClick(Qt.Key_Return);
             tryVerify(() => named("yesButton1").activeFocus);
+            keyClick(Qt.Key_Escape); // As "Do not write it".
+            verify(!named("question1").visible);
+            verify(!household.exists("two.zip"));
+            named("backupField").forceActiveFocus();
+            keyClick(Qt.Key_Return);
+            tryVerify(() => named("yesButton1").activeFocus);
             keyClick(Qt.Key_Return);
             settle();
             verify(household.exists("two.zip"));
@@ -208,6 +218,19 @@ Item {
                 keyClick(letter);
             keyClick(Qt.Key_Return);
             tryVerify(() => !field.visible);
+            tryVerify(() => (named("backupField") as SheetField).text.endsWith("/third.zip")); // A name of one's own.
+            tryVerify(() => choose.activeFocus); // And the keys are where they were.
+        }
+
+        function test_aNameThatWasTypedIsAFile_data() {
+            return [
+                { tag: "in the folder", chosen: "/tmp/a b/c#1 50%.pdf".replace("%", "%25"), file: "file:///tmp/a%20b/c%231%2050%25.pdf" },
+                { tag: "whole path", chosen: "/tmp/here//tmp/there/c.pdf", file: "file:///tmp/there/c.pdf" },
+                { tag: "picked", chosen: "file:///tmp/a%20b.pdf", file: "file:///tmp/a%20b.pdf" }
+            ];
+        }
+        function test_aNameThatWasTypedIsAFile(data) {
+            compare(String(keys.fileOf(data.chosen)), data.file);
         }
 
         function test_aFolderIsWatchedUntilItIsNoLonger() {
