@@ -16,7 +16,7 @@ Item {
     /// The day stands above its words where both have no room beside each other.
     readonly property bool stacked: root.dated && root.width < Theme.px(330)
 
-    implicitHeight: body.y + body.height
+    implicitHeight: Math.max(body.y + body.height, root.dated ? day.height : 0)
     Accessible.role: root.caution ? Accessible.AlertMessage : root.head ? Accessible.Heading : Accessible.StaticText
     Accessible.name: root.kind === AskModel.Past ? qsTr("%1, past").arg(root.sentence) : root.sentence
 
@@ -27,6 +27,7 @@ Item {
     }
     Words {
         id: day
+        objectName: "askDay"
         visible: root.dated
         width: root.stacked ? root.width : root.dayWidth
         text: root.kind === AskModel.Past ? qsTr("%1, past").arg(root.date) : root.date
