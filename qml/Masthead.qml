@@ -187,18 +187,6 @@ Item {
         Accessible.name: qsTr("Today is %1").arg(root.year.todayLong)
     }
     SheetButton {
-        id: findButton
-        objectName: "findButton"
-        anchors.right: date.left
-        anchors.rightMargin: Theme.px(18)
-        anchors.verticalCenter: date.verticalCenter
-        visible: undoButton.visible
-        height: Theme.target(28)
-        text: qsTr("Find")
-        reason: qsTr("Control and F. Finds a plant by its name or kind.")
-        onClicked: root.findAsked()
-    }
-    SheetButton {
         id: undoButton
         objectName: "mastUndo"
         anchors.right: findButton.left
@@ -209,5 +197,17 @@ Item {
         text: qsTr("Undo")
         reason: qsTr("Control and Z. Takes back what was entered last, on any page.")
         onClicked: root.undoAsked()
+    }
+    SheetButton {
+        id: findButton
+        objectName: "findButton"
+        anchors.right: date.left
+        anchors.rightMargin: Theme.px(18)
+        anchors.verticalCenter: date.verticalCenter
+        visible: undoButton.visible
+        height: Theme.target(28)
+        text: qsTr("Find")
+        reason: qsTr("Control and F. Finds a plant by its name or kind.")
+        onClicked: root.findAsked()
     }
 }

@@ -21,6 +21,16 @@ Item {
         wide: false
         focus: true
     }
+    Masthead {
+        id: masthead
+        visible: false
+        width: root.width
+        height: 44
+        year: household.year
+        narrow: false
+        wide: false
+        page: "year"
+    }
     TestCase {
         id: tests
         name: "YearKeys"
@@ -48,6 +58,15 @@ Item {
                     return true;
             }
             return false;
+        }
+
+        function test_tabGoesThroughTheMastheadAsItStands() {
+            masthead.visible = true;
+            const undo = findChild(masthead, "mastUndo") as Item;
+            const find = findChild(masthead, "findButton") as Item;
+            verify(undo.visible && undo.x < find.x);
+            compare(undo.nextItemInFocusChain(), find);
+            masthead.visible = false;
         }
 
         function test_arrowsMoveADayAndWithControlAWeek() {
