@@ -364,6 +364,9 @@ FocusScope {
         id: band
         objectName: "coldBand"
         visible: root.round.carriesLeft > 0
+        // Its button goes with the last plant, and with it the keys.
+        onVisibleChanged: if (!band.visible && root.activeFocus)
+            list.forceActiveFocus()
         width: root.width
         round: root.round
         tonight: root.tonight
