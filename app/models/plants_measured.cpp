@@ -40,6 +40,9 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
                                          ? static_cast<home::MeasurementMethod>(method)
                                          : home::usual_method(kind),
                            .entered = now()};
+    if (number.trimmed().isEmpty()) {
+        return refuse(tr("Write what was read, such as 27.3; repeats with a semicolon between."));
+    }
     for (const auto& typed : number.split(QLatin1Char(';'))) {
         const auto value = typed_measure(typed, kind, look_.words);
         if (!value) {
