@@ -3535,20 +3535,20 @@
         <translation>Heute ist %1</translation>
     </message>
     <message>
-        <source>Find</source>
-        <translation>Suchen</translation>
-    </message>
-    <message>
-        <source>Control and F. Finds a plant by its name or kind.</source>
-        <translation>Strg und F. Findet eine Pflanze nach Namen oder Art.</translation>
-    </message>
-    <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was entered last, on any page.</source>
         <translation>Strg und Z. Nimmt zurück, was zuletzt eingetragen wurde, auf jeder Seite.</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Control and F. Finds a plant by its name or kind.</source>
+        <translation>Strg und F. Findet eine Pflanze nach Namen oder Art.</translation>
     </message>
 </context>
 <context>
@@ -8122,6 +8122,14 @@ liegen im Band</translation>
         <translation>%1 ist kein Nachttief. War %2 gemeint?</translation>
     </message>
     <message>
+        <source>Such a night usually has %1 here; %2 cannot be right.</source>
+        <translation>So eine Nacht hat hier gewöhnlich %1; %2 kann nicht stimmen.</translation>
+    </message>
+    <message>
+        <source>Such a night usually has %1 here. Instead of %2, did you mean %3?</source>
+        <translation>So eine Nacht hat hier gewöhnlich %1. War statt %2 vielleicht %3 gemeint?</translation>
+    </message>
+    <message>
         <source>The folder %1 is not there yet; it is made when the file is written.</source>
         <translation>Den Ordner %1 gibt es noch nicht; er wird angelegt, wenn die Datei geschrieben wird.</translation>
     </message>
@@ -8597,6 +8605,10 @@ liegen im Band</translation>
     <message>
         <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
         <translation>Plätze lassen sich später unter Zuhause anlegen. Pflanzen stehen dann noch nirgends.</translation>
+    </message>
+    <message>
+        <source>Spots can be added later under Home.</source>
+        <translation>Plätze lassen sich später unter Zuhause ergänzen.</translation>
     </message>
     <message>
         <source>Plants can be added later under Plants.</source>
@@ -9149,6 +9161,10 @@ liegen im Band</translation>
     <message>
         <source>%1 plants that can hurt stand within reach.</source>
         <translation>%1 Pflanzen, die schaden können, stehen in Reichweite.</translation>
+    </message>
+    <message>
+        <source>A cat is on the list: %1 can kill it, wherever the plant stands. %2</source>
+        <translation>Eine Katze steht auf der Liste: %1 kann sie töten, wo immer die Pflanze steht. %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -10544,6 +10560,10 @@ liegen im Band</translation>
     <message>
         <source>Choose what was measured.</source>
         <translation>Wählen, was gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Write what was read, such as 27.3; repeats with a semicolon between.</source>
+        <translation>Zu schreiben ist, was abgelesen wurde, etwa 27.3; Wiederholungen mit Semikolon dazwischen.</translation>
     </message>
     <message>
         <source>“%1” is no number. Write it such as 27.3.</source>
@@ -13144,8 +13164,8 @@ liegen im Band</translation>
         <translation>Salze sammeln sich im Substrat</translation>
     </message>
     <message>
-        <source>it grows, and the last feed is used up</source>
-        <translation>sie wächst, und der letzte Dünger ist verbraucht</translation>
+        <source>it grows, and no feed is logged that would still last</source>
+        <translation>sie wächst, und kein Düngen ist notiert, das noch vorhielte</translation>
     </message>
     <message>
         <source>after a cold night</source>

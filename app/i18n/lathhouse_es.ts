@@ -3535,20 +3535,20 @@
         <translation>Hoy es %1</translation>
     </message>
     <message>
-        <source>Find</source>
-        <translation>Buscar</translation>
-    </message>
-    <message>
-        <source>Control and F. Finds a plant by its name or kind.</source>
-        <translation>Control y F. Busca una planta por su nombre o especie.</translation>
-    </message>
-    <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
     </message>
     <message>
         <source>Control and Z. Takes back what was entered last, on any page.</source>
         <translation>Control y Z. Deshace lo último que se anotó, en cualquier página.</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Control and F. Finds a plant by its name or kind.</source>
+        <translation>Control y F. Busca una planta por su nombre o especie.</translation>
     </message>
 </context>
 <context>
@@ -8122,6 +8122,14 @@ están en la banda</translation>
         <translation>%1 no es una mínima nocturna. ¿Quizá %2?</translation>
     </message>
     <message>
+        <source>Such a night usually has %1 here; %2 cannot be right.</source>
+        <translation>Una noche así suele tener aquí %1; %2 no puede ser.</translation>
+    </message>
+    <message>
+        <source>Such a night usually has %1 here. Instead of %2, did you mean %3?</source>
+        <translation>Una noche así suele tener aquí %1. En lugar de %2, ¿quizá %3?</translation>
+    </message>
+    <message>
         <source>The folder %1 is not there yet; it is made when the file is written.</source>
         <translation>La carpeta %1 aún no existe; se crea al escribir el archivo.</translation>
     </message>
@@ -8597,6 +8605,10 @@ están en la banda</translation>
     <message>
         <source>Spots can be added later under Home. Plants then stand nowhere yet.</source>
         <translation>Los sitios se pueden añadir después en Casa. Las plantas aún no estarán en ninguno.</translation>
+    </message>
+    <message>
+        <source>Spots can be added later under Home.</source>
+        <translation>Los sitios se pueden añadir después en Casa.</translation>
     </message>
     <message>
         <source>Plants can be added later under Plants.</source>
@@ -9149,6 +9161,10 @@ están en la banda</translation>
     <message>
         <source>%1 plants that can hurt stand within reach.</source>
         <translation>%1 plantas que pueden hacer daño están al alcance.</translation>
+    </message>
+    <message>
+        <source>A cat is on the list: %1 can kill it, wherever the plant stands. %2</source>
+        <translation>Hay un gato en la lista: %1 puede matarlo, esté donde esté la planta. %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -10544,6 +10560,10 @@ están en la banda</translation>
     <message>
         <source>Choose what was measured.</source>
         <translation>Elegir qué se midió.</translation>
+    </message>
+    <message>
+        <source>Write what was read, such as 27.3; repeats with a semicolon between.</source>
+        <translation>Escribir lo que se leyó, como 27.3; repeticiones con punto y coma en medio.</translation>
     </message>
     <message>
         <source>“%1” is no number. Write it such as 27.3.</source>
@@ -13144,8 +13164,8 @@ están en la banda</translation>
         <translation>se acumulan sales en el sustrato</translation>
     </message>
     <message>
-        <source>it grows, and the last feed is used up</source>
-        <translation>crece, y el último abono está gastado</translation>
+        <source>it grows, and no feed is logged that would still last</source>
+        <translation>crece, y no hay anotado ningún abonado que todavía dure</translation>
     </message>
     <message>
         <source>after a cold night</source>
