@@ -4953,6 +4953,10 @@
         <translation>Licht: %1 mol/m² am Tag sind gut, %2 halten sie am Leben; ihr Platz gibt jetzt etwa %3.</translation>
     </message>
     <message>
+        <source> That is %1 times as much: sun there may burn its leaves.</source>
+        <translation> Das ist %1-mal so viel: Sonne kann dort die Blätter verbrennen.</translation>
+    </message>
+    <message>
         <source>at %1</source>
         <translation>um %1</translation>
     </message>

@@ -4953,6 +4953,10 @@
         <translation>Luz: %1 mol/m² al día es bueno, %2 la mantiene viva; su sitio da ahora unos %3.</translation>
     </message>
     <message>
+        <source> That is %1 times as much: sun there may burn its leaves.</source>
+        <translation> Eso es %1 veces esa cantidad: el sol puede quemar ahí sus hojas.</translation>
+    </message>
+    <message>
         <source>at %1</source>
         <translation>a las %1</translation>
     </message>

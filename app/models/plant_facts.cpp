@@ -202,6 +202,11 @@ private:
             shown_.light_words = tr("Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.")
                                      .arg(words_.decimal(need, 1), words_.decimal(plant_.light_to_survive.moles(), 1),
                                           words_.decimal(day.light.moles(), 1));
+            // From four times on (common practice, no source).
+            constexpr double kBurns = 4.0;
+            if (const double times = need > 0.0 ? day.light.moles() / need : 0.0; times >= kBurns) {
+                shown_.light_words += tr(" That is %1 times as much: sun there may burn its leaves.").arg(words_.decimal(times, 0));
+            }
         } else {
             shown_.light_words = KindTexts::light(plant_, words_);
         }

@@ -142,6 +142,21 @@ TEST_F(PlantModelTest, EveryPlantHasAPage)
     }
 }
 
+TEST_F(PlantModelTest, FarTooMuchLightIsSaid)
+{
+    auto& plant = facts.as_told.plants.front();
+    for (const bool shade : {false, true}) {
+        plant.light_to_thrive = DailyLight::from_moles(shade ? 0.5 : 40.0);
+        PlantsModel changed(plants_in_memory(std::make_shared<MemoryHousehold>(facts), measurements), british_look());
+        PlantModel page(changed);
+        changed.start();
+        wait_for(changed);
+        changed.openId(plant.id);
+        wait_for(page);
+        EXPECT_EQ(page.lightWords().endsWith("times as much: sun there may burn its leaves."), shade) << page.lightWords().toStdString();
+    }
+}
+
 TEST_F(PlantModelTest, WithoutReadingsThereIsNoChart)
 {
     const auto id = unmeasured();
