@@ -35,6 +35,7 @@ void connect_pages(models::YearModel& year, models::RoundModel& round, models::T
     QObject::connect(&tonight, &models::SheetModel::written, &plants, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &seeds, &models::SheetModel::follow);
     QObject::connect(&seeds, &models::SheetModel::written, &tonight, &models::SheetModel::follow);
+    QObject::connect(&seeds, &models::SheetModel::written, &plants, &models::SheetModel::follow); // Seedlings that were potted.
     QObject::connect(&round, &models::RoundModel::written, &tonight, &models::SheetModel::follow);
     QObject::connect(&round, &models::RoundModel::written, &home, &models::SheetModel::follow);
 }

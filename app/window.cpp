@@ -146,6 +146,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     }
     models::YearModel year(std::move(options.year), std::move(options.solver),
                            models::YearWords(options.units), nullptr, std::move(options.year_door));
+    year.plants()->remember(kept);
     connect_pages(year, round, tonight, plants, seeds, home);
     models::ChangesModel changes(std::move(options.turn));
     connect_changes(changes, year, round, tonight, plants, seeds, home);
@@ -163,6 +164,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     connect_ask(ask, round);
     sheet::SheetPrinter printer(options.plants, look.today, look.words);
     printer.setYear(&year);
+    printer.follow(tonight, seeds);
     QObject::connect(&settings, &models::SettingsModel::unitsChanged, &settings, [&] {
         year.say_again();
         dose.say_again();

@@ -204,6 +204,10 @@ Window {
         file: "YearPage.qml"
         given: ({ objectName: "yearPage", year: root.year, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
+        onPlantAsked: plant => {
+            root.plants.openId(plant);
+            root.page = "plants";
+        }
         visible: root.page === "year"
         anchors.fill: sheet
         anchors.margins: 1

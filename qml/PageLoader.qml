@@ -10,6 +10,7 @@ Loader {
     readonly property var page: root.item
     signal printAsked
     signal cardAsked
+    signal plantAsked(plant: int)
 
     /// Hands the keys to the page.
     function open(): void {
@@ -27,6 +28,9 @@ Loader {
         }
         function onCardAsked(): void {
             root.cardAsked();
+        }
+        function onPlantAsked(plant: int): void {
+            root.plantAsked(plant);
         }
     }
 }

@@ -14,6 +14,10 @@ Item {
     required property real barHeight
     required property bool narrow
     readonly property alias rows: list
+    /// Of the line above the rows, in which their order is chosen.
+    readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0)
+
+    signal plantAsked(plant: int)
 
     function rowAt(y: real): int {
         return list.indexAt(10, y - list.y + list.contentY);
@@ -26,7 +30,8 @@ Item {
 
     Text {
         textFormat: Text.PlainText
-        y: 0
+        height: root.headHeight - 2
+        verticalAlignment: Text.AlignVCenter
         text: qsTr("Plants")
         color: Theme.ink
         font.family: Theme.titleFamily
@@ -42,25 +47,6 @@ Item {
         year: root.year
         theme: Theme
         scheme: Theme.look
-        Accessible.ignored: true
-    }
-    TextMetrics {
-        id: longLine
-        text: root.year.plantsLine
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.smallSize
-    }
-    Text {
-        textFormat: Text.PlainText
-        x: root.labelWidth + 8
-        y: Theme.px(3)
-        width: root.width - x
-        text: longLine.width < width ? root.year.plantsLine : root.year.plantsShortLine
-        color: Theme.ink2
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.smallSize
-        style: Text.Outline
-        styleColor: Theme.sheet
         Accessible.ignored: true
     }
     Column {
@@ -87,12 +73,16 @@ Item {
         id: list
         objectName: "plantRows"
         x: -8 // Room for the mark of the chosen row.
-        y: Theme.px(22)
+        y: root.headHeight
         width: root.width + 8
         height: root.height - y
         clip: true
         bottomMargin: sowings.height
         model: root.year.plants
+        section.property: root.year.plants.rowOrder === 1 ? "group" : ""
+        section.delegate: SpotGroup {
+            width: list.width
+        }
         boundsBehavior: Flickable.StopAtBounds
         interactive: true
         activeFocusOnTab: true
@@ -116,6 +106,7 @@ Item {
             barHeight: root.barHeight
             chosen: index === root.year.currentRow
             focused: list.activeFocus && index === root.year.currentRow
+            onOpened: root.plantAsked(root.year.plants.idAt(index))
         }
     }
     // Scrolls with the plants, behind the last of them.

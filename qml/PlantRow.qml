@@ -19,8 +19,11 @@ Item {
     required property bool chosen
     required property bool focused
 
+    signal opened
+
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
+    Accessible.description: qsTr("Its page: Enter, or press twice")
     Accessible.selected: root.chosen
     Accessible.focusable: true
     Accessible.focused: root.focused
@@ -89,11 +92,12 @@ Item {
         height: root.height
         hoverEnabled: true
         onClicked: root.year.currentRow = root.index
+        onDoubleClicked: root.opened()
     }
     ToolTip {
-        visible: label.containsMouse && (nameText.truncated || root.hazard !== "" || root.pinned !== "")
+        visible: label.containsMouse
         delay: 400
-        text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned))
+        text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned)) + "\n" + qsTr("Its page: Enter, or press twice")
         font.family: Theme.textFamily
         font.pixelSize: Theme.rowSize
     }

@@ -15,6 +15,8 @@ Rectangle {
     property string fieldName: "askField"
     property string actName: "askButton"
     property bool number: false
+    /// Few letters are written, as for a number or a date.
+    property bool narrowField: root.number
     readonly property string words: field.text
 
     signal done
@@ -59,7 +61,7 @@ Rectangle {
             SheetField {
                 id: field
                 objectName: root.fieldName
-                least: Theme.px(root.number ? 150 : 340)
+                least: Theme.px(root.narrowField ? 150 : 340)
                 most: contents.width
                 label: root.label
                 placeholderText: root.example

@@ -152,13 +152,13 @@ FocusScope {
         width: root.taskWidth - 2 * root.side
         fieldName: "laterField"
         actName: "laterKeep"
-        label: qsTr("For how many days is this task put off, up to 60")
-        example: qsTr("days, up to 60")
-        number: true
+        label: qsTr("For how many days is this task put off, up to 60, or until which date")
+        example: qsTr("days, or a date")
+        narrowField: true
         act: qsTr("Put it off")
         leaveWords: qsTr("Keep it")
         onDone: {
-            root.round.postpone(root.round.currentRow, /^\d{1,3}$/.test(later.words.trim()) ? parseInt(later.words) : 0);
+            root.round.postponeUntil(root.round.currentRow, later.words);
             if (root.round.error === "")
                 later.givenUp();
             else

@@ -23,6 +23,10 @@ Item {
     required property bool done
     required property real feedPpm
     required property bool treats
+    /// Beyond the sixth of its class, and not asked for yet.
+    required property bool folded
+    /// How many rows of the class are, and where; at the last one that is shown.
+    required property string more
     required property string sentence
     required property RoundModel round
     property DoseModel dose: null
@@ -37,7 +41,8 @@ Item {
     readonly property string end: root.done ? qsTr("done") : root.latest === "" ? qsTr("%1 min").arg(root.minutes) : qsTr("%1 min; %2").arg(root.minutes).arg(root.latest)
     readonly property real headHeight: root.heading === "" ? 0 : Theme.px(44)
 
-    height: root.headHeight + body.height
+    visible: !root.folded
+    height: root.folded ? 0 : root.headHeight + body.height + (moreButton.visible ? moreButton.height + Theme.px(8) : 0)
     Accessible.role: Accessible.CheckBox
     Accessible.name: root.sentence
     Accessible.checkable: true
@@ -55,6 +60,17 @@ Item {
         note: root.headingNote
         pestState: root.classState
         Accessible.ignored: root.heading === ""
+    }
+    SheetButton {
+        id: moreButton
+        objectName: "moreButton"
+        visible: root.more !== ""
+        x: root.boxWidth
+        y: root.height - height - Theme.px(4)
+        focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
+        text: root.more
+        reason: qsTr("They can wait. Shows them; the arrows do so too.")
+        onClicked: root.round.unfold(root.index)
     }
     Rectangle {
         id: body

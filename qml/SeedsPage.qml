@@ -299,52 +299,19 @@ FocusScope {
         quiet: true
         font.pixelSize: Theme.smallSize
     }
-    Rectangle {
+    UndoBar {
         id: undoBar
         objectName: "seedsUndoBar"
-        /// One has gone to another page since.
-        property bool passed: false
-        visible: root.seeds.said !== "" && !undoBar.passed
         x: root.side
         y: root.height - height - 4
         width: root.listWidth
-        height: visible ? Math.max(saidText.height, undoButton.height) + Theme.px(12) : 0
-        radius: Theme.controlRadius
-        color: Theme.ink
-        Accessible.role: Accessible.StatusBar
-        Accessible.name: root.seeds.said
-
-        Words {
-            id: saidText
-            objectName: "seedsSaid"
-            x: Theme.px(12)
-            anchors.verticalCenter: parent.verticalCenter
-            width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
-            text: root.seeds.said
-            color: Theme.sheet
-            Accessible.ignored: true
-        }
-        SheetButton {
-            id: redoButton
-            objectName: "seedsRedo"
-            visible: root.seeds.canRedo
-            x: (undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Redo")
-            reason: qsTr("Control, Shift and Z. Counts again what was taken back last.")
-            onClicked: root.seeds.redo()
-        }
-        SheetButton {
-            id: undoButton
-            objectName: "seedsUndo"
-            visible: root.seeds.canUndo
-            anchors.right: parent.right
-            anchors.rightMargin: Theme.px(8)
-            anchors.verticalCenter: parent.verticalCenter
-            text: qsTr("Undo")
-            reason: qsTr("Control and Z, or U. Takes back what was counted last in this window.")
-            onClicked: root.seeds.undo()
-        }
+        height: implicitHeight
+        said: root.seeds.said
+        canUndo: root.seeds.canUndo
+        canRedo: root.seeds.canRedo
+        undoReason: qsTr("Control and Z, or U. Takes back what was counted last in this window.")
+        onUndo: root.seeds.undo()
+        onRedo: root.seeds.redo()
     }
     Rectangle {
         visible: !root.narrow && root.seeds.known

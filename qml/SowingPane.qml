@@ -117,6 +117,15 @@ Column {
                 root.seeds.standAt(room.text)
         }
     }
+    ChoiceChips {
+        objectName: "sowingRisk"
+        width: parent.width
+        title: qsTr("Risk you accept of a night that damages them outdoors")
+        choices: root.seeds.riskStops
+        chosen: root.seeds.riskStop
+        part: "sowingRisk"
+        onChoose: index => root.seeds.riskStop = index
+    }
     SowingBarChart {
         objectName: "sowingBar"
         visible: root.seeds.hasBar

@@ -122,19 +122,17 @@ Column {
         text: root.tonight.missing
         font.pixelSize: Theme.smallSize
     }
-    LogLine {
+    ForecastLine {
         id: typed
         objectName: "forecastLine"
         visible: root.tonight.known && root.tonight.hasSpot && (!root.tonight.hasForecast || root.again)
         width: root.width
-        title: qsTr("Forecast low tonight")
         unit: root.tonight.unit
         trouble: root.fileAsked ? "" : root.tonight.error
-        reason: qsTr("Keeps it as tonight’s forecast, so that its errors here are learned")
         onMended: root.tonight.forgive()
-        onKept: (low, sky) => {
+        onKept: (low, sky, wind, dewPoint) => {
             root.fileAsked = false;
-            if (root.tonight.keepForecast(low, sky)) {
+            if (root.tonight.keepForecast(low, sky, wind, dewPoint)) {
                 typed.empty();
                 root.again = false;
             } else {
@@ -325,34 +323,26 @@ Column {
             }
         }
     }
+    ChoiceChips {
+        objectName: "tonightRisk"
+        visible: root.tonight.known && root.tonight.hasSpot
+        width: root.width
+        title: qsTr("Risk you accept in one of these nights")
+        choices: root.tonight.riskStops
+        chosen: root.tonight.riskStop
+        note: root.tonight.riskStop === 2 ? "" : qsTr("For looking at the nights here: the tasks of the round keep to 1 in 10.")
+        part: "tonightRisk"
+        onChoose: index => root.tonight.riskStop = index
+    }
     Rectangle {
         visible: root.tonight.known
         width: root.width
         height: 1
         color: Theme.rule
     }
-    Heading {
+    ComingDays {
         visible: root.tonight.known
-        text: qsTr("This week")
-    }
-    Words {
-        visible: root.tonight.known && root.tonight.week.count === 0
         width: root.width
-        text: qsTr("Nothing is planned for the next seven days; looks at the water come day by day.")
-        quiet: true
-    }
-    Column {
-        objectName: "week"
-        width: root.width
-        Accessible.role: Accessible.List
-        Accessible.name: qsTr("This week")
-
-        Repeater {
-            model: root.tonight.week
-
-            WeekRow {
-                width: root.width
-            }
-        }
+        tonight: root.tonight
     }
 }

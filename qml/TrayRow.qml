@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Lathhouse.Models
 
@@ -12,14 +14,17 @@ Item {
     required property string expected
     required property bool last
     required property string sentence
+    /// Seedlings that are in no pot yet.
+    required property int left
     required property SeedsModel page
     /// Which cells of the trays were pressed, by head.
     required property var cellsOfTrays
 
+    property bool potting: false
     /// More than that are counted better than pressed.
     readonly property int mostCells: 60
 
-    implicitHeight: counts.y + counts.height + Theme.px(14)
+    implicitHeight: counts.y + counts.height + (pots.active ? pots.height + Theme.px(8) : 0) + Theme.px(14)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
 
@@ -107,6 +112,30 @@ Item {
             on: root.last
             onClicked: root.page.setLast(root.index, !root.last)
         }
+        SheetButton {
+            id: potButton
+            objectName: "potButton"
+            visible: root.left > 0 && !root.potting
+            text: qsTr("Pot seedlings up")
+            reason: qsTr("Seedlings of this tray become plants, each in a pot of its own")
+            onClicked: root.potting = true
+        }
+    }
+    Loader {
+        id: pots
+        active: root.potting
+        y: counts.y + counts.height + Theme.px(8)
+        width: root.width
+        sourceComponent: PotUp {
+            width: pots.width
+            page: root.page
+            tray: root.index
+            onClosed: {
+                root.potting = false;
+                potButton.forceActiveFocus();
+            }
+        }
+        onLoaded: (pots.item as PotUp).open()
     }
     Rectangle {
         anchors.bottom: parent.bottom

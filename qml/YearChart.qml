@@ -17,7 +17,7 @@ FocusScope {
     readonly property real monthRow: Theme.px(root.wide ? 24 : 20)
     readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
     /// Gives way where the window is low, so that some rows stay in sight.
-    readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - Theme.px(22) - 4 * root.rowHeight))
+    readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - plants.headHeight - 4 * root.rowHeight))
     readonly property real bandsAbove: root.tabHeight + root.monthRow + root.skyHeight
     readonly property real frostHeight: (root.wide ? 44 : root.narrow ? 34 : 36) * (1 + Theme.textScale) / 2
     readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, Theme.touch ? 44 : 0)
@@ -27,6 +27,13 @@ FocusScope {
     readonly property alias bandsItem: bands
     readonly property alias rows: plants.rows
     property real hoverX: -1
+
+    signal plantAsked(plant: int)
+
+    /// The next order of the rows.
+    function turnOrder(): void {
+        orderLine.turn();
+    }
 
     function widest(plants: list<string>, sowings: int): real {
         let most = nameSize.height; // It is asked again where the font changes.
@@ -107,6 +114,15 @@ FocusScope {
         height: 1
         color: Theme.edge
     }
+    RowOrderLine {
+        id: orderLine
+        z: 1 // Above the pointer's ground, before the rows for the keys.
+        x: root.labelWidth + 4
+        y: plants.y
+        width: root.width - x
+        height: plants.headHeight
+        year: root.year
+    }
     PlantList {
         id: plants
         objectName: "plantList"
@@ -118,6 +134,7 @@ FocusScope {
         rowHeight: root.rowHeight
         barHeight: root.barHeight
         narrow: root.narrow
+        onPlantAsked: plant => root.plantAsked(plant)
     }
     YearLabels {
         objectName: "labels"
@@ -137,7 +154,7 @@ FocusScope {
         /// An edge of a bar is held.
         property bool holding: false
         /// Days that a few pixels are.
-        readonly property int reach: Math.max(1, Math.ceil((Theme.touch ? 14 : 5) * root.year.viewDays / Math.max(1, pointer.width)))
+        readonly property int reach: Math.max(1, Math.ceil((Theme.touch ? 14 : 5) * root.year.view.days / Math.max(1, pointer.width)))
         property bool overEdge: false
         /// A finger on the rows moves them as soon as it goes up or down rather than along: 1 from then on, 0 before, -1 where
         /// none is on them.
@@ -195,9 +212,14 @@ FocusScope {
                 pointer.holding = root.year.edge.take(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
             }
         }
+        onDoubleClicked: mouse => {
+            const row = plants.rowAt(mouse.y - plants.y);
+            if (row >= 0 && !pointer.holding)
+                root.plantAsked(root.year.plants.idAt(row));
+        }
         onWheel: wheel => {
             if ((wheel.modifiers & Qt.ControlModifier) !== 0)
-                root.year.zoom(wheel.angleDelta.y > 0 ? 1 : -1, bands.dayAt(root.labelWidth + wheel.x));
+                root.year.view.zoom(wheel.angleDelta.y > 0 ? 1 : -1, bands.dayAt(root.labelWidth + wheel.x));
             else
                 plants.moveBy(-0.4 * wheel.angleDelta.y);
         }
@@ -222,5 +244,22 @@ FocusScope {
         chartTop: bands.y
         tabHeight: root.tabHeight
         focused: bands.activeFocus
+    }
+    // The date tab is held and drawn along, with a target that a finger hits.
+    MouseArea {
+        id: tabTarget
+        objectName: "dateTab"
+        /// From the line to where it is held.
+        property real held: 0
+        width: Math.max(cursor.tabWidth, Theme.touch ? 44 : 0)
+        height: Theme.touch ? 44 : root.tabHeight
+        x: Math.max(0, Math.min(root.width - width, cursor.at - width / 2))
+        preventStealing: true
+        cursorShape: Qt.SizeHorCursor
+        onPressed: mouse => {
+            bands.forceActiveFocus();
+            tabTarget.held = tabTarget.x + mouse.x - cursor.at;
+        }
+        onPositionChanged: mouse => root.year.cursorDay = bands.dayAt(tabTarget.x + mouse.x - tabTarget.held)
     }
 }

@@ -14,6 +14,7 @@ Item {
     required property real tabHeight
 
     readonly property real at: root.bands.cursorX
+    readonly property alias tabWidth: tab.width
 
     Accessible.ignored: true
 
@@ -26,6 +27,7 @@ Item {
         antialiasing: true
     }
     Rectangle {
+        id: tab
         x: Math.max(0, Math.min(root.width - width, Math.round(root.at - width / 2)))
         y: root.chartTop - root.tabHeight
         width: Math.ceil(date.implicitWidth) + 10

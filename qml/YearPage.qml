@@ -17,6 +17,7 @@ FocusScope {
     readonly property real side: root.narrow ? 15 : 19
 
     signal printAsked
+    signal plantAsked(plant: int)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.year.begin.title
@@ -33,6 +34,10 @@ FocusScope {
             root.year.edge.leave();
         else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && root.year.edge.row >= 0)
             root.year.edge.drop();
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !root.asTable && root.year.plants.idAt(root.year.currentRow) !== 0)
+            root.plantAsked(root.year.plants.idAt(root.year.currentRow));
+        else if (event.key === Qt.Key_O && !control && !root.asTable)
+            chart.turnOrder();
         else if (event.key === Qt.Key_P && !control)
             root.year.unpin(root.year.currentRow);
         else if (event.key === Qt.Key_Left)
@@ -56,9 +61,9 @@ FocusScope {
         else if (event.key === Qt.Key_Down)
             root.year.currentRow += 1;
         else if (event.key === Qt.Key_Plus && !root.asTable)
-            root.year.zoom(1, root.year.cursorDay);
+            root.year.view.zoom(1, root.year.cursorDay);
         else if (event.key === Qt.Key_Minus && !root.asTable)
-            root.year.zoom(-1, root.year.cursorDay);
+            root.year.view.zoom(-1, root.year.cursorDay);
         else if (event.key === Qt.Key_F6)
             root.goToRegion((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_F && event.modifiers === Qt.NoModifier && root.year.begin.canChange)
@@ -193,6 +198,7 @@ FocusScope {
         width: root.narrow ? root.width - x - 12 : root.wide ? Math.min(Theme.px(220) + 1240, root.width - Theme.px(270) - x) : root.width - readout.width - 54 - x
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
+        onPlantAsked: plant => root.plantAsked(plant)
     }
     YearTable {
         id: table

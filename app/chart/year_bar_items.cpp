@@ -111,7 +111,7 @@ void YearBar::follow(models::YearModel& year)
     connect(&year, &models::YearModel::datesChanged, this, repaint);
     connect(&year, &models::YearModel::planChanged, this, &YearBar::follow_plan);
     connect(year.edge(), &models::EdgeByHand::changed, this, &YearBar::follow_hand);
-    connect(&year, &models::YearModel::viewChanged, this, repaint);
+    connect(year.view(), &models::YearView::changed, this, repaint);
     connect(&year, &models::YearModel::planningChanged, this, repaint);
 }
 
@@ -142,14 +142,14 @@ void YearBar::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) c
         return;
     }
     const QRectF plot = room.adjusted(margin(), 0, 0, 0);
-    draw_month_lines(painter, ink, year()->year(), year()->view(), plot.left(), plot.width(), 0, height());
+    draw_month_lines(painter, ink, year()->year(), year()->view()->span(), plot.left(), plot.width(), 0, height());
     if (const auto* stays = planned()) {
         const std::size_t plant = year()->order()[static_cast<std::size_t>(row_)];
         draw_plant_bar(painter, ink,
-                       {year()->year(), year()->view(), shown_.empty() ? *stays : shown_, year()->dates(plant),
+                       {year()->year(), year()->view()->span(), shown_.empty() ? *stays : shown_, year()->dates(plant),
                         year()->planning()},
                        plot, bar_height_);
-        draw_feeds(painter, ink, year()->feeds(plant), year()->view(), plot, bar_height_);
+        draw_feeds(painter, ink, year()->feeds(plant), year()->view()->span(), plot, bar_height_);
         if (marked()) {
             const qreal top = bar_top(plot, bar_height_);
             painter.setBrush(Qt::NoBrush);
@@ -163,7 +163,7 @@ void YearSowingBar::follow(models::YearModel& year)
 {
     const auto repaint = [this] { update(); };
     connect(&year, &models::YearModel::sowingsChanged, this, repaint);
-    connect(&year, &models::YearModel::viewChanged, this, repaint);
+    connect(year.view(), &models::YearView::changed, this, repaint);
 }
 
 void YearSowingBar::setRow(int row)
@@ -178,9 +178,9 @@ void YearSowingBar::draw(QPainter& painter, const ChartInk& ink, const QRectF& r
     if (year() == nullptr) {
         return;
     }
-    draw_month_lines(painter, ink, year()->year(), year()->view(), room.left(), room.width(), 0, room.height());
+    draw_month_lines(painter, ink, year()->year(), year()->view()->span(), room.left(), room.width(), 0, room.height());
     if (const auto* sowing = year()->sowing(row_)) {
-        draw_sowing(painter, ink, *sowing, year()->view(), room);
+        draw_sowing(painter, ink, *sowing, year()->view()->span(), room);
     }
 }
 

@@ -19,7 +19,7 @@ void YearBands::follow(models::YearModel& year)
     };
     connect(&year, &models::YearModel::cursorChanged, this, &YearBands::marksChanged);
     connect(&year, &models::YearModel::unitsChanged, this, laid_out_anew);
-    connect(&year, &models::YearModel::viewChanged, this, laid_out_anew);
+    connect(year.view(), &models::YearView::changed, this, laid_out_anew);
     connect(&year, &models::YearModel::householdChanged, this, [this] { update(); });
 }
 
@@ -52,7 +52,7 @@ void YearBands::geometryChange(const QRectF& now, const QRectF& before)
 YearPainter YearBands::painter() const
 {
     YearFrame frame = frame_;
-    frame.view = year()->view();
+    frame.view = year()->view()->span();
     return YearPainter(year()->year(), year()->words(), frame);
 }
 
@@ -66,7 +66,7 @@ int YearBands::dayAt(qreal x) const
     if (year() == nullptr || frame_.width() <= 0.0) {
         return 0;
     }
-    const models::DaySpan view = year()->view();
+    const models::DaySpan view = year()->view()->span();
     const int day =
         view.first + static_cast<int>(std::floor((x - frame_.plot_left) / frame_.width() * view.count));
     return std::clamp(day, view.first, view.first + view.count - 1);

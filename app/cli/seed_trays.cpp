@@ -4,7 +4,7 @@
 #include "app/cli/household_options.h"
 #include "app/cli/open_household.h"
 #include "app/cli/seed_options.h"
-#include "core/home/seedling.h"
+#include "app/potting.h"
 #include "core/journal/household_store.h"
 #include "core/plan/tray_progress.h"
 
@@ -170,19 +170,14 @@ Result<Answer> log_potted(const Globals& globals, const PottedOptions& options)
     if (tray == nullptr) {
         return Error{ErrorCode::NotFound, "there is no such tray; `lathhouse show lot` shows a lot's trays"};
     }
-    auto plants = home::seedlings_of(*book, tray->id, options.plants, options.name);
-    if (!plants) {
-        return plants.error();
-    }
-    if (options.plants == 1 && !options.name.empty()) {
-        plants->front().name = options.name;
-    }
     const auto spot = spot_among(*store, options.spot);
     if (!spot) {
         return spot.error();
     }
-    for (auto& plant : *plants) {
-        plant.spot = *spot ? *spot : plant.spot;
+    const auto plants = potted_plants(
+        *book, {.tray = tray->id, .plants = options.plants, .on = *date, .name = options.name, .spot = *spot});
+    if (!plants) {
+        return plants.error();
     }
     const auto ids = store->pot_up(tray->id, *plants, *date, now());
     if (!ids) {

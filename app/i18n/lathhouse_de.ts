@@ -213,6 +213,37 @@
     </message>
 </context>
 <context>
+    <name>ComingDays</name>
+    <message>
+        <source>This week</source>
+        <translation>Diese Woche</translation>
+    </message>
+    <message>
+        <source>The next %1 days</source>
+        <translation>Die nächsten %1 Tage</translation>
+    </message>
+    <message>
+        <source>How many days to come</source>
+        <translation>Wie viele Tage voraus</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>How many days to come, here and on the printed sheet</source>
+        <translation>Wie viele Tage voraus, hier und auf dem gedruckten Blatt</translation>
+    </message>
+    <message>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>Für die nächsten sieben Tage ist nichts geplant; nach dem Wasser gesehen wird Tag für Tag.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned for the next %1 days; looks at the water come day by day.</source>
+        <translation>Für die nächsten %1 Tage ist nichts geplant; nach dem Wasser gesehen wird Tag für Tag.</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>none</source>
@@ -884,6 +915,45 @@
     <message>
         <source>%1: %2, %3</source>
         <translation>%1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastLine</name>
+    <message>
+        <source>Forecast low tonight</source>
+        <translation>Vorhergesagtes Tief heute Nacht</translation>
+    </message>
+    <message>
+        <source>Dew point tonight, where it is told</source>
+        <translation>Taupunkt heute Nacht, wo er genannt ist</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Taupunkt</translation>
+    </message>
+    <message>
+        <source>clear sky</source>
+        <translation>klarer Himmel</translation>
+    </message>
+    <message>
+        <source>cloudy</source>
+        <translation>bewölkt</translation>
+    </message>
+    <message>
+        <source>calm air</source>
+        <translation>windstill</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>windig</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
+        <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
     </message>
 </context>
 <context>
@@ -2638,8 +2708,8 @@
         <translation>Umschalt+P</translation>
     </message>
     <message>
-        <source>put it off longer</source>
-        <translation>länger verschieben</translation>
+        <source>put it off longer, or to a date</source>
+        <translation>länger oder bis zu einem Tag verschieben</translation>
     </message>
     <message>
         <source>leave it out, and why</source>
@@ -2706,6 +2776,18 @@
         <translation>den Rand des Aufenthalts der Pflanze um einen Tag schieben, mit Strg um eine Woche; Eingabe behält es, Esc verwirft es</translation>
     </message>
     <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>the plant’s page</source>
+        <translation>die Seite der Pflanze</translation>
+    </message>
+    <message>
+        <source>the rows by the date out, by spot, or by name</source>
+        <translation>die Zeilen nach Ausgehtag, nach Platz oder nach Namen</translation>
+    </message>
+    <message>
         <source>take off what is pinned of the plant</source>
         <translation>was an der Pflanze festgehalten ist, lösen</translation>
     </message>
@@ -2732,10 +2814,6 @@
     <message>
         <source>from plant to plant and from shelf to shelf</source>
         <translation>von Pflanze zu Pflanze und von Regal zu Regal</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Eingabe</translation>
     </message>
     <message>
         <source>open the plant</source>
@@ -5129,6 +5207,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>Its page: Enter, or press twice</source>
+        <translation>Ihre Seite: Eingabetaste oder zweimal drücken</translation>
+    </message>
+    <message>
         <source>: %1</source>
         <translation>: %1</translation>
     </message>
@@ -5350,6 +5432,45 @@
     </message>
 </context>
 <context>
+    <name>PotUp</name>
+    <message>
+        <source>How many seedlings were potted, each in a pot of its own</source>
+        <translation>Wie viele Sämlinge getopft wurden, jeder in einen eigenen Topf</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>What they are called; several are numbered; blank for crop and tray</source>
+        <translation>Wie sie heißen; mehrere werden nummeriert; leer für Kultur und Schale</translation>
+    </message>
+    <message>
+        <source>Name, or blank for crop and tray</source>
+        <translation>Name, oder leer für Kultur und Schale</translation>
+    </message>
+    <message>
+        <source>Where they stand, if not where the tray does; the day is the one above, today if blank.</source>
+        <translation>Wo sie stehen, wenn nicht bei der Schale; der Tag ist der oben genannte, leer heißt heute.</translation>
+    </message>
+    <message>
+        <source>Pot them up</source>
+        <translation>Eintopfen</translation>
+    </message>
+    <message>
+        <source>They stand under Plants then</source>
+        <translation>Sie stehen dann unter Pflanzen</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>Nicht erledigt</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+</context>
+<context>
     <name>PrintPane</name>
     <message>
         <source>The sheet is being drawn.</source>
@@ -5496,6 +5617,17 @@
     </message>
 </context>
 <context>
+    <name>RoundFold</name>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>%1 more: %2</source>
+        <translation>%1 weitere: %2</translation>
+    </message>
+</context>
+<context>
     <name>RoundPage</name>
     <message>
         <source>Today&apos;s round</source>
@@ -5518,12 +5650,12 @@
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>For how many days is this task put off, up to 60</source>
-        <translation>Um wie viele Tage wird diese Arbeit verschoben, bis 60</translation>
+        <source>For how many days is this task put off, up to 60, or until which date</source>
+        <translation>Um wie viele Tage, bis 60, oder bis zu welchem Tag wird diese Arbeit verschoben</translation>
     </message>
     <message>
-        <source>days, up to 60</source>
-        <translation>Tage, bis 60</translation>
+        <source>days, or a date</source>
+        <translation>Tage oder ein Datum</translation>
     </message>
     <message>
         <source>Put it off</source>
@@ -5616,6 +5748,10 @@
         <translation>%1 min; %2</translation>
     </message>
     <message>
+        <source>They can wait. Shows them; the arrows do so too.</source>
+        <translation>Sie können warten. Zeigt sie; die Pfeiltasten tun es auch.</translation>
+    </message>
+    <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
     </message>
@@ -5665,6 +5801,13 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>RowOrderLine</name>
+    <message>
+        <source>Key O. Rows by the date out, by spot, or by name.</source>
+        <translation>Taste O. Zeilen nach Ausgehtag, nach Platz oder nach Namen.</translation>
     </message>
 </context>
 <context>
@@ -5984,18 +6127,6 @@
         <translation>Gefüllter Punkt: eigene Zählung. Offener Punkt: nur Tütchen oder Art. Linie: 9 von 10.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Counts again what was taken back last.</source>
-        <translation>Strg, Umschalt und Z. Zählt wieder, was zuletzt zurückgenommen wurde.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was counted last in this window.</source>
         <translation>Strg und Z, oder U. Nimmt zurück, was in diesem Fenster zuletzt gezählt wurde.</translation>
     </message>
@@ -6151,6 +6282,10 @@
     <message>
         <source>20, as usual</source>
         <translation>20, wie üblich</translation>
+    </message>
+    <message>
+        <source>Risk you accept of a night that damages them outdoors</source>
+        <translation>Annehmbares Risiko einer Nacht, die ihnen draußen schadet</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -6482,14 +6617,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Forecast low tonight</source>
-        <translation>Vorhergesagtes Tief heute Nacht</translation>
-    </message>
-    <message>
-        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
-        <translation>Speichert ihn als Vorhersage für heute Nacht, damit ihre Fehler hier gelernt werden</translation>
-    </message>
-    <message>
         <source>Type another low for tonight</source>
         <translation>Anderen Tiefstwert für heute Nacht eingeben</translation>
     </message>
@@ -6578,12 +6705,12 @@
         <translation>Tief heute Nacht an der Pflanze, %1; gestreift: schadet</translation>
     </message>
     <message>
-        <source>This week</source>
-        <translation>Diese Woche</translation>
+        <source>Risk you accept in one of these nights</source>
+        <translation>Annehmbares Risiko in einer dieser Nächte</translation>
     </message>
     <message>
-        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
-        <translation>Für die nächsten sieben Tage ist nichts geplant; nach dem Wasser gesehen wird Tag für Tag.</translation>
+        <source>For looking at the nights here: the tasks of the round keep to 1 in 10.</source>
+        <translation>Zum Ansehen der Nächte hier: Die Arbeiten des Rundgangs bleiben bei 1 von 10.</translation>
     </message>
 </context>
 <context>
@@ -6796,6 +6923,14 @@
     <message>
         <source>The counting is over; only then does the tray change the lot’s share</source>
         <translation>Die Zählung ist zu Ende; erst dann ändert die Schale den Anteil der Partie</translation>
+    </message>
+    <message>
+        <source>Pot seedlings up</source>
+        <translation>Sämlinge eintopfen</translation>
+    </message>
+    <message>
+        <source>Seedlings of this tray become plants, each in a pot of its own</source>
+        <translation>Sämlinge dieser Schale werden zu Pflanzen, jeder in einem eigenen Topf</translation>
     </message>
 </context>
 <context>
@@ -7228,6 +7363,22 @@ liegen im Band</translation>
 <context>
     <name>YearSheet</name>
     <message>
+        <source>in trays</source>
+        <translation>in Schalen</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>sow %1 to %2</source>
+        <translation>säen %1 bis %2</translation>
+    </message>
+    <message>
         <source>The year from %1</source>
         <translation>Das Jahr ab %1</translation>
     </message>
@@ -7276,12 +7427,8 @@ liegen im Band</translation>
         <translation>im Freien, %1; 9 von 10 Nächten liegen im grauen Band</translation>
     </message>
     <message>
-        <source>in order of going out</source>
-        <translation>nach dem Tag des Hinausgehens</translation>
-    </message>
-    <message>
-        <source>%1 of %2 on this sheet, in order of going out</source>
-        <translation>%1 von %2 auf diesem Blatt, nach dem Tag des Hinausgehens</translation>
+        <source>%1 of %2 on this sheet, %3</source>
+        <translation>%1 von %2 auf diesem Blatt, %3</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -7300,20 +7447,16 @@ liegen im Band</translation>
         <translation>Ring: säen · Klammer: geht auf · Stufen: abhärten und auspflanzen · Schrägstrich: erste Ernte oder Blüte</translation>
     </message>
     <message>
-        <source>in trays</source>
-        <translation>in Schalen</translation>
+        <source>by the spot where the year begins</source>
+        <translation>nach dem Platz, an dem das Jahr beginnt</translation>
     </message>
     <message>
-        <source>out</source>
-        <translation>draußen</translation>
+        <source>by name</source>
+        <translation>nach Namen</translation>
     </message>
     <message>
-        <source>%1 from %2</source>
-        <translation>%1 ab %2</translation>
-    </message>
-    <message>
-        <source>sow %1 to %2</source>
-        <translation>säen %1 bis %2</translation>
+        <source>in order of going out</source>
+        <translation>nach dem Tag des Hinausgehens</translation>
     </message>
     <message>
         <source>Look at the forecast before each move.</source>
@@ -10346,6 +10489,37 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PlantRows</name>
+    <message>
+        <source>%1 by the spot where the year begins</source>
+        <translation>%1 nach dem Platz, an dem das Jahr beginnt</translation>
+    </message>
+    <message>
+        <source>%1 by name</source>
+        <translation>%1 nach Namen</translation>
+    </message>
+    <message>
+        <source>%1 in order of going out</source>
+        <translation>%1 nach dem Tag des Hinausgehens</translation>
+    </message>
+    <message>
+        <source>%1 by spot</source>
+        <translation>%1 nach Platz</translation>
+    </message>
+    <message>
+        <source>%1 by date out</source>
+        <translation>%1 nach Ausgehtag</translation>
+    </message>
+    <message>
+        <source>stepped edge: hardening</source>
+        <translation>gestufte Kante: Abhärten</translation>
+    </message>
+    <message>
+        <source>bracket: date at 1 in 5 to 1 in 20</source>
+        <translation>Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PlantShelves</name>
     <message>
         <source>at no spot</source>
@@ -10920,6 +11094,14 @@ liegen im Band</translation>
         <translation>Das ist schon erledigt; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
+        <source>A task is put off to a day after today, such as %1.</source>
+        <translation>Eine Arbeit wird auf einen Tag nach heute verschoben, etwa %1.</translation>
+    </message>
+    <message>
+        <source>Write for how many days it is put off, or until which date, such as %1.</source>
+        <translation>Schreiben, um wie viele Tage oder bis zu welchem Tag sie verschoben wird, etwa %1.</translation>
+    </message>
+    <message>
         <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
         <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
     </message>
@@ -11041,6 +11223,22 @@ liegen im Band</translation>
     <message>
         <source>Counted again: %1.</source>
         <translation>Wieder gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>Write how many seedlings were potted, such as 6.</source>
+        <translation>Schreiben, wie viele Sämlinge getopft wurden, etwa 6.</translation>
+    </message>
+    <message>
+        <source>The tray has %1 seedlings; count it anew where there are more.</source>
+        <translation>In der Schale sind %1 Sämlinge; sind es mehr, neu zählen.</translation>
+    </message>
+    <message>
+        <source>Potted from tray %1: 1 plant, now under Plants. Undo above the pages takes it back.</source>
+        <translation>Aus Schale %1 getopft: 1 Pflanze, jetzt unter Pflanzen. Rückgängig über den Seiten nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Potted from tray %1: %2 plants, now under Plants. Undo above the pages takes it back.</source>
+        <translation>Aus Schale %1 getopft: %2 Pflanzen, jetzt unter Pflanzen. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
 </context>
 <context>
@@ -11376,6 +11574,10 @@ liegen im Band</translation>
         <translation>Heute Nacht %1 %2, %3. %4</translation>
     </message>
     <message>
+        <source>The dew point: %1</source>
+        <translation>Der Taupunkt: %1</translation>
+    </message>
+    <message>
         <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
         <translation>Gespeichert: eine Vorhersage von %1 für heute Nacht. Von hier aus wird sie nicht zurückgenommen; eine später getippte Zahl gilt stattdessen.</translation>
     </message>
@@ -11418,6 +11620,10 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::YearModel</name>
     <message>
+        <source>1 in %1</source>
+        <translation>1 von %1</translation>
+    </message>
+    <message>
         <source>No plan is kept yet. A kept plan changes only where it pays, and each change is named.</source>
         <translation>Noch ist kein Plan gespeichert. Ein gespeicherter Plan ändert sich nur, wo es sich lohnt, und jede Änderung wird genannt.</translation>
     </message>
@@ -11438,10 +11644,6 @@ liegen im Band</translation>
         <translation>%1 geht, wohin der Plan sie stellt</translation>
     </message>
     <message>
-        <source>1 in %1</source>
-        <translation>1 von %1</translation>
-    </message>
-    <message>
         <source>Risk you accept, %1</source>
         <translation>Annehmbares Risiko, %1</translation>
     </message>
@@ -11460,22 +11662,6 @@ liegen im Band</translation>
     <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>%1 in order of going out</source>
-        <translation>%1 nach dem Tag des Hinausgehens</translation>
-    </message>
-    <message>
-        <source> · stepped edge: hardening</source>
-        <translation> · gestufte Kante: Abhärten</translation>
-    </message>
-    <message>
-        <source> · bracket: date at 1 in 5 to 1 in 20</source>
-        <translation> · Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
-    </message>
-    <message>
-        <source>%1 by date out</source>
-        <translation>%1 nach Ausgehtag</translation>
     </message>
     <message>
         <source> %1: %2.</source>
@@ -11623,12 +11809,16 @@ liegen im Band</translation>
         <translation>%1. Nichts wurde aufgenommen</translation>
     </message>
     <message>
-        <source>stands there</source>
-        <translation>steht dort</translation>
-    </message>
-    <message>
         <source>the tray has not that many seedlings left</source>
         <translation>so viele Sämlinge hat die Schale nicht mehr</translation>
+    </message>
+    <message>
+        <source>the tray was sown after that day</source>
+        <translation>die Schale wurde nach diesem Tag gesät</translation>
+    </message>
+    <message>
+        <source>stands there</source>
+        <translation>steht dort</translation>
     </message>
     <message>
         <source>this could not be written, so it counts as not done: %1</source>

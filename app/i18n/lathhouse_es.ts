@@ -213,6 +213,37 @@
     </message>
 </context>
 <context>
+    <name>ComingDays</name>
+    <message>
+        <source>This week</source>
+        <translation>Esta semana</translation>
+    </message>
+    <message>
+        <source>The next %1 days</source>
+        <translation>Los próximos %1 días</translation>
+    </message>
+    <message>
+        <source>How many days to come</source>
+        <translation>Cuántos días por delante</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>How many days to come, here and on the printed sheet</source>
+        <translation>Cuántos días por delante, aquí y en la hoja impresa</translation>
+    </message>
+    <message>
+        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
+        <translation>No hay nada previsto para los próximos siete días; mirar el agua toca día a día.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned for the next %1 days; looks at the water come day by day.</source>
+        <translation>No hay nada previsto para los próximos %1 días; mirar el agua toca día a día.</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>none</source>
@@ -884,6 +915,45 @@
     <message>
         <source>%1: %2, %3</source>
         <translation>%1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>ForecastLine</name>
+    <message>
+        <source>Forecast low tonight</source>
+        <translation>Mínima prevista esta noche</translation>
+    </message>
+    <message>
+        <source>Dew point tonight, where it is told</source>
+        <translation>Punto de rocío de esta noche, si se indica</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Punto de rocío</translation>
+    </message>
+    <message>
+        <source>clear sky</source>
+        <translation>cielo despejado</translation>
+    </message>
+    <message>
+        <source>cloudy</source>
+        <translation>nublado</translation>
+    </message>
+    <message>
+        <source>calm air</source>
+        <translation>aire en calma</translation>
+    </message>
+    <message>
+        <source>windy</source>
+        <translation>con viento</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
+        <translation>La guarda como previsión de esta noche, para aprender aquí sus errores</translation>
     </message>
 </context>
 <context>
@@ -2638,8 +2708,8 @@
         <translation>Mayús+P</translation>
     </message>
     <message>
-        <source>put it off longer</source>
-        <translation>aplazarla más tiempo</translation>
+        <source>put it off longer, or to a date</source>
+        <translation>aplazarla más tiempo o hasta una fecha</translation>
     </message>
     <message>
         <source>leave it out, and why</source>
@@ -2706,6 +2776,18 @@
         <translation>mover un día el borde de la estancia de la planta, con Ctrl una semana; Intro lo guarda, Escape lo deja</translation>
     </message>
     <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>the plant’s page</source>
+        <translation>la página de la planta</translation>
+    </message>
+    <message>
+        <source>the rows by the date out, by spot, or by name</source>
+        <translation>las filas por salida, por sitio o por nombre</translation>
+    </message>
+    <message>
         <source>take off what is pinned of the plant</source>
         <translation>soltar lo que está fijado de la planta</translation>
     </message>
@@ -2732,10 +2814,6 @@
     <message>
         <source>from plant to plant and from shelf to shelf</source>
         <translation>de planta en planta y de estante en estante</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Intro</translation>
     </message>
     <message>
         <source>open the plant</source>
@@ -5129,6 +5207,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>Its page: Enter, or press twice</source>
+        <translation>Su página: Intro, o pulsar dos veces</translation>
+    </message>
+    <message>
         <source>: %1</source>
         <translation>: %1</translation>
     </message>
@@ -5350,6 +5432,45 @@
     </message>
 </context>
 <context>
+    <name>PotUp</name>
+    <message>
+        <source>How many seedlings were potted, each in a pot of its own</source>
+        <translation>Cuántas plántulas se pasaron a maceta, cada una en la suya</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>What they are called; several are numbered; blank for crop and tray</source>
+        <translation>Cómo se llaman; varias se numeran; en blanco, cultivo y bandeja</translation>
+    </message>
+    <message>
+        <source>Name, or blank for crop and tray</source>
+        <translation>Nombre, o en blanco: cultivo y bandeja</translation>
+    </message>
+    <message>
+        <source>Where they stand, if not where the tray does; the day is the one above, today if blank.</source>
+        <translation>Dónde están, si no es donde la bandeja; el día es el de arriba, en blanco hoy.</translation>
+    </message>
+    <message>
+        <source>Pot them up</source>
+        <translation>Pasar a maceta</translation>
+    </message>
+    <message>
+        <source>They stand under Plants then</source>
+        <translation>Después están en Plantas</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>No hecho</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+</context>
+<context>
     <name>PrintPane</name>
     <message>
         <source>The sheet is being drawn.</source>
@@ -5496,6 +5617,17 @@
     </message>
 </context>
 <context>
+    <name>RoundFold</name>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 more: %2</source>
+        <translation>%1 más: %2</translation>
+    </message>
+</context>
+<context>
     <name>RoundPage</name>
     <message>
         <source>Today&apos;s round</source>
@@ -5518,12 +5650,12 @@
         <translation>Mantenerla</translation>
     </message>
     <message>
-        <source>For how many days is this task put off, up to 60</source>
-        <translation>Cuántos días se aplaza esta tarea, hasta 60</translation>
+        <source>For how many days is this task put off, up to 60, or until which date</source>
+        <translation>Cuántos días, hasta 60, o hasta qué fecha se aplaza esta tarea</translation>
     </message>
     <message>
-        <source>days, up to 60</source>
-        <translation>días, hasta 60</translation>
+        <source>days, or a date</source>
+        <translation>días o una fecha</translation>
     </message>
     <message>
         <source>Put it off</source>
@@ -5616,6 +5748,10 @@
         <translation>%1 min; %2</translation>
     </message>
     <message>
+        <source>They can wait. Shows them; the arrows do so too.</source>
+        <translation>Pueden esperar. Las muestra; las flechas también.</translation>
+    </message>
+    <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
     </message>
@@ -5665,6 +5801,13 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>RowOrderLine</name>
+    <message>
+        <source>Key O. Rows by the date out, by spot, or by name.</source>
+        <translation>Tecla O. Filas por salida, por sitio o por nombre.</translation>
     </message>
 </context>
 <context>
@@ -5984,18 +6127,6 @@
         <translation>Punto lleno: recuentos propios. Punto vacío: solo el sobre o la especie. Línea: 9 de cada 10.</translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>Control, Shift and Z. Counts again what was taken back last.</source>
-        <translation>Control, Mayúsculas y Z. Vuelve a contar lo último que se deshizo.</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
         <source>Control and Z, or U. Takes back what was counted last in this window.</source>
         <translation>Control y Z, o U. Deshace lo último que se contó en esta ventana.</translation>
     </message>
@@ -6151,6 +6282,10 @@
     <message>
         <source>20, as usual</source>
         <translation>20, lo usual</translation>
+    </message>
+    <message>
+        <source>Risk you accept of a night that damages them outdoors</source>
+        <translation>Riesgo que se acepta de una noche que las dañe fuera</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -6482,14 +6617,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Forecast low tonight</source>
-        <translation>Mínima prevista esta noche</translation>
-    </message>
-    <message>
-        <source>Keeps it as tonight’s forecast, so that its errors here are learned</source>
-        <translation>La guarda como previsión de esta noche, para aprender aquí sus errores</translation>
-    </message>
-    <message>
         <source>Type another low for tonight</source>
         <translation>Escribir otra mínima para esta noche</translation>
     </message>
@@ -6578,12 +6705,12 @@
         <translation>mínima de esta noche junto a la planta, %1; rayado: daña</translation>
     </message>
     <message>
-        <source>This week</source>
-        <translation>Esta semana</translation>
+        <source>Risk you accept in one of these nights</source>
+        <translation>Riesgo que se acepta en una de estas noches</translation>
     </message>
     <message>
-        <source>Nothing is planned for the next seven days; looks at the water come day by day.</source>
-        <translation>No hay nada previsto para los próximos siete días; mirar el agua toca día a día.</translation>
+        <source>For looking at the nights here: the tasks of the round keep to 1 in 10.</source>
+        <translation>Para mirar aquí las noches: las tareas de la ronda siguen con 1 de cada 10.</translation>
     </message>
 </context>
 <context>
@@ -6796,6 +6923,14 @@
     <message>
         <source>The counting is over; only then does the tray change the lot’s share</source>
         <translation>El recuento ha terminado; solo entonces la bandeja cambia la parte del lote</translation>
+    </message>
+    <message>
+        <source>Pot seedlings up</source>
+        <translation>Pasar plántulas a maceta</translation>
+    </message>
+    <message>
+        <source>Seedlings of this tray become plants, each in a pot of its own</source>
+        <translation>Las plántulas de esta bandeja pasan a ser plantas, cada una en su maceta</translation>
     </message>
 </context>
 <context>
@@ -7228,6 +7363,22 @@ están en la banda</translation>
 <context>
     <name>YearSheet</name>
     <message>
+        <source>in trays</source>
+        <translation>en bandejas</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 desde el %2</translation>
+    </message>
+    <message>
+        <source>sow %1 to %2</source>
+        <translation>sembrar del %1 al %2</translation>
+    </message>
+    <message>
         <source>The year from %1</source>
         <translation>El año desde el %1</translation>
     </message>
@@ -7276,12 +7427,8 @@ están en la banda</translation>
         <translation>aire libre, %1; 9 de cada 10 noches están en la banda gris</translation>
     </message>
     <message>
-        <source>in order of going out</source>
-        <translation>por orden de salida</translation>
-    </message>
-    <message>
-        <source>%1 of %2 on this sheet, in order of going out</source>
-        <translation>%1 de %2 en esta hoja, por orden de salida</translation>
+        <source>%1 of %2 on this sheet, %3</source>
+        <translation>%1 de %2 en esta hoja, %3</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -7300,20 +7447,16 @@ están en la banda</translation>
         <translation>anillo: sembrar · corchete: nace · escalones: endurecer y plantar fuera · barra oblicua: primera lista</translation>
     </message>
     <message>
-        <source>in trays</source>
-        <translation>en bandejas</translation>
+        <source>by the spot where the year begins</source>
+        <translation>por el sitio donde empieza el año</translation>
     </message>
     <message>
-        <source>out</source>
-        <translation>fuera</translation>
+        <source>by name</source>
+        <translation>por nombre</translation>
     </message>
     <message>
-        <source>%1 from %2</source>
-        <translation>%1 desde el %2</translation>
-    </message>
-    <message>
-        <source>sow %1 to %2</source>
-        <translation>sembrar del %1 al %2</translation>
+        <source>in order of going out</source>
+        <translation>por orden de salida</translation>
     </message>
     <message>
         <source>Look at the forecast before each move.</source>
@@ -10346,6 +10489,37 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PlantRows</name>
+    <message>
+        <source>%1 by the spot where the year begins</source>
+        <translation>%1 por el sitio donde empieza el año</translation>
+    </message>
+    <message>
+        <source>%1 by name</source>
+        <translation>%1 por nombre</translation>
+    </message>
+    <message>
+        <source>%1 in order of going out</source>
+        <translation>%1 por orden de salida</translation>
+    </message>
+    <message>
+        <source>%1 by spot</source>
+        <translation>%1 por sitio</translation>
+    </message>
+    <message>
+        <source>%1 by date out</source>
+        <translation>%1 por salida</translation>
+    </message>
+    <message>
+        <source>stepped edge: hardening</source>
+        <translation>borde escalonado: endurecer</translation>
+    </message>
+    <message>
+        <source>bracket: date at 1 in 5 to 1 in 20</source>
+        <translation>corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PlantShelves</name>
     <message>
         <source>at no spot</source>
@@ -10920,6 +11094,14 @@ están en la banda</translation>
         <translation>Eso ya está hecho; Deshacer lo anula.</translation>
     </message>
     <message>
+        <source>A task is put off to a day after today, such as %1.</source>
+        <translation>Una tarea se aplaza a un día posterior a hoy, por ejemplo %1.</translation>
+    </message>
+    <message>
+        <source>Write for how many days it is put off, or until which date, such as %1.</source>
+        <translation>Escribir cuántos días o hasta qué fecha se aplaza, por ejemplo %1.</translation>
+    </message>
+    <message>
         <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
         <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
     </message>
@@ -11041,6 +11223,22 @@ están en la banda</translation>
     <message>
         <source>Counted again: %1.</source>
         <translation>Contado de nuevo: %1.</translation>
+    </message>
+    <message>
+        <source>Write how many seedlings were potted, such as 6.</source>
+        <translation>Escribir cuántas plántulas se pasaron a maceta, por ejemplo 6.</translation>
+    </message>
+    <message>
+        <source>The tray has %1 seedlings; count it anew where there are more.</source>
+        <translation>La bandeja tiene %1 plántulas; si hay más, contar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Potted from tray %1: 1 plant, now under Plants. Undo above the pages takes it back.</source>
+        <translation>De la bandeja %1 a maceta: 1 planta, ahora en Plantas. Deshacer, encima de las páginas, lo deshace.</translation>
+    </message>
+    <message>
+        <source>Potted from tray %1: %2 plants, now under Plants. Undo above the pages takes it back.</source>
+        <translation>De la bandeja %1 a maceta: %2 plantas, ahora en Plantas. Deshacer, encima de las páginas, lo deshace.</translation>
     </message>
 </context>
 <context>
@@ -11376,6 +11574,10 @@ están en la banda</translation>
         <translation>Esta noche %1 %2, %3. %4</translation>
     </message>
     <message>
+        <source>The dew point: %1</source>
+        <translation>El punto de rocío: %1</translation>
+    </message>
+    <message>
         <source>Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later today counts instead.</source>
         <translation>Guardado: una previsión de %1 para esta noche. No se deshace desde aquí; un número escrito más tarde cuenta en su lugar.</translation>
     </message>
@@ -11418,6 +11620,10 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::YearModel</name>
     <message>
+        <source>1 in %1</source>
+        <translation>1 de cada %1</translation>
+    </message>
+    <message>
         <source>No plan is kept yet. A kept plan changes only where it pays, and each change is named.</source>
         <translation>Aún no hay plan guardado. Un plan guardado cambia solo donde merece la pena, y cada cambio se nombra.</translation>
     </message>
@@ -11438,10 +11644,6 @@ están en la banda</translation>
         <translation>%1 va adonde la pone el plan</translation>
     </message>
     <message>
-        <source>1 in %1</source>
-        <translation>1 de cada %1</translation>
-    </message>
-    <message>
         <source>Risk you accept, %1</source>
         <translation>Riesgo que se acepta, %1</translation>
     </message>
@@ -11460,22 +11662,6 @@ están en la banda</translation>
     <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>%1 in order of going out</source>
-        <translation>%1 por orden de salida</translation>
-    </message>
-    <message>
-        <source> · stepped edge: hardening</source>
-        <translation> · borde escalonado: endurecer</translation>
-    </message>
-    <message>
-        <source> · bracket: date at 1 in 5 to 1 in 20</source>
-        <translation> · corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
-    </message>
-    <message>
-        <source>%1 by date out</source>
-        <translation>%1 por salida</translation>
     </message>
     <message>
         <source> %1: %2.</source>
@@ -11623,12 +11809,16 @@ están en la banda</translation>
         <translation>%1. No se incorporó nada</translation>
     </message>
     <message>
-        <source>stands there</source>
-        <translation>está allí</translation>
-    </message>
-    <message>
         <source>the tray has not that many seedlings left</source>
         <translation>a la bandeja no le quedan tantas plántulas</translation>
+    </message>
+    <message>
+        <source>the tray was sown after that day</source>
+        <translation>la bandeja se sembró después de ese día</translation>
+    </message>
+    <message>
+        <source>stands there</source>
+        <translation>está allí</translation>
     </message>
     <message>
         <source>this could not be written, so it counts as not done: %1</source>

@@ -1,9 +1,12 @@
 #include "app/models/household_door.h"
 
 #include "app/models/event_turn.h"
+#include "app/models/gone_in_memory.h"
+#include "app/words/phrase.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
+#include <map>
 #include <span>
 #include <tuple>
 #include <utility>
@@ -53,6 +56,40 @@ Result<void> add_tray(plan::HouseholdFacts& facts, const home::Tray& tray, calen
     for (const auto& other : std::span{trays}.first(trays.size() - 1)) {
         trays.back().id = std::max(trays.back().id, other.id + 1);
     }
+    return {};
+}
+
+Result<void> pot_up_in(plan::HouseholdFacts& facts, const Potting& potting, calendar::Instant now)
+{
+    auto plants = potted_plants(facts.seeds, potting);
+    if (!plants) {
+        return plants.error();
+    }
+    if (potting.plants < 1 || potting.plants > seedlings_left(facts.seeds, potting.tray)) {
+        return Error{ErrorCode::OutOfRange, words::phrase("the tray has not that many seedlings left")};
+    }
+    if (potting.on < facts.seeds.tray(potting.tray)->sown) {
+        return Error{ErrorCode::OutOfRange, words::phrase("the tray was sown after that day")};
+    }
+    auto& all = facts.as_told.plants;
+    std::vector<home::PlantId> ids;
+    for (auto& plant : *plants) {
+        if (facts.as_told.plant_called(plant.name) != nullptr) {
+            return Error{ErrorCode::OutOfRange, words::phrase("there is a plant \"%1\" already", plant.name)};
+        }
+        plant.id = free_plant_id(facts);
+        ids.push_back(plant.id);
+        const std::map<std::string, std::string> details{{"tray", std::to_string(potting.tray)}};
+        if (plant.spot) {
+            facts.events.push_back({plant.id, home::EventKind::Moved, plant.spot, potting.on, now, "", details});
+        }
+        facts.events.push_back({plant.id, home::EventKind::Repotted, {}, potting.on, now, "", details});
+        all.push_back(plant);
+    }
+    auto& potted = facts.seeds.potted;
+    const auto there = std::ranges::find(potted, potting.tray, &home::TrayPlants::tray);
+    auto& of_tray = there == potted.end() ? potted.emplace_back(home::TrayPlants{potting.tray, {}}) : *there;
+    of_tray.plants.insert(of_tray.plants.end(), ids.begin(), ids.end());
     return {};
 }
 
@@ -158,6 +195,22 @@ HouseholdDoor door_to_folder(std::filesystem::path folder, std::function<Result<
                 const auto id = store->record(tray, today, entered);
                 return id ? Result<void>{} : Result<void>{id.error()};
             },
+            .pot_up = [folder](const Potting& potting, calendar::Instant now) -> Result<void> {
+                auto store = journal::HouseholdStore::open(folder);
+                if (!store) {
+                    return store.error();
+                }
+                const auto seeds = store->seeds();
+                if (!seeds) {
+                    return seeds.error();
+                }
+                const auto plants = potted_plants(*seeds, potting);
+                if (!plants) {
+                    return plants.error();
+                }
+                const auto ids = store->pot_up(potting.tray, *plants, potting.on, now);
+                return ids ? Result<void>{} : Result<void>{ids.error()};
+            },
             .take_back = [folder](const home::TrayCount& count,
                                   calendar::Instant now) {
                 return take_back_event(folder, [&count](const home::Event& last) { return tells(last, count); }, now);
@@ -227,6 +280,11 @@ HouseholdDoor door_to_memory(std::shared_ptr<MemoryHousehold> household)
                     return household->change("sowing",
                                              [&](plan::HouseholdFacts& facts) { return add_tray(facts, tray, today); });
                 },
+            .pot_up =
+                [household](const Potting& potting, calendar::Instant now) {
+                    return household->change("potting",
+                                             [&](plan::HouseholdFacts& facts) { return pot_up_in(facts, potting, now); });
+                },
             .take_back = [household](const home::TrayCount& count,
                                      calendar::Instant) { return household->take_back(name_of(count)); },
             .bring_back = [household](const home::TrayCount& count,
@@ -242,6 +300,7 @@ HouseholdDoor no_door(Error why)
             .keep_forecasts = [why](const std::vector<home::KeptForecast>&) -> Result<void> { return why; },
             .count = [why](const home::TrayCount&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
             .sow = [why](const home::Tray&, calendar::Date, calendar::Instant) -> Result<void> { return why; },
+            .pot_up = [why](const Potting&, calendar::Instant) -> Result<void> { return why; },
             .take_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
             .bring_back = [why](const home::TrayCount&, calendar::Instant) -> Result<void> { return why; },
             .keeps = false};

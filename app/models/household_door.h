@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/potting.h"
 #include "core/base/result.h"
 #include "core/home/seed_lot.h"
 #include "core/home/thermometer.h"
@@ -51,6 +52,8 @@ struct HouseholdDoor {
     std::function<Result<void>(const home::TrayCount&, calendar::Date today, calendar::Instant entered)> count;
     /// A tray that was sown today or before; its number is given to it. Taken back as whatever came last (TurnLast).
     std::function<Result<void>(const home::Tray&, calendar::Date today, calendar::Instant entered)> sow;
+    /// Seedlings of a tray become plants. Taken back as whatever came last (TurnLast).
+    std::function<Result<void>(const Potting&, calendar::Instant now)> pot_up;
     /// Takes a count back that was written last, or writes one again that was taken back last. Errors:
     /// NotFound where something else was written since.
     std::function<Result<void>(const home::TrayCount&, calendar::Instant now)> take_back;
@@ -67,6 +70,10 @@ HouseholdDoor no_door(Error why);
 
 /// Puts a tray into facts in memory, under the next free number. Errors: as home::check.
 Result<void> add_tray(plan::HouseholdFacts& facts, const home::Tray& tray, calendar::Date today);
+
+/// The plants of a potting in facts in memory, as the journal makes them. Errors: as potted_plants; OutOfRange where a name
+/// is taken, the tray has not that many seedlings left, or was sown later.
+Result<void> pot_up_in(plan::HouseholdFacts& facts, const Potting& potting, calendar::Instant now);
 
 /// What is said where another program wrote in between.
 Error something_else_came();

@@ -23,7 +23,4 @@ std::vector<RiskDate> risk_dates(const HarmCurve& curve, const std::vector<YearD
 std::vector<RiskDate> dates_of(const YearData& year, std::size_t plant, const std::vector<YearStay>& stays,
                                Probability risk);
 
-/// Places of the plants in the order in which they go out; those that stay in come last.
-std::vector<std::size_t> order_of_going_out(const YearData& year, const SolvedYear& solved);
-
 } // namespace lathhouse::models

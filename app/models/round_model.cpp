@@ -115,6 +115,10 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
         return row.feed_ppm();
     case TreatsRole:
         return row.is_treating();
+    case FoldedRole:
+        return fold_.hides(static_cast<std::size_t>(index.row()));
+    case MoreRole:
+        return fold_.more(rows_, static_cast<std::size_t>(index.row()));
     case SentenceRole:
         return sentence(row);
     default:
@@ -141,6 +145,8 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {DoneRole, "done"},
             {FeedPpmRole, "feedPpm"},
             {TreatsRole, "treats"},
+            {FoldedRole, "folded"},
+            {MoreRole, "more"},
             {SentenceRole, "sentence"}};
 }
 
@@ -267,6 +273,9 @@ void RoundModel::setCurrentRow(int row)
     row = std::clamp(row, 0, std::max(0, rowCount() - 1));
     if (row != current_row_) {
         current_row_ = row;
+        if (is_row(row) && fold_.hides(static_cast<std::size_t>(row))) {
+            unfold(row); // Keys walk into what is folded away.
+        }
         emit currentRowChanged();
     }
 }
@@ -369,6 +378,7 @@ void RoundModel::show(Round round)
     known_ = true;
     if (same) {
         rows_ = std::move(rows);
+        fold_.renew(rows_, look_.today);
         if (!rows_.empty()) {
             emit dataChanged(index(0), index(rowCount() - 1));
         }
@@ -376,6 +386,7 @@ void RoundModel::show(Round round)
         const std::string current = is_row(current_row_) ? at(current_row_).task.key : std::string{};
         beginResetModel();
         rows_ = std::move(rows);
+        fold_.renew(rows_, look_.today);
         endResetModel();
         // The row that was read last stays the one that is read, wherever it stands now.
         const auto there =
@@ -383,6 +394,9 @@ void RoundModel::show(Round round)
         current_row_ =
             std::clamp(there != rows_.end() ? static_cast<int>(there - rows_.begin()) : current_row_, 0,
                        std::max(0, rowCount() - 1));
+        if (is_row(current_row_) && fold_.hides(static_cast<std::size_t>(current_row_))) {
+            unfold(current_row_);
+        }
         emit currentRowChanged();
     }
     emit roundChanged();

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/models/dose_wish.h"
-#include "app/models/round_rows.h"
+#include "app/models/round_fold.h"
 #include "app/models/round_source.h"
 #include "app/models/tonight_facts.h"
 #include "app/models/written_here.h"
@@ -67,6 +67,8 @@ public:
         MinutesRole, CautionsRole, HygieneRole, DoneRole,
         FeedPpmRole, ///< Nitrogen of a feed; 0 where the task is none.
         TreatsRole,  ///< Something is sprayed or wiped against a pest.
+        FoldedRole, ///< Beyond the sixth of its class, and not asked for yet.
+        MoreRole, ///< "3 more: lamp shelf", at the last row that is shown of a class; else empty.
         SentenceRole ///< All of it, to be read aloud.
     };
     Q_ENUM(Role)
@@ -105,6 +107,8 @@ public:
     /// Marks a task as done. A done one is left as it is: `undo` takes back. What is sown becomes a tray and what is
     /// potted becomes plants, so that first their number is asked.
     Q_INVOKABLE void tick(int row);
+    /// Shows the rest of the row's class.
+    Q_INVOKABLE void unfold(int row);
     /// So many seeds went into the tray, or seedlings into pots: tray or plants are made and the task ticked, as one.
     /// False where that is no number or the lot or the tray has not that many.
     Q_INVOKABLE bool sow(const QString& number);
@@ -114,6 +118,8 @@ public:
     Q_INVOKABLE void askSpray(int row);
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
+    /// The same for so many days, or until a date after today however far, as either is typed.
+    Q_INVOKABLE void postponeUntil(int row, const QString& typed);
     /// Leaves a task out this time; the reason goes into the journal and must not be blank.
     Q_INVOKABLE void skip(int row, const QString& reason);
     /// Ticks every plant that must come in tonight.
@@ -168,6 +174,7 @@ private:
     /// Whether the task can be put off or left out; else `error` says why not.
     bool is_open(int row);
     bool pot(const RoundRow& row, int plants);
+    void put_off(int row, calendar::Date until);
     void fail(const std::string& message);
     void fail(const Error& error); ///< In the reader's language.
     void fail_with(QString sentence);
@@ -178,6 +185,7 @@ private:
     TodayLook look_;
     std::vector<RoundRow> rows_;
     std::set<std::string> done_;
+    RoundFold fold_;
     home::SeedBook seeds_;
     std::string sowing_; ///< Key of the task whose seeds are asked for.
     WrittenHere<Written> here_;

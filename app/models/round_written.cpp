@@ -2,6 +2,7 @@
 #include "app/clock.h"
 #include "app/models/round_model.h"
 #include "app/models/word_form.h"
+#include "app/potting.h"
 #include "app/words/phrase.h"
 #include "app/words/refusal.h"
 #include "core/base/parse.h"
@@ -14,15 +15,6 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kLongestPostponement = 60; // Days.
-
-/// Those that came up, or were sown where nobody counted, and are in no pot yet.
-int seedlings_left(const home::SeedBook& seeds, home::TrayId tray)
-{
-    const auto counted = seeds.latest_count(tray);
-    const auto* of = seeds.tray(tray);
-    const int came = counted ? counted->emerged : of != nullptr ? of->seeds : 0;
-    return std::max(0, came - static_cast<int>(seeds.potted_from(tray)));
-}
 
 } // namespace
 
@@ -63,6 +55,14 @@ void RoundModel::tick(int row)
     write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))),
           true);
     mark(at(row).task.key, true);
+}
+
+void RoundModel::unfold(int row)
+{
+    if (is_row(row) && fold_.open(at(row).task.state)) {
+        fold_.renew(rows_, look_.today);
+        emit dataChanged(index(0), index(rowCount() - 1), {FoldedRole, MoreRole});
+    }
 }
 
 QString RoundModel::seedsAsked() const
@@ -177,6 +177,33 @@ bool RoundModel::is_open(int row)
 
 void RoundModel::postpone(int row, int days)
 {
+    if (days < 1 || days > kLongestPostponement) {
+        clear_error();
+        fail(words::phrase("a task can be put off by 1 to %1 days", std::to_string(kLongestPostponement)));
+        return;
+    }
+    put_off(row, look_.today + calendar::Days{days});
+}
+
+void RoundModel::postponeUntil(int row, const QString& typed)
+{
+    clear_error();
+    if (const auto days = parse_integer(typed.trimmed().toStdString())) {
+        postpone(row, *days);
+        return;
+    }
+    const auto until = look_.words.typed_date(typed);
+    if (!until || *until <= look_.today) {
+        const QString example = look_.words.date_with_year(look_.today + calendar::Days{2 * kLongestPostponement});
+        fail_with(until ? tr("A task is put off to a day after today, such as %1.").arg(example)
+                        : tr("Write for how many days it is put off, or until which date, such as %1.").arg(example));
+        return;
+    }
+    put_off(row, *until);
+}
+
+void RoundModel::put_off(int row, calendar::Date until)
+{
     if (!is_open(row)) {
         return;
     }
@@ -184,13 +211,9 @@ void RoundModel::postpone(int row, int days)
         fail_with(tr("Washing cannot be put off: it stands between the classes so that pests do not travel."));
         return;
     }
-    if (days < 1 || days > kLongestPostponement) {
-        fail(words::phrase("a task can be put off by 1 to %1 days", std::to_string(kLongestPostponement)));
-        return;
-    }
     const auto& task = at(row).task;
-    const calendar::Date until = look_.today + calendar::Days{days};
-    QString said = tr("Put off to %1: %2.").arg(look_.words.short_date(until), plain_words(at(row)));
+    const bool far = until > look_.today + calendar::Days{kLongestPostponement}; // Its year is said.
+    QString said = tr("Put off to %1: %2.").arg(far ? look_.words.date_with_year(until) : look_.words.short_date(until), plain_words(at(row)));
     if (until > task.latest) {
         said += tr(" It can wait until %1 at most.").arg(look_.words.short_date(task.latest));
     }
@@ -307,6 +330,10 @@ void RoundModel::mark(const std::string& key, bool done)
             rows_[static_cast<std::size_t>(row)].done = done;
             emit dataChanged(index(row), index(row), {DoneRole, SentenceRole});
         }
+    }
+    fold_.renew(rows_, look_.today);
+    if (!rows_.empty()) {
+        emit dataChanged(index(0), index(rowCount() - 1), {FoldedRole, MoreRole});
     }
     emit roundChanged();
 }

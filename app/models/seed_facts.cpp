@@ -8,6 +8,7 @@
 #include "app/words/source_words.h"
 #include "app/words/sowing_words.h"
 #include "app/words/table_words.h"
+#include "app/potting.h"
 #include "core/home/seed_lot.h"
 #include "core/plan/sowing_calendar.h"
 #include "core/plan/tray_progress.h"
@@ -57,6 +58,7 @@ plan::SowingWishes wishes_of(const SeedChoice& choice)
     plan::SowingWishes wishes;
     wishes.plants = choice.plants;
     wishes.room = choice.room.value_or(wishes.room);
+    wishes.risk = choice.risk;
     return wishes;
 }
 
@@ -387,7 +389,8 @@ private:
         }
         const bool last = progress.counted && progress.counted->last;
         sheet_.trays.push_back({tray.id, head, emerged, tray.seeds, expected, last,
-                                tr("%1: %2 of %3 up. %4").arg(head).arg(emerged).arg(tray.seeds).arg(expected)});
+                                tr("%1: %2 of %3 up. %4").arg(head).arg(emerged).arg(tray.seeds).arg(expected),
+                                seedlings_left(ground_.facts.seeds, tray.id)});
         sheet_.counted.push_back({tray.id, look_.today, emerged, last});
     }
 

@@ -47,6 +47,7 @@ struct SeedChoice {
     int plants = 5;
     bool by_name = false;
     std::optional<Celsius> room = {}; ///< Where trays stand; else as usual.
+    Probability risk = plan::kUsualRisk; ///< Of a night that damages what stands out.
 };
 
 /// What does not change with the choice; used by one thread at a time.

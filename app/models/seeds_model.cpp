@@ -29,7 +29,7 @@ SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
       lots_({"lot", "name", "botanical", "year", "seedsLeft", "mean", "low", "high", "counted", "share", "basis", "next",
              "sentence"}),
       dates_({"label", "value", "why", "sentence"}),
-      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence"}),
+      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence", "left"}),
       sowings_({"crop", "name", "how", "dates", "ready", "sentence"}), spots_({"name", "hand"})
 {
 }
@@ -96,6 +96,18 @@ bool SeedsModel::standAt(const QString& typed)
     read();
     show_sowings();
     return true;
+}
+
+void SeedsModel::setRiskStop(int stop)
+{
+    if (stop < 0 || stop >= static_cast<int>(std::size(kRiskStops)) || stop == risk_stop_) {
+        return;
+    }
+    risk_stop_ = stop;
+    facts_.choice.risk = risk_at(stop);
+    emit riskChanged();
+    follow();
+    show_sowings();
 }
 
 void SeedsModel::setSowingDays(int days)
@@ -318,6 +330,13 @@ void SeedsModel::setLast(int tray_row, bool last)
     }
 }
 
+std::optional<home::SpotId> SeedsModel::spot_at(int place) const
+{
+    const auto& known = facts_.ground->facts.as_told.spots;
+    return place >= 0 && place < static_cast<int>(known.size()) ? std::optional{known[static_cast<std::size_t>(place)].id}
+                                                                : std::nullopt;
+}
+
 bool SeedsModel::sow(const QString& seeds, int spot, const QString& mix, const QString& note)
 {
     clear_error();
@@ -347,13 +366,11 @@ bool SeedsModel::sow(const QString& seeds, int spot, const QString& mix, const Q
             return false;
         }
     }
-    const auto& known = facts_.ground->facts.as_told.spots;
-    const bool is_known = spot >= 0 && spot < static_cast<int>(known.size());
     const home::Tray tray{.id = 0,
                           .lot = *facts_.choice.lot,
                           .sown = *on,
                           .seeds = *number,
-                          .spot = is_known ? std::optional{known[static_cast<std::size_t>(spot)].id} : std::nullopt,
+                          .spot = spot_at(spot),
                           .mix = warmth,
                           .note = note.trimmed().toStdString()};
     here_.forget(); // What was counted before is no longer what came last.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/risk_stops.h"
 #include "app/models/seed_facts.h"
 #include "app/models/sheet_model.h"
 #include "app/models/written_here.h"
@@ -32,6 +33,11 @@ class SeedsModel : public lathhouse::models::SheetModel {
     /// Where trays stand, in the shown unit; empty: as usual, 20 °C.
     Q_PROPERTY(QString room READ room NOTIFY roomChanged)
     Q_PROPERTY(QString unit READ unit NOTIFY seedsChanged)
+    /// The accepted risk of a night that damages what was planted out, as a place among `riskStops`; it moves every date of
+    /// the page and its sheet. It is of this page alone and begins at 1 in 10: seeds are sown by it for a whole year, and
+    /// the slider of the year is there for looking.
+    Q_PROPERTY(int riskStop READ riskStop WRITE setRiskStop NOTIFY riskChanged)
+    Q_PROPERTY(QStringList riskStops READ riskStops CONSTANT)
     /// Where a tray may stand; roles: name, hand.
     Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
     /// Crops that can be sown in the next so many days; roles: crop, name, how, dates, ready, sentence.
@@ -71,6 +77,10 @@ public:
     void setPlants(int plants); ///< Held within 1 and kMostPlants.
     QString room() const;
     QString unit() const { return look_.words.unit(); }
+    int riskStop() const { return risk_stop_; }
+    void setRiskStop(int stop); ///< Ignored outside the stops.
+    static QStringList riskStops() { return risk_stops(); }
+    Probability risk() const { return facts_.choice.risk; }
     SheetRows* sowings() { return &sowings_; }
     int sowingDays() const { return sowing_days_; }
     void setSowingDays(int days); ///< Held within 0 and a year.
@@ -100,6 +110,9 @@ public:
     /// can be. spot: its place among `spots`, -1 where it is not said; mix: how warm the mix is, as it is typed; both may be
     /// left out, the note too.
     Q_INVOKABLE bool sow(const QString& seeds, int spot = -1, const QString& mix = {}, const QString& note = {});
+    /// So many seedlings of a tray became plants today, or that day ago; false where that cannot be. name: of one plant its
+    /// name, of several the part before the number, blank for crop and tray; spot: as for `sow`, -1 for the tray's own.
+    Q_INVOKABLE bool pot(int tray_row, const QString& plants, const QString& name = {}, int spot = -1);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     /// Leaves what was written to the undo of the whole window.
@@ -111,6 +124,7 @@ signals:
     void plantsChanged();
     void daysAgoChanged();
     void roomChanged();
+    void riskChanged();
     void sowingDaysChanged();
 
 protected:
@@ -122,6 +136,8 @@ private:
     void choose();
     void show_sowings();
     void write(const home::TrayCount& count, int tray_row);
+    /// A spot by its place among `spots`.
+    std::optional<home::SpotId> spot_at(int place) const;
     QString count_words(const home::TrayCount& count) const;
     /// The day that is meant; else `error` says what to write.
     std::optional<calendar::Date> day_meant();
@@ -140,6 +156,7 @@ private:
     SheetRows sowings_;
     SheetRows spots_;
     int sowing_days_ = 0;
+    int risk_stop_ = kUsualStop;
 };
 
 } // namespace lathhouse::models

@@ -19,7 +19,7 @@ namespace {
 
 constexpr int kWeek = 7;
 constexpr std::size_t kMostMarks = 4;
-constexpr std::size_t kMostOfWeek = 12;
+constexpr std::size_t kMostOfWeek = 12; ///< Lines; more days have as many more.
 
 bool stands_outdoors(const plan::PlantNight& of)
 {
@@ -66,10 +66,10 @@ class Tonight {
     Q_DECLARE_TR_FUNCTIONS(TonightFacts)
 
 public:
-    Tonight(const plan::HouseholdFacts& facts, const TodayLook& look)
-        : facts_(facts), look_(look), words_(look.words), season_(facts.climate.nights()),
+    Tonight(const plan::HouseholdFacts& facts, const TodayLook& look, const TonightChoice& choice)
+        : facts_(facts), look_(look), choice_(choice), words_(look.words), season_(facts.climate.nights()),
           ahead_(nights_ahead(facts.log, look.today)),
-          plans_(plan::plan_nights(facts.as_told, facts.log, season_, ahead_, look.today, plan::kUsualRisk)),
+          plans_(plan::plan_nights(facts.as_told, facts.log, season_, ahead_, look.today, choice.risk)),
           spot_(spot_of_tonight(facts.as_told))
     {
     }
@@ -295,10 +295,11 @@ private:
                 coldest = day;
             }
         }
-        for (int day = 1; day <= kWeek; ++day) {
+        const std::size_t most = kMostOfWeek * static_cast<std::size_t>(std::max(1, choice_.days / kWeek));
+        for (int day = 1; day <= choice_.days; ++day) {
             const auto date = look_.today + calendar::Days{day};
             const auto add = [&](const QString& what, const QString& whom) {
-                if (shown_.week.size() >= kMostOfWeek) {
+                if (shown_.week.size() >= most) {
                     ++more;
                     return;
                 }
@@ -337,13 +338,14 @@ private:
             }
         }
         if (more > 0) {
-            const QString rest = tr("%1 more until %2").arg(more).arg(words_.short_date(look_.today + calendar::Days{kWeek}));
+            const QString rest = tr("%1 more until %2").arg(more).arg(words_.short_date(look_.today + calendar::Days{choice_.days}));
             shown_.week.push_back({QString{}, rest, QString{}, rest});
         }
     }
 
     const plan::HouseholdFacts& facts_;
     const TodayLook& look_;
+    const TonightChoice& choice_;
     const YearWords& words_;
     climate::NightModel season_;
     std::vector<plan::NightAhead> ahead_;
@@ -360,9 +362,9 @@ int TodayLook::hand_of(const std::string& spot) const
     return hand == hands.end() ? -1 : hand->second;
 }
 
-TonightFacts tonight_facts(const plan::HouseholdFacts& facts, const TodayLook& look)
+TonightFacts tonight_facts(const plan::HouseholdFacts& facts, const TodayLook& look, const TonightChoice& choice)
 {
-    return Tonight(facts, look).all();
+    return Tonight(facts, look, choice).all();
 }
 
 } // namespace lathhouse::models

@@ -66,6 +66,12 @@ struct TonightFacts {
     int carries = 0;
 };
 
-TonightFacts tonight_facts(const plan::HouseholdFacts& facts, const TodayLook& look);
+/// What tonight is looked at for.
+struct TonightChoice {
+    Probability risk = plan::kUsualRisk; ///< Of a damaging night that may stand; the tasks of the days to come keep to the usual one, as the round does.
+    int days = 7;                        ///< Of which tasks are told.
+};
+
+TonightFacts tonight_facts(const plan::HouseholdFacts& facts, const TodayLook& look, const TonightChoice& choice = {});
 
 } // namespace lathhouse::models

@@ -49,8 +49,8 @@ QString TonightModel::line() const
 void TonightModel::read()
 {
     work<TonightFacts>(
-        [load = door_.load, look = look_] {
-            return load().transform([&](const plan::HouseholdFacts& facts) { return tonight_facts(facts, look); });
+        [load = door_.load, look = look_, choice = choice_] {
+            return load().transform([&](const plan::HouseholdFacts& facts) { return tonight_facts(facts, look, choice); });
         },
         [this](Result<TonightFacts> made) {
             if (!made) {
@@ -66,7 +66,29 @@ void TonightModel::read()
         });
 }
 
-bool TonightModel::keepForecast(const QString& low, int sky)
+void TonightModel::setDays(int days)
+{
+    constexpr int kFewest = 7;
+    constexpr int kMost = 60; // As `lathhouse round --days`.
+    days = std::clamp(days, kFewest, kMost);
+    if (days != choice_.days) {
+        choice_.days = days;
+        emit daysChanged();
+        follow();
+    }
+}
+
+void TonightModel::setRiskStop(int stop)
+{
+    if (stop >= 0 && stop < static_cast<int>(std::size(kRiskStops)) && stop != risk_stop_) {
+        risk_stop_ = stop;
+        choice_.risk = risk_at(stop);
+        emit riskChanged();
+        follow();
+    }
+}
+
+bool TonightModel::keepForecast(const QString& low, int sky, int wind, const QString& dew_point)
 {
     clear_error();
     const auto typed = typed_temperature(low, look_.words);
@@ -81,8 +103,23 @@ bool TonightModel::keepForecast(const QString& low, int sky)
             return false;
         }
     }
-    const home::KeptForecast forecast{look_.today, look_.today + calendar::Days{1}, *typed.value,
-                                      weather_of_chip(sky), std::nullopt, now()};
+    std::optional<Celsius> dew;
+    if (!dew_point.trimmed().isEmpty()) {
+        const auto typed_dew = typed_temperature(dew_point, look_.words);
+        if (!typed_dew.value) {
+            fail_with(tr("The dew point: %1").arg(typed_dew.trouble));
+            return false;
+        }
+        dew = typed_dew.value;
+    }
+    climate::NightWeather weather;
+    if (sky == 1 || sky == 2) {
+        weather.sky = sky == 1 ? climate::Sky::Clear : climate::Sky::Cloudy;
+    }
+    if (wind == 1 || wind == 2) {
+        weather.wind = wind == 1 ? climate::Wind::Calm : climate::Wind::Windy;
+    }
+    const home::KeptForecast forecast{look_.today, look_.today + calendar::Days{1}, *typed.value, weather, dew, now()};
     keep([forecast] { return Result<std::vector<home::KeptForecast>>{std::vector{forecast}}; },
          [this, forecast](std::size_t) {
              return tr("Kept: a forecast of %1 for tonight. It is not taken back from here; a number typed later "

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/household_door.h"
+#include "app/models/risk_stops.h"
 #include "app/models/sheet_model.h"
 #include "app/models/tonight_facts.h"
 
@@ -34,7 +35,15 @@ class TonightModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString unit READ unit NOTIFY tonightChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
+    /// Tasks of the days to come.
     Q_PROPERTY(lathhouse::models::SheetRows* week READ week CONSTANT)
+    /// How many days those are, and the sheet of the round: a week, up to 60 days.
+    Q_PROPERTY(int days READ days WRITE setDays NOTIFY daysChanged)
+    /// The chance of a damaging night with which a plant may stay out, as a place among `riskStops`. It is of this page alone
+    /// and begins at 1 in 10 each time: the slider of the year is there for looking, and a look at 1 in 3 there must not
+    /// leave a plant out tonight.
+    Q_PROPERTY(int riskStop READ riskStop WRITE setRiskStop NOTIFY riskChanged)
+    Q_PROPERTY(QStringList riskStops READ riskStops CONSTANT)
 
 public:
     TonightModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
@@ -57,13 +66,18 @@ public:
     SheetRows* plants() { return &plants_; }
     SheetRows* nights() { return &nights_; }
     SheetRows* week() { return &week_; }
+    int days() const { return choice_.days; }
+    void setDays(int days); ///< Held within 7 and 60.
+    int riskStop() const { return risk_stop_; }
+    void setRiskStop(int stop); ///< Ignored outside the stops.
+    static QStringList riskStops() { return risk_stops(); }
 
     const TenNights& ten() const { return facts_.ten; }
     const YearWords& words() const { return look_.words; }
 
-    /// Keeps what was typed as tonight's forecast low. sky: 0 not said, 1 clear and calm, 2 cloud or wind.
-    /// Whether it could be read as a temperature; else `error` says why.
-    Q_INVOKABLE bool keepForecast(const QString& low, int sky);
+    /// Keeps what was typed as tonight's forecast low. sky: 0 not said, 1 clear, 2 cloudy; wind: 0 not said, 1 calm, 2 windy;
+    /// dew point: as it is typed, blank where none is told. Whether they could be read; else `error` says why.
+    Q_INVOKABLE bool keepForecast(const QString& low, int sky = 0, int wind = 0, const QString& dew_point = {});
     /// Keeps the nights of a file, in the forms of home::forecast_from; rows that say no day were made so many days ago.
     /// columns: "date=day,low_f=Tmin" where the file calls them otherwise, else blank. Whether there is a file to read; what is
     /// wrong with it `error` says when it was read.
@@ -72,6 +86,8 @@ public:
 
 signals:
     void tonightChanged();
+    void daysChanged();
+    void riskChanged();
 
 protected:
     void read() override;
@@ -83,6 +99,8 @@ private:
     HouseholdDoor door_;
     TodayLook look_;
     TonightFacts facts_;
+    TonightChoice choice_;
+    int risk_stop_ = kUsualStop;
     SheetRows plants_;
     SheetRows nights_;
     SheetRows week_;

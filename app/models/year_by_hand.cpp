@@ -54,20 +54,16 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
 {
     edge_.leave();
     const calendar::Date cursor = at_cursor().date;
-    const home::PlantId current =
-        order_.empty() ? 0 : year_.plants[order_[static_cast<std::size_t>(current_row_)]].id;
+    const home::PlantId current = plants_.idAt(current_row_);
     nights_.begin_year();
     plants_.begin_order();
     year_ = std::move(loaded.year);
     const bool waited = planning(); // For a plan of the old year; this one is planned.
     planner_.replace(std::move(loaded.solver), solved, stop);
     solved_ = std::move(solved);
-    order_ = order_of_going_out(year_, solved_);
-    const auto row = std::ranges::find(order_, current, [this](std::size_t plant) { return year_.plants[plant].id; });
-    current_row_ = row == order_.end() ? 0 : static_cast<int>(row - order_.begin());
+    plants_.sort();
+    current_row_ = plants_.row_of(current).value_or(0);
     cursor_day_ = std::clamp(calendar::days_between(year_.today, cursor), 0, dayCount() - 1);
-    view_.count = std::min(view_.count, dayCount());
-    view_.first = std::clamp(view_.first, 0, dayCount() - view_.count);
     plants_.end_order();
     nights_.end_year();
     if (waited) {
@@ -75,7 +71,7 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
     }
     emit householdChanged();
     emit unitsChanged(); // Words of the strip.
-    emit viewChanged();
+    view_.fit();
     emit cursorChanged();
     emit currentRowChanged();
     emit planChanged();
@@ -93,14 +89,10 @@ void YearModel::replace(HouseholdYear loaded, SolvedYear solved, int stop)
 void YearModel::take(const SolvedYear& solved)
 {
     const bool first_plan = solved_.stays.empty();
-    if (first_plan) {
-        plants_.begin_order();
-    }
     solved_ = solved;
-    if (first_plan) {
-        order_ = order_of_going_out(year_, solved_);
-        plants_.end_order();
-    } else {
+    if (first_plan || plants_.is_out_of_groups()) {
+        reorder();
+    } else { // With every move of the slider rows would change places.
         plants_.dates_moved();
     }
     emit planChanged();
@@ -110,6 +102,17 @@ void YearModel::take(const SolvedYear& solved)
     if (first_plan) {
         read_sowings();
     }
+}
+
+void YearModel::reorder()
+{
+    edge_.leave();
+    const home::PlantId current = plants_.idAt(current_row_);
+    plants_.begin_order();
+    plants_.sort();
+    current_row_ = plants_.row_of(current).value_or(0);
+    plants_.end_order();
+    emit currentRowChanged();
 }
 
 void YearModel::read_sowings()
@@ -218,10 +221,10 @@ void YearModel::pin(std::vector<home::Pin> pins, const QString& words)
 
 void YearModel::unpin(int row)
 {
-    if (!door_.unpin || !year_.from_today || row < 0 || row >= static_cast<int>(order_.size())) {
+    if (!door_.unpin || !year_.from_today || row < 0 || row >= static_cast<int>(order().size())) {
         return;
     }
-    const YearPlant& plant = year_.plants[order_[static_cast<std::size_t>(row)]];
+    const YearPlant& plant = year_.plants[order()[static_cast<std::size_t>(row)]];
     if (!plant.pinned.empty()) {
         const QString words = tr("%1 goes where the plan puts it").arg(text(plant.name));
         write([unpin = door_.unpin, id = plant.id, words = words.toStdString(), at = now()] { return unpin(id, words, at); });

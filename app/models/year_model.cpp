@@ -5,17 +5,14 @@
 #include "app/models/year_note.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
 
 namespace lathhouse::models {
 
 YearModel::YearModel(YearData year, YearSolver solver, YearWords words, QObject* parent, YearDoor door)
     : QObject(parent), year_(std::move(year)), words_(std::move(words)), planner_(std::move(solver), nullptr),
-      order_(year_.plants.size()), view_{0, static_cast<int>(year_.days.size())}, plants_(this),
-      nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), door_(std::move(door)), today_(year_.today), edge_(*this), begin_(*this)
+      view_(*this, static_cast<int>(year_.days.size())), plants_(this), nights_(this), cursor_(*this), sowing_rows_({"name", "sentence"}), door_(std::move(door)), today_(year_.today), edge_(*this), begin_(*this)
 {
-    std::iota(order_.begin(), order_.end(), std::size_t{0});
+    plants_.sort();
     reading_pool_.setMaxThreadCount(1);
     connect(&planner_, &RiskPlanner::solved, this, &YearModel::take);
     connect(&planner_, &RiskPlanner::planningChanged, this, &YearModel::planningChanged);
@@ -57,37 +54,10 @@ void YearModel::setCursorDay(int day)
         return;
     }
     cursor_day_ = day;
-    if (day < view_.first || day >= view_.first + view_.count) {
-        // A little of what lies ahead comes with it.
-        const int ahead = view_.count / 8;
-        show_days({day < view_.first ? day - ahead : day + ahead + 1 - view_.count, view_.count});
-    }
+    view_.follow(day);
     plants_.cursor_moved();
     emit cursorChanged();
     cursor_.say();
-}
-
-void YearModel::show_days(DaySpan view)
-{
-    view.first = std::clamp(view.first, 0, dayCount() - view.count);
-    if (view.first != view_.first || view.count != view_.count) {
-        view_ = view;
-        emit viewChanged();
-    }
-}
-
-void YearModel::zoom(int steps, int day)
-{
-    // Twelve months, six, three, one, and a week.
-    const int counts[] = {dayCount(), dayCount() / 2 + 1, dayCount() / 4 + 1, 31, 7};
-    const auto here = std::find(std::begin(counts), std::end(counts), view_.count) - std::begin(counts);
-    const auto to = std::clamp<std::ptrdiff_t>(here + steps, 0, std::ssize(counts) - 1);
-    day = std::clamp(day, view_.first, view_.first + view_.count - 1);
-    const double share = static_cast<double>(day - view_.first) / view_.count;
-    show_days({day - static_cast<int>(std::lround(share * counts[to])), counts[to]});
-    if (cursor_day_ < view_.first || cursor_day_ >= view_.first + view_.count) {
-        setCursorDay(day);
-    }
 }
 
 void YearModel::stepMonths(int months)
@@ -101,11 +71,7 @@ void YearModel::stepMonths(int months)
 
 QStringList YearModel::riskStops() const
 {
-    QStringList stops;
-    for (const int stop : kRiskStops) {
-        stops.append(tr("1 in %1").arg(stop));
-    }
-    return stops;
+    return risk_stops();
 }
 
 void YearModel::setRiskStop(int stop)
@@ -122,7 +88,7 @@ void YearModel::setRiskStop(int stop)
 
 void YearModel::setCurrentRow(int row)
 {
-    row = std::clamp(row, 0, std::max(0, static_cast<int>(order_.size()) - 1));
+    row = std::clamp(row, 0, std::max(0, static_cast<int>(order().size()) - 1));
     if (row == current_row_) {
         return;
     }
@@ -134,10 +100,10 @@ void YearModel::setCurrentRow(int row)
 QString YearModel::riskSpoken() const
 {
     QString spoken = tr("Risk you accept, %1").arg(riskStops()[risk_stop_]);
-    if (current_row_ >= static_cast<int>(order_.size())) {
+    if (current_row_ >= static_cast<int>(order().size())) {
         return spoken;
     }
-    const std::size_t plant = order_[static_cast<std::size_t>(current_row_)];
+    const std::size_t plant = order()[static_cast<std::size_t>(current_row_)];
     QStringList ends;
     for (const RiskDate& date : dates(plant)) {
         ends.append((date.going_out ? tr("out %1") : tr("in %1"))
@@ -147,29 +113,6 @@ QString YearModel::riskSpoken() const
         spoken += tr(". %1 %2").arg(text(year_.plants[plant].name), ends.join(tr(", ")));
     }
     return spoken;
-}
-
-QString YearModel::plantsLine() const
-{
-    if (order_.empty()) {
-        return {};
-    }
-    const bool hardened = std::any_of(solved_.stays.begin(), solved_.stays.end(), [](const auto& stays) {
-        return std::any_of(stays.begin(), stays.end(),
-                           [](const YearStay& stay) { return stay.ladder_days > 0; });
-    });
-    QString line = tr("%1 in order of going out").arg(order_.size());
-    if (hardened) {
-        line += tr(" · stepped edge: hardening");
-    }
-    const bool bracketed = std::any_of(order_.begin(), order_.end(),
-                                       [this](std::size_t plant) { return !dates(plant).empty(); });
-    return bracketed ? line + tr(" · bracket: date at 1 in 5 to 1 in 20") : line;
-}
-
-QString YearModel::plantsShortLine() const
-{
-    return order_.empty() ? QString{} : tr("%1 by date out").arg(order_.size());
 }
 
 QString YearModel::footnote() const

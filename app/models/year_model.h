@@ -10,6 +10,7 @@
 #include "app/models/strip_words.h"
 #include "app/models/year_begin.h"
 #include "app/models/year_data.h"
+#include "app/models/year_view.h"
 #include "app/models/year_words.h"
 
 #include <QObject>
@@ -41,8 +42,7 @@ class YearModel : public QObject {
     Q_PROPERTY(QString stripShortHead READ stripShortHead NOTIFY unitsChanged)
     Q_PROPERTY(QString stripLabel READ stripLabel NOTIFY unitsChanged)
 
-    Q_PROPERTY(int viewFirst READ viewFirst NOTIFY viewChanged)
-    Q_PROPERTY(int viewDays READ viewDays NOTIFY viewChanged)
+    Q_PROPERTY(lathhouse::models::YearView* view READ view CONSTANT)
 
     Q_PROPERTY(int cursorDay READ cursorDay WRITE setCursorDay NOTIFY cursorChanged)
     Q_PROPERTY(lathhouse::models::CursorReading* cursor READ cursor CONSTANT)
@@ -52,8 +52,6 @@ class YearModel : public QObject {
     Q_PROPERTY(bool planning READ planning NOTIFY planningChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
     Q_PROPERTY(QString riskSpoken READ riskSpoken NOTIFY riskSpokenChanged)
-    Q_PROPERTY(QString plantsLine READ plantsLine NOTIFY planChanged)
-    Q_PROPERTY(QString plantsShortLine READ plantsShortLine NOTIFY planChanged)
     Q_PROPERTY(QString footnote READ footnote NOTIFY planChanged)
     Q_PROPERTY(QString credits READ credits NOTIFY unitsChanged)
 
@@ -80,7 +78,9 @@ public:
     /// Of the household, whichever date its year is shown from.
     calendar::Date today() const { return today_; }
     const YearWords& words() const { return words_; }
-    const std::vector<std::size_t>& order() const { return order_; }
+    const SolvedYear& solved() const { return solved_; }
+    /// Places of the plants, as their rows stand.
+    const std::vector<std::size_t>& order() const { return plants_.order(); }
     /// Stays of a plant by the latest plan; empty before the first.
     const std::vector<YearStay>& planned(std::size_t plant) const;
     /// The same, with the edge that a hand is moving where it is now.
@@ -100,13 +100,7 @@ public:
     QString stripShortHead() const { return strip_head(year_, words_, true); }
     QString stripLabel() const { return strip_label(year_, words_); }
 
-    /// The days that the chart shows: the year, half of it, a quarter, a month or a week, always with the cursor in it.
-    int viewFirst() const { return view_.first; }
-    int viewDays() const { return view_.count; }
-    DaySpan view() const { return view_; }
-    /// Shows less (steps > 0) or more of the year; `day` stays where it is as far as the year's ends allow.
-    Q_INVOKABLE void zoom(int steps, int day);
-
+    YearView* view() { return &view_; }
     int cursorDay() const { return cursor_day_; }
     void setCursorDay(int day); ///< Kept within the days shown.
     /// Moves the cursor by whole months, to the same day of the month where it exists.
@@ -120,8 +114,6 @@ public:
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
     QString riskSpoken() const;
-    QString plantsLine() const;
-    QString plantsShortLine() const; ///< Where the other has no room.
     QString footnote() const;
     QString credits() const;
 
@@ -146,6 +138,8 @@ public:
     void say_again();
 
     PlantRows* plants() { return &plants_; }
+    /// Puts the rows into the order that is chosen; the chosen plant stays the same.
+    void reorder();
     NightTable* nights() { return &nights_; }
     SheetRows* sowings() { return &sowing_rows_; }
     const YearSowing* sowing(int row) const;
@@ -161,7 +155,6 @@ signals:
     void errorChanged();
     /// Something was written into the household.
     void written();
-    void viewChanged();
     void cursorChanged();
     void sowingsChanged();
     void riskChanged();
@@ -174,7 +167,6 @@ signals:
 
 private:
     const YearDay& at_cursor() const { return year_.days[static_cast<std::size_t>(cursor_day_)]; }
-    void show_days(DaySpan view);
     void take(const SolvedYear& solved);
     void replace(HouseholdYear loaded, SolvedYear solved, int stop);
     void set_error(QString sentence);
@@ -186,8 +178,7 @@ private:
     YearWords words_;
     RiskPlanner planner_;
     SolvedYear solved_{};
-    std::vector<std::size_t> order_;
-    DaySpan view_;
+    YearView view_;
     int cursor_day_ = 0;
     int risk_stop_ = 2;
     int current_row_ = 0;

@@ -44,7 +44,7 @@ Pages year_pages(const models::PlantBook& book, const SheetWish& wish, const mod
     auto shown = models::household_year(book.facts, look.today, look.words.units());
     auto solved = shown.solver(wish.risk);
     return year_sheet({std::move(shown.year), std::move(solved), wish.risk,
-                       sowings_of(book.facts, look)},
+                       sowings_of(book.facts, look), wish.order},
                       look.words, wish.paper);
 }
 
@@ -86,9 +86,10 @@ Result<Document> plant_document(const models::PlantDoor& door, const models::Pla
 Result<Document> seed_document(const models::PlantBook& book, const SheetWish& wish, const models::TodayLook& look)
 {
     const auto ground = std::make_shared<const models::SeedGround>(book.facts, look.today);
-    SeedSheetFacts facts{text(book.facts.as_told.name), models::seed_facts(ground, {}, look), {}};
+    models::SeedChoice choice;
+    choice.risk = wish.risk;
+    SeedSheetFacts facts{text(book.facts.as_told.name), models::seed_facts(ground, choice, look), {}};
     for (const auto lot : facts.list.ids) {
-        models::SeedChoice choice;
         choice.lot = lot;
         auto sheet = models::sowing_sheet(*ground, choice, look);
         facts.sheets.push_back(sheet ? std::optional{*std::move(sheet)} : std::nullopt);

@@ -54,6 +54,12 @@ void SheetPrinter::setYear(models::YearModel* year)
     }
 }
 
+void SheetPrinter::follow(const models::TonightModel& tonight, const models::SeedsModel& seeds)
+{
+    tonight_ = &tonight;
+    seeds_ = &seeds;
+}
+
 bool SheetPrinter::hasSheet(const QString& page, int plant) const
 {
     const auto kind = kind_of(page);
@@ -103,8 +109,14 @@ void SheetPrinter::print(const QString& page, int plant, const QUrl& file)
     wish.kind = *kind;
     wish.paper = usual_paper();
     wish.plant = plant;
-    if (year_ != nullptr) {
+    if (tonight_ != nullptr) {
+        wish.days = tonight_->days();
+    }
+    if (*kind == SheetKind::Seeds && seeds_ != nullptr) {
+        wish.risk = seeds_->risk();
+    } else if (year_ != nullptr) {
         wish.risk = year_->risk();
+        wish.order = static_cast<models::RowOrder>(year_->plants()->rowOrder());
     }
     write(name, [door = door_, wish, today = today_, words = words_](const std::filesystem::path& to) -> Result<int> {
         const auto printed = print_sheet(door, wish, today, words);

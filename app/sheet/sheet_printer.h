@@ -1,7 +1,9 @@
 #pragma once
 
 #include "app/models/plant_door.h"
+#include "app/models/seeds_model.h"
 #include "app/models/sheet_model.h"
+#include "app/models/tonight_model.h"
 #include "app/models/year_model.h"
 #include "app/models/year_words.h"
 #include "app/sheet/sheet_wish.h"
@@ -29,6 +31,8 @@ public:
 
     models::YearModel* year() const { return year_; }
     void setYear(models::YearModel* year);
+    /// The days of the round and the risk of the sowings to print are those that are shown.
+    void follow(const models::TonightModel& tonight, const models::SeedsModel& seeds);
 
     /// A name for the file of a page's sheet in a folder of the user's: page "year", "round", "plants" or "seeds"; a
     /// plant's own name comes in. "card" is the scale card, a drawing (SVG).
@@ -55,6 +59,8 @@ private:
     calendar::Date today_;
     models::YearWords words_;
     models::YearModel* year_ = nullptr;
+    const models::TonightModel* tonight_ = nullptr;
+    const models::SeedsModel* seeds_ = nullptr;
 };
 
 } // namespace lathhouse::sheet

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/row_order.h"
 #include "core/home/household.h"
 #include "core/plan/round_parts.h"
 
@@ -14,7 +15,8 @@ struct SheetWish {
     Paper paper = Paper::A4;
     home::PlantId plant = 0;                  ///< Plant only.
     int days = 7;                             ///< Round only: from today.
-    Probability risk = plan::kUsualRisk; ///< Year only.
+    Probability risk = plan::kUsualRisk; ///< Year and Seeds.
+    models::RowOrder order = models::RowOrder::ByDateOut; ///< Year only.
 };
 
 } // namespace lathhouse::sheet

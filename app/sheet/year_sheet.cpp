@@ -4,10 +4,12 @@
 #include "app/chart/print_ink.h"
 #include "app/chart/year_painter.h"
 #include "app/models/risk_dates.h"
+#include "app/models/row_order.h"
 #include "app/models/strip_words.h"
 #include "app/models/year_note.h"
 #include "app/sheet/print_marks.h"
 #include "app/sheet/print_text.h"
+#include "app/sheet/sowing_row.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -15,6 +17,7 @@
 #include <algorithm>
 #include <cmath>
 #include <memory>
+#include <optional>
 #include <set>
 
 namespace lathhouse::sheet {
@@ -43,8 +46,8 @@ constexpr qreal kKeyLine = 19.0;
 constexpr qreal kSwatch = 30.0;
 
 struct Row {
-    bool sowing;
-    std::size_t place; ///< Among the plants or the sowings.
+    enum class Kind { Spot, Plant, Sowing } kind; ///< Spot: the heading of the plants that begin the year there.
+    std::size_t place;                            ///< Among all of its kind.
 };
 
 /// What a page needs to be drawn, shared by all of them.
@@ -55,11 +58,9 @@ public:
     YearSheet(YearSheetFacts facts, models::YearWords words, QSizeF page)
         : facts_(std::move(facts)), words_(std::move(words)), page_(page), ink_(chart::print_ink())
     {
-        for (const std::size_t plant : order_of_going_out(facts_.year, facts_.solved)) {
-            rows_.push_back({false, plant});
-        }
+        add_plants();
         for (std::size_t sowing = 0; sowing < facts_.sowings.size(); ++sowing) {
-            rows_.push_back({true, sowing});
+            rows_.push_back({Row::Kind::Sowing, sowing});
         }
         any_hazard_ = std::ranges::any_of(facts_.year.plants, [](const auto& plant) { return !plant.hazard.empty(); });
         any_ladder_ = std::ranges::any_of(facts_.solved.stays, [](const auto& stays) {
@@ -101,6 +102,24 @@ private:
     qreal right() const { return page_.width() - kMargin; }
     qreal foot_top() const { return page_.height() - foot_height_; }
 
+    void add_plants()
+    {
+        std::optional<std::size_t> last;
+        for (const std::size_t plant : order_of(facts_.order, facts_.year, facts_.solved)) {
+            const auto spot = models::first_spot(facts_.solved, plant);
+            if (facts_.order == models::RowOrder::BySpot && spot && spot != last) {
+                rows_.push_back({Row::Kind::Spot, *spot});
+                last = spot;
+            }
+            rows_.push_back({Row::Kind::Plant, plant});
+        }
+    }
+
+    static std::size_t count_of(const std::vector<Row>& rows, Row::Kind kind)
+    {
+        return static_cast<std::size_t>(std::ranges::count(rows, kind, &Row::kind));
+    }
+
     /// Which rows stand on which sheet; each has room for the keys of the spots that its plants stand in.
     void share_out()
     {
@@ -122,10 +141,14 @@ private:
             std::clamp(static_cast<int>(of_rows / kLeastRow), 1, kMostRows));
         const std::size_t count = std::max<std::size_t>(1, (rows_.size() + fit - 1) / fit);
         const std::size_t each = std::max<std::size_t>(1, (rows_.size() + count - 1) / count);
-        for (std::size_t first = 0; first == 0 || first < rows_.size(); first += each) {
-            const std::size_t last = std::min(rows_.size(), first + each);
+        for (std::size_t first = 0; first == 0 || first < rows_.size();) {
+            std::size_t last = std::min(rows_.size(), first + each);
+            if (last < rows_.size() && last > first + 1 && rows_[last - 1].kind == Row::Kind::Spot) {
+                --last; // A heading stands with what it heads.
+            }
             sheets_.emplace_back(rows_.begin() + static_cast<std::ptrdiff_t>(first),
                                  rows_.begin() + static_cast<std::ptrdiff_t>(last));
+            first = std::max(last, std::size_t{1});
         }
         // Few plants leave room for taller rows, then for taller nights.
         row_ = std::clamp(of_rows / static_cast<qreal>(each), kLeastRow, each > 10 ? kUsualRow : kMostRow);
@@ -134,8 +157,8 @@ private:
 
     qreal rows_height(const std::vector<Row>& rows) const
     {
-        const auto sowings = std::ranges::count_if(rows, &Row::sowing);
-        const bool both = sowings > 0 && static_cast<std::size_t>(sowings) < rows.size();
+        const std::size_t sowings = count_of(rows, Row::Kind::Sowing);
+        const bool both = sowings > 0 && sowings < rows.size();
         return row_ * static_cast<qreal>(rows.size()) + kHeading * (both ? 2.0 : 1.0) + (both ? kBeforeSowings : 0.0);
     }
 
@@ -189,30 +212,51 @@ private:
 
     void draw_rows(QPainter& painter, const std::vector<Row>& rows, qreal top) const
     {
-        const auto sowings = static_cast<std::size_t>(std::ranges::count_if(rows, &Row::sowing));
-        const std::size_t plants = rows.size() - sowings;
+        const std::size_t plants = count_of(rows, Row::Kind::Plant);
         qreal y = top;
-        if (plants > 0 || sowings == 0) {
+        if (plants > 0 || count_of(rows, Row::Kind::Sowing) == 0) {
             const QString count = facts_.year.plants.size() == plants
-                                      ? tr("in order of going out")
-                                      : tr("%1 of %2 on this sheet, in order of going out")
-                                            .arg(plants)
-                                            .arg(facts_.year.plants.size());
+                                      ? order_words()
+                                      : tr("%1 of %2 on this sheet, %3").arg(plants).arg(facts_.year.plants.size()).arg(order_words());
             draw_heading(painter, y, tr("Plants"), plants == 0 ? tr("none yet") : count);
             y += kHeading;
         }
         bool in_sowings = false;
         for (const Row& row : rows) {
-            if (row.sowing && !in_sowings) {
+            if (row.kind == Row::Kind::Sowing && !in_sowings) {
                 in_sowings = true;
                 y += plants > 0 ? kBeforeSowings : 0.0;
                 draw_heading(painter, y, tr("Sowings"),
                              tr("ring: sow · bracket: comes up · steps: hardening and planting out · slash: first ready"));
                 y += kHeading;
             }
-            row.sowing ? draw_sowing(painter, row.place, y) : draw_plant(painter, row.place, y);
+            switch (row.kind) {
+            case Row::Kind::Spot: // Where the year begins; its bars show where it goes on.
+                write_line(painter, ink_.small_strong, ink_.ink, {kMargin, y + row_ - 4.0},
+                           text(facts_.year.spots[row.place].name));
+                break;
+            case Row::Kind::Plant:
+                draw_plant(painter, row.place, y);
+                break;
+            case Row::Kind::Sowing:
+                draw_sowing(painter, row.place, y);
+                break;
+            }
             y += row_;
         }
+    }
+
+    QString order_words() const
+    {
+        switch (facts_.order) {
+        case models::RowOrder::BySpot:
+            return tr("by the spot where the year begins");
+        case models::RowOrder::ByName:
+            return tr("by name");
+        case models::RowOrder::ByDateOut:
+            break;
+        }
+        return tr("in order of going out");
     }
 
     void draw_plant(QPainter& painter, std::size_t plant, qreal top) const
@@ -252,80 +296,9 @@ private:
 
     void draw_sowing(QPainter& painter, std::size_t sowing, qreal top) const
     {
-        const auto& [name, bar] = facts_.sowings[sowing];
-        const QRectF row(kPlotLeft, top, right() - kPlotLeft, row_);
-        const qreal upper = chart::bar_top(row, bar_height());
-        const qreal middle = upper + bar_height() / 2.0;
-        write_name(painter, text_font(13), ink_.ink,
-                   {kMargin, upper - 5.0, kPlotLeft - kMargin - 10.0, bar_height() + 10.0}, name);
-        if (!bar.sow) {
-            return;
-        }
-        const qreal begin = x_of(bar.sow->from);
-        const qreal out = bar.out ? x_of(bar.out->from) : begin;
-        const qreal ready = bar.ready ? x_of(bar.ready->from) : out;
-        const qreal end = bar.ready ? x_of(bar.ready->to) : std::max(out, x_of(bar.sow->to));
-        painter.setBrush(ink_.sheet);
-        painter.setPen(QPen(ink_.ink, 0.8));
-        if (end > ready) {
-            painter.drawRect(QRectF(ready, upper, end - ready, bar_height()));
-        }
-        painter.setPen(QPen(ink_.ink, 1.3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-        if (out > begin) {
-            painter.drawRect(QRectF(begin, upper, out - begin, bar_height()));
-        }
-        if (ready > out) {
-            painter.setBrush(ink_.band);
-            painter.drawRect(QRectF(out, upper, ready - out, bar_height()));
-        }
-        if (bar.harden && out > begin) {
-            const qreal from = std::max(begin, x_of(*bar.harden));
-            const QRectF ladder(from, upper, out - from, bar_height());
-            if (ladder.width() > 1.0) {
-                const QPolygonF steps = chart::ladder_steps(ladder, models::kStepsOut);
-                QPolygonF below = steps;
-                below.append(ladder.bottomRight());
-                below.append(ladder.bottomLeft());
-                painter.setPen(Qt::NoPen);
-                painter.setBrush(ink_.band);
-                painter.drawPolygon(below);
-                painter.setBrush(Qt::NoBrush);
-                painter.setPen(QPen(ink_.ink, 2.0, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
-                painter.drawPolyline(steps);
-            }
-        }
-        if (bar.ready) {
-            painter.setPen(QPen(ink_.ink, 2.0));
-            painter.drawLine(QPointF(ready - 3.0, upper + bar_height() + 1.0), QPointF(ready + 3.0, upper - 1.0));
-        }
-        if (bar.up) {
-            const qreal y = upper - 3.5;
-            painter.setPen(QPen(ink_.ink, 1.0));
-            painter.drawLine(QPointF(x_of(bar.up->from), y), QPointF(x_of(bar.up->to), y));
-            for (const calendar::Date date : {bar.up->from, bar.up->to}) {
-                painter.drawLine(QPointF(x_of(date), y - 2.5), QPointF(x_of(date), y + 2.5));
-            }
-        }
-        painter.setBrush(ink_.sheet);
-        painter.setPen(QPen(ink_.ink, 1.8));
-        painter.drawEllipse(QPointF(begin, middle), 4.4, 4.4);
-        const auto words_in = [&](qreal left, qreal room, const QString& words) {
-            if (text_width(ink_.small_strong, words) + 12.0 <= room) {
-                chart::write_with_halo(painter, {left + 8.0, middle + 4.2}, words, ink_.small_strong, ink_.ink,
-                                       ink_.sheet);
-            }
-        };
-        words_in(begin, (bar.harden && bar.out ? x_of(*bar.harden) : out) - begin, tr("in trays"));
-        words_in(out, ready - out, tr("out"));
-        QString after = bar.ready ? tr("%1 from %2").arg(bar.ready_word, words_.day_and_month(bar.ready->from))
-                                  : tr("sow %1 to %2").arg(words_.day_and_month(bar.sow->from),
-                                                           words_.day_and_month(bar.sow->to));
-        const qreal width = text_width(ink_.small, after);
-        const qreal last = std::max(end, begin + 6.0);
-        const qreal at = last + 8.0 + width <= right() ? last + 8.0 : begin - 10.0 - width;
-        if (at >= kPlotLeft + 2.0) {
-            chart::write_with_halo(painter, {at, middle + 4.2}, after, ink_.small, ink_.ink2, ink_.sheet);
-        }
+        const SowingRow row(ink_, words_, QRectF(kPlotLeft, top, right() - kPlotLeft, row_), bar_height(),
+                            [this](calendar::Date date) { return x_of(date); });
+        row.draw(painter, facts_.sowings[sowing]);
     }
 
     // --- The foot ---
@@ -353,7 +326,7 @@ private:
     {
         std::set<std::size_t> used;
         for (const Row& row : rows) {
-            if (!row.sowing) {
+            if (row.kind == Row::Kind::Plant) {
                 for (const auto& stay : facts_.solved.stays[row.place]) {
                     used.insert(stay.spot);
                 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/row_order.h"
 #include "app/models/seed_facts.h"
 #include "app/models/year_data.h"
 #include "app/models/year_words.h"
@@ -22,6 +23,7 @@ struct YearSheetFacts {
     models::SolvedYear solved;
     Probability risk;
     std::vector<Sowing> sowings;
+    models::RowOrder order = models::RowOrder::ByDateOut;
 };
 
 /// The year on as many pages as the plants need: bands of the nights above, plants and sowings below, and at the foot

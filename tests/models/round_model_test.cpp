@@ -186,6 +186,105 @@ TEST_F(RoundModelTest, RefusesWithASentence)
     wait_for(model);
 }
 
+/// Tasks of clean plants that can wait, each at another shelf.
+std::vector<RoundRow> rows_that_wait(int count, calendar::Date today)
+{
+    std::vector<RoundRow> rows;
+    for (int at = 0; at < count; ++at) {
+        rows.push_back({.task = {.matter = plan::PlainMove{1},
+                                 .state = plan::PestState::Clean,
+                                 .plant = {},
+                                 .spot = {},
+                                 .due = today,
+                                 .latest = today + calendar::Days{2},
+                                 .minutes = 1,
+                                 .key = std::to_string(at)},
+                        .spot = at % 2 == 0 ? "Lamp shelf" : "Sill",
+                        .plant = {},
+                        .words = {},
+                        .why = {},
+                        .cautions = {}});
+    }
+    return rows;
+}
+
+TEST(RoundFold, RowsBeyondSixOfAClassAreFoldedAndTold)
+{
+    RoundFold fold;
+    const auto today = kToday;
+    auto rows = rows_that_wait(9, today);
+    fold.renew(rows, today);
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        EXPECT_EQ(fold.hides(row), row >= 6) << row;
+        EXPECT_EQ(fold.more(rows, row), row == 5 ? QString("3 more: Lamp shelf, Sill") : QString{}) << row;
+    }
+    EXPECT_TRUE(fold.open(plan::PestState::Clean));
+    EXPECT_FALSE(fold.open(plan::PestState::Clean));
+    fold.renew(rows, today);
+    EXPECT_FALSE(fold.hides(8));
+    EXPECT_EQ(fold.more(rows, 5), "");
+}
+
+TEST(RoundFold, WhatIsDangerousOverdueOrDoneStaysInSight)
+{
+    const auto today = kToday;
+    auto rows = rows_that_wait(12, today);
+    rows[6].cautions = {"Poisonous to cats and dogs."};
+    rows[7].task.latest = today;
+    rows[8].task.due = today - calendar::Days{1};
+    rows[9].done = true;
+    RoundFold fold;
+    fold.renew(rows, today);
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        EXPECT_EQ(fold.hides(row), row >= 10) << row;
+    }
+    EXPECT_EQ(fold.more(rows, 9), "2 more: Lamp shelf, Sill");
+    rows.pop_back();
+    fold.renew(rows, today);
+    EXPECT_FALSE(fold.hides(10)) << "one alone is not folded";
+}
+
+TEST_F(RoundModelTest, WalkingIntoWhatIsFoldedShowsIt)
+{
+    int folded = -1;
+    for (int row = 0; row < model.rowCount() && folded < 0; ++row) {
+        folded = role(model, row, RoundModel::FoldedRole).toBool() ? row : -1;
+    }
+    ASSERT_GE(folded, 6) << "the demonstration household has a long class";
+    QString told;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        told += role(model, row, RoundModel::MoreRole).toString();
+    }
+    EXPECT_TRUE(told.contains(" more")) << told.toStdString();
+    model.setCurrentRow(folded);
+    EXPECT_EQ(model.currentRow(), folded);
+    EXPECT_FALSE(role(model, folded, RoundModel::FoldedRole).toBool());
+}
+
+TEST_F(RoundModelTest, ATaskIsPutOffToADateHoweverFar)
+{
+    const int before = model.rowCount();
+    model.postponeUntil(0, "1 Mar 2027");
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    EXPECT_TRUE(model.said().contains("1 Mar 2027")) << model.said().toStdString();
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before - 1);
+    model.postponeUntil(0, " 12 ");
+    EXPECT_TRUE(model.said().startsWith("Put off to Thu 28 May")) << model.said().toStdString();
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before - 2);
+    for (const char* past : {"1 May 2026", "16 May 2026"}) {
+        model.postponeUntil(0, past);
+        EXPECT_TRUE(model.error().startsWith("A task is put off to a day after today")) << model.error().toStdString();
+    }
+    for (const char* wrong : {"soon", "", "61", "-3"}) {
+        model.postponeUntil(0, wrong);
+        EXPECT_FALSE(model.error().isEmpty()) << wrong;
+    }
+    wait_for(model);
+    EXPECT_EQ(model.rowCount(), before - 2);
+}
+
 TEST_F(RoundModelTest, InventedHouseholdSaysThatNothingIsKept)
 {
     EXPECT_TRUE(model.note().contains("gone when it closes"));

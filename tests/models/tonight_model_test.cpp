@@ -142,15 +142,90 @@ TEST(TonightModel, TypedForecastIsKeptAndReadBack)
     QSignalSpy written(&model, &SheetModel::written);
     EXPECT_FALSE(model.keepForecast("warm", 0));
     EXPECT_FALSE(model.error().isEmpty());
-    EXPECT_FALSE(model.keepForecast("-80", 0)) << "a slip for -8 is asked about";
+    EXPECT_FALSE(model.keepForecast("-80", 0, 0)) << "a slip for -8 is asked about";
     EXPECT_TRUE(model.error().contains("did you mean")) << model.error().toStdString();
-    EXPECT_TRUE(model.keepForecast("3,5", 1));
+    EXPECT_TRUE(model.keepForecast("3,5", 1, 1));
     wait_for(model);
     EXPECT_EQ(written.count(), 1);
     EXPECT_TRUE(model.hasForecast());
     EXPECT_TRUE(model.why().startsWith(QStringLiteral("Forecast 3.5\u202F°C, clear and calm")))
         << model.why().toStdString();
     EXPECT_TRUE(model.missing().startsWith("Forecast for 1 of ten nights"));
+}
+
+TEST(TonightModel, DewPointSkyAndWindAreKeptEachByItself)
+{
+    std::vector<home::KeptForecast> kept;
+    auto door = door_of(plain_facts());
+    door.keep_forecasts = [&kept](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
+        kept = forecasts;
+        return {};
+    };
+    TonightModel model(door, british_look());
+    model.start();
+    wait_for(model);
+    EXPECT_FALSE(model.keepForecast("3", 1, 2, "damp"));
+    EXPECT_TRUE(model.error().startsWith("The dew point: ")) << model.error().toStdString();
+    ASSERT_TRUE(model.keepForecast("3", 1, 2, "-1,5"));
+    wait_for(model);
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(kept.front().weather, (climate::NightWeather{climate::Sky::Clear, climate::Wind::Windy}));
+    ASSERT_TRUE(kept.front().dew_point);
+    EXPECT_DOUBLE_EQ(kept.front().dew_point->degrees(), -1.5);
+    ASSERT_TRUE(model.keepForecast("3", 0, 1));
+    wait_for(model);
+    EXPECT_EQ(kept.front().weather, (climate::NightWeather{std::nullopt, climate::Wind::Calm}));
+    EXPECT_FALSE(kept.front().dew_point);
+}
+
+TEST_F(ColdTonight, AnotherRiskIsThatOfTheCore)
+{
+    const auto facts = with_cold_night(plain_facts(), kShownToday);
+    const auto season = facts.climate.nights();
+    const auto nights = plan::nights_of_forecast(facts.log.forecasts, kShownToday);
+    const auto carried = [&](int stop) {
+        const auto plans = plan::plan_nights(facts.as_told, facts.log, season, nights, kShownToday, risk_at(stop));
+        return std::ranges::count(plans.front().plants, true, &plan::PlantNight::carry_in);
+    };
+    const auto shown = [this] {
+        int carries = 0;
+        for (int row = 0; row < model.plants()->rowCount(); ++row) {
+            carries += model.plants()->at(row, "carry").toBool() ? 1 : 0;
+        }
+        return carries;
+    };
+    EXPECT_EQ(model.riskStop(), 2);
+    EXPECT_EQ(model.riskStops().at(2), "1 in 10");
+    ASSERT_GT(carried(0), carried(4));
+    for (const int stop : {0, 4}) {
+        model.setRiskStop(stop);
+        wait_for(model);
+        EXPECT_EQ(shown(), carried(stop)) << stop;
+    }
+    model.setRiskStop(5);
+    EXPECT_EQ(model.riskStop(), 4);
+}
+
+TEST_F(ColdTonight, DaysToComeAreAWeekOrUpToSixty)
+{
+    const int week = model.week()->rowCount();
+    QSignalSpy told(&model, &TonightModel::daysChanged);
+    model.setDays(500);
+    wait_for(model);
+    EXPECT_EQ(model.days(), 60);
+    EXPECT_EQ(told.count(), 1);
+    EXPECT_GT(model.week()->rowCount(), week);
+    const QString last = model.words().short_date(kShownToday + calendar::Days{60});
+    bool beyond = false;
+    for (int row = 0; row < model.week()->rowCount(); ++row) {
+        beyond |= model.week()->at(row, "date").toString() == model.words().short_date(kShownToday + calendar::Days{14}) ||
+                  model.week()->at(row, "sentence").toString().contains(last);
+    }
+    EXPECT_TRUE(beyond);
+    model.setDays(0);
+    wait_for(model);
+    EXPECT_EQ(model.days(), 7);
+    EXPECT_EQ(model.week()->rowCount(), week);
 }
 
 TEST(TonightModel, FileOfTenNightsIsKeptOrRefusedWhole)

@@ -1,13 +1,16 @@
+#include "app/models/row_order.h"
 #include "app/models/year_model.h"
 #include "tests/models/year_filler.h"
 
 #include <QAbstractItemModelTester>
 #include <QCoreApplication>
 #include <QSignalSpy>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <atomic>
 #include <memory>
 
@@ -46,6 +49,78 @@ TEST_F(YearModelTest, ModelsKeepTheRulesOfModels)
     EXPECT_EQ(model.nights()->rowCount(), 365);
     EXPECT_EQ(model.plants()->rowCount(), 14);
     EXPECT_EQ(model.nights()->rowCount(model.nights()->index(0)), 0);
+}
+
+TEST_F(YearModelTest, RowsStandBySpotOrByNameAndTheChosenPlantStays)
+{
+    model.setCurrentRow(5);
+    const int chosen = model.plants()->idAt(5);
+    ASSERT_NE(chosen, 0);
+    EXPECT_EQ(model.plants()->line(), "14 in order of going out");
+    QSignalSpy said(model.plants(), &PlantRows::lineChanged);
+
+    model.plants()->setRowOrder(1);
+    EXPECT_GE(said.count(), 1);
+    EXPECT_EQ(model.plants()->shortLine(), "14 by spot");
+    QStringList groups;
+    int before = -1;
+    for (int row = 0; row < model.plants()->rowCount(); ++row) {
+        const QString group = plant(row, PlantRows::GroupRole).toString();
+        EXPECT_FALSE(group.isEmpty());
+        if (groups.isEmpty() || groups.last() != group) {
+            EXPECT_FALSE(groups.contains(group)) << "a spot stands in one place";
+            groups.append(group);
+            before = -1;
+        }
+        const auto& stays = model.stays(model.order()[static_cast<std::size_t>(row)]);
+        EXPECT_EQ(group.toStdString(), model.year().spots[stays.front().spot].name);
+        const int out = stays.size() > 1 ? stays[1].first : 365;
+        EXPECT_GE(out, before) << "at a spot the date out decides";
+        before = out;
+    }
+    EXPECT_GE(groups.size(), 2);
+    EXPECT_EQ(model.plants()->idAt(model.currentRow()), chosen);
+
+    model.plants()->setRowOrder(2);
+    QStringList names = model.plants()->names();
+    QStringList sorted = names;
+    std::ranges::sort(sorted, [](const QString& a, const QString& b) { return a.localeAwareCompare(b) < 0; });
+    EXPECT_EQ(names, sorted);
+    EXPECT_EQ(model.plants()->idAt(model.currentRow()), chosen);
+    model.plants()->setRowOrder(3);
+    EXPECT_EQ(model.plants()->rowOrder(), 2);
+    EXPECT_EQ(model.plants()->idAt(-1), 0);
+    EXPECT_EQ(model.plants()->idAt(14), 0);
+}
+
+TEST_F(YearModelTest, TheOrderOfTheRowsIsKeptForThePerson)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath("window.ini");
+    model.plants()->remember(std::make_shared<KeptSettings>(file));
+    EXPECT_EQ(model.plants()->rowOrder(), 0);
+    model.plants()->setRowOrder(2);
+    YearModel next(filled_year(), filling_solver(), YearWords(Units::Metric));
+    next.plants()->remember(std::make_shared<KeptSettings>(file));
+    EXPECT_EQ(next.plants()->rowOrder(), 2);
+    EXPECT_TRUE(QTest::qWaitFor([&next] { return !next.planning(); }, 30'000));
+    EXPECT_EQ(next.plants()->names(), model.plants()->names());
+    KeptSettings(file).keep("year/rows", "sideways");
+    YearModel damaged(filled_year(), filling_solver(), YearWords(Units::Metric));
+    damaged.plants()->remember(std::make_shared<KeptSettings>(file));
+    EXPECT_EQ(damaged.plants()->rowOrder(), 0);
+    EXPECT_TRUE(QTest::qWaitFor([&damaged] { return !damaged.planning(); }, 30'000));
+}
+
+TEST(RowOrder, WithoutAPlanRowsKeepTheOrderOfTheHousehold)
+{
+    const auto year = filled_year();
+    for (const RowOrder order : {RowOrder::ByDateOut, RowOrder::BySpot}) {
+        const auto rows = order_of(order, year, {});
+        EXPECT_EQ(rows.size(), year.plants.size());
+        EXPECT_TRUE(std::ranges::is_sorted(rows));
+    }
+    EXPECT_FALSE(first_spot({}, 0));
 }
 
 TEST_F(YearModelTest, RowsStandInOrderOfGoingOut)
@@ -147,20 +222,20 @@ TEST_F(YearModelTest, RiskThatIsKnownGivesTheSamePlan)
 TEST_F(YearModelTest, ViewKeepsTheDayAndTheCursor)
 {
     model.setCursorDay(200);
-    model.zoom(1, 200);
-    EXPECT_EQ(model.viewDays(), 183);
-    EXPECT_NEAR(200 - model.viewFirst(), 183.0 * 200.0 / 365.0, 1.0);
-    model.zoom(1, 200);
-    EXPECT_EQ(model.viewDays(), 92);
-    model.zoom(5, 200);
-    EXPECT_EQ(model.viewDays(), 7);
+    model.view()->zoom(1, 200);
+    EXPECT_EQ(model.view()->days(), 183);
+    EXPECT_NEAR(200 - model.view()->first(), 183.0 * 200.0 / 365.0, 1.0);
+    model.view()->zoom(1, 200);
+    EXPECT_EQ(model.view()->days(), 92);
+    model.view()->zoom(5, 200);
+    EXPECT_EQ(model.view()->days(), 7);
     model.setCursorDay(0);
-    EXPECT_EQ(model.viewFirst(), 0);
+    EXPECT_EQ(model.view()->first(), 0);
     model.setCursorDay(364);
-    EXPECT_EQ(model.viewFirst(), 365 - 7);
-    model.zoom(-9, 364);
-    EXPECT_EQ(model.viewFirst(), 0);
-    EXPECT_EQ(model.viewDays(), 365);
+    EXPECT_EQ(model.view()->first(), 365 - 7);
+    model.view()->zoom(-9, 364);
+    EXPECT_EQ(model.view()->first(), 0);
+    EXPECT_EQ(model.view()->days(), 365);
 }
 
 TEST_F(YearModelTest, RowIsSpokenAsASentence)

@@ -1,6 +1,7 @@
 #include "app/sheet/sheet_printer.h"
 
 #include "app/cli/household_facts.h"
+#include "app/models/household_year.h"
 #include "core/photo/scale_card.h"
 #include "tests/sheet/printed.h"
 
@@ -81,6 +82,36 @@ TEST_F(Printing, GivesEachPageItsSheet)
     EXPECT_FALSE(printer_->hasSheet("home", 0));
     print("plants", 1, usual().file("one-plant.pdf"));
     EXPECT_THAT(usual().words_of("one-plant.pdf"), HasSubstr("What it needs"));
+}
+
+TEST_F(Printing, TheYearStandsInTheOrderThatIsShown)
+{
+    const cli::Globals globals{.home = usual().home(),
+                               .home_given = true,
+                               .today = *calendar::parse_date("2026-03-14"),
+                               .units = words::UnitSystem::Metric};
+    const auto facts = cli::household_facts(globals);
+    ASSERT_TRUE(facts);
+    auto shown = models::household_year(*facts, globals.today, models::Units::Metric);
+    models::YearModel year(std::move(shown.year), std::move(shown.solver), models::YearWords(models::Units::Metric));
+    ASSERT_TRUE(QTest::qWaitFor([&year] { return !year.planning(); }, 60'000));
+    printer_->setYear(&year);
+    year.plants()->setRowOrder(2);
+    print("year", 0, usual().file("by-name.pdf"));
+    const auto words = usual().words_of("by-name.pdf");
+    EXPECT_THAT(words, HasSubstr("by name"));
+    std::size_t before = 0;
+    for (const QString& name : year.plants()->names()) { // Only the beginning of long ones may be printed.
+        const auto at = words.find(name.left(10).toStdString(), before);
+        EXPECT_NE(at, std::string::npos) << name.toStdString();
+        before = at == std::string::npos ? before : at;
+    }
+    year.plants()->setRowOrder(1);
+    print("year", 0, usual().file("by-spot.pdf"));
+    const auto by_spot = usual().words_of("by-spot.pdf");
+    EXPECT_THAT(by_spot, HasSubstr("by the spot where the year begins"));
+    const auto first = year.plants()->data(year.plants()->index(0), models::PlantRows::GroupRole).toString().toStdString();
+    EXPECT_LT(by_spot.find(first, by_spot.find("Plants ")), by_spot.find(year.plants()->names().first().left(10).toStdString()));
 }
 
 TEST_F(Printing, SaysWhyASheetIsNotKept)

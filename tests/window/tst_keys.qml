@@ -46,7 +46,7 @@ Item {
         function test_eachPlaceHasItsOwn_data() {
             return [
                 {tag: "round", own: ["Round", "B: what to look at before a spray"]},
-                {tag: "year", own: ["Year", "F6: the next part of the page; with Shift the one before"]},
+                {tag: "year", own: ["Year", "Enter: the plant’s page", "O: the rows by the date out, by spot, or by name", "F6: the next part of the page; with Shift the one before"]},
                 {tag: "plants", own: ["Plants", "A plant’s page", "A photo", "Adding plants", "C: compare the two that are marked"]},
                 {tag: "seeds", own: ["Seeds", "N: lots by name, or by their dates"]},
                 {tag: "home", own: ["Home", "Ctrl+L: under Thermometer: type last night’s low; under Journal: log something at a spot"]}

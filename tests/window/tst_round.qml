@@ -172,6 +172,14 @@ Item {
             keyClick(Qt.Key_Escape);
             verify(!named("later").visible);
             mouseClick(named("longerButton"));
+            (named("laterField") as SheetField).text = "1 Mar 2027";
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.round.count, before - 1);
+            verify((named("said") as Text).text.includes("2027"), (named("said") as Text).text);
+            keyClick(Qt.Key_U);
+            settle();
+            mouseClick(named("longerButton"));
             keyClick("2");
             mouseClick(named("laterKeep"));
             settle();
@@ -275,11 +283,11 @@ Item {
             verify((named("carryWords") as Text).Accessible.name.startsWith("No forecast for tonight."));
             compare(findChild(page, "carryWords").plain("<b>Fig</b> & Lime"), "&lt;b>Fig&lt;/b> &amp; Lime");
             verify(!named("coldBand").visible);
-            const line = named("forecastLine") as LogLine;
+            const line = named("forecastLine") as ForecastLine;
             verify(line.visible);
             const calm = findChild(line, "calmChip") as Item;
-            const cloud = findChild(line, "cloudChip") as Item;
-            tryVerify(() => calm.mapToItem(line, 0, 0).y === cloud.mapToItem(line, 0, 0).y, 5000, "the two kinds of sky stand side by side");
+            const cloud = findChild(line, "windyChip") as Item;
+            tryVerify(() => calm.mapToItem(line, 0, 0).y === cloud.mapToItem(line, 0, 0).y, 5000, "the two kinds of wind stand side by side");
             const field = findChild(line, "lowField") as SheetField;
             mouseClick(field);
             for (const letter of "62")
@@ -291,7 +299,17 @@ Item {
             for (const letter of "6,2")
                 keyClick(letter);
             verify(!field.wrong);
+            const dew = findChild(line, "dewField") as SheetField;
+            dew.text = "damp";
+            mouseClick(findChild(line, "clearChip"));
             mouseClick(findChild(line, "calmChip"));
+            verify((findChild(line, "clearChip") as Chip).on && (findChild(line, "calmChip") as Chip).on);
+            mouseClick(findChild(line, "keepButton"));
+            verify(household.tonight.error.startsWith("The dew point: "));
+            dew.forceActiveFocus();
+            dew.selectAll();
+            keyClick("1");
+            compare(household.tonight.error, "");
             mouseClick(findChild(line, "keepButton"));
             tryCompare(household.tonight, "working", false, 30000);
             compare(household.tonight.hasForecast, true);
@@ -447,6 +465,44 @@ Item {
             keyClick(Qt.Key_T);
             verify(named("tenNights").visible);
             verify(household.tonight.nights.at(0, "sentence").includes("middle low"));
+        }
+
+        function test_daysToComeAndTheRiskOfTonightAreChosen() {
+            open("cold");
+            const week = household.tonight.week.count;
+            const long = findChild(page, "days60") as Chip;
+            verify(long.Accessible.name !== "" && long.Accessible.role === Accessible.RadioButton);
+            long.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Space);
+            tryCompare(household.tonight, "working", false, 30000);
+            compare(household.tonight.days, 60);
+            verify(household.tonight.week.count > week);
+            verify(!(findChild(page, "days7") as Chip).on);
+            const risk = findChild(page, "tonightRisk4") as Chip;
+            risk.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Return);
+            tryCompare(household.tonight, "working", false, 30000);
+            compare(household.tonight.riskStop, 4);
+            verify(risk.on);
+        }
+
+        function test_rowsBeyondSixAreFoldedUntilTheyAreAskedFor() {
+            const list = named("roundRows") as ListView;
+            let more = null;
+            for (let at = 0; at < household.round.count && more === null; ++at) {
+                if (row(at).more !== "")
+                    more = row(at);
+            }
+            verify(more !== null, "the demonstration household has a long class");
+            const next = more.index + 1;
+            verify(row(next).folded && !row(next).visible);
+            compare(row(next).height, 0);
+            const button = findChild(more, "moreButton") as SheetButton;
+            list.positionViewAtIndex(more.index, ListView.Contain);
+            verify(button.text.includes(" more"), button.text);
+            mouseClick(button);
+            verify(!row(next).folded && row(next).visible);
+            verify(!button.visible);
         }
 
         function test_narrowPutsTonightAboveAndTheNightsBelow() {

@@ -72,7 +72,7 @@ Item {
             settle();
             compare(household.seeds.trays.count, trays + 1);
             compare((named("sownField") as SheetField).text, "");
-            verify((named("seedsSaid") as Text).text.includes("9 seeds were sown today"));
+            verify((findChild(named("seedsUndoBar"), "said") as Text).text.includes("9 seeds were sown today"));
             mouseClick(named("traysAgo"));
             keyClick("3");
             verify((named("traysDay") as Text).text.includes("May"));
@@ -119,6 +119,46 @@ Item {
             compare((named("trayNote") as SheetField).text, "");
             spots.chosen(0);
             compare(spots.current, -1);
+        }
+
+        function test_anotherRiskMovesTheDates() {
+            choose("Tomato, red");
+            const before = household.seeds.dates.at(0, "value");
+            const careful = named("sowingRisk0") as Chip;
+            verify(careful.Accessible.name === "1 in 50");
+            careful.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Space);
+            settle();
+            compare(household.seeds.riskStop, 0);
+            verify(household.seeds.dates.at(0, "value") !== before);
+            mouseClick(named("sowingRisk2"));
+            settle();
+            compare(household.seeds.dates.at(0, "value"), before);
+        }
+
+        function test_seedlingsArePottedFromTheTray() {
+            choose("Zinnia");
+            keyClick(Qt.Key_Plus);
+            keyClick(Qt.Key_Plus);
+            settle();
+            const button = findChild(named("trays"), "potButton") as SheetButton;
+            verify(button.visible);
+            button.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Return);
+            const number = findChild(named("trays"), "pottedField") as SheetField;
+            verify(number.activeFocus);
+            keyClick("9");
+            keyClick(Qt.Key_Return);
+            verify(household.seeds.error.includes("has 2 seedlings"));
+            verify(number.activeFocus);
+            number.text = "2";
+            (findChild(named("trays"), "pottedName") as SheetField).text = "Porch zinnia";
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.seeds.error, "");
+            verify((findChild(named("seedsUndoBar"), "said") as Text).text.includes("2 plants"));
+            compare(household.seeds.trays.at(0, "left"), 0);
+            verify(!(findChild(named("trays"), "potButton") as SheetButton).visible);
         }
 
         function test_whatCanBeSownIsListedAndOpensItsSheet() {
@@ -196,8 +236,8 @@ Item {
             mouseClick(findChild(named("trays"), "fewerButton"));
             settle();
             compare(household.seeds.trays.at(0, "emerged"), 1);
-            verify((named("seedsSaid") as Text).text.startsWith("Counted: 1 up in tray 2"));
-            mouseClick(named("seedsUndo"));
+            verify((findChild(named("seedsUndoBar"), "said") as Text).text.startsWith("Counted: 1 up in tray 2"));
+            mouseClick(findChild(named("seedsUndoBar"), "undoButton"));
             settle();
             compare(household.seeds.trays.at(0, "emerged"), 2);
             keyClick(Qt.Key_Z, Qt.ControlModifier | Qt.ShiftModifier);

@@ -174,6 +174,17 @@ Item {
             verify(Math.abs(years.goesOut(years.year.currentRow) - day - 12) <= 1);
         }
 
+        function test_dateTabIsDrawnByAFinger(): void {
+            openYear();
+            years.year.cursorDay = 60;
+            const tab = named(yearPage, "dateTab");
+            const chart = named(yearPage, "yearChart");
+            verify(tab.width >= 44 && tab.height >= 44);
+            const at = tab.mapToItem(chart, tab.width / 2, tab.height - 6);
+            drag(chart, at, Qt.point(at.x + 90, at.y));
+            verify(years.year.cursorDay > 75, years.year.cursorDay);
+        }
+
         function test_riskIsChosen(): void {
             openYear();
             const slider = named(yearPage, "riskSlider");

@@ -31,6 +31,11 @@ Item {
         wide: false
         page: "year"
     }
+    SignalSpy {
+        id: asked
+        target: page
+        signalName: "plantAsked"
+    }
     TestCase {
         id: tests
         name: "YearKeys"
@@ -186,32 +191,67 @@ Item {
 
         function test_tabWalksInTheOrderOfReading() {
             named("riskSlider").forceActiveFocus(Qt.TabFocusReason);
-            for (const next of ["yearFromButton", "yearPrintButton", "tableButton", "bands", "plantRows"]) {
+            for (const next of ["yearFromButton", "yearPrintButton", "tableButton", "bands", "rowOrderButton", "plantRows"]) {
                 keyClick(Qt.Key_Tab);
                 verify(hasFocus(next), next);
             }
-            for (const before of ["bands", "tableButton", "yearPrintButton", "yearFromButton", "riskSlider"]) {
+            for (const before of ["rowOrderButton", "bands", "tableButton", "yearPrintButton", "yearFromButton", "riskSlider"]) {
                 keyClick(Qt.Key_Tab, Qt.ShiftModifier);
                 verify(hasFocus(before), before);
             }
         }
 
+        function test_rowsStandBySpotOrByNameByKey() {
+            household.year.plants.rowOrder = 0;
+            const list = named("plantRows") as ListView;
+            const chosen = household.year.plants.idAt(household.year.currentRow);
+            const height = list.contentHeight;
+            keyClick(Qt.Key_O);
+            compare(household.year.plants.rowOrder, 1);
+            tryVerify(() => list.contentHeight > height, 5000, "each spot has a heading");
+            tryVerify(() => list.itemAtIndex(0) !== null);
+            verify(list.currentSection !== "");
+            compare(household.year.plants.idAt(household.year.currentRow), chosen);
+            const button = named("rowOrderButton") as SpokenButton;
+            compare(button.Accessible.name, household.year.plants.line);
+            button.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Return);
+            compare(household.year.plants.rowOrder, 2);
+            const names = household.year.plants.names;
+            for (let row = 1; row < names.length; ++row)
+                verify(names[row - 1].localeCompare(names[row]) <= 0, names[row]);
+            keyClick(Qt.Key_O);
+            compare(household.year.plants.rowOrder, 0);
+            compare(list.contentHeight, height);
+        }
+
+        function test_enterOpensThePlantOfTheRow() {
+            asked.clear();
+            household.year.currentRow = 2;
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.year.plants.idAt(2));
+            page.asTable = true;
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 1);
+        }
+
         function test_cursorTakesTheViewWithIt() {
             keyClick(Qt.Key_Plus);
             keyClick(Qt.Key_Plus);
-            compare(household.year.viewDays, 92);
-            compare(household.year.viewFirst, 0);
+            compare(household.year.view.days, 92);
+            compare(household.year.view.first, 0);
             for (let month = 0; month < 5; ++month)
                 keyClick(Qt.Key_PageDown);
-            verify(household.year.viewFirst > 30);
-            verify(household.year.cursorDay < household.year.viewFirst + household.year.viewDays);
+            verify(household.year.view.first > 30);
+            verify(household.year.cursorDay < household.year.view.first + household.year.view.days);
             keyClick(Qt.Key_End);
-            compare(household.year.viewFirst, household.year.dayCount - 92);
+            compare(household.year.view.first, household.year.dayCount - 92);
             keyClick(Qt.Key_Home);
-            compare(household.year.viewFirst, 0);
+            compare(household.year.view.first, 0);
             keyClick(Qt.Key_Minus);
             keyClick(Qt.Key_Minus);
-            compare(household.year.viewDays, household.year.dayCount);
+            compare(household.year.view.days, household.year.dayCount);
         }
 
         function test_f6WalksThePartsOfThePage() {

@@ -22,6 +22,11 @@ Item {
         wide: false
         focus: true
     }
+    SignalSpy {
+        id: asked
+        target: page
+        signalName: "plantAsked"
+    }
     TestCase {
         id: tests
         name: "YearMouse"
@@ -61,6 +66,42 @@ Item {
             const end = household.year.cursorDay;
             mouseMove(plot, 100, 30);
             compare(household.year.cursorDay, end);
+        }
+
+        function test_pressingARowTwiceOpensItsPlant() {
+            asked.clear();
+            const list = named("plantRows") as ListView;
+            tryVerify(() => list.itemAtIndex(1) !== null);
+            const row = list.itemAtIndex(1);
+            mouseClick(row, 20, row.height / 2);
+            compare(asked.count, 0);
+            mouseDoubleClickSequence(row, 20, row.height / 2);
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.year.plants.idAt(1));
+            const plot = named("pointer");
+            mouseDoubleClickSequence(plot, 30, row.mapToItem(plot, 0, row.height / 2).y);
+            compare(asked.count, 2);
+        }
+
+        function test_orderOfTheRowsIsPressed() {
+            const order = household.year.plants.rowOrder;
+            mouseClick(named("rowOrderButton"));
+            compare(household.year.plants.rowOrder, (order + 1) % 3);
+            household.year.plants.rowOrder = 0;
+        }
+
+        function test_dateTabIsDrawnAlong() {
+            household.year.cursorDay = 100;
+            const tab = named("dateTab");
+            const chart = named("yearChart");
+            const at = tab.mapToItem(chart, tab.width / 2 + 8, tab.height / 2);
+            mousePress(chart, at.x, at.y);
+            compare(household.year.cursorDay, 100, "where it is held it stays");
+            mouseMove(chart, at.x + 60, at.y, -1, Qt.LeftButton);
+            mouseMove(chart, at.x + 120, at.y, -1, Qt.LeftButton);
+            mouseRelease(chart, at.x + 120, at.y);
+            const plot = named("pointer");
+            verify(Math.abs(household.year.cursorDay - 100 - 120 * household.year.view.days / plot.width) <= 2, household.year.cursorDay);
         }
 
         function test_clickOnABarReadsItsRow() {
@@ -125,23 +166,23 @@ Item {
         function test_wheelWithControlShowsLessOfTheYear() {
             const plot = named("pointer");
             const bands = named("bands") as YearBands;
-            compare(household.year.viewDays, household.year.dayCount);
+            compare(household.year.view.days, household.year.dayCount);
             const day = bands.dayAt(bands.width - plot.width / 2);
             mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
-            compare(household.year.viewDays, 183);
+            compare(household.year.view.days, 183);
             verify(Math.abs(bands.dayAt(bands.width - plot.width / 2) - day) <= 1);
             mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
-            compare(household.year.viewDays, 92);
+            compare(household.year.view.days, 92);
             mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
             mouseWheel(plot, plot.width / 2, 100, 0, 120, Qt.NoButton, Qt.ControlModifier);
-            compare(household.year.viewDays, 7);
-            verify(household.year.cursorDay >= household.year.viewFirst);
+            compare(household.year.view.days, 7);
+            verify(household.year.cursorDay >= household.year.view.first);
             mouseClick(plot, 2, 120);
-            compare(household.year.cursorDay, household.year.viewFirst);
+            compare(household.year.cursorDay, household.year.view.first);
             for (let turn = 0; turn < 5; ++turn)
                 mouseWheel(plot, plot.width / 2, 100, 0, -120, Qt.NoButton, Qt.ControlModifier);
-            compare(household.year.viewFirst, 0);
-            compare(household.year.viewDays, household.year.dayCount);
+            compare(household.year.view.first, 0);
+            compare(household.year.view.days, household.year.dayCount);
         }
 
         /// A row whose plant goes out well after today.
