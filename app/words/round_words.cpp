@@ -126,6 +126,7 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                    [](const plan::WaterDue& look) { return why(look.why); },
                    [](const plan::FeedingDue& feed) -> std::string {
                        return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
+                              : feed.first                          ? phrase("it grows, and no feed is logged")
                                                                     : phrase("it grows, and the last feed is used up");
                    },
                    [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },
