@@ -103,7 +103,7 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
     case CautionsRole: {
         QStringList cautions;
         for (const auto& caution : row.cautions) {
-            cautions.append(text(caution));
+            cautions.append(caution_words(caution, static_cast<std::size_t>(index.row())));
         }
         return cautions;
     }
@@ -142,6 +142,20 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {FeedPpmRole, "feedPpm"},
             {TreatsRole, "treats"},
             {SentenceRole, "sentence"}};
+}
+
+/// In full; of a feed whose caution stood in the round before, its first sentence and where the rest stands, so that five feeds
+/// do not say the same on three screens.
+QString RoundModel::caution_words(const std::string& caution, std::size_t row) const
+{
+    const QString all = text(caution);
+    const qsizetype end = all.indexOf(QLatin1String(". "));
+    const auto above = std::ranges::find_if(rows_, [&](const RoundRow& of) { return std::ranges::find(of.cautions, caution) != of.cautions.end(); });
+    if (end < 0 || rows_[row].feed_ppm() <= 0.0 || above == rows_.end() || static_cast<std::size_t>(above - rows_.begin()) >= row) {
+        return all;
+    }
+    const QString where = above->plant.empty() ? upper_first(text(above->words)) : text(above->plant);
+    return tr("%1 In full above, at %2.").arg(all.left(end + 1), where);
 }
 
 /// "Lemon: Feed, 100 ppm nitrogen".

@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 
@@ -116,6 +117,34 @@ TEST_F(RoundModelTest, SpraysCarryTheirCautionsAndAreReadAloudWithThem)
         }
     }
     EXPECT_GT(treated, 0);
+}
+
+TEST(RoundOfFeeds, AFeedSaysInFullOnlyWhatNoTaskAboveItSays)
+{
+    auto never_fed = facts();
+    std::erase_if(never_fed.events, [](const home::Event& of) { return of.kind != home::EventKind::Moved; });
+    RoundModel model(round_in_memory(never_fed), look());
+    model.start();
+    wait_for(model);
+    QStringList said;
+    int shorter = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const QString spoken = role(model, row, RoundModel::SentenceRole).toString();
+        for (const auto& caution : role(model, row, RoundModel::CautionsRole).toStringList()) {
+            if (spoken.contains(caution)) {
+                said.append(caution);
+                continue;
+            }
+            ++shorter; // Its first words stand there, and the task above that has all of it.
+            EXPECT_GT(role(model, row, RoundModel::FeedPpmRole).toDouble(), 0.0);
+            const qsizetype rest = caution.indexOf(" In full above, at ");
+            ASSERT_GT(rest, 0) << caution.toStdString();
+            const QString first = caution.left(rest);
+            EXPECT_TRUE(spoken.contains(first)) << first.toStdString();
+            EXPECT_TRUE(std::ranges::any_of(said, [&](const QString& all) { return all.startsWith(first); })) << first.toStdString();
+        }
+    }
+    EXPECT_GT(shorter, 0);
 }
 
 TEST_F(RoundModelTest, HeadLineCountsTasksAndMinutes)
