@@ -27,6 +27,8 @@ FocusScope {
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Home")
 
+    signal plantOpened(plant: int)
+
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
@@ -79,6 +81,13 @@ FocusScope {
             (more.item as HomeJournal).focusRows();
         else
             sheet.page(by);
+    }
+    Connections {
+        target: more.item
+        ignoreUnknownSignals: true
+        function onPlantOpened(plant: int): void {
+            root.plantOpened(plant);
+        }
     }
     onHomeChanged: root.fill()
     Component.onCompleted: root.fill()

@@ -234,6 +234,10 @@ Window {
         id: homePage
         file: "HomePage.qml"
         given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
+        onPlantOpened: plant => {
+            root.page = "plants";
+            root.plants.openId(plant);
+        }
         visible: root.page === "home"
         anchors.fill: sheet
         anchors.margins: 1

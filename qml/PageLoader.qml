@@ -10,6 +10,7 @@ Loader {
     readonly property var page: root.item
     signal printAsked
     signal cardAsked
+    signal plantOpened(plant: int)
 
     /// Hands the keys to the page.
     function open(): void {
@@ -24,6 +25,9 @@ Loader {
         ignoreUnknownSignals: true
         function onPrintAsked(): void {
             root.printAsked();
+        }
+        function onPlantOpened(plant: int): void {
+            root.plantOpened(plant);
         }
         function onCardAsked(): void {
             root.cardAsked();
