@@ -10833,8 +10833,8 @@ liegen im Band</translation>
         <translation>kann bis %1 warten</translation>
     </message>
     <message>
-        <source>%1 In full above, at %2.</source>
-        <translation>%1 Vollständig oben, bei %2.</translation>
+        <source>%1. In full above, at %2.</source>
+        <translation>%1. Vollständig oben, bei %2.</translation>
     </message>
     <message>
         <source>%1: %2</source>

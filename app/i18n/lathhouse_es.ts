@@ -10833,8 +10833,8 @@ están en la banda</translation>
         <translation>puede esperar hasta el %1</translation>
     </message>
     <message>
-        <source>%1 In full above, at %2.</source>
-        <translation>%1 Entera arriba, en %2.</translation>
+        <source>%1. In full above, at %2.</source>
+        <translation>%1. Entero arriba, en %2.</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -8,6 +8,8 @@
 
 #include <QMetaObject>
 
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -100,13 +102,8 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
                    : QString{};
     case MinutesRole:
         return row.task.minutes;
-    case CautionsRole: {
-        QStringList cautions;
-        for (const auto& caution : row.cautions) {
-            cautions.append(caution_words(caution, static_cast<std::size_t>(index.row())));
-        }
-        return cautions;
-    }
+    case CautionsRole:
+        return caution_words(static_cast<std::size_t>(index.row()));
     case HygieneRole:
         return row.is_hygiene();
     case DoneRole:
@@ -144,18 +141,24 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {SentenceRole, "sentence"}};
 }
 
-/// In full; of a feed whose caution stood in the round before, its first sentence and where the rest stands, so that five feeds
-/// do not say the same on three screens.
-QString RoundModel::caution_words(const std::string& caution, std::size_t row) const
+/// In full; at a feed with the same cautions as a task above it their first words in one line and where the rest stands, so that
+/// five feeds do not say the same on three screens.
+QStringList RoundModel::caution_words(std::size_t row) const
 {
-    const QString all = text(caution);
-    const qsizetype end = all.indexOf(QLatin1String(". "));
-    const auto above = std::ranges::find_if(rows_, [&](const RoundRow& of) { return std::ranges::find(of.cautions, caution) != of.cautions.end(); });
-    if (end < 0 || rows_[row].feed_ppm() <= 0.0 || above == rows_.end() || static_cast<std::size_t>(above - rows_.begin()) >= row) {
+    QStringList all;
+    for (const auto& caution : rows_[row].cautions) {
+        all.append(text(caution));
+    }
+    const auto above = std::ranges::find(rows_, rows_[row].cautions, &RoundRow::cautions); // It finds its own row at the latest.
+    if (all.isEmpty() || rows_[row].feed_ppm() <= 0.0 || static_cast<std::size_t>(above - rows_.begin()) == row) {
         return all;
     }
+    for (auto& caution : all) {
+        static const QRegularExpression kEnd(QStringLiteral("[.,:;](\\s|$)"));
+        caution = caution.left(caution.indexOf(kEnd));
+    }
     const QString where = above->plant.empty() ? upper_first(text(above->words)) : text(above->plant);
-    return tr("%1 In full above, at %2.").arg(all.left(end + 1), where);
+    return {tr("%1. In full above, at %2.").arg(all.join(QStringLiteral(" · ")), where)};
 }
 
 /// "Lemon: Feed, 100 ppm nitrogen".
