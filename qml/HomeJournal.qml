@@ -19,11 +19,19 @@ Item {
 
     implicitHeight: Math.max(root.room, head.height + Theme.px(240))
 
+    signal plantAsked(plant: int)
+
     function openLog(): void {
         if (root.journal.places.length === 0)
             return;
         log.visible = true;
         log.focusFirst();
+    }
+    /// The page of the plant that a row is of; nothing where it is of none.
+    function openPlant(at: int): void {
+        const plant = root.journal.rows.at(at, "plant") ?? 0;
+        if (plant !== 0)
+            root.plantAsked(plant);
     }
     function focusRows(): void {
         list.forceActiveFocus();
@@ -113,6 +121,8 @@ Item {
         Accessible.name: qsTr("Journal")
         onActiveFocusChanged: if (list.activeFocus && list.currentIndex < 0)
             list.currentIndex = 0
+        Keys.onReturnPressed: root.openPlant(list.currentIndex)
+        Keys.onEnterPressed: root.openPlant(list.currentIndex)
         Keys.onPressed: event => {
             const rows = Math.max(1, Math.floor(list.height / Theme.px(28)) - 1);
             const to = event.key === Qt.Key_PageDown ? list.currentIndex + rows : event.key === Qt.Key_PageUp ? list.currentIndex - rows : event.key === Qt.Key_Home ? 0 : event.key === Qt.Key_End ? list.count - 1 : NaN;
@@ -129,6 +139,7 @@ Item {
             required property string date
             required property string who
             required property string what
+            required property int plant
             required property string sentence
             readonly property real first: root.dateWidth
             readonly property real second: root.stacked ? 0 : Theme.px(220)
@@ -137,6 +148,8 @@ Item {
             height: (root.stacked ? words.y + words.height : Math.max(whom.height, words.height)) + Theme.px(9)
             Accessible.role: Accessible.ListItem
             Accessible.name: row.sentence
+            Accessible.description: row.plant !== 0 ? qsTr("Enter or a double click opens the plant’s page.") : ""
+            Accessible.onPressAction: root.openPlant(row.index)
 
             Rectangle { // Chosen by the keys.
                 anchors.fill: parent
@@ -185,6 +198,7 @@ Item {
                     list.currentIndex = row.index;
                     list.forceActiveFocus();
                 }
+                onDoubleTapped: root.openPlant(row.index)
             }
         }
     }

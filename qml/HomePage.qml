@@ -27,6 +27,8 @@ FocusScope {
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Home")
 
+    signal plantAsked(plant: int)
+
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
@@ -79,6 +81,13 @@ FocusScope {
             (more.item as HomeJournal).focusRows();
         else
             sheet.page(by);
+    }
+    Connections {
+        target: more.item
+        ignoreUnknownSignals: true
+        function onPlantAsked(plant: int): void {
+            root.plantAsked(plant);
+        }
     }
     onHomeChanged: root.fill()
     Component.onCompleted: root.fill()

@@ -51,7 +51,12 @@ FocusScope {
         detail.text = "";
         ago.text = "";
         clock.text = "";
+        zone.text = "";
+        pot.text = "";
+        mix.text = "";
         root.method = -1;
+        if (root.plants.targetGone)
+            root.choose(PlantsModel.Noted);
         root.visible = true;
         chips.itemAt(root.what).forceActiveFocus();
     }
@@ -63,6 +68,8 @@ FocusScope {
     }
     function keep(): void {
         const days = ago.text.trim() === "" ? 0 : /^\d+$/.test(ago.text.trim()) ? parseInt(ago.text) : -1;
+        if (root.measuring)
+            root.plants.measuredIn(clock.text.trim() === "" ? "" : zone.text, pot.text, mix.text);
         const kept = root.measuring ? root.plants.logMeasured(number.text, root.measure, root.method, clock.text, who.text, note.text, days) : root.seen ? root.plants.logSeen(root.what, detail.text, root.choice, note.text, days) : root.plants.log(root.what, number.text, root.measure, note.text, days);
         if (kept)
             root.closed();
@@ -117,11 +124,14 @@ FocusScope {
                         required property string modelData
                         required property int index
                         objectName: "logChip" + index
+                        visible: !root.plants.targetGone || index === PlantsModel.Noted
                         text: modelData
                         on: root.what === index
                         onClicked: root.choose(index)
-                        Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
-                        Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
+                        Keys.onLeftPressed: if (!root.plants.targetGone)
+                            chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
+                        Keys.onRightPressed: if (!root.plants.targetGone)
+                            chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
                     }
                 }
             }
@@ -193,6 +203,12 @@ FocusScope {
                 onTextEdited: root.plants.forgive()
                 onAccepted: root.keep()
             }
+            Words {
+                objectName: "logCaution"
+                visible: root.what === PlantsModel.Treated
+                width: parent.width
+                text: qsTr("The label and local advice come first, and say how long to keep away.")
+            }
             Flow {
                 width: parent.width
                 spacing: Theme.px(10)
@@ -227,12 +243,44 @@ FocusScope {
                     onAccepted: root.keep()
                 }
                 SheetField {
+                    id: zone
+                    objectName: "logZone"
+                    visible: root.measuring && clock.text.trim() !== ""
+                    least: Theme.px(220)
+                    label: qsTr("Time zone of that clock; blank: the one at home")
+                    placeholderText: qsTr("zone, such as Europe/Rome")
+                    wrong: zone.text.trim() !== "" && root.plants.error.includes(zone.text.trim())
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+                SheetField {
                     id: who
                     objectName: "logBy"
                     visible: root.measuring
                     least: Theme.px(190)
                     label: qsTr("Who measured, may be left blank")
                     placeholderText: qsTr("who measured")
+                    onAccepted: root.keep()
+                }
+                SheetField {
+                    id: pot
+                    objectName: "logPot"
+                    visible: root.measuring
+                    least: Theme.px(190)
+                    label: qsTr("Volume of the pot then; blank: as it is now")
+                    placeholderText: qsTr("pot, if another")
+                    unit: pot.text === "" ? "" : root.plants.potUnit()
+                    inputMethodHints: Qt.ImhFormattedNumbersOnly
+                    onTextEdited: root.plants.forgive()
+                    onAccepted: root.keep()
+                }
+                SheetField {
+                    id: mix
+                    objectName: "logMix"
+                    visible: root.measuring
+                    least: Theme.px(190)
+                    label: qsTr("What it stood in, may be left blank")
+                    placeholderText: qsTr("mix it stood in")
                     onAccepted: root.keep()
                 }
             }

@@ -78,7 +78,7 @@ Column {
         id: nameField
         objectName: "lotName"
         width: Math.min(parent.width, Theme.px(340))
-        label: qsTr("What you call the lot")
+        label: qsTr("What you call the lot; blank: crop and year")
         value: root.form.name
         trouble: root.troubleAt(1)
         onEdited: words => root.form.name = words

@@ -238,6 +238,10 @@ Window {
         id: homePage
         file: "HomePage.qml"
         given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
+        onPlantAsked: plant => {
+            root.plants.openId(plant);
+            root.page = "plants";
+        }
         visible: root.page === "home"
         anchors.fill: sheet
         anchors.margins: 1

@@ -15,7 +15,8 @@ FocusScope {
     signal cardAsked
     /// The steps stand below the photograph.
     readonly property bool stacked: root.narrow || root.width < Theme.px(860)
-    readonly property bool green: root.measure.mode === MeasureModel.Green
+    readonly property bool green: root.measure.mode !== MeasureModel.Length
+    readonly property bool grey: root.measure.mode === MeasureModel.Grey
     readonly property real panelWidth: root.stacked ? root.width - 2 * root.side : Theme.px(392)
     readonly property real paneWidth: root.stacked ? root.panelWidth : root.width - 2 * root.side - root.panelWidth - Theme.px(46)
 
@@ -100,7 +101,8 @@ FocusScope {
             width: parent.width - 12
             spacing: Theme.px(12)
 
-            Row {
+            Flow {
+                width: parent.width
                 spacing: Theme.px(8)
 
                 Chip {
@@ -114,8 +116,16 @@ FocusScope {
                     objectName: "modeGreen"
                     height: Theme.target(32)
                     text: qsTr("Green share")
-                    on: root.green
+                    on: root.green && !root.grey
                     onClicked: root.measure.mode = MeasureModel.Green
+                }
+                Chip {
+                    objectName: "modeGrey"
+                    height: Theme.target(32)
+                    text: qsTr("Grey patch")
+                    reason: qsTr("Sets the colours of the green share by something that is grey in truth")
+                    on: root.grey
+                    onClicked: root.measure.mode = MeasureModel.Grey
                 }
             }
             MeasureLength {
@@ -132,7 +142,7 @@ FocusScope {
 
                 Heading {
                     width: parent.width
-                    text: qsTr("An outline round the leaves")
+                    text: root.grey ? qsTr("An outline round the grey patch") : qsTr("An outline round the leaves")
                 }
                 Words {
                     width: parent.width

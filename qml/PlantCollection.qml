@@ -414,16 +414,60 @@ FocusScope {
             onOpened: root.plants.open(index)
         }
     }
-    Words {
+    Column {
         id: foot
         x: root.side
         y: root.height - height - Theme.px(6)
         width: root.listWidth
-        visible: root.anyShown
-        text: root.plants.markedCount > 0
-              ? (root.plants.markedCount === 1 ? qsTr("1 plant marked. Escape takes the mark off.") : qsTr("%1 plants marked. Escape takes the marks off.").arg(root.plants.markedCount))
-              : root.plants.note !== "" ? root.plants.note : qsTr("Enter opens a plant, Space marks it, Control and L logs, M moves.") + (root.plants.gone === "" ? "" : " " + root.plants.gone)
-        quiet: true
-        font.pixelSize: Theme.smallSize
+        spacing: Theme.px(4)
+
+        Words {
+            visible: root.anyShown
+            width: parent.width
+            text: root.plants.markedCount > 0
+                  ? (root.plants.markedCount === 1 ? qsTr("1 plant marked. Escape takes the mark off.") : qsTr("%1 plants marked. Escape takes the marks off.").arg(root.plants.markedCount))
+                  : root.plants.note !== "" ? root.plants.note : qsTr("Enter opens a plant, Space marks it, Control and L logs, M moves.")
+            quiet: true
+            font.pixelSize: Theme.smallSize
+        }
+        Flow {
+            objectName: "goneLine"
+            visible: root.plants.goneCount > 0 && root.plants.filter !== PlantsModel.Gone
+            width: parent.width
+            spacing: Theme.px(6)
+
+            Words {
+                height: Theme.target(28)
+                verticalAlignment: Text.AlignVCenter
+                text: qsTr("Gone, with all of their past kept:")
+                quiet: true
+                font.pixelSize: Theme.smallSize
+            }
+            Repeater {
+                model: root.plants.gone
+
+                SheetButton {
+                    id: past
+
+                    required property int index
+                    required property int plant
+                    required property string name
+                    required property string words
+                    objectName: "gonePlant" + past.index
+                    height: Theme.target(28)
+                    text: past.name
+                    reason: past.words
+                    onClicked: root.plants.openId(past.plant)
+                }
+            }
+            SheetButton {
+                objectName: "goneMore"
+                visible: root.plants.goneCount > root.plants.gone.count
+                height: Theme.target(28)
+                text: qsTr("All %1").arg(root.plants.goneCount)
+                reason: qsTr("Shows those that are gone, the latest first")
+                onClicked: root.plants.filter = PlantsModel.Gone
+            }
+        }
     }
 }

@@ -20,6 +20,9 @@ FocusScope {
     readonly property real verdictWidth: root.narrow ? root.listWidth : Theme.px(root.wide ? 480 : 324)
     readonly property real mainWidth: root.narrow ? root.listWidth : root.listWidth - root.verdictWidth - Theme.px(46)
 
+    /// It died, was given away or taken off the list.
+    readonly property bool gone: root.plant !== null && root.plant.left !== ""
+
     /// Whether its name, pot and lines can be changed here.
     property bool canChange: false
 
@@ -65,7 +68,7 @@ FocusScope {
             root.sideBySide();
         else if (event.key === Qt.Key_D && event.modifiers === Qt.NoModifier && feeding.visible)
             root.plant.askDose();
-        else if (root.ask !== null && event.modifiers === Qt.NoModifier && root.askOf(event.key) !== AskModel.None)
+        else if (root.ask !== null && !root.gone && event.modifiers === Qt.NoModifier && root.askOf(event.key) !== AskModel.None)
             root.ask.ask(root.askOf(event.key));
         else if (event.key === Qt.Key_Home)
             sheet.contentY = 0;
@@ -195,32 +198,61 @@ FocusScope {
                     }
                     SheetButton {
                         objectName: "plantMoveButton"
+                        visible: !root.gone
                         text: qsTr("Move")
                         reason: qsTr("Key M, then the number of the spot")
                         onClicked: root.move()
                     }
                     SheetButton {
                         objectName: "plantPrintButton"
+                        visible: !root.gone
                         text: qsTr("Print sheet")
                         reason: qsTr("Control and P. Its history, photographs and growth as a PDF.")
                         onClicked: root.printAsked()
                     }
                     SheetButton {
                         objectName: "plantChangeButton"
-                        visible: root.canChange
+                        visible: root.canChange && !root.gone
                         text: qsTr("Change")
                         reason: qsTr("Name, pot, its own lines, where it is kept")
                         onClicked: root.change()
                     }
                     ActButton {
                         objectName: "plantLogButton"
-                        text: qsTr("Log something")
+                        text: root.gone ? qsTr("Add a note") : qsTr("Log something")
                         reason: qsTr("Control and L")
                         onClicked: root.log()
                     }
                 }
             }
+            Rectangle {
+                objectName: "plantGone"
+                visible: root.gone
+                width: parent.width
+                height: left.height + Theme.px(16)
+                color: Theme.well
+                border.width: Theme.contrast ? 1 : 0
+                border.color: Theme.edge
+                Accessible.role: Accessible.StaticText
+                Accessible.name: root.plant.left
+
+                Rectangle {
+                    width: 4
+                    height: parent.height
+                    color: Theme.ink2
+                }
+                Words {
+                    id: left
+                    x: Theme.px(14)
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: parent.width - x - Theme.px(10)
+                    text: root.plant.left
+                    strong: true
+                    Accessible.ignored: true
+                }
+            }
             Flow {
+                visible: !root.gone
                 width: parent.width
                 spacing: Theme.px(8)
 
@@ -250,7 +282,7 @@ FocusScope {
                 }
             }
             PlantAsks {
-                visible: root.ask !== null
+                visible: root.ask !== null && !root.gone
                 width: parent.width
                 ask: root.ask
             }
@@ -334,6 +366,7 @@ FocusScope {
             }
             PlantFeeding {
                 objectName: "plantFeeding"
+                visible: !root.gone
                 width: parent.width
                 feeding: root.plant.feedingAsked
             }

@@ -68,13 +68,15 @@ FocusScope {
     function move(): void {
         root.plants.forgive();
         logPanel.visible = false;
+        if (root.plants.targetGone)
+            return;
         movePanel.canKeep = root.oneTarget() !== 0;
         if (root.plants.target !== "")
             movePanel.open();
     }
     /// The one plant that can be kept at a spot; 0 where there is none, or several are marked.
     function oneTarget(): int {
-        return root.mend === null ? 0 : root.plants.opened !== 0 ? root.plants.opened : root.plants.markedCount === 0 ? root.plants.shownId(root.plants.current) : 0;
+        return root.mend === null || root.plants.targetGone ? 0 : root.plants.opened !== 0 ? root.plants.opened : root.plants.markedCount === 0 ? root.plants.shownId(root.plants.current) : 0;
     }
     function keep(): void {
         const plant = root.oneTarget();

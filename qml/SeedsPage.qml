@@ -35,6 +35,12 @@ FocusScope {
         }
     }
 
+    Connections { // It is shown as soon as it is there.
+        target: root.mend
+        function onLotAdded(name: string): void {
+            root.seeds.chooseLot(name);
+        }
+    }
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
@@ -144,7 +150,7 @@ FocusScope {
             objectName: "addLotButton"
             visible: root.mend !== null && root.seeds.known && root.listShown
             text: qsTr("Add a lot")
-            onClicked: root.mend.addLot()
+            onClicked: root.mend.addLot(root.seeds.crop)
         }
         SheetButton {
             objectName: "backButton"

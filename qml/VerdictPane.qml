@@ -100,12 +100,13 @@ Column {
         font.pixelSize: Theme.smallSize
     }
     Rectangle {
-        visible: root.plant.hasChart
+        visible: root.plant.hasChart && root.plant.left === ""
         width: root.width
         height: 1
         color: Theme.rule
     }
-    Column {
+    Column { // What is gone needs nothing.
+        visible: root.plant.left === ""
         width: root.width
         spacing: Theme.px(4)
 

@@ -326,6 +326,12 @@ private:
                 homes.push_back({at.x() + 10.0, base});
             }
         }
+        std::ranges::stable_partition(homes, [&](QPointF home) { // An event's line strikes no words while they fit beside it.
+            return std::ranges::none_of(chart_.events, [&](const auto& happened) {
+                const qreal line = x(happened.date);
+                return home.x() - 3.0 < line && line < home.x() + width + 3.0;
+            });
+        });
         if (!homes.empty()) {
             later_.push_back(label({words}, ink_.small, ink_.ink2, std::move(homes)));
         }

@@ -128,7 +128,7 @@ void MeasureMarks::draw(QPainter& painter, const ChartInk& ink, const QRectF& ro
     }
     const double scale = place_.width() / measure_->image().width();
     const auto shown = [&](int mark) { return place_.topLeft() + measure_->at(mark) * scale; };
-    const bool green = measure_->mode() == MeasureModel::Green;
+    const bool green = measure_->mode() != MeasureModel::Length;
     const int all = green ? measure_->corners() : 4;
     painter.setRenderHint(QPainter::Antialiasing);
     // White below and the colour above, so that a line is seen on any photo.

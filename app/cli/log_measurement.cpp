@@ -10,7 +10,7 @@
 #include "app/words/measurement_words.h"
 #include "app/words/us_units.h"
 #include "core/base/parse.h"
-#include "core/calendar/time_zone.h"
+#include "core/home/measured_time.h"
 
 #include <algorithm>
 #include <memory>
@@ -98,35 +98,6 @@ Result<std::chrono::minutes> time_of(const std::string& text)
     return std::chrono::hours{*hours} + std::chrono::minutes{*minutes};
 }
 
-/// Date and time on the household's clock, so that a trip over a time zone leaves the order of its readings alone.
-/// Errors: NotFound for an unknown zone.
-Result<void> set_time(home::Measurement& measurement, std::chrono::minutes time, const std::string& zone_name,
-                      const std::string& home_zone)
-{
-    measurement.time = time;
-    measurement.time_zone = home_zone;
-    if (zone_name.empty() || zone_name == home_zone) {
-        return {};
-    }
-    const auto there = calendar::TimeZone::named(zone_name);
-    if (!there) {
-        return there.error();
-    }
-    const auto here = calendar::TimeZone::named(home_zone);
-    if (!here) {
-        return here.error();
-    }
-    // A local time that a clock change leaves out or repeats is taken with the offset of a moment before or after it.
-    const auto wall = calendar::start_of_day_utc(measurement.measured) + time;
-    auto instant = wall - there->offset_at(wall);
-    instant = wall - there->offset_at(instant);
-    const auto local = here->local(instant);
-    const auto midnight = std::chrono::floor<std::chrono::days>(local);
-    measurement.measured = here->local_date(instant);
-    measurement.time = std::chrono::floor<std::chrono::minutes>(local - midnight);
-    return {};
-}
-
 /// What makes one doubt the reading; empty where nothing does.
 std::vector<std::string> doubts(const home::Measurement& measurement, std::span<const home::Measurement> before,
                                 words::UnitSystem units)
@@ -210,7 +181,7 @@ Result<Answer> log_measurement(const Globals& globals, const MeasurementOptions&
         if (!time) {
             return time.error();
         }
-        if (const auto set = set_time(measurement, *time, options.zone, home->place.time_zone); !set) {
+        if (const auto set = home::set_time(measurement, *time, options.zone, home->place.time_zone); !set) {
             return set.error();
         }
         if (measurement.measured > globals.today) {

@@ -1573,6 +1573,10 @@
         <source>Journal</source>
         <translation>Journal</translation>
     </message>
+    <message>
+        <source>Enter or a double click opens the plant’s page.</source>
+        <translation>Eingabe oder ein Doppelklick öffnet die Seite der Pflanze.</translation>
+    </message>
 </context>
 <context>
     <name>HomeJournalLog</name>
@@ -3457,6 +3461,10 @@
         <translation>Welches Mittel, kann leer bleiben</translation>
     </message>
     <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
+    </message>
+    <message>
         <source>How many days ago, blank for today</source>
         <translation>Vor wie vielen Tagen, leer für heute</translation>
     </message>
@@ -3477,12 +3485,36 @@
         <translation>Uhrzeit, etwa 14:30</translation>
     </message>
     <message>
+        <source>Time zone of that clock; blank: the one at home</source>
+        <translation>Zeitzone dieser Uhr; leer: die von zu Hause</translation>
+    </message>
+    <message>
+        <source>zone, such as Europe/Rome</source>
+        <translation>Zone, etwa Europe/Rome</translation>
+    </message>
+    <message>
         <source>Who measured, may be left blank</source>
         <translation>Wer gemessen hat, darf leer bleiben</translation>
     </message>
     <message>
         <source>who measured</source>
         <translation>wer gemessen hat</translation>
+    </message>
+    <message>
+        <source>Volume of the pot then; blank: as it is now</source>
+        <translation>Inhalt des Topfes damals; leer: wie jetzt</translation>
+    </message>
+    <message>
+        <source>pot, if another</source>
+        <translation>Topf, falls ein anderer</translation>
+    </message>
+    <message>
+        <source>What it stood in, may be left blank</source>
+        <translation>Worin sie stand, darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>mix it stood in</source>
+        <translation>Substrat, in dem sie stand</translation>
     </message>
     <message>
         <source>What was read; repeats with a semicolon between</source>
@@ -3528,8 +3560,8 @@
         <translation>Tomate, Zinnie</translation>
     </message>
     <message>
-        <source>What you call the lot</source>
-        <translation>Wie die Partie heißen soll</translation>
+        <source>What you call the lot; blank: crop and year</source>
+        <translation>Name der Partie; leer: Kultur und Jahr</translation>
     </message>
     <message>
         <source>Packed in</source>
@@ -3701,6 +3733,18 @@
     <message>
         <source>Green share</source>
         <translation>Grünanteil</translation>
+    </message>
+    <message>
+        <source>Grey patch</source>
+        <translation>Graue Fläche</translation>
+    </message>
+    <message>
+        <source>Sets the colours of the green share by something that is grey in truth</source>
+        <translation>Richtet die Farben des Grünanteils nach etwas, das wirklich grau ist</translation>
+    </message>
+    <message>
+        <source>An outline round the grey patch</source>
+        <translation>Ein Umriss um die graue Fläche</translation>
     </message>
     <message>
         <source>An outline round the leaves</source>
@@ -4653,6 +4697,18 @@
         <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
         <translation>Eingabe öffnet eine Pflanze, Leertaste markiert sie, Strg und L trägt ein, M stellt um.</translation>
     </message>
+    <message>
+        <source>Gone, with all of their past kept:</source>
+        <translation>Nicht mehr da, mit allem Früheren:</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>Shows those that are gone, the latest first</source>
+        <translation>Zeigt die, die nicht mehr da sind, die letzten zuerst</translation>
+    </message>
 </context>
 <context>
     <name>PlantComparison</name>
@@ -4769,6 +4825,10 @@
     <message>
         <source>a move</source>
         <translation>Umstellen</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Prozentpunkte</translation>
     </message>
     <message>
         <source>moved</source>
@@ -4901,6 +4961,10 @@
     <message>
         <source>Sources: %1.</source>
         <translation>Quellen: %1.</translation>
+    </message>
+    <message>
+        <source>Gone: %1. All that was kept of it stays; notes and photographs from before can be added.</source>
+        <translation>Nicht mehr da: %1. Alles, was von ihr festgehalten ist, bleibt; Notizen und Fotos von früher können dazukommen.</translation>
     </message>
     <message>
         <source>known since %1</source>
@@ -5180,6 +5244,10 @@
         <translation>Name, Topf, eigene Linien, fester Platz</translation>
     </message>
     <message>
+        <source>Add a note</source>
+        <translation>Notiz hinzufügen</translation>
+    </message>
+    <message>
         <source>Log something</source>
         <translation>Eintragen</translation>
     </message>
@@ -5359,6 +5427,10 @@
 </context>
 <context>
     <name>PlantsFacts</name>
+    <message>
+        <source>gone</source>
+        <translation>nicht mehr da</translation>
+    </message>
     <message>
         <source>another spot</source>
         <translation>ein anderer Platz</translation>
@@ -7904,6 +7976,18 @@ liegen im Band</translation>
         <translation>gewöhnt sich an Schatten</translation>
     </message>
     <message>
+        <source>died on %1</source>
+        <translation>eingegangen am %1</translation>
+    </message>
+    <message>
+        <source>given away on %1</source>
+        <translation>weggegeben am %1</translation>
+    </message>
+    <message>
+        <source>taken off the list on %1</source>
+        <translation>von der Liste genommen am %1</translation>
+    </message>
+    <message>
         <source>keep out of reach of children and animals</source>
         <translation>von Kindern und Tieren fernhalten</translation>
     </message>
@@ -7946,6 +8030,10 @@ liegen im Band</translation>
     <message>
         <source>M gives it one</source>
         <translation>M gibt ihr einen</translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation>Nicht mehr da</translation>
     </message>
     <message>
         <source>with a value never read on land (taken as gaps)</source>
@@ -9656,10 +9744,6 @@ liegen im Band</translation>
         <translation>Keine Kultur hier heißt „%1“; war %2 gemeint?</translation>
     </message>
     <message>
-        <source>A lot needs a name, such as %1.</source>
-        <translation>Eine Partie braucht einen Namen, etwa %1.</translation>
-    </message>
-    <message>
         <source>There is a lot “%1” already; give this one another name.</source>
         <translation>Eine Partie „%1“ gibt es schon; dieser einen anderen Namen geben.</translation>
     </message>
@@ -9727,6 +9811,10 @@ liegen im Band</translation>
         <translation>Änderung</translation>
     </message>
     <message>
+        <source>%1 points</source>
+        <translation>%1 Prozentpunkte</translation>
+    </message>
+    <message>
         <source>real: above %1</source>
         <translation>echt: über %1</translation>
     </message>
@@ -9763,28 +9851,52 @@ liegen im Band</translation>
         <translation>Ein weiterer Versuch brächte den Fehler auf %1.</translation>
     </message>
     <message>
+        <source>Set corners round something that is grey in truth and stands in the plant’s light, such as the patch of the card; three at least. The colours of the whole photograph are set by it.</source>
+        <translation>Ecken um etwas setzen, das wirklich grau ist und im Licht der Pflanze steht, etwa die Fläche der Karte; mindestens drei. Danach richten sich die Farben des ganzen Fotos.</translation>
+    </message>
+    <message>
+        <source>The patch is set. Under Green share, set corners round the leaves next.</source>
+        <translation>Die Fläche ist gesetzt. Als Nächstes unter Grünanteil Ecken um die Blätter setzen.</translation>
+    </message>
+    <message>
         <source>Set corners round the leaves, three at least; keep clear of pot and soil.</source>
         <translation>Ecken um die Blätter setzen, mindestens drei; Topf und Erde aussparen.</translation>
+    </message>
+    <message>
+        <source>of the leaves %1 yellow or brown</source>
+        <translation>von den Blättern %1 gelb oder braun</translation>
     </message>
     <message>
         <source>%1 green</source>
         <translation>%1 grün</translation>
     </message>
     <message>
-        <source>of the outline; of the leaves %1 yellow or brown</source>
-        <translation>des Umrisses; von den Blättern %1 gelb oder braun</translation>
-    </message>
-    <message>
         <source>of the outline</source>
         <translation>des Umrisses</translation>
     </message>
     <message>
-        <source>The same outline, light and place of the camera each time make it comparable.</source>
-        <translation>Jedes Mal derselbe Umriss, dasselbe Licht und dieselbe Stelle der Kamera machen es vergleichbar.</translation>
+        <source>of the outline; %1</source>
+        <translation>des Umrisses; %1</translation>
+    </message>
+    <message>
+        <source>%1; colours set by the grey patch</source>
+        <translation>%1; Farben nach der grauen Fläche</translation>
+    </message>
+    <message>
+        <source>As the camera took it</source>
+        <translation>Wie die Kamera es aufnahm</translation>
     </message>
     <message>
         <source>Green and the rest hardly part here, so this share means little. A plain ground behind the plant helps.</source>
         <translation>Grün und Rest trennen sich hier kaum, der Anteil sagt also wenig. Ein ruhiger Grund hinter der Pflanze hilft.</translation>
+    </message>
+    <message>
+        <source>In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. Keep the patch in every photograph that is to be compared.</source>
+        <translation>In diesem Licht fiel die stärkste Farbe der Fläche %1 % stärker aus als die schwächste; das ist herausgerechnet. Die Fläche in jedem Foto mitnehmen, das verglichen werden soll.</translation>
+    </message>
+    <message>
+        <source>The same outline, light and place of the camera each time make it comparable. Where the light changes, mark a grey patch.</source>
+        <translation>Jedes Mal derselbe Umriss, dasselbe Licht und derselbe Platz der Kamera machen es vergleichbar. Wo das Licht wechselt, eine graue Fläche markieren.</translation>
     </message>
     <message>
         <source>“%1” is no number. Write it such as 27.3.</source>
@@ -9797,6 +9909,10 @@ liegen im Band</translation>
     <message>
         <source>Set the four points first, or type the length.</source>
         <translation>Erst die vier Punkte setzen oder die Länge eintippen.</translation>
+    </message>
+    <message>
+        <source>colours set by the grey patch</source>
+        <translation>Farben nach der grauen Fläche</translation>
     </message>
     <message>
         <source>%1: %2 %3 in the photograph of %4.</source>
@@ -10655,6 +10771,10 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::PlantsModel</name>
     <message>
+        <source>%1 is gone (%2): its page opens, and notes are taken.</source>
+        <translation>%1 ist nicht mehr da (%2): Die Seite lässt sich öffnen, und Notizen werden angenommen.</translation>
+    </message>
+    <message>
         <source>%1 plants</source>
         <translation>%1 Pflanzen</translation>
     </message>
@@ -10747,6 +10867,14 @@ liegen im Band</translation>
         <translation>Wieder getan: %1</translation>
     </message>
     <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
         <source>One plant is measured at a time; take the marks off with Escape.</source>
         <translation>Gemessen wird eine Pflanze auf einmal; die Marken mit Esc wegnehmen.</translation>
     </message>
@@ -10765,6 +10893,22 @@ liegen im Band</translation>
     <message>
         <source>“%1” is no time of day. Write it such as 14:30.</source>
         <translation>„%1“ ist keine Uhrzeit. So schreiben: 14:30.</translation>
+    </message>
+    <message>
+        <source>A time zone goes with a time of day; write the time too, or leave the zone blank.</source>
+        <translation>Eine Zeitzone gehört zu einer Uhrzeit; auch die Uhrzeit angeben oder die Zone leer lassen.</translation>
+    </message>
+    <message>
+        <source>No time zone is called “%1”. Write it such as Europe/Rome.</source>
+        <translation>Keine Zeitzone heißt „%1“. Etwa so schreiben: Europe/Rome.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 is after today at home. Write how many days ago it was there.</source>
+        <translation>%1 in %2 ist zu Hause nach dem heutigen Tag. Angeben, vor wie vielen Tagen es dort war.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>Das Volumen des Topfs ist eine Zahl über 0, etwa 12, oder das Feld bleibt leer.</translation>
     </message>
     <message>
         <source>%1: %2 %3 today.</source>
@@ -10799,14 +10943,6 @@ liegen im Band</translation>
         <translation>Dieser Haushalt ist erfunden: Was eingetragen wird, bleibt in diesem Fenster und ist mit ihm fort.</translation>
     </message>
     <message>
-        <source>Gone, with all of their past kept: %1.</source>
-        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1 and %2 more.</source>
-        <translation>Nicht mehr da, mit ihrer ganzen Geschichte: %1 und %2 weitere.</translation>
-    </message>
-    <message>
         <source>All %1</source>
         <translation>Alle %1</translation>
     </message>
@@ -10833,6 +10969,10 @@ liegen im Band</translation>
     <message>
         <source>Recovering %1</source>
         <translation>Erholend %1</translation>
+    </message>
+    <message>
+        <source>Gone %1</source>
+        <translation>Nicht mehr da %1</translation>
     </message>
     <message>
         <source>There is no plant with the number %1 (any more).</source>
@@ -10904,6 +11044,10 @@ liegen im Band</translation>
     <message>
         <source>can wait until %1</source>
         <translation>kann bis %1 warten</translation>
+    </message>
+    <message>
+        <source>%1. In full above, at %2.</source>
+        <translation>%1. Vollständig oben, bei %2.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -12877,7 +13021,7 @@ liegen im Band</translation>
         <translation>feucht halten</translation>
     </message>
     <message>
-        <source>let the top 2 to 3 cm (inch) dry</source>
+        <source>let the top 2 to 3 cm, about an inch, dry</source>
         <translation>die oberen 2 bis 3 cm trocknen lassen</translation>
     </message>
     <message>
@@ -13373,8 +13517,12 @@ liegen im Band</translation>
         <translation>Salze sammeln sich im Substrat</translation>
     </message>
     <message>
-        <source>it grows, and no feed is logged that would still last</source>
-        <translation>sie wächst, und kein Düngen ist notiert, das noch vorhielte</translation>
+        <source>it grows, and no feed is logged</source>
+        <translation>sie wächst, und es ist kein Düngen eingetragen</translation>
+    </message>
+    <message>
+        <source>it grows, and the last feed is used up</source>
+        <translation>sie wächst, und der letzte Dünger ist verbraucht</translation>
     </message>
     <message>
         <source>after a cold night</source>

@@ -1573,6 +1573,10 @@
         <source>Journal</source>
         <translation>Diario</translation>
     </message>
+    <message>
+        <source>Enter or a double click opens the plant’s page.</source>
+        <translation>Intro o un doble clic abre la página de la planta.</translation>
+    </message>
 </context>
 <context>
     <name>HomeJournalLog</name>
@@ -3457,6 +3461,10 @@
         <translation>Qué producto, puede quedar en blanco</translation>
     </message>
     <message>
+        <source>The label and local advice come first, and say how long to keep away.</source>
+        <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
+    </message>
+    <message>
         <source>How many days ago, blank for today</source>
         <translation>Hace cuántos días, en blanco si es hoy</translation>
     </message>
@@ -3477,12 +3485,36 @@
         <translation>hora, como 14:30</translation>
     </message>
     <message>
+        <source>Time zone of that clock; blank: the one at home</source>
+        <translation>Zona horaria de ese reloj; en blanco: la de casa</translation>
+    </message>
+    <message>
+        <source>zone, such as Europe/Rome</source>
+        <translation>zona, como Europe/Rome</translation>
+    </message>
+    <message>
         <source>Who measured, may be left blank</source>
         <translation>Quién midió, puede quedar en blanco</translation>
     </message>
     <message>
         <source>who measured</source>
         <translation>quién midió</translation>
+    </message>
+    <message>
+        <source>Volume of the pot then; blank: as it is now</source>
+        <translation>Volumen de la maceta entonces; en blanco: el de ahora</translation>
+    </message>
+    <message>
+        <source>pot, if another</source>
+        <translation>maceta, si era otra</translation>
+    </message>
+    <message>
+        <source>What it stood in, may be left blank</source>
+        <translation>En qué estaba plantada, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>mix it stood in</source>
+        <translation>sustrato en que estaba</translation>
     </message>
     <message>
         <source>What was read; repeats with a semicolon between</source>
@@ -3528,8 +3560,8 @@
         <translation>tomate, zinnia</translation>
     </message>
     <message>
-        <source>What you call the lot</source>
-        <translation>Cómo llamar al lote</translation>
+        <source>What you call the lot; blank: crop and year</source>
+        <translation>Nombre del lote; en blanco: cultivo y año</translation>
     </message>
     <message>
         <source>Packed in</source>
@@ -3701,6 +3733,18 @@
     <message>
         <source>Green share</source>
         <translation>Parte verde</translation>
+    </message>
+    <message>
+        <source>Grey patch</source>
+        <translation>Parche gris</translation>
+    </message>
+    <message>
+        <source>Sets the colours of the green share by something that is grey in truth</source>
+        <translation>Ajusta los colores de la parte verde según algo que es gris de verdad</translation>
+    </message>
+    <message>
+        <source>An outline round the grey patch</source>
+        <translation>Un contorno alrededor del parche gris</translation>
     </message>
     <message>
         <source>An outline round the leaves</source>
@@ -4653,6 +4697,18 @@
         <source>Enter opens a plant, Space marks it, Control and L logs, M moves.</source>
         <translation>Intro abre una planta, Espacio la marca, Control y L anota, M la mueve.</translation>
     </message>
+    <message>
+        <source>Gone, with all of their past kept:</source>
+        <translation>Ya no están, con todo su pasado guardado:</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Todas: %1</translation>
+    </message>
+    <message>
+        <source>Shows those that are gone, the latest first</source>
+        <translation>Muestra las que ya no están, las últimas primero</translation>
+    </message>
 </context>
 <context>
     <name>PlantComparison</name>
@@ -4769,6 +4825,10 @@
     <message>
         <source>a move</source>
         <translation>un cambio de sitio</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
     </message>
     <message>
         <source>moved</source>
@@ -4901,6 +4961,10 @@
     <message>
         <source>Sources: %1.</source>
         <translation>Fuentes: %1.</translation>
+    </message>
+    <message>
+        <source>Gone: %1. All that was kept of it stays; notes and photographs from before can be added.</source>
+        <translation>Ya no está: %1. Todo lo guardado de ella queda; se pueden añadir notas y fotos de antes.</translation>
     </message>
     <message>
         <source>known since %1</source>
@@ -5180,6 +5244,10 @@
         <translation>Nombre, maceta, límites propios, dónde se mantiene</translation>
     </message>
     <message>
+        <source>Add a note</source>
+        <translation>Añadir una nota</translation>
+    </message>
+    <message>
         <source>Log something</source>
         <translation>Anotar algo</translation>
     </message>
@@ -5359,6 +5427,10 @@
 </context>
 <context>
     <name>PlantsFacts</name>
+    <message>
+        <source>gone</source>
+        <translation>ya no está</translation>
+    </message>
     <message>
         <source>another spot</source>
         <translation>otro sitio</translation>
@@ -7904,6 +7976,18 @@ están en la banda</translation>
         <translation>se acostumbra a la sombra</translation>
     </message>
     <message>
+        <source>died on %1</source>
+        <translation>murió el %1</translation>
+    </message>
+    <message>
+        <source>given away on %1</source>
+        <translation>regalada el %1</translation>
+    </message>
+    <message>
+        <source>taken off the list on %1</source>
+        <translation>quitada de la lista el %1</translation>
+    </message>
+    <message>
         <source>keep out of reach of children and animals</source>
         <translation>mantener lejos de niños y animales</translation>
     </message>
@@ -7946,6 +8030,10 @@ están en la banda</translation>
     <message>
         <source>M gives it one</source>
         <translation>M le da uno</translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation>Ya no están</translation>
     </message>
     <message>
         <source>with a value never read on land (taken as gaps)</source>
@@ -9656,10 +9744,6 @@ están en la banda</translation>
         <translation>Ningún cultivo aquí se llama «%1»; ¿quizá %2?</translation>
     </message>
     <message>
-        <source>A lot needs a name, such as %1.</source>
-        <translation>Un lote necesita un nombre, como %1.</translation>
-    </message>
-    <message>
         <source>There is a lot “%1” already; give this one another name.</source>
         <translation>Ya hay un lote «%1»; dar otro nombre a este.</translation>
     </message>
@@ -9727,6 +9811,10 @@ están en la banda</translation>
         <translation>Cambio</translation>
     </message>
     <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
         <source>real: above %1</source>
         <translation>real: por encima de %1</translation>
     </message>
@@ -9763,28 +9851,52 @@ están en la banda</translation>
         <translation>Otro intento llevaría el error a %1.</translation>
     </message>
     <message>
+        <source>Set corners round something that is grey in truth and stands in the plant’s light, such as the patch of the card; three at least. The colours of the whole photograph are set by it.</source>
+        <translation>Poner esquinas alrededor de algo que es gris de verdad y está en la luz de la planta, como el parche de la tarjeta; tres como mínimo. Con él se ajustan los colores de toda la foto.</translation>
+    </message>
+    <message>
+        <source>The patch is set. Under Green share, set corners round the leaves next.</source>
+        <translation>El parche está puesto. Ahora, en Parte verde, poner esquinas alrededor de las hojas.</translation>
+    </message>
+    <message>
         <source>Set corners round the leaves, three at least; keep clear of pot and soil.</source>
         <translation>Poner esquinas alrededor de las hojas, al menos tres; dejando fuera maceta y tierra.</translation>
+    </message>
+    <message>
+        <source>of the leaves %1 yellow or brown</source>
+        <translation>de las hojas %1 amarillo o marrón</translation>
     </message>
     <message>
         <source>%1 green</source>
         <translation>%1 verde</translation>
     </message>
     <message>
-        <source>of the outline; of the leaves %1 yellow or brown</source>
-        <translation>del contorno; de las hojas, %1 amarillo o marrón</translation>
-    </message>
-    <message>
         <source>of the outline</source>
         <translation>del contorno</translation>
     </message>
     <message>
-        <source>The same outline, light and place of the camera each time make it comparable.</source>
-        <translation>El mismo contorno, la misma luz y el mismo lugar de la cámara cada vez lo hacen comparable.</translation>
+        <source>of the outline; %1</source>
+        <translation>del contorno; %1</translation>
+    </message>
+    <message>
+        <source>%1; colours set by the grey patch</source>
+        <translation>%1; colores según el parche gris</translation>
+    </message>
+    <message>
+        <source>As the camera took it</source>
+        <translation>Tal como lo tomó la cámara</translation>
     </message>
     <message>
         <source>Green and the rest hardly part here, so this share means little. A plain ground behind the plant helps.</source>
         <translation>El verde y lo demás apenas se separan aquí, así que esta parte dice poco. Un fondo liso detrás de la planta ayuda.</translation>
+    </message>
+    <message>
+        <source>In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. Keep the patch in every photograph that is to be compared.</source>
+        <translation>Con esta luz el color más fuerte del parche salió un %1 % por encima del más débil, y eso se ha descontado. Incluir el parche en cada foto que se vaya a comparar.</translation>
+    </message>
+    <message>
+        <source>The same outline, light and place of the camera each time make it comparable. Where the light changes, mark a grey patch.</source>
+        <translation>El mismo contorno, la misma luz y el mismo lugar de la cámara cada vez lo hacen comparable. Donde cambia la luz, marcar un parche gris.</translation>
     </message>
     <message>
         <source>“%1” is no number. Write it such as 27.3.</source>
@@ -9797,6 +9909,10 @@ están en la banda</translation>
     <message>
         <source>Set the four points first, or type the length.</source>
         <translation>Poner antes los cuatro puntos, o escribir la longitud.</translation>
+    </message>
+    <message>
+        <source>colours set by the grey patch</source>
+        <translation>colores según el parche gris</translation>
     </message>
     <message>
         <source>%1: %2 %3 in the photograph of %4.</source>
@@ -10655,6 +10771,10 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::PlantsModel</name>
     <message>
+        <source>%1 is gone (%2): its page opens, and notes are taken.</source>
+        <translation>%1 ya no está (%2): su página se abre y se aceptan notas.</translation>
+    </message>
+    <message>
         <source>%1 plants</source>
         <translation>%1 plantas</translation>
     </message>
@@ -10747,6 +10867,14 @@ están en la banda</translation>
         <translation>Hecho de nuevo: %1</translation>
     </message>
     <message>
+        <source>qt</source>
+        <translation>qt</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
         <source>One plant is measured at a time; take the marks off with Escape.</source>
         <translation>Se mide una planta cada vez; quitar las marcas con Escape.</translation>
     </message>
@@ -10765,6 +10893,22 @@ están en la banda</translation>
     <message>
         <source>“%1” is no time of day. Write it such as 14:30.</source>
         <translation>«%1» no es una hora. Escribirla como 14:30.</translation>
+    </message>
+    <message>
+        <source>A time zone goes with a time of day; write the time too, or leave the zone blank.</source>
+        <translation>Una zona horaria va con una hora; escribir también la hora o dejar la zona en blanco.</translation>
+    </message>
+    <message>
+        <source>No time zone is called “%1”. Write it such as Europe/Rome.</source>
+        <translation>Ninguna zona horaria se llama «%1». Escribirla así: Europe/Rome.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 is after today at home. Write how many days ago it was there.</source>
+        <translation>Las %1 en %2 son en casa después de hoy. Escribir cuántos días hace que fue allí.</translation>
+    </message>
+    <message>
+        <source>The pot’s volume is a number above 0, such as 12, or is left blank.</source>
+        <translation>El volumen de la maceta es un número mayor que 0, como 12, o se deja en blanco.</translation>
     </message>
     <message>
         <source>%1: %2 %3 today.</source>
@@ -10799,14 +10943,6 @@ están en la banda</translation>
         <translation>Este hogar es inventado: lo que se anota queda en esta ventana y desaparece al cerrarla.</translation>
     </message>
     <message>
-        <source>Gone, with all of their past kept: %1.</source>
-        <translation>Ya no están, con todo su pasado guardado: %1.</translation>
-    </message>
-    <message>
-        <source>Gone, with all of their past kept: %1 and %2 more.</source>
-        <translation>Ya no están, con todo su pasado guardado: %1 y %2 más.</translation>
-    </message>
-    <message>
         <source>All %1</source>
         <translation>Todas %1</translation>
     </message>
@@ -10833,6 +10969,10 @@ están en la banda</translation>
     <message>
         <source>Recovering %1</source>
         <translation>Recuperándose %1</translation>
+    </message>
+    <message>
+        <source>Gone %1</source>
+        <translation>Ya no están %1</translation>
     </message>
     <message>
         <source>There is no plant with the number %1 (any more).</source>
@@ -10904,6 +11044,10 @@ están en la banda</translation>
     <message>
         <source>can wait until %1</source>
         <translation>puede esperar hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1. In full above, at %2.</source>
+        <translation>%1. Entero arriba, en %2.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -12877,7 +13021,7 @@ están en la banda</translation>
         <translation>mantener húmeda</translation>
     </message>
     <message>
-        <source>let the top 2 to 3 cm (inch) dry</source>
+        <source>let the top 2 to 3 cm, about an inch, dry</source>
         <translation>dejar secar los 2 a 3 cm de arriba</translation>
     </message>
     <message>
@@ -13373,8 +13517,12 @@ están en la banda</translation>
         <translation>se acumulan sales en el sustrato</translation>
     </message>
     <message>
-        <source>it grows, and no feed is logged that would still last</source>
-        <translation>crece, y no hay anotado ningún abonado que todavía dure</translation>
+        <source>it grows, and no feed is logged</source>
+        <translation>crece, y no hay ningún abonado anotado</translation>
+    </message>
+    <message>
+        <source>it grows, and the last feed is used up</source>
+        <translation>crece, y el último abono está gastado</translation>
     </message>
     <message>
         <source>after a cold night</source>

@@ -51,6 +51,11 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
     const auto plant =
         std::ranges::find_if(facts.as_told.plants, [&](const home::Plant& of) { return of.id == event.plant; });
     if (plant == facts.as_told.plants.end()) {
+        const bool gone = std::ranges::any_of(facts.events, [&](const home::Event& of) { return of.plant == event.plant && ends_plant(of.kind); });
+        if (gone && event.kind == home::EventKind::Noted) { // What one has to say of it goes on.
+            facts.events.push_back(event);
+            return {};
+        }
         return Error{ErrorCode::NotFound, words::phrase("the plant is not there any more")};
     }
     if (event.kind == home::EventKind::Moved) {
@@ -100,7 +105,7 @@ std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts)
     return descents;
 }
 
-std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts)
+std::vector<std::string> names_of_gone(const plan::HouseholdFacts& facts)
 {
     std::vector<std::string> names;
     for (const auto& event : facts.events) {
@@ -109,6 +114,21 @@ std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts)
         }
     }
     return names;
+}
+
+std::vector<home::GonePlant> gone_in_memory(const plan::HouseholdFacts& facts, const std::map<home::PlantId, home::Plant>& known)
+{
+    std::vector<home::GonePlant> gone;
+    for (const auto& event : facts.events) {
+        if (const auto plant = ends_plant(event.kind) && event.plant ? known.find(*event.plant) : known.end(); plant != known.end()) {
+            gone.push_back({plant->second,
+                            event.kind == home::EventKind::Died        ? home::GoneHow::Died
+                            : event.kind == home::EventKind::GivenAway ? home::GoneHow::GivenAway
+                                                                       : home::GoneHow::Removed,
+                            event.happened});
+        }
+    }
+    return gone;
 }
 
 } // namespace lathhouse::models

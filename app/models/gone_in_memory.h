@@ -3,6 +3,7 @@
 #include "core/home/lineage.h"
 #include "core/plan/round_parts.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -22,7 +23,10 @@ home::PlantId free_plant_id(const plan::HouseholdFacts& facts);
 /// What plants came of, by the divisions among what happened.
 std::vector<home::Descent> descents_in_memory(const plan::HouseholdFacts& facts);
 
-/// Names of those that died or were given away, in the order in which they went.
-std::vector<std::string> gone_in_memory(const plan::HouseholdFacts& facts);
+/// Names of those that died, were given away or taken off the list.
+std::vector<std::string> names_of_gone(const plan::HouseholdFacts& facts);
+
+/// Those that died, were given away or taken off the list, in the order in which they went; of the plants that are known.
+std::vector<home::GonePlant> gone_in_memory(const plan::HouseholdFacts& facts, const std::map<home::PlantId, home::Plant>& known);
 
 } // namespace lathhouse::models

@@ -134,6 +134,9 @@ private:
         return event.what == "moved" ? tr("a move") : text(words::table_text(event.what));
     }
 
+    /// What lies between two shares of 100.
+    QString points_words(double share) const { return tr("%1 points").arg(words_.decimal(100.0 * share, 1)); }
+
     /// A value of the measure in words, with its unit.
     QString value_words(home::MeasurementKind measure, double value) const
     {
@@ -191,10 +194,8 @@ private:
             QString change;
             if (at > 1) {
                 const double by = of.value - readings[at - 2].value;
-                change = (by > 0.0 ? QStringLiteral("+") : QString{}) + value_words(measure, by);
-                if (by < 0.0) {
-                    change = QString(QChar(0x2212)) + value_words(measure, -by);
-                }
+                const QString sign = by > 0.0 ? QStringLiteral("+") : by < 0.0 ? QString(QChar(0x2212)) : QString{};
+                change = sign + (chart.percent ? points_words(std::abs(by)) : value_words(measure, std::abs(by)));
             }
             const QString repeats = of.repeats > 1 ? tr("mean of %1").arg(of.repeats) : QString{};
             const QString date = words_.date_with_year(of.date);

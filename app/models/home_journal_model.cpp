@@ -66,6 +66,9 @@ JournalRead journal_in_memory(const PlantDoor& door)
     }
     JournalRecords records{std::move(book->facts.as_told), std::move(book->facts.events), {}, std::move(book->facts.log),
                            std::move(book->facts.seeds)};
+    for (auto& gone : book->gone) {
+        records.household.plants.push_back(std::move(gone.plant));
+    }
     for (const auto& plant : records.household.plants) {
         const auto of_plant = book->archive->measurements(plant.id);
         records.measurements.insert(records.measurements.end(), of_plant->begin(), of_plant->end());

@@ -19,7 +19,7 @@ class HomeJournalModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to the page Home")
-    /// Roles: date, who, what, sentence.
+    /// Roles: date, who, what, plant (0: of none alone), sentence.
     Q_PROPERTY(lathhouse::models::JournalRows* rows READ rows CONSTANT)
     /// Words that each of the rows has, in any order and whatever their case; empty: all of them.
     Q_PROPERTY(QString find READ find WRITE setFind NOTIFY journalChanged)

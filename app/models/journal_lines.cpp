@@ -1,5 +1,6 @@
 #include "app/models/journal_lines.h"
 
+#include "app/models/apostrophes.h"
 #include "app/models/event_words.h"
 #include "app/models/ticked_task.h"
 #include "app/models/translated.h"
@@ -104,13 +105,13 @@ public:
     }
 
 private:
-    JournalLine line(calendar::Date day, const QString& who, const QString& what)
+    JournalLine line(calendar::Date day, const QString& who, const QString& what, home::PlantId plant = 0)
     {
         if (day != day_) { // Lines of a day follow each other and share its words.
             day_ = day;
             date_ = words_.date_with_year(day);
         }
-        return {date_, who, what, journal_key(date_ + QLatin1Char(' ') + who + QLatin1Char(' ') + what)};
+        return {date_, who, what, plant, journal_key(date_ + QLatin1Char(' ') + who + QLatin1Char(' ') + what)};
     }
 
     QString with_note(const QString& words, const std::string& note) const
@@ -148,13 +149,14 @@ private:
     JournalLine of_event(const home::Event& event)
     {
         if (event.detail("change") == "household") { // What was changed stands in its words.
-            return line(event.happened, who(event), text(event.note));
+            return line(event.happened, who(event), text(event.note), event.plant.value_or(0));
         }
         const QString what = upper_first(event_words(event, of_.household));
         return line(event.happened, who(event),
                     event.note.empty()              ? what
                     : ticked_words(event).isEmpty() ? tr("%1: %2").arg(what, text(event.note))
-                                                    : with_note(what, event.note));
+                                                    : with_note(what, event.note),
+                    event.plant.value_or(0));
     }
 
     JournalLine of_plant(const Gathered& from)
@@ -164,7 +166,8 @@ private:
             const auto& one = of_.measurements[at];
             parts.append(with_note(tr("%1 %2").arg(text(words::measured(one.kind)), text(words::measured_value(one, units_))), one.note));
         }
-        return line(from.day, plant_name(of_.measurements[from.records.front()].plant), tr("Measured: %1").arg(parts.join(QStringLiteral(", "))));
+        return line(from.day, plant_name(of_.measurements[from.records.front()].plant), tr("Measured: %1").arg(parts.join(QStringLiteral(", "))),
+                    of_.measurements[from.records.front()].plant);
     }
 
     JournalLine of_night(const Gathered& from)
@@ -209,7 +212,7 @@ QString journal_sentence(const JournalLine& line)
 
 QString journal_key(const QString& words)
 {
-    return words.toLower().replace(QChar(0x2019), QLatin1Char('\''));
+    return plain_apostrophes(words.toLower());
 }
 
 std::vector<JournalLine> journal_lines(const JournalRecords& records, const YearWords& words)

@@ -27,6 +27,7 @@ struct JournalLine {
     QString date;
     QString who; ///< The plant, the spot or the lot; empty where it is of several or of the household.
     QString what;
+    home::PlantId plant = 0; ///< Of one plant; else 0.
     QString key; ///< All of it to be looked through: journal_key.
 };
 /// "26 November 2026, Lemon: Moved to Sill."

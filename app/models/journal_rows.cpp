@@ -21,6 +21,8 @@ QVariant JournalRows::data(const QModelIndex& index, int role) const
         return line.who;
     case What:
         return line.what;
+    case Plant:
+        return line.plant;
     case Sentence:
         return journal_sentence(line);
     default:
@@ -30,7 +32,7 @@ QVariant JournalRows::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> JournalRows::roleNames() const
 {
-    return {{Date, "date"}, {Who, "who"}, {What, "what"}, {Sentence, "sentence"}};
+    return {{Date, "date"}, {Who, "who"}, {What, "what"}, {Plant, "plant"}, {Sentence, "sentence"}};
 }
 
 QVariant JournalRows::at(int row, const QString& role) const

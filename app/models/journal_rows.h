@@ -19,7 +19,7 @@ class JournalRows : public QAbstractListModel {
     Q_PROPERTY(int count READ count NOTIFY countChanged)
 
 public:
-    enum Role { Date = Qt::UserRole + 1, Who, What, Sentence };
+    enum Role { Date = Qt::UserRole + 1, Who, What, Plant, Sentence };
 
     using QAbstractListModel::QAbstractListModel;
 

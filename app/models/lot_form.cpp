@@ -55,6 +55,11 @@ void LotForm::setCrop(const QString& crop)
     emit changed();
 }
 
+QString LotForm::usual_name(const QString& crop) const
+{
+    return tr("%1 %2").arg(plain_apostrophes(crop)).arg(today_.year()); // So that it is found at the command line too.
+}
+
 void LotForm::choose(int row)
 {
     if (row < 0 || row >= static_cast<int>(found_.size())) {
@@ -62,19 +67,20 @@ void LotForm::choose(int row)
     }
     crop_ = crops_.at(row, QStringLiteral("words")).toString();
     if (name_.trimmed().isEmpty()) {
-        name_ = tr("%1 %2").arg(plain_apostrophes(crop_)).arg(today_.year()); // So that it is found at the command line too.
+        name_ = usual_name(crop_);
     }
     found_.clear();
     crops_.show({});
     emit changed();
 }
 
-void LotForm::clear(std::vector<std::string> taken)
+void LotForm::clear(std::vector<std::string> taken, const QString& crop)
 {
     taken_ = std::move(taken);
     for (QString* field : {&crop_, &name_, &year_, &percent_, &seeds_, &note_}) {
         field->clear();
     }
+    crop_ = crop;
     found_.clear();
     crops_.show({});
     emit changed();
@@ -102,8 +108,10 @@ std::optional<home::SeedLot> LotForm::lot()
                       .stated_percent = std::nullopt,
                       .seeds = std::nullopt,
                       .note = note_.trimmed().toStdString()};
-    if (lot.name.empty()) {
-        return fail(1, tr("A lot needs a name, such as %1.").arg(tr("%1 %2").arg(text(words::table_text((*kind)->name()))).arg(today_.year())));
+    if (lot.name.empty()) { // Then it is called after its crop and year.
+        name_ = usual_name(text(words::table_text((*kind)->name())));
+        lot.name = name_.toStdString();
+        emit changed();
     }
     if (std::ranges::any_of(taken_, [&](const std::string& other) { return lower_case(other) == lower_case(lot.name); })) {
         return fail(1, tr("There is a lot “%1” already; give this one another name.").arg(name_.trimmed()));

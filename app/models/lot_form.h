@@ -37,7 +37,8 @@ public:
     /// Takes the crop in that row.
     Q_INVOKABLE void choose(int row);
 
-    void clear(std::vector<std::string> taken);
+    /// crop: the one that is looked at, may be empty.
+    void clear(std::vector<std::string> taken, const QString& crop = {});
     /// The lot, or nullopt with what is wrong.
     std::optional<home::SeedLot> lot();
 
@@ -46,6 +47,8 @@ signals:
     void troubleChanged();
 
 private:
+    /// "Tomato 2027".
+    QString usual_name(const QString& crop) const;
     std::optional<home::SeedLot> fail(int field, const QString& words);
 
     calendar::Date today_;

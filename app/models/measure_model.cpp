@@ -58,6 +58,7 @@ void MeasureModel::read()
     entry_ = *photo;
     tries_.clear();
     outline_.clear();
+    grey_.clear();
     start_over();
     const int number = ++asked_;
     work<ReadPhoto>(
@@ -82,9 +83,9 @@ void MeasureModel::read()
 
 void MeasureModel::setMode(int mode)
 {
-    if ((mode == Length || mode == Green) && mode != mode_) {
+    if (mode >= Length && mode <= Grey && mode != mode_) {
         mode_ = mode;
-        chosen_ = mode == Green ? corners() : 0;
+        chosen_ = mode == Length ? 0 : corners();
         changed();
     }
 }
@@ -99,7 +100,7 @@ void MeasureModel::setKind(int kind)
 
 MeasurementKind MeasureModel::measured_kind() const
 {
-    return mode_ == Green ? MeasurementKind::GreenCover : kLengths[static_cast<std::size_t>(kind_)];
+    return mode_ != Length ? MeasurementKind::GreenCover : kLengths[static_cast<std::size_t>(kind_)];
 }
 
 void MeasureModel::setKnownSize(const QString& size)
@@ -132,7 +133,7 @@ double MeasureModel::held(double value, int side) const
 
 bool MeasureModel::isSet(int mark) const
 {
-    return mode_ == Green ? mark >= 0 && mark < corners()
+    return mode_ != Length ? mark >= 0 && mark < corners()
                           : mark >= 0 && mark < 4 && points_[static_cast<std::size_t>(mark)].has_value();
 }
 
@@ -141,21 +142,21 @@ QPointF MeasureModel::at(int mark) const
     if (!isSet(mark)) {
         return {};
     }
-    const auto& point = mode_ == Green ? outline_[static_cast<std::size_t>(mark)] : *points_[static_cast<std::size_t>(mark)];
+    const auto& point = mode_ != Length ? outline()[static_cast<std::size_t>(mark)] : *points_[static_cast<std::size_t>(mark)];
     return {point.x, point.y};
 }
 
 QString MeasureModel::plate(int mark) const
 {
     static const std::array kPlates{"A", "B", "1", "2"};
-    return mode_ == Green ? QString::number(mark + 1)
+    return mode_ != Length ? QString::number(mark + 1)
            : mark >= 0 && mark < 4 ? QLatin1String(kPlates[static_cast<std::size_t>(mark)])
                                    : QString{};
 }
 
 void MeasureModel::setChosen(int chosen)
 {
-    chosen = std::clamp(chosen, 0, mode_ == Green ? corners() : 3);
+    chosen = std::clamp(chosen, 0, mode_ != Length ? corners() : 3);
     if (chosen != chosen_) {
         chosen_ = chosen;
         ++marks_;
@@ -165,7 +166,7 @@ void MeasureModel::setChosen(int chosen)
 
 QString MeasureModel::chosenWords() const
 {
-    if (mode_ == Green) {
+    if (mode_ != Length) {
         return chosen_ < corners() ? tr("corner %1 of %2").arg(chosen_ + 1).arg(corners()) : tr("next corner");
     }
     return isSet(chosen_) ? tr("point %1").arg(plate(chosen_)) : tr("point %1, not set").arg(plate(chosen_));
@@ -177,11 +178,11 @@ void MeasureModel::move(int mark, double x, double y)
         return;
     }
     const photo::Point to{held(x, photo_->picture->width), held(y, photo_->picture->height)};
-    if (mode_ == Green) {
+    if (mode_ != Length) {
         if (mark < corners()) {
-            outline_[static_cast<std::size_t>(mark)] = to;
+            outline()[static_cast<std::size_t>(mark)] = to;
         } else {
-            outline_.push_back(to);
+            outline().push_back(to);
             mark = corners() - 1;
         }
     } else if (mark < 4) {
@@ -202,7 +203,7 @@ int MeasureModel::place(double x, double y, double reach)
     if (!photo_) {
         return -1;
     }
-    const int all = mode_ == Green ? corners() : 4;
+    const int all = mode_ != Length ? corners() : 4;
     int nearest = -1;
     double best = reach;
     for (int mark = 0; mark < all; ++mark) {
@@ -220,7 +221,7 @@ int MeasureModel::place(double x, double y, double reach)
         return nearest;
     }
     int mark = chosen_;
-    if (mode_ == Green) {
+    if (mode_ != Length) {
         mark = corners();
     } else if (isSet(mark)) { // The next that is missing; with all set the chosen one jumps.
         for (int next = 0; next < 4; ++next) {
@@ -249,7 +250,7 @@ void MeasureModel::nudge(double dx, double dy)
 
 bool MeasureModel::step(int by)
 {
-    const int last = mode_ == Green ? corners() : 3;
+    const int last = mode_ != Length ? corners() : 3;
     if (chosen_ + by < 0 || chosen_ + by > last) {
         return false;
     }
@@ -259,9 +260,9 @@ bool MeasureModel::step(int by)
 
 void MeasureModel::takeBack()
 {
-    if (mode_ == Green) {
-        if (!outline_.empty()) {
-            outline_.pop_back();
+    if (mode_ != Length) {
+        if (!outline().empty()) {
+            outline().pop_back();
             chosen_ = corners();
             changed();
         }
@@ -286,7 +287,7 @@ void MeasureModel::tryAgain()
         points_ = {};
         order_.clear();
     } else {
-        outline_.clear();
+        outline().clear();
     }
     chosen_ = 0;
     changed();
@@ -299,6 +300,7 @@ void MeasureModel::start_over()
     points_ = {};
     order_.clear();
     outline_.clear();
+    grey_.clear();
     chosen_ = 0;
     changed();
 }

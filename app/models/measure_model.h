@@ -9,7 +9,8 @@
 
 namespace lathhouse::models {
 
-/// Measuring in the photo that is looked at: a length by something of known size, or the green share of an outline.
+/// Measuring in the photo that is looked at: a length by something of known size, or the green share of an outline, as the camera took it
+/// or with its colours set by a patch that is grey in truth.
 /// Places are pixels of the upright picture.
 class MeasureModel : public lathhouse::models::SheetModel {
     Q_OBJECT
@@ -26,7 +27,7 @@ class MeasureModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString unit READ unit CONSTANT)
     Q_PROPERTY(QString knownSize READ knownSize WRITE setKnownSize NOTIFY marksChanged)
     Q_PROPERTY(bool knownWrong READ knownWrong NOTIFY marksChanged)
-    /// Place of the mark that keys move: A, B, 1, 2 for a length, corners of the outline else.
+    /// Place of the mark that keys move: A, B, 1, 2 for a length, corners of the outline or of the grey patch else.
     Q_PROPERTY(int chosen READ chosen WRITE setChosen NOTIFY marksChanged)
     Q_PROPERTY(QString chosenWords READ chosenWords NOTIFY marksChanged)
     /// Changes with every mark; for what is bound to `at` and `isSet`.
@@ -40,7 +41,7 @@ class MeasureModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY resultChanged)
 
 public:
-    enum Mode { Length, Green };
+    enum Mode { Length, Green, Grey };
     Q_ENUM(Mode)
     enum Mark { A, B, First, Second };
     Q_ENUM(Mark)
@@ -64,7 +65,7 @@ public:
     void setChosen(int chosen);
     QString chosenWords() const;
     int marks() const { return marks_; }
-    int corners() const { return static_cast<int>(outline_.size()); }
+    int corners() const { return static_cast<int>(outline().size()); }
     QString result() const { return result_; }
     QString range() const { return range_; }
     SheetRows* rows() { return &rows_; }
@@ -76,7 +77,7 @@ public:
     /// "A", "B", "1", "2"; the number of a corner.
     Q_INVOKABLE QString plate(int mark) const;
     /// Sets the chosen mark where it is not set yet and goes on to the next; else moves the nearest within `reach`, or
-    /// the chosen one. A new corner in Green. Gives the mark that was set.
+    /// the chosen one. A new corner in Green and Grey. Gives the mark that was set.
     Q_INVOKABLE int place(double x, double y, double reach);
     /// Moves a mark, held within the picture.
     Q_INVOKABLE void move(int mark, double x, double y);
@@ -104,6 +105,9 @@ private:
         photo::Stretch length;
         photo::Stretch scale;
     };
+    /// The corners that are set now: round the leaves, or round the grey patch.
+    const std::vector<photo::Point>& outline() const { return mode_ == Grey ? grey_ : outline_; }
+    std::vector<photo::Point>& outline() { return mode_ == Grey ? grey_ : outline_; }
     std::optional<double> known_metres() const;
     std::optional<Reading> running() const;
     std::vector<Reading> readings() const; ///< Those in mind and the one that is set.
@@ -129,12 +133,14 @@ private:
     QString known_size_;
     std::array<std::optional<photo::Point>, 4> points_;
     std::vector<photo::Point> outline_;
+    std::vector<photo::Point> grey_; ///< Round what is grey in truth; it sets the colours from three corners on.
     std::vector<int> order_; ///< Marks of the length as they were set.
     std::vector<Reading> tries_;
     int chosen_ = 0;
     int marks_ = 0;
     std::optional<double> value_; ///< In the kept unit.
     std::optional<double> yellow_; ///< Beside green cover.
+    bool by_grey_ = false; ///< Their colours are set by the patch.
     QString result_;
     QString range_;
     QString advice_;

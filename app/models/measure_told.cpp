@@ -22,11 +22,23 @@ constexpr double kHand = 2.0;
 constexpr double kNineInTen = 1.645;  ///< Of the normal distribution.
 constexpr double kRepeatability = 2.77; ///< As photo::PhotoLength::real_change.
 
-struct SeenGreen {
+struct GreenOfOutline {
     double green;
     double separation;
     std::optional<double> yellow;
 };
+
+struct SeenGreen {
+    GreenOfOutline taken;                     ///< As the camera took it.
+    std::optional<GreenOfOutline> by_grey = {}; ///< With the colours set by the patch, where one is marked.
+    double cast = 0.0; ///< How far the strongest correction of a colour lies above the weakest, as a share.
+};
+
+GreenOfOutline colours_of(const photo::Picture& picture, const photo::Region& region)
+{
+    const auto cover = photo::green_cover(picture, region);
+    return {cover.share(), cover.separation, photo::leaf_colours(picture, region).yellow_of_leaf()};
+}
 
 } // namespace
 
@@ -34,6 +46,7 @@ void MeasureModel::tell()
 {
     value_.reset();
     yellow_.reset();
+    by_grey_ = false;
     result_.clear();
     range_.clear();
     advice_.clear();
@@ -83,7 +96,9 @@ void MeasureModel::tell_change(double value, std::optional<double> real)
         const double change = value - last->value();
         const QString sign = change < 0.0 ? QStringLiteral("−") : QStringLiteral("+");
         const bool is_real = real && std::abs(change) > *real;
-        add(tr("Change"), sign + value_words(std::abs(change)),
+        const bool share = home::unit_of(measured_kind()) == home::MeasurementUnit::Share;
+        add(tr("Change"),
+            sign + (share ? tr("%1 points").arg(plants_.look().words.decimal(100.0 * std::abs(change), 1)) : value_words(std::abs(change))),
             !real     ? QString{}
             : is_real ? tr("real: above %1").arg(value_words(*real))
                       : tr("real above %1").arg(value_words(*real)));
@@ -146,42 +161,77 @@ void MeasureModel::tell_length()
 void MeasureModel::tell_green()
 {
     rows_.show({});
-    if (!photo_ || corners() < 3) {
-        advice_ = tr("Set corners round the leaves, three at least; keep clear of pot and soil.");
+    const int number = ++green_asked_;
+    if (mode_ == Grey && grey_.size() < 3) {
+        advice_ = tr("Set corners round something that is grey in truth and stands in the plant’s light, such as the patch of the "
+                     "card; three at least. The colours of the whole photograph are set by it.");
         return;
     }
-    const int number = ++green_asked_;
+    if (!photo_ || outline_.size() < 3) {
+        advice_ = mode_ == Grey ? tr("The patch is set. Under Green share, set corners round the leaves next.")
+                                : tr("Set corners round the leaves, three at least; keep clear of pot and soil.");
+        return;
+    }
     work<SeenGreen>(
-        [picture = photo_->picture, outline = outline_]() -> Result<SeenGreen> {
+        [picture = photo_->picture, outline = outline_, grey = grey_]() -> Result<SeenGreen> {
             const auto region = photo::Region::outline(outline, picture->width, picture->height);
             if (!region) {
                 return region.error();
             }
-            const auto cover = photo::green_cover(*picture, *region);
-            return SeenGreen{cover.share(), cover.separation, photo::leaf_colours(*picture, *region).yellow_of_leaf()};
+            SeenGreen seen{.taken = colours_of(*picture, *region)};
+            if (grey.size() < 3) {
+                return seen;
+            }
+            const auto balance = photo::Region::outline(grey, picture->width, picture->height).and_then([&](const photo::Region& patch) {
+                return photo::WhiteBalance::from_grey(*picture, patch);
+            });
+            if (!balance) {
+                return balance.error();
+            }
+            seen.by_grey = colours_of(balance->applied(*picture), *region);
+            seen.cast = balance->strength() - 1.0;
+            return seen;
         },
         [this, number](const Result<SeenGreen>& seen) {
-            if (number != green_asked_ || mode_ != Green || corners() < 3) {
+            if (number != green_asked_ || mode_ == Length || outline_.size() < 3) {
                 return;
             }
             rows_.show({});
             if (!seen) {
                 advice_ = upper_first(text(words::refusal(seen.error()))) + QLatin1Char('.');
-            } else {
-                value_ = seen->green;
-                yellow_ = seen->yellow;
-                can_keep_ = true;
-                result_ = tr("%1 green").arg(value_words(seen->green));
-                range_ = seen->yellow ? tr("of the outline; of the leaves %1 yellow or brown")
-                                            .arg(text(words::measured_value(MeasurementKind::YellowShare, *seen->yellow,
-                                                                            unit_system_of(plants_.look().words))))
-                                      : tr("of the outline");
-                tell_change(*value_, {});
-                advice_ = seen->separation >= photo::kPoorSeparation
-                              ? tr("The same outline, light and place of the camera each time make it comparable.")
-                              : tr("Green and the rest hardly part here, so this share means little. A plain ground behind the "
-                                   "plant helps.");
+                emit resultChanged();
+                return;
             }
+            const auto& counts = seen->by_grey.value_or(seen->taken);
+            const auto yellow_words = [this](const GreenOfOutline& of) {
+                return of.yellow ? tr("of the leaves %1 yellow or brown")
+                                       .arg(text(words::measured_value(MeasurementKind::YellowShare, *of.yellow,
+                                                                       unit_system_of(plants_.look().words))))
+                                 : QString{};
+            };
+            const QString of_leaves = yellow_words(counts);
+            value_ = counts.green;
+            yellow_ = counts.yellow;
+            by_grey_ = seen->by_grey.has_value();
+            can_keep_ = true;
+            result_ = tr("%1 green").arg(value_words(counts.green));
+            range_ = of_leaves.isEmpty() ? tr("of the outline") : tr("of the outline; %1").arg(of_leaves);
+            if (by_grey_) {
+                range_ = tr("%1; colours set by the grey patch").arg(range_);
+                const QString name = tr("As the camera took it");
+                const QString shown = value_words(seen->taken.green);
+                const QString note = yellow_words(seen->taken);
+                rows_.show({{name, shown, note, note.isEmpty() ? tr("%1: %2").arg(name, shown) : tr("%1: %2, %3").arg(name, shown, note)}});
+            }
+            tell_change(*value_, {});
+            advice_ = counts.separation < photo::kPoorSeparation
+                          ? tr("Green and the rest hardly part here, so this share means little. A plain ground behind the "
+                               "plant helps.")
+                      : by_grey_ ? tr("In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. "
+                                      "Keep the patch in every photograph that is to be compared.")
+                                       .arg(plants_.look().words.decimal(100.0 * seen->cast, 0))
+                                 : tr("The same outline, light and place of the camera each time make it comparable. Where the light "
+                                      "changes, mark a grey patch.");
             emit resultChanged();
         });
 }
@@ -209,7 +259,7 @@ bool MeasureModel::keep(const QString& typed)
     } else if (value_) {
         repeats.push_back(*value_);
     } else {
-        fail_with(mode_ == Green ? tr("Draw the outline first, or type the share.")
+        fail_with(mode_ != Length ? tr("Draw the outline first, or type the share.")
                                  : tr("Set the four points first, or type the length."));
         return false;
     }
@@ -225,9 +275,12 @@ bool MeasureModel::keep(const QString& typed)
             made.pot = plant->pot_volume;
         }
     }
+    if (by_grey_ && typed.trimmed().isEmpty()) {
+        made.note = tr("colours set by the grey patch").toStdString();
+    }
     PlantEntries entries;
     entries.measurements.push_back(made);
-    if (mode_ == Green && typed.trimmed().isEmpty() && yellow_) {
+    if (mode_ != Length && typed.trimmed().isEmpty() && yellow_) {
         made.kind = MeasurementKind::YellowShare;
         made.repeats = {*yellow_};
         entries.measurements.push_back(made);

@@ -44,7 +44,7 @@ MendDoor mend_in_folder(std::filesystem::path folder, std::function<Result<plan:
 MendDoor mend_in_memory(std::shared_ptr<MemoryHousehold> household, PlaceDoor place)
 {
     return {.load = [household]() -> Result<plan::HouseholdFacts> { return household->facts(); },
-            .gone_names = [household]() -> Result<std::vector<std::string>> { return gone_in_memory(household->facts()); },
+            .gone_names = [household]() -> Result<std::vector<std::string>> { return names_of_gone(household->facts()); },
             .change =
                 [household, climate = place.climate](const home::HouseholdChange& change, calendar::Date since, calendar::Instant now) {
                     return household->change(change.words, [&](plan::HouseholdFacts& facts) -> Result<void> {

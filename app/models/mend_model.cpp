@@ -91,8 +91,9 @@ void MendModel::editPlant(int id)
 {
     open(EditPlant, id);
 }
-void MendModel::addLot()
+void MendModel::addLot(const QString& crop)
 {
+    crop_ = crop;
     open(AddLot, 0);
 }
 
@@ -183,7 +184,7 @@ void MendModel::show(Form form, int which, plan::HouseholdFacts facts, const std
         for (const auto& lot : facts.seeds.lots) {
             taken.push_back(lot.name);
         }
-        lot_.clear(std::move(taken));
+        lot_.clear(std::move(taken), crop_);
     }
     facts_ = {std::move(facts)};
     form_ = form;
@@ -404,6 +405,7 @@ void MendModel::keep_lot()
                    }
                    written_down();
                    say(tr("Added the lot %1.").arg(text(name)));
+                   emit lotAdded(text(name));
                });
 }
 

@@ -58,7 +58,8 @@ public:
     Q_INVOKABLE void editSpot(int spot);
     Q_INVOKABLE void editPlace();
     Q_INVOKABLE void editPlant(int id);
-    Q_INVOKABLE void addLot();
+    /// crop: the one that is looked at, may be empty.
+    Q_INVOKABLE void addLot(const QString& crop = {});
     /// To keep a plant at a spot, always or on given nights.
     Q_INVOKABLE void pinPlant(int id);
     /// Writes what the form says and closes it; where something is wrong it says so and stays.
@@ -75,6 +76,8 @@ public:
 signals:
     void formChanged();
     void homeNameChanged();
+    /// A lot of that name was written down.
+    void lotAdded(const QString& name);
     /// What was wrong when keeping stands at a field of the form.
     void wrong();
 
@@ -106,6 +109,7 @@ private:
     std::vector<plan::HouseholdFacts> facts_; ///< As they were when the form was opened; at most one.
     home::SpotId spot_ = 0;
     bool keeping_place_ = false; ///< Asked for while the place is still looked up.
+    QString crop_; ///< Of the lot to be added.
 };
 
 } // namespace lathhouse::models

@@ -156,7 +156,7 @@ Result<PlantBook> book_of(plan::HouseholdFacts facts, const std::filesystem::pat
     PlantBook book{std::move(facts), archive_in(folder), std::move(pictures), std::move(*descents)};
     for (const auto& of : *gone) {
         if (of.how != home::GoneHow::Undone) {
-            book.gone.push_back(of.plant.name);
+            book.gone.push_back(of);
         }
     }
     return book;
@@ -191,6 +191,27 @@ public:
 private:
     mutable std::mutex guard_;
     std::vector<home::Measurement> kept_;
+};
+
+/// Plants that were ever seen in a household in memory: one that is gone is not kept there.
+class KnownInMemory {
+public:
+    void see(const std::vector<home::Plant>& plants)
+    {
+        const std::lock_guard lock(guard_);
+        for (const auto& plant : plants) {
+            known_.insert_or_assign(plant.id, plant);
+        }
+    }
+    std::map<home::PlantId, home::Plant> all() const
+    {
+        const std::lock_guard lock(guard_);
+        return known_;
+    }
+
+private:
+    mutable std::mutex guard_;
+    std::map<home::PlantId, home::Plant> known_;
 };
 
 /// What a change is taken back by.
@@ -260,8 +281,9 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
 {
     const auto drawn = std::make_shared<DrawnPhotos>(std::move(photos), household->facts().as_told);
     const auto measured = std::make_shared<MeasuredInMemory>(std::move(measurements));
+    const auto known = std::make_shared<KnownInMemory>();
     PlantDoor door;
-    door.load = [household, measured, drawn]() -> Result<PlantBook> {
+    door.load = [household, measured, drawn, known]() -> Result<PlantBook> {
         auto all = drawn->photos();
         std::map<home::PlantId, home::Photo> pictures;
         for (const auto& [plant, id] : drawn->pictures()) {
@@ -271,10 +293,12 @@ PlantDoor plants_in_memory(std::shared_ptr<MemoryHousehold> household, std::vect
         }
         PlantBook book{household->facts(), archive_of(measured->all(), std::move(all)), std::move(pictures)};
         book.descents = descents_in_memory(book.facts);
-        book.gone = gone_in_memory(book.facts);
+        known->see(book.facts.as_told.plants);
+        book.gone = gone_in_memory(book.facts, known->all());
         return book;
     };
-    door.record = [household, measured, drawn](const PlantEntries& entries) -> Result<void> {
+    door.record = [household, measured, drawn, known](const PlantEntries& entries) -> Result<void> {
+        known->see(household->facts().as_told.plants);
         for (const auto& of : entries.measurements) {
             if (const auto sound = home::check(of); !sound) {
                 return sound.error();

@@ -24,7 +24,7 @@ struct PlantBook {
     std::shared_ptr<const PlantArchive> archive; ///< Never null.
     std::map<home::PlantId, home::Photo> pictures = {}; ///< Photos that stand for plants.
     std::vector<home::Descent> descents = {}; ///< What plants were divided from.
-    std::vector<std::string> gone = {}; ///< Names of plants that died, were given away or taken off the list.
+    std::vector<home::GonePlant> gone = {}; ///< That died, were given away or taken off the list.
 };
 
 /// What is written at once and taken back at once. A division stands alone: its event names the pieces (home::pieces_in).

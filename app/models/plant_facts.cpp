@@ -35,8 +35,10 @@ class FactMaker {
     Q_DECLARE_TR_FUNCTIONS(PlantFacts)
 
 public:
-    FactMaker(const PlantsGround& ground, const journal::PlantPage& records, const home::Plant& plant, const TodayLook& look)
-        : ground_(ground), records_(records), facts_(ground.book.facts), household_(ground.household), plant_(plant),
+    /// household: with the plant, also where it is gone.
+    FactMaker(const PlantsGround& ground, const journal::PlantPage& records, const home::Household& household, const home::Plant& plant,
+              const home::GonePlant* gone, const TodayLook& look)
+        : ground_(ground), records_(records), facts_(ground.book.facts), household_(household), plant_(plant), gone_(gone),
           kind_(kind_of(plant)), look_(look), words_(look.words), units_(unit_system_of(look.words)),
           spots_(household_, facts_.climate, facts_.log),
           where_(plant, facts_.events, {}, look.today)
@@ -49,10 +51,23 @@ public:
     PlantFacts make(const journal::PlantAsked& asked, const PlantDoor& door, const PlantArchive& archive, const JudgeAsked& judge)
     {
         tell_since();
-        tell_chips();
+        if (gone_ == nullptr) {
+            tell_chips();
+        } else {
+            shown_.left = tr("Gone: %1. All that was kept of it stays; notes and photographs from before can be added.")
+                              .arg(gone_words(*gone_, words_));
+        }
         tell_growth(shown_, {records_, facts_, household_, plant_, where_, spots_, look_, archive}, asked.kind, judge);
-        tell_needs();
-        shown_.hazards = KindTexts::hazards(plant_, kind_);
+        if (gone_ == nullptr) {
+            tell_needs();
+            shown_.hazards = KindTexts::hazards(plant_, kind_);
+        } else { // It is measured no more.
+            shown_.next_head.clear();
+            shown_.next_rest.clear();
+            if (shown_.chart) {
+                shown_.chart->next_reading.reset();
+            }
+        }
         shown_.notes = KindTexts::sources(kind_);
         tell_history(asked.newest);
         tell_photos(door);
@@ -294,6 +309,7 @@ private:
     const plan::HouseholdFacts& facts_;
     const home::Household& household_;
     const home::Plant& plant_;
+    const home::GonePlant* gone_; ///< nullptr: it is there.
     const plants::PlantKind* kind_;
     const TodayLook& look_;
     const YearWords& words_;
@@ -309,7 +325,8 @@ Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, con
                                const TodayLook& look, const JudgeAsked& judge)
 {
     const auto* plant = ground.household.plant(id);
-    if (plant == nullptr) {
+    const auto left = std::ranges::find(ground.book.gone, id, [](const home::GonePlant& of) { return of.plant.id; });
+    if (plant == nullptr && left == ground.book.gone.end()) {
         PlantFacts none;
         none.id = id;
         none.gone = true;
@@ -319,7 +336,14 @@ Result<PlantFacts> plant_facts(const PlantsGround& ground, home::PlantId id, con
     if (!records) {
         return records.error();
     }
-    return FactMaker(ground, *records, *plant, look).make(asked, door, *ground.book.archive, judge);
+    if (plant == nullptr) {
+        home::Household with_it = ground.household;
+        with_it.plants.push_back(left->plant);
+        TodayLook then = look; // What happened at its spot since does not concern it.
+        then.today = std::min(look.today, left->on);
+        return FactMaker(ground, *records, with_it, left->plant, &*left, then).make(asked, door, *ground.book.archive, judge);
+    }
+    return FactMaker(ground, *records, ground.household, *plant, nullptr, look).make(asked, door, *ground.book.archive, judge);
 }
 
 } // namespace lathhouse::models

@@ -81,7 +81,8 @@ struct PlantFacts {
     std::vector<SheetRows::Row> readings; ///< date, value, change, by, sentence.
     std::vector<SheetRows::Row> history;  ///< date, what, note, sentence; the newest of it, newest first.
     std::size_t history_count = 0;        ///< Of all that happened.
-    bool gone = false; ///< It is not in the household (any more).
+    QString left; ///< "Gone: died on 3 May 2026. All that is known of it stays."; empty where it is there.
+    bool gone = false; ///< It is none of the household's plants, nor was it.
 };
 
 /// What the page of a plant was asked of its growth besides the measure.

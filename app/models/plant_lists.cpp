@@ -9,7 +9,10 @@ namespace lathhouse::models {
 QString ShownPlants::sentence(int shown) const
 {
     const PlantCard& of = card(shown);
-    QStringList parts{of.name, of.spot.isEmpty() ? PlantShelves::tr("at no spot") : of.spot};
+    QStringList parts{of.name};
+    if (!of.gone) {
+        parts.append(of.spot.isEmpty() ? PlantShelves::tr("at no spot") : of.spot);
+    }
     if (!of.state.isEmpty()) {
         parts.append(of.state);
     }

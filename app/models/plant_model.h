@@ -21,6 +21,8 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString name READ name NOTIFY plantChanged)
     Q_PROPERTY(QString botanical READ botanical NOTIFY plantChanged)
     Q_PROPERTY(QString since READ since NOTIFY plantChanged)
+    /// How and when it went, where it is gone; else empty.
+    Q_PROPERTY(QString left READ left NOTIFY plantChanged)
     /// Roles: words, hand, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* chips READ chips CONSTANT)
     /// When it is fed next and how strong; empty where it is not to be fed.
@@ -82,6 +84,7 @@ public:
     QString name() const { return facts_.name; }
     QString botanical() const { return facts_.botanical; }
     QString since() const { return facts_.since; }
+    QString left() const { return facts_.left; }
     SheetRows* chips() { return &chips_; }
     QString feedLine() const { return facts_.feed_line; }
     double feedPpm() const { return facts_.feed ? facts_.feed->ppm : 0.0; }

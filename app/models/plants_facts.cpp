@@ -140,13 +140,8 @@ public:
                        .verdict = {},
                        .find = lower(plant.name + ' ' + plant.kind)};
         card.outdoors = spot != nullptr && home::is_outdoors(spot->kind);
+        add_names(card, kind);
         if (kind != nullptr) {
-            for (const auto& name : kind->common_names) {
-                card.find += ' ' + lower(name);
-            }
-            for (const auto& name : words::foreign_names(kind->botanical_name)) {
-                card.find += ' ' + lower(name);
-            }
             const auto harms = [](plants::Toxicity of) {
                 return of == plants::Toxicity::Low || of == plants::Toxicity::Toxic || of == plants::Toxicity::Deadly;
             };
@@ -161,7 +156,44 @@ public:
         return card;
     }
 
+    PlantCard card(const home::GonePlant& gone, int shelf) const
+    {
+        const auto* kind = kind_of(gone.plant);
+        PlantCard card{.id = gone.plant.id,
+                       .name = text(gone.plant.name),
+                       .botanical = text(gone.plant.kind),
+                       .spot = {},
+                       .shelf = shelf,
+                       .habit = habit_of(kind),
+                       .fruit = bears_fruit(kind),
+                       .clay = gone.plant.id % kClays,
+                       .state = gone_words(gone, look_.words),
+                       .next = {},
+                       .next_on = {},
+                       .hazard = {},
+                       .picture = {},
+                       .gone = true,
+                       .verdict = {},
+                       .find = lower(gone.plant.name + ' ' + gone.plant.kind)};
+        add_names(card, kind);
+        card.find += ' ' + tr("gone").toLower().toStdString() + ' ' + card.state.toLower().toStdString();
+        return card;
+    }
+
 private:
+    static void add_names(PlantCard& card, const plants::PlantKind* kind)
+    {
+        if (kind == nullptr) {
+            return;
+        }
+        for (const auto& name : kind->common_names) {
+            card.find += ' ' + lower(name);
+        }
+        for (const auto& name : words::foreign_names(kind->botanical_name)) {
+            card.find += ' ' + lower(name);
+        }
+    }
+
     void read(const home::Event& event)
     {
         if (!event.plant) {
@@ -292,6 +324,19 @@ const plants::PlantKind* kind_of(const home::Plant& plant)
     return found ? *found : nullptr;
 }
 
+QString gone_words(const home::GonePlant& gone, const YearWords& words)
+{
+    const QString on = words.date_with_year(gone.on);
+    switch (gone.how) {
+    case home::GoneHow::Died:
+        return tr("died on %1").arg(on);
+    case home::GoneHow::GivenAway:
+        return tr("given away on %1").arg(on);
+    default:
+        return tr("taken off the list on %1").arg(on);
+    }
+}
+
 QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind)
 {
     using plants::Toxicity;
@@ -378,7 +423,7 @@ Result<std::shared_ptr<const PlantsGround>> plants_ground(std::shared_ptr<const 
 
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look)
 {
-    PlantsFacts facts{.ground = std::move(ground), .cards = {}, .shelves = {}};
+    PlantsFacts facts{.ground = std::move(ground), .cards = {}, .living = 0, .shelves = {}};
     std::vector<const home::Spot*> spots;
     for (const auto& spot : facts.ground->household.spots) {
         spots.push_back(&spot);
@@ -405,6 +450,14 @@ PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const Today
     }
     if (some_nowhere) {
         facts.shelves.push_back({-1, tr("At no spot yet"), -1, 0, tr("M gives it one"), false});
+    }
+    facts.living = static_cast<int>(facts.cards.size());
+    const auto& gone = facts.ground->book.gone;
+    for (auto of = gone.rbegin(); of != gone.rend(); ++of) { // The last to go is looked for most.
+        facts.cards.push_back(maker.card(*of, static_cast<int>(facts.shelves.size())));
+    }
+    if (!gone.empty()) {
+        facts.shelves.push_back({-2, tr("Gone"), -1, 0, {}, false});
     }
     std::ranges::stable_sort(facts.cards, {}, &PlantCard::shelf);
     return facts;

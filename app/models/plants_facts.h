@@ -49,13 +49,14 @@ struct PlantCard {
     bool look = false; ///< Something is to be looked at today, or pests may be on it.
     bool poisonous = false;
     bool apart = false;
+    bool gone = false; ///< It died, was given away or taken off the list: state says so, and of the rest there are only names.
     std::optional<growth::Verdict> verdict;
     std::string find; ///< Names in lower case.
 };
 
 /// A spot as a lath.
 struct PlantShelf {
-    home::SpotId spot; ///< -1: plants that stand nowhere.
+    home::SpotId spot; ///< -1: plants that stand nowhere; -2: those that are gone.
     QString name;
     int hand;
     int capacity;
@@ -65,7 +66,8 @@ struct PlantShelf {
 
 struct PlantsFacts {
     std::shared_ptr<const PlantsGround> ground;
-    std::vector<PlantCard> cards;    ///< Shelf by shelf.
+    std::vector<PlantCard> cards;    ///< Shelf by shelf; those that are gone come last.
+    int living = 0;                  ///< Cards of plants that are there.
     std::vector<PlantShelf> shelves; ///< In walking order.
 };
 
@@ -75,6 +77,8 @@ Result<std::shared_ptr<const PlantsGround>> plants_ground(std::shared_ptr<const 
                                                           PlantsDepth depth);
 PlantsFacts plants_facts(std::shared_ptr<const PlantsGround> ground, const TodayLook& look);
 
+/// "died on 3 May 2026".
+QString gone_words(const home::GonePlant& gone, const YearWords& words);
 /// What a kind does to whom, short; empty where nothing is known.
 QString hazard_in_short(const home::Plant& plant, const plants::PlantKind* kind);
 /// The kind of a plant in the reference; nullptr for one of the grower's own.

@@ -28,6 +28,17 @@ std::vector<home::PlantId> PlantsModel::targets() const
     return {};
 }
 
+bool PlantsModel::is_refused(const std::vector<home::PlantId>& plants)
+{
+    for (const auto id : plants) {
+        if (const auto* card = card_of(id); card != nullptr && card->gone) {
+            fail_with(tr("%1 is gone (%2): its page opens, and notes are taken.").arg(card->name, card->state));
+            return true;
+        }
+    }
+    return false;
+}
+
 QString PlantsModel::target_words(const std::vector<home::PlantId>& plants) const
 {
     if (plants.empty()) {
@@ -119,6 +130,9 @@ bool PlantsModel::log(int what, const QString& number, int measure, const QStrin
 bool PlantsModel::write_event(const home::Event& event, const QString& done_today, int days_ago)
 {
     const auto plants = targets();
+    if (event.kind != home::EventKind::Noted && is_refused(plants)) {
+        return false;
+    }
     const QString whom = target_words(plants);
     PlantEntries entries;
     for (const auto id : plants) {
@@ -142,6 +156,9 @@ bool PlantsModel::moveTo(int spot)
     const auto plants = targets();
     if (plants.empty()) {
         fail_with(tr("Choose a plant first: arrow keys, or a click."));
+        return false;
+    }
+    if (is_refused(plants)) {
         return false;
     }
     if (spot < 0 || spot >= spots_.rowCount()) {

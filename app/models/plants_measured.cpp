@@ -2,17 +2,39 @@
 #include "app/clock.h"
 #include "app/models/days_ago.h"
 #include "app/models/plants_model.h"
+#include "app/models/typed_decimal.h"
 #include "app/models/typed_measure.h"
 #include "app/models/typed_time.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
+#include "core/home/measured_time.h"
+
+#include <utility>
 
 namespace lathhouse::models {
+
+namespace {
+
+constexpr double kLitresInAQuart = 0.946352946; // A US liquid quart: 57.75 cubic inches of 16.387064 ml.
+constexpr double kMostPot = 1000.0; // As the form of a plant takes.
+
+} // namespace
+
+void PlantsModel::measuredIn(const QString& zone, const QString& pot, const QString& mix)
+{
+    measured_in_ = {zone.trimmed(), pot.trimmed(), mix.trimmed()};
+}
+
+QString PlantsModel::potUnit() const
+{
+    return look_.words.units() == Units::Us ? tr("qt") : tr("L");
+}
 
 bool PlantsModel::logMeasured(const QString& number, int measure, int method, const QString& time, const QString& by,
                               const QString& note, int days_ago)
 {
     clear_error();
+    const MeasuredIn in = std::exchange(measured_in_, {});
     const auto refuse = [this](const QString& why) {
         fail_with(why);
         return false;
@@ -26,6 +48,9 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
     }
     if (plants.size() > 1) {
         return refuse(tr("One plant is measured at a time; take the marks off with Escape."));
+    }
+    if (is_refused(plants)) {
+        return false;
     }
     const auto kinds = home::every_measurement_kind();
     if (measure < 0 || measure >= static_cast<int>(kinds.size())) {
@@ -58,11 +83,30 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
         }
         made.time_zone = household.place.time_zone;
     }
+    if (!made.time && !in.zone.isEmpty()) {
+        return refuse(tr("A time zone goes with a time of day; write the time too, or leave the zone blank."));
+    }
+    if (made.time && !in.zone.isEmpty()) {
+        if (!home::set_time(made, *made.time, in.zone.toStdString(), household.place.time_zone)) {
+            return refuse(tr("No time zone is called “%1”. Write it such as Europe/Rome.").arg(in.zone));
+        }
+        if (made.measured > look_.today) {
+            return refuse(tr("%1 in %2 is after today at home. Write how many days ago it was there.").arg(time.trimmed(), in.zone));
+        }
+    }
     made.by = by.trimmed().toStdString();
     made.note = note.trimmed().toStdString();
     if (const auto* plant = household.plant(plants.front())) {
         made.pot = plant->pot_volume;
     }
+    if (!in.pot.isEmpty()) {
+        const auto volume = typed_decimal(in.pot);
+        if (!volume || !(*volume > 0.0) || *volume > kMostPot) {
+            return refuse(tr("The pot’s volume is a number above 0, such as 12, or is left blank."));
+        }
+        made.pot = Litres::from_litres(*volume * (look_.words.units() == Units::Us ? kLitresInAQuart : 1.0));
+    }
+    made.mix = in.mix.toStdString();
     if (const auto sound = home::check(made); !sound) {
         fail(sound.error());
         return false;

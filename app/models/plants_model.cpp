@@ -43,7 +43,7 @@ std::vector<SheetRows::Row> measure_rows(const YearWords& words)
 
 PlantsModel::PlantsModel(PlantDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), filters_({"filter", "words"}),
-      shelves_(on_shelves_), table_(in_table_), spots_({"name", "hand", "number"}), measures_({"text", "unit"})
+      shelves_(on_shelves_), table_(in_table_), spots_({"name", "hand", "number"}), measures_({"text", "unit"}), gone_({"plant", "name", "words"})
 {
     on_shelves_.facts = &facts_;
     in_table_.facts = &facts_;
@@ -66,20 +66,12 @@ QString PlantsModel::note() const
                        : tr("This household is invented: what is logged stays in this window and is gone when it closes.");
 }
 
-QString PlantsModel::gone() const
+bool PlantsModel::targetGone() const
 {
-    if (!facts_.ground || facts_.ground->book.gone.empty()) {
-        return {};
-    }
-    constexpr std::size_t kNamed = 5; // The line is one under the shelves.
-    const auto& gone = facts_.ground->book.gone;
-    QStringList names;
-    for (std::size_t at = 0; at < std::min(kNamed, gone.size()); ++at) {
-        names.append(text(gone[at]));
-    }
-    const QString named = names.join(QStringLiteral(", "));
-    return gone.size() <= kNamed ? tr("Gone, with all of their past kept: %1.").arg(named)
-                                 : tr("Gone, with all of their past kept: %1 and %2 more.").arg(named, QString::number(gone.size() - kNamed));
+    return std::ranges::any_of(targets(), [this](home::PlantId id) {
+        const auto* card = card_of(id);
+        return card != nullptr && card->gone;
+    });
 }
 
 namespace {
@@ -148,7 +140,7 @@ void PlantsModel::take(PlantsFacts facts)
     measures_.show(measure_rows(look_.words)); // The units may be others by now.
     const home::PlantId at = current_ >= 0 && current_ < shownCount() ? shown().card(current_).id : -1;
     facts_ = std::move(facts);
-    std::erase_if(marked_, [this](home::PlantId id) { return card_of(id) == nullptr; });
+    std::erase_if(marked_, [this](home::PlantId id) { return card_of(id) == nullptr || card_of(id)->gone; });
     std::vector<SheetRows::Row> rows;
     for (const auto& shelf : facts_.shelves) {
         if (shelf.spot >= 0) {
@@ -156,6 +148,14 @@ void PlantsModel::take(PlantsFacts facts)
         }
     }
     spots_.show(std::move(rows));
+    constexpr std::size_t kNamed = 5; // The line is one under the shelves.
+    rows.clear();
+    for (const auto& card : facts_.cards) {
+        if (card.gone && rows.size() < kNamed) {
+            rows.push_back({card.id, card.name, card.state});
+        }
+    }
+    gone_.show(std::move(rows));
     set_known();
     current_ = -1;
     arrange();
@@ -180,6 +180,10 @@ const PlantCard* PlantsModel::card_of(home::PlantId id) const
 bool PlantsModel::passes(const PlantCard& card, int filter) const
 {
     switch (filter) {
+    case All:
+        return !card.gone;
+    case Gone:
+        return card.gone;
     case Outdoors:
         return card.outdoors;
     case Hardening:
@@ -205,7 +209,8 @@ void PlantsModel::tell_filters()
                                                 {ToLookAt, tr("To look at %1")},
                                                 {Poisonous, tr("Poisonous %1")},
                                                 {SetApart, tr("Set apart %1")},
-                                                {Recovering, tr("Recovering %1")}};
+                                                {Recovering, tr("Recovering %1")},
+                                                {Gone, tr("Gone %1")}};
     std::vector<SheetRows::Row> rows;
     for (const auto& [filter, words] : named) {
         const auto number = std::ranges::count_if(
@@ -221,9 +226,10 @@ void PlantsModel::arrange()
 {
     const std::string wanted = plain_apostrophes(find_.trimmed()).toLower().toStdString();
     std::vector<int> order;
-    for (int at = 0; at < count(); ++at) {
+    for (int at = 0; at < static_cast<int>(facts_.cards.size()); ++at) {
         const auto& card = facts_.cards[static_cast<std::size_t>(at)];
-        if (passes(card, filter_) && (wanted.empty() || card.find.find(wanted) != std::string::npos)) {
+        const bool sought = filter_ == All && !wanted.empty(); // Those that are gone are found too.
+        if ((sought || passes(card, filter_)) && (wanted.empty() || card.find.find(wanted) != std::string::npos)) {
             order.push_back(at);
         }
     }
@@ -277,7 +283,7 @@ void PlantsModel::arrange()
 
 void PlantsModel::setFilter(int filter)
 {
-    if (filter >= All && filter <= Recovering && filter != filter_) {
+    if (filter >= All && filter <= Gone && filter != filter_) {
         filter_ = filter;
         current_ = 0;
         arrange();
@@ -341,6 +347,9 @@ void PlantsModel::mark(int shown_at)
         return;
     }
     const auto id = shown().card(shown_at).id;
+    if (is_refused({id})) {
+        return;
+    }
     if (!marked_.erase(id)) {
         marked_.insert(id);
     }

@@ -48,11 +48,15 @@ class PlantsModel : public lathhouse::models::SheetModel {
     /// Id of the plant whose page is open; 0: none.
     Q_PROPERTY(int opened READ opened NOTIFY openedChanged)
     Q_PROPERTY(QString note READ note NOTIFY plantsChanged)
-    /// Which plants are no longer there; empty where all are.
-    Q_PROPERTY(QString gone READ gone NOTIFY plantsChanged)
+    /// The last of those that are no longer there, the latest first; roles: plant, name, words ("died on 3 May 2026").
+    Q_PROPERTY(lathhouse::models::SheetRows* gone READ gone CONSTANT)
+    /// All of them.
+    Q_PROPERTY(int goneCount READ goneCount NOTIFY plantsChanged)
+    /// Whether a log is for a plant that is gone: it takes notes.
+    Q_PROPERTY(bool targetGone READ targetGone NOTIFY targetChanged)
 
 public:
-    enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering };
+    enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering, Gone };
     Q_ENUM(Filter)
     /// A plant that died or was given away is off every list; its past is kept.
     enum What {
@@ -65,7 +69,7 @@ public:
     PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
 
     QString title() const;
-    int count() const { return static_cast<int>(facts_.cards.size()); }
+    int count() const { return facts_.living; }
     SheetRows* filters() { return &filters_; }
     PlantShelves* shelves() { return &shelves_; }
     PlantTable* table() { return &table_; }
@@ -92,7 +96,9 @@ public:
     std::vector<home::PlantId> marked() const { return {marked_.begin(), marked_.end()}; }
     int opened() const { return opened_; }
     QString note() const;
-    QString gone() const;
+    SheetRows* gone() { return &gone_; }
+    int goneCount() const { return static_cast<int>(facts_.cards.size()) - facts_.living; }
+    bool targetGone() const;
 
     /// Id of the plant at that place among those shown; 0 where there is none.
     Q_INVOKABLE int shownId(int shown) const;
@@ -124,6 +130,11 @@ public:
     /// and who measured may be blank; number may hold repeats with ; between.
     Q_INVOKABLE bool logMeasured(const QString& number, int measure, int method, const QString& time, const QString& by,
                                  const QString& note, int days_ago = 0);
+    /// What goes with the next logMeasured, each blank where it is as usual: the zone of the clock that was read (Europe/Rome), the
+    /// pot's volume in the shown unit, what the plant stood in.
+    Q_INVOKABLE void measuredIn(const QString& zone, const QString& pot, const QString& mix);
+    /// Litres or quarts.
+    Q_INVOKABLE QString potUnit() const;
     /// The same for what concerns pests, harm and the list (LookedOver and on). detail: the pest that was found, what it
     /// was treated with, the lowest of the cold night, the product of the spray, the names of the new plants; choice: how many there are (few, many,
     /// heavy), or why it is set apart (pests, sick roots).
@@ -164,6 +175,8 @@ private:
     bool passes(const PlantCard& card, int filter) const;
     const PlantCard* card_of(home::PlantId id) const;
     std::vector<home::PlantId> targets() const;
+    /// Says so where a plant that is gone is among them.
+    bool is_refused(const std::vector<home::PlantId>& plants);
     QString target_words(const std::vector<home::PlantId>& plants) const;
     /// The event for each of the plants; gives whether it was taken.
     bool write_event(const home::Event& event, const QString& done_today, int days_ago);
@@ -185,12 +198,19 @@ private:
     int columns_ = 6;
     int current_ = -1;
     int opened_ = 0;
+    struct MeasuredIn {
+        QString zone;
+        QString pot;
+        QString mix;
+    };
+    MeasuredIn measured_in_;
     WrittenHere<Written> here_;
     SheetRows filters_;
     PlantShelves shelves_;
     PlantTable table_;
     SheetRows spots_;
     SheetRows measures_;
+    SheetRows gone_;
 };
 
 } // namespace lathhouse::models

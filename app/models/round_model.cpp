@@ -8,6 +8,8 @@
 
 #include <QMetaObject>
 
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -100,13 +102,8 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
                    : QString{};
     case MinutesRole:
         return row.task.minutes;
-    case CautionsRole: {
-        QStringList cautions;
-        for (const auto& caution : row.cautions) {
-            cautions.append(text(caution));
-        }
-        return cautions;
-    }
+    case CautionsRole:
+        return caution_words(static_cast<std::size_t>(index.row()));
     case HygieneRole:
         return row.is_hygiene();
     case DoneRole:
@@ -148,6 +145,26 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {FoldedRole, "folded"},
             {MoreRole, "more"},
             {SentenceRole, "sentence"}};
+}
+
+/// In full; at a feed with the same cautions as a task above it their first words in one line and where the rest stands, so that
+/// five feeds do not say the same on three screens.
+QStringList RoundModel::caution_words(std::size_t row) const
+{
+    QStringList all;
+    for (const auto& caution : rows_[row].cautions) {
+        all.append(text(caution));
+    }
+    const auto above = std::ranges::find(rows_, rows_[row].cautions, &RoundRow::cautions); // It finds its own row at the latest.
+    if (all.isEmpty() || rows_[row].feed_ppm() <= 0.0 || static_cast<std::size_t>(above - rows_.begin()) == row) {
+        return all;
+    }
+    for (auto& caution : all) {
+        static const QRegularExpression kEnd(QStringLiteral("[.,:;](\\s|$)"));
+        caution = caution.left(caution.indexOf(kEnd));
+    }
+    const QString where = above->plant.empty() ? upper_first(text(above->words)) : text(above->plant);
+    return {tr("%1. In full above, at %2.").arg(all.join(QStringLiteral(" · ")), where)};
 }
 
 /// "Lemon: Feed, 100 ppm nitrogen".

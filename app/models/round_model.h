@@ -159,6 +159,7 @@ private:
     };
     const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     bool is_row(int row) const { return row >= 0 && row < rowCount(); }
+    QStringList caution_words(std::size_t row) const;
     QString plain_words(const RoundRow& row) const;
     QString sentence(const RoundRow& row) const;
     bool starts_class(std::size_t row) const;

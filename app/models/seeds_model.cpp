@@ -139,6 +139,31 @@ void SeedsModel::show_sowings()
         });
 }
 
+QString SeedsModel::crop() const
+{
+    return facts_.sheet && !facts_.choice.lot ? facts_.sheet->name : QString{};
+}
+
+void SeedsModel::chooseLot(const QString& name)
+{
+    wanted_lot_ = name;
+    choose_wanted();
+}
+
+void SeedsModel::choose_wanted()
+{
+    if (wanted_lot_.isEmpty() || !facts_.ground) {
+        return;
+    }
+    const auto& lots = facts_.ground->facts.seeds.lots;
+    const auto lot = std::ranges::find(lots, wanted_lot_.toStdString(), &home::SeedLot::name);
+    const auto row = lot == lots.end() ? facts_.ids.end() : std::ranges::find(facts_.ids, lot->id);
+    if (row != facts_.ids.end()) {
+        wanted_lot_.clear();
+        setCurrentRow(static_cast<int>(row - facts_.ids.begin()));
+    }
+}
+
 void SeedsModel::chooseCrop(const QString& name)
 {
     clear_error();
@@ -218,6 +243,7 @@ void SeedsModel::take(SeedFacts facts)
     emit seedsChanged();
     emit plantsChanged();
     show_sheet();
+    choose_wanted();
 }
 
 void SeedsModel::read()

@@ -40,6 +40,8 @@ class SeedsModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QStringList riskStops READ riskStops CONSTANT)
     /// Where a tray may stand; roles: name, hand.
     Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
+    /// The crop that is looked at without a lot; empty where a lot is chosen.
+    Q_PROPERTY(QString crop READ crop NOTIFY sheetChanged)
     /// Crops that can be sown in the next so many days; roles: crop, name, how, dates, ready, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* sowings READ sowings CONSTANT)
     /// Of how many days they are told; 0: they are not asked for, or a lot or a crop was chosen since.
@@ -60,6 +62,7 @@ public:
     SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent = nullptr);
 
     SheetRows* lots() { return &lots_; }
+    QString crop() const;
     int currentRow() const;
     void setCurrentRow(int row); ///< Held within the list.
     bool byName() const { return facts_.choice.by_name; }
@@ -97,6 +100,8 @@ public:
     const SowingSheet* sheet() const { return facts_.sheet ? &*facts_.sheet : nullptr; }
     const YearWords& words() const { return look_.words; }
 
+    /// Chooses the lot of that name once it is read.
+    Q_INVOKABLE void chooseLot(const QString& name);
     /// Shows the sheet of a crop of the tables; `error` names near ones where there is none.
     Q_INVOKABLE void chooseCrop(const QString& name);
     /// Where trays stand: a temperature as it is typed, blank for the usual one. Gives whether it was taken; else `error` says what is
@@ -132,6 +137,7 @@ protected:
 
 private:
     void take(SeedFacts facts);
+    void choose_wanted();
     void show_sheet();
     void choose();
     void show_sowings();
@@ -150,6 +156,7 @@ private:
     WrittenHere<home::TrayCount> here_;
     int days_ago_ = 0;
     int choices_ = 0; ///< Sheets asked for; only the last one is shown.
+    QString wanted_lot_; ///< To be chosen once it is read.
     SheetRows lots_;
     SheetRows dates_;
     SheetRows trays_;

@@ -103,7 +103,7 @@ std::string drying_class(std::string_view word)
     if (word == "keep_moist") {
         return phrase("keep moist");
     }
-    return word == "top_inch" ? phrase("let the top 2 to 3 cm (inch) dry") : phrase("let it dry right out");
+    return word == "top_inch" ? phrase("let the top 2 to 3 cm, about an inch, dry") : phrase("let it dry right out");
 }
 
 std::string source_line(const plants::Source& source)

@@ -126,7 +126,8 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                    [](const plan::WaterDue& look) { return why(look.why); },
                    [](const plan::FeedingDue& feed) -> std::string {
                        return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
-                                                                    : phrase("it grows, and no feed is logged that would still last");
+                              : feed.first                          ? phrase("it grows, and no feed is logged")
+                                                                    : phrase("it grows, and the last feed is used up");
                    },
                    [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },
                    [](const plan::DamageStep&) -> std::string { return phrase("after weed-killer or another chemical"); },

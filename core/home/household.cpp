@@ -1,6 +1,7 @@
 #include "core/home/household.h"
 
 #include "core/base/parse.h"
+#include "core/base/straight_apostrophes.h"
 
 #include <algorithm>
 #include <array>
@@ -66,7 +67,8 @@ const Plant* Household::plant(PlantId id) const
 
 namespace {
 
-/// The one of that id, or of that name without case and blanks at its ends; nullptr where there is none.
+/// The one of that id, or of that name without case and blanks at its ends, its apostrophes straight or curly; nullptr where
+/// there is none.
 template <class Thing>
 const Thing* called(const std::vector<Thing>& things, std::string_view id_or_name)
 {
@@ -76,9 +78,10 @@ const Thing* called(const std::vector<Thing>& things, std::string_view id_or_nam
             return &*found;
         }
     }
-    const auto wanted = lower_case(trimmed(id_or_name));
+    const auto key = [](std::string_view name) { return lower_case(straight_apostrophes(trimmed(name))); };
+    const auto wanted = key(id_or_name);
     const auto found =
-        std::ranges::find_if(things, [&wanted](const Thing& of) { return lower_case(trimmed(of.name)) == wanted; });
+        std::ranges::find_if(things, [&](const Thing& of) { return key(of.name) == wanted; });
     return found == things.end() ? nullptr : &*found;
 }
 

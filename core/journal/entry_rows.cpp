@@ -58,10 +58,12 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
 {
     const bool undo = direction == Direction::Undo;
     auto& database = inside_->database;
-    // Redo takes the entry after the last one that counts: what was entered after an undo ends the chance to redo it.
+    // Redo takes what was undone last of the entries after the last one that counts: what was entered after an undo ends the
+    // chance to redo it.
     const char* which = undo ? "SELECT kind, row_id, id FROM entry_states WHERE undone = 0 ORDER BY id DESC LIMIT 1"
                              : "SELECT kind, row_id, id FROM entry_states WHERE id > coalesce((SELECT id FROM entry_states "
-                               "WHERE undone = 0 ORDER BY id DESC LIMIT 1), 0) ORDER BY id LIMIT 1";
+                               "WHERE undone = 0 ORDER BY id DESC LIMIT 1), 0) ORDER BY (SELECT max(u.id) FROM undo_order u WHERE "
+                               "u.kind = entry_states.kind AND u.row_id = entry_states.row_id) DESC, id LIMIT 1";
     try {
         SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
         SQLite::Statement found{database, which};
@@ -70,9 +72,12 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
         }
         const auto kind = found.getColumn(0).getString();
         const int id = found.getColumn(1).getInt();
-        const auto rows = kind == "photo" || kind == "reading"
-                              ? rows_that_came_together(database, kind, found.getColumn(2).getInt(), !undo)
-                              : std::vector{id};
+        auto rows = kind == "photo" || kind == "reading"
+                        ? rows_that_came_together(database, kind, found.getColumn(2).getInt(), !undo)
+                        : std::vector{id};
+        if (undo) { // From the last to the first, so that a redo meets the first of them.
+            std::ranges::reverse(rows);
+        }
         for (const auto& undos : kUndos) {
             if (undos.kind == kind) {
                 SQLite::Statement insert{database, undos.insert};
@@ -80,6 +85,9 @@ Result<std::optional<home::Entry>> HouseholdStore::turn_last(Direction direction
                     (Row{insert} << row << int{undo} << calendar::to_text(now)).insert();
                 }
             }
+        }
+        if (undo) {
+            std::ranges::reverse(rows);
         }
         std::optional<home::Entry> entry;
         if (kind == "event") {

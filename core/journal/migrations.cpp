@@ -28,6 +28,7 @@ std::string_view migration_0011_photos();
 std::string_view migration_0012_photo_entries();
 std::string_view migration_0013_household_changes();
 std::string_view migration_0014_pin_changes();
+std::string_view migration_0015_undo_order();
 
 namespace {
 
@@ -103,7 +104,7 @@ void thin_out(const std::filesystem::path& folder)
 
 std::span<const Migration> known_migrations()
 {
-    static const std::array<Migration, 14> migrations{{{1, migration_0001_household()},
+    static const std::array<Migration, 15> migrations{{{1, migration_0001_household()},
                                                       {2, migration_0002_open_air()},
                                                       {3, migration_0003_night_log()},
                                                       {4, migration_0004_own_record()},
@@ -116,7 +117,8 @@ std::span<const Migration> known_migrations()
                                                       {11, migration_0011_photos()},
                                                       {12, migration_0012_photo_entries()},
                                                       {13, migration_0013_household_changes()},
-                                                      {14, migration_0014_pin_changes()}}};
+                                                      {14, migration_0014_pin_changes()},
+                                                      {15, migration_0015_undo_order()}}};
     return migrations;
 }
 

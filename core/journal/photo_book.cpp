@@ -6,6 +6,7 @@
 #include "core/photo/exif.h"
 #include "core/photo/thumbnail.h"
 
+#include <algorithm>
 #include <functional>
 #include <unordered_map>
 
@@ -322,7 +323,11 @@ Result<void> PhotoBook::turn_added(std::span<const home::PhotoId> photos, Househ
                                "WHERE id = ?1 AND ?2 <> coalesce((SELECT undone FROM photo_undos WHERE photo_id = ?1 "
                                "ORDER BY id DESC LIMIT 1), 0)"};
         SQLite::Statement known{inside.database, "SELECT 1 FROM photos WHERE id = ?"};
-        for (const auto photo : photos) {
+        std::vector<home::PhotoId> turned{photos.begin(), photos.end()};
+        if (undo != 0) { // From the last to the first, so that a redo meets the first of them.
+            std::ranges::reverse(turned);
+        }
+        for (const auto photo : turned) {
             known.reset();
             known.bind(1, photo);
             if (!known.executeStep()) {

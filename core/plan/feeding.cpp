@@ -376,7 +376,7 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
         for (const auto& day : plant.days) {
             if (day.on <= date && date <= day.can_wait_until) {
                 due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
-                               day.nitrogen_ppm, std::nullopt});
+                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front()});
             }
         }
     }

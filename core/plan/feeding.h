@@ -119,6 +119,7 @@ struct FeedingDue {
     int minutes; ///< It takes, about: 2 to feed, 10 to wash out (common practice, no source).
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
+    bool first = false;                 ///< No feed is logged yet.
 };
 /// What is due on a date: due by then and not past what can wait. Where a plant is to be washed out, its feed waits: it
 /// is due from the day after, or once the washing out is left out or put off.

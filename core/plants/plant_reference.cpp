@@ -1,5 +1,6 @@
 #include "core/plants/plant_kind.h"
 
+#include "core/base/straight_apostrophes.h"
 #include "core/plants/near_names.h"
 #include "core/plants/row_reader.h"
 
@@ -187,7 +188,7 @@ std::vector<std::string> PlantReference::near_names(std::string_view name, std::
 
 Result<const PlantKind*> PlantReference::find(std::string_view name) const
 {
-    const auto found = by_name_.find(lower_case(trimmed(name)));
+    const auto found = by_name_.find(lower_case(straight_apostrophes(trimmed(name))));
     if (found != by_name_.end()) {
         return &kinds_[found->second];
     }

@@ -1,3 +1,4 @@
+#include "core/base/straight_apostrophes.h"
 #include "core/plants/near_names.h"
 #include "core/plants/row_reader.h"
 #include "core/plants/seed_kind.h"
@@ -274,7 +275,7 @@ std::vector<std::string> SeedReference::near_names(std::string_view name, std::s
 
 Result<const SeedKind*> SeedReference::find(std::string_view name) const
 {
-    const auto wanted = lower_case(trimmed(name));
+    const auto wanted = lower_case(straight_apostrophes(trimmed(name)));
     // "Tomatoes" and "beans" are what people write on their packets.
     for (const std::size_t cut : {std::size_t{0}, std::size_t{1}, std::size_t{2}}) {
         if (cut >= wanted.size() || (cut > 0 && !wanted.ends_with(cut == 1 ? "s" : "es"))) {

@@ -6,6 +6,8 @@
 
 #include <gmock/gmock.h>
 
+#include <span>
+
 namespace lathhouse::journal {
 namespace {
 
@@ -183,6 +185,32 @@ TEST_F(PhotoEntries, PhotosThatCameInCanBeTakenBackByTheirNumbers)
     const std::vector unknown{ids[0], 999};
     EXPECT_EQ(book_.turn_added(unknown, Direction::Undo, at(5)).error().code, ErrorCode::NotFound);
     EXPECT_EQ(names().size(), 3U);
+}
+
+TEST_F(PhotoEntries, ARedoBringsBackWhatWasUndoneLastThoughThatWasOutOfOrder)
+{
+    const auto ids = keep({photo("a", 0), photo("b", 0), photo("c", 0)});
+    const home::Event watered{1, home::EventKind::Watered, {}, calendar::Date{2026, 11, 25}, at(1), {}};
+    ASSERT_TRUE(store_.record(std::span{&watered, 1}));
+    ASSERT_TRUE(book_.turn_added(ids, Direction::Undo, at(60))); // Before the event, which came after them.
+    ASSERT_TRUE(*store_.turn_last(Direction::Undo, at(2)));       // The clock was set back meanwhile.
+    const auto redone = store_.turn_last(Direction::Redo, at(3)).value();
+    ASSERT_TRUE(redone);
+    EXPECT_TRUE(std::holds_alternative<home::Event>(*redone));
+    EXPECT_TRUE(names().empty()) << "the photos stay away";
+    EXPECT_FALSE(store_.turn_last(Direction::Redo, at(4)).value()) << "what was entered after them counts";
+    ASSERT_TRUE(book_.turn_added(ids, Direction::Redo, at(5)));
+    EXPECT_EQ(names().size(), 3U);
+}
+
+TEST_F(PhotoEntries, PhotosTakenBackTogetherByTheirNumbersAreRedoneTogether)
+{
+    const auto ids = keep({photo("a", 0), photo("b", 0), photo("c", 0)});
+    ASSERT_TRUE(book_.turn_added(ids, Direction::Undo, at(1)));
+    EXPECT_EQ(turn(Direction::Redo).photos, ids);
+    EXPECT_EQ(names().size(), 3U);
+    EXPECT_EQ(turn(Direction::Undo).photos, ids);
+    EXPECT_EQ(turn(Direction::Redo).photos, ids);
 }
 
 TEST_F(PhotoEntries, APhotoStandsForItsPlantUntilItIsTakenOff)

@@ -242,6 +242,7 @@ TEST_F(HomeJournalModelTest, ReadsAFolderWithPlantsThatAreGone)
     wait_for(of);
     EXPECT_TRUE(of.rows()->at(0, "what").toString().contains("frost"));
     EXPECT_EQ(of.rows()->at(0, "who").toString(), text(plant.name));
+    EXPECT_EQ(of.rows()->at(0, "plant").toInt(), plant.id);
     const auto kept = store->measurements();
     ASSERT_TRUE(kept);
     std::set<std::pair<calendar::Date, home::PlantId>> together;

@@ -3,6 +3,7 @@
 #include "core/journal/household_store.h"
 #include "tests/models/start_fixtures.h"
 
+#include <QRegularExpression>
 #include <QSignalSpy>
 
 #include <algorithm>
@@ -281,6 +282,25 @@ TEST_F(MendModelTest, ALotIsAddedAndTakenBack)
     EXPECT_EQ(store.seeds()->lots.front().crop, "Solanum lycopersicum");
     turn(journal::HouseholdStore::Direction::Undo);
     EXPECT_TRUE(store.seeds()->lots.empty());
+}
+
+TEST_F(MendModelTest, ALotIsOfTheCropThatIsLookedAtAndCalledAfterItsYear)
+{
+    QSignalSpy added(&model, &MendModel::lotAdded);
+    model.addLot(QStringLiteral("Zinnia"));
+    opened();
+    EXPECT_EQ(model.lot()->crop(), "Zinnia");
+    kept();
+    ASSERT_EQ(store.seeds()->lots.size(), 1U);
+    const QString name = text(store.seeds()->lots.front().name);
+    EXPECT_TRUE(QRegularExpression("^Zinnia 20\\d\\d$").match(name).hasMatch()) << name.toStdString();
+    ASSERT_EQ(added.count(), 1);
+    EXPECT_EQ(added.front().front().toString(), name);
+    model.addLot(QStringLiteral("Zinnia")); // The same once more.
+    opened();
+    model.keep();
+    EXPECT_EQ(model.lot()->troubleField(), 1);
+    EXPECT_EQ(model.lot()->property("name").toString(), name);
 }
 
 TEST_F(MendModelTest, APlantIsKeptAtASpotFromOneEveningToAnother)

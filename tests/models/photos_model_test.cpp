@@ -581,6 +581,38 @@ TEST_F(MeasuringInPhotos, GreenShareOfAnOutlineIsKeptWithTheYellow)
     EXPECT_EQ(measurements().size(), before + 2);
 }
 
+TEST_F(MeasuringInPhotos, AGreyPatchSetsTheColoursOfTheGreenShare)
+{
+    measure().setMode(MeasureModel::Green);
+    for (const auto& corner : places().crown) {
+        measure().place(corner.x, corner.y, 0.1);
+        settle();
+    }
+    const QString taken = measure().result();
+    EXPECT_TRUE(measure().advice().contains("grey patch"));
+    measure().setMode(MeasureModel::Grey);
+    EXPECT_EQ(measure().corners(), 0);
+    EXPECT_EQ(measure().result(), "");
+    for (const auto& [x, y] : {std::pair{4.0, 4.0}, {44.0, 4.0}, {44.0, 44.0}, {4.0, 44.0}}) { // The ground, which need not be grey.
+        measure().place(x, y, 0.1);
+        settle();
+    }
+    EXPECT_EQ(measure().corners(), 4);
+    ASSERT_TRUE(measure().canKeep()) << measure().advice().toStdString();
+    EXPECT_TRUE(measure().range().contains("colours set by the grey patch")) << measure().range().toStdString();
+    ASSERT_GE(measure().rows()->rowCount(), 1);
+    EXPECT_EQ(measure().rows()->at(0, "name").toString(), "As the camera took it");
+    EXPECT_TRUE(taken.startsWith(measure().rows()->at(0, "value").toString())) << taken.toStdString();
+    ASSERT_TRUE(measure().keep(""));
+    settle();
+    const auto all = measurements();
+    const auto kept = std::ranges::find_if(all, [](const home::Measurement& of) { return of.photo.has_value(); });
+    ASSERT_NE(kept, all.end());
+    EXPECT_EQ(kept->note, "colours set by the grey patch");
+    measure().setMode(MeasureModel::Green);
+    EXPECT_EQ(measure().corners(), static_cast<int>(places().crown.size())) << "the outline stayed";
+}
+
 TEST_F(MeasuringInPhotos, AValueCanBeTypedInstead)
 {
     EXPECT_FALSE(measure().keep(""));

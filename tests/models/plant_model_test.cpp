@@ -49,6 +49,57 @@ protected:
     PlantModel model;
 };
 
+TEST_F(PlantModelTest, APlantThatDiedKeepsItsPageMarkedAsGone)
+{
+    const auto id = harmed();
+    ASSERT_NE(id, 0);
+    open(id);
+    EXPECT_EQ(model.left(), "");
+    const auto readings = model.readings()->rowCount();
+    const auto lines = model.historyCount();
+    const auto verdict = model.verdict();
+    ASSERT_GT(readings, 0);
+    ASSERT_TRUE(model.hasChart());
+    ASSERT_TRUE(plants.log(PlantsModel::Died, {}, 0, "frost"));
+    wait_for(plants);
+    open(id);
+    EXPECT_EQ(plants.opened(), id);
+    EXPECT_EQ(model.plantId(), id);
+    EXPECT_TRUE(model.left().startsWith("Gone: died on ")) << model.left().toStdString();
+    EXPECT_EQ(model.readings()->rowCount(), readings);
+    EXPECT_EQ(model.historyCount(), lines + 1);
+    EXPECT_TRUE(model.hasChart());
+    EXPECT_EQ(model.verdict(), verdict);
+    EXPECT_EQ(model.nextHead(), "") << "it is not measured again";
+    EXPECT_FALSE(model.facts().chart->next_reading);
+    EXPECT_EQ(model.chips()->rowCount(), 0);
+    EXPECT_FALSE(model.canAskDose());
+    plants.undo();
+    wait_for(plants);
+    wait_for(model);
+    EXPECT_EQ(model.left(), "");
+    EXPECT_GT(model.chips()->rowCount(), 0);
+}
+
+TEST_F(PlantModelTest, ChangesOfSharesArePercentagePoints)
+{
+    for (const auto& plant : facts.as_told.plants) {
+        open(plant.id);
+        for (int kind = 0; kind < model.kinds()->rowCount(); ++kind) {
+            model.choose(kind);
+            wait_for(model);
+            const bool share = model.readings()->at(0, "value").toString().contains('%');
+            if (share && model.readings()->rowCount() > 1) {
+                const QString change = model.readings()->at(0, "change").toString();
+                EXPECT_TRUE(change.endsWith(" points")) << change.toStdString();
+                EXPECT_FALSE(change.contains('%'));
+                return;
+            }
+        }
+    }
+    FAIL() << "no share is measured twice";
+}
+
 TEST_F(PlantModelTest, VerdictIsThatOfTheCore)
 {
     const auto id = harmed();

@@ -174,7 +174,7 @@ TEST_F(PlantsModelTest, APlantThatDiedIsOffTheShelvesUntilItIsTakenBack)
     const auto all = household->facts().as_told.plants.size();
     const int id = model.shownId(0);
     model.openId(id);
-    EXPECT_EQ(model.gone(), "");
+    EXPECT_EQ(model.goneCount(), 0);
     const QString name = QString::fromStdString(household->facts().as_told.plant(id)->name);
     ASSERT_TRUE(model.log(PlantsModel::Died, {}, 0, "rotten at the base"));
     EXPECT_EQ(model.opened(), 0) << "its page is closed";
@@ -182,7 +182,11 @@ TEST_F(PlantsModelTest, APlantThatDiedIsOffTheShelvesUntilItIsTakenBack)
     EXPECT_TRUE(model.said().contains("died today")) << model.said().toStdString();
     EXPECT_EQ(household->facts().as_told.plants.size(), all - 1);
     EXPECT_EQ(model.count(), static_cast<int>(all) - 1);
-    EXPECT_EQ(model.gone(), QStringLiteral("Gone, with all of their past kept: %1.").arg(name));
+    EXPECT_EQ(model.goneCount(), 1);
+    ASSERT_EQ(model.gone()->count(), 1);
+    EXPECT_EQ(model.gone()->at(0, "plant").toInt(), id);
+    EXPECT_EQ(model.gone()->at(0, "name").toString(), name);
+    EXPECT_TRUE(model.gone()->at(0, "words").toString().startsWith("died on ")) << model.gone()->at(0, "words").toString().toStdString();
     model.undo();
     wait_for(model);
     EXPECT_EQ(model.count(), static_cast<int>(all));
@@ -192,6 +196,49 @@ TEST_F(PlantsModelTest, APlantThatDiedIsOffTheShelvesUntilItIsTakenBack)
     wait_for(model);
     EXPECT_EQ(model.opened(), id);
     EXPECT_EQ(household->facts().events.back().kind, home::EventKind::Repotted);
+}
+
+TEST_F(PlantsModelTest, APlantThatIsGoneIsFoundAndTakesNotesAlone)
+{
+    const int id = model.shownId(0);
+    const QString name = text(household->facts().as_told.plant(id)->name);
+    model.openId(id);
+    ASSERT_TRUE(model.log(PlantsModel::GivenAway, {}, 0, "to Anna"));
+    wait_for(model);
+    const auto all = model.count();
+    const auto ids = [&] {
+        std::vector<int> shown;
+        for (int at = 0; at < model.shownCount(); ++at) {
+            shown.push_back(model.shownId(at));
+        }
+        return shown;
+    };
+    EXPECT_EQ(std::ranges::count(ids(), id), 0) << "it stands on no shelf";
+    model.setFilter(PlantsModel::Gone);
+    EXPECT_EQ(ids(), std::vector{id});
+    EXPECT_EQ(of_line(0, PlantShelves::SpotRole).toString(), "Gone");
+    EXPECT_TRUE(of_line(0, PlantShelves::SentencesRole).toStringList().front().contains("given away on"));
+    model.mark(0);
+    EXPECT_EQ(model.markedCount(), 0);
+    EXPECT_TRUE(model.error().contains(name));
+    EXPECT_TRUE(model.targetGone());
+    const auto events = household->facts().events.size();
+    EXPECT_FALSE(model.log(PlantsModel::Watered, {}, 0, {}));
+    EXPECT_FALSE(model.log(PlantsModel::Measured, "12", 0, {}));
+    EXPECT_FALSE(model.logSeen(PlantsModel::LookedOver, {}, 0, {}));
+    EXPECT_FALSE(model.moveTo(0));
+    EXPECT_TRUE(model.error().contains("is gone (given away on")) << model.error().toStdString();
+    EXPECT_EQ(household->facts().events.size(), events);
+    ASSERT_TRUE(model.log(PlantsModel::Noted, {}, 0, "still thrives there")) << model.error().toStdString();
+    wait_for(model);
+    EXPECT_EQ(model.error(), "");
+    EXPECT_EQ(household->facts().events.back().note, "still thrives there");
+    EXPECT_EQ(model.count(), all);
+    model.setFilter(PlantsModel::All);
+    model.setFind(" Gone ");
+    EXPECT_EQ(ids(), std::vector{id});
+    model.setFind(name);
+    EXPECT_EQ(std::ranges::count(ids(), id), 1);
 }
 
 TEST_F(PlantsModelTest, MeasurementNeedsANumberThatCanBe)
@@ -332,6 +379,58 @@ TEST_F(PlantsModelTest, MeasurementSaysWhenWithWhatAndByWhom)
     EXPECT_EQ(made.time, std::chrono::minutes{8 * 60 + 5});
     EXPECT_EQ(made.time_zone, household->facts().as_told.place.time_zone);
     EXPECT_EQ(made.measured, kShownToday - calendar::Days{1});
+    EXPECT_EQ(made.pot, household->facts().as_told.plant(model.shownId(0))->pot_volume);
+}
+
+TEST_F(PlantsModelTest, MeasurementSaysWhereItsClockStoodAndInWhatThePlant)
+{
+    model.setCurrent(0);
+    const auto refused = [&](const char* time, const char* zone, const char* pot, const char* why) {
+        model.measuredIn(zone, pot, {});
+        EXPECT_FALSE(model.logMeasured("27.3", 0, -1, time, {}, {}));
+        EXPECT_TRUE(model.error().contains(why)) << model.error().toStdString();
+    };
+    refused("", "Asia/Tokyo", "", "write the time too");
+    refused("8:00", "Moon", "", "No time zone is called “Moon”");
+    refused("23:00", "Pacific/Honolulu", "", "after today at home");
+    refused("", "", "deep", "volume");
+    refused("", "", "-2", "volume");
+    model.measuredIn("Asia/Tokyo", "2,5", " bark ");
+    ASSERT_TRUE(model.logMeasured("27.3", 0, -1, "3:00", "Kei", {}, 1)) << model.error().toStdString();
+    wait_for(model);
+    const auto all = model.facts().ground->book.archive->measurements(model.shownId(0));
+    const auto made = std::ranges::find(*all, "Kei", &home::Measurement::by);
+    ASSERT_NE(made, all->end());
+    EXPECT_EQ(made->mix, "bark");
+    ASSERT_TRUE(made->pot);
+    EXPECT_NEAR(made->pot->litres(), 2.5, 1e-9);
+    EXPECT_EQ(made->time_zone, household->facts().as_told.place.time_zone);
+    EXPECT_EQ(made->measured, kShownToday - calendar::Days{2}) << "three in the morning there is the evening before at home";
+    ASSERT_TRUE(model.logMeasured("27.9", 0, -1, {}, "Lea", {}));
+    wait_for(model);
+    const auto later = model.facts().ground->book.archive->measurements(model.shownId(0));
+    const auto next = std::ranges::find(*later, "Lea", &home::Measurement::by);
+    ASSERT_NE(next, later->end());
+    EXPECT_EQ(next->mix, "") << "what stood beside one is not the next one's";
+}
+
+TEST_F(PlantsModelTest, ANameIsFoundHoweverItsApostropheIsTyped)
+{
+    ASSERT_TRUE(household->change("rename", [](plan::HouseholdFacts& facts) -> Result<void> {
+        facts.as_told.plants[0].name = "Mum's lemon";
+        facts.as_told.plants[1].name = "Dad’s lime";
+        return {};
+    }));
+    model.reload();
+    wait_for(model);
+    for (const char* typed : {"mum's", "mum’s", "dad's", "dad’s", "Dad‘s"}) {
+        model.setFind(typed);
+        ASSERT_EQ(model.shownCount(), 1) << typed;
+    }
+    EXPECT_GE(shown_of("Dad’s lime"), 0) << "as it was typed";
+    const auto facts = household->facts();
+    EXPECT_NE(facts.as_told.plant_called("mum’s lemon"), nullptr);
+    EXPECT_NE(facts.as_told.plant_called("Dad's lime"), nullptr);
 }
 
 } // namespace

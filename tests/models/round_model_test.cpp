@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 
@@ -116,6 +117,36 @@ TEST_F(RoundModelTest, SpraysCarryTheirCautionsAndAreReadAloudWithThem)
         }
     }
     EXPECT_GT(treated, 0);
+}
+
+TEST(RoundOfFeeds, OnesBelowTheFirstSayItsCautionsInShort)
+{
+    auto never_fed = facts();
+    std::erase_if(never_fed.events, [](const home::Event& of) { return of.kind != home::EventKind::Moved; });
+    for (const auto& plant : never_fed.as_told.plants) { // A washing out would come first.
+        never_fed.events.push_back({plant.id, home::EventKind::Leached, {}, kToday - calendar::Days{30}, {}, ""});
+    }
+    RoundModel model(round_in_memory(never_fed), look());
+    model.start();
+    wait_for(model);
+    int feeds = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        if (role(model, row, RoundModel::FeedPpmRole).toDouble() <= 0.0) {
+            continue;
+        }
+        const auto shown = role(model, row, RoundModel::CautionsRole).toStringList();
+        const QString spoken = role(model, row, RoundModel::SentenceRole).toString();
+        EXPECT_TRUE(spoken.contains("Keep fertiliser dry, in its own packet")) << "spoken in full at each";
+        if (++feeds == 1) {
+            EXPECT_EQ(shown.size(), 3);
+            EXPECT_TRUE(shown.contains("Keep fertiliser dry, in its own packet, locked away from children and animals."));
+        } else {
+            ASSERT_EQ(shown.size(), 1);
+            EXPECT_TRUE(shown.front().contains(" · Keep fertiliser dry · ")) << shown.front().toStdString();
+            EXPECT_TRUE(shown.front().contains(". In full above, at ")) << shown.front().toStdString();
+        }
+    }
+    EXPECT_GT(feeds, 1);
 }
 
 TEST_F(RoundModelTest, HeadLineCountsTasksAndMinutes)

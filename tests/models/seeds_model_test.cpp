@@ -40,6 +40,20 @@ TEST_F(SeedsModelTest, FirstLotIsChosenAndHasItsSheet)
     EXPECT_EQ(model.name(), model.lots()->at(0, "name").toString());
 }
 
+TEST_F(SeedsModelTest, ALotIsChosenByItsNameAndACropIsTheOneLookedAt)
+{
+    ASSERT_NE(row_of("Parsley"), 0);
+    model.chooseLot("Parsley");
+    wait_for(model);
+    EXPECT_EQ(model.currentRow(), row_of("Parsley"));
+    EXPECT_EQ(model.crop(), "");
+    model.chooseLot("Not read yet");
+    EXPECT_EQ(model.currentRow(), row_of("Parsley"));
+    model.chooseCrop("cucumber");
+    wait_for(model);
+    EXPECT_EQ(model.crop(), "Cucumber");
+}
+
 TEST_F(SeedsModelTest, ShareAndIntervalAreThoseOfTheCore)
 {
     const auto facts = with_seeds(plain_facts(), kShownToday);

@@ -347,6 +347,12 @@ TEST(DueOn, NamesTheFeedUntilItsTimeIsOver)
     EXPECT_EQ(due.front().task, FeedingTask::Feed);
     EXPECT_EQ(due.front().can_wait_until, first.can_wait_until);
     EXPECT_EQ(due_on(year, first.can_wait_until).size(), 1U);
+    EXPECT_FALSE(due.front().first);
+    asked.events.clear();
+    const std::vector<PlantFeeding> never_fed{asked.feeding()};
+    ASSERT_GE(never_fed.front().days.size(), 2U);
+    EXPECT_TRUE(due_on(never_fed, never_fed.front().days[0].on).front().first);
+    EXPECT_FALSE(due_on(never_fed, never_fed.front().days[1].on).front().first);
 }
 
 /// What the round writes where a task of the plant is left out or put off.

@@ -212,6 +212,8 @@ TEST(PlantReference, FindsByAnyCommonName)
     const auto& reference = PlantReference::built_in();
     ASSERT_TRUE(reference.find("christmas cactus"));
     EXPECT_EQ(*reference.find("christmas cactus"), *reference.find("Schlumbergera truncata"));
+    ASSERT_TRUE(reference.find("angel's trumpet"));
+    EXPECT_EQ(*reference.find("angel’s trumpet"), *reference.find("angel's trumpet")) << "with either apostrophe";
 }
 
 TEST(PlantReference, SuggestsNamesForANearMiss)

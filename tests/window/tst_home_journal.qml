@@ -20,6 +20,11 @@ Item {
         narrow: false
         focus: true
     }
+    SignalSpy {
+        id: asked
+        target: page
+        signalName: "plantAsked"
+    }
     TestCase {
         name: "HomeJournal"
         when: windowShown
@@ -65,6 +70,29 @@ Item {
             tryVerify(() => rows.itemAtIndex(0) !== null);
             compare(rows.itemAtIndex(0).Accessible.name, journal.rows.at(0, "sentence"));
             verify((named("journalLine") as Text).text.includes("newest first"));
+        }
+
+        function test_aRowOpensThePageOfItsPlant() {
+            verify(journal.log(0, 0, "", "swept", ""), journal.error); // At a spot, of no plant.
+            settle();
+            let of = -1;
+            let none = -1;
+            for (let row = journal.rows.count - 1; row >= 0; row--) {
+                if (journal.rows.at(row, "plant") !== 0)
+                    of = row;
+                else
+                    none = row;
+            }
+            verify(of >= 0 && none >= 0);
+            asked.clear();
+            rows.forceActiveFocus();
+            rows.currentIndex = none;
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 0);
+            rows.currentIndex = of;
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], journal.rows.at(of, "plant"));
         }
 
         function test_keysGoThroughTheRows() {

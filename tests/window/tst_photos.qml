@@ -272,6 +272,24 @@ Item {
             picture("measure-green");
         }
 
+        function test_aGreyPatchIsMarkedByMouse(): void {
+            openMeasuring();
+            mouseClick(named("modeGrey"));
+            const pointer = named("measurePointer");
+            for (const of of [[0.02, 0.02], [0.1, 0.02], [0.1, 0.1]])
+                mouseClick(pointer, pointer.width * of[0], pointer.height * of[1]);
+            settle();
+            compare(household.plant.measure.corners, 3);
+            verify(named("glass").visible);
+            verify(household.plant.measure.advice.includes("Under Green share"));
+            mouseClick(named("modeGreen"));
+            for (const of of [[0.25, 0.2], [0.6, 0.2], [0.6, 0.6], [0.25, 0.6]])
+                mouseClick(pointer, pointer.width * of[0], pointer.height * of[1]);
+            settle();
+            verify((named("measureRange") as Text).text.includes("grey patch"));
+            picture("measure-grey");
+        }
+
         function test_whatIsTypedWronglyIsSaidInPlace(): void {
             openMeasuring();
             const typed = named("typedValue") as SheetField;

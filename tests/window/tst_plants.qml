@@ -475,6 +475,65 @@ Item {
             compare(household.plants.opened, 0);
         }
 
+        function test_aPlantThatDiedOpensFromItsNameAndTakesANoteAlone(): void {
+            household.plants.openId(3);
+            settle();
+            const name = household.plant.name;
+            verify(household.plants.log(PlantsModel.Died, "", 0, "dry"));
+            settle();
+            compare(household.plants.opened, 0);
+            const past = named("gonePlant0") as SheetButton;
+            compare(past.text, name);
+            verify(past.reason.startsWith("died on"));
+            past.forceActiveFocus();
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.plants.opened, 3);
+            verify(named("plantGone").visible);
+            verify(named("plantGone").Accessible.name.includes("died on"));
+            verify(!named("plantMoveButton").visible);
+            verify(!named("plantFeeding").visible);
+            keyClick(Qt.Key_M);
+            verify(!named("movePanel").visible);
+            keyClick(Qt.Key_L);
+            verify(named("logPanel").visible);
+            verify(!named("logChip0").visible);
+            verify(named("logChip3").activeFocus);
+            keyClick(Qt.Key_Right);
+            verify(named("logChip3").activeFocus);
+            named("logNote").forceActiveFocus();
+            for (const letter of "a good one")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            verify(!named("logPanel").visible);
+            settle();
+            compare(household.plants.error, "");
+            keyClick(Qt.Key_Escape);
+            compare(household.plants.opened, 0);
+        }
+
+        function test_whatIsMeasuredAndTreatedIsAskedInFull(): void {
+            household.plants.openId(3);
+            settle();
+            page.log();
+            (named("logPanel") as LogPanel).choose(PlantsModel.Treated);
+            verify(named("logCaution").visible);
+            verify((named("logCaution") as Text).text.startsWith("The label"));
+            (named("logPanel") as LogPanel).choose(PlantsModel.Measured);
+            verify(!named("logCaution").visible);
+            verify(!named("logZone").visible);
+            const typed = {"logNumber": "12", "logTime": "1:00", "logZone": "Asia/Tokyo", "logPot": "2", "logMix": "bark", "logAgo": "3"};
+            for (const field of ["logNumber", "logTime", "logZone", "logPot", "logMix", "logAgo"]) {
+                verify(named(field).visible, field);
+                named(field).forceActiveFocus();
+                (named(field) as SheetField).text = typed[field];
+            }
+            keyClick(Qt.Key_Return);
+            verify(!named("logPanel").visible, household.plants.error);
+            settle();
+            compare(household.plants.error, "");
+        }
+
         function test_brokenSaysWhy() {
             open("broken");
             compare(household.plants.error, "The folder is gone.");
