@@ -206,7 +206,7 @@ TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
     model.count(0, 1);
     model.count(0, 1);
     wait_for(model);
-    ASSERT_EQ(model.trays()->at(0, "left").toInt(), 3);
+    ASSERT_EQ(model.trays()->at(0, "toPot").toInt(), 3);
     EXPECT_FALSE(model.pot(0, "some"));
     EXPECT_TRUE(model.error().startsWith("Write how many seedlings")) << model.error().toStdString();
     EXPECT_FALSE(model.pot(0, "4"));
@@ -218,11 +218,11 @@ TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
     EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
     EXPECT_EQ(written.count(), 1);
     EXPECT_TRUE(model.said().contains("2 plants")) << model.said().toStdString();
-    EXPECT_EQ(model.trays()->at(0, "left").toInt(), 1);
+    EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);
     ASSERT_TRUE(model.pot(0, "1", "Porch zinnia-1"));
     wait_for(model);
     EXPECT_TRUE(model.error().contains("there is a plant \"Porch zinnia-1\" already")) << model.error().toStdString();
-    EXPECT_EQ(model.trays()->at(0, "left").toInt(), 1);
+    EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);
 }
 
 TEST_F(SeedsModelTest, ATrayStandsWhereItIsSaidAtTheWarmthThatWasMeasured)

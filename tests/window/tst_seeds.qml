@@ -157,7 +157,7 @@ Item {
             settle();
             compare(household.seeds.error, "");
             verify((findChild(named("seedsUndoBar"), "said") as Text).text.includes("2 plants"));
-            compare(household.seeds.trays.at(0, "left"), 0);
+            compare(household.seeds.trays.at(0, "toPot"), 0);
             verify(!(findChild(named("trays"), "potButton") as SheetButton).visible);
         }
 
