@@ -15,7 +15,7 @@ Item {
     required property bool last
     required property string sentence
     /// Seedlings that are in no pot yet.
-    required property int left
+    required property int toPot
     required property SeedsModel page
     /// Which cells of the trays were pressed, by head.
     required property var cellsOfTrays
@@ -115,7 +115,7 @@ Item {
         SheetButton {
             id: potButton
             objectName: "potButton"
-            visible: root.left > 0 && !root.potting
+            visible: root.toPot > 0 && !root.potting
             text: qsTr("Pot seedlings up")
             reason: qsTr("Seedlings of this tray become plants, each in a pot of its own")
             onClicked: root.potting = true

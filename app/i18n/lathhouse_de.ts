@@ -5755,7 +5755,7 @@
     </message>
     <message>
         <source>Type tonight’s low</source>
-        <translation>Tiefstwert für heute Nacht eingeben</translation>
+        <translation>Tief heute Nacht eingeben</translation>
     </message>
     <message>
         <source>Goes to the field for it; then tonight is in the round.</source>

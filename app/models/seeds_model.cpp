@@ -29,7 +29,7 @@ SeedsModel::SeedsModel(HouseholdDoor door, TodayLook look, QObject* parent)
       lots_({"lot", "name", "botanical", "year", "seedsLeft", "mean", "low", "high", "counted", "share", "basis", "next",
              "sentence"}),
       dates_({"label", "value", "why", "sentence"}),
-      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence", "left"}),
+      trays_({"tray", "head", "emerged", "seeds", "expected", "last", "sentence", "toPot"}),
       sowings_({"crop", "name", "how", "dates", "ready", "sentence"}), spots_({"name", "hand"})
 {
 }

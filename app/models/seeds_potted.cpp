@@ -19,7 +19,7 @@ bool SeedsModel::pot(int tray_row, const QString& plants, const QString& name, i
         fail_with(tr("Write how many seedlings were potted, such as 6."));
         return false;
     }
-    if (const int left = trays_.at(tray_row, QStringLiteral("left")).toInt(); *number > left) {
+    if (const int left = trays_.at(tray_row, QStringLiteral("toPot")).toInt(); *number > left) {
         fail_with(tr("The tray has %1 seedlings; count it anew where there are more.").arg(left));
         return false;
     }

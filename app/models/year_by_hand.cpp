@@ -90,7 +90,11 @@ void YearModel::take(const SolvedYear& solved)
 {
     const bool first_plan = solved_.stays.empty();
     solved_ = solved;
-    if (first_plan || plants_.is_out_of_groups()) {
+    if (first_plan) {
+        const int row = current_row_; // Nobody chose a plant before there was a plan: the row stays.
+        reorder();
+        setCurrentRow(row);
+    } else if (plants_.is_out_of_groups()) {
         reorder();
     } else { // With every move of the slider rows would change places.
         plants_.dates_moved();

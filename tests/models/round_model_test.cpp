@@ -297,7 +297,7 @@ TEST_F(RoundModelTest, ATaskIsPutOffToADateHoweverFar)
     const int before = model.rowCount();
     model.postponeUntil(0, "1 Mar 2027");
     EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
-    EXPECT_TRUE(model.said().contains("1 Mar 2027")) << model.said().toStdString();
+    EXPECT_TRUE(model.said().contains("1 March 2027")) << model.said().toStdString();
     wait_for(model);
     EXPECT_EQ(model.rowCount(), before - 1);
     model.postponeUntil(0, " 12 ");

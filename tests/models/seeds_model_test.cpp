@@ -199,14 +199,15 @@ TEST_F(SeedsModelTest, AnotherRiskMovesTheDatesAsInTheCore)
         wishes.rate = home::lot_rate(*facts.seeds.lot(1), facts.seeds, *kind).rate;
         wishes.risk = risk_at(stop);
         const auto plan = plan::plan_sowing(*kind, facts.climate, climate, wishes);
-        return plan.season && plan.season->sow_indoors ? model.words().short_date(plan.season->sow_indoors->from) : QString{};
+        return plan.season && plan.season->sow_indoors ? model.words().short_date(plan.season->sow_indoors->to) : QString{};
     };
     EXPECT_EQ(model.riskStop(), 2);
     ASSERT_NE(sow(0), sow(4));
     for (const int stop : {0, 4}) {
         model.setRiskStop(stop);
         wait_for(model);
-        EXPECT_EQ(model.dates()->at(0, "value").toString(), sow(stop)) << stop;
+        ASSERT_TRUE(model.hasBar());
+        EXPECT_EQ(model.words().short_date(model.sheet()->bar->sow->to), sow(stop)) << stop;
     }
     EXPECT_EQ(model.risk(), risk_at(4));
     model.setRiskStop(-1);
@@ -220,7 +221,7 @@ TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
     model.count(0, 1);
     model.count(0, 1);
     wait_for(model);
-    ASSERT_EQ(model.trays()->at(0, "left").toInt(), 3);
+    ASSERT_EQ(model.trays()->at(0, "toPot").toInt(), 3);
     EXPECT_FALSE(model.pot(0, "some"));
     EXPECT_TRUE(model.error().startsWith("Write how many seedlings")) << model.error().toStdString();
     EXPECT_FALSE(model.pot(0, "4"));
@@ -232,11 +233,11 @@ TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
     EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
     EXPECT_EQ(written.count(), 1);
     EXPECT_TRUE(model.said().contains("2 plants")) << model.said().toStdString();
-    EXPECT_EQ(model.trays()->at(0, "left").toInt(), 1);
+    EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);
     ASSERT_TRUE(model.pot(0, "1", "Porch zinnia-1"));
     wait_for(model);
     EXPECT_TRUE(model.error().contains("there is a plant \"Porch zinnia-1\" already")) << model.error().toStdString();
-    EXPECT_EQ(model.trays()->at(0, "left").toInt(), 1);
+    EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);
 }
 
 TEST_F(SeedsModelTest, ATrayStandsWhereItIsSaidAtTheWarmthThatWasMeasured)

@@ -17,6 +17,17 @@
 namespace lathhouse::models {
 namespace {
 
+/// The same with a number for each plant.
+YearData numbered_year()
+{
+    auto year = filled_year();
+    home::PlantId next = 0;
+    for (auto& plant : year.plants) {
+        plant.id = ++next;
+    }
+    return year;
+}
+
 YearSolver filling_solver()
 {
     return [year = filled_year()](Probability risk) { return filled_plan(year, risk); };
@@ -26,7 +37,7 @@ YearSolver filling_solver()
 class YearModelTest : public testing::Test {
 protected:
     YearModelTest()
-        : model(filled_year(), filling_solver(),
+        : model(numbered_year(), filling_solver(),
                 YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)))
     {
         EXPECT_TRUE(QTest::qWaitFor([this] { return !model.planning(); }, 30'000));
