@@ -336,6 +336,7 @@ FocusScope {
         y: root.narrow ? list.originY + list.contentHeight + Theme.px(root.round.count === 0 ? 150 : 16) : 0
         width: root.narrow ? list.width - 10 : root.tonightWidth - Theme.px(10)
         tonight: root.tonight
+        carriesLeft: root.round.carriesLeft
         asTable: root.asTable
         onTableAsked: root.asTable = !root.asTable
     }

@@ -7,6 +7,8 @@ import Lathhouse.Models
 Column {
     id: root
 
+    /// Of what must come in tonight, how many plants are not ticked yet.
+    required property int carriesLeft
     required property TonightModel tonight
     required property bool asTable
 
@@ -111,8 +113,9 @@ Column {
             y: Theme.px(8)
             width: parent.width - x - Theme.px(8)
             textFormat: Text.StyledText
-            text: qsTr("<b>%1</b> %2").arg(carry.plain(root.tonight.carryHead)).arg(carry.plain(root.tonight.closest))
-            Accessible.name: qsTr("%1 %2").arg(root.tonight.carryHead).arg(root.tonight.closest)
+            readonly property string head: root.tonight.carries > 0 && root.carriesLeft === 0 ? qsTr("What must come in tonight is in.") : root.tonight.carryHead
+            text: qsTr("<b>%1</b> %2").arg(carry.plain(carry.head)).arg(carry.plain(root.tonight.closest))
+            Accessible.name: qsTr("%1 %2").arg(carry.head).arg(root.tonight.closest)
         }
     }
     Words {

@@ -6681,6 +6681,10 @@
         <translation>Tiefstwert heute Nacht, Mitte %1</translation>
     </message>
     <message>
+        <source>What must come in tonight is in.</source>
+        <translation>Was heute Nacht herein muss, ist drinnen.</translation>
+    </message>
+    <message>
         <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
         <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
     </message>

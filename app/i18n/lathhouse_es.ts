@@ -6681,6 +6681,10 @@
         <translation>Mínima de esta noche, centro %1</translation>
     </message>
     <message>
+        <source>What must come in tonight is in.</source>
+        <translation>Lo que debe entrar esta noche ya está dentro.</translation>
+    </message>
+    <message>
         <source>&lt;b&gt;%1&lt;/b&gt; %2</source>
         <translation>&lt;b&gt;%1&lt;/b&gt; %2</translation>
     </message>

@@ -23,6 +23,8 @@ class TonightModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString low READ low NOTIFY tonightChanged)
     Q_PROPERTY(QString where READ where NOTIFY tonightChanged)
     Q_PROPERTY(QString spread READ spread NOTIFY tonightChanged)
+    /// How many plants must come in, whether that is ticked or not.
+    Q_PROPERTY(int carries READ carries NOTIFY tonightChanged)
     Q_PROPERTY(QString carryHead READ carryHead NOTIFY tonightChanged)
     Q_PROPERTY(QString closest READ closest NOTIFY tonightChanged)
     Q_PROPERTY(QString why READ why NOTIFY tonightChanged)
@@ -53,6 +55,7 @@ public:
     QString low() const { return facts_.low; }
     QString where() const { return facts_.where; }
     QString spread() const { return facts_.spread; }
+    int carries() const { return facts_.carries; }
     QString carryHead() const { return facts_.carry_head; }
     QString closest() const { return facts_.closest; }
     QString why() const { return facts_.why; }

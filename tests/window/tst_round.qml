@@ -370,8 +370,11 @@ Item {
             compare(household.round.carriesLeft, 0);
             verify(!band.visible);
             verify(named("roundRows").activeFocus); // The keys do not go with the button.
+            const carry = named("carryWords") as Text;
+            verify(carry.text.startsWith("<b>What must come in tonight is in.</b>"), carry.text);
             keyClick(Qt.Key_U);
             settle();
+            verify(carry.text.startsWith("<b>Carry in "), carry.text);
             compare(household.round.carriesLeft, 1);
             verify(band.visible);
             verify(title.text === "Carry one plant in this evening");
