@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Lathhouse.Models
 
@@ -20,7 +18,7 @@ Item {
 
     property bool potting: false
 
-    implicitHeight: words.height + counts.height + (pots.active ? pots.height + Theme.px(8) : 0) + Theme.px(20)
+    implicitHeight: words.height + counts.height + (pots.visible ? pots.height + Theme.px(8) : 0) + Theme.px(20)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
 
@@ -99,24 +97,23 @@ Item {
             visible: root.toPot > 0 && !root.potting
             text: qsTr("Pot seedlings up")
             reason: qsTr("Seedlings of this tray become plants, each in a pot of its own")
-            onClicked: root.potting = true
-        }
-    }
-    Loader {
-        id: pots
-        active: root.potting
-        y: counts.y + counts.height + Theme.px(8)
-        width: root.width
-        sourceComponent: PotUp {
-            width: pots.width
-            page: root.page
-            tray: root.index
-            onClosed: {
-                root.potting = false;
-                potButton.forceActiveFocus();
+            onClicked: {
+                root.potting = true;
+                pots.open();
             }
         }
-        onLoaded: (pots.item as PotUp).open()
+    }
+    PotUp {
+        id: pots
+        visible: root.potting
+        y: counts.y + counts.height + Theme.px(8)
+        width: root.width
+        page: root.page
+        tray: root.index
+        onClosed: {
+            root.potting = false;
+            potButton.forceActiveFocus();
+        }
     }
     Rectangle {
         anchors.bottom: parent.bottom
