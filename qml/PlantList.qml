@@ -80,9 +80,7 @@ Item {
         bottomMargin: sowings.height
         model: root.year.plants
         section.property: root.year.plants.rowOrder === 1 ? "group" : ""
-        section.delegate: SpotGroup {
-            width: list.width
-        }
+        section.delegate: Qt.createComponent("SpotGroup.qml") // Qt 6.4 makes no section of a component that is bound.
         boundsBehavior: Flickable.StopAtBounds
         interactive: true
         activeFocusOnTab: true

@@ -15,6 +15,9 @@ Column {
     Keys.onEscapePressed: root.closed()
 
     function open(): void {
+        number.clear();
+        called.clear();
+        root.spot = -1;
         number.forceActiveFocus();
     }
     function pot(): void {

@@ -316,8 +316,14 @@ FocusScope {
         canUndo: root.seeds.canUndo
         canRedo: root.seeds.canRedo
         undoReason: qsTr("Control and Z, or U. Takes back what was counted last in this window.")
-        onUndo: root.seeds.undo()
-        onRedo: root.seeds.redo()
+        onUndo: {
+            root.seeds.undo();
+            list.forceActiveFocus();
+        }
+        onRedo: {
+            root.seeds.redo();
+            list.forceActiveFocus();
+        }
     }
     Rectangle {
         visible: !root.narrow && root.seeds.known

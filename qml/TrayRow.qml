@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Lathhouse.Models
 
@@ -24,7 +22,7 @@ Item {
     /// More than that are counted better than pressed.
     readonly property int mostCells: 60
 
-    implicitHeight: counts.y + counts.height + (pots.active ? pots.height + Theme.px(8) : 0) + Theme.px(14)
+    implicitHeight: counts.y + counts.height + (pots.visible ? pots.height + Theme.px(8) : 0) + Theme.px(14)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
 
@@ -118,24 +116,23 @@ Item {
             visible: root.toPot > 0 && !root.potting
             text: qsTr("Pot seedlings up")
             reason: qsTr("Seedlings of this tray become plants, each in a pot of its own")
-            onClicked: root.potting = true
-        }
-    }
-    Loader {
-        id: pots
-        active: root.potting
-        y: counts.y + counts.height + Theme.px(8)
-        width: root.width
-        sourceComponent: PotUp {
-            width: pots.width
-            page: root.page
-            tray: root.index
-            onClosed: {
-                root.potting = false;
-                potButton.forceActiveFocus();
+            onClicked: {
+                root.potting = true;
+                pots.open();
             }
         }
-        onLoaded: (pots.item as PotUp).open()
+    }
+    PotUp {
+        id: pots
+        visible: root.potting
+        y: counts.y + counts.height + Theme.px(8)
+        width: root.width
+        page: root.page
+        tray: root.index
+        onClosed: {
+            root.potting = false;
+            potButton.forceActiveFocus();
+        }
     }
     Rectangle {
         anchors.bottom: parent.bottom
