@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Lathhouse.Models
 
@@ -26,6 +28,18 @@ Column {
     function change(field: LabelledField, words: string): void {
         field.value = words;
         root.entry.forgive();
+    }
+
+    /// A night that is kept, into the fields, to be put right.
+    function mend(row: int): void {
+        const was = root.entry.mend(row);
+        low.value = was.low;
+        high.value = was.high;
+        station.value = was.station;
+        ago.value = was.ago;
+        note.value = was.note;
+        root.sky = was.sky;
+        low.focusField();
     }
 
     Heading {
@@ -124,5 +138,27 @@ Column {
         width: parent.width
         text: root.entry.said
         strong: true
+    }
+    Words {
+        objectName: "entryKept"
+        visible: text !== ""
+        width: parent.width
+        text: root.entry.kept
+        quiet: true
+    }
+    SheetButton {
+        objectName: "entryListed"
+        visible: root.entry.spots.count > 0
+        text: root.entry.listed ? qsTr("Less") : qsTr("The nights of this spot")
+        reason: qsTr("Lists what was read there, to look it up or put it right")
+        onClicked: root.entry.listed = !root.entry.listed
+    }
+    Loader {
+        active: root.entry.listed
+        width: parent.width
+        sourceComponent: HomeKeptNights {
+            entry: root.entry
+            onMend: row => root.mend(row)
+        }
     }
 }

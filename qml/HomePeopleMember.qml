@@ -16,6 +16,16 @@ Column {
 
     signal reached(spot: int, reaches: bool)
     signal removed
+    /// Whether it could be taken is for the model to say.
+    signal renamed(name: string)
+
+    property bool renaming: false
+    /// The household's own name; blank where it has none.
+    required property string own
+
+    function keepName(): void {
+        root.renamed(field.text);
+    }
 
     objectName: "member" + root.index
     spacing: Theme.px(6)
@@ -24,23 +34,65 @@ Column {
 
     Item {
         width: root.width
-        height: Math.max(title.height, away.height)
+        height: Math.max(title.height, buttons.height)
 
         Words {
             id: title
             anchors.verticalCenter: parent.verticalCenter
-            width: away.x - Theme.px(8)
+            width: buttons.x - Theme.px(8)
             text: root.name.toLowerCase().endsWith(root.kind) ? root.name : qsTr("%1, %2").arg(root.name).arg(root.kind)
             strong: true
             Accessible.ignored: true
         }
-        SheetButton {
-            id: away
-            objectName: "removeMember" + root.index
+        Row {
+            id: buttons
             anchors.right: parent.right
-            text: qsTr("Take off the list")
-            reason: root.name
-            onClicked: root.removed()
+            spacing: Theme.px(8)
+
+            SheetButton {
+                id: rename
+                objectName: "renameMember" + root.index
+                text: qsTr("Rename")
+                reason: root.name
+                onClicked: {
+                    root.renaming = !root.renaming;
+                    if (root.renaming) {
+                        field.text = root.own;
+                        field.forceActiveFocus();
+                        field.selectAll();
+                    }
+                }
+            }
+            SheetButton {
+                id: away
+                objectName: "removeMember" + root.index
+                text: qsTr("Take off the list")
+                reason: root.name
+                onClicked: root.removed()
+            }
+        }
+    }
+    Flow {
+        visible: root.renaming
+        width: root.width
+        spacing: Theme.px(8)
+
+        SheetField {
+            id: field
+            objectName: "memberName" + root.index
+            least: Theme.px(200)
+            most: root.width
+            label: qsTr("The name of %1; blank for none").arg(root.name)
+            onAccepted: root.keepName()
+            Keys.onEscapePressed: {
+                root.renaming = false;
+                rename.forceActiveFocus();
+            }
+        }
+        SheetButton {
+            objectName: "keepMemberName" + root.index
+            text: qsTr("Keep the name")
+            onClicked: root.keepName()
         }
     }
     Words {

@@ -1,0 +1,40 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// Twelve months, a row each, under heads that say what their figures are.
+Column {
+    id: root
+
+    required property SheetRows months
+    required property string title
+    required property list<string> heads
+    /// Of the row's figures, in the order of the heads.
+    required property list<string> roles
+
+    Accessible.role: Accessible.Table
+    Accessible.name: root.title
+
+    Words {
+        width: parent.width
+        text: root.title
+        strong: true
+        Accessible.ignored: true
+    }
+    TwinRow {
+        width: parent.width
+        head: true
+        cells: root.heads
+        sentence: root.heads.join(", ")
+    }
+    Repeater {
+        model: root.months
+
+        TwinRow {
+            required property int index
+            width: root.width
+            cells: root.roles.map(role => root.months.at(index, role))
+        }
+    }
+}
