@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Lathhouse.Models
 
@@ -153,12 +151,13 @@ Column {
         reason: qsTr("Lists what was read there, to look it up or put it right")
         onClicked: root.entry.listed = !root.entry.listed
     }
-    Loader {
-        active: root.entry.listed
+    FormLoader {
         width: parent.width
-        sourceComponent: HomeKeptNights {
-            entry: root.entry
-            onMend: row => root.mend(row)
-        }
+        open: root.entry.listed
+        file: "HomeKeptNights.qml"
+        given: ({
+                entry: root.entry,
+                mend: root.mend
+            })
     }
 }

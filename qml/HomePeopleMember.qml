@@ -27,49 +27,43 @@ Column {
         root.renamed(field.text);
     }
 
+    onRenamingChanged: if (!root.renaming)
+        rename.forceActiveFocus()
+
     objectName: "member" + root.index
     spacing: Theme.px(6)
     Accessible.role: Accessible.Grouping
     Accessible.name: root.sentence
 
-    Item {
+    Words {
         width: root.width
-        height: Math.max(title.height, buttons.height)
+        text: root.name.toLowerCase().endsWith(root.kind) ? root.name : qsTr("%1, %2").arg(root.name).arg(root.kind)
+        strong: true
+        Accessible.ignored: true
+    }
+    Flow {
+        width: root.width
+        spacing: Theme.px(8)
 
-        Words {
-            id: title
-            anchors.verticalCenter: parent.verticalCenter
-            width: buttons.x - Theme.px(8)
-            text: root.name.toLowerCase().endsWith(root.kind) ? root.name : qsTr("%1, %2").arg(root.name).arg(root.kind)
-            strong: true
-            Accessible.ignored: true
-        }
-        Row {
-            id: buttons
-            anchors.right: parent.right
-            spacing: Theme.px(8)
-
-            SheetButton {
-                id: rename
-                objectName: "renameMember" + root.index
-                text: qsTr("Rename")
-                reason: root.name
-                onClicked: {
-                    root.renaming = !root.renaming;
-                    if (root.renaming) {
-                        field.text = root.own;
-                        field.forceActiveFocus();
-                        field.selectAll();
-                    }
+        SheetButton {
+            id: rename
+            objectName: "renameMember" + root.index
+            text: qsTr("Rename")
+            reason: root.name
+            onClicked: {
+                root.renaming = !root.renaming;
+                if (root.renaming) {
+                    field.text = root.own;
+                    field.forceActiveFocus();
+                    field.selectAll();
                 }
             }
-            SheetButton {
-                id: away
-                objectName: "removeMember" + root.index
-                text: qsTr("Take off the list")
-                reason: root.name
-                onClicked: root.removed()
-            }
+        }
+        SheetButton {
+            objectName: "removeMember" + root.index
+            text: qsTr("Take off the list")
+            reason: root.name
+            onClicked: root.removed()
         }
     }
     Flow {
@@ -84,10 +78,7 @@ Column {
             most: root.width
             label: qsTr("The name of %1; blank for none").arg(root.name)
             onAccepted: root.keepName()
-            Keys.onEscapePressed: {
-                root.renaming = false;
-                rename.forceActiveFocus();
-            }
+            Keys.onEscapePressed: root.renaming = false
         }
         SheetButton {
             objectName: "keepMemberName" + root.index

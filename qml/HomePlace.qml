@@ -151,12 +151,13 @@ Item {
             reason: qsTr("Nights, days, frost, rain, light, and what the soil and a pot meet")
             onClicked: root.home.months.open = !root.home.months.open
         }
-        Loader { // Made only when it is opened; twelve rows of figures are not little.
-            active: root.home.months.open
+        FormLoader {
             width: parent.width
-            sourceComponent: HomePlaceMonths {
-                months: root.home.months
-            }
+            open: root.home.months.open
+            file: "HomePlaceMonths.qml"
+            given: ({
+                    months: root.home.months
+                })
         }
     }
     Rectangle {

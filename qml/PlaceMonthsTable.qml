@@ -32,9 +32,12 @@ Column {
         model: root.months
 
         TwinRow {
+            id: month
             required property int index
+            objectName: "month" + month.index
             width: root.width
-            cells: root.roles.map(role => root.months.at(index, role))
+            // Its sentence changes with any of its figures, and a row that leaves has none.
+            cells: month.sentence !== "" && month.index >= 0 ? root.roles.map(role => root.months.at(month.index, role)) : []
         }
     }
 }
