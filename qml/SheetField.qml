@@ -39,7 +39,9 @@ T.TextField {
     TextMetrics {
         id: exampleSize
         text: root.placeholderText
-        font: root.font
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
+        font.italic: true
     }
     TextMetrics {
         id: unitSize
@@ -78,6 +80,7 @@ T.TextField {
             elide: Text.ElideRight
             font.family: Theme.textFamily
             font.pixelSize: Theme.textSize
+            font.italic: true // Told from what was typed by more than its colour.
             Accessible.ignored: true
         }
     }

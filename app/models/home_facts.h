@@ -84,6 +84,7 @@ struct HomeFacts {
     std::vector<OffsetCourse> offsets; ///< Of the spots outdoors.
     std::optional<climate::Monthly<Celsius>> usual_lows; ///< In the open.
     std::vector<SheetRows::Row> forecasts; ///< As HomeModel's `forecasts`.
+    std::vector<home::Reading> readings;   ///< Of every spot, by night.
 };
 
 HomeFacts home_facts(const plan::HouseholdFacts& facts, const TodayLook& look);

@@ -54,6 +54,8 @@ class PlantsModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(int goneCount READ goneCount NOTIFY plantsChanged)
     /// Whether a log is for a plant that is gone: it takes notes.
     Q_PROPERTY(bool targetGone READ targetGone NOTIFY targetChanged)
+    /// What can be logged, in words, by What.
+    Q_PROPERTY(QStringList sorts READ sorts CONSTANT)
 
 public:
     enum Filter { All, Outdoors, Hardening, ToLookAt, Poisonous, SetApart, Recovering, Gone };
@@ -69,6 +71,7 @@ public:
     PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
 
     QString title() const;
+    QStringList sorts() const;
     int count() const { return facts_.living; }
     SheetRows* filters() { return &filters_; }
     PlantShelves* shelves() { return &shelves_; }
