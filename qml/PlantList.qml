@@ -80,7 +80,6 @@ Item {
         bottomMargin: sowings.height
         model: root.year.plants
         section.property: root.year.plants.rowOrder === 1 ? "group" : ""
-        section.delegate: Qt.createComponent("SpotGroup.qml") // Qt 6.4 makes no section of a component that is bound.
         boundsBehavior: Flickable.StopAtBounds
         interactive: true
         activeFocusOnTab: true
@@ -98,7 +97,7 @@ Item {
         }
         delegate: PlantRow {
             width: list.width
-            height: root.rowHeight
+            rowHeight: root.rowHeight
             year: root.year
             labelWidth: root.labelWidth
             barHeight: root.barHeight

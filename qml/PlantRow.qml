@@ -16,10 +16,16 @@ Item {
     required property YearModel year
     required property real labelWidth
     required property real barHeight
+    required property real rowHeight
     required property bool chosen
     required property bool focused
 
+    /// The spot that the plants from here on begin the year at, where they stand by spot.
+    readonly property string heading: ListView.section !== "" && ListView.section !== ListView.previousSection ? ListView.section : ""
+
     signal opened
+
+    height: root.rowHeight + (root.heading === "" ? 0 : Theme.px(24))
 
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
@@ -29,89 +35,101 @@ Item {
     Accessible.focused: root.focused
     Accessible.onPressAction: root.year.currentRow = root.index
 
-    Rectangle {
-        x: 0
-        y: 1
-        width: root.labelWidth
-        height: root.height - 1
-        color: root.chosen ? Theme.select : label.containsMouse ? Theme.well : "transparent"
-        border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
-        border.color: root.focused ? Theme.focus : Theme.edge
+    SpotGroup {
+        visible: root.heading !== ""
+        width: root.width
+        section: root.heading
+    }
+    Item {
+        id: row
+        y: root.height - height
+        width: root.width
+        height: root.rowHeight
 
         Rectangle {
-            visible: root.chosen && !root.focused
-            width: 4
-            height: parent.height
-            color: Theme.action
+            x: 0
+            y: 1
+            width: root.labelWidth
+            height: row.height - 1
+            color: root.chosen ? Theme.select : label.containsMouse ? Theme.well : "transparent"
+            border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
+            border.color: root.focused ? Theme.focus : Theme.edge
+
+            Rectangle {
+                visible: root.chosen && !root.focused
+                width: 4
+                height: parent.height
+                color: Theme.action
+            }
         }
-    }
-    // Kept by hand: a nail.
-    Rectangle {
-        id: nail
-        objectName: "nail"
-        visible: root.pinned !== ""
-        x: root.labelWidth - Theme.px(root.hazard === "" ? 12 : 28)
-        y: (root.height - height) / 2 + 1.5
-        width: Theme.px(8)
-        height: width
-        radius: width / 2
-        color: "transparent"
-        border.width: 2
-        border.color: Theme.ink
-        Accessible.ignored: true
-    }
-    Text {
-        id: nameText
-        textFormat: Text.PlainText
-        x: 8
-        width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))
-        height: root.height
-        verticalAlignment: Text.AlignVCenter
-        topPadding: 3
-        text: root.name
-        color: Theme.ink
-        elide: Text.ElideRight
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.rowSize
-        Accessible.ignored: true
-    }
-    Rectangle {
-        visible: root.hazard !== ""
-        x: root.labelWidth - Theme.px(14)
-        y: (root.height - height) / 2 + 1.5
-        width: 8.5 * Theme.textScale
-        height: width
-        rotation: 45
-        color: Theme.caution
-        antialiasing: true
-        Accessible.ignored: true
-    }
-    MouseArea {
-        id: label
-        width: root.labelWidth + 8
-        height: root.height
-        hoverEnabled: true
-        onClicked: root.year.currentRow = root.index
-        onDoubleClicked: root.opened()
-    }
-    ToolTip {
-        visible: label.containsMouse
-        delay: 400
-        text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned)) + "\n" + qsTr("Its page: Enter, or press twice")
-        font.family: Theme.textFamily
-        font.pixelSize: Theme.rowSize
-    }
-    YearBar {
-        objectName: "bar"
-        x: root.labelWidth + 8 - margin
-        width: root.width - x
-        height: root.height
-        year: root.year
-        theme: Theme
-        scheme: Theme.look
-        row: root.index
-        moveTime: Theme.moveTime
-        barHeight: root.barHeight
-        Accessible.ignored: true
+        // Kept by hand: a nail.
+        Rectangle {
+            id: nail
+            objectName: "nail"
+            visible: root.pinned !== ""
+            x: root.labelWidth - Theme.px(root.hazard === "" ? 12 : 28)
+            y: (row.height - height) / 2 + 1.5
+            width: Theme.px(8)
+            height: width
+            radius: width / 2
+            color: "transparent"
+            border.width: 2
+            border.color: Theme.ink
+            Accessible.ignored: true
+        }
+        Text {
+            id: nameText
+            textFormat: Text.PlainText
+            x: 8
+            width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))
+            height: row.height
+            verticalAlignment: Text.AlignVCenter
+            topPadding: 3
+            text: root.name
+            color: Theme.ink
+            elide: Text.ElideRight
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.rowSize
+            Accessible.ignored: true
+        }
+        Rectangle {
+            visible: root.hazard !== ""
+            x: root.labelWidth - Theme.px(14)
+            y: (row.height - height) / 2 + 1.5
+            width: 8.5 * Theme.textScale
+            height: width
+            rotation: 45
+            color: Theme.caution
+            antialiasing: true
+            Accessible.ignored: true
+        }
+        MouseArea {
+            id: label
+            width: root.labelWidth + 8
+            height: row.height
+            hoverEnabled: true
+            onClicked: root.year.currentRow = root.index
+            onDoubleClicked: root.opened()
+        }
+        ToolTip {
+            visible: label.containsMouse
+            delay: 400
+            text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned)) + "\n" + qsTr("Its page: Enter, or press twice")
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.rowSize
+        }
+        YearBar {
+            objectName: "bar"
+            x: root.labelWidth + 8 - margin
+            width: root.width - x
+            height: row.height
+            year: root.year
+            theme: Theme
+            scheme: Theme.look
+            row: root.index
+            moveTime: Theme.moveTime
+            barHeight: root.barHeight
+            Accessible.ignored: true
+        }
     }
 }

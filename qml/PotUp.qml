@@ -61,7 +61,7 @@ Column {
     SpotChips {
         objectName: "pottedSpots"
         width: root.width
-        spots: root.page.spots
+        spots: root.page === null ? null : root.page.spots // Of a page that is being replaced.
         current: root.spot
         onChosen: index => root.spot = root.spot === index ? -1 : index
     }

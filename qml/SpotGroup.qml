@@ -6,7 +6,6 @@ Item {
 
     required property string section
 
-    width: root.parent === null ? 0 : root.parent.width
     implicitHeight: words.height + Theme.px(6)
     Accessible.role: Accessible.Heading
     Accessible.name: root.section

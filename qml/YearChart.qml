@@ -212,11 +212,6 @@ FocusScope {
                 pointer.holding = root.year.edge.take(row, bands.dayAt(root.labelWidth + mouse.x), pointer.reach);
             }
         }
-        onDoubleClicked: mouse => {
-            const row = plants.rowAt(mouse.y - plants.y);
-            if (row >= 0 && !pointer.holding)
-                root.plantAsked(root.year.plants.idAt(row));
-        }
         onWheel: wheel => {
             if ((wheel.modifiers & Qt.ControlModifier) !== 0)
                 root.year.view.zoom(wheel.angleDelta.y > 0 ? 1 : -1, bands.dayAt(root.labelWidth + wheel.x));

@@ -239,7 +239,9 @@ Item {
             compare(household.seeds.trays.at(0, "emerged"), 2);
             settle();
             compare(household.seeds.trays.at(0, "emerged"), 2);
-            mouseClick(findChild(named("trays"), "fewerButton"));
+            const fewer = findChild(named("trays"), "fewerButton") as SheetButton;
+            (named("sowingSheet") as SheetScroll).scrollTo(fewer.mapToItem(named("sowingPane"), 0, 0).y - 100);
+            mouseClick(fewer);
             settle();
             compare(household.seeds.trays.at(0, "emerged"), 1);
             verify((findChild(named("seedsUndoBar"), "said") as Text).text.startsWith("Counted: 1 up in tray 2"));
@@ -308,6 +310,7 @@ Item {
         function test_seedsFollowThePlantsWanted() {
             choose("Tomato, red");
             verify(household.seeds.amount.endsWith("for 5 plants"));
+            (named("sowingSheet") as SheetScroll).scrollTo(0);
             mouseClick(named("morePlants"));
             settle();
             verify(household.seeds.amount.endsWith("for 6 plants"));

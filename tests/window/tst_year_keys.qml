@@ -217,6 +217,7 @@ Item {
             button.forceActiveFocus(Qt.TabFocusReason);
             keyClick(Qt.Key_Return);
             compare(household.year.plants.rowOrder, 2);
+            named("bands").forceActiveFocus(Qt.TabFocusReason);
             const names = household.year.plants.names;
             for (let row = 1; row < names.length; ++row)
                 verify(names[row - 1].localeCompare(names[row]) <= 0, names[row]);

@@ -78,9 +78,6 @@ Item {
             mouseDoubleClickSequence(row, 20, row.height / 2);
             compare(asked.count, 1);
             compare(asked.signalArguments[0][0], household.year.plants.idAt(1));
-            const plot = named("pointer");
-            mouseDoubleClickSequence(plot, 30, row.mapToItem(plot, 0, row.height / 2).y);
-            compare(asked.count, 2);
         }
 
         function test_orderOfTheRowsIsPressed() {
