@@ -32,7 +32,10 @@ Item {
         root.sky = 0;
     }
     function focusField(): void {
-        field.forceActiveFocus();
+        if (root.daysAgo < 0)
+            ago.forceActiveFocus();
+        else
+            field.forceActiveFocus();
     }
 
     Flow {
@@ -51,7 +54,7 @@ Item {
             objectName: "lowField"
             label: root.title
             unit: root.unit
-            wrong: root.trouble !== ""
+            wrong: root.trouble !== "" && root.daysAgo >= 0
             inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.mended()
             onAccepted: root.kept(field.text, root.sky)

@@ -380,7 +380,7 @@ private:
         if (progress.behind) {
             expected += tr(" That is fewer than 19 of 20 such trays would show.");
         }
-        QString head = tr("Tray %1, sown %2").arg(tray.id).arg(words_.short_date(tray.sown));
+        QString head = tr("Tray %1, sown %2").arg(tray.id).arg(tray.sown.year() == look_.today.year() ? words_.short_date(tray.sown) : words_.long_date_with_year(tray.sown));
         if (const auto* spot = tray.spot ? ground_.facts.as_told.spot(*tray.spot) : nullptr) {
             head = tr("%1, %2").arg(head, text(spot->name));
         }

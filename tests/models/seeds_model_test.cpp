@@ -166,6 +166,16 @@ TEST_F(SeedsModelTest, WhatWasSownOrCountedDaysAgoHasThatDay)
     EXPECT_EQ(model.trays()->rowCount(), trays + 1);
 }
 
+TEST_F(SeedsModelTest, ATrayOfAnotherYearHasItsYear)
+{
+    choose("Zinnia");
+    model.setDaysAgo(300);
+    ASSERT_TRUE(model.sow("6"));
+    wait_for(model);
+    const QString head = model.trays()->at(model.trays()->rowCount() - 1, "head").toString();
+    EXPECT_TRUE(head.contains("July 2025")) << head.toStdString();
+}
+
 TEST_F(SeedsModelTest, WhatWasSownTodayIsATrayThatIsCounted)
 {
     choose("Zinnia");

@@ -343,6 +343,20 @@ Item {
             compare(household.home.nights.at(0, "low"), "5.0\u202f°C");
         }
 
+        function test_aDayThatIsNoneHasTheKeys() {
+            mouseClick(named("section2"));
+            const nights = household.home.nights.count;
+            const low = findChild(named("nightLine"), "lowField") as SheetField;
+            const ago = findChild(named("nightLine"), "nightAgo") as SheetField;
+            low.forceActiveFocus();
+            type("4.1");
+            ago.forceActiveFocus();
+            type("x");
+            keyClick(Qt.Key_Return);
+            compare(household.home.nights.count, nights);
+            verify(ago.activeFocus && ago.wrong && !low.wrong);
+        }
+
         function test_arrowsInTheFieldStayThere() {
             mouseClick(named("section2"));
             const field = findChild(named("nightLine"), "lowField") as SheetField;
