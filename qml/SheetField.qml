@@ -12,7 +12,7 @@ T.TextField {
     property real least: Theme.px(112)
     property real most: Infinity
 
-    implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(exampleSize.advanceWidth) + root.leftPadding + root.rightPadding))
+    implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(Math.max(exampleSize.advanceWidth, exampleSize.width)) + 2 + root.leftPadding + root.rightPadding))
     implicitHeight: Theme.target(32)
     leftPadding: Theme.px(10)
     rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))

@@ -212,14 +212,12 @@ Item {
         }
         SheetButton {
             objectName: "measuredButton"
-            text: figures.open ? qsTr("Less") : !root.form.hasOpening ? qsTr("Measured there") : root.form.indoors ? qsTr("Measured at the window") : qsTr("Measured at its opening")
+            text: root.form.measuring ? qsTr("Less") : !root.form.hasOpening ? qsTr("Measured there") : root.form.indoors ? qsTr("Measured at the window") : qsTr("Measured at its opening")
             reason: qsTr("Sizes, distances, what stands opposite, light and nights; blank fields keep the usual figure")
-            onClicked: figures.open = !figures.open
+            onClicked: root.form.measuring = !root.form.measuring
         }
         Column {
-            id: figures
-            property bool open: false
-            visible: figures.open
+            visible: root.form.measuring
             width: parent.width
             spacing: Theme.px(12)
 
@@ -246,7 +244,7 @@ Item {
         }
         Trouble {
             objectName: "measuresTrouble"
-            visible: words !== "" && !figures.open
+            visible: words !== "" && !root.form.measuring
             width: parent.width
             words: root.form.measuresTrouble
         }

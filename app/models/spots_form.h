@@ -51,6 +51,8 @@ class SpotsForm : public QObject {
     Q_PROPERTY(lathhouse::models::SheetRows* nightMeasures READ nightMeasures CONSTANT)
     Q_PROPERTY(QString measuresTrouble READ measuresTrouble NOTIFY draftChanged)
     Q_PROPERTY(bool hasOpening READ hasOpening NOTIFY draftChanged)
+    /// Whether the measures are shown.
+    Q_PROPERTY(bool measuring MEMBER measuring_ NOTIFY measuringChanged)
     /// The light that follows from it at the place; empty where the place is not known.
     Q_PROPERTY(QString light READ light NOTIFY draftChanged)
     Q_PROPERTY(QString unit READ unit CONSTANT)
@@ -119,6 +121,7 @@ public:
 signals:
     void currentChanged();
     void draftChanged();
+    void measuringChanged();
     /// Spots came, went or changed.
     void spotsChanged();
 
@@ -143,6 +146,7 @@ private:
     std::vector<SpotDraft> drafts_;
     int next_number_ = 1;
     int current_ = -1;
+    bool measuring_ = false;
     std::vector<std::string> taken_;
     std::shared_ptr<const home::YearOfSky> year_;
     SheetRows ready_;
