@@ -2,12 +2,9 @@
 #include "app/cli/place_climate_options.h"
 #include "app/words/season_words.h"
 #include "app/words/us_units.h"
-#include "core/climate/degree_days.h"
 #include "core/climate/figures.h"
-#include "core/climate/ground.h"
+#include "core/climate/place_months.h"
 #include "core/climate/place_nights.h"
-#include "core/climate/seasons.h"
-#include "core/climate/thermal_season.h"
 
 #include <algorithm>
 #include <array>
@@ -16,8 +13,6 @@
 
 namespace lathhouse::cli {
 namespace {
-
-using climate::Monthly;
 
 Json json_of(const climate::StationInUse& used)
 {
@@ -62,56 +57,10 @@ const char* name_of(climate::RainSeasons seasons)
     return "";
 }
 
-constexpr Monthly<double> kDays{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-constexpr Celsius kDegreeDayBase = Celsius::from_degrees(10.0);
-
 struct ClimateOptions {
     PlaceOptions place;
-    double pot_centimetres = 30.0;
+    double pot_centimetres = climate::kUsualPotCentimetres;
 };
-
-/// The figures of a place beside those of its stations.
-struct Figures {
-    Monthly<climate::MonthOfLight> light;
-    Monthly<double> degree_days;
-    Monthly<climate::DayRange> soil_at_5;
-    Monthly<climate::DayRange> soil_at_10;
-    Monthly<climate::DayRange> pot;
-    Monthly<double> pot_water; ///< Litres a day.
-    std::array<climate::ThermalSeason, 2> seasons;
-    climate::ThresholdDates frost; ///< At or below 0 C.
-    climate::Seasons of_the_year;
-    std::optional<Millimetres> rain;
-};
-
-Figures figures_of(const climate::PlaceClimate& place, Metres pot)
-{
-    const auto& monthly = place.monthly;
-    const auto light = climate::months_of_light(monthly, place.position, place.elevation);
-    Monthly<double> water{};
-    for (std::size_t m = 0; m < 12; ++m) {
-        const auto day =
-            Millimetres::from_millimetres(light[m].reference_evapotranspiration.millimetres() / kDays[m]);
-        water[m] = climate::pot_water_litres(day, pot);
-    }
-    std::optional<Millimetres> rain;
-    if (std::ranges::all_of(place.rain, [](const auto& month) { return month.has_value(); })) {
-        rain = Millimetres::from_millimetres(
-            std::accumulate(place.rain.begin(), place.rain.end(), 0.0,
-                            [](double sum, const auto& month) { return sum + month->millimetres(); }));
-    }
-    return {light,
-            climate::degree_days_of_months(monthly, kDegreeDayBase),
-            climate::ground_temperature(monthly, Metres::from_metres(0.05)),
-            climate::ground_temperature(monthly, Metres::from_metres(0.10)),
-            climate::pot_temperature(monthly, pot),
-            water,
-            {climate::thermal_season(monthly, Celsius::from_degrees(5.0)),
-             climate::thermal_season(monthly, Celsius::from_degrees(10.0))},
-            climate::PlaceNights::of(place).dates(Celsius::from_degrees(0.0)),
-            climate::seasons_of(monthly, place.rain),
-            rain};
-}
 
 /// The lowest low of all the years; nullopt unless every month has one.
 std::optional<Celsius> lowest_ever(const climate::MonthlyFigures& monthly)
@@ -141,7 +90,7 @@ Json json_of(const climate::ThermalSeason& season)
             {"to", json_day(season.to)}};
 }
 
-Json months_json(const climate::PlaceClimate& place, const Figures& figures)
+Json months_json(const climate::PlaceClimate& place, const climate::PlaceMonths& figures)
 {
     const auto& monthly = place.monthly;
     Json months = Json::array();
@@ -168,7 +117,7 @@ Json months_json(const climate::PlaceClimate& place, const Figures& figures)
     return months;
 }
 
-std::string months_text(const climate::PlaceClimate& place, const Figures& figures, words::UnitSystem units)
+std::string months_text(const climate::PlaceClimate& place, const climate::PlaceMonths& figures, words::UnitSystem units)
 {
     const auto& monthly = place.monthly;
     std::string text = words::padded("", 10) + words::right_aligned("low", 10) +
@@ -190,7 +139,7 @@ std::string months_text(const climate::PlaceClimate& place, const Figures& figur
 }
 
 /// Pots and soil, month by month.
-std::string ground_text(const Figures& figures, const std::string& pot_width, words::UnitSystem units)
+std::string ground_text(const climate::PlaceMonths& figures, const std::string& pot_width, words::UnitSystem units)
 {
     std::string text = words::padded("", 10) + words::right_aligned("soil 5 cm", 12) +
                        words::right_aligned("soil 10 cm", 12) + words::right_aligned("pot low", 10) +
@@ -213,7 +162,7 @@ std::string ground_text(const Figures& figures, const std::string& pot_width, wo
 
 Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& options)
 {
-    if (!(options.pot_centimetres >= 5.0 && options.pot_centimetres <= 100.0)) {
+    if (!(options.pot_centimetres >= climate::kNarrowestPotCentimetres && options.pot_centimetres <= climate::kWidestPotCentimetres)) {
         return Error{ErrorCode::OutOfRange, "--pot must lie within 5 and 100 centimetres"};
     }
     const auto place = climate_of(globals, options.place);
@@ -221,7 +170,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
         return place.error();
     }
     const auto& monthly = place->monthly;
-    const auto figures = figures_of(*place, Metres::from_metres(options.pot_centimetres / 100.0));
+    const auto figures = climate::PlaceMonths::of(*place, Metres::from_metres(options.pot_centimetres / 100.0));
     const Celsius lowest =
         place->lowest_of_season ? *place->lowest_of_season : place->nights().lowest_of_season().mean;
     const std::string zone = climate::hardiness_zone(lowest);
@@ -255,7 +204,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
                                                                         : "Lowest night of a year") +
         std::string{", on average "} + words::temperature(lowest, units) + ": hardiness zone " + zone +
         ". Days above " + words::temperature(Celsius::from_degrees(30.0), units) + ": " +
-        words::number(heat, 0) + " a year. Degree days above " + words::temperature(kDegreeDayBase, units) +
+        words::number(heat, 0) + " a year. Degree days above " + words::temperature(climate::kDegreeDayBase, units) +
         ": " + words::number(degree_days, 0) + " a year (in °C)" +
         (figures.rain ? ". Rain: " + words::rain(*figures.rain, units) + " a year" : std::string{}) + ".\n\n";
     const auto width = units.us_measures() ? words::number(options.pot_centimetres / words::kCentimetresInAnInch, 0) + " in"
@@ -269,7 +218,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
                    {"expected_error_c", json_number(place->expected_error.kelvins())},
                    {"own_record", place->own != nullptr},
                    {"growing_degree_days", json_number(degree_days)},
-                   {"growing_degree_days_base_c", json_number(kDegreeDayBase.degrees())},
+                   {"growing_degree_days_base_c", json_number(climate::kDegreeDayBase.degrees())},
                    {"rain_mm", figures.rain ? json_number(figures.rain->millimetres()) : Json(nullptr)},
                    {"thermal_seasons", {json_of(figures.seasons[0]), json_of(figures.seasons[1])}},
                    {"growing_season_days", counted_length ? json_number(*counted_length) : Json(nullptr)},
