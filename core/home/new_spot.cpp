@@ -38,19 +38,20 @@ Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const
     const auto months = months_at(*view, year);
     const bool north = year.latitude().degrees() >= 0.0;
     const bool indoors = !is_outdoors(wish.kind);
+    const bool light_is_said = wish.light_in_summer && wish.light_in_winter;
     return Spot{.id = id,
                 .name = name,
                 .short_name = name,
                 .kind = wish.kind,
-                .offset = prior_offset(wish.kind),
+                .offset = wish.offset.value_or(prior_offset(wish.kind)),
                 .winter = indoors ? std::optional{wish.winter.value_or(kUsualRoomInWinter)} : std::nullopt,
                 .summer = indoors ? std::optional{wish.summer.value_or(kUsualRoomInSummer)} : std::nullopt,
-                .light_in_summer = months[north ? kJune : kDecember].level,
-                .light_in_winter = months[north ? kDecember : kJune].level,
+                .light_in_summer = light_is_said ? *wish.light_in_summer : months[north ? kJune : kDecember].level,
+                .light_in_winter = light_is_said ? *wish.light_in_winter : months[north ? kDecember : kJune].level,
                 .capacity = wish.capacity,
                 .in_reach = wish.in_reach,
                 .walking_order = walking_order,
-                .view = *view,
+                .view = light_is_said ? std::nullopt : std::optional{*view},
                 .apart = wish.apart,
                 .windy = wish.windy};
 }

@@ -27,12 +27,16 @@ struct SpotWish {
     std::optional<Celsius> winter = {}; ///< Of a room; else kUsualRoomInWinter.
     std::optional<Celsius> summer = {};
     std::optional<sky::SpotFigures> measured = {}; ///< Else usual_view.
+    std::optional<climate::NightOffset> offset = {}; ///< To the open-air low; else prior_offset.
+    /// Measured or known otherwise; both together they take the place of the view, which the spot then has not.
+    std::optional<DailyLight> light_in_summer = {};
+    std::optional<DailyLight> light_in_winter = {};
 };
 
 /// A spot of that kind: its view (usual_view where nothing was measured), the light that comes from it in the months
-/// of the longest and the shortest day, and the offset of its kind.
+/// of the longest and the shortest day, and the offset of its kind, where the wish does not say them.
 /// Errors: OutOfRange with a sentence for a blank name, less than 0 or more than kMostPots pots, a room below -60 or
-/// above 60 C, or an impossible view.
+/// above 60 C, or an impossible view. Offset and light it takes as they are; the tables of the journal have their limits.
 /// Source: usual_view, months_at and prior_offset.
 Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const YearOfSky& year);
 

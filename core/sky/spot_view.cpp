@@ -1,6 +1,7 @@
 #include "core/sky/spot_view.h"
 
 #include "core/sky/glazing.h"
+#include "core/sky/spot_limits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,9 +91,9 @@ DailyRadiation light_on_building(const SpotFigures& spot, const MeanDay& day)
 }
 
 /// `sentence`: of what, least, most and value.
-Result<void> within(double value, double least, double most, Sentence<0> what, Sentence<4> sentence)
+Result<void> within(double value, FigureLimits limits, Sentence<0> what, Sentence<4> sentence)
 {
-    if (value >= least && value <= most) {
+    if (value >= limits.least && value <= limits.most) {
         return {};
     }
     const auto text = [](double number) {
@@ -100,8 +101,8 @@ Result<void> within(double value, double least, double most, Sentence<0> what, S
         digits.erase(digits.find_last_not_of('0') + 1);
         return digits.ends_with('.') ? digits.substr(0, digits.size() - 1) : digits;
     };
-    return Error{ErrorCode::OutOfRange, put_together(sentence.source, {said_now(what), Said{text(least)},
-                                                                       Said{text(most)}, Said{text(value)}})};
+    return Error{ErrorCode::OutOfRange, put_together(sentence.source, {said_now(what), Said{text(limits.least)},
+                                                                       Said{text(limits.most)}, Said{text(value)}})};
 }
 
 } // namespace
@@ -125,8 +126,7 @@ Result<SpotView> SpotView::of(const SpotFigures& figures)
 {
     struct Limit {
         double value;
-        double least;
-        double most;
+        FigureLimits limits;
         Sentence<0> what;
         Sentence<4> sentence;
     };
@@ -134,20 +134,20 @@ Result<SpotView> SpotView::of(const SpotFigures& figures)
     constexpr Sentence<4> kMetres = said_later<4>("%1 must lie within %2 and %3 m, not %4");
     constexpr Sentence<4> kNumber = said_later<4>("%1 must lie within %2 and %3, not %4");
     const Limit limits[] = {
-        {figures.facing.degrees(), -360.0, 360.0, said_later("the direction a spot faces"), kDegrees},
-        {figures.width.metres(), 0.05, 30.0, said_later("the width of a window or opening"), kMetres},
-        {figures.height.metres(), 0.05, 30.0, said_later("the height of a window or opening"), kMetres},
-        {figures.sill.metres(), -20.0, 20.0, said_later("the sill's height above the leaves"), kMetres},
-        {figures.distance.metres(), 0.05, 30.0, said_later("the distance from the window or opening"), kMetres},
-        {figures.sideways.metres(), -20.0, 20.0, said_later("the distance sideways of the window's middle"), kMetres},
-        {figures.overhang.metres(), 0.0, 10.0, said_later("the depth of an overhang"), kMetres},
-        {figures.opposite.degrees(), 0.0, 89.0, said_later("the height of what stands opposite"), kDegrees},
-        {figures.behind.degrees(), 0.0, 89.0, said_later("the height of the wall behind"), kDegrees},
-        {static_cast<double>(figures.panes), 0.0, 4.0, said_later("the number of panes"), kNumber},
-        {figures.passes, 0.0, 1.0, said_later("the share of light let through"), kNumber},
+        {figures.facing.degrees(), {-360.0, 360.0}, said_later("the direction a spot faces"), kDegrees},
+        {figures.width.metres(), kOpeningSize, said_later("the width of a window or opening"), kMetres},
+        {figures.height.metres(), kOpeningSize, said_later("the height of a window or opening"), kMetres},
+        {figures.sill.metres(), kAsideOfOpening, said_later("the sill's height above the leaves"), kMetres},
+        {figures.distance.metres(), kOpeningSize, said_later("the distance from the window or opening"), kMetres},
+        {figures.sideways.metres(), kAsideOfOpening, said_later("the distance sideways of the window's middle"), kMetres},
+        {figures.overhang.metres(), kOverhangDepth, said_later("the depth of an overhang"), kMetres},
+        {figures.opposite.degrees(), kHeightInDegrees, said_later("the height of what stands opposite"), kDegrees},
+        {figures.behind.degrees(), kHeightInDegrees, said_later("the height of the wall behind"), kDegrees},
+        {static_cast<double>(figures.panes), kPanesOfGlass, said_later("the number of panes"), kNumber},
+        {figures.passes, kShareLetThrough, said_later("the share of light let through"), kNumber},
     };
     for (const auto& limit : limits) {
-        if (const auto good = within(limit.value, limit.least, limit.most, limit.what, limit.sentence); !good) {
+        if (const auto good = within(limit.value, limit.limits, limit.what, limit.sentence); !good) {
             return good.error();
         }
     }

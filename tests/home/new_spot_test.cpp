@@ -81,5 +81,22 @@ TEST(NewSpot, WhatCannotBeIsSaid)
     EXPECT_EQ(make_spot(1, 1, wish, year).error().code, ErrorCode::OutOfRange);
 }
 
+TEST(NewSpot, WhatIsKnownOfLightAndNightsCountsInsteadOfTheWindow)
+{
+    const auto year = year_at(Latitude::literal(48.2));
+    auto wish = south_sill();
+    wish.kind = SpotKind::Roofed;
+    wish.offset = climate::NightOffset{KelvinDelta::from_kelvins(2.5), KelvinDelta::from_kelvins(0.5)};
+    wish.light_in_summer = DailyLight::from_moles(18.0);
+    EXPECT_TRUE(make_spot(1, 1, wish, year)->view); // One of the two says nothing.
+    wish.light_in_winter = DailyLight::from_moles(3.5);
+    const auto spot = make_spot(1, 1, wish, year);
+    ASSERT_TRUE(spot);
+    EXPECT_FALSE(spot->view);
+    EXPECT_EQ(spot->light_in_summer, *wish.light_in_summer);
+    EXPECT_EQ(spot->light_in_winter, *wish.light_in_winter);
+    EXPECT_EQ(spot->offset, *wish.offset);
+}
+
 } // namespace
 } // namespace lathhouse::home
