@@ -12,7 +12,7 @@ T.TextField {
     property real least: Theme.px(112)
     property real most: Infinity
 
-    implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(exampleSize.advanceWidth) + root.leftPadding + root.rightPadding))
+    implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(Math.max(exampleSize.advanceWidth, exampleSize.width)) + 2 + root.leftPadding + root.rightPadding))
     implicitHeight: Theme.target(32)
     leftPadding: Theme.px(10)
     rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))
@@ -39,7 +39,9 @@ T.TextField {
     TextMetrics {
         id: exampleSize
         text: root.placeholderText
-        font: root.font
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
+        font.italic: true
     }
     TextMetrics {
         id: unitSize
@@ -78,6 +80,7 @@ T.TextField {
             elide: Text.ElideRight
             font.family: Theme.textFamily
             font.pixelSize: Theme.textSize
+            font.italic: true // Told from what was typed by more than its colour.
             Accessible.ignored: true
         }
     }
