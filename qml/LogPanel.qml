@@ -111,7 +111,7 @@ FocusScope {
 
                 Repeater {
                     id: chips
-                    model: [qsTr("Watered"), qsTr("Fed"), qsTr("Measured"), qsTr("Note"), qsTr("New growth"), qsTr("Flowered"), qsTr("Repotted"), qsTr("Pruned"), qsTr("Died"), qsTr("Given away"), qsTr("Looked over"), qsTr("Pest found"), qsTr("Treated"), qsTr("Set apart"), qsTr("Back among the others"), qsTr("Washed through"), qsTr("Cold night"), qsTr("Hit by a spray"), qsTr("Off the list"), qsTr("Planted out"), qsTr("Divided")]
+                    model: root.plants.sorts
 
                     Chip {
                         required property string modelData

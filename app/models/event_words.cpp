@@ -114,6 +114,57 @@ QString entry_words(const home::Entry& entry, const home::Household& household, 
     return std::visit([&](const auto& of) { return entry_said(of, household, words); }, entry);
 }
 
+QString sort_words(home::EventKind kind)
+{
+    using home::EventKind;
+    switch (kind) {
+    case EventKind::Inspected:
+        return tr("Looked over");
+    case EventKind::Treated:
+        return tr("Treated");
+    case EventKind::Watered:
+        return tr("Watered");
+    case EventKind::Fed:
+        return tr("Fed");
+    case EventKind::Leached:
+        return tr("Washed through");
+    case EventKind::Repotted:
+        return tr("Repotted");
+    case EventKind::Pruned:
+        return tr("Pruned");
+    case EventKind::Flowered:
+        return tr("Flowered");
+    case EventKind::NewGrowth:
+        return tr("New growth");
+    case EventKind::PestFound:
+        return tr("Pest found");
+    case EventKind::Isolated:
+        return tr("Set apart");
+    case EventKind::Released:
+        return tr("Back among the others");
+    case EventKind::ColdNight:
+        return tr("Cold night");
+    case EventKind::ChemicalDamage:
+        return tr("Hit by a spray");
+    case EventKind::Sown:
+        return tr("Sown");
+    case EventKind::Emerged:
+        return tr("Came up");
+    case EventKind::PlantedOut:
+        return tr("Planted out");
+    case EventKind::Died:
+        return tr("Died");
+    case EventKind::GivenAway:
+        return tr("Given away");
+    case EventKind::Removed:
+        return tr("Off the list");
+    case EventKind::Divided:
+        return tr("Divided");
+    default:
+        return tr("Note");
+    }
+}
+
 QString event_words(const home::Event& event, const home::Household& household)
 {
     using home::EventKind;

@@ -2,6 +2,7 @@
 
 #include "app/clock.h"
 #include "app/models/days_ago.h"
+#include "app/models/event_words.h"
 #include "app/models/logged_detail.h"
 #include "core/journal/household_store.h"
 
@@ -83,48 +84,6 @@ constexpr std::array kAtASpot{EventKind::Noted,     EventKind::Inspected,  Event
                               EventKind::Emerged,   EventKind::PlantedOut};
 /// What can happen to all of the household.
 constexpr std::array kAtHome{EventKind::Noted, EventKind::ColdNight, EventKind::ChemicalDamage};
-
-QString sort_words(EventKind kind)
-{
-    switch (kind) {
-    case EventKind::Inspected:
-        return HomeJournalModel::tr("Looked over");
-    case EventKind::Treated:
-        return HomeJournalModel::tr("Treated");
-    case EventKind::Watered:
-        return HomeJournalModel::tr("Watered");
-    case EventKind::Fed:
-        return HomeJournalModel::tr("Fed");
-    case EventKind::Leached:
-        return HomeJournalModel::tr("Washed through");
-    case EventKind::Repotted:
-        return HomeJournalModel::tr("Repotted");
-    case EventKind::Pruned:
-        return HomeJournalModel::tr("Pruned");
-    case EventKind::Flowered:
-        return HomeJournalModel::tr("Flowered");
-    case EventKind::NewGrowth:
-        return HomeJournalModel::tr("New growth");
-    case EventKind::PestFound:
-        return HomeJournalModel::tr("Pest found");
-    case EventKind::Isolated:
-        return HomeJournalModel::tr("Set apart");
-    case EventKind::Released:
-        return HomeJournalModel::tr("Back among the others");
-    case EventKind::ColdNight:
-        return HomeJournalModel::tr("Cold night");
-    case EventKind::ChemicalDamage:
-        return HomeJournalModel::tr("Hit by a spray");
-    case EventKind::Sown:
-        return HomeJournalModel::tr("Sown");
-    case EventKind::Emerged:
-        return HomeJournalModel::tr("Came up");
-    case EventKind::PlantedOut:
-        return HomeJournalModel::tr("Planted out");
-    default:
-        return HomeJournalModel::tr("Note");
-    }
-}
 
 } // namespace
 

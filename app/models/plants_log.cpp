@@ -11,6 +11,7 @@
 #include "app/words/refusal.h"
 
 #include <algorithm>
+#include <array>
 
 namespace lathhouse::models {
 
@@ -40,6 +41,24 @@ QString PlantsModel::target_words(const std::vector<home::PlantId>& plants) cons
 QString PlantsModel::target() const
 {
     return target_words(targets());
+}
+
+QStringList PlantsModel::sorts() const
+{
+    using home::EventKind;
+    // By What, which has one that is no event: Measured.
+    constexpr std::array kSorts{EventKind::Watered,  EventKind::Fed,       EventKind::Noted,     EventKind::Noted,
+                                EventKind::NewGrowth, EventKind::Flowered, EventKind::Repotted,  EventKind::Pruned,
+                                EventKind::Died,     EventKind::GivenAway, EventKind::Inspected, EventKind::PestFound,
+                                EventKind::Treated,  EventKind::Isolated,  EventKind::Released,  EventKind::Leached,
+                                EventKind::ColdNight, EventKind::ChemicalDamage, EventKind::Removed, EventKind::PlantedOut,
+                                EventKind::Divided};
+    static_assert(kSorts.size() == Divided + 1);
+    QStringList all;
+    for (std::size_t what = 0; what < kSorts.size(); ++what) {
+        all.append(what == Measured ? tr("Measured") : sort_words(kSorts[what]));
+    }
+    return all;
 }
 
 QString PlantsModel::dateAgo(int days) const

@@ -48,6 +48,8 @@ class PlantsModel : public lathhouse::models::SheetModel {
     /// Id of the plant whose page is open; 0: none.
     Q_PROPERTY(int opened READ opened NOTIFY openedChanged)
     Q_PROPERTY(QString note READ note NOTIFY plantsChanged)
+    /// What can be logged, in words, by What.
+    Q_PROPERTY(QStringList sorts READ sorts CONSTANT)
     /// Which plants are no longer there; empty where all are.
     Q_PROPERTY(QString gone READ gone NOTIFY plantsChanged)
 
@@ -65,6 +67,7 @@ public:
     PlantsModel(PlantDoor door, TodayLook look, QObject* parent = nullptr);
 
     QString title() const;
+    QStringList sorts() const;
     int count() const { return static_cast<int>(facts_.cards.size()); }
     SheetRows* filters() { return &filters_; }
     PlantShelves* shelves() { return &shelves_; }
