@@ -17,7 +17,7 @@ Column {
     }
     ChoiceChips {
         width: parent.width
-        title: qsTr("The meter reads")
+        title: qsTr("What is known")
         part: "meterUnit"
         choices: root.meter.units
         chosen: root.meter.unit
@@ -40,7 +40,7 @@ Column {
         LabelledField {
             objectName: "meterReading"
             width: Math.min(root.width, Theme.px(260))
-            label: qsTr("Reading")
+            label: root.meter.unit === LightReadingModel.Moles ? qsTr("A day’s light") : qsTr("Reading")
             unit: root.meter.units[root.meter.unit]
             number: true
             value: root.meter.reading

@@ -10,6 +10,7 @@ namespace lathhouse::models {
 namespace {
 
 constexpr double kUsualReadingHours = 8.0;
+constexpr double kLuxOfFootCandle = PhotonFlux::from_daylight_foot_candles(1.0).daylight_lux();
 constexpr double kMostReading = 200'000.0; // Full sun is about 110,000 lux.
 
 /// A number of light, its unit behind it or not.
@@ -35,7 +36,7 @@ void LightReadingModel::know(const QString& spot, const std::array<double, 12>& 
 
 QStringList LightReadingModel::units() const
 {
-    return {tr("lux"), tr("foot-candles"), tr("µmol per m² and s")};
+    return {tr("lux"), tr("foot-candles"), tr("µmol per m² and s"), tr("moles a day")};
 }
 
 QStringList LightReadingModel::sources() const
@@ -61,7 +62,7 @@ std::optional<DailyLight> LightReadingModel::read_meter()
         return std::nullopt;
     }
     const auto value = typed_light(reading_);
-    const double most = unit_ == Micromoles ? kMostLampMicromoles : kMostReading;
+    const double most = unit_ == Micromoles ? kMostLampMicromoles : unit_ == Moles ? kMostDailyMoles : kMostReading;
     if (!value || !(*value >= 0.0 && *value <= most)) {
         reading_trouble_ = tr("A reading is a number from 0 to %1.").arg(look_.words.whole(static_cast<int>(most)));
         return std::nullopt;
@@ -72,11 +73,17 @@ std::optional<DailyLight> LightReadingModel::read_meter()
         return std::nullopt;
     }
     const auto source = static_cast<LightSource>(std::clamp(source_, 0, static_cast<int>(LightSource::HighPressureSodium)));
-    const auto flux = unit_ == Micromoles    ? PhotonFlux::from_micromoles(*value)
+    const auto flux = unit_ == Moles         ? even_light_of(DailyLight::from_moles(*value), *hours)
+                      : unit_ == Micromoles  ? PhotonFlux::from_micromoles(*value)
                       : unit_ == FootCandles ? flux_of_foot_candles(*value, source)
                                              : flux_of_lux(*value, source);
     const auto light = daily_light_of(flux, *hours);
-    daily_ = tr("%1 µmol per m² and s; over %2 h they make %3 moles of light a day.")
+    const double lux = flux.micromoles() * lux_per_micromole(source);
+    daily_ = unit_ == Moles
+                 ? tr("Spread over %1 h that is %2 µmol per m² and s: a meter reads %3 lux, or %4 foot-candles.")
+                       .arg(look_.words.decimal(*hours, 1), look_.words.decimal(flux.micromoles(), 0), look_.words.decimal(lux, 0),
+                            look_.words.decimal(lux / kLuxOfFootCandle, 0))
+                 : tr("%1 µmol per m² and s; over %2 h they make %3 moles of light a day.")
                  .arg(look_.words.decimal(flux.micromoles(), 0), look_.words.decimal(*hours, 1), look_.words.decimal(light.moles(), 2));
     if (bySource() && source == LightSource::WhiteLed) {
         daily_ += QLatin1Char(' ') + tr("White LEDs differ by their colour: right to about 15 %.");

@@ -29,7 +29,7 @@ class LightReadingModel : public QObject {
     Q_PROPERTY(QString hours MEMBER hours_ NOTIFY changed) ///< Of the reading in a day; blank: 8.
     Q_PROPERTY(QString target MEMBER target_ NOTIFY changed) ///< Moles a day.
     Q_PROPERTY(QString lamp MEMBER lamp_ NOTIFY changed) ///< Micromoles at the leaves.
-    /// What the reading makes; empty where none is typed or it cannot be taken.
+    /// What the reading makes, or what a meter would read of a day's moles; empty where none is typed or it cannot be taken.
     Q_PROPERTY(QString daily READ daily NOTIFY answered)
     /// That beside the light by which the plan reckons this month.
     Q_PROPERTY(QString against READ against NOTIFY answered)
@@ -46,7 +46,7 @@ class LightReadingModel : public QObject {
     Q_PROPERTY(QString caution READ caution CONSTANT)
 
 public:
-    enum Unit { Lux, FootCandles, Micromoles };
+    enum Unit { Lux, FootCandles, Micromoles, Moles };
     Q_ENUM(Unit)
 
     explicit LightReadingModel(TodayLook look, QObject* parent = nullptr);

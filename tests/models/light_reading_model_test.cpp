@@ -38,6 +38,19 @@ TEST_F(LightReading, FootCandlesAreOfASquareFoot)
     EXPECT_TRUE(model.daily().startsWith("199 µmol per m² and s; over 8.0 h they make 5.74 moles")) << model.daily().toStdString();
 }
 
+TEST_F(LightReading, ADaysMolesAreWhatAMeterReads)
+{
+    type("unit", LightReadingModel::Moles);
+    type("reading", "5.76"); // Back the way of the first test: 200 micromoles, 10,800 lux of daylight; a foot-candle is 10.764 lux.
+    EXPECT_TRUE(model.daily().contains("over 8.0 h that is 200 µmol per m² and s: a meter reads 10,800 lux, or 1,003 foot-candles"))
+        << model.daily().toStdString();
+    EXPECT_TRUE(model.bySource());
+    type("source", static_cast<int>(LightSource::FluorescentTube)); // 200 * 74
+    EXPECT_TRUE(model.daily().contains("14,800 lux")) << model.daily().toStdString();
+    type("reading", "81");
+    EXPECT_TRUE(model.readingTrouble().contains("from 0 to 80"));
+}
+
 TEST_F(LightReading, SaysWhatCannotBeTaken)
 {
     type("reading", "bright");
