@@ -54,6 +54,10 @@ Item {
                 spots: root.people.spots
                 onReached: (spot, reaches) => root.people.setReach(index, spot, reaches)
                 onRemoved: root.people.remove(index)
+                onRenamed: name => {
+                    if (root.people.rename(index, name))
+                        renaming = false;
+                }
             }
         }
         Words {

@@ -16,31 +16,74 @@ Column {
 
     signal reached(spot: int, reaches: bool)
     signal removed
+    /// Whether it could be taken is for the model to say.
+    signal renamed(name: string)
+
+    property bool renaming: false
+    /// The household's own name; blank where it has none.
+    required property string own
+
+    function keepName(): void {
+        root.renamed(field.text);
+    }
+
+    onRenamingChanged: if (!root.renaming)
+        rename.forceActiveFocus()
 
     objectName: "member" + root.index
     spacing: Theme.px(6)
     Accessible.role: Accessible.Grouping
     Accessible.name: root.sentence
 
-    Item {
+    Words {
         width: root.width
-        height: Math.max(title.height, away.height)
+        text: root.name.toLowerCase().endsWith(root.kind) ? root.name : qsTr("%1, %2").arg(root.name).arg(root.kind)
+        strong: true
+        Accessible.ignored: true
+    }
+    Flow {
+        width: root.width
+        spacing: Theme.px(8)
 
-        Words {
-            id: title
-            anchors.verticalCenter: parent.verticalCenter
-            width: away.x - Theme.px(8)
-            text: root.name.toLowerCase().endsWith(root.kind) ? root.name : qsTr("%1, %2").arg(root.name).arg(root.kind)
-            strong: true
-            Accessible.ignored: true
+        SheetButton {
+            id: rename
+            objectName: "renameMember" + root.index
+            text: qsTr("Rename")
+            reason: root.name
+            onClicked: {
+                root.renaming = !root.renaming;
+                if (root.renaming) {
+                    field.text = root.own;
+                    field.forceActiveFocus();
+                    field.selectAll();
+                }
+            }
         }
         SheetButton {
-            id: away
             objectName: "removeMember" + root.index
-            anchors.right: parent.right
             text: qsTr("Take off the list")
             reason: root.name
             onClicked: root.removed()
+        }
+    }
+    Flow {
+        visible: root.renaming
+        width: root.width
+        spacing: Theme.px(8)
+
+        SheetField {
+            id: field
+            objectName: "memberName" + root.index
+            least: Theme.px(200)
+            most: root.width
+            label: qsTr("The name of %1; blank for none").arg(root.name)
+            onAccepted: root.keepName()
+            Keys.onEscapePressed: root.renaming = false
+        }
+        SheetButton {
+            objectName: "keepMemberName" + root.index
+            text: qsTr("Keep the name")
+            onClicked: root.keepName()
         }
     }
     Words {

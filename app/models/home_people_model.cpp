@@ -73,7 +73,7 @@ QString HomePeopleModel::kindWord(int kind)
 
 HomePeopleModel::HomePeopleModel(PeopleDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)),
-      members_({"name", "kind", "reaches", "sentence"}), spots_({"name", "hand"}),
+      members_({"name", "kind", "own", "reaches", "sentence"}), spots_({"name", "hand"}),
       harms_({"plant", "spot", "hand", "who", "hazard", "words", "caution", "sentence"})
 {
 }
@@ -101,7 +101,7 @@ HomePeopleModel::People HomePeopleModel::people_of(const plan::HouseholdFacts& f
         }
         const QString kind = kindWord(static_cast<int>(member.kind));
         const QString name = upper_first(named(member));
-        people.member_rows.push_back({name, kind, QVariant{flags},
+        people.member_rows.push_back({name, kind, text(member.name), QVariant{flags},
                                       names.isEmpty() ? tr("%1, %2: reaches no spot").arg(name, kind)
                                                       : tr("%1, %2: reaches %3").arg(name, kind, listed(names))});
     }
@@ -210,6 +210,11 @@ std::string HomePeopleModel::note_of(const home::Member& member) const
         .toStdString();
 }
 
+QString HomePeopleModel::too_long()
+{
+    return tr("The name is longer than %1 letters; a shorter one is enough.").arg(kMostLetters);
+}
+
 bool HomePeopleModel::add(int kind, const QString& name)
 {
     clear_error();
@@ -217,7 +222,7 @@ bool HomePeopleModel::add(int kind, const QString& name)
         return false;
     }
     if (name.trimmed().size() > kMostLetters) {
-        fail_with(tr("The name is longer than %1 letters; a shorter one is enough.").arg(kMostLetters));
+        fail_with(too_long());
         return false;
     }
     const home::Member member{next_id_++, home::kMemberKinds[kind], name.trimmed().toStdString(), {}};
@@ -226,11 +231,19 @@ bool HomePeopleModel::add(int kind, const QString& name)
     return true;
 }
 
-void HomePeopleModel::rename(int row, const QString& name)
+bool HomePeopleModel::rename(int row, const QString& name)
 {
+    clear_error();
     const auto* of = member(row);
-    if (of == nullptr || name.trimmed() == text(of->name) || name.trimmed().size() > kMostLetters) {
-        return;
+    if (of == nullptr) {
+        return false;
+    }
+    if (name.trimmed() == text(of->name)) {
+        return true;
+    }
+    if (name.trimmed().size() > kMostLetters) {
+        fail_with(too_long());
+        return false;
     }
     home::Member renamed = *of;
     renamed.name = name.trimmed().toStdString();
@@ -238,6 +251,7 @@ void HomePeopleModel::rename(int row, const QString& name)
     known_members_[static_cast<std::size_t>(row)] = renamed; // The next change begins from here.
     write(home::event_of_member(renamed, look_.today, now(), note_of(renamed)),
           tr("%1 is now called %2.").arg(before, named(renamed)));
+    return true;
 }
 
 void HomePeopleModel::setReach(int row, int spot, bool reaches)

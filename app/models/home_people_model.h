@@ -18,7 +18,7 @@ class HomePeopleModel : public lathhouse::models::SheetModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Belongs to the page Home")
-    /// Roles: name, kind, reaches (a list of flags, one a spot), sentence.
+    /// Roles: name, kind, own (the name as it was given; may be empty), reaches (a list of flags, one a spot), sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* members READ members CONSTANT)
     /// Roles: name, hand.
     Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
@@ -44,7 +44,8 @@ public:
 
     /// kind: 0 child, 1 cat, 2 dog, 3 another animal; the name may be empty. Whether it could be taken.
     Q_INVOKABLE bool add(int kind, const QString& name);
-    Q_INVOKABLE void rename(int row, const QString& name);
+    /// Whether it could be taken; a blank name is one too.
+    Q_INVOKABLE bool rename(int row, const QString& name);
     /// Whether a member reaches a spot, by their places in the lists.
     Q_INVOKABLE void setReach(int row, int spot, bool reaches);
     Q_INVOKABLE void remove(int row);
@@ -68,6 +69,7 @@ private:
         QString words;
     };
     static People people_of(const plan::HouseholdFacts& facts, const TodayLook& look);
+    static QString too_long();
     const home::Member* member(int row) const;
     QString called(const home::Member& member) const;
     std::string note_of(const home::Member& member) const;

@@ -115,7 +115,10 @@ TEST_F(HomePeopleModelTest, EveryChangeIsTakenBackAndDoneAgain)
     add(0, "Ida");
     model->setReach(0, standing.spot, true);
     wait_for(*model);
-    model->rename(0, "Ada");
+    EXPECT_FALSE(model->rename(0, QString(200, 'x')));
+    EXPECT_TRUE(model->error().contains("longer"));
+    EXPECT_TRUE(model->rename(0, "Ada"));
+    EXPECT_EQ(model->error(), QString{});
     wait_for(*model);
     model->remove(0);
     wait_for(*model);
@@ -158,7 +161,7 @@ TEST_F(HomePeopleModelTest, WhatIsOutsideTheListsIsIgnored)
     EXPECT_TRUE(model->error().contains("40 letters"));
     model->remove(0);
     model->setReach(0, 0, true);
-    model->rename(3, "x");
+    EXPECT_FALSE(model->rename(3, "x"));
     model->undo();
     wait_for(*model);
     EXPECT_EQ(model->members()->rowCount(), 0);

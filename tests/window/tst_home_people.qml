@@ -69,6 +69,27 @@ Item {
             compare(people.members.count, 0);
         }
 
+        function test_oneOfThemGetsAnotherName() {
+            press("kind1");
+            press("addMember");
+            press("renameMember0");
+            const field = named("memberName0") as SheetField;
+            verify(field.activeFocus);
+            compare(field.text, ""); // It had none.
+            for (const letter of "Mia")
+                keyClick(letter);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(people.members.at(0, "name"), "Mia");
+            compare(people.members.at(0, "own"), "Mia");
+            verify(!named("memberName0").visible);
+            press("renameMember0");
+            keyClick(Qt.Key_Escape);
+            verify(!named("memberName0").visible);
+            verify(named("renameMember0").activeFocus);
+            press("removeMember0");
+        }
+
         function test_childIsAddedByKeyboardAlone() {
             const field = named("memberName") as SheetField;
             field.forceActiveFocus();
