@@ -148,8 +148,9 @@ QString HomeDataModel::usualTables() const
 
 QString HomeDataModel::leavesWords() const
 {
-    const QString home = tr("It holds where your home is, to the metre as you gave it");
-    return held_.placed_photos == 0
+    const QString home = tr("It holds where your home is, as exactly as you gave it");
+    return held_.photos == 0 ? home + QLatin1Char('.')
+           : held_.placed_photos == 0
                ? tr("%1; none of the photographs says where it was taken.").arg(home)
                : tr("%1, and %2 in which the camera wrote where it was taken.").arg(home, photos(held_.placed_photos));
 }
