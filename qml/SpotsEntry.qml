@@ -11,8 +11,6 @@ Item {
     required property bool narrow
     /// Only the one spot is changed; there is no list.
     property bool single: false
-    /// Light comes in by a window, not by the open side under a roof.
-    readonly property bool glazed: root.form.kind === 0 || root.form.kind === 4
     readonly property real listWidth: root.single ? 0 : root.narrow ? root.width : Math.round(root.width * 0.42)
     readonly property real editX: root.narrow || root.single ? 0 : root.listWidth + Theme.px(48)
 
@@ -214,54 +212,41 @@ Item {
         }
         SheetButton {
             objectName: "measuredButton"
-            visible: root.form.hasOpening
-            text: figures.open ? qsTr("Less") : root.glazed ? qsTr("Measured at the window") : qsTr("Measured at its opening")
-            reason: qsTr("Size, distance and what stands opposite; blank fields keep the usual figure")
-            onClicked: figures.open = !figures.open
+            text: root.form.measuring ? qsTr("Less") : !root.form.hasOpening ? qsTr("Measured there") : root.form.indoors ? qsTr("Measured at the window") : qsTr("Measured at its opening")
+            reason: qsTr("Sizes, distances, what stands opposite, light and nights; blank fields keep the usual figure")
+            onClicked: root.form.measuring = !root.form.measuring
         }
-        Flow {
-            id: figures
-            property bool open: false
-            visible: figures.open && root.form.hasOpening
+        Column {
+            visible: root.form.measuring
             width: parent.width
             spacing: Theme.px(12)
 
-            LabelledField {
-                objectName: "glassWidth"
-                width: Theme.px(130)
-                label: root.glazed ? qsTr("Glass, width") : qsTr("Opening, width")
-                unit: root.form.lengthUnit
-                value: root.form.glassWidth
-                onEdited: words => root.form.glassWidth = words
+            SpotMeasureFields {
+                width: parent.width
+                form: root.form
+                measures: root.form.windowMeasures
+                title: !root.form.hasOpening ? qsTr("What is round it") : root.form.indoors ? qsTr("The window") : qsTr("The open side")
             }
-            LabelledField {
-                objectName: "glassHeight"
-                width: Theme.px(130)
-                label: root.glazed ? qsTr("Glass, height") : qsTr("Opening, height")
-                unit: root.form.lengthUnit
-                value: root.form.glassHeight
-                onEdited: words => root.form.glassHeight = words
+            SpotMeasureFields {
+                width: parent.width
+                form: root.form
+                measures: root.form.lightMeasures
+                title: qsTr("A day’s light, where you measured it or know it")
+                about: qsTr("Moles on a level leaf. These two count in place of what the fields above give; hours of sun are then not told.")
             }
-            LabelledField {
-                objectName: "glassDistance"
-                width: Theme.px(130)
-                label: qsTr("Pot behind it")
-                unit: root.form.lengthUnit
-                value: root.form.distance
-                onEdited: words => root.form.distance = words
-            }
-            LabelledField {
-                objectName: "opposite"
-                width: Theme.px(130)
-                label: qsTr("House opposite")
-                unit: "°"
-                value: root.form.opposite
-                onEdited: words => root.form.opposite = words
+            SpotMeasureFields {
+                width: parent.width
+                form: root.form
+                measures: root.form.nightMeasures
+                title: qsTr("Its nights against the open air")
+                about: qsTr("What the plan begins from; nights that you log then teach it.")
             }
         }
         Trouble {
+            objectName: "measuresTrouble"
+            visible: words !== "" && !root.form.measuring
             width: parent.width
-            words: root.form.figuresTrouble
+            words: root.form.measuresTrouble
         }
         Column {
             width: parent.width

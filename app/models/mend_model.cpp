@@ -327,15 +327,6 @@ void MendModel::keep_spot()
     if (before->name == spot->name) {
         spot->short_name = before->short_name;
     }
-    if (before->kind == spot->kind) {
-        spot->offset = before->offset; // What was said or learnt of it.
-    }
-    // Whoever gave two figures of light and no window keeps them as long as kind and side are the same.
-    if (!before->view && !wish.measured && before->kind == spot->kind && draft.facing < 0) {
-        spot->view.reset();
-        spot->light_in_summer = before->light_in_summer;
-        spot->light_in_winter = before->light_in_winter;
-    }
     if (spot->view && spot->view == before->view) { // The same window has the light that was said of it.
         spot->light_in_summer = before->light_in_summer;
         spot->light_in_winter = before->light_in_winter;

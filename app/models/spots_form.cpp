@@ -1,9 +1,8 @@
 #include "app/models/spots_form.h"
 
 #include "app/models/ready_spots.h"
-#include "app/models/typed_decimal.h"
+#include "app/models/spot_measures.h"
 #include "app/models/typed_number.h"
-#include "app/words/refusal.h"
 #include "core/base/parse.h"
 
 #include <algorithm>
@@ -33,10 +32,9 @@ QString kind_words(home::SpotKind kind)
     return {};
 }
 
-/// The way it faces, where that counts.
-std::optional<Angle> side_of(const SpotDraft& of)
+std::vector<QByteArray> measure_roles()
 {
-    return of.facing >= 0 && of.kind != home::SpotKind::Glazed ? std::optional{Angle::from_degrees(kDegreesAFacing * of.facing)} : std::nullopt;
+    return {"measure", "label", "unit", "usual", "value", "note", "trouble"};
 }
 
 QString facing_spoken(int facing)
@@ -50,7 +48,8 @@ QString facing_spoken(int facing)
 
 SpotsForm::SpotsForm(YearWords words, QObject* parent)
     : QObject(parent), words_(std::move(words)), ready_({"text", "reason"}),
-      spots_({"words", "detail", "trouble", "sentence"}), kinds_({"text", "reason"}), facings_({"text", "spoken"})
+      spots_({"words", "detail", "trouble", "sentence"}), kinds_({"text", "reason"}), facings_({"text", "spoken"}),
+      window_measures_(measure_roles()), light_measures_(measure_roles()), night_measures_(measure_roles())
 {
     std::vector<SheetRows::Row> ready;
     for (const auto& one : kReadySpots) {
@@ -84,6 +83,7 @@ void SpotsForm::setCurrent(int current)
 {
     if (current >= 0 && current < static_cast<int>(drafts_.size()) && current != current_) {
         current_ = current;
+        show_measures();
         emit currentChanged();
         emit draftChanged();
     }
@@ -92,6 +92,7 @@ void SpotsForm::setCurrent(int current)
 void SpotsForm::changed()
 {
     show();
+    show_measures();
     emit draftChanged();
     emit spotsChanged();
 }
@@ -134,21 +135,13 @@ void SpotsForm::setWindy(bool windy)
     set(&SpotDraft::windy, windy);
 }
 
-void SpotsForm::setGlassWidth(const QString& width)
+void SpotsForm::setMeasure(int measure, const QString& typed)
 {
-    set(&SpotDraft::width, width);
-}
-void SpotsForm::setGlassHeight(const QString& height)
-{
-    set(&SpotDraft::height, height);
-}
-void SpotsForm::setDistance(const QString& distance)
-{
-    set(&SpotDraft::distance, distance);
-}
-void SpotsForm::setOpposite(const QString& opposite)
-{
-    set(&SpotDraft::opposite, opposite);
+    if (draft() != nullptr && measure >= 0 && measure < static_cast<int>(kSpotMeasures) &&
+        draft()->of(static_cast<SpotMeasure>(measure)) != typed) {
+        draft()->of(static_cast<SpotMeasure>(measure)) = typed;
+        changed();
+    }
 }
 
 void SpotsForm::setKind(int kind)
@@ -156,7 +149,20 @@ void SpotsForm::setKind(int kind)
     if (draft() == nullptr || kind < 0 || kind >= kinds_.count() || kind == this->kind()) {
         return;
     }
+    // What was known of the light and the nights of another kind does not hold; back again, it does.
+    constexpr std::array kOfTheKind{SpotMeasure::SummerLight, SpotMeasure::WinterLight, SpotMeasure::Milder, SpotMeasure::Spread};
+    for (const auto measure : kOfTheKind) {
+        const QString kept = SpotMeasures(*draft(), words_).kept(measure);
+        if (!kept.isEmpty() && draft()->of(measure) == kept) {
+            draft()->of(measure).clear();
+        }
+    }
     draft()->kind = static_cast<home::SpotKind>(kind);
+    for (const auto measure : kOfTheKind) {
+        if (draft()->of(measure).isEmpty()) {
+            draft()->of(measure) = SpotMeasures(*draft(), words_).kept(measure);
+        }
+    }
     // Behind a window or under a roof the side always counts.
     if (draft()->facing < 0 && draft()->kind != home::SpotKind::Open && draft()->kind != home::SpotKind::Glazed) {
         draft()->facing = kSouth;
@@ -217,73 +223,14 @@ QString SpotsForm::trouble_of_room(const SpotDraft& of) const
     return {};
 }
 
-/// Metres to a centimetre or an inch.
-double SpotsForm::length_step() const
-{
-    constexpr double kCentimetre = 0.01;
-    constexpr double kInch = 0.0254;
-    return words_.units() == Units::Us ? kInch : kCentimetre;
-}
-
-QString SpotsForm::lengthUnit() const
-{
-    return words_.units() == Units::Us ? tr("in") : tr("cm");
-}
-
-QString SpotsForm::length(Metres value) const
-{
-    return decimal_to_type(words_, value.metres() / length_step(), 0);
-}
-
 bool SpotsForm::hasOpening() const
 {
     return draft() != nullptr && draft()->kind != home::SpotKind::Open && draft()->kind != home::SpotKind::Glazed;
 }
 
-std::optional<sky::SpotFigures> SpotsForm::measured(const SpotDraft& of) const
-{
-    const bool as_it_was = of.base && of.kind == of.base_kind && of.facing == of.base_facing;
-        auto figures = as_it_was ? *of.base : home::usual_view(of.kind, side_of(of));
-    bool any = as_it_was;
-    const auto read = [&](const QString& typed, Metres& figure) {
-        // A figure that was not touched keeps what the rounding on screen does not show.
-        if (const auto number = typed_decimal(typed); number && !(as_it_was && typed == length(figure))) {
-            figure = Metres::from_metres(*number * length_step());
-            any = true;
-        }
-    };
-    if (figures.shelter == sky::Shelter::Opening) {
-        read(of.width, figures.width);
-        read(of.height, figures.height);
-        read(of.distance, figures.distance);
-    }
-    const auto opposite = typed_decimal(of.opposite);
-    if (opposite && !(as_it_was && of.opposite == words_.decimal(figures.opposite.degrees(), 0))) {
-        figures.opposite = Angle::from_degrees(*opposite);
-        any = true;
-    }
-    return any ? std::optional{figures} : std::nullopt;
-}
-
-QString SpotsForm::trouble_of_figures(const SpotDraft& of) const
-{
-    for (const QString& typed : {of.width, of.height, of.distance, of.opposite}) {
-        if (!typed.trimmed().isEmpty() && !typed_decimal(typed)) {
-            return tr("“%1” is not a number; leave the field blank for the usual figure.").arg(typed.trimmed());
-        }
-    }
-    const auto figures = measured(of);
-    if (figures) {
-        if (const auto view = sky::SpotView::of(*figures); !view) {
-            return tr("These figures cannot be: %1.").arg(text(words::refusal(view.error())));
-        }
-    }
-    return {};
-}
-
 QString SpotsForm::first_trouble_of(const SpotDraft& of) const
 {
-    for (const QString& trouble : {trouble_of_name(of), trouble_of_pots(of), trouble_of_room(of), trouble_of_figures(of)}) {
+    for (const QString& trouble : {trouble_of_name(of), trouble_of_pots(of), trouble_of_room(of), SpotMeasures(of, words_).first_trouble()}) {
         if (!trouble.isEmpty()) {
             return trouble;
         }
@@ -291,9 +238,9 @@ QString SpotsForm::first_trouble_of(const SpotDraft& of) const
     return {};
 }
 
-QString SpotsForm::figuresTrouble() const
+QString SpotsForm::measuresTrouble() const
 {
-    return draft() != nullptr ? trouble_of_figures(*draft()) : QString{};
+    return draft() != nullptr ? SpotMeasures(*draft(), words_).first_trouble() : QString{};
 }
 
 QString SpotsForm::nameTrouble() const
@@ -324,6 +271,7 @@ QString SpotsForm::light() const
 
 home::SpotWish SpotsForm::wish(const SpotDraft& of) const
 {
+    const SpotMeasures measures(of, words_);
     return {.name = of.name.trimmed().toStdString(),
             .kind = of.kind,
             .facing = side_of(of),
@@ -333,7 +281,10 @@ home::SpotWish SpotsForm::wish(const SpotDraft& of) const
             .windy = of.windy,
             .winter = typed_degrees(of.winter, words_),
             .summer = typed_degrees(of.summer, words_),
-            .measured = measured(of)};
+            .measured = measures.figures(),
+            .offset = measures.offset(),
+            .light_in_summer = measures.light(SpotMeasure::SummerLight),
+            .light_in_winter = measures.light(SpotMeasure::WinterLight)};
 }
 
 QString SpotsForm::words_of(const SpotDraft& of) const
@@ -366,6 +317,16 @@ void SpotsForm::show()
     spots_.show(std::move(rows));
 }
 
+void SpotsForm::show_measures()
+{
+    const auto show_part = [this](SheetRows& rows, MeasuresOf part) {
+        rows.show(draft() != nullptr ? SpotMeasures(*draft(), words_).rows(part) : std::vector<SheetRows::Row>{});
+    };
+    show_part(window_measures_, MeasuresOf::Window);
+    show_part(light_measures_, MeasuresOf::Light);
+    show_part(night_measures_, MeasuresOf::Nights);
+}
+
 QString SpotsForm::free_name(const QString& wished) const
 {
     QString name = wished;
@@ -391,20 +352,14 @@ void SpotsForm::addReady(int row)
                     .facing = chosen.facing,
                     .pots = QString::number(chosen.pots),
                     .winter = {},
-                    .summer = {},
-                    .width = {},
-                    .height = {},
-                    .distance = {},
-                    .opposite = {}};
+                    .summer = {}};
     if (static_cast<std::size_t>(row) == kCoolLanding) {
         added.winter = words_.bare(kCoolInWinter);
     }
     drafts_.push_back(std::move(added));
     current_ = static_cast<int>(drafts_.size()) - 1;
-    show();
     emit currentChanged();
-    emit draftChanged();
-    emit spotsChanged();
+    changed();
 }
 
 void SpotsForm::remove(int row)
@@ -414,10 +369,8 @@ void SpotsForm::remove(int row)
     }
     drafts_.erase(drafts_.begin() + row);
     current_ = std::min(row < current_ ? current_ - 1 : current_, static_cast<int>(drafts_.size()) - 1);
-    show();
     emit currentChanged();
-    emit draftChanged();
-    emit spotsChanged();
+    changed();
 }
 
 void SpotsForm::set_year(std::shared_ptr<const home::YearOfSky> year)
@@ -462,22 +415,12 @@ void SpotsForm::fill(const home::Spot& spot)
                          .in_reach = spot.in_reach,
                          .apart = spot.apart,
                          .windy = spot.windy,
-                         .width = {},
-                         .height = {},
-                         .distance = {},
-                         .opposite = {}}};
-    if (spot.view) {
-        auto& draft = drafts_.front();
-        const auto& figures = spot.view->figures();
-        draft.base = figures;
-        draft.base_kind = spot.kind;
-        draft.base_facing = facing;
-        if (figures.shelter == sky::Shelter::Opening) {
-            draft.width = length(figures.width);
-            draft.height = length(figures.height);
-            draft.distance = length(figures.distance);
-        }
-        draft.opposite = words_.decimal(figures.opposite.degrees(), 0);
+                         .base = spot,
+                         .base_facing = facing}};
+    auto& draft = drafts_.front();
+    for (std::size_t at = 0; at < kSpotMeasures; ++at) {
+        const auto measure = static_cast<SpotMeasure>(at);
+        draft.of(measure) = SpotMeasures(draft, words_).kept(measure);
     }
     current_ = 0;
     emit currentChanged();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/models/sheet_rows.h"
+#include "app/models/spot_draft.h"
 #include "app/models/year_words.h"
 #include "core/home/new_spot.h"
 
@@ -12,29 +13,6 @@
 #include <vector>
 
 namespace lathhouse::models {
-
-/// A spot as it is typed.
-struct SpotDraft {
-    int number; ///< Of its own among the drafts; plants know it by that.
-    QString name;
-    home::SpotKind kind = home::SpotKind::Indoors;
-    int facing = -1; ///< 0 north, 2 east, 4 south, 6 west; negative: nowhere in particular.
-    QString pots;
-    QString winter; ///< Night low of a room in the shown unit; blank: the usual one.
-    QString summer;
-    bool in_reach = false;
-    bool apart = false;
-    bool windy = false;
-    // Measured at a window or the open side of a roof; blank: the usual ones (home::usual_view).
-    QString width;
-    QString height;
-    QString distance;
-    QString opposite;
-    /// Of a spot that is there: its figures, which hold while kind and side stay.
-    std::optional<sky::SpotFigures> base = {};
-    home::SpotKind base_kind = home::SpotKind::Indoors;
-    int base_facing = -1;
-};
 
 /// Spots: ready-made ones with one press, each open to change.
 class SpotsForm : public QObject {
@@ -66,14 +44,15 @@ class SpotsForm : public QObject {
     Q_PROPERTY(QString nameTrouble READ nameTrouble NOTIFY draftChanged)
     Q_PROPERTY(QString potsTrouble READ potsTrouble NOTIFY draftChanged)
     Q_PROPERTY(QString roomTrouble READ roomTrouble NOTIFY draftChanged)
-    // Figures of its window, in cm or inches, and in degrees.
-    Q_PROPERTY(QString glassWidth READ glassWidth WRITE setGlassWidth NOTIFY draftChanged)
-    Q_PROPERTY(QString glassHeight READ glassHeight WRITE setGlassHeight NOTIFY draftChanged)
-    Q_PROPERTY(QString distance READ distance WRITE setDistance NOTIFY draftChanged)
-    Q_PROPERTY(QString opposite READ opposite WRITE setOpposite NOTIFY draftChanged)
-    Q_PROPERTY(QString figuresTrouble READ figuresTrouble NOTIFY draftChanged)
+    /// What may be measured: of the window or the open side, of the light, of the nights. Roles: measure (a number for
+    /// setMeasure), label, unit, usual, value, note, trouble. Which there are goes by the kind and the side.
+    Q_PROPERTY(lathhouse::models::SheetRows* windowMeasures READ windowMeasures CONSTANT)
+    Q_PROPERTY(lathhouse::models::SheetRows* lightMeasures READ lightMeasures CONSTANT)
+    Q_PROPERTY(lathhouse::models::SheetRows* nightMeasures READ nightMeasures CONSTANT)
+    Q_PROPERTY(QString measuresTrouble READ measuresTrouble NOTIFY draftChanged)
     Q_PROPERTY(bool hasOpening READ hasOpening NOTIFY draftChanged)
-    Q_PROPERTY(QString lengthUnit READ lengthUnit CONSTANT)
+    /// Whether the measures are shown.
+    Q_PROPERTY(bool measuring MEMBER measuring_ NOTIFY measuringChanged)
     /// The light that follows from it at the place; empty where the place is not known.
     Q_PROPERTY(QString light READ light NOTIFY draftChanged)
     Q_PROPERTY(QString unit READ unit CONSTANT)
@@ -109,17 +88,12 @@ public:
     void setWindy(bool windy);
     bool indoors() const { return draft() != nullptr && draft()->kind == home::SpotKind::Indoors; }
     bool faces() const { return draft() != nullptr && draft()->kind != home::SpotKind::Glazed; }
-    QString glassWidth() const { return draft() != nullptr ? draft()->width : QString{}; }
-    void setGlassWidth(const QString& width);
-    QString glassHeight() const { return draft() != nullptr ? draft()->height : QString{}; }
-    void setGlassHeight(const QString& height);
-    QString distance() const { return draft() != nullptr ? draft()->distance : QString{}; }
-    void setDistance(const QString& distance);
-    QString opposite() const { return draft() != nullptr ? draft()->opposite : QString{}; }
-    void setOpposite(const QString& opposite);
-    QString figuresTrouble() const;
+    SheetRows* windowMeasures() { return &window_measures_; }
+    SheetRows* lightMeasures() { return &light_measures_; }
+    SheetRows* nightMeasures() { return &night_measures_; }
+    Q_INVOKABLE void setMeasure(int measure, const QString& typed); ///< A SpotMeasure.
+    QString measuresTrouble() const;
     bool hasOpening() const;
-    QString lengthUnit() const;
     QString nameTrouble() const;
     QString potsTrouble() const;
     QString roomTrouble() const;
@@ -147,6 +121,7 @@ public:
 signals:
     void currentChanged();
     void draftChanged();
+    void measuringChanged();
     /// Spots came, went or changed.
     void spotsChanged();
 
@@ -157,15 +132,11 @@ private:
     void set(Value SpotDraft::*member, const Value& value);
     void changed();
     void show();
+    void show_measures();
     QString trouble_of_name(const SpotDraft& draft) const;
     QString trouble_of_pots(const SpotDraft& draft) const;
     QString trouble_of_room(const SpotDraft& draft) const;
-    QString trouble_of_figures(const SpotDraft& draft) const;
     QString first_trouble_of(const SpotDraft& draft) const;
-    /// The view that the figures make of the usual one; nullopt where nothing was measured.
-    std::optional<sky::SpotFigures> measured(const SpotDraft& draft) const;
-    QString length(Metres value) const;
-    double length_step() const;
     QString words_of(const SpotDraft& draft) const;
     QString free_name(const QString& wished) const;
 
@@ -173,12 +144,16 @@ private:
     std::vector<SpotDraft> drafts_;
     int next_number_ = 1;
     int current_ = -1;
+    bool measuring_ = false;
     std::vector<std::string> taken_;
     std::shared_ptr<const home::YearOfSky> year_;
     SheetRows ready_;
     SheetRows spots_;
     SheetRows kinds_;
     SheetRows facings_;
+    SheetRows window_measures_;
+    SheetRows light_measures_;
+    SheetRows night_measures_;
 };
 
 } // namespace lathhouse::models

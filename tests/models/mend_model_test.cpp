@@ -125,6 +125,102 @@ TEST_F(MendModelTest, ASpotThatWasNotTouchedStaysAsItWas)
     }
 }
 
+TEST_F(MendModelTest, EveryMeasureOfAWindowReachesTheSpot)
+{
+    model.editSpot(0);
+    opened();
+    auto& form = *model.spots();
+    ASSERT_EQ(form.kind(), 0);
+    const auto type = [&](SpotMeasure measure, const char* typed) { form.setMeasure(static_cast<int>(measure), QString::fromUtf8(typed)); };
+    type(SpotMeasure::Width, "150");
+    type(SpotMeasure::Height, "40 in");
+    type(SpotMeasure::Sill, "−15");
+    type(SpotMeasure::Sideways, "20");
+    type(SpotMeasure::Overhang, "75,5");
+    type(SpotMeasure::Opposite, "30°");
+    type(SpotMeasure::Panes, "3");
+    type(SpotMeasure::Passes, "65 %");
+    kept();
+    const auto figures = now_there().spots.front().view->figures();
+    EXPECT_DOUBLE_EQ(figures.width.metres(), 1.5);
+    EXPECT_DOUBLE_EQ(figures.height.metres(), 40 * 0.0254);
+    EXPECT_DOUBLE_EQ(figures.sill.metres(), -0.15);
+    EXPECT_DOUBLE_EQ(figures.sideways.metres(), 0.2);
+    EXPECT_DOUBLE_EQ(figures.overhang.metres(), 0.755);
+    EXPECT_DOUBLE_EQ(figures.opposite.degrees(), 30.0);
+    EXPECT_EQ(figures.panes, 3);
+    EXPECT_DOUBLE_EQ(figures.passes, 0.65);
+    model.editSpot(0); // Opened again and not touched it stays, the part of a centimetre too.
+    opened();
+    EXPECT_EQ(model.spots()->windowMeasures()->at(5, QStringLiteral("value")).toString(), QStringLiteral("76"));
+    kept();
+    EXPECT_EQ(now_there().spots.front().view->figures(), figures);
+    model.editSpot(0);
+    opened();
+    type(SpotMeasure::Panes, ""); // Blank is the usual one.
+    kept();
+    EXPECT_EQ(now_there().spots.front().view->figures().panes, 2);
+}
+
+TEST_F(MendModelTest, AMeasureThatCannotBeIsRefusedInTheUnitThatWasTyped)
+{
+    model.editSpot(0);
+    opened();
+    auto& form = *model.spots();
+    const auto trouble_of = [&](SpotMeasure measure, const char* typed) {
+        form.setMeasure(static_cast<int>(measure), QString::fromUtf8(typed));
+        const QString trouble = form.measuresTrouble();
+        form.setMeasure(static_cast<int>(measure), QString{});
+        return trouble;
+    };
+    EXPECT_EQ(trouble_of(SpotMeasure::Width, "4"), QStringLiteral("Glass, width: This lies from 5 to 3,000 cm."));
+    EXPECT_EQ(trouble_of(SpotMeasure::Width, "1 in"), QStringLiteral("Glass, width: This lies from 2 to 1,181 in."));
+    EXPECT_EQ(trouble_of(SpotMeasure::Width, "5"), QString{});
+    EXPECT_EQ(trouble_of(SpotMeasure::Opposite, "90"), QStringLiteral("House opposite: This lies from 0 to 89 °."));
+    EXPECT_TRUE(trouble_of(SpotMeasure::Panes, "1.5").contains(QStringLiteral("whole numbers")));
+    EXPECT_TRUE(trouble_of(SpotMeasure::Passes, "101").contains(QStringLiteral("from 0 to 100 %")));
+    EXPECT_TRUE(trouble_of(SpotMeasure::Sill, "low").contains(QStringLiteral("not a number")));
+    EXPECT_TRUE(trouble_of(SpotMeasure::SummerLight, "12").contains(QStringLiteral("both figures"))); // The other is missing.
+    EXPECT_EQ(trouble_of(SpotMeasure::Behind, "90"), QString{}); // A window has none.
+}
+
+TEST_F(MendModelTest, TypedLightAndNightsAreThoseOfTheSpot)
+{
+    model.addSpots();
+    opened();
+    auto& form = *model.spots();
+    const auto type = [&](SpotMeasure measure, const char* typed) { form.setMeasure(static_cast<int>(measure), QString::fromUtf8(typed)); };
+    form.addReady(5);
+    type(SpotMeasure::SummerLight, "18.25");
+    type(SpotMeasure::WinterLight, "3,5 mol");
+    type(SpotMeasure::Milder, "4.5 °F");
+    type(SpotMeasure::Spread, "0.75");
+    kept();
+    const auto added = now_there().spots.back();
+    EXPECT_FALSE(added.view);
+    EXPECT_DOUBLE_EQ(added.light_in_summer.moles(), 18.25);
+    EXPECT_DOUBLE_EQ(added.light_in_winter.moles(), 3.5);
+    EXPECT_NEAR(added.offset.mean.kelvins(), 2.5, 1e-12);
+    EXPECT_DOUBLE_EQ(added.offset.spread.kelvins(), 0.75);
+    const int last = static_cast<int>(now_there().spots.size()) - 1;
+    model.editSpot(last);
+    opened();
+    EXPECT_EQ(model.spots()->lightMeasures()->at(1, QStringLiteral("value")).toString(), QStringLiteral("3.5"));
+    model.spots()->setKind(1); // By a slip, and back.
+    EXPECT_EQ(model.spots()->nightMeasures()->at(0, QStringLiteral("value")).toString(), QString{});
+    model.spots()->setKind(2);
+    kept();
+    EXPECT_EQ(now_there().spots.back().offset, added.offset);
+    EXPECT_EQ(now_there().spots.back().light_in_summer, added.light_in_summer);
+    EXPECT_FALSE(now_there().spots.back().view);
+    model.editSpot(last);
+    opened();
+    model.spots()->setKind(1); // Another kind has its own.
+    kept();
+    EXPECT_NE(now_there().spots.back().offset.mean, added.offset.mean);
+    EXPECT_TRUE(now_there().spots.back().view);
+}
+
 TEST_F(MendModelTest, ASpotWithPlantsIsNotTakenOff)
 {
     model.editSpot(0);

@@ -118,8 +118,31 @@ Item {
             compare(household.start.spots.kind, 2);
             compare((named("measuredButton") as SheetButton).text, "Measured at its opening");
             mouseClick(named("measuredButton"));
-            compare((named("glassWidth") as LabelledField).label, "Opening, width");
-            compare((named("glassHeight") as LabelledField).label, "Opening, height");
+            const width = named("measure0") as LabelledField;
+            compare(width.label, "Opening, width");
+            compare(width.example, "400");
+            compare((named("measure1") as LabelledField).label, "Opening, height");
+            width.focusField();
+            keyClick(Qt.Key_2);
+            compare(household.start.spots.measuresTrouble, "Opening, width: This lies from 5 to 3,000 cm.");
+            compare(width.trouble, "This lies from 5 to 3,000 cm.");
+            keyClick(Qt.Key_5);
+            keyClick(Qt.Key_0);
+            compare(width.value, "250");
+            compare(width.trouble, "");
+            compare(household.start.spots.windowMeasures.count, 8); // A porch has no panes, and no wall behind.
+            household.start.spots.measuring = false;
+        }
+        function test_whatIsMeasuredInTheOpenIsWhatIsRoundIt() {
+            household.start.step = 1;
+            mouseClick(named("ready6"));
+            const button = named("measuredButton") as SheetButton;
+            compare(button.text, "Measured there");
+            mouseClick(button);
+            compare(household.start.spots.windowMeasures.count, 2); // What stands opposite, and what lets light through.
+            compare((named("measure9") as LabelledField).example, "100");
+            compare((named("measure12") as LabelledField).example, "0.5");
+            mouseClick(button);
         }
 
         function test_inLargeTextTheHeadingIsInSightWithTheFirstField() {
