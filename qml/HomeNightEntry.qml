@@ -28,6 +28,18 @@ Column {
         root.entry.forgive();
     }
 
+    /// A night that is kept, into the fields, to be put right.
+    function mend(row: int): void {
+        const was = root.entry.mend(row);
+        low.value = was.low;
+        high.value = was.high;
+        station.value = was.station;
+        ago.value = was.ago;
+        note.value = was.note;
+        root.sky = was.sky;
+        low.focusField();
+    }
+
     Heading {
         width: parent.width
         text: qsTr("A night with all that was read, also in a room")
@@ -124,5 +136,28 @@ Column {
         width: parent.width
         text: root.entry.said
         strong: true
+    }
+    Words {
+        objectName: "entryKept"
+        visible: text !== ""
+        width: parent.width
+        text: root.entry.kept
+        quiet: true
+    }
+    SheetButton {
+        objectName: "entryListed"
+        visible: root.entry.spots.count > 0
+        text: root.entry.listed ? qsTr("Less") : qsTr("The nights of this spot")
+        reason: qsTr("Lists what was read there, to look it up or put it right")
+        onClicked: root.entry.listed = !root.entry.listed
+    }
+    FormLoader {
+        width: parent.width
+        open: root.entry.listed
+        file: "HomeKeptNights.qml"
+        given: ({
+                entry: root.entry,
+                mend: root.mend
+            })
     }
 }

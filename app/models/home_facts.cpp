@@ -258,6 +258,7 @@ HomeFacts home_facts(const plan::HouseholdFacts& facts, const TodayLook& look)
 {
     HomeFacts all = Home(facts, look).all();
     all.forecasts = forecast_rows(facts, look.words);
+    all.readings = facts.log.readings;
     return all;
 }
 

@@ -83,6 +83,7 @@ struct HomeFacts {
     std::vector<SpotLight> light;
     std::vector<OffsetCourse> offsets; ///< Of the spots outdoors.
     std::vector<SheetRows::Row> forecasts; ///< As HomeModel's `forecasts`.
+    std::vector<home::Reading> readings;   ///< Of every spot, by night.
 };
 
 HomeFacts home_facts(const plan::HouseholdFacts& facts, const TodayLook& look);

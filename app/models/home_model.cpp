@@ -188,7 +188,7 @@ void HomeModel::read()
             for (const auto& spot : facts_.light) {
                 all.push_back({spot.spot, spot.name, spot.hand});
             }
-            entry_.know(std::move(all));
+            entry_.know(std::move(all), std::move(facts_.readings));
             show_spot();
             show_outdoor();
             set_known();

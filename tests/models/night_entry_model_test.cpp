@@ -170,5 +170,71 @@ TEST(CardModelTest, WritesTheCardOnceAndReplacesItWhereThatIsSaid)
     EXPECT_FALSE(write(folder.filePath("no/such/card.svg")).isEmpty());
 }
 
+TEST_F(NightEntry, NightsOfARoomAreListedAndPutRight)
+{
+    const int room = entry().spot();
+    ASSERT_TRUE(entry().keep("15,5", "22", "-1.5", 1, "2", "by the door"));
+    settle();
+    ASSERT_TRUE(entry().keep("16", "", "", 0, "1", ""));
+    settle();
+    EXPECT_EQ(entry().readings()->rowCount(), 0); // Not listed until it is asked for.
+    entry().setListed(true);
+    ASSERT_EQ(entry().readings()->rowCount(), 2);
+    EXPECT_EQ(entry().kept(), "2 nights are kept of " + entry().spots()->at(room, "name").toString() + ".");
+    EXPECT_TRUE(entry().readings()->at(0, "low").toString().startsWith("16.0")); // The newest first.
+    EXPECT_EQ(entry().readings()->at(1, "sky").toString(), "clear, calm");
+    EXPECT_TRUE(entry().readings()->at(1, "sentence").toString().contains("by the door"));
+    const auto was = entry().mend(1);
+    EXPECT_EQ(was["low"].toString(), "15.5");
+    EXPECT_EQ(was["ago"].toString(), "2");
+    ASSERT_TRUE(entry().keep("14.5", was["high"].toString(), was["station"].toString(), was["sky"].toInt(), was["ago"].toString(), "by the window"));
+    settle();
+    ASSERT_EQ(entry().readings()->rowCount(), 2);
+    const auto kept = read_at(room, 2);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->low, Celsius::from_degrees(14.5));
+    EXPECT_EQ(kept->high, Celsius::from_degrees(22.0));
+    EXPECT_EQ(kept->note, "by the window");
+    EXPECT_TRUE(entry().mend(2).isEmpty());
+}
+
+TEST_F(NightEntry, WhatWasNotTouchedKeepsWhatTheScreenDoesNotShow)
+{
+    const auto id = household->facts().as_told.spots[static_cast<std::size_t>(entry().spot())].id;
+    const home::Reading fine{id, kShownToday - calendar::Days{3}, Celsius::from_degrees(15.04), Celsius::from_degrees(21.96),
+                             {climate::Sky::Clear, climate::Wind::Windy}, {}, {}, "old"};
+    entry().know({{id, "Sill", 0}}, {fine});
+    entry().setListed(true);
+    const auto was = entry().mend(0);
+    EXPECT_EQ(was["sky"].toInt(), 2);
+    ASSERT_TRUE(entry().keep(was["low"].toString(), was["high"].toString(), "", was["sky"].toInt(), was["ago"].toString(), "new"));
+    settle();
+    const auto facts = household->facts();
+    const auto kept = std::ranges::find_if(facts.log.readings, [&](const auto& of) { return of.spot == id && of.night == fine.night; });
+    ASSERT_NE(kept, facts.log.readings.end());
+    EXPECT_EQ(kept->low, fine.low);
+    EXPECT_EQ(kept->high, fine.high);
+    EXPECT_EQ(kept->weather, fine.weather);
+    EXPECT_EQ(kept->note, "new");
+}
+
+TEST_F(NightEntry, ManyNightsAreListedWhenTheyAreAskedFor)
+{
+    const auto id = household->facts().as_told.spots.front().id;
+    std::vector<home::Reading> many;
+    for (int days = 40; days > 0; --days) {
+        many.push_back({id, kShownToday - calendar::Days{days}, Celsius::from_degrees(days), {}, {}, {}, {}, ""});
+    }
+    entry().know({{id, "Sill", 0}}, std::move(many));
+    entry().setListed(true);
+    EXPECT_EQ(entry().readings()->rowCount(), NightEntryModel::kFirstShown);
+    EXPECT_EQ(entry().more(), 10);
+    entry().listAll();
+    EXPECT_EQ(entry().readings()->rowCount(), 40);
+    EXPECT_EQ(entry().more(), 0);
+    entry().setListed(false);
+    EXPECT_EQ(entry().readings()->rowCount(), 0);
+}
+
 } // namespace
 } // namespace lathhouse::models
