@@ -13,7 +13,9 @@ Item {
     property bool asTable: false
     readonly property real mapWidth: root.narrow ? root.width : Math.min(Theme.px(620), Math.round(root.width * 0.46))
 
-    implicitHeight: root.narrow ? facts.y + facts.height : Math.max(map.height, facts.height)
+    readonly property real upperHeight: root.narrow ? facts.y + facts.height : Math.max(map.height, facts.height)
+
+    implicitHeight: months.y + months.height
 
     Column {
         id: map
@@ -137,11 +139,32 @@ Item {
             unit: root.home.unit
         }
     }
+    Column {
+        id: months
+        y: root.upperHeight + Theme.px(18)
+        width: root.width
+        spacing: Theme.px(10)
+
+        SheetButton {
+            objectName: "monthsButton"
+            text: root.home.months.open ? qsTr("Less") : qsTr("The twelve months, and a pot in them")
+            reason: qsTr("Nights, days, frost, rain, light, and what the soil and a pot meet")
+            onClicked: root.home.months.open = !root.home.months.open
+        }
+        FormLoader {
+            width: parent.width
+            open: root.home.months.open
+            file: "HomePlaceMonths.qml"
+            given: ({
+                    months: root.home.months
+                })
+        }
+    }
     Rectangle {
         visible: !root.narrow
         x: root.mapWidth + Theme.px(17)
         width: 1
-        height: root.implicitHeight
+        height: root.upperHeight
         color: Theme.rule
     }
 }

@@ -29,7 +29,7 @@ std::vector<SheetRows::Row> chips_of(const Spots& spots)
 } // namespace
 
 HomeModel::HomeModel(HouseholdDoor door, TodayLook look, QObject* parent)
-    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_), entry_(door_.log, look_), meter_(look_),
+    : SheetModel(parent), door_(std::move(door)), look_(std::move(look)), line_(door_.load, look_), months_(door_.load, look_), entry_(door_.log, look_), meter_(look_),
       figures_({"label", "value", "sentence"}), stations_({"name", "away", "weight", "sentence"}), spots_({"name", "hand"}),
       light_months_({"month", "moles", "who", "sentence"}), light_plants_({"plant", "wants", "words", "sentence"}),
       outdoors_({"name", "hand"}), nights_({"date", "low", "difference", "sky", "sentence"}),
@@ -184,6 +184,7 @@ void HomeModel::read()
                 outdoors.push_back({spot.spot, spot.name});
             }
             line_.know(std::move(outdoors));
+            months_.renew(); // The place may be another one.
             std::vector<NightEntryModel::Spot> all;
             for (const auto& spot : facts_.light) {
                 all.push_back({spot.spot, spot.name, spot.hand});

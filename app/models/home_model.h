@@ -12,6 +12,7 @@
 #include "app/models/night_line_model.h"
 #include "app/models/photo_export_model.h"
 #include "app/models/photos_aside_model.h"
+#include "app/models/place_months_model.h"
 #include "app/models/settings_model.h"
 #include "app/models/sheet_model.h"
 
@@ -47,6 +48,8 @@ class HomeModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::PhotosAsideModel* aside READ aside CONSTANT)
     /// Nights at or below a line of one's own.
     Q_PROPERTY(lathhouse::models::NightLineModel* line READ line CONSTANT)
+    /// The twelve months of the place.
+    Q_PROPERTY(lathhouse::models::PlaceMonthsModel* months READ months CONSTANT)
     /// How right the kept forecasts were; roles: ahead, nights, error, miss, season, sentence.
     Q_PROPERTY(lathhouse::models::SheetRows* forecasts READ forecasts CONSTANT)
     /// A night with all that was read of it.
@@ -103,6 +106,7 @@ public:
     HomeJournalModel* journal() const { return sections_.journal; }
     PhotosAsideModel* aside() const { return sections_.aside; }
     NightLineModel* line() { return &line_; }
+    PlaceMonthsModel* months() { return &months_; }
     NightEntryModel* entry() { return &entry_; }
     LightReadingModel* meter() { return &meter_; }
     SheetRows* forecasts() { return &forecasts_; }
@@ -172,6 +176,7 @@ private:
     int outdoor_ = 0;
     bool about_file_ = false;
     NightLineModel line_;
+    PlaceMonthsModel months_;
     NightEntryModel entry_;
     LightReadingModel meter_;
     SheetRows figures_;

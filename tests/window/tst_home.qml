@@ -135,6 +135,53 @@ Item {
                 compare(named(field + "Field").visible, true);
         }
 
+        function test_theTwelveMonthsAreMadeWhenTheyAreOpened() {
+            compare(findChild(page, "monthsAir"), null);
+            mouseClick(inSight("monthsButton"));
+            tryVerify(() => household.home.months.air.count === 12, 10000);
+            const air = named("monthsAir") as PlaceMonthsTable;
+            compare(air.Accessible.role, Accessible.Table);
+            verify(air.Accessible.name !== "");
+            verify((named("monthsYear") as Text).text.includes("The mean of the day"));
+            const pot = named("monthsPotField") as SheetField;
+            const january = findChild(named("monthsGround"), "month0") as TwinRow;
+            compare(january.cells.length, 6);
+            const drinks = january.cells[5];
+            pot.forceActiveFocus();
+            type("4");
+            verify(pot.wrong);
+            type("5");
+            verify(!pot.wrong);
+            tryVerify(() => (named("monthsOfPot") as Text).text.includes("45 cm"), 10000);
+            verify(january.cells[5] !== drinks);
+            named("monthsButton").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryVerify(() => findChild(page, "monthsAir") === null);
+            compare(household.home.months.air.count, 0);
+        }
+
+        function test_nightsOfASpotAreListedAndPutRight() {
+            household.home.section = HomeModel.Thermometer;
+            const entry = household.home.entry;
+            entry.spot = 0;
+            named("entryLowField").forceActiveFocus();
+            type("15.5");
+            mouseClick(inSight("entryKeep"));
+            tryVerify(() => !entry.working && !household.home.working, 10000);
+            mouseClick(inSight("entryListed"));
+            verify(entry.readings.count > 0);
+            const low = named("entryLow") as LabelledField;
+            mouseClick(inSight("mendNight0"));
+            compare(low.value, "15.5");
+            verify(named("entryLowField").activeFocus);
+            type("14.5"); // All of it is chosen.
+            keyClick(Qt.Key_Return);
+            tryVerify(() => !entry.working && !household.home.working && entry.readings.at(0, "low").startsWith("14.5"), 10000);
+            named("entryListed").forceActiveFocus();
+            keyClick(Qt.Key_Space);
+            tryVerify(() => findChild(page, "keptNights") === null);
+        }
+
         function test_aLineOfOnesOwnHasItsChances() {
             mouseClick(inSight("lineLow"));
             type("mild");

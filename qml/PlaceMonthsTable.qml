@@ -1,0 +1,43 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lathhouse.Models
+
+// Twelve months, a row each, under heads that say what their figures are.
+Column {
+    id: root
+
+    required property SheetRows months
+    required property string title
+    required property list<string> heads
+    /// Of the row's figures, in the order of the heads.
+    required property list<string> roles
+
+    Accessible.role: Accessible.Table
+    Accessible.name: root.title
+
+    Words {
+        width: parent.width
+        text: root.title
+        strong: true
+        Accessible.ignored: true
+    }
+    TwinRow {
+        width: parent.width
+        head: true
+        cells: root.heads
+        sentence: root.heads.join(", ")
+    }
+    Repeater {
+        model: root.months
+
+        TwinRow {
+            id: month
+            required property int index
+            objectName: "month" + month.index
+            width: root.width
+            // Its sentence changes with any of its figures, and a row that leaves has none.
+            cells: month.sentence !== "" && month.index >= 0 ? root.roles.map(role => root.months.at(month.index, role)) : []
+        }
+    }
+}
