@@ -114,7 +114,7 @@ bool reads_pictures(const QQuickItem& item)
 bool is_working(const WindowModels& of)
 {
     return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
-           of.plant.coming()->running() || of.seeds.working() || of.home.working() || of.keeping.working() ||
+           of.plant.coming()->running() || of.seeds.working() || of.home.working() || of.home.months()->working() || of.keeping.working() ||
            of.keeping.running() != models::HomeDataModel::Nothing || of.record.working() || of.people.working() ||
            (of.home.journal() != nullptr && of.home.journal()->working()) ||
            of.changes.working() || of.mend.working() || of.ask.working() || of.plant.comparison()->working();
@@ -166,6 +166,11 @@ bool SelfEndingWindow::opens_next()
     }
     if (pages_.contains(QStringLiteral("home")) && window_.property("page").toString() == QLatin1String("home")) {
         const int section = models_.home.section();
+        if (!models_.home.months()->open()) { // The sections with all that opens in them.
+            models_.home.months()->setOpen(true);
+            models_.home.entry()->setListed(true);
+            return true;
+        }
         look_at_texts();
         models_.home.step(1);
         if (models_.home.section() != section) {
@@ -199,7 +204,10 @@ bool SelfEndingWindow::opens_next()
     const std::array<std::function<void()>, 15> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
-        [this] { models_.mend.editSpot(0); },
+        [this] {
+            models_.mend.spots()->setProperty("measuring", true);
+            models_.mend.editSpot(0);
+        },
         [this] { models_.mend.editPlace(); },
         [this] { models_.mend.editPlant(models_.plants.facts().cards.front().id); },
         [this] { models_.mend.addLot(); },
