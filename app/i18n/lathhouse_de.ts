@@ -1552,14 +1552,57 @@
     </message>
 </context>
 <context>
+    <name>HomeKeptNights</name>
+    <message>
+        <source>Put right</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Nacht auf</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>Tief</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>Hoch</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>Himmel</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Night to, low, high, station, sky, note</source>
+        <translation>Nacht auf, Tief, Hoch, Station, Himmel, Notiz</translation>
+    </message>
+    <message>
+        <source>%1 nights more</source>
+        <translation>%1 weitere Nächte</translation>
+    </message>
+    <message>
+        <source>Put right, a night takes its own place. One that was kept for another day or spot is taken back with Undo above the pages.</source>
+        <translation>Berichtigt nimmt eine Nacht ihren eigenen Platz ein. Eine, die für einen anderen Tag oder Platz behalten wurde, nimmt „Rückgängig“ über den Seiten zurück.</translation>
+    </message>
+</context>
+<context>
     <name>HomeLightReading</name>
     <message>
         <source>A light meter’s reading</source>
         <translation>Was der Lichtmesser zeigt</translation>
     </message>
     <message>
-        <source>The meter reads</source>
-        <translation>Der Messer zeigt</translation>
+        <source>What is known</source>
+        <translation>Was bekannt ist</translation>
     </message>
     <message>
         <source>In the light of</source>
@@ -1568,6 +1611,10 @@
     <message>
         <source>The same lux are more light for a plant from the sky than from a lamp. Hold the meter at the leaves, facing up.</source>
         <translation>Dieselben Lux sind für eine Pflanze vom Himmel mehr Licht als von einer Lampe. Den Messer an die Blätter halten, nach oben gerichtet.</translation>
+    </message>
+    <message>
+        <source>A day’s light</source>
+        <translation>Licht eines Tages</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -1687,6 +1734,18 @@
     <message>
         <source>Keep the night</source>
         <translation>Die Nacht speichern</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>The nights of this spot</source>
+        <translation>Die Nächte dieses Platzes</translation>
+    </message>
+    <message>
+        <source>Lists what was read there, to look it up or put it right</source>
+        <translation>Zeigt, was dort abgelesen wurde, zum Nachsehen oder Berichtigen</translation>
     </message>
 </context>
 <context>
@@ -1919,8 +1978,20 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
         <source>Take off the list</source>
         <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>The name of %1; blank for none</source>
+        <translation>Der Name von %1; leer für keinen</translation>
+    </message>
+    <message>
+        <source>Keep the name</source>
+        <translation>Namen behalten</translation>
     </message>
     <message>
         <source>Press the spots within reach.</source>
@@ -2042,6 +2113,105 @@
     <message>
         <source>What the place is like</source>
         <translation>Wie der Ort ist</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>The twelve months, and a pot in them</source>
+        <translation>Die zwölf Monate und ein Topf darin</translation>
+    </message>
+    <message>
+        <source>Nights, days, frost, rain, light, and what the soil and a pot meet</source>
+        <translation>Nächte, Tage, Frost, Regen, Licht und was Boden und Topf erleben</translation>
+    </message>
+</context>
+<context>
+    <name>HomePlaceMonths</name>
+    <message>
+        <source>Working out the months.</source>
+        <translation>Die Monate werden berechnet.</translation>
+    </message>
+    <message>
+        <source>The air</source>
+        <translation>Die Luft</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>mean low</source>
+        <translation>mittleres Tief</translation>
+    </message>
+    <message>
+        <source>mean high</source>
+        <translation>mittleres Hoch</translation>
+    </message>
+    <message>
+        <source>coldest of all years</source>
+        <translation>kälteste aller Jahre</translation>
+    </message>
+    <message>
+        <source>days with frost</source>
+        <translation>Tage mit Frost</translation>
+    </message>
+    <message>
+        <source>degree days</source>
+        <translation>Gradtage</translation>
+    </message>
+    <message>
+        <source>Rain and light</source>
+        <translation>Regen und Licht</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>Regen</translation>
+    </message>
+    <message>
+        <source>day length</source>
+        <translation>Tageslänge</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>Mol am Tag</translation>
+    </message>
+    <message>
+        <source>a lawn drinks</source>
+        <translation>ein Rasen trinkt</translation>
+    </message>
+    <message>
+        <source>The soil, and a pot</source>
+        <translation>Der Boden und ein Topf</translation>
+    </message>
+    <message>
+        <source>soil, shallow</source>
+        <translation>Boden, flach</translation>
+    </message>
+    <message>
+        <source>soil, deeper</source>
+        <translation>Boden, tiefer</translation>
+    </message>
+    <message>
+        <source>pot, low</source>
+        <translation>Topf, Tief</translation>
+    </message>
+    <message>
+        <source>pot, high</source>
+        <translation>Topf, Hoch</translation>
+    </message>
+    <message>
+        <source>it drinks a day</source>
+        <translation>trinkt am Tag</translation>
+    </message>
+    <message>
+        <source>Soil at 5 and 10 cm deep, that is 2 and 4 inches.</source>
+        <translation>Boden in 5 und 10 cm Tiefe, das sind 2 und 4 Zoll.</translation>
+    </message>
+    <message>
+        <source>Width of the pot, or of its crown</source>
+        <translation>Breite des Topfes oder der Krone</translation>
     </message>
 </context>
 <context>
@@ -3223,90 +3393,6 @@
         <translation>Eintrag für %1</translation>
     </message>
     <message>
-        <source>Watered</source>
-        <translation>Gegossen</translation>
-    </message>
-    <message>
-        <source>Fed</source>
-        <translation>Gedüngt</translation>
-    </message>
-    <message>
-        <source>Measured</source>
-        <translation>Gemessen</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>New growth</source>
-        <translation>Neuer Trieb</translation>
-    </message>
-    <message>
-        <source>Flowered</source>
-        <translation>Geblüht</translation>
-    </message>
-    <message>
-        <source>Repotted</source>
-        <translation>Umgetopft</translation>
-    </message>
-    <message>
-        <source>Pruned</source>
-        <translation>Geschnitten</translation>
-    </message>
-    <message>
-        <source>Died</source>
-        <translation>Eingegangen</translation>
-    </message>
-    <message>
-        <source>Given away</source>
-        <translation>Weggegeben</translation>
-    </message>
-    <message>
-        <source>Looked over</source>
-        <translation>Durchgesehen</translation>
-    </message>
-    <message>
-        <source>Pest found</source>
-        <translation>Schädling gefunden</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Behandelt</translation>
-    </message>
-    <message>
-        <source>Set apart</source>
-        <translation>Abgesondert</translation>
-    </message>
-    <message>
-        <source>Back among the others</source>
-        <translation>Zurück bei den anderen</translation>
-    </message>
-    <message>
-        <source>Washed through</source>
-        <translation>Durchgespült</translation>
-    </message>
-    <message>
-        <source>Cold night</source>
-        <translation>Kalte Nacht</translation>
-    </message>
-    <message>
-        <source>Hit by a spray</source>
-        <translation>Von Spritzmittel getroffen</translation>
-    </message>
-    <message>
-        <source>Off the list</source>
-        <translation>Von der Liste</translation>
-    </message>
-    <message>
-        <source>Planted out</source>
-        <translation>Ausgepflanzt</translation>
-    </message>
-    <message>
-        <source>Divided</source>
-        <translation>Geteilt</translation>
-    </message>
-    <message>
         <source>Measured with</source>
         <translation>Gemessen mit</translation>
     </message>
@@ -3421,6 +3507,10 @@
     <message>
         <source>nitrogen</source>
         <translation>Stickstoff</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Note, may be left blank</source>
@@ -4404,6 +4494,57 @@
     <message>
         <source>%1 stations, %2 to %3 away</source>
         <translation>%1 Stationen, %2 bis %3 entfernt</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceMonths</name>
+    <message>
+        <source>%1: nights %2 and days %3 on average, coldest night of all the years %4, days with frost %5, degree days %6</source>
+        <translation>%1: Nächte %2 und Tage %3 im Mittel, kälteste Nacht aller Jahre %4, Tage mit Frost %5, Gradtage %6</translation>
+    </message>
+    <message>
+        <source>%1: rain %2, day length %3, %4 moles of light a day, a lawn drinks %5</source>
+        <translation>%1: Regen %2, Tageslänge %3, %4 Mol Licht am Tag, ein Rasen trinkt %5</translation>
+    </message>
+    <message>
+        <source>%1: soil %2 near the top and %3 deeper, in a pot %4 to %5, which drinks %6 a day</source>
+        <translation>%1: Boden flach %2 und tiefer %3, im Topf %4 bis %5, der am Tag %6 trinkt</translation>
+    </message>
+    <message>
+        <source>The mean of the day lies above %1 from %2 to %3, %4 days.</source>
+        <translation>Das Tagesmittel liegt über %1 vom %2 bis zum %3, %4 Tage.</translation>
+    </message>
+    <message>
+        <source>The mean of the day lies above %1 all year.</source>
+        <translation>Das Tagesmittel liegt das ganze Jahr über %1.</translation>
+    </message>
+    <message>
+        <source>The mean of the day never lies above %1.</source>
+        <translation>Das Tagesmittel liegt nie über %1.</translation>
+    </message>
+    <message>
+        <source>Degree days above %1, counted in °C: %2 a year.</source>
+        <translation>Gradtage über %1, in °C gezählt: %2 im Jahr.</translation>
+    </message>
+    <message>
+        <source>Rain: %1 a year.</source>
+        <translation>Regen: %1 im Jahr.</translation>
+    </message>
+    <message>
+        <source>A pot or crown of %1 %2, well watered, in the open and in the shade. A dark pot in full sun gets much hotter and can burn roots and hands.</source>
+        <translation>Ein Topf oder eine Krone von %1 %2, gut gegossen, im Freien und im Schatten. Ein dunkler Topf in voller Sonne wird viel heißer und kann Wurzeln und Hände verbrennen.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
     </message>
 </context>
 <context>
@@ -6232,6 +6373,137 @@
     </message>
 </context>
 <context>
+    <name>SpotMeasures</name>
+    <message>
+        <source>Glass, width</source>
+        <translation>Glas, Breite</translation>
+    </message>
+    <message>
+        <source>Opening, width</source>
+        <translation>Öffnung, Breite</translation>
+    </message>
+    <message>
+        <source>Glass, height</source>
+        <translation>Glas, Höhe</translation>
+    </message>
+    <message>
+        <source>Opening, height</source>
+        <translation>Öffnung, Höhe</translation>
+    </message>
+    <message>
+        <source>Pot behind it</source>
+        <translation>Topf dahinter</translation>
+    </message>
+    <message>
+        <source>Its lower edge above the leaves</source>
+        <translation>Unterkante über den Blättern</translation>
+    </message>
+    <message>
+        <source>Its middle right of the pot</source>
+        <translation>Mitte rechts vom Topf</translation>
+    </message>
+    <message>
+        <source>Roof or slab above it, depth</source>
+        <translation>Dach oder Platte darüber, Tiefe</translation>
+    </message>
+    <message>
+        <source>House opposite</source>
+        <translation>Haus gegenüber</translation>
+    </message>
+    <message>
+        <source>Wall behind</source>
+        <translation>Wand dahinter</translation>
+    </message>
+    <message>
+        <source>Panes, one behind the other</source>
+        <translation>Scheiben hintereinander</translation>
+    </message>
+    <message>
+        <source>Light that gets through</source>
+        <translation>Licht, das durchkommt</translation>
+    </message>
+    <message>
+        <source>In high summer</source>
+        <translation>Im Hochsommer</translation>
+    </message>
+    <message>
+        <source>In midwinter</source>
+        <translation>Mitten im Winter</translation>
+    </message>
+    <message>
+        <source>Nights milder by</source>
+        <translation>Nächte milder um</translation>
+    </message>
+    <message>
+        <source>Right to about</source>
+        <translation>Stimmt auf etwa</translation>
+    </message>
+    <message>
+        <source>With a minus where it lies below them</source>
+        <translation>Mit Minus, wo sie darunter liegt</translation>
+    </message>
+    <message>
+        <source>Looking out; with a minus to the left</source>
+        <translation>Beim Blick hinaus; nach links mit Minus</translation>
+    </message>
+    <message>
+        <source>How high it stands above the horizon</source>
+        <translation>Wie hoch über dem Horizont</translation>
+    </message>
+    <message>
+        <source>Past frame, dirt, mesh, slats or curtain</source>
+        <translation>Vorbei an Rahmen, Schmutz, Netz, Latten oder Vorhang</translation>
+    </message>
+    <message>
+        <source>Than the open air; with a minus where they are colder</source>
+        <translation>Als im Freien; mit Minus, wo sie kälter sind</translation>
+    </message>
+    <message>
+        <source>Two chances in three that it lies that near</source>
+        <translation>Zwei Mal von drei liegt es so nahe</translation>
+    </message>
+    <message>
+        <source>mol</source>
+        <translation>mol</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Write both figures of light, or none.</source>
+        <translation>Beide Lichtwerte angeben oder keinen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave both fields blank for the light of the window.</source>
+        <translation>„%1“ ist keine Zahl; beide Felder leer lassen für das Licht des Fensters.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
+        <translation>„%1“ ist keine Zahl; das Feld leer lassen für den üblichen Wert.</translation>
+    </message>
+    <message>
+        <source>Panes are counted in whole numbers.</source>
+        <translation>Scheiben zählen in ganzen Zahlen.</translation>
+    </message>
+    <message>
+        <source>This lies from %1 to %2.</source>
+        <translation>Das liegt zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>This lies from %1 to %2 %3.</source>
+        <translation>Das liegt zwischen %1 und %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>SpotsEntry</name>
     <message>
         <source>Where can pots stand?</source>
@@ -6286,6 +6558,10 @@
         <translation>Weniger</translation>
     </message>
     <message>
+        <source>Measured there</source>
+        <translation>Dort gemessen</translation>
+    </message>
+    <message>
         <source>Measured at the window</source>
         <translation>Am Fenster gemessen</translation>
     </message>
@@ -6294,32 +6570,36 @@
         <translation>An der Öffnung gemessen</translation>
     </message>
     <message>
-        <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
-        <translation>Größe, Abstand und was gegenüber steht; leere Felder behalten den üblichen Wert</translation>
+        <source>Sizes, distances, what stands opposite, light and nights; blank fields keep the usual figure</source>
+        <translation>Größen, Abstände, was gegenüber steht, Licht und Nächte; leere Felder behalten den üblichen Wert</translation>
     </message>
     <message>
-        <source>Glass, width</source>
-        <translation>Glas, Breite</translation>
+        <source>What is round it</source>
+        <translation>Was rundum steht</translation>
     </message>
     <message>
-        <source>Opening, width</source>
-        <translation>Öffnung, Breite</translation>
+        <source>The window</source>
+        <translation>Das Fenster</translation>
     </message>
     <message>
-        <source>Glass, height</source>
-        <translation>Glas, Höhe</translation>
+        <source>The open side</source>
+        <translation>Die offene Seite</translation>
     </message>
     <message>
-        <source>Opening, height</source>
-        <translation>Öffnung, Höhe</translation>
+        <source>A day’s light, where you measured it or know it</source>
+        <translation>Licht eines Tages, wo es gemessen oder bekannt ist</translation>
     </message>
     <message>
-        <source>Pot behind it</source>
-        <translation>Topf dahinter</translation>
+        <source>Moles on a level leaf. These two count in place of what the fields above give; hours of sun are then not told.</source>
+        <translation>Mol auf ein waagrechtes Blatt. Diese beiden gelten statt dessen, was die Felder darüber ergeben; Sonnenstunden werden dann nicht angegeben.</translation>
     </message>
     <message>
-        <source>House opposite</source>
-        <translation>Haus gegenüber</translation>
+        <source>Its nights against the open air</source>
+        <translation>Seine Nächte gegen die freie Luft</translation>
+    </message>
+    <message>
+        <source>What the plan begins from; nights that you log then teach it.</source>
+        <translation>Davon geht der Plan aus; eingetragene Nächte lehren ihn dann mehr.</translation>
     </message>
     <message>
         <source>A child or an animal gets at the pots there</source>
@@ -7575,6 +7855,94 @@ liegen im Band</translation>
     <message>
         <source>lowest of %1 nights at several spots, %2 to %3</source>
         <translation>Tiefstwerte von %1 Nächten an mehreren Plätzen, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Durchgesehen</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Behandelt</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Gegossen</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Gedüngt</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Durchgespült</translation>
+    </message>
+    <message>
+        <source>Repotted</source>
+        <translation>Umgetopft</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Geschnitten</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Geblüht</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Neuer Trieb</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Schädling gefunden</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Abgesondert</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>Zurück bei den anderen</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Kalte Nacht</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation>Gesät</translation>
+    </message>
+    <message>
+        <source>Came up</source>
+        <translation>Aufgegangen</translation>
+    </message>
+    <message>
+        <source>Planted out</source>
+        <translation>Ausgepflanzt</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Eingegangen</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Weggegeben</translation>
+    </message>
+    <message>
+        <source>Off the list</source>
+        <translation>Von der Liste</translation>
+    </message>
+    <message>
+        <source>Divided</source>
+        <translation>Geteilt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>moved to %1</source>
@@ -8893,8 +9261,8 @@ liegen im Band</translation>
         <translation>%1-Tabellen</translation>
     </message>
     <message>
-        <source>It holds where your home is, to the metre as you gave it</source>
-        <translation>Darin steht, wo das Zuhause liegt, auf den Meter wie angegeben</translation>
+        <source>It holds where your home is, as exactly as you gave it</source>
+        <translation>Darin steht, wo das Zuhause liegt, so genau wie angegeben</translation>
     </message>
     <message>
         <source>%1; none of the photographs says where it was taken.</source>
@@ -8947,78 +9315,6 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
-    <message>
-        <source>Looked over</source>
-        <translation>Durchgesehen</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Behandelt</translation>
-    </message>
-    <message>
-        <source>Watered</source>
-        <translation>Gegossen</translation>
-    </message>
-    <message>
-        <source>Fed</source>
-        <translation>Gedüngt</translation>
-    </message>
-    <message>
-        <source>Washed through</source>
-        <translation>Durchgespült</translation>
-    </message>
-    <message>
-        <source>Repotted</source>
-        <translation>Umgetopft</translation>
-    </message>
-    <message>
-        <source>Pruned</source>
-        <translation>Geschnitten</translation>
-    </message>
-    <message>
-        <source>Flowered</source>
-        <translation>Geblüht</translation>
-    </message>
-    <message>
-        <source>New growth</source>
-        <translation>Neuer Trieb</translation>
-    </message>
-    <message>
-        <source>Pest found</source>
-        <translation>Schädling gefunden</translation>
-    </message>
-    <message>
-        <source>Set apart</source>
-        <translation>Abgesondert</translation>
-    </message>
-    <message>
-        <source>Back among the others</source>
-        <translation>Zurück bei den anderen</translation>
-    </message>
-    <message>
-        <source>Cold night</source>
-        <translation>Kalte Nacht</translation>
-    </message>
-    <message>
-        <source>Hit by a spray</source>
-        <translation>Von Spritzmittel getroffen</translation>
-    </message>
-    <message>
-        <source>Sown</source>
-        <translation>Gesät</translation>
-    </message>
-    <message>
-        <source>Came up</source>
-        <translation>Aufgegangen</translation>
-    </message>
-    <message>
-        <source>Planted out</source>
-        <translation>Ausgepflanzt</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
     <message>
         <source>Nothing is in the journal yet.</source>
         <translation>Im Journal steht noch nichts.</translation>
@@ -9390,6 +9686,10 @@ liegen im Band</translation>
         <translation>µmol je m² und s</translation>
     </message>
     <message>
+        <source>moles a day</source>
+        <translation>Mol am Tag</translation>
+    </message>
+    <message>
         <source>daylight</source>
         <translation>Tageslicht</translation>
     </message>
@@ -9424,6 +9724,10 @@ liegen im Band</translation>
     <message>
         <source>Hours of a day lie above 0 and up to 24.</source>
         <translation>Stunden eines Tages liegen über 0 und gehen bis 24.</translation>
+    </message>
+    <message>
+        <source>Spread over %1 h that is %2 µmol per m² and s: a meter reads %3 lux, or %4 foot-candles.</source>
+        <translation>Über %1 h verteilt sind das %2 µmol je m² und s: ein Messgerät zeigt %3 Lux oder %4 Footcandle.</translation>
     </message>
     <message>
         <source>%1 µmol per m² and s; over %2 h they make %3 moles of light a day.</source>
@@ -9741,6 +10045,38 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::NightEntryModel</name>
+    <message>
+        <source>No night is kept of %1 yet.</source>
+        <translation>Von %1 ist noch keine Nacht eingetragen.</translation>
+    </message>
+    <message>
+        <source>One night is kept of %1.</source>
+        <translation>Von %1 ist eine Nacht eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 nights are kept of %2.</source>
+        <translation>%1 Nächte sind von %2 eingetragen.</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>klar, windstill</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>Wolken oder Wind</translation>
+    </message>
+    <message>
+        <source>Night to %1: low %2</source>
+        <translation>Nacht auf %1: Tief %2</translation>
+    </message>
+    <message>
+        <source>high %1</source>
+        <translation>Hoch %1</translation>
+    </message>
+    <message>
+        <source>at the station %1</source>
+        <translation>an der Station %1</translation>
+    </message>
     <message>
         <source>“%1” is no temperature of the air.</source>
         <translation>„%1“ ist keine Lufttemperatur.</translation>
@@ -10275,6 +10611,21 @@ liegen im Band</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PlaceMonthsModel</name>
+    <message>
+        <source>A pot is %1 to %2 %3 across.</source>
+        <translation>Ein Topf ist %1 bis %2 %3 breit.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PlantForm</name>
     <message>
         <source>qt</source>
@@ -10463,6 +10814,10 @@ liegen im Band</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 Pflanzen</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -11287,22 +11642,6 @@ liegen im Band</translation>
     <message>
         <source>No room has nights of %1 %2.</source>
         <translation>Kein Raum hat Nächte von %1 %2.</translation>
-    </message>
-    <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation>cm</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
-        <translation>„%1“ ist keine Zahl; das Feld leer lassen für den üblichen Wert.</translation>
-    </message>
-    <message>
-        <source>These figures cannot be: %1.</source>
-        <translation>Diese Werte können nicht sein: %1.</translation>
     </message>
     <message>
         <source>Light by that: %1 moles a day in high summer, %2 in midwinter.</source>

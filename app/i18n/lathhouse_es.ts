@@ -1552,14 +1552,57 @@
     </message>
 </context>
 <context>
+    <name>HomeKeptNights</name>
+    <message>
+        <source>Put right</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>Night to</source>
+        <translation>Noche al</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>mínima</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>máxima</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>estación</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>cielo</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>Night to, low, high, station, sky, note</source>
+        <translation>Noche al, mínima, máxima, estación, cielo, nota</translation>
+    </message>
+    <message>
+        <source>%1 nights more</source>
+        <translation>%1 noches más</translation>
+    </message>
+    <message>
+        <source>Put right, a night takes its own place. One that was kept for another day or spot is taken back with Undo above the pages.</source>
+        <translation>Corregida, una noche ocupa su propio lugar. La que se guardó para otro día u otro lugar se retira con «Deshacer», encima de las páginas.</translation>
+    </message>
+</context>
+<context>
     <name>HomeLightReading</name>
     <message>
         <source>A light meter’s reading</source>
         <translation>Lo que marca el luxómetro</translation>
     </message>
     <message>
-        <source>The meter reads</source>
-        <translation>El medidor marca</translation>
+        <source>What is known</source>
+        <translation>Lo que se sabe</translation>
     </message>
     <message>
         <source>In the light of</source>
@@ -1568,6 +1611,10 @@
     <message>
         <source>The same lux are more light for a plant from the sky than from a lamp. Hold the meter at the leaves, facing up.</source>
         <translation>Los mismos lux son para una planta más luz del cielo que de una lámpara. Sostener el medidor junto a las hojas, mirando hacia arriba.</translation>
+    </message>
+    <message>
+        <source>A day’s light</source>
+        <translation>Luz de un día</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -1687,6 +1734,18 @@
     <message>
         <source>Keep the night</source>
         <translation>Guardar la noche</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>The nights of this spot</source>
+        <translation>Las noches de este lugar</translation>
+    </message>
+    <message>
+        <source>Lists what was read there, to look it up or put it right</source>
+        <translation>Muestra lo que se leyó allí, para consultarlo o corregirlo</translation>
     </message>
 </context>
 <context>
@@ -1919,8 +1978,20 @@
         <translation>%1, %2</translation>
     </message>
     <message>
+        <source>Rename</source>
+        <translation>Cambiar el nombre</translation>
+    </message>
+    <message>
         <source>Take off the list</source>
         <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>The name of %1; blank for none</source>
+        <translation>El nombre de %1; en blanco, ninguno</translation>
+    </message>
+    <message>
+        <source>Keep the name</source>
+        <translation>Guardar el nombre</translation>
     </message>
     <message>
         <source>Press the spots within reach.</source>
@@ -2042,6 +2113,105 @@
     <message>
         <source>What the place is like</source>
         <translation>Cómo es el lugar</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>The twelve months, and a pot in them</source>
+        <translation>Los doce meses y una maceta en ellos</translation>
+    </message>
+    <message>
+        <source>Nights, days, frost, rain, light, and what the soil and a pot meet</source>
+        <translation>Noches, días, heladas, lluvia, luz y lo que pasan el suelo y una maceta</translation>
+    </message>
+</context>
+<context>
+    <name>HomePlaceMonths</name>
+    <message>
+        <source>Working out the months.</source>
+        <translation>Se calculan los meses.</translation>
+    </message>
+    <message>
+        <source>The air</source>
+        <translation>El aire</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>mean low</source>
+        <translation>mínima media</translation>
+    </message>
+    <message>
+        <source>mean high</source>
+        <translation>máxima media</translation>
+    </message>
+    <message>
+        <source>coldest of all years</source>
+        <translation>la más fría de todos los años</translation>
+    </message>
+    <message>
+        <source>days with frost</source>
+        <translation>días con helada</translation>
+    </message>
+    <message>
+        <source>degree days</source>
+        <translation>grados día</translation>
+    </message>
+    <message>
+        <source>Rain and light</source>
+        <translation>Lluvia y luz</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>lluvia</translation>
+    </message>
+    <message>
+        <source>day length</source>
+        <translation>duración del día</translation>
+    </message>
+    <message>
+        <source>moles a day</source>
+        <translation>moles al día</translation>
+    </message>
+    <message>
+        <source>a lawn drinks</source>
+        <translation>bebe un césped</translation>
+    </message>
+    <message>
+        <source>The soil, and a pot</source>
+        <translation>El suelo y una maceta</translation>
+    </message>
+    <message>
+        <source>soil, shallow</source>
+        <translation>suelo, arriba</translation>
+    </message>
+    <message>
+        <source>soil, deeper</source>
+        <translation>suelo, más hondo</translation>
+    </message>
+    <message>
+        <source>pot, low</source>
+        <translation>maceta, mínima</translation>
+    </message>
+    <message>
+        <source>pot, high</source>
+        <translation>maceta, máxima</translation>
+    </message>
+    <message>
+        <source>it drinks a day</source>
+        <translation>bebe al día</translation>
+    </message>
+    <message>
+        <source>Soil at 5 and 10 cm deep, that is 2 and 4 inches.</source>
+        <translation>Suelo a 5 y 10 cm de profundidad, es decir, 2 y 4 pulgadas.</translation>
+    </message>
+    <message>
+        <source>Width of the pot, or of its crown</source>
+        <translation>Ancho de la maceta o de la copa</translation>
     </message>
 </context>
 <context>
@@ -3223,90 +3393,6 @@
         <translation>Anotar para %1</translation>
     </message>
     <message>
-        <source>Watered</source>
-        <translation>Regada</translation>
-    </message>
-    <message>
-        <source>Fed</source>
-        <translation>Abonada</translation>
-    </message>
-    <message>
-        <source>Measured</source>
-        <translation>Medida</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
-        <source>New growth</source>
-        <translation>Brote nuevo</translation>
-    </message>
-    <message>
-        <source>Flowered</source>
-        <translation>Florida</translation>
-    </message>
-    <message>
-        <source>Repotted</source>
-        <translation>Trasplantada</translation>
-    </message>
-    <message>
-        <source>Pruned</source>
-        <translation>Podada</translation>
-    </message>
-    <message>
-        <source>Died</source>
-        <translation>Murió</translation>
-    </message>
-    <message>
-        <source>Given away</source>
-        <translation>Regalada</translation>
-    </message>
-    <message>
-        <source>Looked over</source>
-        <translation>Revisada</translation>
-    </message>
-    <message>
-        <source>Pest found</source>
-        <translation>Plaga hallada</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Tratada</translation>
-    </message>
-    <message>
-        <source>Set apart</source>
-        <translation>Apartada</translation>
-    </message>
-    <message>
-        <source>Back among the others</source>
-        <translation>De vuelta con las demás</translation>
-    </message>
-    <message>
-        <source>Washed through</source>
-        <translation>Lavada con agua</translation>
-    </message>
-    <message>
-        <source>Cold night</source>
-        <translation>Noche fría</translation>
-    </message>
-    <message>
-        <source>Hit by a spray</source>
-        <translation>Dañada por un producto</translation>
-    </message>
-    <message>
-        <source>Off the list</source>
-        <translation>Fuera de la lista</translation>
-    </message>
-    <message>
-        <source>Planted out</source>
-        <translation>Plantada fuera</translation>
-    </message>
-    <message>
-        <source>Divided</source>
-        <translation>Dividida</translation>
-    </message>
-    <message>
         <source>Measured with</source>
         <translation>Medido con</translation>
     </message>
@@ -3421,6 +3507,10 @@
     <message>
         <source>nitrogen</source>
         <translation>nitrógeno</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Note, may be left blank</source>
@@ -4404,6 +4494,57 @@
     <message>
         <source>%1 stations, %2 to %3 away</source>
         <translation>%1 estaciones, de %2 a %3</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceMonths</name>
+    <message>
+        <source>%1: nights %2 and days %3 on average, coldest night of all the years %4, days with frost %5, degree days %6</source>
+        <translation>%1: noches de %2 y días de %3 de media, la noche más fría de todos los años %4, días con helada %5, grados día %6</translation>
+    </message>
+    <message>
+        <source>%1: rain %2, day length %3, %4 moles of light a day, a lawn drinks %5</source>
+        <translation>%1: lluvia %2, duración del día %3, %4 moles de luz al día, un césped bebe %5</translation>
+    </message>
+    <message>
+        <source>%1: soil %2 near the top and %3 deeper, in a pot %4 to %5, which drinks %6 a day</source>
+        <translation>%1: suelo %2 arriba y %3 más hondo, en una maceta de %4 a %5, que bebe %6 al día</translation>
+    </message>
+    <message>
+        <source>The mean of the day lies above %1 from %2 to %3, %4 days.</source>
+        <translation>La media del día supera %1 del %2 al %3, %4 días.</translation>
+    </message>
+    <message>
+        <source>The mean of the day lies above %1 all year.</source>
+        <translation>La media del día supera %1 todo el año.</translation>
+    </message>
+    <message>
+        <source>The mean of the day never lies above %1.</source>
+        <translation>La media del día nunca supera %1.</translation>
+    </message>
+    <message>
+        <source>Degree days above %1, counted in °C: %2 a year.</source>
+        <translation>Grados día por encima de %1, contados en °C: %2 al año.</translation>
+    </message>
+    <message>
+        <source>Rain: %1 a year.</source>
+        <translation>Lluvia: %1 al año.</translation>
+    </message>
+    <message>
+        <source>A pot or crown of %1 %2, well watered, in the open and in the shade. A dark pot in full sun gets much hotter and can burn roots and hands.</source>
+        <translation>Una maceta o copa de %1 %2, bien regada, al aire libre y a la sombra. Una maceta oscura a pleno sol se calienta mucho más y puede quemar raíces y manos.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
     </message>
 </context>
 <context>
@@ -6232,6 +6373,137 @@
     </message>
 </context>
 <context>
+    <name>SpotMeasures</name>
+    <message>
+        <source>Glass, width</source>
+        <translation>Cristal, ancho</translation>
+    </message>
+    <message>
+        <source>Opening, width</source>
+        <translation>Abertura, ancho</translation>
+    </message>
+    <message>
+        <source>Glass, height</source>
+        <translation>Cristal, alto</translation>
+    </message>
+    <message>
+        <source>Opening, height</source>
+        <translation>Abertura, alto</translation>
+    </message>
+    <message>
+        <source>Pot behind it</source>
+        <translation>Maceta detrás</translation>
+    </message>
+    <message>
+        <source>Its lower edge above the leaves</source>
+        <translation>Su borde inferior sobre las hojas</translation>
+    </message>
+    <message>
+        <source>Its middle right of the pot</source>
+        <translation>Su centro a la derecha de la maceta</translation>
+    </message>
+    <message>
+        <source>Roof or slab above it, depth</source>
+        <translation>Techo o losa encima, fondo</translation>
+    </message>
+    <message>
+        <source>House opposite</source>
+        <translation>Casa enfrente</translation>
+    </message>
+    <message>
+        <source>Wall behind</source>
+        <translation>Pared detrás</translation>
+    </message>
+    <message>
+        <source>Panes, one behind the other</source>
+        <translation>Cristales, uno tras otro</translation>
+    </message>
+    <message>
+        <source>Light that gets through</source>
+        <translation>Luz que pasa</translation>
+    </message>
+    <message>
+        <source>In high summer</source>
+        <translation>En pleno verano</translation>
+    </message>
+    <message>
+        <source>In midwinter</source>
+        <translation>En pleno invierno</translation>
+    </message>
+    <message>
+        <source>Nights milder by</source>
+        <translation>Noches más suaves en</translation>
+    </message>
+    <message>
+        <source>Right to about</source>
+        <translation>Exacto en unos</translation>
+    </message>
+    <message>
+        <source>With a minus where it lies below them</source>
+        <translation>Con un menos si queda por debajo</translation>
+    </message>
+    <message>
+        <source>Looking out; with a minus to the left</source>
+        <translation>Mirando hacia fuera; a la izquierda, con un menos</translation>
+    </message>
+    <message>
+        <source>How high it stands above the horizon</source>
+        <translation>Cuánto se alza sobre el horizonte</translation>
+    </message>
+    <message>
+        <source>Past frame, dirt, mesh, slats or curtain</source>
+        <translation>A través de marco, suciedad, malla, listones o cortina</translation>
+    </message>
+    <message>
+        <source>Than the open air; with a minus where they are colder</source>
+        <translation>Que al aire libre; con un menos si son más frías</translation>
+    </message>
+    <message>
+        <source>Two chances in three that it lies that near</source>
+        <translation>Dos veces de cada tres queda así de cerca</translation>
+    </message>
+    <message>
+        <source>mol</source>
+        <translation>mol</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Write both figures of light, or none.</source>
+        <translation>Escribir las dos cifras de luz o ninguna.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave both fields blank for the light of the window.</source>
+        <translation>«%1» no es un número; dejar los dos campos en blanco para la luz de la ventana.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
+        <translation>«%1» no es un número; dejar el campo en blanco para la cifra usual.</translation>
+    </message>
+    <message>
+        <source>Panes are counted in whole numbers.</source>
+        <translation>Los cristales se cuentan en números enteros.</translation>
+    </message>
+    <message>
+        <source>This lies from %1 to %2.</source>
+        <translation>Esto va de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>This lies from %1 to %2 %3.</source>
+        <translation>Esto va de %1 a %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>SpotsEntry</name>
     <message>
         <source>Where can pots stand?</source>
@@ -6286,6 +6558,10 @@
         <translation>Menos</translation>
     </message>
     <message>
+        <source>Measured there</source>
+        <translation>Medido allí</translation>
+    </message>
+    <message>
         <source>Measured at the window</source>
         <translation>Medido en la ventana</translation>
     </message>
@@ -6294,32 +6570,36 @@
         <translation>Medido en su abertura</translation>
     </message>
     <message>
-        <source>Size, distance and what stands opposite; blank fields keep the usual figure</source>
-        <translation>Tamaño, distancia y qué hay enfrente; los campos en blanco conservan la cifra usual</translation>
+        <source>Sizes, distances, what stands opposite, light and nights; blank fields keep the usual figure</source>
+        <translation>Medidas, distancias, lo que hay enfrente, luz y noches; los campos en blanco conservan la cifra usual</translation>
     </message>
     <message>
-        <source>Glass, width</source>
-        <translation>Cristal, ancho</translation>
+        <source>What is round it</source>
+        <translation>Lo que hay alrededor</translation>
     </message>
     <message>
-        <source>Opening, width</source>
-        <translation>Abertura, ancho</translation>
+        <source>The window</source>
+        <translation>La ventana</translation>
     </message>
     <message>
-        <source>Glass, height</source>
-        <translation>Cristal, alto</translation>
+        <source>The open side</source>
+        <translation>El lado abierto</translation>
     </message>
     <message>
-        <source>Opening, height</source>
-        <translation>Abertura, alto</translation>
+        <source>A day’s light, where you measured it or know it</source>
+        <translation>Luz de un día, si se midió o se conoce</translation>
     </message>
     <message>
-        <source>Pot behind it</source>
-        <translation>Maceta detrás</translation>
+        <source>Moles on a level leaf. These two count in place of what the fields above give; hours of sun are then not told.</source>
+        <translation>Moles sobre una hoja horizontal. Estas dos cuentan en lugar de lo que dan los campos de arriba; las horas de sol no se dicen entonces.</translation>
     </message>
     <message>
-        <source>House opposite</source>
-        <translation>Casa enfrente</translation>
+        <source>Its nights against the open air</source>
+        <translation>Sus noches frente al aire libre</translation>
+    </message>
+    <message>
+        <source>What the plan begins from; nights that you log then teach it.</source>
+        <translation>De ahí parte el plan; las noches anotadas le enseñan después.</translation>
     </message>
     <message>
         <source>A child or an animal gets at the pots there</source>
@@ -7575,6 +7855,94 @@ están en la banda</translation>
     <message>
         <source>lowest of %1 nights at several spots, %2 to %3</source>
         <translation>mínimas de %1 noches en varios lugares, del %2 al %3</translation>
+    </message>
+    <message>
+        <source>Looked over</source>
+        <translation>Revisada</translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation>Tratada</translation>
+    </message>
+    <message>
+        <source>Watered</source>
+        <translation>Regada</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Abonada</translation>
+    </message>
+    <message>
+        <source>Washed through</source>
+        <translation>Lavada con agua</translation>
+    </message>
+    <message>
+        <source>Repotted</source>
+        <translation>Trasplantada</translation>
+    </message>
+    <message>
+        <source>Pruned</source>
+        <translation>Podada</translation>
+    </message>
+    <message>
+        <source>Flowered</source>
+        <translation>Florida</translation>
+    </message>
+    <message>
+        <source>New growth</source>
+        <translation>Brote nuevo</translation>
+    </message>
+    <message>
+        <source>Pest found</source>
+        <translation>Plaga hallada</translation>
+    </message>
+    <message>
+        <source>Set apart</source>
+        <translation>Apartada</translation>
+    </message>
+    <message>
+        <source>Back among the others</source>
+        <translation>De vuelta con las demás</translation>
+    </message>
+    <message>
+        <source>Cold night</source>
+        <translation>Noche fría</translation>
+    </message>
+    <message>
+        <source>Hit by a spray</source>
+        <translation>Dañada por un producto</translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation>Sembrado</translation>
+    </message>
+    <message>
+        <source>Came up</source>
+        <translation>Germinado</translation>
+    </message>
+    <message>
+        <source>Planted out</source>
+        <translation>Plantada fuera</translation>
+    </message>
+    <message>
+        <source>Died</source>
+        <translation>Murió</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Regalada</translation>
+    </message>
+    <message>
+        <source>Off the list</source>
+        <translation>Fuera de la lista</translation>
+    </message>
+    <message>
+        <source>Divided</source>
+        <translation>Dividida</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>moved to %1</source>
@@ -8893,8 +9261,8 @@ están en la banda</translation>
         <translation>tablas-%1</translation>
     </message>
     <message>
-        <source>It holds where your home is, to the metre as you gave it</source>
-        <translation>Contiene dónde está la casa, al metro, tal como se indicó</translation>
+        <source>It holds where your home is, as exactly as you gave it</source>
+        <translation>Contiene dónde está la casa, con la exactitud con que se indicó</translation>
     </message>
     <message>
         <source>%1; none of the photographs says where it was taken.</source>
@@ -8947,78 +9315,6 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::HomeJournalModel</name>
-    <message>
-        <source>Looked over</source>
-        <translation>Revisado</translation>
-    </message>
-    <message>
-        <source>Treated</source>
-        <translation>Tratado</translation>
-    </message>
-    <message>
-        <source>Watered</source>
-        <translation>Regada</translation>
-    </message>
-    <message>
-        <source>Fed</source>
-        <translation>Abonada</translation>
-    </message>
-    <message>
-        <source>Washed through</source>
-        <translation>Lavada con agua</translation>
-    </message>
-    <message>
-        <source>Repotted</source>
-        <translation>Trasplantada</translation>
-    </message>
-    <message>
-        <source>Pruned</source>
-        <translation>Podada</translation>
-    </message>
-    <message>
-        <source>Flowered</source>
-        <translation>Florida</translation>
-    </message>
-    <message>
-        <source>New growth</source>
-        <translation>Brote nuevo</translation>
-    </message>
-    <message>
-        <source>Pest found</source>
-        <translation>Plaga hallada</translation>
-    </message>
-    <message>
-        <source>Set apart</source>
-        <translation>Apartada</translation>
-    </message>
-    <message>
-        <source>Back among the others</source>
-        <translation>De vuelta con las demás</translation>
-    </message>
-    <message>
-        <source>Cold night</source>
-        <translation>Noche fría</translation>
-    </message>
-    <message>
-        <source>Hit by a spray</source>
-        <translation>Dañada por un producto</translation>
-    </message>
-    <message>
-        <source>Sown</source>
-        <translation>Sembrado</translation>
-    </message>
-    <message>
-        <source>Came up</source>
-        <translation>Germinado</translation>
-    </message>
-    <message>
-        <source>Planted out</source>
-        <translation>Plantada fuera</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
     <message>
         <source>Nothing is in the journal yet.</source>
         <translation>En el diario aún no hay nada.</translation>
@@ -9390,6 +9686,10 @@ están en la banda</translation>
         <translation>µmol por m² y s</translation>
     </message>
     <message>
+        <source>moles a day</source>
+        <translation>moles al día</translation>
+    </message>
+    <message>
         <source>daylight</source>
         <translation>luz del día</translation>
     </message>
@@ -9424,6 +9724,10 @@ están en la banda</translation>
     <message>
         <source>Hours of a day lie above 0 and up to 24.</source>
         <translation>Las horas de un día están por encima de 0 y llegan a 24.</translation>
+    </message>
+    <message>
+        <source>Spread over %1 h that is %2 µmol per m² and s: a meter reads %3 lux, or %4 foot-candles.</source>
+        <translation>Repartido en %1 h son %2 µmol por m² y s: un medidor marca %3 lux, o %4 bujías-pie.</translation>
     </message>
     <message>
         <source>%1 µmol per m² and s; over %2 h they make %3 moles of light a day.</source>
@@ -9741,6 +10045,38 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::NightEntryModel</name>
+    <message>
+        <source>No night is kept of %1 yet.</source>
+        <translation>Aún no hay ninguna noche de %1.</translation>
+    </message>
+    <message>
+        <source>One night is kept of %1.</source>
+        <translation>Hay una noche de %1.</translation>
+    </message>
+    <message>
+        <source>%1 nights are kept of %2.</source>
+        <translation>Hay %1 noches de %2.</translation>
+    </message>
+    <message>
+        <source>clear, calm</source>
+        <translation>despejado, en calma</translation>
+    </message>
+    <message>
+        <source>cloud or wind</source>
+        <translation>nubes o viento</translation>
+    </message>
+    <message>
+        <source>Night to %1: low %2</source>
+        <translation>Noche al %1: mínima %2</translation>
+    </message>
+    <message>
+        <source>high %1</source>
+        <translation>máxima %1</translation>
+    </message>
+    <message>
+        <source>at the station %1</source>
+        <translation>en la estación %1</translation>
+    </message>
     <message>
         <source>“%1” is no temperature of the air.</source>
         <translation>«%1» no es una temperatura del aire.</translation>
@@ -10275,6 +10611,21 @@ están en la banda</translation>
     </message>
 </context>
 <context>
+    <name>lathhouse::models::PlaceMonthsModel</name>
+    <message>
+        <source>A pot is %1 to %2 %3 across.</source>
+        <translation>Una maceta mide de %1 a %2 %3 de ancho.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+</context>
+<context>
     <name>lathhouse::models::PlantForm</name>
     <message>
         <source>qt</source>
@@ -10463,6 +10814,10 @@ están en la banda</translation>
     <message>
         <source>%1 plants</source>
         <translation>%1 plantas</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medida</translation>
     </message>
     <message>
         <source>Write how many days ago it was, 0 to %1.</source>
@@ -11287,22 +11642,6 @@ están en la banda</translation>
     <message>
         <source>No room has nights of %1 %2.</source>
         <translation>Ninguna habitación tiene noches de %1 %2.</translation>
-    </message>
-    <message>
-        <source>in</source>
-        <translation>in</translation>
-    </message>
-    <message>
-        <source>cm</source>
-        <translation>cm</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number; leave the field blank for the usual figure.</source>
-        <translation>«%1» no es un número; dejar el campo en blanco para la cifra usual.</translation>
-    </message>
-    <message>
-        <source>These figures cannot be: %1.</source>
-        <translation>Estas cifras no pueden ser: %1.</translation>
     </message>
     <message>
         <source>Light by that: %1 moles a day in high summer, %2 in midwinter.</source>
