@@ -10,8 +10,8 @@ Column {
     required property NightEntryModel entry
     readonly property real wordsWidth: root.width - Math.max(Theme.px(120), Math.ceil(mendWords.advanceWidth) + Theme.px(40))
 
-    /// Puts the night of that row into the fields. (QML knows no type for a function.)
-    required property var mend
+    /// The night of that row belongs into the fields.
+    signal mend(row: int)
 
     spacing: Theme.px(8)
 

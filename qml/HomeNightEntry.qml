@@ -29,8 +29,7 @@ Column {
     }
 
     /// A night that is kept, into the fields, to be put right.
-    function mend(row: int): void {
-        const was = root.entry.mend(row);
+    function mend(was: var): void {
         low.value = was.low;
         high.value = was.high;
         station.value = was.station;
@@ -152,12 +151,19 @@ Column {
         onClicked: root.entry.listed = !root.entry.listed
     }
     FormLoader {
+        id: nights
         width: parent.width
         open: root.entry.listed
         file: "HomeKeptNights.qml"
         given: ({
-                entry: root.entry,
-                mend: root.mend
+                entry: root.entry
             })
+    }
+    Connections {
+        target: nights.item
+        ignoreUnknownSignals: true
+        function onMend(row: int): void {
+            root.mend(root.entry.mend(row));
+        }
     }
 }

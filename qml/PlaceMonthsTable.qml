@@ -9,9 +9,9 @@ Column {
 
     required property SheetRows months
     required property string title
-    required property list<string> heads
+    required property var heads // Lists of words; QML's own type for them has neither map nor join for the linter.
     /// Of the row's figures, in the order of the heads.
-    required property list<string> roles
+    required property var roles
 
     Accessible.role: Accessible.Table
     Accessible.name: root.title
