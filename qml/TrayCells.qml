@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 
 // A tray as its cells, to be pressed where a seedling is up. What is kept is their number alone: which cells they are in is
@@ -104,13 +106,15 @@ Flow {
                     model: 2
 
                     Rectangle {
+                        id: seedLeaf
+
                         required property int index
-                        x: cell.width * (index === 0 ? 0.17 : 0.49)
+                        x: cell.width * (seedLeaf.index === 0 ? 0.17 : 0.49)
                         y: cell.height * 0.27
                         width: cell.width * 0.34
                         height: cell.height * 0.19
                         radius: height / 2
-                        rotation: index === 0 ? 28 : -28
+                        rotation: seedLeaf.index === 0 ? 28 : -28
                         color: Theme.leaf
                     }
                 }
