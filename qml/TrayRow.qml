@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Lathhouse.Models
 
@@ -58,24 +56,21 @@ Item {
             Accessible.ignored: true
         }
     }
-    Loader {
+    TrayCells {
         id: cells
-        active: root.seeds <= root.mostCells
+        objectName: "trayCells"
+        visible: root.seeds <= root.mostCells
         y: words.y + words.height + Theme.px(6)
         width: root.width
-        sourceComponent: TrayCells {
-            objectName: "trayCells"
-            width: root.width
-            head: root.head
-            emerged: root.emerged
-            seeds: root.seeds
-            remembered: root.cellsOfTrays
-            onCounted: more => root.page.count(root.index, more)
-        }
+        head: root.head
+        emerged: root.emerged
+        seeds: root.seeds <= root.mostCells ? root.seeds : 0
+        remembered: root.cellsOfTrays
+        onCounted: more => root.page.count(root.index, more)
     }
     Flow {
         id: counts
-        y: cells.active ? cells.y + cells.height + Theme.px(8) : words.y + words.height + Theme.px(6)
+        y: cells.visible ? cells.y + cells.height + Theme.px(8) : words.y + words.height + Theme.px(6)
         width: root.width
         spacing: Theme.px(8)
 
