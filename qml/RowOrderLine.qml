@@ -20,11 +20,17 @@ Item {
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize
     }
+    TextMetrics {
+        id: orderWidth
+        text: root.order
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.smallSize
+    }
     SpokenButton {
         id: button
         objectName: "rowOrderButton"
         visible: root.order !== ""
-        width: Math.min(words.implicitWidth + Theme.px(8), root.width)
+        width: Math.min(Math.ceil(orderWidth.advanceWidth) + 1 + Theme.px(8), root.width)
         height: root.height
         text: root.order
         reason: qsTr("Key O. Rows by the date out, by spot, or by name.")
@@ -40,7 +46,6 @@ Item {
         }
         contentItem: Item {
             Text {
-                id: words
                 textFormat: Text.PlainText
                 x: Theme.px(4)
                 width: Math.min(implicitWidth, root.width - x)

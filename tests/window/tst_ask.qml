@@ -27,15 +27,6 @@ Item {
         id: asking
         anchors.fill: parent
     }
-    AskLine {
-        id: span
-        visible: false
-        width: 700
-        kind: AskModel.Dated
-        words: "Into deeper shade outdoors"
-        date: "Thu 20 May to Wed 26 May"
-        sentence: "Thu 20 May to Wed 26 May: Into deeper shade outdoors"
-    }
     Connections {
         target: asking.item
         ignoreUnknownSignals: true
@@ -93,12 +84,6 @@ Item {
         function type(words: string): void {
             for (const letter of words)
                 keyClick(letter);
-        }
-
-        function test_aSpanOfDaysHasRoomForBothItsLines() {
-            const day = findChild(span, "askDay") as Text;
-            verify(day.lineCount > 1);
-            verify(span.implicitHeight >= day.height, "%1 < %2".arg(span.implicitHeight).arg(day.height));
         }
 
         function test_aSprayIsAskedOfAnotherKind() {

@@ -355,6 +355,8 @@ Item {
             keyClick(Qt.Key_Return);
             compare(household.home.nights.count, nights);
             verify(ago.activeFocus && ago.wrong && !low.wrong);
+            (named("nightLine") as LogLine).empty();
+            household.home.forgive();
         }
 
         function test_arrowsInTheFieldStayThere() {
