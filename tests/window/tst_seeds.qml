@@ -296,7 +296,9 @@ Item {
             for (let seedling = 0; seedling < 11; ++seedling)
                 household.seeds.count(0, 1);
             settle();
-            mouseClick(findChild(named("trays"), "lastChip"));
+            const last = findChild(named("trays"), "lastChip");
+            (named("sowingSheet") as Flickable).contentY = last.mapToItem(named("sowingPane"), 0, 0).y - 100;
+            mouseClick(last);
             settle();
             let after = -1;
             for (let lot = 0; lot < household.seeds.lots.count; ++lot) {
