@@ -8,6 +8,8 @@ Loader {
     /// Its properties, bound where they change.
     required property var given
     readonly property var page: root.item
+    /// What the page is made of, compiled beside the window's own thread before anybody goes there.
+    property Component ready: null
     signal printAsked
     signal cardAsked
     signal plantAsked(plant: int)
@@ -20,6 +22,12 @@ Loader {
             root.page.forceActiveFocus();
     }
 
+    Timer { // Not before the first picture.
+        interval: 400
+        running: true
+        onTriggered: if (root.status === Loader.Null)
+            root.ready = Qt.createComponent(root.file, Component.Asynchronous)
+    }
     Connections {
         target: root.item
         ignoreUnknownSignals: true

@@ -258,17 +258,23 @@ std::vector<Step> long_works(const fs::path& root)
     const auto text = [](const fs::path& path) { return QString::fromStdString(path.string()); };
     const auto photos = photos_in(root / "in");
     const auto record = record_in(root);
-    return {{"photos come in",
-             [photos](const WindowModels& of, QQuickWindow& window) {
+    return {{"opens plants, of photos",
+             [](const WindowModels& of, QQuickWindow& window) {
                  page("plants")(of, window);
                  of.plants.openId(1);
-                 of.plant.coming()->add(photos, 1);
              },
+             at_once},
+            {"photos come in",
+             [photos](const WindowModels& of, QQuickWindow&) { of.plant.coming()->add(photos, 1); },
              [](const WindowModels& of) { return of.plant.coming()->total() == kPhotos; }},
-            {"writes a backup",
-             [file = text(root / "kept.zip")](const WindowModels& of, QQuickWindow& window) {
+            {"opens data",
+             [](const WindowModels& of, QQuickWindow& window) {
                  page("home")(of, window);
                  of.home.setSection(static_cast<int>(std::ranges::find(home_sections(), "data") - home_sections().begin()));
+             },
+             at_once},
+            {"writes a backup",
+             [file = text(root / "kept.zip")](const WindowModels& of, QQuickWindow&) {
                  of.keeping.setLeaves(models::HomeDataModel::BackUp, true);
                  of.keeping.backUp(file);
              },
