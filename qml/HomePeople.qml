@@ -43,7 +43,7 @@ Item {
         Words {
             visible: root.people.known && root.people.members.count === 0
             width: parent.width
-            text: qsTr("List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a plant there that can hurt.")
+            text: qsTr("List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a poisonous plant there where another spot will do. What can hurt them is named below.")
             quiet: true
         }
         Repeater {
@@ -169,7 +169,7 @@ Item {
         Words {
             visible: root.people.harms.count > 0
             width: parent.width
-            text: qsTr("Set them out of reach now; a plan made from now on does it as well, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.")
+            text: qsTr("Set them out of reach now; a plan made from now on does it with the poisonous ones, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.")
             strong: true
             font.pixelSize: Theme.rowSize
         }

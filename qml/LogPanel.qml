@@ -58,7 +58,7 @@ FocusScope {
         if (root.plants.targetGone)
             root.choose(PlantsModel.Noted);
         root.visible = true;
-        chips.itemAt(root.what).forceActiveFocus();
+        chips.itemAt(root.what).forceActiveFocus(Qt.TabFocusReason);
     }
     function choose(what: int): void {
         root.what = what;
@@ -129,9 +129,9 @@ FocusScope {
                         on: root.what === index
                         onClicked: root.choose(index)
                         Keys.onLeftPressed: if (!root.plants.targetGone)
-                            chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
+                            chips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
                         Keys.onRightPressed: if (!root.plants.targetGone)
-                            chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
+                            chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus(Qt.TabFocusReason)
                     }
                 }
             }

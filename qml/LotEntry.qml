@@ -45,7 +45,7 @@ Column {
             onEntered: root.form.choose(0)
             onBelow: {
                 if (crops.count > 0)
-                    crops.itemAt(0).forceActiveFocus();
+                    crops.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
             }
         }
         Repeater {
@@ -64,10 +64,10 @@ Column {
                     root.form.choose(index);
                     nameField.focusField();
                 }
-                Keys.onDownPressed: crops.itemAt(Math.min(crops.count - 1, index + 1)).forceActiveFocus()
+                Keys.onDownPressed: crops.itemAt(Math.min(crops.count - 1, index + 1)).forceActiveFocus(Qt.TabFocusReason)
                 Keys.onUpPressed: {
                     if (index > 0)
-                        crops.itemAt(index - 1).forceActiveFocus();
+                        crops.itemAt(index - 1).forceActiveFocus(Qt.TabFocusReason);
                     else
                         crop.focusField();
                 }

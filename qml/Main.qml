@@ -32,6 +32,8 @@ Window {
     /// What is pressed is large enough for fingers.
     property bool touch: false
     property bool keysShown: false
+    /// What was changed last stands below the page, not over it.
+    readonly property real barRoom: Math.max(changesBar.visible ? changesBar.height : 0, mendBar.visible ? mendBar.height : 0) + (changesBar.visible || mendBar.visible ? Theme.px(10) : 0)
     /// Whether a form stands over the page.
     readonly property bool asked: root.mend !== null && root.mend.form !== MendModel.None || root.dose !== null && root.dose.open || root.ask !== null && root.ask.open
 
@@ -197,6 +199,7 @@ Window {
         visible: root.page === "round"
         anchors.fill: sheet
         anchors.margins: 1
+        anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "round"
     }
     PageLoader {
@@ -211,6 +214,7 @@ Window {
         visible: root.page === "year"
         anchors.fill: sheet
         anchors.margins: 1
+        anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "year"
     }
     PageLoader {
@@ -222,6 +226,7 @@ Window {
         visible: root.page === "plants"
         anchors.fill: sheet
         anchors.margins: 1
+        anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "plants"
     }
     PageLoader {
@@ -232,6 +237,7 @@ Window {
         visible: root.page === "seeds"
         anchors.fill: sheet
         anchors.margins: 1
+        anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "seeds"
     }
     PageLoader {
@@ -245,6 +251,7 @@ Window {
         visible: root.page === "home"
         anchors.fill: sheet
         anchors.margins: 1
+        anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "home"
     }
     // What the whole window took back; it goes once something else is done.
@@ -263,6 +270,7 @@ Window {
     }
     // Changing the household itself lies over every page; what was changed last stands below it.
     UndoBar {
+        id: mendBar
         objectName: "mendUndoBar"
         said: root.mend === null ? "" : root.mend.error !== "" && root.mend.form === MendModel.None ? root.mend.error : root.mend.said
         canUndo: root.mend !== null && root.mend.said !== ""

@@ -32,7 +32,7 @@ FocusScope {
         root.visible = true;
         root.forceActiveFocus();
         if (chips.count > 0)
-            chips.itemAt(0).forceActiveFocus();
+            chips.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
     }
     function move(spot: int): void {
         if (root.plants.moveTo(spot))
@@ -79,8 +79,8 @@ FocusScope {
                     text: qsTr("%1  %2").arg(number).arg(name)
                     spotColour: hand
                     onClicked: root.move(index)
-                    Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus()
-                    Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus()
+                    Keys.onLeftPressed: chips.itemAt(Math.max(0, index - 1)).forceActiveFocus(Qt.TabFocusReason)
+                    Keys.onRightPressed: chips.itemAt(Math.min(chips.count - 1, index + 1)).forceActiveFocus(Qt.TabFocusReason)
                 }
             }
         }

@@ -44,7 +44,7 @@ Column {
             }
             onBelow: {
                 if (towns.count > 0)
-                    towns.itemAt(0).forceActiveFocus();
+                    towns.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
             }
         }
         Rectangle {
@@ -78,10 +78,10 @@ Column {
                             root.form.choose(index);
                             find.focusField();
                         }
-                        Keys.onDownPressed: towns.itemAt(Math.min(towns.count - 1, index + 1)).forceActiveFocus()
+                        Keys.onDownPressed: towns.itemAt(Math.min(towns.count - 1, index + 1)).forceActiveFocus(Qt.TabFocusReason)
                         Keys.onUpPressed: {
                             if (index > 0)
-                                towns.itemAt(index - 1).forceActiveFocus();
+                                towns.itemAt(index - 1).forceActiveFocus(Qt.TabFocusReason);
                             else
                                 find.focusField();
                         }

@@ -20,7 +20,7 @@ Item {
         if (root.single)
             nameField.focusField();
         else
-            ready.itemAt(0).forceActiveFocus();
+            ready.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
     }
     function focusTrouble(): void {
         if (root.form.potsTrouble !== "" && root.form.nameTrouble === "")

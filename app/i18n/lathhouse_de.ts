@@ -2010,8 +2010,8 @@
         <translation>Wer vor Schaden bewahrt werden soll</translation>
     </message>
     <message>
-        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a plant there that can hurt.</source>
-        <translation>Das Kind oder das Tier eintragen, das an die Pflanzen kommt, und die Plätze in Reichweite: Kein Plan stellt dann eine Pflanze dorthin, die schaden kann.</translation>
+        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a poisonous plant there where another spot will do. What can hurt them is named below.</source>
+        <translation>Das Kind oder das Tier eintragen, das an die Pflanzen kommt, und die Plätze in Reichweite: Kein Plan stellt dann eine giftige Pflanze dorthin, wo ein anderer Platz taugt. Was ihnen schaden kann, steht unten.</translation>
     </message>
     <message>
         <source>Add</source>
@@ -2034,8 +2034,8 @@
         <translation>Jetzt in ihrer Reichweite</translation>
     </message>
     <message>
-        <source>Set them out of reach now; a plan made from now on does it as well, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
-        <translation>Jetzt außer Reichweite stellen; ein neuer Plan tut es auch, wo ein anderer Platz taugt. Wurde etwas verschluckt, sofort Arzt, Tierarzt oder Giftnotruf fragen und ein Stück der Pflanze mitnehmen. Etikett und örtlicher Rat gehen vor.</translation>
+        <source>Set them out of reach now; a plan made from now on does it with the poisonous ones, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
+        <translation>Jetzt außer Reichweite stellen; ein neuer Plan tut es mit den giftigen, wo ein anderer Platz taugt. Wurde etwas verschluckt, sofort Arzt, Tierarzt oder Giftnotruf fragen und ein Stück der Pflanze mitnehmen. Etikett und örtlicher Rat gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -7144,8 +7144,8 @@
         <translation>, Wolken oder Wind</translation>
     </message>
     <message>
-        <source>Forecast %1%2; nights are %3.</source>
-        <translation>Vorhersage %1%2; Nächte sind %3.</translation>
+        <source>Forecast %1%2; with the season weighed in, the open air has %3; nights are %4.</source>
+        <translation>Vorhersage %1%2; mit dem, was die Jahreszeit sonst bringt, hat die freie Luft %3; Nächte sind %4.</translation>
     </message>
     <message>
         <source>Nights are %1.</source>

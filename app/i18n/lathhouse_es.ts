@@ -2010,8 +2010,8 @@
         <translation>A quién hay que proteger</translation>
     </message>
     <message>
-        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a plant there that can hurt.</source>
-        <translation>Anotar al niño o al animal que llega a las plantas, y los sitios a su alcance: ningún plan pondrá allí una planta que pueda hacer daño.</translation>
+        <source>List the child or the animal that gets at the plants, and the spots within reach: no plan will then put a poisonous plant there where another spot will do. What can hurt them is named below.</source>
+        <translation>Anotar al niño o al animal que llega a las plantas, y los sitios a su alcance: ningún plan pondrá allí una planta venenosa si otro sitio sirve. Lo que puede hacerles daño figura abajo.</translation>
     </message>
     <message>
         <source>Add</source>
@@ -2034,8 +2034,8 @@
         <translation>Ahora a su alcance</translation>
     </message>
     <message>
-        <source>Set them out of reach now; a plan made from now on does it as well, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
-        <translation>Ponerlas ya fuera de su alcance; un plan hecho desde ahora también lo hace, si otro sitio sirve. Si se tragó algo, preguntar enseguida a un médico, a un veterinario o al servicio de toxicología, y llevar un trozo de la planta. La etiqueta y los consejos locales van primero.</translation>
+        <source>Set them out of reach now; a plan made from now on does it with the poisonous ones, where another spot will do. If something was swallowed, ask a doctor, a vet or the poison line at once, and take a piece of the plant along. Label and local advice first.</source>
+        <translation>Ponerlas ya fuera de su alcance; un plan hecho desde ahora lo hace con las venenosas, si otro sitio sirve. Si se tragó algo, preguntar enseguida a un médico, a un veterinario o al servicio de toxicología, y llevar un trozo de la planta. La etiqueta y los consejos locales van primero.</translation>
     </message>
 </context>
 <context>
@@ -7144,8 +7144,8 @@
         <translation>, nubes o viento</translation>
     </message>
     <message>
-        <source>Forecast %1%2; nights are %3.</source>
-        <translation>Previsión %1%2; las noches son %3.</translation>
+        <source>Forecast %1%2; with the season weighed in, the open air has %3; nights are %4.</source>
+        <translation>Previsión %1%2; contando con lo que suele traer la estación, el aire libre tiene %3; las noches son %4.</translation>
     </message>
     <message>
         <source>Nights are %1.</source>

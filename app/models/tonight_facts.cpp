@@ -176,7 +176,8 @@ private:
                                 : climate::kind_of(ahead_.front().weather) == climate::NightKind::Other
                                     ? tr(", cloud or wind")
                                     : QString{};
-            shown_.why = tr("Forecast %1%2; nights are %3.").arg(words_.temperature(forecast->low), sky, against);
+            shown_.why = tr("Forecast %1%2; with the season weighed in, the open air has %3; nights are %4.")
+                             .arg(words_.temperature(forecast->low), sky, words_.temperature(tonight.low50 - of_night.mean), against);
         } else {
             shown_.why = tr("Nights are %1.").arg(against);
         }

@@ -148,6 +148,7 @@ TEST(TonightModel, TypedForecastIsKeptAndReadBack)
     wait_for(model);
     EXPECT_EQ(written.count(), 1);
     EXPECT_TRUE(model.hasForecast());
+    EXPECT_TRUE(model.why().contains("the open air has")) << model.why().toStdString();
     EXPECT_TRUE(model.why().startsWith(QStringLiteral("Forecast 3.5\u202F°C, clear and calm")))
         << model.why().toStdString();
     EXPECT_TRUE(model.missing().startsWith("Forecast for 1 of ten nights"));
