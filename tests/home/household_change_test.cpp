@@ -13,6 +13,16 @@ Household flat_in_march()
     return demonstration({.today = calendar::Date{2026, 3, 14}})->household;
 }
 
+/// A spot where nothing stands, as the household knows it then.
+SpotId added_attic(Household& household)
+{
+    auto attic = household.spots.front();
+    attic.id = 0;
+    attic.name = "Attic";
+    EXPECT_TRUE(make({.words = "Added", .spots = {attic}}, household));
+    return household.spots.back().id;
+}
+
 TEST(HouseholdChange, NewThingsGetTheNextIds)
 {
     auto household = flat_in_march();
@@ -68,11 +78,7 @@ TEST(HouseholdChange, ANameWithBlanksAtItsEndsIsTheSameName)
 TEST(HouseholdChange, ASpotWhereAPlantIsPinnedForSomeNightsStays)
 {
     auto household = flat_in_march();
-    auto attic = household.spots.front();
-    attic.id = 0;
-    attic.name = "Attic";
-    ASSERT_TRUE(make({.words = "Added", .spots = {attic}}, household));
-    const auto id = household.spots.back().id;
+    const auto id = added_attic(household);
     const calendar::Date night{2026, 3, 20};
     ASSERT_TRUE(make({.words = "Pinned", .pins = {{household.plants.front().id, id, night, night}}}, household));
     EXPECT_EQ(make({.words = "Removed", .spots_gone = {id}}, household).error().code, ErrorCode::OutOfRange);
@@ -83,11 +89,7 @@ TEST(HouseholdChange, ASpotWhereAPlantIsPinnedForSomeNightsStays)
 TEST(HouseholdChange, ASpotWhereAPlantIsKeptStays)
 {
     auto household = flat_in_march();
-    auto attic = household.spots.front();
-    attic.id = 0;
-    attic.name = "Attic";
-    ASSERT_TRUE(make({.words = "Added", .spots = {attic}}, household));
-    const auto id = household.spots.back().id;
+    const auto id = added_attic(household);
     household.plants.front().pinned_spot = id;
     const auto refused = make({.words = "Removed", .spots_gone = {id}}, household);
     ASSERT_FALSE(refused);
