@@ -22,6 +22,17 @@ protected:
     TonightModel model;
 };
 
+/// Forecasts that are kept go there.
+HouseholdDoor door_that_keeps(std::vector<home::KeptForecast>& kept)
+{
+    auto door = door_of(plain_facts());
+    door.keep_forecasts = [&kept](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
+        kept = forecasts;
+        return {};
+    };
+    return door;
+}
+
 TEST(TonightModel, NothingIsReadBeforeTheStart)
 {
     bool read = false;
@@ -157,12 +168,7 @@ TEST(TonightModel, TypedForecastIsKeptAndReadBack)
 TEST(TonightModel, DewPointSkyAndWindAreKeptEachByItself)
 {
     std::vector<home::KeptForecast> kept;
-    auto door = door_of(plain_facts());
-    door.keep_forecasts = [&kept](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
-        kept = forecasts;
-        return {};
-    };
-    TonightModel model(door, british_look());
+    TonightModel model(door_that_keeps(kept), british_look());
     model.start();
     wait_for(model);
     EXPECT_FALSE(model.keepForecast("3", 1, 2, "damp"));
@@ -267,12 +273,7 @@ TEST(TonightModel, FileOfTenNightsIsKeptOrRefusedWhole)
 TEST(TonightModel, FileIsReadByNamesOfItsOwnAndAsOfTheDayItWasMade)
 {
     std::vector<home::KeptForecast> kept;
-    auto door = door_of(plain_facts());
-    door.keep_forecasts = [&kept](const std::vector<home::KeptForecast>& forecasts) -> Result<void> {
-        kept = forecasts;
-        return {};
-    };
-    TonightModel model(door, british_look());
+    TonightModel model(door_that_keeps(kept), british_look());
     model.start();
     wait_for(model);
     QTemporaryDir folder;
