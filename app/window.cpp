@@ -27,6 +27,7 @@
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
+#include <QProcess>
 #include <QQmlApplicationEngine>
 #include <QQmlError>
 #include <QQuickWindow>
@@ -108,6 +109,9 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::SeedsModel seeds(options.door, look);
     models::HomeDataModel keeping(options.door.load, options.folder, look, kept);
     const bool has_record = static_cast<bool>(options.record.load);
+    keeping.opens_with([](const QString& folder) {
+        return QProcess::startDetached(QCoreApplication::applicationFilePath(), {"--home", folder, "window"});
+    });
     models::HomeRecordModel record(std::move(options.record), look);
     const bool has_people = static_cast<bool>(options.people.load);
     models::HomePeopleModel people(std::move(options.people), look);

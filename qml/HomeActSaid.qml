@@ -93,4 +93,11 @@ Column {
         wrapMode: Text.WrapAtWordBoundaryOrAnywhere
         Accessible.role: Accessible.StatusBar
     }
+    SheetButton {
+        objectName: "openButton" + root.act
+        visible: root.here && root.keeping.brought !== ""
+        text: qsTr("Open it in a window of its own")
+        reason: qsTr("This window and its household stay as they are")
+        onClicked: root.keeping.openBrought()
+    }
 }

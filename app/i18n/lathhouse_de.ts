@@ -1085,6 +1085,14 @@
         <source>Do not write it</source>
         <translation>Nicht schreiben</translation>
     </message>
+    <message>
+        <source>Open it in a window of its own</source>
+        <translation>In einem eigenen Fenster öffnen</translation>
+    </message>
+    <message>
+        <source>This window and its household stay as they are</source>
+        <translation>Dieses Fenster und sein Haushalt bleiben, wie sie sind</translation>
+    </message>
 </context>
 <context>
     <name>HomeCalendar</name>
@@ -9408,8 +9416,8 @@ liegen im Band</translation>
         <translation>Der Haushalt liegt in %1: das Journal und %2, jedes mit der Liste der Sicherung verglichen.</translation>
     </message>
     <message>
-        <source> What is open here is as it was. Open the other with: lathhouse --home %1</source>
-        <translation> Was hier offen ist, ist wie zuvor. Den anderen öffnen mit: lathhouse --home %1</translation>
+        <source> What is open here is as it was.</source>
+        <translation> Was hier offen ist, bleibt, wie es war.</translation>
     </message>
     <message>
         <source>  %1 of the backup belongs to no household and was left out.</source>
@@ -9432,8 +9440,8 @@ liegen im Band</translation>
         <translation>Der Haushalt %1 entstand aus %2 Tabellen mit %3 Zeilen und %4.</translation>
     </message>
     <message>
-        <source>What is open here is as it was. Open the other with: lathhouse --home %1</source>
-        <translation>Was hier offen ist, ist wie zuvor. Den anderen öffnen mit: lathhouse --home %1</translation>
+        <source>What is open here is as it was.</source>
+        <translation>Was hier offen ist, bleibt, wie es war.</translation>
     </message>
     <message>
         <source>Left out, since they name rows that are not there: %1.</source>
@@ -9446,6 +9454,10 @@ liegen im Band</translation>
     <message>
         <source>Passed over, since no table is called so: %1.</source>
         <translation>Übergangen, weil keine Tabelle so heißt: %1.</translation>
+    </message>
+    <message>
+        <source>No second window could be started. Close this one and start the program with the folder %1.</source>
+        <translation>Ein zweites Fenster ließ sich nicht starten. Dieses schließen und das Programm mit dem Ordner %1 starten.</translation>
     </message>
     <message>
         <source>under %1 MB</source>

@@ -1085,6 +1085,14 @@
         <source>Do not write it</source>
         <translation>No escribirlo</translation>
     </message>
+    <message>
+        <source>Open it in a window of its own</source>
+        <translation>Abrir en una ventana propia</translation>
+    </message>
+    <message>
+        <source>This window and its household stay as they are</source>
+        <translation>Esta ventana y su hogar siguen como están</translation>
+    </message>
 </context>
 <context>
     <name>HomeCalendar</name>
@@ -9408,8 +9416,8 @@ están en la banda</translation>
         <translation>El hogar está en %1: el diario y %2, cada uno comparado con la lista de la copia.</translation>
     </message>
     <message>
-        <source> What is open here is as it was. Open the other with: lathhouse --home %1</source>
-        <translation> Lo que está abierto aquí sigue igual. El otro se abre con: lathhouse --home %1</translation>
+        <source> What is open here is as it was.</source>
+        <translation> Lo que está abierto aquí sigue como estaba.</translation>
     </message>
     <message>
         <source>  %1 of the backup belongs to no household and was left out.</source>
@@ -9432,8 +9440,8 @@ están en la banda</translation>
         <translation>Se hizo el hogar %1 de %2 tablas con %3 filas y %4.</translation>
     </message>
     <message>
-        <source>What is open here is as it was. Open the other with: lathhouse --home %1</source>
-        <translation>Lo que está abierto aquí sigue como estaba. El otro se abre con: lathhouse --home %1</translation>
+        <source>What is open here is as it was.</source>
+        <translation>Lo que está abierto aquí sigue como estaba.</translation>
     </message>
     <message>
         <source>Left out, since they name rows that are not there: %1.</source>
@@ -9446,6 +9454,10 @@ están en la banda</translation>
     <message>
         <source>Passed over, since no table is called so: %1.</source>
         <translation>Pasados por alto, porque ninguna tabla se llama así: %1.</translation>
+    </message>
+    <message>
+        <source>No second window could be started. Close this one and start the program with the folder %1.</source>
+        <translation>No se pudo iniciar una segunda ventana. Cierre esta e inicie el programa con la carpeta %1.</translation>
     </message>
     <message>
         <source>under %1 MB</source>

@@ -21,6 +21,7 @@ bool HomeDataModel::begin(Act act)
     clear_error();
     say({});
     file_is_there_ = false;
+    brought_.clear();
     about_ = act;
     emit aboutChanged();
     way_ = std::make_shared<LongWay>();
@@ -73,6 +74,7 @@ void HomeDataModel::tick()
 
 void HomeDataModel::fail_about(Act act, const Error& error)
 {
+    brought_.clear();
     about_ = act;
     emit aboutChanged();
     fail(error);
@@ -80,6 +82,12 @@ void HomeDataModel::fail_about(Act act, const Error& error)
 
 void HomeDataModel::say_about(Act act, QString words)
 {
+    say_brought(act, std::move(words), {});
+}
+
+void HomeDataModel::say_brought(Act act, QString words, const QString& folder)
+{
+    brought_ = opener_ ? folder : QString{};
     about_ = act;
     emit aboutChanged();
     say(std::move(words));
@@ -94,6 +102,7 @@ void HomeDataModel::say_stopped(Act act)
 void HomeDataModel::refuse(Act act, QString sentence)
 {
     file_is_there_ = false;
+    brought_.clear();
     about_ = act;
     emit aboutChanged();
     say({});
@@ -276,11 +285,11 @@ void HomeDataModel::restore(const QString& file, const QString& folder)
                           .arg(look_.words.date_with_year(*day), target, photos(made.files == 0 ? 0 : made.files - 1))
                     : tr("The household is in %1: the journal and %2, each compared with the backup’s list.")
                           .arg(target, photos(made.files == 0 ? 0 : made.files - 1));
-            words += tr(" What is open here is as it was. Open the other with: lathhouse --home %1").arg(target);
+            words += tr(" What is open here is as it was.");
             if (!made.left_out.empty()) {
                 words += tr("  %1 of the backup belongs to no household and was left out.").arg(text(made.left_out.front()));
             }
-            say_about(Restore, std::move(words));
+            say_brought(Restore, std::move(words), target);
         });
 }
 
@@ -338,7 +347,7 @@ void HomeDataModel::readTables(const QString& from, const QString& folder, bool 
                                       .arg(target)
                                       .arg(made.tables)
                                       .arg(look_.words.whole(static_cast<int>(made.rows)), photos(made.photos)),
-                                  tr("What is open here is as it was. Open the other with: lathhouse --home %1").arg(target)};
+                                  tr("What is open here is as it was.")};
             const auto named = [](const std::vector<std::string>& names) {
                 constexpr std::size_t kMostNamed = 5;
                 QStringList said;
@@ -357,8 +366,15 @@ void HomeDataModel::readTables(const QString& from, const QString& folder, bool 
             if (!made.unknown.empty()) {
                 sentences.append(tr("Passed over, since no table is called so: %1.").arg(named(made.unknown)));
             }
-            say_about(ReadTables, sentences.join(QLatin1Char(' ')));
+            say_brought(ReadTables, sentences.join(QLatin1Char(' ')), target);
         });
+}
+
+void HomeDataModel::openBrought()
+{
+    if (!brought_.isEmpty() && !opener_(brought_)) {
+        fail_with(tr("No second window could be started. Close this one and start the program with the folder %1.").arg(brought_));
+    }
 }
 
 QString HomeDataModel::willMake(const QString& file)

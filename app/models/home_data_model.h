@@ -54,6 +54,8 @@ class HomeDataModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString leavesWords READ leavesWords NOTIFY dataChanged)
     /// Whether the backup failed for a file of that name alone, so that replacing it helps.
     Q_PROPERTY(bool fileIsThere READ fileIsThere NOTIFY aboutChanged)
+    /// The folder of the household that was brought back last, while what is said speaks of it; else empty.
+    Q_PROPERTY(QString brought READ brought NOTIFY aboutChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* findings READ findings CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* credits READ credits CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* sources READ sources CONSTANT)
@@ -87,6 +89,9 @@ public:
     bool tablesLeave() const { return kept_->is("leaves/tables"); }
     QString leavesWords() const;
     bool fileIsThere() const { return file_is_there_; }
+    QString brought() const { return brought_; }
+    /// What opens another household's folder in a window of its own; without it that is not offered.
+    void opens_with(std::function<bool(const QString& folder)> opener) { opener_ = std::move(opener); }
     SheetRows* findings() { return &findings_; }
     SheetRows* credits() { return &credits_; }
     SheetRows* sources() { return &sources_; }
@@ -101,6 +106,8 @@ public:
     /// Makes a household in a new or an empty folder of tables that `writeTables` wrote; one open here stays as it is. Rows that
     /// name others that are not there end it, or are left out and told of.
     Q_INVOKABLE void readTables(const QString& from, const QString& folder, bool leave_out_broken = false);
+    /// Opens what was brought back in a window of its own; this one stays.
+    Q_INVOKABLE void openBrought();
     /// Whether what was asked about may leave the folder: kept, and what waited is done where it may.
     Q_INVOKABLE void answer(bool may);
     /// Changes what was answered; an Act, BackUp or Tables.
@@ -131,6 +138,7 @@ private:
     void tick();
     void fail_about(Act act, const Error& error);
     void say_about(Act act, QString words);
+    void say_brought(Act act, QString words, const QString& folder);
     void say_stopped(Act act);
     void refuse(Act act, QString sentence);
     /// Whether that may leave the folder; else asks.
@@ -158,6 +166,8 @@ private:
     int about_ = Nothing;
     int asking_ = Nothing;
     bool file_is_there_ = false;
+    QString brought_;
+    std::function<bool(const QString& folder)> opener_;
     SheetRows holdings_;
     SheetRows findings_;
     SheetRows credits_;

@@ -189,6 +189,37 @@ TEST_F(HomeDataModelTest, RestoresIntoAnEmptyFolderAndNowhereElse)
     EXPECT_FALSE(fs::exists(path("other")));
 }
 
+TEST_F(HomeDataModelTest, OpensWhatWasBroughtBackInAWindowOfItsOwn)
+{
+    model->setLeaves(HomeDataModel::BackUp, true);
+    model->backUp(words("b.zip"));
+    wait_for(*model);
+    model->restore(words("b.zip"), words("one"));
+    wait_for(*model);
+    EXPECT_EQ(model->brought(), QString{}) << "nothing here can open it";
+
+    QStringList opened;
+    bool starts = true;
+    model->opens_with([&](const QString& target) {
+        opened.append(target);
+        return starts;
+    });
+    model->openBrought();
+    EXPECT_TRUE(opened.isEmpty()) << "nothing was brought back since";
+    model->restore(words("b.zip"), words("a folder --home"));
+    wait_for(*model);
+    EXPECT_EQ(model->brought(), words("a folder --home"));
+    model->openBrought();
+    EXPECT_EQ(opened, QStringList{words("a folder --home")});
+    EXPECT_EQ(model->error(), QString{});
+    starts = false;
+    model->openBrought();
+    EXPECT_TRUE(model->error().contains(words("a folder --home"))) << model->error().toStdString();
+    model->check();
+    wait_for(*model);
+    EXPECT_EQ(model->brought(), QString{}) << "a look through the folder brings nothing back";
+}
+
 TEST_F(HomeDataModelTest, TablesAskForThemselvesAndCanBeReadBack)
 {
     model->setLeaves(HomeDataModel::BackUp, true);

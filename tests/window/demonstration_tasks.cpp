@@ -101,6 +101,10 @@ void DemonstrationRound::renew(const QString& kind)
     model_ = std::make_unique<models::RoundModel>(std::move(source), models::TodayLook{look.today, look.words});
     pages_ = std::make_unique<Pages>(door, plants, look, units, folder, kept, std::move(record),
                                      std::move(people));
+    pages_->keeping.opens_with([this](const QString& asked) {
+        opened_ = asked;
+        return true;
+    });
     QObject::connect(model_.get(), &models::RoundModel::feedDoseAsked, &pages_->dose, &models::DoseModel::ask);
     QObject::connect(model_.get(), &models::RoundModel::sprayDoseAsked, &pages_->dose, &models::DoseModel::ask_spray);
     QObject::connect(model_.get(), &models::RoundModel::sprayAsked, &pages_->ask, &models::AskModel::ask_spray);

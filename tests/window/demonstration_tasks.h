@@ -62,6 +62,8 @@ public:
     /// "undated" has two photos on their way in that do not say when they were taken,
     /// "folder" keeps the same household in a folder of its own, "folder photos" with three photos.
     Q_INVOKABLE void renew(const QString& kind = {});
+    /// The folder that a second window was asked for last.
+    Q_INVOKABLE QString opened() const { return opened_; }
     Q_INVOKABLE bool isDone(int row) const;
     Q_INVOKABLE QString taskOf(int row) const;
 
@@ -110,6 +112,7 @@ private:
     static models::CalendarDoor calendar_door();
     std::unique_ptr<Pages> pages_;
     std::unique_ptr<models::RoundModel> model_;
+    QString opened_;
     QString error_;
     std::unique_ptr<QTemporaryDir> folder_;
 };

@@ -265,9 +265,12 @@ Item {
             settle();
             compare(keeping.error, "");
             verify(household.exists("new/household.sqlite3"));
+            press("openButton3");
+            compare(household.opened(), household.folder + "/new");
             press("restoreButton");
             settle();
             verify(keeping.error.includes("empty"));
+            verify(!named("openButton3").visible);
         }
 
         function test_tablesAskAndAreWritten() {
