@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/long_work.h"
+#include "app/cli/shell_word.h"
 #include "core/journal/household_backup.h"
 
 #include <memory>
@@ -51,7 +52,7 @@ Result<Answer> back_up(const Globals& globals, const BackupOptions& options)
                       ", read back and compared.\nIt holds your home's coordinates, and photos with the position that "
                       "a camera may have written into them: keep it where you would keep a key, and give it to "
                       "nobody who need not know where you live.\nBring it back with: lathhouse restore " +
-                      options.file + " DIR\n",
+                      shell_word(options.file) + " DIR\n",
                   {}};
     for (const auto& path : made->left_out) {
         answer.warnings.push_back(path + " is a link or has a name that no archive takes; it is not in the backup");
@@ -79,7 +80,7 @@ Result<Answer> restore(const RestoreOptions& options)
                   "The household" +
                       (restored->bagged_on.empty() ? std::string{} : " as it was on " + restored->bagged_on) +
                       " is in " + options.folder + ": " + files_in_words(restored->files) +
-                      ", each compared with the backup's list.\nOpen it with: lathhouse --home " + options.folder +
+                      ", each compared with the backup's list.\nOpen it with: lathhouse --home " + shell_word(options.folder) +
                       "\n",
                   restored->oddities};
     for (const auto& path : restored->left_out) {

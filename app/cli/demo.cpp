@@ -1,4 +1,5 @@
 #include "app/cli/demo.h"
+#include "app/cli/shell_word.h"
 
 #include "core/home/demonstration.h"
 #include "core/journal/demonstration_folder.h"
@@ -65,7 +66,7 @@ Result<Answer> write_demonstration(const DemoOptions& options, const Globals& gl
         "An invented household with " + std::to_string(plants) + " plants in " + std::to_string(spots) +
             " spots, " + std::to_string(entries) + " journal entries and " + std::to_string(photos->size()) +
             " drawn photos is in " + folder +
-            ".\nSee its year with: lathhouse --home " + folder + " moves\n",
+            ".\nSee its year with: lathhouse --home " + shell_word(folder) + " moves\n",
         {}};
 }
 

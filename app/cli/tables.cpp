@@ -1,6 +1,7 @@
 #include "app/cli/tables.h"
 
 #include "app/cli/long_work.h"
+#include "app/cli/shell_word.h"
 #include "core/journal/household_csv.h"
 
 #include <memory>
@@ -53,7 +54,7 @@ Result<Answer> export_csv(const Globals& globals, const TablesOutOptions& option
                       ".\nThey hold your home's coordinates (household.csv), and where photos were taken (photos.csv, and "
                       "the photos themselves). A leading apostrophe marks a text that a spreadsheet could take for "
                       "a formula.\nA household is made of them again with: lathhouse --home NEW import csv " +
-                      options.folder + "\n",
+                      shell_word(options.folder) + "\n",
                   {}};
     for (const auto& path : written->left_out) {
         answer.warnings.push_back(path + " is a link or has a name that no archive takes; it was not copied");

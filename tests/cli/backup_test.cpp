@@ -1,10 +1,13 @@
 #include "app/cli/long_work.h"
+#include "app/cli/shell_word.h"
 #include "tests/cli/with_demonstration.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
 #include <csignal>
+#include <cstdio>
 #include <filesystem>
 #include <fstream>
 
@@ -39,6 +42,26 @@ TEST_F(BackupCommands, ThereAndBack)
     EXPECT_EQ(restored.json()["backed_up_on"], "2027-03-01");
     EXPECT_EQ(at_home({"list", "plants"}, "new").out, at_home({"list", "plants"}).out);
     EXPECT_EQ(at_home({"check"}, "new").status, 0);
+}
+
+/// What the system's own shell makes of a word.
+std::string read_by_shell(const std::string& word)
+{
+    FILE* said = popen(("printf %s " + word).c_str(), "r");
+    std::array<char, 256> letters{};
+    const auto count = std::fread(letters.data(), 1, letters.size(), said);
+    EXPECT_EQ(pclose(said), 0) << word;
+    return {letters.data(), count};
+}
+
+TEST_F(BackupCommands, WhatIsToBeTypedIsReadByAShellAsItIs)
+{
+    for (const char* name : {"plants", "two words", "it's", "$HOME `ls` \"x\" *", "-a;b&c|d", "~", "Küche", ""}) {
+        EXPECT_EQ(read_by_shell(shell_word(name)), name);
+    }
+    ASSERT_EQ(at_home({"backup", path("plants.zip")}).status, 0);
+    EXPECT_THAT(run_command({"restore", path("plants.zip"), path("my new")}).out,
+                HasSubstr("lathhouse --home '" + path("my new") + "'\n"));
 }
 
 TEST_F(BackupCommands, SaysWhatItTellsOfYourHome)
