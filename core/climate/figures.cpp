@@ -1,6 +1,7 @@
 #include "core/climate/figures.h"
 
 #include "core/calendar/date.h"
+#include "core/calendar/month_length.h"
 #include "core/climate/month_curve.h"
 #include "core/climate/normal.h"
 #include "core/sky/evapotranspiration.h"
@@ -114,9 +115,8 @@ Monthly<MonthOfLight> months_of_light(const MonthlyFigures& figures, Position po
                          .millimetres() /
                      kSample.size();
         }
-        constexpr Monthly<double> kDays{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
         return MonthOfLight{length, sky::daily_light(radiation[m]),
-                            Millimetres::from_millimetres(water * kDays[m])};
+                            Millimetres::from_millimetres(water * calendar::kMeanDaysOfMonths[m])};
     };
     return {month_of_light(0), month_of_light(1), month_of_light(2),  month_of_light(3),
             month_of_light(4), month_of_light(5), month_of_light(6),  month_of_light(7),

@@ -36,7 +36,7 @@ Monthly<DailyRadiation> months_of_radiation(const MonthlyFigures& figures, Latit
 struct MonthOfLight {
     double day_length_seconds; ///< Mean of six days of the month, rise to set as sky/sun.h has them.
     DailyLight daily_light;    ///< Outdoors on the level, mean of the month.
-    Millimetres reference_evapotranspiration; ///< Sum of the month; February has 28.25 days.
+    Millimetres reference_evapotranspiration; ///< Sum of the month; February has 28.2425 days.
 };
 
 /// From the mean lows and highs alone: radiation from the temperature range, water by Hargreaves.

@@ -1,5 +1,6 @@
 #include "core/climate/place_months.h"
 
+#include "core/calendar/month_length.h"
 #include "core/climate/degree_days.h"
 #include "core/climate/place_nights.h"
 
@@ -7,11 +8,6 @@
 #include <numeric>
 
 namespace lathhouse::climate {
-namespace {
-
-constexpr Monthly<double> kDaysOfMonths{31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-
-} // namespace
 
 PlaceMonths PlaceMonths::of(const PlaceClimate& place, Metres pot)
 {
@@ -19,7 +15,7 @@ PlaceMonths PlaceMonths::of(const PlaceClimate& place, Metres pot)
     const auto light = months_of_light(monthly, place.position, place.elevation);
     Monthly<double> water{};
     for (std::size_t m = 0; m < 12; ++m) {
-        const auto day = Millimetres::from_millimetres(light[m].reference_evapotranspiration.millimetres() / kDaysOfMonths[m]);
+        const auto day = Millimetres::from_millimetres(light[m].reference_evapotranspiration.millimetres() / calendar::kMeanDaysOfMonths[m]);
         water[m] = pot_water_litres(day, pot);
     }
     std::optional<Millimetres> rain;
