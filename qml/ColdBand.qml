@@ -71,7 +71,7 @@ Rectangle {
         y: root.narrow ? words.y + words.height + Theme.px(8) : Theme.px(20)
         implicitHeight: Theme.target(40)
         text: root.round.carriesLeft === 1 ? qsTr("It is in") : qsTr("All of them are in")
-        reason: qsTr("Ticks every plant that must come in tonight; each can be taken back")
+        reason: qsTr("Ticks every plant that must come in tonight; one Undo takes all of it back")
         onClicked: root.round.tickCarries()
     }
 }

@@ -208,8 +208,8 @@
         <translation>Alle sind drin</translation>
     </message>
     <message>
-        <source>Ticks every plant that must come in tonight; each can be taken back</source>
-        <translation>Hakt jede Pflanze ab, die heute Nacht herein muss; jede lässt sich zurücknehmen</translation>
+        <source>Ticks every plant that must come in tonight; one Undo takes all of it back</source>
+        <translation>Hakt jede Pflanze ab, die heute Abend herein muss; einmal Rückgängig nimmt alles zurück</translation>
     </message>
 </context>
 <context>
@@ -11639,6 +11639,10 @@ liegen im Band</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 plants carried in</source>
+        <translation>%1 Pflanzen hineingetragen</translation>
     </message>
     <message>
         <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>

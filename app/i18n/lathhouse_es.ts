@@ -208,8 +208,8 @@
         <translation>Ya están todas dentro</translation>
     </message>
     <message>
-        <source>Ticks every plant that must come in tonight; each can be taken back</source>
-        <translation>Marca todas las plantas que deben entrar esta noche; cada una se puede desmarcar</translation>
+        <source>Ticks every plant that must come in tonight; one Undo takes all of it back</source>
+        <translation>Marca todas las plantas que deben entrar esta noche; un solo Deshacer lo retira todo</translation>
     </message>
 </context>
 <context>
@@ -11639,6 +11639,10 @@ están en la banda</translation>
     <message>
         <source>Left out: %1.</source>
         <translation>Omitido: %1.</translation>
+    </message>
+    <message>
+        <source>%1 plants carried in</source>
+        <translation>%1 plantas entradas</translation>
     </message>
     <message>
         <source>Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before.</source>

@@ -11,7 +11,6 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <atomic>
-#include <map>
 #include <optional>
 #include <set>
 
@@ -60,8 +59,7 @@ public:
         ClassStateRole,  ///< 0 clean, 1 suspect, 2 infested.
         HeadingRole,     ///< Of the class, at its first task; else empty.
         HeadingNoteRole, ///< "9 tasks, last of all"
-        SpotRole,
-        SpotColourRole, ///< -1 without a spot.
+        SpotRole, SpotColourRole, ///< -1 without a spot.
         PlantRole, TaskRole, WhyRole,
         LatestRole, ///< "can wait until Sat 30 May", or empty.
         MinutesRole, CautionsRole, HygieneRole, DoneRole,
@@ -107,23 +105,20 @@ public:
     /// Marks a task as done. A done one is left as it is: `undo` takes back. What is sown becomes a tray and what is
     /// potted becomes plants, so that first their number is asked.
     Q_INVOKABLE void tick(int row);
-    /// Shows the rest of the row's class.
-    Q_INVOKABLE void unfold(int row);
+    Q_INVOKABLE void unfold(int row); ///< Shows the rest of the row's class.
     /// So many seeds went into the tray, or seedlings into pots: tray or plants are made and the task ticked, as one.
     /// False where that is no number or the lot or the tray has not that many.
     Q_INVOKABLE bool sow(const QString& number);
     Q_INVOKABLE void leaveSowing(); ///< Nothing was sown or potted.
     Q_INVOKABLE void askDose(int row); ///< How much feed, or oil or soap, goes into the water for a task.
-    /// Whether to spray the plant of a task that treats one.
-    Q_INVOKABLE void askSpray(int row);
+    Q_INVOKABLE void askSpray(int row); ///< Whether to spray the plant of a task that treats one.
     /// Puts a task off by 1 to 60 days; the model says why where it cannot be.
     Q_INVOKABLE void postpone(int row, int days);
     /// The same for so many days, or until a date after today however far, as either is typed.
     Q_INVOKABLE void postponeUntil(int row, const QString& typed);
     /// Leaves a task out this time; the reason goes into the journal and must not be blank.
     Q_INVOKABLE void skip(int row, const QString& reason);
-    /// Ticks every plant that must come in tonight.
-    Q_INVOKABLE void tickCarries();
+    Q_INVOKABLE void tickCarries(); ///< Ticks every plant that must come in tonight; one undo takes all of it back.
     /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
@@ -151,11 +146,11 @@ private:
         bool has_forecast = false;
     };
     struct Written {
-        std::string key;
+        std::vector<std::string> keys; ///< Of the tasks.
         QString words;
         bool ticks = false; ///< Else it was put off or left out.
-        std::string turn = {}; ///< What it is taken back by, where that is not its key.
-        const std::string& turn_key() const { return turn.empty() ? key : turn; }
+        std::string turn = {}; ///< What it is taken back by, where that is not its keys.
+        std::string turn_key() const { return turn.empty() ? joined_keys(keys) : turn; }
     };
     const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     bool is_row(int row) const { return row >= 0 && row < rowCount(); }
@@ -180,7 +175,7 @@ private:
     void fail(const Error& error); ///< In the reader's language.
     void fail_with(QString sentence);
     void clear_error();
-    void mark(const std::string& key, bool done);
+    void mark(const std::vector<std::string>& keys, bool done);
 
     RoundSource source_;
     TodayLook look_;

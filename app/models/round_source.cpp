@@ -1,6 +1,7 @@
 #include "app/models/round_source.h"
 
 #include "app/models/event_turn.h"
+#include "core/base/parse.h"
 #include "core/journal/household_store.h"
 
 #include <algorithm>
@@ -11,6 +12,15 @@
 #include <vector>
 
 namespace lathhouse::models {
+
+std::string joined_keys(const std::vector<std::string>& tasks)
+{
+    std::string joined;
+    for (const auto& task : tasks) {
+        joined += (joined.empty() ? "" : "\n") + task;
+    }
+    return joined;
+}
 
 std::string sown_key(const std::string& lot, const std::string& seeds)
 {
@@ -24,12 +34,12 @@ std::string potted_key(const std::string& tray, const std::string& plants)
 
 RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<plan::HouseholdFacts>()> load)
 {
-    auto record = [folder](const home::Event& event) -> Result<void> {
+    auto record = [folder](const std::vector<home::Event>& events) -> Result<void> {
         auto store = journal::HouseholdStore::open(folder);
         if (!store) {
             return store.error();
         }
-        return store->record(std::span<const home::Event>{&event, 1});
+        return store->record(std::span<const home::Event>{events});
     };
     const auto tells = [](const std::string& key) {
         return [key](const home::Event& event) {
@@ -41,11 +51,22 @@ RoundSource round_in_folder(std::filesystem::path folder, std::function<Result<p
                        : event.detail("task") == key;
         };
     };
-    auto take_back = [folder, tells](const std::string& key, calendar::Instant now) {
-        return take_back_event(folder, tells(key), now);
+    auto take_back = [folder, tells](const std::string& keys, calendar::Instant now) -> Result<void> {
+        const auto all = split(keys, '\n');
+        for (auto key = all.rbegin(); key != all.rend(); ++key) { // What was entered last is taken back first.
+            if (const auto taken = take_back_event(folder, tells(std::string{*key}), now); !taken) {
+                return taken;
+            }
+        }
+        return {};
     };
-    auto bring_back = [folder, tells](const std::string& key, calendar::Instant now) {
-        return bring_back_event(folder, tells(key), now);
+    auto bring_back = [folder, tells](const std::string& keys, calendar::Instant now) -> Result<void> {
+        for (const auto& key : split(keys, '\n')) {
+            if (const auto brought = bring_back_event(folder, tells(std::string{key}), now); !brought) {
+                return brought;
+            }
+        }
+        return {};
     };
     auto sow = [folder](const home::Tray& tray, const std::string&, calendar::Date today,
                         calendar::Instant now) { return door_to_folder(folder, {}).sow(tray, today, now); };
@@ -64,12 +85,18 @@ RoundSource round_in_memory(plan::HouseholdFacts facts)
 RoundSource round_in_memory(std::shared_ptr<MemoryHousehold> household)
 {
     auto load = [household]() -> Result<plan::HouseholdFacts> { return household->facts(); };
-    auto record = [household](const home::Event& event) {
-        return household->change(std::string{event.detail("task")}, [&](plan::HouseholdFacts& facts) -> Result<void> {
-            facts.events.push_back(event);
-            for (auto& plant : facts.as_told.plants) {
-                if (event.kind == home::EventKind::Moved && event.plant == plant.id) {
-                    plant.spot = event.spot;
+    auto record = [household](const std::vector<home::Event>& events) {
+        std::vector<std::string> tasks;
+        for (const auto& event : events) {
+            tasks.emplace_back(event.detail("task"));
+        }
+        return household->change(joined_keys(tasks), [&](plan::HouseholdFacts& facts) -> Result<void> {
+            for (const auto& event : events) {
+                facts.events.push_back(event);
+                for (auto& plant : facts.as_told.plants) {
+                    if (event.kind == home::EventKind::Moved && event.plant == plant.id) {
+                        plant.spot = event.spot;
+                    }
                 }
             }
             return {};
@@ -95,7 +122,7 @@ RoundSource no_round(Error why)
 {
     const auto refuse = [why](const std::string&, calendar::Instant) -> Result<void> { return why; };
     return {[why]() -> Result<plan::HouseholdFacts> { return why; },
-            [why](const home::Event&) -> Result<void> { return why; }, refuse, refuse, false};
+            [why](const std::vector<home::Event>&) -> Result<void> { return why; }, refuse, refuse, false};
 }
 
 } // namespace lathhouse::models

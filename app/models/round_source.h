@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <functional>
 #include <string>
+#include <vector>
 
 namespace lathhouse::models {
 
@@ -16,10 +17,10 @@ namespace lathhouse::models {
 struct RoundSource {
     /// Why it cannot be had is a sentence for people.
     std::function<Result<plan::HouseholdFacts>()> load;
-    /// Writes one event.
-    std::function<Result<void>(const home::Event&)> record;
-    /// Takes back what was written last, given the task's key that it is thought to be. Errors: NotFound
-    /// where something else was written last.
+    /// Writes what was done with one task or with several at once, all or nothing.
+    std::function<Result<void>(const std::vector<home::Event>&)> record;
+    /// Takes back what was written last, given the task's key that it is thought to be, or those of several (`joined_keys`).
+    /// Errors: NotFound where something else was written last.
     std::function<Result<void>(const std::string& key, calendar::Instant now)> take_back;
     /// Writes again what was taken back last. Errors as take_back.
     std::function<Result<void>(const std::string& key, calendar::Instant now)> bring_back;
@@ -31,6 +32,8 @@ struct RoundSource {
     std::function<Result<void>(home::TrayId, int plants, calendar::Date today, calendar::Instant now)> pot_up = {};
 };
 
+/// By what tasks are taken back that were written at once, in the order in which they were.
+std::string joined_keys(const std::vector<std::string>& tasks);
 /// By what a sowing from the round is taken back.
 std::string sown_key(const std::string& lot, const std::string& seeds);
 /// By what a potting from the round is taken back.

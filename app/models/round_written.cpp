@@ -20,22 +20,22 @@ constexpr int kLongestPostponement = 60; // Days.
 
 void RoundModel::write(int row, home::Event event, QString said, bool ticks)
 {
-    write({at(row).task.key, plain_words(at(row)), ticks}, std::move(said),
-          [record = source_.record, event = std::move(event)] { return record(event); });
+    write({{at(row).task.key}, plain_words(at(row)), ticks}, std::move(said),
+          [record = source_.record, event = std::move(event)] { return record({event}); });
 }
 
 void RoundModel::write(Written what, QString said, std::function<Result<void>()> record)
 {
     clear_error();
-    const std::string key = what.key;
+    const std::vector<std::string> keys = what.keys;
     here_.add(std::move(what));
     say(std::move(said));
-    run(std::move(record), [this, key](const Result<void>& written) {
+    run(std::move(record), [this, keys](const Result<void>& written) {
         if (written) {
             return;
         }
-        here_.drop_written([&](const Written& of) { return of.key == key; });
-        mark(key, false);
+        here_.drop_written([&](const Written& of) { return of.keys == keys; });
+        mark(keys, false);
         say({});
         fail(words::phrase("this could not be written, so it counts as not done: %1", words::refusal(written.error())));
     });
@@ -54,7 +54,7 @@ void RoundModel::tick(int row)
     }
     write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))),
           true);
-    mark(at(row).task.key, true);
+    mark({at(row).task.key}, true);
 }
 
 void RoundModel::unfold(int row)
@@ -100,12 +100,12 @@ bool RoundModel::pot(const RoundRow& row, int plants)
     const std::string key = row.task.key;
     const QString words = plants == 1 ? tr("%1, 1 plant").arg(plain_words(row))
                                       : tr("%1, %2 plants").arg(plain_words(row)).arg(plants);
-    write({key, words, true, potted_key(std::to_string(*task.tray), std::to_string(plants))},
+    write({{key}, words, true, potted_key(std::to_string(*task.tray), std::to_string(plants))},
           tr("Done: %1. They stand under Plants.").arg(words),
           [pot_up = source_.pot_up, tray = *task.tray, plants, today = look_.today, at = now()] {
               return pot_up(tray, plants, today, at);
           });
-    mark(key, true);
+    mark({key}, true);
     leaveSowing();
     return true;
 }
@@ -136,10 +136,10 @@ bool RoundModel::sow(const QString& seeds)
     const std::string key = sowing_;
     const QString words = *number == 1 ? tr("%1, 1 seed").arg(plain_words(*there))
                                        : tr("%1, %2 seeds").arg(plain_words(*there)).arg(*number);
-    write({key, words, true, sown_key(task.name, std::to_string(*number))},
+    write({{key}, words, true, sown_key(task.name, std::to_string(*number))},
           tr("Done: %1. The tray stands under Seeds.").arg(words),
           [sow = source_.sow, tray, lot = task.name, today = look_.today, at = now()] { return sow(tray, lot, today, at); });
-    mark(key, true);
+    mark({key}, true);
     leaveSowing();
     return true;
 }
@@ -256,14 +256,22 @@ void RoundModel::skip(int row, const QString& reason)
 void RoundModel::tickCarries()
 {
     std::vector<std::string> keys;
-    for (const auto& row : rows_) {
-        if (std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done) {
-            keys.push_back(row.task.key);
+    std::vector<home::Event> events;
+    int only = 0;
+    for (int row = 0; row < rowCount(); ++row) {
+        if (std::holds_alternative<plan::CarryInTonight>(at(row).task.matter) && !at(row).done) {
+            keys.push_back(at(row).task.key);
+            events.push_back(plan::done_event(at(row).task, look_.today, now()));
+            only = row;
         }
     }
-    for (const auto& key : keys) {
-        const auto there = std::ranges::find(rows_, key, [](const RoundRow& row) { return row.task.key; });
-        tick(static_cast<int>(there - rows_.begin()));
+    if (keys.size() == 1) {
+        tick(only);
+    } else if (!keys.empty()) {
+        const QString words = tr("%1 plants carried in").arg(keys.size());
+        write({keys, words, true}, tr("Done: %1.").arg(words),
+              [record = source_.record, events = std::move(events)] { return record(events); });
+        mark(keys, true);
     }
 }
 
@@ -279,10 +287,10 @@ void RoundModel::undo()
     run([take_back = source_.take_back, key = last->turn_key(), at = now()] { return take_back(key, at); },
         [this, last = *last](const Result<void>& undone) {
             if (undone) {
-                mark(last.key, false);
+                mark(last.keys, false);
                 return;
             }
-            here_.drop_undone([&](const Written& of) { return of.key == last.key; });
+            here_.drop_undone([&](const Written& of) { return of.keys == last.keys; });
             say({});
             fail(undone.error());
         });
@@ -308,25 +316,27 @@ void RoundModel::redo()
         [this, last = *last](const Result<void>& redone) {
             if (redone) {
                 if (last.ticks) {
-                    mark(last.key, true);
+                    mark(last.keys, true);
                 }
                 return;
             }
-            here_.drop_written([&](const Written& of) { return of.key == last.key; });
+            here_.drop_written([&](const Written& of) { return of.keys == last.keys; });
             say({});
             fail(redone.error());
         });
 }
 
-void RoundModel::mark(const std::string& key, bool done)
+void RoundModel::mark(const std::vector<std::string>& keys, bool done)
 {
-    if (done) {
-        done_.insert(key);
-    } else {
-        done_.erase(key);
+    for (const auto& key : keys) {
+        if (done) {
+            done_.insert(key);
+        } else {
+            done_.erase(key);
+        }
     }
     for (int row = 0; row < rowCount(); ++row) {
-        if (at(row).task.key == key) {
+        if (std::ranges::find(keys, at(row).task.key) != keys.end()) {
             rows_[static_cast<std::size_t>(row)].done = done;
             emit dataChanged(index(row), index(row), {DoneRole, SentenceRole});
         }

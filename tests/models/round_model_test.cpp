@@ -362,7 +362,7 @@ TEST(RoundModel, UnreadableHouseholdIsASentenceAndCanBeReadAgain)
 TEST(RoundModel, TickThatCannotBeWrittenIsTakenOff)
 {
     auto source = round_in_memory(facts());
-    source.record = [](const home::Event&) -> Result<void> {
+    source.record = [](const std::vector<home::Event>&) -> Result<void> {
         return Error{ErrorCode::Locked, "another program holds the household"};
     };
     RoundModel model(std::move(source), look());
@@ -448,6 +448,27 @@ TEST_F(RoundInFolder, TickIsInTheJournalAndUndoTakesItOut)
     EXPECT_EQ(events().size(), before);
     EXPECT_EQ(model.rowCount(), rows);
     EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+}
+
+TEST_F(RoundInFolder, SeveralAtOnceAreTakenBackAtOnceAndBroughtBackInOrder)
+{
+    const auto written = [](const char* task) {
+        return home::Event{1, home::EventKind::TaskDone, std::nullopt, kToday, calendar::Instant{}, "", {{"task", task}}};
+    };
+    const auto before = events().size();
+    const auto round = source();
+    const calendar::Instant at{};
+    ASSERT_TRUE(round.record({written("in/1"), written("in/2"), written("in/3")}));
+    ASSERT_EQ(events().size(), before + 3);
+    EXPECT_FALSE(round.take_back(joined_keys({"in/3", "in/2"}), at)) << "the last was in/3";
+    EXPECT_EQ(events().size(), before + 3);
+    const auto keys = joined_keys({"in/1", "in/2", "in/3"});
+    ASSERT_TRUE(round.take_back(keys, at));
+    EXPECT_EQ(events().size(), before);
+    ASSERT_TRUE(round.bring_back(keys, at));
+    const auto again = events();
+    ASSERT_EQ(again.size(), before + 3);
+    EXPECT_EQ(again.back().detail("task"), "in/3");
 }
 
 TEST_F(RoundInFolder, WhatIsTickedIsWrittenThoughTheWindowClosesAtOnce)
