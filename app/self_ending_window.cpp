@@ -97,16 +97,16 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
                : page;
 }
 
-/// Whether a picture that is to be seen is still read; each in a thread of its own.
-bool reads_pictures(const QQuickItem& item)
+/// Whether a picture that is to be seen is still read, in a thread of its own, or a part of a page still made between frames.
+bool is_being_made(const QQuickItem& item)
 {
-    constexpr int kLoading = 2; // Image.Loading.
+    constexpr int kLoading = 2; // Image.Loading and Loader.Loading.
     if (!item.isVisible()) {
         return false;
     }
     const auto children = item.childItems();
-    return (item.inherits("QQuickImageBase") && item.property("status").toInt() == kLoading) ||
-           std::ranges::any_of(children, [](const QQuickItem* child) { return reads_pictures(*child); });
+    return ((item.inherits("QQuickImageBase") || item.inherits("QQuickLoader")) && item.property("status").toInt() == kLoading) ||
+           std::ranges::any_of(children, [](const QQuickItem* child) { return is_being_made(*child); });
 }
 
 } // namespace
@@ -242,7 +242,7 @@ bool SelfEndingWindow::opens_next()
 
 bool SelfEndingWindow::is_done()
 {
-    if (is_working(models_) || first_frame_ < 0 || reads_pictures(*window_.contentItem())) {
+    if (is_working(models_) || first_frame_ < 0 || is_being_made(*window_.contentItem())) {
         return false;
     }
     constexpr int kForPhotos = 30; // Looks: photographs are read in threads of their own.

@@ -94,6 +94,8 @@ FocusScope {
 
     function fill(): void {
         const narrow = Qt.binding(() => root.narrow);
+        more.source = "";
+        more.asynchronous = root.home.section === HomeModel.Data; // Has most parts: they are made between the pictures.
         if (root.home.section === HomeModel.Record) {
             more.setSource("HomeRecord.qml", { objectName: "homeRecord", record: root.home.record, narrow: narrow });
             root.home.record.start();
@@ -110,8 +112,6 @@ FocusScope {
                 root.home.aside.look();
         } else if (root.home.section === HomeModel.Settings) {
             more.setSource("HomeSettings.qml", { objectName: "homeSettings", settings: root.home.settings });
-        } else {
-            more.source = "";
         }
     }
 

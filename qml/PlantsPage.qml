@@ -85,12 +85,21 @@ FocusScope {
         root.back();
         root.mend.pinPlant(plant);
     }
+    function make(page: Loader, file: string, name: string): void {
+        if (page.visible && page.status === Loader.Null)
+            page.setSource(file, {
+                objectName: name,
+                plant: Qt.binding(() => root.plant),
+                narrow: Qt.binding(() => root.narrow),
+                side: Qt.binding(() => root.side)
+            });
+    }
     function back(): void {
         logPanel.visible = false;
         movePanel.visible = false;
         root.plants.forgive();
         if (root.inPhoto)
-            (root.plant.album.view === PhotosModel.Measuring ? measurePage : photoPage).forceActiveFocus();
+            ((root.plant.album.view === PhotosModel.Measuring ? measuring : looking).item as FocusScope).forceActiveFocus();
         else if (root.comparing)
             comparison.forceActiveFocus();
         else if (root.plants.opened !== 0)
@@ -186,26 +195,26 @@ FocusScope {
         narrow: root.narrow
         side: root.side
     }
-    PhotoPage {
-        id: photoPage
-        objectName: "photoPage"
+    // Made when a photograph is first looked at, and measured in; kept from then on.
+    Loader {
+        id: looking
         anchors.fill: parent
         anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
         visible: root.inPhoto && root.plant.album.view !== PhotosModel.Measuring
-        plant: root.plant
-        narrow: root.narrow
-        side: root.side
+        onVisibleChanged: root.make(looking, "PhotoPage.qml", "photoPage")
     }
-    MeasurePage {
-        id: measurePage
-        objectName: "measurePage"
+    Loader {
+        id: measuring
         anchors.fill: parent
         anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
         visible: root.inPhoto && root.plant.album.view === PhotosModel.Measuring
-        plant: root.plant
-        narrow: root.narrow
-        side: root.side
-        onCardAsked: root.cardAsked()
+        onVisibleChanged: root.make(measuring, "MeasurePage.qml", "measurePage")
+    }
+    Connections {
+        target: measuring.item
+        function onCardAsked(): void {
+            root.cardAsked();
+        }
     }
     UndoBar {
         id: undoBar

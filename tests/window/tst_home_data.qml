@@ -42,9 +42,13 @@ Item {
             compare(household.error, "");
             household.home.start();
             settle();
-            household.home.section = HomeModel.Data;
+            toData();
             settle();
             named("homeSheet").forceActiveFocus();
+        }
+        function toData(): void {
+            household.home.section = HomeModel.Data;
+            tryCompare(named("homeMore"), "status", Loader.Ready); // Made a part at a time.
         }
         function named(name: string): Item {
             const found = findChild(page, name) as Item;
@@ -330,7 +334,7 @@ Item {
         function test_lineOnTheLastBackupStandsOverEverySection() {
             household.home.section = HomeModel.Place;
             verify(named("backupLine").visible);
-            household.home.section = HomeModel.Data;
+            toData();
             verify(!named("backupLine").visible);
             press("remind3");
             compare(keeping.remindDays, 0);
