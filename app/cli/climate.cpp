@@ -1,5 +1,6 @@
 #include "app/cli/all_commands.h"
 #include "app/cli/place_climate_options.h"
+#include "app/words/growing_words.h"
 #include "app/words/season_words.h"
 #include "app/words/us_units.h"
 #include "core/climate/figures.h"
@@ -61,19 +62,6 @@ struct ClimateOptions {
     PlaceOptions place;
     double pot_centimetres = climate::kUsualPotCentimetres;
 };
-
-/// The lowest low of all the years; nullopt unless every month has one.
-std::optional<Celsius> lowest_ever(const climate::MonthlyFigures& monthly)
-{
-    std::optional<Celsius> lowest;
-    for (const auto& month : monthly.lowest) {
-        if (!month) {
-            return std::nullopt;
-        }
-        lowest = lowest ? std::min(*lowest, *month) : *month;
-    }
-    return lowest;
-}
 
 Json json_of(const climate::DayRange& range)
 {
@@ -151,7 +139,7 @@ std::string ground_text(const climate::PlaceMonths& figures, const std::string& 
                 words::right_aligned(words::temperature(figures.soil_at_10[m].mean, units), 12) +
                 words::right_aligned(words::temperature(figures.pot[m].low, units), 10) +
                 words::right_aligned(words::temperature(figures.pot[m].high, units), 10) +
-                words::right_aligned(words::number(figures.pot_water[m], 2) + " L/day", 13) +
+                words::right_aligned(words::water_of_day(Litres::from_litres(figures.pot_water[m]), units) + "/day", 13) +
                 words::right_aligned(words::number(figures.degree_days[m], 0), 13) + "\n";
     }
     return text + "Pot: " + pot_width +
@@ -196,7 +184,7 @@ Result<Answer> climate_answer(const Globals& globals, const ClimateOptions& opti
     const auto units = globals.units;
     std::string text = months_text(*place, figures, units);
     text +=
-        words::seasons(of_the_year) + " " + words::frost(figures.frost, lowest_ever(monthly), units) + "\n";
+        words::seasons(of_the_year) + " " + words::frost(figures.frost, figures.lowest, units) + "\n";
     text += "On average the day is " + words::thermal_season(figures.seasons[0], units) + ", " +
             words::thermal_season(figures.seasons[1], units) + ".\n";
     text +=

@@ -4672,10 +4672,6 @@
         <source>cm</source>
         <translation>cm</translation>
     </message>
-    <message>
-        <source>%1 L</source>
-        <translation>%1 L</translation>
-    </message>
 </context>
 <context>
     <name>PlantAsks</name>
@@ -5132,12 +5128,8 @@
         <translation>Topf %1</translation>
     </message>
     <message>
-        <source>about %1 kg wet</source>
-        <translation>etwa %1 kg nass</translation>
-    </message>
-    <message>
-        <source>about %1 lb wet</source>
-        <translation>etwa %1 lb nass</translation>
+        <source>about %1 wet</source>
+        <translation>etwa %1 nass</translation>
     </message>
     <message>
         <source>where it stands</source>
@@ -12560,6 +12552,30 @@ liegen im Band</translation>
         <translation>Die Spanne liegt über 0,2, und doch ist es zu früh: Gute Nachricht hat eine strengere Grenze, denn Hinsehen nach jeder Messung gibt dem Zufall viele Versuche.</translation>
     </message>
     <message>
+        <source>not on a windy day, and not below %1</source>
+        <translation>nicht an einem windigen Tag und nicht unter %1</translation>
+    </message>
+    <message>
+        <source>the nights would allow it from %1 on; the steps need until %2</source>
+        <translation>die Nächte erlaubten es ab %1; die Schritte brauchen bis %2</translation>
+    </message>
+    <message>
+        <source>nothing on %1, the forecast is too cold for it</source>
+        <translation>am %1 nichts, die Vorhersage ist dafür zu kalt</translation>
+    </message>
+    <message>
+        <source>no spot indoors is apart from other plants: keep it an arm&apos;s length away from them</source>
+        <translation>drinnen liegt kein Platz abseits der anderen Pflanzen: eine Armlänge Abstand zu ihnen halten</translation>
+    </message>
+    <message>
+        <source>it weighs about %1: carry it with a second person or on wheels</source>
+        <translation>sie wiegt etwa %1: zu zweit tragen oder auf Rollen bewegen</translation>
+    </message>
+    <message>
+        <source>it is poisonous: gloves where sap may run, out of reach of children and animals on the way</source>
+        <translation>sie ist giftig: Handschuhe, wo Saft austreten kann, unterwegs außer Reichweite von Kindern und Tieren</translation>
+    </message>
+    <message>
         <source>A plant of a kind that takes no feed needs none of it.</source>
         <translation>Eine Pflanze, deren Art keinen Dünger nimmt, braucht keinen.</translation>
     </message>
@@ -13152,6 +13168,18 @@ liegen im Band</translation>
         <translation>%1 L</translation>
     </message>
     <message>
+        <source>%1 qt</source>
+        <translation>%1 qt</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
         <source>1 day</source>
         <translation>1 Tag</translation>
     </message>
@@ -13436,6 +13464,38 @@ liegen im Band</translation>
         <translation>vom hellsten Fenster Schritt für Schritt an ihren Platz; weniger Wasser, kein Dünger</translation>
     </message>
     <message>
+        <source>A plant</source>
+        <translation>Eine Pflanze</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>ein Platz</translation>
+    </message>
+    <message>
+        <source>%1 goes out to %2 on %3</source>
+        <translation>%1 kommt am %3 hinaus, Platz: %2</translation>
+    </message>
+    <message>
+        <source>%1 comes in to %2 on %3</source>
+        <translation>%1 kommt am %3 herein, Platz: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 times as light</source>
+        <translation>%1, %2-mal so hell</translation>
+    </message>
+    <message>
+        <source>%1, %2 times darker</source>
+        <translation>%1, %2-mal dunkler</translation>
+    </message>
+    <message>
+        <source>%1, nights %2 colder</source>
+        <translation>%1, Nächte %2 kälter</translation>
+    </message>
+    <message>
+        <source>%1, nights %2 warmer</source>
+        <translation>%1, Nächte %2 wärmer</translation>
+    </message>
+    <message>
         <source>Hang lamps so that water and wet hands stay away from them and from the plug, off damp floors and on a socket with a residual current device; a lamp that gets hot keeps its distance from leaves and curtains.</source>
         <translation>Lampen so aufhängen, dass Wasser und nasse Hände von ihnen und vom Stecker fern bleiben, nicht auf feuchtem Boden und an einer Steckdose mit FI-Schutzschalter; eine Lampe, die heiß wird, hält Abstand von Blättern und Vorhängen.</translation>
     </message>
@@ -13630,10 +13690,6 @@ liegen im Band</translation>
     <message>
         <source>%1 (new): %2 %3</source>
         <translation>%1 (neu): %2 %3</translation>
-    </message>
-    <message>
-        <source>a spot</source>
-        <translation>ein Platz</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -13908,12 +13964,84 @@ liegen im Band</translation>
         <translation>befallene Pflanzen</translation>
     </message>
     <message>
+        <source>It is dry all year.</source>
+        <translation>Es ist das ganze Jahr trocken.</translation>
+    </message>
+    <message>
+        <source>Rain falls in every season.</source>
+        <translation>Regen fällt in jeder Jahreszeit.</translation>
+    </message>
+    <message>
+        <source>Rain falls in every month.</source>
+        <translation>Regen fällt in jedem Monat.</translation>
+    </message>
+    <message>
+        <source>The wet season is %1, the dry season %2.</source>
+        <translation>Regenzeit: %1; Trockenzeit: %2.</translation>
+    </message>
+    <message>
+        <source>Summers are dry.</source>
+        <translation>Die Sommer sind trocken.</translation>
+    </message>
+    <message>
+        <source>Winters are dry.</source>
+        <translation>Die Winter sind trocken.</translation>
+    </message>
+    <message>
         <source>every month</source>
         <translation>jeden Monat</translation>
     </message>
     <message>
         <source>no month</source>
         <translation>keinen Monat</translation>
+    </message>
+    <message>
+        <source>It is about as warm all year, a little cooler from %1; there is no winter.</source>
+        <translation>Es ist das ganze Jahr etwa gleich warm, ein wenig kühler %1; einen Winter gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>It is about as warm all year; there is no winter.</source>
+        <translation>Es ist das ganze Jahr etwa gleich warm; einen Winter gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>There is no winter; the cool season is %1, the hottest months are %2.</source>
+        <translation>Einen Winter gibt es nicht; kühl ist es %1, am heißesten %2.</translation>
+    </message>
+    <message>
+        <source>Winter is coldest from %1, summer warmest from %2.</source>
+        <translation>Im Winter ist es %1 am kältesten, im Sommer %2 am wärmsten.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years.</source>
+        <translation>Kein Frost in all den Jahren.</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years; the lowest night had %1, so it cannot be ruled out.</source>
+        <translation>Kein Frost in all den Jahren; die kälteste Nacht hatte %1, auszuschließen ist er also nicht.</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years; the lowest night had %1.</source>
+        <translation>Kein Frost in all den Jahren; die kälteste Nacht hatte %1.</translation>
+    </message>
+    <message>
+        <source>Frost in every month, %1 nights a year.</source>
+        <translation>Frost in jedem Monat, %1 Nächte im Jahr.</translation>
+    </message>
+    <message>
+        <source>Frost is an exception, in about %1 years.</source>
+        <translation>Frost ist die Ausnahme, etwa in %1 Jahren.</translation>
+    </message>
+    <message>
+        <source>Frost in some years, %1 nights a year on average.</source>
+        <translation>Frost in manchen Jahren, im Mittel %1 Nächte im Jahr.</translation>
+    </message>
+    <message>
+        <source>Frost every year, %1 nights a year.</source>
+        <translation>Frost in jedem Jahr, %1 Nächte im Jahr.</translation>
     </message>
     <message>
         <source>the season is already on</source>
@@ -14466,10 +14594,6 @@ liegen im Band</translation>
     <message>
         <source>miles</source>
         <translation>Meilen</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1. %2</translation>
     </message>
     <message>
         <source>%1 %2 %3</source>

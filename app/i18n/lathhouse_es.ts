@@ -4672,10 +4672,6 @@
         <source>cm</source>
         <translation>cm</translation>
     </message>
-    <message>
-        <source>%1 L</source>
-        <translation>%1 L</translation>
-    </message>
 </context>
 <context>
     <name>PlantAsks</name>
@@ -5132,12 +5128,8 @@
         <translation>maceta de %1</translation>
     </message>
     <message>
-        <source>about %1 kg wet</source>
-        <translation>unos %1 kg mojada</translation>
-    </message>
-    <message>
-        <source>about %1 lb wet</source>
-        <translation>unas %1 lb mojada</translation>
+        <source>about %1 wet</source>
+        <translation>unos %1 mojada</translation>
     </message>
     <message>
         <source>where it stands</source>
@@ -12560,6 +12552,30 @@ están en la banda</translation>
         <translation>El intervalo está por encima de 0,2 y aún es pronto: una buena noticia tiene un límite más estricto, porque mirar tras cada medición da al azar muchas oportunidades.</translation>
     </message>
     <message>
+        <source>not on a windy day, and not below %1</source>
+        <translation>no en un día de viento, ni por debajo de %1</translation>
+    </message>
+    <message>
+        <source>the nights would allow it from %1 on; the steps need until %2</source>
+        <translation>las noches lo permitirían desde el %1; los pasos duran hasta el %2</translation>
+    </message>
+    <message>
+        <source>nothing on %1, the forecast is too cold for it</source>
+        <translation>nada el %1, el pronóstico es demasiado frío</translation>
+    </message>
+    <message>
+        <source>no spot indoors is apart from other plants: keep it an arm&apos;s length away from them</source>
+        <translation>ningún lugar interior está apartado de las demás plantas: déjela a un brazo de distancia de ellas</translation>
+    </message>
+    <message>
+        <source>it weighs about %1: carry it with a second person or on wheels</source>
+        <translation>pesa unos %1: llévela entre dos personas o sobre ruedas</translation>
+    </message>
+    <message>
+        <source>it is poisonous: gloves where sap may run, out of reach of children and animals on the way</source>
+        <translation>es venenosa: guantes donde pueda salir savia, y lejos del alcance de niños y animales por el camino</translation>
+    </message>
+    <message>
         <source>A plant of a kind that takes no feed needs none of it.</source>
         <translation>Una planta de una especie que no toma abono no lo necesita.</translation>
     </message>
@@ -13152,6 +13168,18 @@ están en la banda</translation>
         <translation>%1 L</translation>
     </message>
     <message>
+        <source>%1 qt</source>
+        <translation>%1 qt</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
         <source>1 day</source>
         <translation>1 día</translation>
     </message>
@@ -13436,6 +13464,38 @@ están en la banda</translation>
         <translation>de la ventana más clara paso a paso a su lugar; menos agua, sin abono</translation>
     </message>
     <message>
+        <source>A plant</source>
+        <translation>Una planta</translation>
+    </message>
+    <message>
+        <source>a spot</source>
+        <translation>un sitio</translation>
+    </message>
+    <message>
+        <source>%1 goes out to %2 on %3</source>
+        <translation>%1 sale a %2 el %3</translation>
+    </message>
+    <message>
+        <source>%1 comes in to %2 on %3</source>
+        <translation>%1 entra a %2 el %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 times as light</source>
+        <translation>%1, %2 veces más luz</translation>
+    </message>
+    <message>
+        <source>%1, %2 times darker</source>
+        <translation>%1, %2 veces menos luz</translation>
+    </message>
+    <message>
+        <source>%1, nights %2 colder</source>
+        <translation>%1, noches %2 más frías</translation>
+    </message>
+    <message>
+        <source>%1, nights %2 warmer</source>
+        <translation>%1, noches %2 más cálidas</translation>
+    </message>
+    <message>
         <source>Hang lamps so that water and wet hands stay away from them and from the plug, off damp floors and on a socket with a residual current device; a lamp that gets hot keeps its distance from leaves and curtains.</source>
         <translation>Colgar las lámparas de modo que el agua y las manos mojadas queden lejos de ellas y del enchufe, nunca sobre suelo húmedo y en una toma con diferencial; una lámpara que se calienta guarda distancia de hojas y cortinas.</translation>
     </message>
@@ -13630,10 +13690,6 @@ están en la banda</translation>
     <message>
         <source>%1 (new): %2 %3</source>
         <translation>%1 (nueva): %2 %3</translation>
-    </message>
-    <message>
-        <source>a spot</source>
-        <translation>un sitio</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -13908,12 +13964,84 @@ están en la banda</translation>
         <translation>plantas infestadas</translation>
     </message>
     <message>
+        <source>It is dry all year.</source>
+        <translation>Es seco todo el año.</translation>
+    </message>
+    <message>
+        <source>Rain falls in every season.</source>
+        <translation>Llueve en todas las estaciones.</translation>
+    </message>
+    <message>
+        <source>Rain falls in every month.</source>
+        <translation>Llueve todos los meses.</translation>
+    </message>
+    <message>
+        <source>The wet season is %1, the dry season %2.</source>
+        <translation>Estación lluviosa: %1; estación seca: %2.</translation>
+    </message>
+    <message>
+        <source>Summers are dry.</source>
+        <translation>Los veranos son secos.</translation>
+    </message>
+    <message>
+        <source>Winters are dry.</source>
+        <translation>Los inviernos son secos.</translation>
+    </message>
+    <message>
         <source>every month</source>
         <translation>todos los meses</translation>
     </message>
     <message>
         <source>no month</source>
         <translation>ningún mes</translation>
+    </message>
+    <message>
+        <source>It is about as warm all year, a little cooler from %1; there is no winter.</source>
+        <translation>Hace más o menos el mismo calor todo el año, algo menos de %1; no hay invierno.</translation>
+    </message>
+    <message>
+        <source>It is about as warm all year; there is no winter.</source>
+        <translation>Hace más o menos el mismo calor todo el año; no hay invierno.</translation>
+    </message>
+    <message>
+        <source>There is no winter; the cool season is %1, the hottest months are %2.</source>
+        <translation>No hay invierno; la época fresca es de %1, los meses más calurosos, de %2.</translation>
+    </message>
+    <message>
+        <source>Winter is coldest from %1, summer warmest from %2.</source>
+        <translation>El invierno es más frío de %1, el verano más cálido de %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years.</source>
+        <translation>Ninguna helada en todos los años.</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years; the lowest night had %1, so it cannot be ruled out.</source>
+        <translation>Ninguna helada en todos los años; la noche más fría tuvo %1, así que no puede descartarse.</translation>
+    </message>
+    <message>
+        <source>No frost in any of the years; the lowest night had %1.</source>
+        <translation>Ninguna helada en todos los años; la noche más fría tuvo %1.</translation>
+    </message>
+    <message>
+        <source>Frost in every month, %1 nights a year.</source>
+        <translation>Heladas todos los meses, %1 noches al año.</translation>
+    </message>
+    <message>
+        <source>Frost is an exception, in about %1 years.</source>
+        <translation>Las heladas son una excepción, más o menos en %1 años.</translation>
+    </message>
+    <message>
+        <source>Frost in some years, %1 nights a year on average.</source>
+        <translation>Heladas algunos años, %1 noches al año de media.</translation>
+    </message>
+    <message>
+        <source>Frost every year, %1 nights a year.</source>
+        <translation>Heladas todos los años, %1 noches al año.</translation>
     </message>
     <message>
         <source>the season is already on</source>
@@ -14466,10 +14594,6 @@ están en la banda</translation>
     <message>
         <source>miles</source>
         <translation>millas</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 %2 %3</source>

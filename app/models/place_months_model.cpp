@@ -3,6 +3,7 @@
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
+#include "app/words/growing_words.h"
 #include "app/words/phrase.h"
 #include "app/words/season_words.h"
 #include "app/words/us_units.h"
@@ -68,7 +69,7 @@ public:
             const QString deep = words_.temperature(months_.soil_at_10[m].mean);
             const QString low = words_.temperature(months_.pot[m].low);
             const QString high = words_.temperature(months_.pot[m].high);
-            const QString drinks = litres(months_.pot_water[m]);
+            const QString drinks = text(words::water_of_day(Litres::from_litres(months_.pot_water[m]), units_));
             return {name, shallow, deep, low, high, drinks,
                     tr("%1: soil %2 near the top and %3 deeper, in a pot %4 to %5, which drinks %6 a day")
                         .arg(name, shallow, deep, low, high, drinks)};
@@ -77,7 +78,7 @@ public:
 
     QString year() const
     {
-        QStringList said;
+        QStringList said{text(words::seasons(months_.of_the_year)), text(words::frost(months_.frost, months_.lowest, units_))};
         for (const auto& season : months_.seasons) {
             const QString line = words_.temperature(season.above);
             said.append(season.from && season.to ? tr("The mean of the day lies above %1 from %2 to %3, %4 days.")
@@ -105,7 +106,6 @@ public:
 private:
     static QString none() { return QStringLiteral("–"); }
     QString day(calendar::DayOfYear day) const { return words_.day_and_month(day.next_on_or_after(look_.today)); }
-    QString litres(double value) const { return tr("%1 L").arg(words_.decimal(value, 2)); }
     template <class Row>
     std::vector<SheetRows::Row> rows(Row row) const
     {

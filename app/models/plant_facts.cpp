@@ -98,10 +98,7 @@ private:
             parts.append(tr("pot %1").arg(text(words::volume(*plant_.pot_volume, units_))));
         }
         if (plant_.pot_kilograms > 0.0) {
-            constexpr double kPoundsInAKilogram = 2.2046;
-            parts.append(!units_.us_measures()
-                             ? tr("about %1 kg wet").arg(words_.decimal(plant_.pot_kilograms, 0))
-                             : tr("about %1 lb wet").arg(words_.decimal(plant_.pot_kilograms * kPoundsInAKilogram, 0)));
+            parts.append(tr("about %1 wet").arg(text(words::weight(plant_.pot_kilograms, units_))));
         }
         shown_.since = parts.join(QStringLiteral(" · "));
     }

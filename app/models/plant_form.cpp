@@ -2,6 +2,7 @@
 
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_number.h"
+#include "app/words/us_units.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,8 +11,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kQuart = 0.946352946; // Litres of a US liquid quart: 57.75 cubic inches of 16.387064 ml.
-constexpr double kPound = 0.45359237;  // Kilograms; by definition.
 constexpr double kMostLitres = 1000.0;
 constexpr double kMostKilograms = 2000.0;
 
@@ -28,11 +27,11 @@ PlantForm::PlantForm(YearWords words, QObject* parent) : QObject(parent), words_
 
 double PlantForm::volume_step() const
 {
-    return words_.units() == Units::Us ? kQuart : 1.0;
+    return words_.units() == Units::Us ? words::kLitresInAQuart : 1.0;
 }
 double PlantForm::weight_step() const
 {
-    return words_.units() == Units::Us ? kPound : 1.0;
+    return words_.units() == Units::Us ? words::kKilogramsInAPound : 1.0;
 }
 QString PlantForm::volumeUnit() const
 {

@@ -7,6 +7,7 @@
 #include "app/models/typed_time.h"
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
+#include "app/words/us_units.h"
 #include "core/home/measured_time.h"
 
 #include <utility>
@@ -15,7 +16,6 @@ namespace lathhouse::models {
 
 namespace {
 
-constexpr double kLitresInAQuart = 0.946352946; // A US liquid quart: 57.75 cubic inches of 16.387064 ml.
 constexpr double kMostPot = 1000.0; // As the form of a plant takes.
 
 } // namespace
@@ -104,7 +104,7 @@ bool PlantsModel::logMeasured(const QString& number, int measure, int method, co
         if (!volume || !(*volume > 0.0) || *volume > kMostPot) {
             return refuse(tr("The pot’s volume is a number above 0, such as 12, or is left blank."));
         }
-        made.pot = Litres::from_litres(*volume * (look_.words.units() == Units::Us ? kLitresInAQuart : 1.0));
+        made.pot = Litres::from_litres(*volume * (look_.words.units() == Units::Us ? words::kLitresInAQuart : 1.0));
     }
     made.mix = in.mix.toStdString();
     if (const auto sound = home::check(made); !sound) {

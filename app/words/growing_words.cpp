@@ -1,6 +1,7 @@
 #include "app/words/growing_words.h"
 
 #include "app/words/phrase.h"
+#include "app/words/us_units.h"
 #include "core/plan/kitchen_measures.h"
 
 #include <array>
@@ -57,6 +58,17 @@ std::string volume(Litres value, UnitSystem units)
     }
     return value.litres() < 1.0 ? phrase("%1 ml", number(value.millilitres(), 0))
                                 : phrase("%1 L", number(value.litres(), 1));
+}
+
+std::string water_of_day(Litres value, UnitSystem units)
+{
+    return units.us_measures() ? phrase("%1 qt", number(value.litres() / kLitresInAQuart, 2))
+                               : phrase("%1 L", number(value.litres(), 2));
+}
+
+std::string weight(double kilograms, UnitSystem units)
+{
+    return units.us_measures() ? phrase("%1 lb", number(kilograms / kKilogramsInAPound, 0)) : phrase("%1 kg", number(kilograms, 0));
 }
 
 std::string days(int count)

@@ -14,6 +14,10 @@ namespace lathhouse::words {
 
 /// "2.4 L", below a litre "350 ml"; in US measures "10 cups".
 std::string volume(Litres value, UnitSystem units);
+/// The same in a table, where all stand in one unit: "0.45 L" or "0.48 qt".
+std::string water_of_day(Litres value, UnitSystem units);
+/// "12 kg" or "26 lb".
+std::string weight(double kilograms, UnitSystem units);
 /// "7 days", "1 day".
 std::string days(int count);
 

@@ -1,5 +1,6 @@
 #include "app/words/ladder_words.h"
 
+#include "app/words/growing_words.h"
 #include "app/words/phrase.h"
 
 #include <cmath>
@@ -43,20 +44,21 @@ std::string ladder_item(const plan::LadderItem& item)
 std::string ladder_head(const plan::Ladder& ladder, const home::Household& household, UnitSystem units)
 {
     const auto* plant = household.plant(ladder.plant);
-    const auto* to = household.spot(ladder.to);
-    const bool out = ladder.direction == plan::Direction::Out;
-    std::string text = (plant != nullptr ? plant->name : std::string{"A plant"}) +
-                       (out ? " goes out to " : " comes in to ") + (to != nullptr ? to->name : "a spot") + " on " +
-                       day(ladder.reached);
+    const auto* spot = household.spot(ladder.to);
+    const std::string who = plant != nullptr ? plant->name : phrase("A plant");
+    const std::string where = spot != nullptr ? spot->name : phrase("a spot");
+    std::string text = ladder.direction == plan::Direction::Out
+                           ? phrase("%1 goes out to %2 on %3", who, where, day(ladder.reached))
+                           : phrase("%1 comes in to %2 on %3", who, where, day(ladder.reached));
     const double factor = std::exp2(std::abs(ladder.doublings));
     if (factor >= 1.2) {
-        text += ", " + number(factor, 1) + (ladder.doublings > 0 ? " times as light" : " times darker");
+        text = ladder.doublings > 0 ? phrase("%1, %2 times as light", text, number(factor, 1))
+                                    : phrase("%1, %2 times darker", text, number(factor, 1));
     }
     const auto colder = ladder.colder;
     if (std::abs(colder.kelvins()) >= 1.0) {
-        text += ", nights " +
-                temperature_difference(KelvinDelta::from_kelvins(std::abs(colder.kelvins())), units).substr(1) +
-                (colder.kelvins() > 0 ? " colder" : " warmer");
+        const auto by = temperature_difference(KelvinDelta::from_kelvins(std::abs(colder.kelvins())), units).substr(1);
+        text = colder.kelvins() > 0 ? phrase("%1, nights %2 colder", text, by) : phrase("%1, nights %2 warmer", text, by);
     }
     return text;
 }
@@ -67,25 +69,23 @@ std::vector<std::string> ladder_notes(const plan::Ladder& ladder, const home::Ho
     std::vector<std::string> notes;
     const auto* plant = household.plant(ladder.plant);
     if (ladder.direction == plan::Direction::Out && plant != nullptr) {
-        notes.push_back("not on a windy day, and not below " +
-                        temperature(plan::hardening_floor(plant->lines), units));
+        notes.push_back(phrase("not on a windy day, and not below %1", temperature(plan::hardening_floor(plant->lines), units)));
         if (ladder.reached != ladder.planned) {
-            notes.push_back("the nights would allow it from " + day(ladder.planned) + " on; the steps need until " +
-                            day(ladder.reached));
+            notes.push_back(phrase("the nights would allow it from %1 on; the steps need until %2", day(ladder.planned),
+                                   day(ladder.reached)));
         }
     }
     for (const auto date : ladder.paused) {
-        notes.push_back("nothing on " + day(date) + ", the forecast is too cold for it");
+        notes.push_back(phrase("nothing on %1, the forecast is too cold for it", day(date)));
     }
     if (ladder.no_spot_apart) {
-        notes.push_back("no spot indoors is apart from other plants: keep it an arm's length away from them");
+        notes.push_back(phrase("no spot indoors is apart from other plants: keep it an arm's length away from them"));
     }
     if (plant != nullptr && plant->pot_kilograms >= kHeavyKilograms) {
-        notes.push_back("it weighs about " + number(plant->pot_kilograms, 0) +
-                        " kg: carry it with a second person or on wheels");
+        notes.push_back(phrase("it weighs about %1: carry it with a second person or on wheels", weight(plant->pot_kilograms, units)));
     }
     if (plant != nullptr && plant->hazardous) {
-        notes.push_back("it is poisonous: gloves where sap may run, out of reach of children and animals on the way");
+        notes.push_back(phrase("it is poisonous: gloves where sap may run, out of reach of children and animals on the way"));
     }
     return notes;
 }

@@ -16,7 +16,7 @@ constexpr std::array<const char*, 12> kMonthNames{
 
 std::string three_months(std::size_t from)
 {
-    return std::string{kMonthNames[from]} + " to " + kMonthNames[(from + 2) % 12];
+    return phrase("%1 to %2", phrase(kMonthNames[from]), phrase(kMonthNames[(from + 2) % 12]));
 }
 
 std::string rain(const climate::Seasons& seasons)
@@ -25,19 +25,19 @@ std::string rain(const climate::Seasons& seasons)
     case climate::RainSeasons::Unknown:
         return "";
     case climate::RainSeasons::DryAllYear:
-        return "It is dry all year.";
+        return phrase("It is dry all year.");
     case climate::RainSeasons::RainAllYear:
-        return seasons.temperature == climate::TemperatureSeasons::Winter ? "Rain falls in every season."
-                                                                          : "Rain falls in every month.";
+        return seasons.temperature == climate::TemperatureSeasons::Winter ? phrase("Rain falls in every season.")
+                                                                          : phrase("Rain falls in every month.");
     case climate::RainSeasons::WetAndDry: {
         climate::Monthly<bool> wet{};
         std::ranges::transform(seasons.dry, wet.begin(), [](bool dry) { return !dry; });
-        return "The wet season is " + months(wet) + ", the dry season " + months(seasons.dry) + ".";
+        return phrase("The wet season is %1, the dry season %2.", months(wet), months(seasons.dry));
     }
     case climate::RainSeasons::DrySummer:
-        return "Summers are dry.";
+        return phrase("Summers are dry.");
     case climate::RainSeasons::DryWinter:
-        return "Winters are dry.";
+        return phrase("Winters are dry.");
     }
     return "";
 }
@@ -73,26 +73,24 @@ std::string months(const climate::Monthly<bool>& which)
 std::string seasons(const climate::Seasons& seasons)
 {
     constexpr double kNoticed = 2.0; // Kelvins.
+    const auto coldest = three_months(seasons.coldest_from);
+    const auto warmest = three_months(seasons.warmest_from);
     std::string text;
     switch (seasons.temperature) {
     case climate::TemperatureSeasons::None:
-        text = "It is about as warm all year" +
-               (seasons.swing.kelvins() >= kNoticed
-                    ? ", a little cooler from " + three_months(seasons.coldest_from)
-                    : std::string{}) +
-               "; there is no winter.";
+        text = seasons.swing.kelvins() >= kNoticed
+                   ? phrase("It is about as warm all year, a little cooler from %1; there is no winter.", coldest)
+                   : phrase("It is about as warm all year; there is no winter.");
         break;
     case climate::TemperatureSeasons::CoolSeason:
-        text = "There is no winter; the cool season is " + three_months(seasons.coldest_from) +
-               ", the hottest months are " + three_months(seasons.warmest_from) + ".";
+        text = phrase("There is no winter; the cool season is %1, the hottest months are %2.", coldest, warmest);
         break;
     case climate::TemperatureSeasons::Winter:
-        text = "Winter is coldest from " + three_months(seasons.coldest_from) + ", summer warmest from " +
-               three_months(seasons.warmest_from) + ".";
+        text = phrase("Winter is coldest from %1, summer warmest from %2.", coldest, warmest);
         break;
     }
     const auto falls = rain(seasons);
-    return falls.empty() ? text : text + " " + falls;
+    return falls.empty() ? text : phrase("%1 %2", text, falls);
 }
 
 std::string frost(const climate::ThresholdDates& dates, std::optional<Celsius> lowest, UnitSystem units)
@@ -102,23 +100,25 @@ std::string frost(const climate::ThresholdDates& dates, std::optional<Celsius> l
     constexpr double kHardlyAny = 0.95;
     const double without = dates.first.share_without.fraction();
     if (dates.state == climate::ThresholdState::Never || dates.nights_per_year < 0.0005) {
-        return "No frost in any of the years.";
+        return phrase("No frost in any of the years.");
     }
     if (lowest && lowest->degrees() > 0.0) {
-        return "No frost in any of the years; the lowest night had " + temperature(*lowest, units) +
-               (dates.nights_per_year >= kNotRuledOut ? ", so it cannot be ruled out." : ".");
+        const auto low = temperature(*lowest, units);
+        return dates.nights_per_year >= kNotRuledOut
+                   ? phrase("No frost in any of the years; the lowest night had %1, so it cannot be ruled out.", low)
+                   : phrase("No frost in any of the years; the lowest night had %1.", low);
     }
     const auto nights = number(dates.nights_per_year, dates.nights_per_year < 9.95 ? 1 : 0);
     if (dates.state == climate::ThresholdState::NoWindow) {
-        return "Frost in every month, " + nights + " nights a year.";
+        return phrase("Frost in every month, %1 nights a year.", nights);
     }
     if (without > kHardlyAny) {
-        return "Frost is an exception, in about " + chance(Probability::clamped(1.0 - without)) + " years.";
+        return phrase("Frost is an exception, in about %1 years.", chance(Probability::clamped(1.0 - without)));
     }
     if (without > kMostSeasons) {
-        return "Frost in some years, " + nights + " nights a year on average.";
+        return phrase("Frost in some years, %1 nights a year on average.", nights);
     }
-    return "Frost every year, " + nights + " nights a year.";
+    return phrase("Frost every year, %1 nights a year.", nights);
 }
 
 std::string thermal_season(const climate::ThermalSeason& season, UnitSystem units)

@@ -24,6 +24,10 @@ PlaceMonths PlaceMonths::of(const PlaceClimate& place, Metres pot)
             return sum + month->millimetres();
         }));
     }
+    std::optional<Celsius> lowest;
+    if (std::ranges::all_of(monthly.lowest, [](const auto& month) { return month.has_value(); })) {
+        lowest = **std::ranges::min_element(monthly.lowest, {}, [](const auto& month) { return *month; });
+    }
     return {light,
             degree_days_of_months(monthly, kDegreeDayBase),
             ground_temperature(monthly, Metres::from_metres(0.05)),
@@ -33,7 +37,8 @@ PlaceMonths PlaceMonths::of(const PlaceClimate& place, Metres pot)
             {thermal_season(monthly, Celsius::from_degrees(5.0)), thermal_season(monthly, Celsius::from_degrees(10.0))},
             PlaceNights::of(place).dates(Celsius::from_degrees(0.0)),
             seasons_of(monthly, place.rain),
-            rain};
+            rain,
+            lowest};
 }
 
 } // namespace lathhouse::climate

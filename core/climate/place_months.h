@@ -32,6 +32,7 @@ struct PlaceMonths {
     ThresholdDates frost;                 ///< At or below 0 C.
     Seasons of_the_year;
     std::optional<Millimetres> rain; ///< Of the year; nullopt unless every month has its own.
+    std::optional<Celsius> lowest; ///< Coldest night of all the years; nullopt unless every month has its own.
 
     /// pot: its width, or that of its crown where that is wider.
     static PlaceMonths of(const PlaceClimate& place, Metres pot);

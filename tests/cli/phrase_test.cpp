@@ -1,6 +1,7 @@
 #include "app/words/phrase.h"
 
 #include "app/words/growing_words.h"
+#include "app/words/ladder_words.h"
 #include "app/words/spray_words.h"
 #include "app/words/table_words.h"
 #include "app/words/tonight_words.h"
@@ -80,6 +81,30 @@ TEST_F(BracketReader, IsToldWhyAPlantComesInInItsOwnLanguage)
             }
         }
     }
+}
+
+TEST_F(BracketReader, IsToldHowAPlantHardensInItsOwnLanguage)
+{
+    auto demonstration = home::demonstration({.today = calendar::Date{2027, 4, 1}});
+    ASSERT_TRUE(demonstration);
+    auto& household = demonstration->household;
+    auto& plant = household.plants.front();
+    plant.pot_kilograms = kHeavyKilograms;
+    plant.hazardous = true;
+    std::size_t notes = 0;
+    for (const auto direction : {plan::Direction::Out, plan::Direction::In}) {
+        for (const double change : {-3.0, 0.0, 3.0}) {
+            const plan::Ladder ladder{plant.id, 1, 2, direction, calendar::Date{2027, 5, 1}, calendar::Date{2027, 5, 9}, change,
+                                      KelvinDelta::from_kelvins(2.0 * change), {}, {calendar::Date{2027, 5, 4}}, true};
+            const auto head = ladder_head(ladder, household, UnitSystem::UsCustomary);
+            EXPECT_TRUE(head.starts_with('[') && head.ends_with(']')) << head;
+            for (const auto& note : ladder_notes(ladder, household, UnitSystem::UsCustomary)) {
+                EXPECT_TRUE(note.starts_with('[') && note.ends_with(']')) << note;
+                ++notes;
+            }
+        }
+    }
+    EXPECT_EQ(notes, 3 * (6U + 4U));
 }
 
 TEST(Phrase, StandsAsInTheSourceWhereNobodyElseReads)

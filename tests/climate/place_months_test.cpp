@@ -57,5 +57,15 @@ TEST(PlaceMonths, TheYearHasNoRainWhereAMonthHasNone)
     EXPECT_FALSE(PlaceMonths::of(place, kPot).rain);
 }
 
+TEST(PlaceMonths, TheLowestOfAllIsKnownWhereEveryMonthHasOne)
+{
+    auto place = plain_place(47.9, 120.0, inland_figures());
+    EXPECT_FALSE(PlaceMonths::of(place, kPot).lowest);
+    for (std::size_t m = 0; m < 12; ++m) {
+        place.monthly.lowest[m] = Celsius::from_degrees(m == 1 ? -24.5 : 3.0);
+    }
+    EXPECT_DOUBLE_EQ(PlaceMonths::of(place, kPot).lowest->degrees(), -24.5);
+}
+
 } // namespace
 } // namespace lathhouse::climate
