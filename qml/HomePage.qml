@@ -50,6 +50,8 @@ FocusScope {
             nights.focusField();
         else if (event.key === Qt.Key_L && control && root.journalShown)
             (more.item as HomeJournal).openLog();
+        else if (event.key === Qt.Key_F6)
+            parts.go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_F5)
             root.home.reload();
         else
@@ -115,6 +117,10 @@ FocusScope {
         }
     }
 
+    PageParts {
+        id: parts
+        parts: [head, sheet]
+    }
     Flow {
         id: head
         x: root.side
@@ -222,16 +228,8 @@ FocusScope {
             width: sheet.width - 12
         }
     }
-    // A rule beside what the keys scroll; a ring round the whole page would frame everything on it.
-    Rectangle {
-        anchors.right: sheet.left
-        anchors.rightMargin: 5
-        anchors.top: sheet.top
-        anchors.bottom: sheet.bottom
-        visible: sheet.activeFocus
-        width: 3
-        radius: 1
-        color: Theme.focus
+    KeysRule {
+        of: sheet
     }
     Connections {
         target: root.home

@@ -23,7 +23,10 @@ SheetFrame {
         width: parent.width
         title: qsTr("Round")
         keys: [qsTr("Up, Down"), qsTr("the task before, the next one"),
-            qsTr("Space"), qsTr("tick the task, or take the tick off"),
+            qsTr("Space"), qsTr("tick the task"),
+            "W", qsTr("the next washing step is done"),
+            qsTr("Enter"), qsTr("the plant’s page"),
+            qsTr("Ctrl+L"), qsTr("log something for the task’s plant"),
             "P", qsTr("put it off a day"),
             qsTr("Shift+P"), qsTr("put it off longer, or to a date"),
             "S", qsTr("leave it out, and why"),
@@ -43,11 +46,11 @@ SheetFrame {
             "+, −", qsTr("closer, down to a week, and back"),
             qsTr("Shift with Left, Right"), qsTr("move the edge of the plant’s stay by a day, with Ctrl by a week; Enter keeps it, Escape leaves it"),
             qsTr("Enter"), qsTr("the plant’s page"),
+            qsTr("Ctrl+L"), qsTr("log something for the plant"),
             "O", qsTr("the rows by the date out, by spot, or by name"),
             "P", qsTr("take off what is pinned of the plant"),
             "F", qsTr("the year from another date"),
-            "T", qsTr("the year as a table, or drawn"),
-            "F6", qsTr("the next part of the page; with Shift the one before")]
+            "T", qsTr("the year as a table, or drawn")]
     }
     KeyList {
         visible: root.page === "plants"
@@ -122,6 +125,7 @@ SheetFrame {
         title: qsTr("Everywhere")
         keys: [qsTr("1 to 5, or with Alt"), qsTr("Round, Year, Plants, Seeds, Home"),
             qsTr("Tab, Shift+Tab"), qsTr("the next thing that takes a key, the one before"),
+            "F6", qsTr("the next part of the page; with Shift the one before"),
             qsTr("Ctrl+F"), qsTr("find a plant"),
             qsTr("Ctrl+P"), qsTr("print the page"),
             qsTr("Ctrl+Z, Ctrl+Shift+Z"), qsTr("take back what was done last, do it again"),

@@ -85,6 +85,14 @@ Window {
         }
     }
 
+    function toPlant(plant: int): void {
+        root.plants.openId(plant);
+        root.page = "plants";
+    }
+    function logFor(plant: int): void {
+        root.toPlant(plant);
+        plantsPage.page.log();
+    }
     /// Plants are found among all.
     function find(): void {
         root.page = "plants";
@@ -196,6 +204,8 @@ Window {
         file: "RoundPage.qml"
         given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
+        onPlantAsked: plant => root.toPlant(plant)
+        onLogAsked: plant => root.logFor(plant)
         visible: root.page === "round"
         anchors.fill: sheet
         anchors.margins: 1
@@ -207,10 +217,8 @@ Window {
         file: "YearPage.qml"
         given: ({ objectName: "yearPage", year: root.year, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
-        onPlantAsked: plant => {
-            root.plants.openId(plant);
-            root.page = "plants";
-        }
+        onPlantAsked: plant => root.toPlant(plant)
+        onLogAsked: plant => root.logFor(plant)
         visible: root.page === "year"
         anchors.fill: sheet
         anchors.margins: 1
@@ -244,10 +252,7 @@ Window {
         id: homePage
         file: "HomePage.qml"
         given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
-        onPlantAsked: plant => {
-            root.plants.openId(plant);
-            root.page = "plants";
-        }
+        onPlantAsked: plant => root.toPlant(plant)
         visible: root.page === "home"
         anchors.fill: sheet
         anchors.margins: 1

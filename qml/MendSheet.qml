@@ -222,7 +222,7 @@ FocusScope {
                 ActButton {
                     objectName: "mendKeep"
                     text: root.mend.keepWords
-                    reason: qsTr("Control and Enter. One entry in the journal, which can be taken back.")
+                    reason: qsTr("Control and Enter. One line in the journal, which can be taken back.")
                     onClicked: root.mend.keep()
                 }
                 SheetButton {

@@ -13,6 +13,7 @@ Loader {
     signal printAsked
     signal cardAsked
     signal plantAsked(plant: int)
+    signal logAsked(plant: int)
 
     /// Hands the keys to the page.
     function open(): void {
@@ -39,6 +40,9 @@ Loader {
         }
         function onPlantAsked(plant: int): void {
             root.plantAsked(plant);
+        }
+        function onLogAsked(plant: int): void {
+            root.logAsked(plant);
         }
     }
 }

@@ -8,6 +8,8 @@ import Lathhouse.Models
 FocusScope {
     id: root
 
+    readonly property alias parts: pageParts
+
     required property PlantsModel plants
     required property bool narrow
     required property real side
@@ -469,5 +471,9 @@ FocusScope {
                 onClicked: root.plants.filter = PlantsModel.Gone
             }
         }
+    }
+    PageParts {
+        id: pageParts
+        parts: [head, acts, shelves, table]
     }
 }

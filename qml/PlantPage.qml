@@ -7,6 +7,8 @@ import Lathhouse.Models
 FocusScope {
     id: root
 
+    readonly property alias parts: pageParts
+
     required property PlantModel plant
     /// How much feed goes into the water; null where none is told.
     property DoseModel dose: null
@@ -441,5 +443,13 @@ FocusScope {
                 }
             }
         }
+    }
+    KeysRule {
+        of: sheet
+        inside: true
+    }
+    PageParts {
+        id: pageParts
+        parts: [acts, sheet]
     }
 }

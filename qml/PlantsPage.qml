@@ -45,6 +45,8 @@ FocusScope {
             root.move();
         else if (event.key === Qt.Key_K && !control && !logPanel.visible)
             root.keep();
+        else if (event.key === Qt.Key_F6 && !root.asked && !root.comparing)
+            (root.plants.opened !== 0 ? plantPage.parts : collection.parts).go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_F && control && root.plants.opened === 0)
             collection.find();
         else if (event.key === Qt.Key_F5)

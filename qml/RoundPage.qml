@@ -25,6 +25,9 @@ FocusScope {
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     signal printAsked
+    signal plantAsked(plant: int)
+    /// Something is to be logged for a plant.
+    signal logAsked(plant: int)
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
@@ -76,6 +79,14 @@ FocusScope {
             root.round.redo();
         else if (event.key === Qt.Key_U || event.key === Qt.Key_Z && control)
             root.round.undo();
+        else if (event.key === Qt.Key_F6)
+            parts.go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
+        else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !control && root.round.plantOf(root.round.currentRow) !== 0)
+            root.plantAsked(root.round.plantOf(root.round.currentRow));
+        else if (event.key === Qt.Key_L && control && root.round.plantOf(root.round.currentRow) !== 0)
+            root.logAsked(root.round.plantOf(root.round.currentRow));
+        else if (event.key === Qt.Key_W && !control)
+            root.round.tickWashing();
         else if (event.key === Qt.Key_F5) {
             root.round.reload();
             root.tonight.reload();
@@ -83,6 +94,10 @@ FocusScope {
             event.accepted = false;
     }
 
+    PageParts {
+        id: parts
+        parts: [band, list, acts, below]
+    }
     Heading {
         id: title
         x: root.side

@@ -56,6 +56,8 @@ FocusScope {
             root.opened = true;
         else if (event.key === Qt.Key_Escape && root.narrow && root.opened)
             root.back();
+        else if (event.key === Qt.Key_F6)
+            parts.go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_Plus && !control)
             root.seeds.count(0, 1);
         else if (event.key === Qt.Key_Minus && !control)
@@ -81,6 +83,10 @@ FocusScope {
         list.forceActiveFocus();
     }
 
+    PageParts {
+        id: parts
+        parts: [head, list, sheet]
+    }
     Flow {
         id: head
         x: root.side

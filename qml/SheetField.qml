@@ -27,7 +27,7 @@ T.TextField {
     // What the field does not want is not for the page: its arrows and letters would act there.
     Keys.priority: Keys.AfterItem
     Keys.onPressed: event => {
-        const leaves = event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab || event.key === Qt.Key_Escape || event.key === Qt.Key_F5;
+        const leaves = event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab || event.key === Qt.Key_Escape || event.key === Qt.Key_F5 || event.key === Qt.Key_F6;
         event.accepted = !leaves && (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) === 0;
     }
     // A field that is gone would go on taking the keys of pages for letters of its own.

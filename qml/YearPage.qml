@@ -18,6 +18,8 @@ FocusScope {
 
     signal printAsked
     signal plantAsked(plant: int)
+    /// Something is to be logged for a plant.
+    signal logAsked(plant: int)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.year.begin.title
@@ -36,6 +38,8 @@ FocusScope {
             root.year.edge.drop();
         else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !root.asTable && root.year.plants.idAt(root.year.currentRow) !== 0)
             root.plantAsked(root.year.plants.idAt(root.year.currentRow));
+        else if (event.key === Qt.Key_L && control && root.year.plants.idAt(root.year.currentRow) !== 0)
+            root.logAsked(root.year.plants.idAt(root.year.currentRow));
         else if (event.key === Qt.Key_O && !control && !root.asTable)
             chart.turnOrder();
         else if (event.key === Qt.Key_P && !control)
@@ -65,7 +69,7 @@ FocusScope {
         else if (event.key === Qt.Key_Minus && !root.asTable)
             root.year.view.zoom(-1, root.year.cursorDay);
         else if (event.key === Qt.Key_F6)
-            root.goToRegion((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
+            parts.go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
         else if (event.key === Qt.Key_F && event.modifiers === Qt.NoModifier && root.year.begin.canChange)
             yearFrom.open();
         else if (event.key === Qt.Key_T && !control)
@@ -78,20 +82,10 @@ FocusScope {
             event.accepted = false;
     }
 
-    /// Hands the focus to the next part of the page, or the one before.
-    function goToRegion(step: int): void {
-        const regions = root.asTable ? [risk, table, readout] : [risk, chart.bandsItem, chart.rows, readout];
-        let at = step > 0 ? -1 : 0;
-        for (let region = 0; region < regions.length; ++region) {
-            if (regions[region].activeFocus)
-                at = region;
-        }
-        do {
-            at = (at + step + regions.length) % regions.length;
-        } while (!regions[at].visible);
-        regions[at].forceActiveFocus(Qt.TabFocusReason);
+    PageParts {
+        id: parts
+        parts: root.asTable ? [risk, table, readout] : [risk, chart.bandsItem, chart.rows, readout]
     }
-
     Text {
         id: title
         textFormat: Text.PlainText

@@ -2878,8 +2878,28 @@
         <translation>Leertaste</translation>
     </message>
     <message>
-        <source>tick the task, or take the tick off</source>
-        <translation>die Arbeit abhaken oder den Haken wegnehmen</translation>
+        <source>tick the task</source>
+        <translation>die Aufgabe abhaken</translation>
+    </message>
+    <message>
+        <source>the next washing step is done</source>
+        <translation>der nächste Waschschritt ist getan</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>the plant’s page</source>
+        <translation>die Seite der Pflanze</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>log something for the task’s plant</source>
+        <translation>für die Pflanze der Aufgabe etwas eintragen</translation>
     </message>
     <message>
         <source>put it off a day</source>
@@ -2958,12 +2978,8 @@
         <translation>den Rand des Aufenthalts der Pflanze um einen Tag schieben, mit Strg um eine Woche; Eingabe behält es, Esc verwirft es</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Eingabe</translation>
-    </message>
-    <message>
-        <source>the plant’s page</source>
-        <translation>die Seite der Pflanze</translation>
+        <source>log something for the plant</source>
+        <translation>für die Pflanze etwas eintragen</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -2980,10 +2996,6 @@
     <message>
         <source>the year as a table, or drawn</source>
         <translation>das Jahr als Tabelle oder gezeichnet</translation>
-    </message>
-    <message>
-        <source>the next part of the page; with Shift the one before</source>
-        <translation>der nächste Teil der Seite; mit Umschalt der davor</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -3162,10 +3174,6 @@
         <translation>was gezeichnet ist als Tabelle, und zurück</translation>
     </message>
     <message>
-        <source>Ctrl+L</source>
-        <translation>Strg+L</translation>
-    </message>
-    <message>
         <source>under Thermometer: type last night’s low; under Journal: log something at a spot</source>
         <translation>unter Thermometer: den Tiefstwert der letzten Nacht eintippen; unter Journal: an einem Platz eintragen</translation>
     </message>
@@ -3188,6 +3196,10 @@
     <message>
         <source>the next thing that takes a key, the one before</source>
         <translation>das Nächste, das Tasten annimmt, das davor</translation>
+    </message>
+    <message>
+        <source>the next part of the page; with Shift the one before</source>
+        <translation>der nächste Teil der Seite; mit Umschalt der davor</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
@@ -3919,7 +3931,7 @@
         <translation>Name des Haushalts</translation>
     </message>
     <message>
-        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <source>Control and Enter. One line in the journal, which can be taken back.</source>
         <translation>Strg und Eingabe. Ein Eintrag im Journal, der sich zurücknehmen lässt.</translation>
     </message>
     <message>
@@ -13000,7 +13012,7 @@ liegen im Band</translation>
         <translation>Die Datenbank ist beschädigt</translation>
     </message>
     <message>
-        <source>An entry leads nowhere</source>
+        <source>A line of the journal leads nowhere</source>
         <translation>Ein Eintrag führt ins Leere</translation>
     </message>
     <message>
@@ -13048,7 +13060,7 @@ liegen im Band</translation>
         <translation>das Original aus einer Sicherung zurücklegen; das veränderte vorher anderswo aufbewahren</translation>
     </message>
     <message>
-        <source>look at the rights of the file and the health of the disk; put it back from a backup</source>
+        <source>look at the rights of the file and at the disk; put it back from a backup</source>
         <translation>die Rechte der Datei und den Zustand der Platte prüfen; sie aus einer Sicherung zurücklegen</translation>
     </message>
     <message>

@@ -2878,8 +2878,28 @@
         <translation>Espacio</translation>
     </message>
     <message>
-        <source>tick the task, or take the tick off</source>
-        <translation>marcar la tarea como hecha o quitar la marca</translation>
+        <source>tick the task</source>
+        <translation>marcar la tarea</translation>
+    </message>
+    <message>
+        <source>the next washing step is done</source>
+        <translation>el siguiente lavado está hecho</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>the plant’s page</source>
+        <translation>la página de la planta</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>log something for the task’s plant</source>
+        <translation>anotar algo de la planta de la tarea</translation>
     </message>
     <message>
         <source>put it off a day</source>
@@ -2958,12 +2978,8 @@
         <translation>mover un día el borde de la estancia de la planta, con Ctrl una semana; Intro lo guarda, Escape lo deja</translation>
     </message>
     <message>
-        <source>Enter</source>
-        <translation>Intro</translation>
-    </message>
-    <message>
-        <source>the plant’s page</source>
-        <translation>la página de la planta</translation>
+        <source>log something for the plant</source>
+        <translation>anotar algo de la planta</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -2980,10 +2996,6 @@
     <message>
         <source>the year as a table, or drawn</source>
         <translation>el año en tabla o dibujado</translation>
-    </message>
-    <message>
-        <source>the next part of the page; with Shift the one before</source>
-        <translation>la parte siguiente de la página; con Mayús la anterior</translation>
     </message>
     <message>
         <source>Plants</source>
@@ -3162,10 +3174,6 @@
         <translation>lo dibujado en tabla, y de vuelta</translation>
     </message>
     <message>
-        <source>Ctrl+L</source>
-        <translation>Ctrl+L</translation>
-    </message>
-    <message>
         <source>under Thermometer: type last night’s low; under Journal: log something at a spot</source>
         <translation>en Termómetro: escribir la mínima de la última noche; en Diario: anotar algo en un sitio</translation>
     </message>
@@ -3188,6 +3196,10 @@
     <message>
         <source>the next thing that takes a key, the one before</source>
         <translation>lo siguiente que admite teclas, lo anterior</translation>
+    </message>
+    <message>
+        <source>the next part of the page; with Shift the one before</source>
+        <translation>la parte siguiente de la página; con Mayús la anterior</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
@@ -3919,7 +3931,7 @@
         <translation>Nombre del hogar</translation>
     </message>
     <message>
-        <source>Control and Enter. One entry in the journal, which can be taken back.</source>
+        <source>Control and Enter. One line in the journal, which can be taken back.</source>
         <translation>Control e Intro. Una anotación en el diario, que se puede deshacer.</translation>
     </message>
     <message>
@@ -13000,7 +13012,7 @@ están en la banda</translation>
         <translation>La base de datos está dañada</translation>
     </message>
     <message>
-        <source>An entry leads nowhere</source>
+        <source>A line of the journal leads nowhere</source>
         <translation>Una anotación no lleva a ninguna parte</translation>
     </message>
     <message>
@@ -13048,7 +13060,7 @@ están en la banda</translation>
         <translation>devolver el original desde una copia; el alterado se puede guardar antes en otro lugar</translation>
     </message>
     <message>
-        <source>look at the rights of the file and the health of the disk; put it back from a backup</source>
+        <source>look at the rights of the file and at the disk; put it back from a backup</source>
         <translation>mirar los permisos del archivo y el estado del disco; devolverlo desde una copia</translation>
     </message>
     <message>

@@ -118,6 +118,8 @@ public:
     Q_INVOKABLE void postponeUntil(int row, const QString& typed);
     /// Leaves a task out this time; the reason goes into the journal and must not be blank.
     Q_INVOKABLE void skip(int row, const QString& reason);
+    Q_INVOKABLE void tickWashing(); ///< Marks the next washing step as done that is not.
+    Q_INVOKABLE int plantOf(int row) const { return is_row(row) ? at(row).task.plant.value_or(0) : 0; }
     Q_INVOKABLE void tickCarries(); ///< Ticks every plant that must come in tonight; one undo takes all of it back.
     /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();

@@ -253,6 +253,17 @@ void RoundModel::skip(int row, const QString& reason)
           tr("Left out: %1.").arg(plain_words(at(row))), false);
 }
 
+void RoundModel::tickWashing()
+{
+    for (int row = 0; row < rowCount(); ++row) {
+        if (at(row).is_hygiene() && !at(row).done) {
+            setCurrentRow(row);
+            tick(row);
+            return;
+        }
+    }
+}
+
 void RoundModel::tickCarries()
 {
     std::vector<std::string> keys;

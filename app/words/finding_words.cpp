@@ -12,7 +12,7 @@ std::string what_it_is(FindingKind kind)
     case FindingKind::DatabaseDamaged:
         return phrase("The database is damaged");
     case FindingKind::BrokenReference:
-        return phrase("An entry leads nowhere");
+        return phrase("A line of the journal leads nowhere");
     case FindingKind::PhotoMissing:
         return phrase("A photo is missing");
     case FindingKind::PhotoAltered:
@@ -45,7 +45,7 @@ std::string what_to_do(FindingKind kind)
     case FindingKind::PhotoAltered:
         return phrase("put the original back from a backup; the altered one can be kept elsewhere first");
     case FindingKind::PhotoUnreadable:
-        return phrase("look at the rights of the file and the health of the disk; put it back from a backup");
+        return phrase("look at the rights of the file and at the disk; put it back from a backup");
     case FindingKind::PhotoUnknown:
         return phrase("import it if you want it in the journal; else it can be moved away");
     case FindingKind::MeasuredPhotoUnknown:

@@ -146,6 +146,7 @@ YearData filled_year(calendar::Date today)
             year.curves.push_back(curve_for(year.days, turn, plant.line, year.spots[spot].offset->kelvins()));
         }
         year.plants.push_back({plant.name, plant.hazard, Celsius::from_degrees(plant.line), curves});
+        year.plants.back().id = static_cast<home::PlantId>(year.plants.size());
     }
     return year;
 }

@@ -33,6 +33,16 @@ Item {
             page.forceActiveFocus();
         }
     }
+    SignalSpy {
+        id: asked
+        target: page
+        signalName: "plantAsked"
+    }
+    SignalSpy {
+        id: logged
+        target: page
+        signalName: "logAsked"
+    }
     TestCase {
         id: tests
         name: "Round"
@@ -203,6 +213,53 @@ Item {
             settle();
             compare(household.isDone(wash), true);
             verify(!named("failure").visible);
+        }
+
+        function test_wTicksTheNextWashingStep() {
+            const washing = [];
+            for (let index = 0; index < household.round.count; ++index) {
+                if (row(index).isHygiene)
+                    washing.push(index);
+            }
+            verify(washing.length > 0);
+            household.round.currentRow = 0;
+            keyClick(Qt.Key_W);
+            settle();
+            compare(household.isDone(washing[0]), true);
+            compare(household.round.currentRow, washing[0]);
+            if (washing.length > 1)
+                compare(household.isDone(washing[1]), false);
+        }
+
+        function test_enterAsksForThePlantAndControlLToLogForIt() {
+            let first = 0;
+            while (household.round.plantOf(first) === 0)
+                ++first;
+            household.round.currentRow = first;
+            asked.clear();
+            logged.clear();
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.round.plantOf(first));
+            keyClick(Qt.Key_L, Qt.ControlModifier);
+            compare(logged.count, 1);
+        }
+
+        function test_f6GoesFromTheTasksToTonightAndBack() {
+            const within = (item, part) => {
+                while (item !== null && item !== part)
+                    item = item.parent;
+                return item === part;
+            };
+            verify(named("roundRows").activeFocus);
+            keyClick(Qt.Key_F6);
+            verify(within(root.Window.activeFocusItem, named("laterButton").parent), root.Window.activeFocusItem.objectName);
+            keyClick(Qt.Key_F6);
+            verify(within(root.Window.activeFocusItem, named("tonightSide")), root.Window.activeFocusItem.objectName);
+            keyClick(Qt.Key_F6);
+            verify(named("roundRows").activeFocus);
+            keyClick(Qt.Key_F6, Qt.ShiftModifier);
+            verify(within(root.Window.activeFocusItem, named("tonightSide")));
         }
 
         function test_rowSpeaksAllOfItself() {

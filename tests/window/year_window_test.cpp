@@ -322,6 +322,52 @@ TEST_F(YearWindow, ColdNightIsInTheTitleAndInTheTab)
     EXPECT_FALSE(item("roundBadge")->isVisible());
 }
 
+TEST_F(YearWindow, EnterOnARowOpensThePlantAndControlLLogsForIt)
+{
+    go_to(Qt::Key_3, *plants);
+    QTest::keyClick(window, Qt::Key_2);
+    QTest::qWait(30);
+    item("plantRows")->forceActiveFocus();
+    const int of_row = model->plants()->idAt(model->currentRow());
+    ASSERT_NE(of_row, 0);
+    QTest::keyClick(window, Qt::Key_Return);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !plants->working() && !plant->working(); }, 30'000));
+    EXPECT_EQ(plants->opened(), of_row);
+    EXPECT_EQ(window->property("page").toString(), "plants");
+    EXPECT_TRUE(item("plantPage")->isVisible());
+    QTest::keyClick(window, Qt::Key_2);
+    EXPECT_EQ(window->property("page").toString(), "year");
+    EXPECT_TRUE(item("plantRows")->hasActiveFocus()) << "where one was";
+    QTest::keyClick(window, Qt::Key_L, Qt::ControlModifier);
+    EXPECT_EQ(window->property("page").toString(), "plants");
+    EXPECT_TRUE(item("logPanel")->isVisible());
+}
+
+TEST_F(YearWindow, EveryPlaceHandsTheKeysToSomethingThatIsSeenAndF6GoesOn)
+{
+    struct Place {
+        Qt::Key key;
+        const char* page;
+    };
+    for (const auto& [key, page] : {Place{Qt::Key_1, "roundPage"}, Place{Qt::Key_2, "yearPage"}, Place{Qt::Key_3, "plantsPage"},
+                                    Place{Qt::Key_4, "seedsPage"}, Place{Qt::Key_5, "homePage"}}) {
+        QTest::keyClick(window, key, Qt::AltModifier);
+        ASSERT_TRUE(QTest::qWaitFor([&] {
+            return !round->working() && !tonight->working() && !plants->working() && !seeds->working() && !home->working() &&
+                   item(page) != nullptr;
+        }, 30'000));
+        QTest::qWait(30);
+        QQuickItem* first = window->activeFocusItem();
+        ASSERT_NE(first, nullptr) << page;
+        EXPECT_TRUE(first->isVisible()) << page;
+        EXPECT_TRUE(item(page)->isAncestorOf(first)) << page << ": " << first->objectName().toStdString();
+        QTest::keyClick(window, Qt::Key_F6);
+        EXPECT_NE(window->activeFocusItem(), first) << page;
+        EXPECT_TRUE(window->activeFocusItem()->isVisible()) << page;
+        EXPECT_TRUE(item(page)->isAncestorOf(window->activeFocusItem())) << page;
+    }
+}
+
 TEST_F(YearWindow, EverythingOfTheRoundHasAName)
 {
     QAccessible::setActive(true);
