@@ -3,6 +3,7 @@
 #include "app/models/typed_decimal.h"
 #include "app/models/typed_measure.h"
 #include "app/models/word_form.h"
+#include "app/words/growing_words.h"
 #include "app/words/phrase.h"
 #include "app/words/season_words.h"
 #include "app/words/us_units.h"
@@ -68,7 +69,7 @@ public:
             const QString deep = words_.temperature(months_.soil_at_10[m].mean);
             const QString low = words_.temperature(months_.pot[m].low);
             const QString high = words_.temperature(months_.pot[m].high);
-            const QString drinks = litres(months_.pot_water[m]);
+            const QString drinks = water(months_.pot_water[m]);
             return {name, shallow, deep, low, high, drinks,
                     tr("%1: soil %2 near the top and %3 deeper, in a pot %4 to %5, which drinks %6 a day")
                         .arg(name, shallow, deep, low, high, drinks)};
@@ -105,7 +106,11 @@ public:
 private:
     static QString none() { return QStringLiteral("–"); }
     QString day(calendar::DayOfYear day) const { return words_.day_and_month(day.next_on_or_after(look_.today)); }
-    QString litres(double value) const { return tr("%1 L").arg(words_.decimal(value, 2)); }
+    /// Water of a day: hundredths of a litre, or the nearest measure of a US kitchen.
+    QString water(double litres) const
+    {
+        return units_.us_measures() ? text(words::volume(Litres::from_litres(litres), units_)) : tr("%1 L").arg(words_.decimal(litres, 2));
+    }
     template <class Row>
     std::vector<SheetRows::Row> rows(Row row) const
     {
