@@ -13,6 +13,17 @@
 
 namespace lathhouse::models {
 
+namespace {
+
+/// A path as a shell reads it: in single quotes where it has more than letters, digits and / . _ -
+QString for_shell(QString path)
+{
+    const bool plain = std::ranges::all_of(path, [](QChar of) { return of.isLetterOrNumber() || QStringLiteral("/._-").contains(of); });
+    return plain ? path : QLatin1Char('\'') + path.replace(QLatin1Char('\''), QLatin1String("'\\''")) + QLatin1Char('\'');
+}
+
+} // namespace
+
 bool HomeDataModel::begin(Act act)
 {
     if (running_ != Nothing) {
@@ -276,7 +287,7 @@ void HomeDataModel::restore(const QString& file, const QString& folder)
                           .arg(look_.words.date_with_year(*day), target, photos(made.files == 0 ? 0 : made.files - 1))
                     : tr("The household is in %1: the journal and %2, each compared with the backup’s list.")
                           .arg(target, photos(made.files == 0 ? 0 : made.files - 1));
-            words += tr(" What is open here is as it was. Open the other with: lathhouse --home %1").arg(target);
+            words += tr(" What is open here is as it was. Open the other with: lathhouse --home %1").arg(for_shell(target));
             if (!made.left_out.empty()) {
                 words += tr("  %1 of the backup belongs to no household and was left out.").arg(text(made.left_out.front()));
             }
@@ -338,7 +349,7 @@ void HomeDataModel::readTables(const QString& from, const QString& folder, bool 
                                       .arg(target)
                                       .arg(made.tables)
                                       .arg(look_.words.whole(static_cast<int>(made.rows)), photos(made.photos)),
-                                  tr("What is open here is as it was. Open the other with: lathhouse --home %1").arg(target)};
+                                  tr("What is open here is as it was. Open the other with: lathhouse --home %1").arg(for_shell(target))};
             const auto named = [](const std::vector<std::string>& names) {
                 constexpr std::size_t kMostNamed = 5;
                 QStringList said;
