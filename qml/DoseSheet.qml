@@ -186,7 +186,7 @@ SheetFrame {
             Words {
                 objectName: "doseAnswer"
                 width: parent.width
-                text: root.dose.dose === "" ? qsTr("The dose stands here once all of it is known.") : root.dose.dose
+                text: root.dose.dose !== "" ? root.dose.dose : root.dose.why !== "" ? root.dose.why : qsTr("The dose stands here once all of it is known.")
                 quiet: root.dose.dose === ""
                 font.family: Theme.titleFamily
                 font.pixelSize: Theme.headSize

@@ -16,6 +16,8 @@ Item {
     property string day: ""
     /// -1 where it is no number.
     readonly property int daysAgo: !root.dated || ago.text.trim() === "" ? 0 : /^\d{1,4}$/.test(ago.text.trim()) ? parseInt(ago.text) : -1
+    /// What stands as days ago is no day that can be told: no number, or too many.
+    readonly property bool dayIsNone: root.daysAgo < 0 || root.daysAgo > 0 && root.day === ""
     /// 0 not said, 1 clear and calm, 2 cloud or wind.
     property int sky: 0
     readonly property bool calm: root.sky === 1
@@ -32,7 +34,7 @@ Item {
         root.sky = 0;
     }
     function focusField(): void {
-        if (root.daysAgo < 0)
+        if (root.dayIsNone)
             ago.forceActiveFocus();
         else
             field.forceActiveFocus();
@@ -54,7 +56,7 @@ Item {
             objectName: "lowField"
             label: root.title
             unit: root.unit
-            wrong: root.trouble !== "" && root.daysAgo >= 0
+            wrong: root.trouble !== "" && !root.dayIsNone
             inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.mended()
             onAccepted: root.kept(field.text, root.sky)
@@ -67,7 +69,7 @@ Item {
             label: qsTr("How many days ago the night ended, blank for this morning")
             placeholderText: qsTr("this morning")
             unit: ago.text === "" ? "" : qsTr("days ago")
-            wrong: root.daysAgo < 0
+            wrong: root.dayIsNone
             inputMethodHints: Qt.ImhDigitsOnly
             onTextEdited: root.mended()
             onAccepted: root.kept(field.text, root.sky)

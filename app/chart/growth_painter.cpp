@@ -183,8 +183,25 @@ private:
         draw_months();
     }
 
+    /// One reading alone: its date, as no months lead up to another.
+    void draw_only_date()
+    {
+        const auto day = chart_.growth.readings.front().date;
+        const QString date = words_.date_with_year(day);
+        const qreal half = metrics_.horizontalAdvance(date) / 2.0 + 2.0;
+        const qreal middle = std::max(plot_.left() + half, std::min(x(day), plot_.right() - half));
+        painter_.setPen(QPen(ink_.edge, 1.0));
+        painter_.drawLine(QPointF(x(day), plot_.bottom()), QPointF(x(day), plot_.bottom() + 4.0));
+        painter_.setPen(ink_.ink2);
+        painter_.drawText(QRectF(middle - half, plot_.bottom() + 5.0, 2.0 * half, metrics_.height()), Qt::AlignHCenter | Qt::AlignTop, date);
+    }
+
     void draw_months()
     {
+        if (chart_.growth.readings.size() == 1) {
+            draw_only_date();
+            return;
+        }
         const double month_width = plot_.width() * 30.4 / std::max(1, calendar::days_between(from_, to_));
         const qreal room = metrics_.horizontalAdvance(QStringLiteral("Mmm 00")) + 8.0;
         int every = 1;

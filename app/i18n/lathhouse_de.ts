@@ -4598,8 +4598,8 @@
         <translation>1 Jahr von 10: %1; in den meisten Jahren keiner</translation>
     </message>
     <message>
-        <source>not in most years</source>
-        <translation>in den meisten Jahren nicht</translation>
+        <source>not in most years; %1 nights a year</source>
+        <translation>in den meisten Jahren nicht; %1 Nächte im Jahr</translation>
     </message>
     <message>
         <source>Hardiness zone</source>
@@ -4620,6 +4620,10 @@
     <message>
         <source>Right to about</source>
         <translation>Stimmt auf etwa</translation>
+    </message>
+    <message>
+        <source>%1 in a month’s lows</source>
+        <translation>%1 im Tief eines Monats</translation>
     </message>
     <message>
         <source>%1 in a month’s lows, %2 days in a frost date</source>
@@ -5044,8 +5048,8 @@
         <translation>Zu früh</translation>
     </message>
     <message>
-        <source>after %1, %2</source>
-        <translation>nach %1, %2</translation>
+        <source>after: %1, %2</source>
+        <translation>nach: %1, %2</translation>
     </message>
     <message>
         <source>From %1 readings before and %2 after it.</source>
@@ -9800,8 +9804,8 @@ liegen im Band</translation>
         <translation>„%1“ ist keine Lage; beide Koordinaten schreiben, etwa 48.2, 20.5.</translation>
     </message>
     <message>
-        <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
-        <translation>Die Datei nennt ihre Spalten anders. Ihre Namen unten in der Reihenfolge Datum, Tief, Hoch, Regen schreiben, etwa Day,Min,Max,Rain. Nichts wurde übernommen.</translation>
+        <source>The head line of the file has no columns date, low and high (rain may be missing). If it is a table of days that calls them otherwise, write its names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
+        <translation>Die Kopfzeile der Datei hat keine Spalten date, low und high (rain darf fehlen). Ist sie eine Tabelle von Tagen, die sie anders nennt, ihre Namen unten in der Reihenfolge Datum, Tief, Hoch, Regen schreiben, etwa Day,Min,Max,Rain. Nichts wurde übernommen.</translation>
     </message>
     <message>
         <source>It is not plausible for this place: %1. Nothing was taken in.</source>
@@ -10060,8 +10064,8 @@ liegen im Band</translation>
         <translation>Es fehlt, welche Kultur es ist, etwa Tomate.</translation>
     </message>
     <message>
-        <source>No crop here is called “%1”.</source>
-        <translation>Keine Kultur hier heißt „%1“.</translation>
+        <source>No crop here is called “%1”, nor nearly so. Write another name of it, or its botanical name.</source>
+        <translation>Keine Kultur hier heißt „%1“ oder ähnlich. Einen anderen Namen davon schreiben oder den botanischen.</translation>
     </message>
     <message>
         <source>No crop here is called “%1”; did you mean %2?</source>
@@ -14794,10 +14798,6 @@ liegen im Band</translation>
     <message>
         <source>%1 cannot be read; you need the right to read it</source>
         <translation>%1 lässt sich nicht lesen; es fehlt das Recht dazu</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2)</source>
-        <translation>%1 lässt sich nicht schreiben (%2)</translation>
     </message>
     <message>
         <source>%1 cannot be written (%2); choose a folder where you may write</source>

@@ -4598,8 +4598,8 @@
         <translation>1 año de cada 10: %1; casi ningún año la hay</translation>
     </message>
     <message>
-        <source>not in most years</source>
-        <translation>casi ningún año</translation>
+        <source>not in most years; %1 nights a year</source>
+        <translation>casi ningún año; %1 noches al año</translation>
     </message>
     <message>
         <source>Hardiness zone</source>
@@ -4620,6 +4620,10 @@
     <message>
         <source>Right to about</source>
         <translation>Exacto en unos</translation>
+    </message>
+    <message>
+        <source>%1 in a month’s lows</source>
+        <translation>%1 en las mínimas de un mes</translation>
     </message>
     <message>
         <source>%1 in a month’s lows, %2 days in a frost date</source>
@@ -5044,8 +5048,8 @@
         <translation>Demasiado pronto</translation>
     </message>
     <message>
-        <source>after %1, %2</source>
-        <translation>tras %1, %2</translation>
+        <source>after: %1, %2</source>
+        <translation>tras: %1, %2</translation>
     </message>
     <message>
         <source>From %1 readings before and %2 after it.</source>
@@ -9800,8 +9804,8 @@ están en la banda</translation>
         <translation>«%1» no es una posición; escribir ambas coordenadas, como 48.2, 20.5.</translation>
     </message>
     <message>
-        <source>The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
-        <translation>El archivo llama de otro modo a sus columnas. Escriba sus nombres abajo en el orden fecha, mínima, máxima, lluvia, como Day,Min,Max,Rain. No se tomó nada.</translation>
+        <source>The head line of the file has no columns date, low and high (rain may be missing). If it is a table of days that calls them otherwise, write its names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in.</source>
+        <translation>La primera línea del archivo no tiene las columnas date, low y high (rain puede faltar). Si es una tabla de días que las llama de otro modo, escriba sus nombres abajo en el orden fecha, mínima, máxima, lluvia, como Day,Min,Max,Rain. No se tomó nada.</translation>
     </message>
     <message>
         <source>It is not plausible for this place: %1. Nothing was taken in.</source>
@@ -10060,8 +10064,8 @@ están en la banda</translation>
         <translation>Falta qué cultivo es, como tomate.</translation>
     </message>
     <message>
-        <source>No crop here is called “%1”.</source>
-        <translation>Ningún cultivo aquí se llama «%1».</translation>
+        <source>No crop here is called “%1”, nor nearly so. Write another name of it, or its botanical name.</source>
+        <translation>Ningún cultivo aquí se llama «%1» ni algo parecido. Escribir otro nombre, o el botánico.</translation>
     </message>
     <message>
         <source>No crop here is called “%1”; did you mean %2?</source>
@@ -14794,10 +14798,6 @@ están en la banda</translation>
     <message>
         <source>%1 cannot be read; you need the right to read it</source>
         <translation>%1 no se puede leer; hace falta permiso para leerlo</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2)</source>
-        <translation>%1 no se puede escribir (%2)</translation>
     </message>
     <message>
         <source>%1 cannot be written (%2); choose a folder where you may write</source>

@@ -233,6 +233,10 @@ DoseModel::Asked DoseModel::asked() const
             read.wrong = field;
             read.trouble = words;
         }
+        const QString& typed = field == Feed ? feed_ : field == Weight ? weight_ : field == Strength ? strength_ : field == Percent ? percent_ : water_;
+        if (read.typed_trouble.isEmpty() && !typed.trimmed().isEmpty()) {
+            read.typed_trouble = words;
+        }
     };
     if (spray_) {
         const auto percent = typed_decimal(percent_, {"%"});
@@ -293,6 +297,7 @@ void DoseModel::work_out()
 {
     const Asked read = asked();
     dose_.clear();
+    why_ = read.typed_trouble;
     remarks_.clear();
     if (read.wrong == None) {
         const auto units = unit_system_of(words_);

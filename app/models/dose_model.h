@@ -43,6 +43,8 @@ class DoseModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(lathhouse::models::SheetRows* cans READ cans CONSTANT)
     /// The dose, a whole sentence; empty until it can be worked out.
     Q_PROPERTY(QString dose READ dose NOTIFY typed)
+    /// Why there is no dose, of the first field that is filled in and wrong; empty while only some are blank.
+    Q_PROPERTY(QString why READ why NOTIFY typed)
     /// What it makes, what is unusual or not known.
     Q_PROPERTY(QStringList remarks READ remarks NOTIFY typed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY typed)
@@ -81,6 +83,7 @@ public:
     void setCanHolds(const QString& holds) { type(can_holds_, holds); }
     SheetRows* cans() { return &cans_; }
     QString dose() const { return dose_; }
+    QString why() const { return why_; }
     QStringList remarks() const { return remarks_; }
     QStringList cautions() const;
     QString trouble() const { return trouble_; }
@@ -121,6 +124,7 @@ private:
         double percent = 0.0;
         Field wrong = None;
         QString trouble;
+        QString typed_trouble; ///< Of the first that is filled in and wrong.
     };
     void type(QString& field, const QString& words);
     void recall();
@@ -150,6 +154,7 @@ private:
     QString can_name_;
     QString can_holds_;
     QString dose_;
+    QString why_;
     QStringList remarks_;
     QString trouble_;
     Field trouble_field_ = None;

@@ -227,7 +227,7 @@ private:
                                              QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
         shown_.verdict_word = tr(kWords[shown_.verdict]);
         if (growth.event) {
-            shown_.verdict_after = tr("after %1, %2").arg(event_name(chart, *growth.event), words_.date_with_year(growth.event->date));
+            shown_.verdict_after = tr("after: %1, %2").arg(event_name(chart, *growth.event), words_.date_with_year(growth.event->date));
         }
         const QString all = text(words::growth_verdict(*kind, recovery, clock));
         QStringList lines = all.split(QLatin1Char('\n'), Qt::SkipEmptyParts);

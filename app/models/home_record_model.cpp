@@ -189,7 +189,7 @@ void HomeRecordModel::take(const QString& file, int units, const QString& column
         [this, insist, unnamed = !asked.columns](Result<Taken> taken) {
             if (!taken && unnamed && taken.error().message.find("--columns") != std::string::npos) { // Said for the command line.
                 emit columnsAsked();
-                fail_with(tr("The file calls its columns otherwise. Write their names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in."));
+                fail_with(tr("The head line of the file has no columns date, low and high (rain may be missing). If it is a table of days that calls them otherwise, write its names below in the order date, low, high, rain, such as Day,Min,Max,Rain. Nothing was taken in."));
                 return;
             }
             if (!taken) {

@@ -98,7 +98,7 @@ std::optional<home::SeedLot> LotForm::lot()
             near.append(printed_apostrophes(text(words::table_text(name))));
         }
         return fail(0, crop_.trimmed().isEmpty() ? tr("Which crop it is is missing, such as tomato.")
-                       : near.isEmpty()          ? tr("No crop here is called “%1”.").arg(crop_.trimmed())
+                       : near.isEmpty()          ? tr("No crop here is called “%1”, nor nearly so. Write another name of it, or its botanical name.").arg(crop_.trimmed())
                                                  : tr("No crop here is called “%1”; did you mean %2?").arg(crop_.trimmed(), near.join(QStringLiteral(", "))));
     }
     home::SeedLot lot{.id = 0,

@@ -98,7 +98,7 @@ private:
         if (half && tenth) {
             return both.arg(name_of(*half), name_of(*tenth));
         }
-        return tenth ? tr("1 year in 10: %1; most years have none").arg(name_of(*tenth)) : tr("not in most years");
+        return tenth ? tr("1 year in 10: %1; most years have none").arg(name_of(*tenth)) : tr("not in most years; %1 nights a year").arg(words_.decimal(frost_.nights_per_year, frost_.nights_per_year < 9.95 ? 1 : 0));
     }
 
     void add_figures()
@@ -116,6 +116,11 @@ private:
         add(tr("Day length"), tr("%1 to %2").arg(words_.day_length(shortest), words_.day_length(longest)));
         QString error = words_.difference(climate_.expected_error);
         error.remove(QLatin1Char('+'));
+        constexpr double kTenth = 10.0;
+        if (!date_at(frost_.last, kTenth) && !date_at(frost_.first, kTenth)) { // No date that could be wrong.
+            add(tr("Right to about"), tr("%1 in a month’s lows").arg(error));
+            return;
+        }
         add(tr("Right to about"), tr("%1 in a month’s lows, %2 days in a frost date")
                                       .arg(error, words_.decimal(nights_.expected_error_days(climate_, Celsius::from_degrees(0.0)), 0)));
     }

@@ -223,7 +223,7 @@ Result<void> write_file_whole(const std::filesystem::path& asked, std::string_vi
     const auto fail = [&](const Said& what) -> Error {
         std::error_code ignored;
         std::filesystem::remove(beside, ignored);
-        return Error{ErrorCode::Unwritable, said("%1 cannot be written (%2)", file.string(), what)};
+        return Error{ErrorCode::Unwritable, said("%1 cannot be written (%2); choose a folder where you may write", file.string(), what)};
     };
     {
         std::ofstream output{beside, std::ios::binary | std::ios::trunc};

@@ -128,6 +128,26 @@ TEST_F(DoseModelTest, WhatIsWrongIsSaidInPlaceAndWhatWasTypedStays)
     EXPECT_EQ(wrong.count(), 9);
 }
 
+TEST_F(DoseModelTest, WhyThereIsNoDoseIsSaidWhileItIsTyped)
+{
+    ask();
+    EXPECT_EQ(model.why(), "") << "blank is not wrong";
+    model.setFeed("abc");
+    EXPECT_TRUE(model.why().startsWith("Write the three numbers")) << model.why().toStdString();
+    model.setFeed("200-300-400");
+    EXPECT_TRUE(model.why().startsWith("The first number, nitrogen")) << model.why().toStdString();
+    model.setFeed("");
+    model.setStrength("5000");
+    EXPECT_TRUE(model.why().startsWith("Nitrogen lies within")) << "though the feed is blank: " << model.why().toStdString();
+    model.setFeed("20-10-20");
+    model.setStrength("100");
+    model.setWater("0 L");
+    EXPECT_TRUE(model.why().startsWith("Write how much water")) << model.why().toStdString();
+    model.setWater("2 L");
+    EXPECT_EQ(model.why(), "");
+    EXPECT_FALSE(model.dose().isEmpty());
+}
+
 TEST_F(DoseModelTest, WhatWasUsedIsRememberedAndEachFeedSaysItsDose)
 {
     EXPECT_EQ(model.revision(), 0);

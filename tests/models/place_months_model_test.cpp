@@ -51,6 +51,17 @@ TEST_F(PlaceMonthsPage, FiguresAreThoseOfTheStationsAndOfThePot)
     EXPECT_TRUE(model.ofPot().contains("60 cm"));
 }
 
+TEST(PlaceMonthsModel, AnAmericanKitchenReadsItsOwnMeasures)
+{
+    PlaceMonthsModel us([] { return Result<plan::HouseholdFacts>{plain_facts()}; }, british_look(Units::Us));
+    us.setOpen(true);
+    wait_for(us);
+    for (int month = 0; month < 12; ++month) {
+        const QString drinks = us.ground()->at(month, "drinks").toString();
+        EXPECT_TRUE(drinks.endsWith("qt")) << drinks.toStdString();
+    }
+}
+
 TEST_F(PlaceMonthsPage, APotThatCannotBeIsRefusedInTheUnitThatWasTyped)
 {
     EXPECT_EQ(model.potTrouble(), QString{});

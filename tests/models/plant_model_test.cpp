@@ -167,7 +167,7 @@ TEST_F(PlantModelTest, GrowthIsJudgedAfterTheEventThatWasChosen)
         model.judge(event);
         wait_for(model);
         EXPECT_TRUE(model.judged()->at(event, "shown").toBool());
-        EXPECT_EQ(model.verdictAfter(), "after " + model.judged()->at(event, "words").toString());
+        EXPECT_EQ(model.verdictAfter(), "after: " + model.judged()->at(event, "words").toString());
     }
     model.judge(99);
     wait_for(model);

@@ -413,7 +413,7 @@ Item {
                 }
                 settle();
                 verify(household.plant.judged.at(at, "shown"));
-                compare(household.plant.verdictAfter, "after " + household.plant.judged.at(at, "words"));
+                compare(household.plant.verdictAfter, "after: " + household.plant.judged.at(at, "words"));
             }
             // Each kind of the demonstration stands there once: nothing is there to be spared.
             verify(!named("sparedBeside").visible);
