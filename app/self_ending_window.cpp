@@ -87,6 +87,11 @@ QString name_of_view(const QString& page, bool keys, models::MendModel& mend, co
     if (mend.form() != models::MendModel::None) {
         return QLatin1String(kForms[static_cast<std::size_t>(mend.form())]);
     }
+    if (page == QLatin1String("plants") && plants.opened() != 0 && plant.album()->view() != models::PhotosModel::Closed) {
+        return plant.album()->view() == models::PhotosModel::Measuring ? QStringLiteral("measure")
+               : plant.album()->view() == models::PhotosModel::Two     ? QStringLiteral("two-photos")
+                                                                       : QStringLiteral("photo");
+    }
     if (page == QLatin1String("plants")) {
         return plants.opened() != 0               ? QStringLiteral("plant")
                : plant.comparison()->shown() ? QStringLiteral("compare")
@@ -114,6 +119,7 @@ bool is_being_made(const QQuickItem& item)
 bool is_working(const WindowModels& of)
 {
     return of.year.planning() || of.round.working() || of.tonight.working() || of.plants.working() || of.plant.working() ||
+           of.plant.album()->working() || of.plant.measure()->working() ||
            of.plant.coming()->running() || of.seeds.working() || of.home.working() || of.home.months()->working() || of.keeping.working() ||
            of.keeping.running() != models::HomeDataModel::Nothing || of.record.working() || of.people.working() ||
            (of.home.journal() != nullptr && of.home.journal()->working()) ||
@@ -201,7 +207,7 @@ bool SelfEndingWindow::opens_next()
             models_.ask.ask(what);
         };
     };
-    const std::array<std::function<void()>, 15> forms{
+    const std::array<std::function<void()>, 18> forms{
         [this] { models_.mend.addPlants(); },
         [this] { models_.mend.addSpots(); },
         [this] {
@@ -218,7 +224,14 @@ bool SelfEndingWindow::opens_next()
         ask(models::AskModel::Course),
         ask(models::AskModel::Water),
         ask(models::AskModel::Harden),
+        [this] { models_.plant.album()->open(0); },
+        [this] { models_.plant.album()->openTwo(); },
         [this] {
+            models_.plant.album()->openMeasuring();
+            models_.plant.measure()->setMode(models::MeasureModel::Grey);
+        },
+        [this] {
+            models_.plant.album()->close();
             QObject::connect(
                 &models_.mend, &models::MendModel::formChanged, &models_.mend,
                 [this] {

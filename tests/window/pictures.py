@@ -16,7 +16,7 @@ import sys
 PAGES = ["round", "year", "plants", "plant", "compare", "seeds", "home-place", "home-spots", "home-thermometer",
          "home-record", "home-people", "home-journal", "home-data", "home-settings", "add-plants", "kind", "change-plant", "add-spots",
          "change-spot", "change-place", "add-lot", "keep-at-spot", "ask-cold", "ask-damage", "ask-spray", "ask-course",
-         "ask-water", "ask-harden", "keys"]
+         "ask-water", "ask-harden", "photo", "two-photos", "measure", "keys"]
 STARTS = ["start-1", "start-2", "start-3"]
 # What the environment says, and the words for the program.
 VARIANTS = {
