@@ -5,6 +5,7 @@
 #include "app/desktop_notices.h"
 #include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
+#include "app/models/day_turn.h"
 #include "app/models/dose_model.h"
 #include "app/models/home_data_model.h"
 #include "app/models/home_journal_model.h"
@@ -182,6 +183,13 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
     });
     tell_spoken_roles();
+    models::DayTurn day(look, [&options] {
+        QStringList words;
+        if (options.folder) {
+            words << QStringLiteral("--home") << QString::fromStdString(options.folder->string());
+        }
+        return QProcess::startDetached(QCoreApplication::applicationFilePath(), words << QStringLiteral("window"));
+    });
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
@@ -204,6 +212,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("mend"), QVariant::fromValue(&mend)},
                                  {QStringLiteral("dose"), QVariant::fromValue(&dose)},
                                  {QStringLiteral("ask"), QVariant::fromValue(&ask)},
+                                 {QStringLiteral("day"), QVariant::fromValue(&day)},
                                  {QStringLiteral("page"), QString::fromStdString(options.page)},
                                  {QStringLiteral("scheme"), settings.scheme()},
                                  {QStringLiteral("textPercent"), settings.textPercent()},
@@ -232,6 +241,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
     QObject::connect(&settings, &models::SettingsModel::touchChanged, window,
                      [&] { window->setProperty("touch", settings.touch()); });
 
+    QObject::connect(&day, &models::DayTurn::begun, window, &QQuickWindow::close);
     qint64 first_frame = -1;
     QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start, &options] {
         if (first_frame < 0) {

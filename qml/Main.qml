@@ -21,6 +21,8 @@ Window {
     property DoseModel dose: null
     /// What is asked of a plant by hand; null where nothing is.
     property AskModel ask: null
+    /// Whether the day of the pages is over; null where nobody looks.
+    property DayTurn day: null
     /// "round", "year", "plants", "seeds" or "home".
     property string page: "year"
     /// Until then its properties are still being given.
@@ -33,7 +35,8 @@ Window {
     property bool touch: false
     property bool keysShown: false
     /// What was changed last stands below the page, not over it.
-    readonly property real barRoom: Math.max(changesBar.visible ? changesBar.height : 0, mendBar.visible ? mendBar.height : 0) + (changesBar.visible || mendBar.visible ? Theme.px(10) : 0)
+    readonly property real barRoom: Math.max(changesBar.visible ? changesBar.height : 0, mendBar.visible ? mendBar.height : 0) + (changesBar.visible || mendBar.visible ? Theme.px(10) : 0) + root.dayRoom
+    readonly property real dayRoom: dayBar.visible ? dayBar.height + Theme.px(10) : 0
     /// Whether a form stands over the page.
     readonly property bool asked: root.mend !== null && root.mend.form !== MendModel.None || root.dose !== null && root.dose.open || root.ask !== null && root.ask.open
 
@@ -259,6 +262,14 @@ Window {
         anchors.bottomMargin: 1 + root.barRoom
         focus: root.page === "home"
     }
+    DayBar {
+        id: dayBar
+        objectName: "dayBar"
+        day: root.day
+        x: sheet.x + Theme.px(20)
+        y: sheet.y + sheet.height - height - Theme.px(6)
+        width: sheet.width - Theme.px(40)
+    }
     // What the whole window took back; it goes once something else is done.
     UndoBar {
         id: changesBar
@@ -267,7 +278,7 @@ Window {
         canUndo: true
         canRedo: root.changes.canRedo
         x: sheet.x + Theme.px(20)
-        y: sheet.y + sheet.height - height - Theme.px(6)
+        y: sheet.y + sheet.height - height - Theme.px(6) - root.dayRoom
         width: sheet.width - Theme.px(40)
         height: implicitHeight
         onUndo: root.changes.undo()
@@ -281,7 +292,7 @@ Window {
         canUndo: root.mend !== null && root.mend.said !== ""
         canRedo: false
         x: sheet.x + Theme.px(20)
-        y: sheet.y + sheet.height - height - Theme.px(6)
+        y: sheet.y + sheet.height - height - Theme.px(6) - root.dayRoom
         width: sheet.width - Theme.px(40)
         height: implicitHeight
         onUndo: root.changes.undo()

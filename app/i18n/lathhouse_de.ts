@@ -609,6 +609,17 @@
     </message>
 </context>
 <context>
+    <name>DayBar</name>
+    <message>
+        <source>Begin the day</source>
+        <translation>Den Tag beginnen</translation>
+    </message>
+    <message>
+        <source>This window closes, and one of today opens. What is typed and not kept is lost.</source>
+        <translation>Dieses Fenster schließt sich, und eines von heute geht auf. Was getippt und nicht behalten ist, geht verloren.</translation>
+    </message>
+</context>
+<context>
     <name>DialogReturn</name>
     <message>
         <source>File name</source>
@@ -9032,6 +9043,17 @@ liegen im Band</translation>
     <message>
         <source>%1 mol/m²</source>
         <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::DayTurn</name>
+    <message>
+        <source>It is %1 now; these pages are of %2.</source>
+        <translation>Es ist jetzt %1; diese Seiten sind von %2.</translation>
+    </message>
+    <message>
+        <source>The new day could not be begun here. Close this window and start the program again.</source>
+        <translation>Der neue Tag ließ sich hier nicht beginnen. Dieses Fenster schließen und das Programm neu starten.</translation>
     </message>
 </context>
 <context>

@@ -609,6 +609,17 @@
     </message>
 </context>
 <context>
+    <name>DayBar</name>
+    <message>
+        <source>Begin the day</source>
+        <translation>Empezar el día</translation>
+    </message>
+    <message>
+        <source>This window closes, and one of today opens. What is typed and not kept is lost.</source>
+        <translation>Esta ventana se cierra y se abre una de hoy. Lo escrito y no guardado se pierde.</translation>
+    </message>
+</context>
+<context>
     <name>DialogReturn</name>
     <message>
         <source>File name</source>
@@ -9032,6 +9043,17 @@ están en la banda</translation>
     <message>
         <source>%1 mol/m²</source>
         <translation>%1 mol/m²</translation>
+    </message>
+</context>
+<context>
+    <name>lathhouse::models::DayTurn</name>
+    <message>
+        <source>It is %1 now; these pages are of %2.</source>
+        <translation>Ya es %1; estas páginas son del %2.</translation>
+    </message>
+    <message>
+        <source>The new day could not be begun here. Close this window and start the program again.</source>
+        <translation>No se pudo empezar el nuevo día aquí. Cierre esta ventana e inicie el programa de nuevo.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
+#include "app/models/day_turn.h"
 #include "app/models/home_model.h"
 #include "app/models/plant_model.h"
 #include "app/models/plants_model.h"
@@ -366,6 +367,26 @@ TEST_F(YearWindow, EveryPlaceHandsTheKeysToSomethingThatIsSeenAndF6GoesOn)
         EXPECT_TRUE(window->activeFocusItem()->isVisible()) << page;
         EXPECT_TRUE(item(page)->isAncestorOf(window->activeFocusItem())) << page;
     }
+}
+
+TEST_F(YearWindow, ThatTheDayIsOverStandsBelowThePageWithTheWayOn)
+{
+    QDate now(2026, 5, 16);
+    int begun = 0;
+    models::DayTurn day({calendar::Date{2026, 5, 16}, models::YearWords(models::Units::Metric), {}},
+                        [&begun] { return ++begun > 0; }, [&now] { return now; });
+    window->setProperty("day", QVariant::fromValue(&day));
+    EXPECT_FALSE(item("dayBar")->isVisible());
+    const double height = item("yearPage")->height();
+    now = QDate(2026, 5, 17);
+    day.look();
+    QTest::qWait(30);
+    ASSERT_TRUE(item("dayBar")->isVisible());
+    EXPECT_LT(item("yearPage")->height(), height) << "the page keeps clear of it";
+    const QQuickItem* button = item("dayButton");
+    QTest::mouseClick(window, Qt::LeftButton, {}, button->mapToScene(QPointF(button->width() / 2.0, button->height() / 2.0)).toPoint());
+    EXPECT_EQ(begun, 1);
+    window->setProperty("day", QVariant::fromValue(static_cast<models::DayTurn*>(nullptr)));
 }
 
 TEST_F(YearWindow, EverythingOfTheRoundHasAName)
