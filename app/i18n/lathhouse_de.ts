@@ -8799,8 +8799,8 @@ liegen im Band</translation>
         <translation>%1 Stationen, %2 bis %3 km entfernt, %4, Daten auf etwa %5 Tage genau.</translation>
     </message>
     <message>
-        <source>%1 %2.</source>
-        <translation>%1 %2.</translation>
+        <source>%1 %2 (9 in 10: %3 to %4).</source>
+        <translation>%1 %2 (9 von 10: %3 bis %4).</translation>
     </message>
     <message>
         <source>Plan within %1 % of the best.</source>

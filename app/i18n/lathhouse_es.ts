@@ -8799,8 +8799,8 @@ están en la banda</translation>
         <translation>%1 estaciones, de %2 a %3 km, %4, fechas exactas en unos %5 días.</translation>
     </message>
     <message>
-        <source>%1 %2.</source>
-        <translation>%1 %2.</translation>
+        <source>%1 %2 (9 in 10: %3 to %4).</source>
+        <translation>%1 %2 (9 de cada 10: %3 a %4).</translation>
     </message>
     <message>
         <source>Plan within %1 % of the best.</source>

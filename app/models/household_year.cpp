@@ -361,7 +361,7 @@ std::vector<YearSpot> year_spots(const home::Household& household)
             colour = kOthers[others++ % std::size(kOthers)];
         }
         spots.push_back({spot.name, spot.short_name.empty() ? spot.name : spot.short_name, outdoors,
-                         outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned, spot.id});
+                         outdoors ? std::optional{spot.offset.mean} : std::nullopt, colour, turned, spot.id, spot.offset.spread});
     }
     return spots;
 }

@@ -78,6 +78,7 @@ struct YearSpot {
     std::size_t colour;                ///< 0..7, place among the theme's spot colours; also its pattern.
     bool turned = false; ///< The hand has been given before: its pattern lies at a right angle, plain has a double line.
     home::SpotId id = 0;
+    KelvinDelta offset_spread = KelvinDelta::from_kelvins(0.0); ///< Standard deviation of `offset`.
 };
 
 /// Chances of a harmful night for one plant at one spot, for each day shown.

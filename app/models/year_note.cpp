@@ -2,6 +2,7 @@
 
 #include "app/models/translated.h"
 #include "app/models/word_form.h"
+#include "app/words/tonight_words.h"
 
 #include <QStringList>
 
@@ -26,7 +27,9 @@ QString year_note(const YearData& year, const SolvedYear& solved, const YearWord
     }
     if (year.sheltered && year.spots[year.sheltered->spot].offset) {
         const YearSpot& spot = year.spots[year.sheltered->spot];
-        sentences.append(tr("%1 %2.").arg(text(spot.name), words.difference(*spot.offset)));
+        const auto [low, high] = words::nine_in_ten({*spot.offset, spot.offset_spread});
+        sentences.append(tr("%1 %2 (9 in 10: %3 to %4).")
+                             .arg(text(spot.name), words.difference(*spot.offset), words.difference(low), words.difference(high)));
     }
     if (!solved.stays.empty()) {
         sentences.append(tr("Plan within %1 % of the best.").arg(words.decimal(solved.gap * 100.0, 1)));
