@@ -11,11 +11,15 @@
 #include "app/cli/subcommand.h"
 #include "core/home/household_change.h"
 #include "core/home/new_plant.h"
+#include "core/home/new_spot.h"
 #include "core/home/shelter.h"
 #include "core/journal/household_store.h"
+#include "core/plan/year_plan.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
+#include <tuple>
 #include <utility>
 
 namespace lathhouse::cli {
@@ -145,6 +149,17 @@ Result<Answer> add_spot(const Globals& globals, const SpotOptions& options)
             return Error{ErrorCode::OutOfRange, std::string{name} + " must lie within -60 and 60 degrees Celsius"};
         }
     }
+    for (const auto& [name, given, limits] :
+         {std::tuple{"--offset", options.offset, home::kOffsetKelvins},
+          std::tuple{"--offset-sd", options.offset_sd, home::kOffsetSpreadKelvins}}) {
+        if (given && !(*given >= limits.least && *given <= limits.most)) {
+            return Error{ErrorCode::OutOfRange, std::string{name} + " must lie within " + std::to_string(std::lround(limits.least)) +
+                                                    " and " + std::to_string(std::lround(limits.most)) + " degrees Celsius"};
+        }
+    }
+    if (const auto fit = home::pots_can_fit(options.name, options.capacity); !fit) {
+        return fit.error();
+    }
     auto offset = home::prior_offset(*kind);
     if (options.offset) {
         offset.mean = KelvinDelta::from_kelvins(*options.offset);
@@ -219,8 +234,7 @@ void declare_spot(Commands& commands, CLI::App& group)
         ->required()
         ->check(CLI::IsMember({"indoors", "open", "roofed", "screened", "glazed"}));
     command.add_option("--capacity", options->capacity, "Pots that fit")
-        ->required()
-        ->check(CLI::Range(0, 100000));
+        ->required();
     command.add_option("--light-summer", options->light_summer, "Light on the longest day, mol a day")
         ->type_name("MOL");
     command.add_option("--light-winter", options->light_winter, "Light on the shortest day, mol a day")
@@ -266,6 +280,7 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
         return store.error();
     }
     std::string when = "always";
+    std::vector<std::string> warnings;
     if (options.from.empty()) {
         auto kept = **plant;
         kept.pinned_spot = (*spot)->id;
@@ -291,6 +306,11 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
                              ", and it cannot stand in two places; `lathhouse unpin` takes that back"};
         }
         when = "from " + options.from + " to " + options.to;
+        const auto last = globals.today + calendar::Days{plan::kNightsOfAPlan - 1};
+        if (*from > last) {
+            warnings.push_back("a plan made today ends with the night of " + calendar::to_text(last) +
+                               "; this pin counts only in plans that reach its first night");
+        }
         if (const auto done = store->change({.words = (*plant)->name + " stays at " + (*spot)->name + " " + when,
                                              .pins = {wanted}},
                                             globals.today, now());
@@ -298,7 +318,6 @@ Result<Answer> pin(const Globals& globals, const PinOptions& options)
             return done.error();
         }
     }
-    std::vector<std::string> warnings;
     if ((*plant)->hazardous && (*spot)->in_reach) {
         warnings.push_back((*plant)->name + " is poisonous and " + (*spot)->name +
                            " is within reach of a child or an animal; think again");

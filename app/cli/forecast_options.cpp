@@ -84,6 +84,25 @@ Result<Celsius> logged_temperature(const std::string& option, double degrees)
     return value;
 }
 
+void add_sure_flag(CLI::App& command, bool& sure)
+{
+    command.add_flag("--sure", sure, "Takes a low that is far from what such a night usually has here");
+}
+
+Result<void> not_a_slip(Celsius low, Celsius usual, calendar::Date night, words::UnitSystem units)
+{
+    if (!home::is_slip_of_low(low, usual)) {
+        return {};
+    }
+    const auto tenth = Celsius::from_degrees(low.degrees() / 10.0); // The point forgotten.
+    return Error{ErrorCode::OutOfRange,
+                 "a low of " + words::temperature(low, units) + " in the night to " + calendar::to_text(night) +
+                     " is far from what such a night usually has here, " + words::temperature(usual, units) +
+                     (home::is_slip_of_low(tenth, usual) ? "; correct it, or add --sure if it is so"
+                                                         : "; did you mean " + words::temperature(tenth, units) +
+                                                               "? Add --sure if it is so")};
+}
+
 Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise)
 {
     if (text.empty()) {

@@ -36,6 +36,10 @@ climate::NightWeather weather_of(const WeatherOptions& options);
 
 /// Errors: OutOfRange outside -90 to 60 degrees, naming the option.
 Result<Celsius> logged_temperature(const std::string& option, double degrees);
+/// A flag that takes a low as it is. Errors of not_a_slip name it.
+void add_sure_flag(CLI::App& command, bool& sure);
+/// Errors: OutOfRange for a low that home::is_slip_of_low; `usual` is what such a night has.
+Result<void> not_a_slip(Celsius low, Celsius usual, calendar::Date night, words::UnitSystem units);
 /// The date of an option, else `otherwise`. Errors: as parse_date.
 Result<calendar::Date> date_of(const std::string& text, calendar::Date otherwise);
 /// As date_of, of what has happened: today where nothing is said. Errors: OutOfRange for a day to come, with the reason.

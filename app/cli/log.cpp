@@ -24,7 +24,25 @@ struct ReadingOptions {
     std::string date;
     WeatherOptions weather;
     std::string note;
+    bool sure = false;
 };
+
+/// Errors: as not_a_slip, of the first that is one. A place without stations has no usual low, and all is taken.
+Result<void> none_a_slip(const home::Household& household, const std::vector<home::Reading>& readings,
+                         words::UnitSystem units)
+{
+    const auto climate = climate_of(household);
+    if (!climate) {
+        return {};
+    }
+    for (const auto& reading : readings) {
+        const auto usual = home::of_night(home::usual_lows(*household.spot(reading.spot), climate->monthly.low), reading.night);
+        if (auto fits = not_a_slip(reading.low, usual, reading.night, units); !fits) {
+            return fits;
+        }
+    }
+    return {};
+}
 
 Result<Answer> log_readings(const Globals& globals, const std::vector<home::Reading>& readings)
 {
@@ -81,12 +99,16 @@ Result<Answer> log_reading(const Globals& globals, const ReadingOptions& options
     if (reading.high && *reading.high < reading.low) {
         return Error{ErrorCode::WrongUsage, "--high is below --low; exchange them"};
     }
+    if (const auto fits = options.sure ? Result<void>{} : none_a_slip(home->as_told, {reading}, globals.units); !fits) {
+        return fits.error();
+    }
     return log_readings(globals, {reading});
 }
 
 struct ReadingsOptions {
     FileOptions file;
     std::string spot;
+    bool sure = false;
 };
 
 Result<Answer> log_readings_file(const Globals& globals, const ReadingsOptions& options)
@@ -121,6 +143,9 @@ Result<Answer> log_readings_file(const Globals& globals, const ReadingsOptions& 
                               });
     if (!readings) {
         return readings.error();
+    }
+    if (const auto fits = options.sure ? Result<void>{} : none_a_slip(home->as_told, *readings, globals.units); !fits) {
+        return Error{fits.error().code, name_of(options.file) + ": " + fits.error().message};
     }
     return log_readings(globals, *readings);
 }
@@ -178,6 +203,7 @@ void add_reading(Commands& commands, CLI::App& group)
         ->type_name("YYYY-MM-DD");
     add_weather_options(command, options->weather);
     command.add_option("--note", options->note, "Anything worth keeping");
+    add_sure_flag(command, options->sure);
     commands.on_run(command, [options](const Globals& globals) { return log_reading(globals, *options); });
 }
 
@@ -194,6 +220,7 @@ void add_readings(Commands& commands, CLI::App& group)
         ->type_name("FILE");
     command.add_option("--spot", options->spot, "Spot of the rows that name none")->type_name("ID");
     add_columns_option(command, options->file, "date=Day,low_c=Min");
+    add_sure_flag(command, options->sure);
     commands.on_run(command,
                     [options](const Globals& globals) { return log_readings_file(globals, *options); });
 }

@@ -23,6 +23,7 @@ struct TonightOptions {
     std::optional<double> dew_point;
     double risk_percent = 10.0;
     bool keep = false;
+    bool sure = false;
 };
 
 /// The forecasts that were typed: tonight's low, then those of the nights after it.
@@ -218,6 +219,16 @@ Result<Answer> tonight_of(const Globals& globals, const TonightOptions& options)
     if (!climate) {
         return climate.error();
     }
+    for (const auto& night : nights) {
+        // What the household keeps was asked about, or said surely, when it was kept.
+        if (!night.forecast || options.sure || (options.lows.empty() && options.forecast.file.empty())) {
+            continue;
+        }
+        const auto usual = home::of_night(climate->monthly.low, night.night);
+        if (const auto fits = not_a_slip(night.forecast->low, usual, night.night, globals.units); !fits) {
+            return fits.error();
+        }
+    }
     if (options.keep) {
         if (const auto made = were_made_by(globals.today, *forecasts); !made) {
             return made.error();
@@ -270,6 +281,7 @@ void add_tonight(Commands& commands)
         .add_option("--risk", options->risk_percent,
                     "Accepted chance of a damaging night, in percent (default 10)")
         ->type_name("PERCENT");
+    add_sure_flag(command, options->sure);
     command.add_flag("--keep", options->keep,
                      "Keeps the forecast in the household, so that its errors here are learned");
     commands.on_run(command, [options](const Globals& globals) { return tonight_of(globals, *options); });

@@ -12048,8 +12048,8 @@ liegen im Band</translation>
         <translation>Wie viele Töpfe passen, ist eine ganze Zahl, etwa 5.</translation>
     </message>
     <message>
-        <source>From 0 to 100000 pots fit at a spot; %1 do not.</source>
-        <translation>An einen Platz passen 0 bis 100000 Töpfe; %1 nicht.</translation>
+        <source>From 0 to %1 pots fit at a spot; %2 do not.</source>
+        <translation>An einen Platz passen 0 bis %1 Töpfe; %2 nicht.</translation>
     </message>
     <message>
         <source>“%1” is not a number; write a night of the room as %2.</source>
@@ -16270,8 +16270,8 @@ liegen im Band</translation>
         <translation>der Topf von %1 muss mehr als 0 kg wiegen</translation>
     </message>
     <message>
-        <source>the pots that fit at %1 must be a number from 0 to 100000, not %2</source>
-        <translation>die Töpfe, die an %1 passen, müssen eine Zahl von 0 bis 100000 sein, nicht %2</translation>
+        <source>the pots that fit at %1 must be a number from 0 to %2, not %3</source>
+        <translation>die Töpfe, die an %1 passen, müssen eine Zahl von 0 bis %2 sein, nicht %3</translation>
     </message>
     <message>
         <source>the record was not kept in %1 (%2); it needs a name, a height within -500 and 9000 m and possible values</source>

@@ -12048,8 +12048,8 @@ están en la banda</translation>
         <translation>Cuántas macetas caben es un número entero, como 5.</translation>
     </message>
     <message>
-        <source>From 0 to 100000 pots fit at a spot; %1 do not.</source>
-        <translation>En un sitio caben de 0 a 100000 macetas; %1 no.</translation>
+        <source>From 0 to %1 pots fit at a spot; %2 do not.</source>
+        <translation>En un sitio caben de 0 a %1 macetas; %2 no.</translation>
     </message>
     <message>
         <source>“%1” is not a number; write a night of the room as %2.</source>
@@ -16270,8 +16270,8 @@ están en la banda</translation>
         <translation>la maceta de %1 debe pesar más de 0 kg</translation>
     </message>
     <message>
-        <source>the pots that fit at %1 must be a number from 0 to 100000, not %2</source>
-        <translation>las macetas que caben en %1 deben ser un número de 0 a 100000, no %2</translation>
+        <source>the pots that fit at %1 must be a number from 0 to %2, not %3</source>
+        <translation>las macetas que caben en %1 deben ser un número de 0 a %2, no %3</translation>
     </message>
     <message>
         <source>the record was not kept in %1 (%2); it needs a name, a height within -500 and 9000 m and possible values</source>

@@ -123,6 +123,7 @@ private:
                             .hand = look_.hand_of(spot.name),
                             .facts = spot.view ? tr("from its window or roof as described")
                                                : tr("from your own summer and winter figure"),
+                            .usual_lows = home::usual_lows(spot, climate_.monthly.low),
                             .moles = {},
                             .needs = {},
                             .months = {},

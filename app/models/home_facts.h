@@ -43,6 +43,7 @@ struct SpotLight {
     QString name;
     int hand = -1;
     QString facts; ///< What is known of its window or roof.
+    std::optional<climate::Monthly<Celsius>> usual_lows = {}; ///< Of its nights.
     std::array<double, 12> moles{};
     std::vector<Need> needs;
     std::vector<SheetRows::Row> months; ///< As HomeModel's `lightMonths`.

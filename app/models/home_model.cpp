@@ -187,7 +187,7 @@ void HomeModel::read()
             months_.renew(); // The place may be another one.
             std::vector<NightEntryModel::Spot> all;
             for (const auto& spot : facts_.light) {
-                all.push_back({spot.spot, spot.name, spot.hand});
+                all.push_back({spot.spot, spot.name, spot.hand, spot.usual_lows});
             }
             entry_.know(std::move(all), std::move(facts_.readings));
             show_spot();
@@ -226,7 +226,7 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
     }
     const auto night = look_.today - calendar::Days{days_ago};
     if (facts_.usual_lows) {
-        const auto usual = (*facts_.usual_lows)[static_cast<std::size_t>(calendar::DayOfYear::of(night).month() - 1)];
+        const auto usual = home::of_night(*facts_.usual_lows, night);
         if (const QString slip = slip_of_low(*typed.value, usual, look_.words); !slip.isEmpty()) {
             fail_with(slip);
             return false;

@@ -218,6 +218,12 @@ bool NightEntryModel::keep(const QString& low, const QString& high, const QStrin
         }
         reading.night = look_.today - calendar::Days{*days};
     }
+    if (spot.usual_lows) {
+        const auto usual = home::of_night(*spot.usual_lows, reading.night);
+        if (const QString slip = slip_of_low(reading.low, usual, look_.words); !slip.isEmpty()) {
+            return refuse(Low, slip);
+        }
+    }
     work<void>([log = log_, reading] { return log(reading); },
                [this, reading, name = spot.name](const Result<void>& kept) {
                    if (!kept) {

@@ -37,6 +37,7 @@ public:
         home::SpotId id;
         QString name;
         int hand;
+        std::optional<climate::Monthly<Celsius>> usual_lows = {};
         friend bool operator==(const Spot&, const Spot&) = default;
     };
 

@@ -128,9 +128,9 @@ sky::FigureLimits limits_of(SpotMeasure measure)
     case WinterLight:
         return {0.0, kMostDailyMoles};
     case Milder:
-        return {-30.0, 30.0}; // As the tables of the journal have it; so the next.
+        return home::kOffsetKelvins;
     case Spread:
-        return {0.0, 30.0};
+        return home::kOffsetSpreadKelvins;
     }
     return {0.0, 0.0};
 }

@@ -198,7 +198,8 @@ QString SpotsForm::trouble_of_pots(const SpotDraft& of) const
     if (!pots) {
         return tr("How many pots fit is a whole number, such as 5.");
     }
-    return *pots < 0 || *pots > home::kMostPots ? tr("From 0 to 100000 pots fit at a spot; %1 do not.").arg(of.pots.trimmed()) : QString{};
+    return *pots < 0 || *pots > home::kMostPots ? tr("From 0 to %1 pots fit at a spot; %2 do not.").arg(QString::number(home::kMostPots), of.pots.trimmed())
+                                               : QString{};
 }
 
 QString SpotsForm::trouble_of_room(const SpotDraft& of) const

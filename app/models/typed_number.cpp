@@ -61,13 +61,11 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
 
 QString slip_of_low(Celsius low, Celsius usual, const YearWords& words)
 {
-    constexpr double kFurthestFromUsual = 40.0;
-    const auto is_far = [&](Celsius from) { return std::abs(from.degrees() - usual.degrees()) > kFurthestFromUsual; };
-    if (!is_far(low)) {
+    if (!home::is_slip_of_low(low, usual)) {
         return {};
     }
     const auto tenth = words.fahrenheit() ? Celsius::from_fahrenheit(low.fahrenheit() / 10.0) : Celsius::from_degrees(low.degrees() / 10.0);
-    return is_far(tenth) ? tr("Such a night usually has %1 here; %2 cannot be right.").arg(words.temperature(usual), words.temperature(low))
+    return home::is_slip_of_low(tenth, usual) ? tr("Such a night usually has %1 here; %2 cannot be right.").arg(words.temperature(usual), words.temperature(low))
                          : tr("Such a night usually has %1 here. Instead of %2, did you mean %3?")
                                .arg(words.temperature(usual), words.temperature(low), words.temperature(tenth));
 }

@@ -17,7 +17,7 @@ struct TypedTemperature {
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words);
 
 /// Why a night's low is taken for a slip of the pen at a place where such a night usually has that low; empty where it
-/// is not. Further than 40 K from the month's mean no low lies (common practice, no source).
+/// is not. Source: home::is_slip_of_low.
 QString slip_of_low(Celsius low, Celsius usual, const YearWords& words);
 
 /// Any temperature, written in the same ways; nullopt where it is no number.

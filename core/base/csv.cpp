@@ -2,6 +2,7 @@
 
 #include "core/base/parse.h"
 #include "core/base/readable_file.h"
+#include "core/base/temporary_folder.h"
 
 #include <csv.h>
 
@@ -236,11 +237,17 @@ Result<void> write_file_whole(const std::filesystem::path& asked, std::string_vi
             return fail(said("the disk may be full"));
         }
     }
+    // Else a power cut could leave the new name with nothing in it, and the older file gone.
+    if (!flush_to_disk(beside)) {
+        return fail(said("the disk may be full"));
+    }
     std::error_code failure;
     std::filesystem::rename(beside, file, failure);
     if (failure) {
         return fail(Said{failure.message()});
     }
+    // The file is whole under its name now; a folder that may be written and not read cannot be flushed.
+    static_cast<void>(flush_to_disk(with_name(file).parent_path()));
     return {};
 }
 

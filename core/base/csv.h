@@ -60,7 +60,8 @@ std::string csv_field(std::string_view text);
 /// The whole file as text. Errors: NotFound, Unreadable (a folder too), each with the file's name.
 Result<std::string> read_text_file(const std::filesystem::path& file);
 
-/// Writes beside the file and then renames, so that a reader sees the old file or the whole new one.
+/// Writes beside the file, brings that to the disk and then renames, so that a reader sees the old file or the whole new
+/// one, after a power cut too.
 /// Errors: Unwritable.
 Result<void> write_file_whole(const std::filesystem::path& file, std::string_view content);
 

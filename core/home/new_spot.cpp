@@ -17,15 +17,23 @@ bool is_room_temperature(const std::optional<Celsius>& value)
 
 } // namespace
 
+Result<void> pots_can_fit(const std::string& name, int pots)
+{
+    if (pots >= 0 && pots <= kMostPots) {
+        return {};
+    }
+    return Error{ErrorCode::OutOfRange,
+                 said("the pots that fit at %1 must be a number from 0 to %2, not %3", name, kMostPots, pots)};
+}
+
 Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const YearOfSky& year)
 {
     const auto name = std::string{trimmed(wish.name)};
     if (name.empty()) {
         return Error{ErrorCode::OutOfRange, said("a spot needs a name, such as South sill")};
     }
-    if (wish.capacity < 0 || wish.capacity > kMostPots) {
-        return Error{ErrorCode::OutOfRange,
-                     said("the pots that fit at %1 must be a number from 0 to 100000, not %2", name, wish.capacity)};
+    if (auto fit = pots_can_fit(name, wish.capacity); !fit) {
+        return fit.error();
     }
     if (!is_room_temperature(wish.winter) || !is_room_temperature(wish.summer)) {
         return Error{ErrorCode::OutOfRange,

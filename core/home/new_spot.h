@@ -12,8 +12,12 @@ namespace lathhouse::home {
 /// Night lows of a lived-in room where nobody measured one (common practice, no source).
 inline constexpr Celsius kUsualRoomInWinter = Celsius::from_degrees(18.0);
 inline constexpr Celsius kUsualRoomInSummer = Celsius::from_degrees(21.0);
-/// Pots that a spot may hold at most; the tables of the journal have the same limit.
-inline constexpr int kMostPots = 100'000;
+/// Pots that a spot may hold at most (common practice, no source: more is a slip of the pen); the tables of the journal
+/// take a hundred times as many.
+inline constexpr int kMostPots = 1000;
+
+/// Errors: OutOfRange, with a sentence, for less than 0 or more than kMostPots pots at the spot of that name.
+Result<void> pots_can_fit(const std::string& name, int pots);
 
 /// What a grower can say of a new spot without measuring.
 struct SpotWish {
@@ -35,7 +39,7 @@ struct SpotWish {
 
 /// A spot of that kind: its view (usual_view where nothing was measured), the light that comes from it in the months
 /// of the longest and the shortest day, and the offset of its kind, where the wish does not say them.
-/// Errors: OutOfRange with a sentence for a blank name, less than 0 or more than kMostPots pots, a room below -60 or
+/// Errors: OutOfRange with a sentence for a blank name, as pots_can_fit, a room below -60 or
 /// above 60 C, or an impossible view. Offset and light it takes as they are; the tables of the journal have their limits.
 /// Source: usual_view, months_at and prior_offset.
 Result<Spot> make_spot(SpotId id, int walking_order, const SpotWish& wish, const YearOfSky& year);

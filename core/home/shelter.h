@@ -1,8 +1,14 @@
 #pragma once
 
 #include "core/home/household.h"
+#include "core/sky/spot_limits.h"
 
 namespace lathhouse::home {
+
+/// Between which a spot's offset to the open-air low and its standard deviation may lie, in kelvins (common practice, no
+/// source); the tables of the journal have the same limits.
+inline constexpr sky::FigureLimits kOffsetKelvins{-30.0, 30.0};
+inline constexpr sky::FigureLimits kOffsetSpreadKelvins{0.0, 30.0};
 
 /// What to think of a spot's night lows before the grower has logged any, against the open air of the place
 /// (a screen 1.5 m above grass in the open):

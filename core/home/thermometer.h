@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/calendar/date.h"
+#include "core/climate/monthly_figures.h"
 #include "core/climate/night_weather.h"
 #include "core/home/household.h"
 
@@ -48,5 +49,13 @@ struct NightLog {
 /// Bounds of what is taken for a temperature of the air; wider than any ever measured.
 inline constexpr Celsius kColdestLogged = Celsius::from_degrees(-90.0);
 inline constexpr Celsius kWarmestLogged = Celsius::from_degrees(60.0);
+
+/// What nights usually fall to at a spot: the room's winter lows where it has such, else the months' mean lows in the open.
+climate::Monthly<Celsius> usual_lows(const Spot& spot, climate::Monthly<Celsius> in_the_open);
+/// Of the month of the morning on which the night ends.
+Celsius of_night(const climate::Monthly<Celsius>& lows, calendar::Date night);
+/// Whether a low is taken for a slip of the pen where such a night usually has `usual`. Further than 40 K from the month's
+/// mean no low lies (common practice, no source).
+bool is_slip_of_low(Celsius low, Celsius usual);
 
 } // namespace lathhouse::home

@@ -55,6 +55,16 @@ TEST_F(Journal, PinsAPlantAndLetsItGo)
     EXPECT_EQ(ask({"unpin", "Lemon", "--json"}).json()["taken_back"], 0);
 }
 
+TEST_F(Journal, SaysThatAPinBeginsAfterThePlan)
+{
+    const auto within = ask({"pin", "Lemon", "1", "--from", "2027-09-08", "--to", "2036-01-31"});
+    ASSERT_EQ(within.status, 0);
+    EXPECT_EQ(within.err.find("ends with the night of"), std::string::npos) << within.err;
+    const auto beyond = ask({"pin", "Lemon", "1", "--from", "2036-02-01", "--to", "2036-03-01"});
+    ASSERT_EQ(beyond.status, 0);
+    EXPECT_NE(beyond.err.find("ends with the night of 2027-09-09"), std::string::npos) << beyond.err;
+}
+
 TEST_F(Journal, PinsAreUndoneInTheOrderOfEntry)
 {
     ASSERT_EQ(ask({"pin", "Lemon", "1", "--from", "2026-12-01", "--to", "2027-01-31"}).status, 0);
@@ -114,6 +124,22 @@ INSTANTIATE_TEST_SUITE_P(
         RefusedCase{"TakenName",
                     {"add", "spot", "Living room", "--kind", "open", "--capacity", "1", "--light-summer", "9",
                      "--light-winter", "2"},
+                    2},
+        RefusedCase{"TooManyPots",
+                    {"add", "spot", "Bench", "--kind", "open", "--capacity", "1001", "--light-summer", "9",
+                     "--light-winter", "2"},
+                    2},
+        RefusedCase{"FewerPotsThanNone",
+                    {"add", "spot", "Bench", "--kind", "open", "--capacity=-1", "--light-summer", "9",
+                     "--light-winter", "2"},
+                    2},
+        RefusedCase{"OffsetTooFar",
+                    {"add", "spot", "Bench", "--kind", "open", "--capacity", "1", "--light-summer", "9",
+                     "--light-winter", "2", "--offset", "31"},
+                    2},
+        RefusedCase{"OffsetSpreadBelowNone",
+                    {"add", "spot", "Bench", "--kind", "open", "--capacity", "1", "--light-summer", "9",
+                     "--light-winter", "2", "--offset-sd=-1"},
                     2},
         RefusedCase{"ColdRoom",
                     {"add", "spot", "Cellar", "--kind", "indoors", "--capacity", "1", "--light-summer", "0",

@@ -367,6 +367,9 @@ TEST_F(Tonight, LogRefusesWhatCannotBe)
     for (const Refused& refused :
          {Refused{{"log", "reading", "--spot", "99", "--low", "3"}, 1},
           Refused{{"log", "reading", "--spot", "5", "--low", "300"}, 2},
+          Refused{{"log", "reading", "--spot", "5", "--low", "-80"}, 2},
+          Refused{{"log", "reading", "--spot", "living room", "--low", "-80"}, 2},
+          Refused{{"log", "readings", file("slip.csv", "date,low_c,spot\n2026-09-08,4,5\n2026-09-09,-80,5\n")}, 2},
           Refused{{"log", "reading", "--spot", "5", "--low", "3", "--high", "1"}, 2},
           Refused{{"log", "reading", "--spot", "5", "--low", "3", "--date", "2026-09-11"}, 2},
           Refused{{"log", "reading", "--spot", "5"}, 2}, Refused{{"log"}, 2},
@@ -381,6 +384,19 @@ TEST_F(Tonight, LogRefusesWhatCannotBe)
         EXPECT_TRUE(is_one_clear_error(ran)) << refused.command.back() << ran.err;
     }
     EXPECT_TRUE(ask({"list", "readings", "--json"}).json()["readings"].empty()); // Nothing half written.
+}
+
+TEST_F(Tonight, AsksAboutALowThatIsASlipOfThePen)
+{
+    const auto asked = ask({"tonight", "--low", "-80", "--keep"});
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_TRUE(is_one_clear_error(asked)) << asked.err;
+    EXPECT_NE(asked.err.find("did you mean \u22128.0"), std::string::npos) << asked.err;
+    EXPECT_NE(asked.err.find("--sure"), std::string::npos) << asked.err;
+    EXPECT_EQ(ask({"tonight"}).status, 2) << "nothing was kept";
+    EXPECT_EQ(ask({"tonight", "--low", "-80", "--sure"}).status, 0);
+    EXPECT_EQ(ask({"log", "reading", "--spot", "5", "--low", "-80", "--sure"}).status, 0);
+    EXPECT_EQ(ask({"list", "readings", "--json"}).json()["readings"].size(), 1u);
 }
 
 TEST(Night, WithAForecastLiesBetweenForecastAndSeason)

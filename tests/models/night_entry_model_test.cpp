@@ -100,6 +100,7 @@ TEST_F(NightEntry, WhatIsNoneIsASentenceAtItsAnswer)
     };
     refused(NightEntryModel::Low, "", "", "", "");
     refused(NightEntryModel::Low, "cool", "", "", "");
+    refused(NightEntryModel::Low, "-80", "", "", "");
     refused(NightEntryModel::High, "10", "warm", "", "");
     refused(NightEntryModel::High, "10", "8", "", "");
     refused(NightEntryModel::High, "10", "80", "", "");
