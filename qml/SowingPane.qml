@@ -22,6 +22,8 @@ Column {
             sown.clear();
             mix.clear();
             note.clear();
+            ago.clear(); // The next count is of today.
+            root.seeds.daysAgo = 0;
         } else if (sown.text !== "" && mix.text !== "") {
             mix.forceActiveFocus();
         } else {

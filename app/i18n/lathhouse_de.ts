@@ -386,7 +386,7 @@
     <name>CourseAsk</name>
     <message>
         <source>Pests and the course: %1</source>
-        <translation>Schädlinge und die Kur: %1</translation>
+        <translation>Schädlinge und Behandlung: %1</translation>
     </message>
     <message>
         <source>none in particular</source>
@@ -1041,7 +1041,7 @@
     <name>HardenAsk</name>
     <message>
         <source>Going out and coming in: %1</source>
-        <translation>Hinaus und herein: %1</translation>
+        <translation>Ausräumen und Einräumen: %1</translation>
     </message>
     <message>
         <source>Neither goes out nor comes in within the year’s plan.</source>
@@ -1388,7 +1388,7 @@
     </message>
     <message>
         <source>%1; 8 winters in 10: %2 to %3</source>
-        <translation>%1; 8 von 10 Wintern: %2 bis %3</translation>
+        <translation>%1; in 8 von 10 Wintern: %2 bis %3</translation>
     </message>
     <message>
         <source>%1; 8 years in 10: %2 to %3</source>
@@ -1512,7 +1512,7 @@
     </message>
     <message>
         <source>Night to %1: %2, %3 against the open air, %4</source>
-        <translation>Nacht auf %1: %2, %3 gegen das Freie, %4</translation>
+        <translation>Nacht auf %1: %2, %3 verglichen mit dem Freien, %4</translation>
     </message>
     <message>
         <source>%1 now</source>
@@ -1952,7 +1952,7 @@
     </message>
     <message>
         <source>against the open air</source>
-        <translation>gegen das Freie</translation>
+        <translation>verglichen mit dem Freien</translation>
     </message>
     <message>
         <source>sky</source>
@@ -1960,7 +1960,7 @@
     </message>
     <message>
         <source>Night to, low, against the open air, sky</source>
-        <translation>Nacht auf, Tief, gegen das Freie, Himmel</translation>
+        <translation>Nacht auf, Tief, verglichen mit dem Freien, Himmel</translation>
     </message>
     <message>
         <source>No night is logged yet.</source>
@@ -2331,7 +2331,7 @@
     </message>
     <message>
         <source>What it calls the columns, where otherwise; may be left blank</source>
-        <translation>Wie sie die Spalten nennt, wo anders; darf leer bleiben</translation>
+        <translation>Eigene Spaltennamen der Datei, falls sie anders heißen (kann leer bleiben)</translation>
     </message>
     <message>
         <source>its own names: date=Day,low_c=Min</source>
@@ -2994,7 +2994,7 @@
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
-        <translation>die Zeilen nach Ausgehtag, nach Platz oder nach Namen</translation>
+        <translation>die Zeilen nach dem Tag des Ausräumens, nach Platz oder nach Namen</translation>
     </message>
     <message>
         <source>take off what is pinned of the plant</source>
@@ -3082,7 +3082,7 @@
     </message>
     <message>
         <source>pests and the course</source>
-        <translation>Schädlinge und die Kur</translation>
+        <translation>Schädlinge und Behandlung</translation>
     </message>
     <message>
         <source>water and winter</source>
@@ -3694,7 +3694,7 @@
     </message>
     <message>
         <source>Seeds in it</source>
-        <translation>Körner darin</translation>
+        <translation>Samen darin</translation>
     </message>
     <message>
         <source>Note, may be left blank</source>
@@ -4049,7 +4049,7 @@
     </message>
     <message>
         <source>At %1, whose nights are %2 against the open air, as far as is known. These are chances, not promises.</source>
-        <translation>%1: die Nächte dort sind, soweit bekannt, %2 gegen das Freie. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
+        <translation>%1: die Nächte dort sind, soweit bekannt, %2 verglichen mit dem Freien. Das sind Wahrscheinlichkeiten, keine Zusagen.</translation>
     </message>
     <message>
         <source>In the open air at home. These are chances, not promises.</source>
@@ -4267,7 +4267,7 @@
     </message>
     <message>
         <source>Photograph of %1, %2</source>
-        <translation>Foto von %1, %2</translation>
+        <translation>Foto vom %1, %2</translation>
     </message>
     <message>
         <source>Back to the plant</source>
@@ -4732,7 +4732,7 @@
     </message>
     <message>
         <source>Pests and the course</source>
-        <translation>Schädlinge und die Kur</translation>
+        <translation>Schädlinge und Behandlung</translation>
     </message>
     <message>
         <source>Key P. How it stands, the steps and when it may end.</source>
@@ -4748,7 +4748,7 @@
     </message>
     <message>
         <source>Going out and coming in</source>
-        <translation>Hinaus und herein</translation>
+        <translation>Ausräumen und Einräumen</translation>
     </message>
     <message>
         <source>Key O. The days before it stays out, and those around its coming in.</source>
@@ -4871,7 +4871,7 @@
     </message>
     <message>
         <source>Gone, with all of their past kept:</source>
-        <translation>Nicht mehr da, mit allem Früheren:</translation>
+        <translation>Nicht mehr da; ihre Seiten bleiben:</translation>
     </message>
     <message>
         <source>All %1</source>
@@ -4976,7 +4976,7 @@
     </message>
     <message>
         <source>each step up the paper is the same share of growth</source>
-        <translation>jede Stufe aufwärts ist derselbe Anteil Wachstum</translation>
+        <translation>gleicher Abstand nach oben heißt gleiches Wachstum in Prozent</translation>
     </message>
     <message>
         <source>; bar: error of one reading%1</source>
@@ -5075,8 +5075,8 @@
         <translation>Wieder messen: %1</translation>
     </message>
     <message>
-        <source>That reading could settle it, at the earliest.</source>
-        <translation>Diese Messung könnte es frühestens entscheiden.</translation>
+        <source>That reading could settle it, if it goes on as now.</source>
+        <translation>Diese Messung könnte es entscheiden, wenn es so weitergeht.</translation>
     </message>
     <message>
         <source>No date in sight settles it, if readings go on as they do.</source>
@@ -5096,7 +5096,7 @@
     </message>
     <message>
         <source> Where it was eaten or hurts, ask a doctor or a vet.</source>
-        <translation> Wurde sie gegessen oder schmerzt sie, Arzt oder Tierarzt fragen.</translation>
+        <translation> Wurde davon gegessen oder treten Beschwerden auf: Arzt oder Tierarzt fragen.</translation>
     </message>
     <message>
         <source>Not known to be poisonous,</source>
@@ -5137,6 +5137,10 @@
     <message>
         <source>Gone: %1. All that was kept of it stays; notes and photographs from before can be added.</source>
         <translation>Nicht mehr da: %1. Alles, was von ihr festgehalten ist, bleibt; Notizen und Fotos von früher können dazukommen.</translation>
+    </message>
+    <message>
+        <source>Do not eat.</source>
+        <translation>Nicht essen.</translation>
     </message>
     <message>
         <source>known since %1</source>
@@ -5296,7 +5300,7 @@
     </message>
     <message>
         <source>Photograph of %1, %2</source>
-        <translation>Foto von %1, %2</translation>
+        <translation>Foto vom %1, %2</translation>
     </message>
     <message>
         <source>1 photograph</source>
@@ -6047,7 +6051,7 @@
     <name>RowOrderLine</name>
     <message>
         <source>Key O. Rows by the date out, by spot, or by name.</source>
-        <translation>Taste O. Zeilen nach Ausgehtag, nach Platz oder nach Namen.</translation>
+        <translation>Taste O. Zeilen nach dem Tag des Ausräumens, nach Platz oder nach Namen.</translation>
     </message>
 </context>
 <context>
@@ -6082,15 +6086,15 @@
     </message>
     <message>
         <source>%1 seeds</source>
-        <translation>%1 Körner</translation>
+        <translation>%1 Samen</translation>
     </message>
     <message>
         <source>Over 100,000 seeds would be needed for %1</source>
-        <translation>Über 100.000 Körner wären nötig für %1</translation>
+        <translation>Über 100.000 Samen wären nötig für %1</translation>
     </message>
     <message>
         <source>enough 19 times in 20, at %1</source>
-        <translation>genügt 19 von 20 Malen, bei %1</translation>
+        <translation>reicht in 19 von 20 Fällen, bei %1</translation>
     </message>
     <message>
         <source>first flower</source>
@@ -6186,11 +6190,11 @@
     </message>
     <message>
         <source>The lot has %1 seeds left, fewer than the %2 that are needed.</source>
-        <translation>Die Partie hat noch %1 Körner, weniger als die nötigen %2.</translation>
+        <translation>Die Partie hat noch %1 Samen, weniger als die nötigen %2.</translation>
     </message>
     <message>
         <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
-        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis ohne Quelle. Vertrauen in die Zeile: %1. </translation>
+        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis ohne Quelle. Verlässlichkeit der Angaben: %1. </translation>
     </message>
     <message>
         <source>Nothing comes up at %1; it wants %2 to %3.</source>
@@ -6229,7 +6233,7 @@
     </message>
     <message>
         <source>%1 seeds left</source>
-        <translation>noch %1 Körner</translation>
+        <translation>noch %1 Samen</translation>
     </message>
     <message>
         <source>%1 come up, 9 in 10: %2 to %3 %, %4</source>
@@ -7021,7 +7025,7 @@
     </message>
     <message>
         <source>What it calls the columns, where otherwise; may be left blank</source>
-        <translation>Wie sie die Spalten nennt, wo anders; darf leer bleiben</translation>
+        <translation>Eigene Spaltennamen der Datei, falls sie anders heißen (kann leer bleiben)</translation>
     </message>
     <message>
         <source>its own names: date=Day,low_c=Min</source>
@@ -8028,7 +8032,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 seeds of %2 sown, of the lot %3</source>
-        <translation>%1 Körner von %2 gesät, aus der Partie %3</translation>
+        <translation>%1 Samen von %2 gesät, aus der Partie %3</translation>
     </message>
     <message>
         <source>plant %1</source>
@@ -8272,7 +8276,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 of %2 seeds of the lot %3 had come up</source>
-        <translation>%1 von %2 Körnern der Partie %3 waren aufgegangen</translation>
+        <translation>%1 von %2 Samen der Partie %3 waren aufgegangen</translation>
     </message>
     <message>
         <source>divided into %1</source>
@@ -8524,11 +8528,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 seeds left</source>
-        <translation>noch %1 Körner</translation>
+        <translation>noch %1 Samen</translation>
     </message>
     <message>
         <source>seeds not counted</source>
-        <translation>Körner nicht gezählt</translation>
+        <translation>Samen nicht gezählt</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -8620,7 +8624,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>sure</source>
-        <translation>sicher</translation>
+        <translation>fast sicher</translation>
     </message>
     <message>
         <source>1 in 2</source>
@@ -8990,7 +8994,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 between two lights</source>
-        <translation>%1 zwischen zwei Lichtern</translation>
+        <translation>%1 beim Abhärten</translation>
     </message>
     <message>
         <source>step %1 of %2</source>
@@ -9669,7 +9673,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 against the open air</source>
-        <translation>%1 gegen das Freie</translation>
+        <translation>%1 verglichen mit dem Freien</translation>
     </message>
     <message>
         <source>Write how many days ago the night ended, 0 to %1.</source>
@@ -10107,7 +10111,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
-        <translation>Die Körner des Tütchens sind eine ganze Zahl ab 1, oder das Feld bleibt leer.</translation>
+        <translation>Die Samen des Tütchens sind eine ganze Zahl ab 1, oder das Feld bleibt leer.</translation>
     </message>
 </context>
 <context>
@@ -11021,7 +11025,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 by date out</source>
-        <translation>%1 nach Ausgehtag</translation>
+        <translation>%1, nach dem Tag des Ausräumens</translation>
     </message>
     <message>
         <source>stepped edge: hardening</source>
@@ -11353,7 +11357,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Hardening %1</source>
-        <translation>Abhärtend %1</translation>
+        <translation>Beim Abhärten: %1</translation>
     </message>
     <message>
         <source>To look at %1</source>
@@ -11369,7 +11373,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Recovering %1</source>
-        <translation>Erholend %1</translation>
+        <translation>Erholt sich: %1</translation>
     </message>
     <message>
         <source>Gone %1</source>
@@ -11488,7 +11492,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1, in walking order</source>
-        <translation>%1, in Gehreihenfolge</translation>
+        <translation>%1, in der Reihenfolge des Weges</translation>
     </message>
     <message>
         <source>%1’s round</source>
@@ -11723,7 +11727,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Only %1 seeds were sown in this tray.</source>
-        <translation>In diese Schale wurden nur %1 Körner gesät.</translation>
+        <translation>In diese Schale wurden nur %1 Samen gesät.</translation>
     </message>
     <message>
         <source>Write how many seeds went into the tray, such as 12.</source>
@@ -11743,7 +11747,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1: %2 seeds were sown on %3. Undo above the pages takes it back.</source>
-        <translation>%1: %2 Körner wurden am %3 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
+        <translation>%1: %2 Samen wurden am %3 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown today. Undo above the pages takes it back.</source>
@@ -12703,7 +12707,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Dressed (coloured) seed is poisonous: gloves, never eaten, the packet&apos;s words come first.</source>
-        <translation>Gebeiztes (gefärbtes) Saatgut ist giftig: Handschuhe, nie essen, die Worte des Tütchens gehen vor.</translation>
+        <translation>Gebeiztes (gefärbtes) Saatgut ist giftig: Handschuhe, nie essen, die Angaben auf dem Tütchen gehen vor.</translation>
     </message>
     <message>
         <source>The room is too cool for the seed: warm the mix to %1 (a heat mat made for plants; water and mains apart).</source>
@@ -12835,11 +12839,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1: the least bad is %2 (1 clean plant there) %3; leaves must not touch, and it is visited last.</source>
-        <translation>%1: am wenigsten schlecht ist %2 (dort 1 saubere Pflanze), %3; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+        <translation>%1: am besten ist noch %2 (dort 1 saubere Pflanze), %3; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
     </message>
     <message>
         <source>%1: the least bad is %2 (%3 clean plants there) %4; leaves must not touch, and it is visited last.</source>
-        <translation>%1: am wenigsten schlecht ist %2 (dort %3 saubere Pflanzen), %4; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
+        <translation>%1: am besten ist noch %2 (dort %3 saubere Pflanzen), %4; Blätter dürfen sich nicht berühren, und sie kommt zuletzt dran.</translation>
     </message>
     <message>
         <source>No spot of this household is set down as apart, so nothing can be isolated properly; the spots with the fewest contacts are named instead.</source>
@@ -12959,7 +12963,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix</source>
-        <translation>die beiden Reihen Töpfe vergleichen; gebogene oder gewölbte Blätter nur in einer heißen eine Spur im Substrat</translation>
+        <translation>die beiden Reihen Töpfe vergleichen; gebogene oder gewölbte Blätter nur in einer Reihe deuten auf Reste im Substrat</translation>
     </message>
     <message>
         <source>look, photograph and log new growth</source>
@@ -13310,8 +13314,8 @@ liegen im Band</translation>
         <translation>Erholt: Fast alles Gelbe ist fort.</translation>
     </message>
     <message>
-        <source>Recovered: it grows nearly as fast as before.</source>
-        <translation>Erholt: Sie wächst fast so schnell wie zuvor.</translation>
+        <source>Recovered: it grows about as fast as before.</source>
+        <translation>Erholt: Sie wächst etwa so schnell wie zuvor.</translation>
     </message>
     <message>
         <source>Recovering: some of the yellowing is gone.</source>
@@ -13319,7 +13323,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Recovering: it grows again, how fast is not yet sure.</source>
-        <translation>Erholt sich: Sie wächst wieder, wie schnell ist noch nicht sicher.</translation>
+        <translation>Erholt sich: Sie wächst wieder; wie schnell, ist noch nicht sicher.</translation>
     </message>
     <message>
         <source>Holding: the yellow share stays where it went.</source>
@@ -13390,8 +13394,8 @@ liegen im Band</translation>
         <translation>%1; Wochen sind die der Wachstumsuhr.</translation>
     </message>
     <message>
-        <source>A reading on %1 could settle it, at the earliest.</source>
-        <translation>Eine Messung am %1 könnte es frühestens entscheiden.</translation>
+        <source>A reading on %1 could settle it, if it goes on as now.</source>
+        <translation>Eine Messung am %1 könnte es entscheiden, wenn es so weitergeht.</translation>
     </message>
     <message>
         <source>No date in sight settles it, if readings go on as they do.</source>
@@ -13495,7 +13499,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>keep it apart from the others, visit it last</source>
-        <translation>von den anderen abgesondert halten, zuletzt besuchen</translation>
+        <translation>von den anderen abgesondert halten, zuletzt versorgen</translation>
     </message>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
@@ -13747,7 +13751,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
-        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz liegt abseits; so weit weg wie möglich halten, zuletzt besuchen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
+        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz liegt abseits; so weit weg wie möglich halten, zuletzt versorgen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
     </message>
     <message>
         <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>
@@ -13947,7 +13951,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>it is being used to the open</source>
-        <translation>sie gewöhnt sich an das Freie</translation>
+        <translation>sie wird abgehärtet</translation>
     </message>
     <message>
         <source>the plan&apos;s date</source>
@@ -14375,7 +14379,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>This kind may be hurt by it (%1): only after a leaf that stood 48 hours.</source>
-        <translation>Dieser Art kann es schaden (%1): nur nach einem Blatt, das 48 Stunden hielt.</translation>
+        <translation>Dieser Art kann es schaden (%1): nur wenn ein Probeblatt 48 Stunden ohne Schaden blieb.</translation>
     </message>
     <message>
         <source>This kind may be hurt by it (%1); the tried leaf stood.</source>
@@ -14911,7 +14915,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 has %2 seeds left, not %3; sow fewer, or add the packet they came from</source>
-        <translation>%1 hat noch %2 Körner, nicht %3; weniger säen oder das Tütchen eintragen, aus dem sie kamen</translation>
+        <translation>%1 hat noch %2 Samen, nicht %3; weniger säen oder das Tütchen eintragen, aus dem sie kamen</translation>
     </message>
     <message>
         <source>%1 has a column &quot;%2&quot; that is not known</source>
@@ -15235,7 +15239,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1 seeds cannot be sown at once; log up to %2 in a tray</source>
-        <translation>%1 Körner sind nicht auf einmal zu säen; bis zu %2 je Schale eintragen</translation>
+        <translation>%1 Samen sind nicht auf einmal zu säen; bis zu %2 je Schale eintragen</translation>
     </message>
     <message>
         <source>%1 stands at %2; move it first</source>
@@ -15443,7 +15447,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out</source>
-        <translation>eine Partie von %1 Körnern kann nicht gesät werden; die Anzahl im Tütchen angeben oder sie weglassen</translation>
+        <translation>eine Partie von %1 Samen kann nicht gesät werden; die Anzahl im Tütchen angeben oder sie weglassen</translation>
     </message>
     <message>
         <source>a moving picture</source>
@@ -15943,7 +15947,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>of %1 seeds %2 cannot have come up</source>
-        <translation>von %1 Körnern können nicht %2 aufgegangen sein</translation>
+        <translation>von %1 Samen können nicht %2 aufgegangen sein</translation>
     </message>
     <message>
         <source>on %1 %2 were counted; count all that have come up so far, those lost since too, or log that day&apos;s count anew</source>

@@ -5075,8 +5075,8 @@
         <translation>Medir de nuevo el %1.</translation>
     </message>
     <message>
-        <source>That reading could settle it, at the earliest.</source>
-        <translation>Esa medición podría decidirlo, como muy pronto.</translation>
+        <source>That reading could settle it, if it goes on as now.</source>
+        <translation>Esa medición podría decidirlo, si sigue como ahora.</translation>
     </message>
     <message>
         <source>No date in sight settles it, if readings go on as they do.</source>
@@ -5137,6 +5137,10 @@
     <message>
         <source>Gone: %1. All that was kept of it stays; notes and photographs from before can be added.</source>
         <translation>Ya no está: %1. Todo lo guardado de ella queda; se pueden añadir notas y fotos de antes.</translation>
+    </message>
+    <message>
+        <source>Do not eat.</source>
+        <translation>No comer.</translation>
     </message>
     <message>
         <source>known since %1</source>
@@ -13310,8 +13314,8 @@ están en la banda</translation>
         <translation>Recuperada: casi todo el amarillo ha desaparecido.</translation>
     </message>
     <message>
-        <source>Recovered: it grows nearly as fast as before.</source>
-        <translation>Recuperada: crece casi tan rápido como antes.</translation>
+        <source>Recovered: it grows about as fast as before.</source>
+        <translation>Recuperada: crece más o menos tan rápido como antes.</translation>
     </message>
     <message>
         <source>Recovering: some of the yellowing is gone.</source>
@@ -13390,8 +13394,8 @@ están en la banda</translation>
         <translation>%1; las semanas son las del reloj de crecimiento.</translation>
     </message>
     <message>
-        <source>A reading on %1 could settle it, at the earliest.</source>
-        <translation>Una medición el %1 podría decidirlo, como muy pronto.</translation>
+        <source>A reading on %1 could settle it, if it goes on as now.</source>
+        <translation>Una medición el %1 podría decidirlo, si sigue como ahora.</translation>
     </message>
     <message>
         <source>No date in sight settles it, if readings go on as they do.</source>

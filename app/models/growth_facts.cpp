@@ -250,7 +250,7 @@ private:
                 days <= 0 ? tr("Measure again now.")
                           : tr("Measure again on %1.")
                                 .arg(days < kNear ? words_.short_date(*recovery.next_reading) : words_.date_with_year(*recovery.next_reading));
-            shown_.next_rest = tr("That reading could settle it, at the earliest.");
+            shown_.next_rest = tr("That reading could settle it, if it goes on as now.");
         } else if (recovery.judgement.verdict == growth::Verdict::TooEarly && recovery.rate_after) {
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");
         }

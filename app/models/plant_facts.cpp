@@ -61,6 +61,9 @@ public:
         if (gone_ == nullptr) {
             tell_needs();
             shown_.hazards = KindTexts::hazards(plant_, kind_);
+            if (was_sprayed()) {
+                shown_.hazards.insert(shown_.hazards.begin(), {tr("Do not eat."), QString{}, true});
+            }
         } else { // It is measured no more.
             shown_.next_head.clear();
             shown_.next_rest.clear();
@@ -75,6 +78,15 @@ public:
     }
 
 private:
+    /// Hit by a spray within a year, and not said to be nothing that is eaten: a year is common practice, no source; label and
+    /// local advice say more.
+    bool was_sprayed() const
+    {
+        return std::ranges::any_of(facts_.events, [this](const home::Event& event) {
+            return event.plant == plant_.id && event.kind == home::EventKind::ChemicalDamage && event.detail("edible") != "no" &&
+                   calendar::days_between(event.happened, look_.today) <= 365;
+        });
+    }
     QString date_words(calendar::Date date) const
     {
         const bool near = std::abs(calendar::days_between(date, look_.today)) < 300;

@@ -42,7 +42,7 @@ std::string lead(SeriesKind kind, const Recovery& recovery)
         return yellow ? phrase("No setback: the yellow share did not rise.") : phrase("No setback: it grows on as it did before.");
     case Verdict::Recovered:
         return yellow ? phrase("Recovered: nearly all of the yellowing is gone.")
-                      : phrase("Recovered: it grows nearly as fast as before.");
+                      : phrase("Recovered: it grows about as fast as before.");
     case Verdict::Recovering:
         return yellow ? phrase("Recovering: some of the yellowing is gone.") : phrase("Recovering: it grows again, how fast is not yet sure.");
     case Verdict::Holding:
@@ -115,7 +115,7 @@ std::string growth_verdict(SeriesKind kind, const Recovery& recovery, ClockKind 
     }
     text += growth_readings(recovery) + "\n";
     if (recovery.next_reading) {
-        text += phrase("A reading on %1 could settle it, at the earliest.", full_day(*recovery.next_reading)) + "\n";
+        text += phrase("A reading on %1 could settle it, if it goes on as now.", full_day(*recovery.next_reading)) + "\n";
     } else if (recovery.judgement.verdict == Verdict::TooEarly && recovery.rate_after) {
         text += phrase("No date in sight settles it, if readings go on as they do.") + "\n";
     }

@@ -217,7 +217,10 @@ private:
 
     void sowing()
     {
-        for (const auto& task : parts_.sowing) {
+        for (const auto& task : parts_.sowing.due(date_)) {
+            if (date_ > parts_.today && task.from != date_) {
+                continue; // As with all else, what is overdue stands in the round of today.
+            }
             add(task, std::nullopt, task.from, task.wait_until, task.minutes, "seeds");
             tasks_.back().key = key_of("seeds", task.tray ? task.tray : task.lot,
                                        std::to_string(static_cast<int>(task.kind)) + (task.tray ? "t" : "l"));

@@ -62,7 +62,7 @@ struct RoundParts {
     std::vector<ColdCourse> cold;
     std::vector<DamageCourse> damage;
     std::vector<NightPlan> nights;   ///< Of the forecast; empty where none is known.
-    std::vector<SowingTask> sowing;  ///< Of today.
+    SowingOutlook sowing;
 };
 
 /// The day's tasks, in the order of the round. Clean plants first, then suspect, then infested ones; within a

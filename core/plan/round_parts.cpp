@@ -56,7 +56,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .cold = cold_courses(household, facts.events, today, usual_night_of(spots), WithoutLow::TakenAsHurt),
                      .damage = damage_courses(household, facts.events),
                      .nights = {},
-                     .sowing = sowing_due(today, facts.seeds, facts.climate, risk)};
+                     .sowing = SowingOutlook{today, facts.seeds, facts.climate, risk}};
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
                            wishes_from(parts.pests, facts.accepted, today));

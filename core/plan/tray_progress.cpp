@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace lathhouse::plan {
 namespace {
@@ -107,24 +108,29 @@ std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, co
     return due;
 }
 
-std::vector<SowingTask> sowing_due(calendar::Date date, const home::SeedBook& book, const climate::PlaceClimate& place,
-                                   Probability risk)
+SowingOutlook::SowingOutlook(calendar::Date today, home::SeedBook book, const climate::PlaceClimate& place, Probability risk)
+    : book_(std::move(book))
 {
-    std::vector<SowingTask> all;
-    if (book.lots.empty()) {
-        return all;
-    }
-    const SowingClimate climate{place, date};
     SowingWishes wishes;
     wishes.risk = risk;
-    for (const auto& lot : book.lots) {
+    if (book_.lots.empty()) {
+        return;
+    }
+    const SowingClimate climate{place, today};
+    for (const auto& lot : book_.lots) {
         if (const auto kind = plants::SeedReference::built_in().find(lot.crop)) {
-            const auto plan = plan_sowing(**kind, place, climate, wishes);
-            auto due = due_on(date, lot, book, plan, wishes.room);
-            for (auto& task : due) {
-                task.name = lot.name;
-            }
-            all.insert(all.end(), due.begin(), due.end());
+            lots_.push_back({lot, plan_sowing(**kind, place, climate, wishes)});
+        }
+    }
+}
+
+std::vector<SowingTask> SowingOutlook::due(calendar::Date date) const
+{
+    std::vector<SowingTask> all;
+    for (const auto& [lot, plan] : lots_) {
+        for (auto& task : due_on(date, lot, book_, plan, room_)) {
+            task.name = lot.name;
+            all.push_back(std::move(task));
         }
     }
     return all;

@@ -52,8 +52,23 @@ struct SowingTask {
 std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, const home::SeedBook& book,
                                const SowingPlan& plan, Celsius room);
 
-/// The tasks of all lots of a household on that date; a lot whose crop the reference does not know has none.
-std::vector<SowingTask> sowing_due(calendar::Date date, const home::SeedBook& book, const climate::PlaceClimate& place,
-                                   Probability risk);
+/// What all lots of a household want, today and through the year from today: their sowings are worked out once. A lot whose
+/// crop the reference does not know wants nothing.
+class SowingOutlook {
+public:
+    SowingOutlook() = default;
+    SowingOutlook(calendar::Date today, home::SeedBook book, const climate::PlaceClimate& place, Probability risk);
+    /// Tasks on a date from today on; of later seasons than the one that comes first nothing is told.
+    std::vector<SowingTask> due(calendar::Date date) const;
+
+private:
+    struct OfLot {
+        home::SeedLot lot;
+        SowingPlan plan;
+    };
+    home::SeedBook book_;
+    std::vector<OfLot> lots_;
+    Celsius room_ = SowingWishes{}.room;
+};
 
 } // namespace lathhouse::plan

@@ -78,6 +78,24 @@ TEST(HouseholdYear, WhyAPlantStaysInIsSaidInItsLongestStay)
     }
 }
 
+TEST(HouseholdYear, TheCalendarHasEachSowingOnItsFirstDay)
+{
+    const auto facts = with_seeds(plain_facts(), kShownToday);
+    ASSERT_FALSE(facts.seeds.lots.empty());
+    const auto parts = plan::round_parts(facts, facts.climate.nights(), kShownToday, Probability::literal(0.1));
+    std::map<std::string, int> sowings;
+    for (const auto& event : cli::round_calendar(facts, parts, 365, words::UnitSystem::Metric)) {
+        if (event.summary.find("sow ") != std::string::npos) {
+            EXPECT_EQ(event.category, "Seeds");
+            ++sowings[event.summary];
+        }
+    }
+    EXPECT_FALSE(sowings.empty());
+    for (const auto& [summary, count] : sowings) {
+        EXPECT_EQ(count, 1) << summary;
+    }
+}
+
 TEST(HouseholdYear, TheCalendarTellsTheDaysOfHardeningBeforeItsCautions)
 {
     const LemonInARoom of;

@@ -49,6 +49,28 @@ protected:
     PlantModel model;
 };
 
+TEST_F(PlantModelTest, APlantThatASprayHitIsNotEatenUnlessItIsNoFood)
+{
+    ASSERT_NE(harmed(), 0);
+    open(harmed());
+    EXPECT_EQ(model.hazards()->at(0, "strong").toString(), "Do not eat.");
+    open(unmeasured());
+    EXPECT_NE(model.hazards()->at(0, "strong").toString(), "Do not eat.");
+
+    for (auto& event : facts.events) {
+        if (event.kind == home::EventKind::ChemicalDamage) {
+            event.details["edible"] = "no";
+        }
+    }
+    PlantsModel others(plants_in_memory(std::make_shared<MemoryHousehold>(facts), measurements), british_look());
+    PlantModel of(others);
+    others.start();
+    wait_for(others);
+    others.openId(harmed());
+    wait_for(of);
+    EXPECT_NE(of.hazards()->at(0, "strong").toString(), "Do not eat.");
+}
+
 TEST_F(PlantModelTest, APlantThatDiedKeepsItsPageMarkedAsGone)
 {
     const auto id = harmed();

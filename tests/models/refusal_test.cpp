@@ -184,7 +184,7 @@ std::vector<Refused> RefusalTest::refusals() const
          "days.csv, line 3: \"yesterday\" is no day", "days.csv, Zeile 3: „yesterday“ ist kein Tag", "days.csv, línea 3: «yesterday» no es un día"},
         {error_of(named), "nights.csv, line 2: \"warm\" is no number (low_c)", "nights.csv, Zeile 2: „warm“ ist keine Zahl (low_c)",
          "nights.csv, línea 2: «warm» no es un número (low_c)"},
-        {home::check(tray, book, kShownToday).error(), "Basil 24 has 10 seeds left, not 12", "Basil 24 hat noch 10 Körner, nicht 12",
+        {home::check(tray, book, kShownToday).error(), "Basil 24 has 10 seeds left, not 12", "Basil 24 hat noch 10 Samen, nicht 12",
          "a Basil 24 le quedan 10 semillas, no 12"},
         {error_of(growth::paired_difference({})), "needs 2 plants, has 0", "braucht 2 Pflanzen, hat 0", "necesita 2 plantas, tiene 0"},
         {error_of(plants::PlantReference::built_in().find("Rosmary")), "did you mean", "gemeint vielleicht", "quizá"},

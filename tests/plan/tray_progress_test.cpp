@@ -114,14 +114,19 @@ TEST(SowingTasks, OfAHouseholdAreThoseOfItsLotsByName)
     of.lots.push_back({2, "Unknown", "Planta exemplaris", {}, {}, 10, {}});
     const auto place = place_of(kInland);
     const auto date = season.sow_indoors->from;
-    const auto tasks = sowing_due(date, of, place, SowingWishes{}.risk);
+    const auto tasks = SowingOutlook{date, of, place, SowingWishes{}.risk}.due(date);
     ASSERT_FALSE(tasks.empty());
     for (const auto& task : tasks) {
         EXPECT_EQ(task.lot, 1);
         EXPECT_EQ(task.name, "Balcony");
     }
     EXPECT_EQ(has(tasks, SowingTaskKind::SowIndoors), has(due(of, date), SowingTaskKind::SowIndoors));
-    EXPECT_TRUE(sowing_due(date, {}, place, SowingWishes{}.risk).empty());
+    EXPECT_TRUE((SowingOutlook{date, {}, place, SowingWishes{}.risk}.due(date)).empty());
+    // Seen from January the sowing stands on its first day, and is gone once its days are over.
+    const SowingOutlook from_january{Date{2027, 1, 10}, of, place, SowingWishes{}.risk};
+    EXPECT_FALSE(has(from_january.due(date - Days{1}), SowingTaskKind::SowIndoors));
+    EXPECT_TRUE(has(from_january.due(date), SowingTaskKind::SowIndoors));
+    EXPECT_FALSE(has(from_january.due(season.sow_indoors->to + Days{1}), SowingTaskKind::SowIndoors));
 }
 
 TEST(SowingTasks, AnEmptyLotIsNotSown)
