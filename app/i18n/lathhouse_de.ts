@@ -10245,6 +10245,10 @@ liegen im Band</translation>
         <translation>Grün und Rest trennen sich hier kaum, der Anteil sagt also wenig. Ein ruhiger Grund hinter der Pflanze hilft.</translation>
     </message>
     <message>
+        <source>The patch’s strongest colour came out %1 % above its weakest, more than the lamps of a room and a camera that allows for them leave. If it is not grey in truth, mark another: its own colour was taken out.</source>
+        <translation>Die stärkste Farbe der Fläche lag %1 % über der schwächsten, mehr als Zimmerlampen und eine Kamera übrig lassen, die sie ausgleicht. Ist sie in Wahrheit nicht grau, eine andere markieren: Ihre eigene Farbe wurde herausgerechnet.</translation>
+    </message>
+    <message>
         <source>In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. Keep the patch in every photograph that is to be compared.</source>
         <translation>In diesem Licht fiel die stärkste Farbe der Fläche %1 % stärker aus als die schwächste; das ist herausgerechnet. Die Fläche in jedem Foto mitnehmen, das verglichen werden soll.</translation>
     </message>
@@ -15612,6 +15616,10 @@ liegen im Band</translation>
     <message>
         <source>has a part of over %1 bytes in its path</source>
         <translation>hat einen Teil von über %1 Bytes im Pfad</translation>
+    </message>
+    <message>
+        <source>has a reading of %1 %; a share lies within 0 and 100 %</source>
+        <translation>hat einen Wert von %1 %; ein Anteil liegt zwischen 0 und 100 %</translation>
     </message>
     <message>
         <source>has a reading of %1; a count is a whole number</source>

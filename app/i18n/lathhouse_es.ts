@@ -10245,6 +10245,10 @@ están en la banda</translation>
         <translation>El verde y lo demás apenas se separan aquí, así que esta parte dice poco. Un fondo liso detrás de la planta ayuda.</translation>
     </message>
     <message>
+        <source>The patch’s strongest colour came out %1 % above its weakest, more than the lamps of a room and a camera that allows for them leave. If it is not grey in truth, mark another: its own colour was taken out.</source>
+        <translation>El color más fuerte de la muestra salió un %1 % por encima del más débil, más de lo que dejan las lámparas de una habitación y una cámara que las compensa. Si no es gris de verdad, marque otra: se ha descontado su propio color.</translation>
+    </message>
+    <message>
         <source>In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. Keep the patch in every photograph that is to be compared.</source>
         <translation>Con esta luz el color más fuerte del parche salió un %1 % por encima del más débil, y eso se ha descontado. Incluir el parche en cada foto que se vaya a comparar.</translation>
     </message>
@@ -15612,6 +15616,10 @@ están en la banda</translation>
     <message>
         <source>has a part of over %1 bytes in its path</source>
         <translation>tiene una parte de más de %1 bytes en su ruta</translation>
+    </message>
+    <message>
+        <source>has a reading of %1 %; a share lies within 0 and 100 %</source>
+        <translation>tiene un valor de %1 %; una proporción está entre 0 y 100 %</translation>
     </message>
     <message>
         <source>has a reading of %1; a count is a whole number</source>

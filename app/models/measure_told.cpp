@@ -15,6 +15,8 @@ namespace lathhouse::models {
 
 namespace {
 
+constexpr double kOddCast = 2.0; // Thrice the weakest; common practice, no source.
+
 using home::MeasurementKind;
 
 /// How truly a mark is set by hand, one standard error in pixels of the picture. Common practice, no source.
@@ -227,6 +229,10 @@ void MeasureModel::tell_green()
             advice_ = counts.separation < photo::kPoorSeparation
                           ? tr("Green and the rest hardly part here, so this share means little. A plain ground behind the "
                                "plant helps.")
+                      : by_grey_ && seen->cast > kOddCast
+                          ? tr("The patch’s strongest colour came out %1 % above its weakest, more than the lamps of a room and a camera "
+                               "that allows for them leave. If it is not grey in truth, mark another: its own colour was taken out.")
+                                .arg(plants_.look().words.decimal(100.0 * seen->cast, 0))
                       : by_grey_ ? tr("In this light the patch’s strongest colour came out %1 % above its weakest, and that is taken out. "
                                       "Keep the patch in every photograph that is to be compared.")
                                        .arg(plants_.look().words.decimal(100.0 * seen->cast, 0))

@@ -173,6 +173,8 @@ Result<void> check(const Measurement& measurement)
                 measurement,
                 unit == MeasurementUnit::Centimetres
                     ? said("has a reading of %1; it lies within 0 and %2 cm", shortest(reading), shortest(most))
+                : unit == MeasurementUnit::Share
+                    ? said("has a reading of %1 %; a share lies within 0 and 100 %", shortest(100.0 * reading))
                     : said("has a reading of %1; it lies within 0 and %2", shortest(reading), shortest(most)));
         }
         if (unit == MeasurementUnit::Count && reading != std::floor(reading)) {
