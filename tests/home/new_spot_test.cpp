@@ -24,6 +24,17 @@ SpotWish south_sill()
     return {.name = " South sill ", .kind = SpotKind::Indoors, .facing = Angle::from_degrees(180.0), .capacity = 5};
 }
 
+TEST(NewSpot, HoldsAThousandPotsAtMost)
+{
+    EXPECT_TRUE(pots_can_fit("Porch", 0));
+    EXPECT_TRUE(pots_can_fit("Porch", kMostPots));
+    for (const int pots : {-1, kMostPots + 1}) {
+        const auto refused = pots_can_fit("Porch", pots);
+        ASSERT_FALSE(refused) << pots;
+        EXPECT_EQ(refused.error().code, ErrorCode::OutOfRange);
+    }
+}
+
 TEST(NewSpot, HasTheLightOfItsUsualViewInTheMonthsOfTheSolstices)
 {
     const auto year = year_at(Latitude::literal(48.2));
