@@ -42,6 +42,7 @@ Rectangle {
         }
         Words {
             objectName: "carryNames"
+            visible: !root.tonight.known // The list below names them.
             width: parent.width
             text: root.round.carryNames
             strong: true
@@ -53,14 +54,9 @@ Rectangle {
             Accessible.ignored: true
         }
         Words {
+            visible: text !== "" && !root.narrow // There it stands below the tasks.
             width: parent.width
             text: root.tonight.why
-            font.pixelSize: Theme.smallSize
-            Accessible.ignored: text === ""
-        }
-        Words {
-            width: parent.width
-            text: qsTr("Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).")
             font.pixelSize: Theme.smallSize
         }
     }

@@ -94,7 +94,7 @@ Window {
     }
     function logFor(plant: int): void {
         root.toPlant(plant);
-        plantsPage.page.log();
+        plantsPage.page.logWhenRead();
     }
     /// Plants are found among all.
     function find(): void {

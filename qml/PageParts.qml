@@ -25,9 +25,12 @@ Item {
     function go(step: int): void {
         const holder = root.Window.activeFocusItem;
         let at = step > 0 ? -1 : 0;
+        let innermost = null;
         for (let part = 0; part < root.parts.length; ++part) {
-            if (root.holds(root.parts[part], holder))
+            if (root.holds(root.parts[part], holder) && (innermost === null || root.holds(innermost, root.parts[part]))) {
                 at = part;
+                innermost = root.parts[part];
+            }
         }
         for (let tries = 0; tries < root.parts.length; ++tries) {
             at = (at + step + root.parts.length) % root.parts.length;

@@ -20,6 +20,9 @@ FocusScope {
     readonly property real side: root.narrow ? 11 : 19
     readonly property bool asked: logPanel.visible || movePanel.visible
 
+    /// Something is to be logged for a plant that is not read yet.
+    property bool logAwaited: false
+
     readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
     signal printAsked
@@ -27,8 +30,10 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
-    onVisibleChanged: if (!root.visible)
-        undoBar.passed = true
+    onVisibleChanged: if (!root.visible) {
+        undoBar.passed = true;
+        root.logAwaited = false;
+    }
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -66,6 +71,12 @@ FocusScope {
         movePanel.visible = false;
         if (root.plants.target !== "")
             logPanel.open();
+    }
+    /// As log, once the plants are read.
+    function logWhenRead(): void {
+        root.logAwaited = root.plants.target === "";
+        if (!root.logAwaited)
+            root.log();
     }
     function move(): void {
         root.plants.forgive();
@@ -118,6 +129,10 @@ FocusScope {
         }
         function onSaidChanged(): void {
             undoBar.passed = false;
+        }
+        function onTargetChanged(): void {
+            if (root.logAwaited && root.visible)
+                root.logWhenRead();
         }
     }
     Timer { // The page that is wanted is shown first.

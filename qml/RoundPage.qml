@@ -19,9 +19,13 @@ FocusScope {
     readonly property real taskWidth: root.narrow ? root.width : root.width - root.tonightWidth - Theme.px(46)
     readonly property real bandEnd: band.visible ? band.height : 0
     readonly property real side: root.narrow ? 11 : 19
-    readonly property real headEnd: root.narrow ? progress.y + (progress.visible ? progress.height + Theme.px(8) : 0) : headLine.y + headLine.height + Theme.px(10)
+    /// On a cold night in little room the band is the title.
+    readonly property bool headless: root.narrow && root.cold
+    readonly property real headEnd: root.headless ? root.bandEnd + Theme.px(8) : root.narrow ? progress.y + (progress.visible ? progress.height + Theme.px(8) : 0) : headLine.y + headLine.height + Theme.px(10)
     property bool asTable: false
-    readonly property real lineHeight: root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
+    /// Something must come in: every plant outdoors stands on one ruler above the tasks.
+    readonly property bool cold: band.visible && root.tonight.known
+    readonly property real lineHeight: root.cold ? coldList.height + Theme.px(20) : root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     signal printAsked
@@ -96,10 +100,11 @@ FocusScope {
 
     PageParts {
         id: parts
-        parts: [band, list, acts, below]
+        parts: [band, coldList, list, acts, below]
     }
     Heading {
         id: title
+        visible: !root.headless
         x: root.side
         y: root.bandEnd + 10
         text: root.round.title
@@ -107,6 +112,7 @@ FocusScope {
     }
     Words {
         id: headLine
+        visible: !root.headless
         objectName: "headLine"
         x: root.side
         y: title.y + title.height + 2
@@ -116,6 +122,7 @@ FocusScope {
     }
     RoundProgress {
         id: progress
+        visible: root.round.count > 0 && !root.headless
         round: root.round
         x: root.narrow ? root.side : root.taskWidth - width
         y: root.narrow ? headLine.y + headLine.height + Theme.px(6) : root.bandEnd + Theme.px(26)
@@ -268,7 +275,10 @@ FocusScope {
 
         ScrollBar.vertical: SheetScrollBar {}
         topMargin: root.lineHeight
-        bottomMargin: root.narrow ? below.height + Theme.px(40) : 0
+        // What stands above the first task comes into sight where the list was at its beginning.
+        onTopMarginChanged: if (list.contentY <= list.originY)
+            list.contentY = list.originY - list.topMargin
+        bottomMargin: (waits.visible ? waits.height + Theme.px(28) : 0) + (root.narrow ? below.height + Theme.px(40) : 0)
         delegate: RoundRow {
             width: list.width - 10
             round: root.round
@@ -340,18 +350,39 @@ FocusScope {
         id: tonightLine
         objectName: "tonightLine"
         parent: list.contentItem
-        visible: root.narrow
+        visible: root.narrow && !root.cold
         y: list.originY - height - Theme.px(6)
         width: list.width - 10
         text: root.narrow ? root.tonight.line : ""
     }
+    ColdList {
+        id: coldList
+        objectName: "coldList"
+        parent: list.contentItem
+        visible: root.cold
+        y: list.originY - height - Theme.px(12)
+        width: list.width - 10
+        round: root.round
+        tonight: root.tonight
+        narrow: root.narrow || width < Theme.px(640)
+    }
+    RoundWaits {
+        id: waits
+        objectName: "roundWaits"
+        parent: list.contentItem
+        visible: root.round.waits.count > 0 && root.round.count > 0
+        y: list.originY + list.contentHeight + Theme.px(20)
+        width: list.width - 10
+        waits: root.round.waits
+    }
     TonightColumn {
         id: below
         parent: root.narrow ? list.contentItem : beside.contentItem
-        y: root.narrow ? list.originY + list.contentHeight + Theme.px(root.round.count === 0 ? 150 : 16) : 0
+        y: root.narrow ? list.originY + list.contentHeight + (waits.visible ? waits.height + Theme.px(20) : 0) + Theme.px(root.round.count === 0 ? 150 : 16) : 0
         width: root.narrow ? list.width - 10 : root.tonightWidth - Theme.px(10)
         tonight: root.tonight
         carriesLeft: root.round.carriesLeft
+        plantsShown: !root.cold
         asTable: root.asTable
         onTableAsked: root.asTable = !root.asTable
     }

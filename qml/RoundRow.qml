@@ -17,6 +17,9 @@ Item {
     required property string task
     required property string why
     required property string latest
+    required property string overdue
+    required property bool pinned
+    required property string doneAt
     required property int minutes
     required property list<string> cautions
     required property bool isHygiene
@@ -38,7 +41,7 @@ Item {
     readonly property real nameWidth: Theme.px(176)
     readonly property real endWidth: Theme.px(root.narrow ? 0 : 176)
     /// What stands at the end of the row, in one line.
-    readonly property string end: root.done ? qsTr("done") : root.latest === "" ? qsTr("%1 min").arg(root.minutes) : qsTr("%1 min; %2").arg(root.minutes).arg(root.latest)
+    readonly property string end: root.done ? root.doneAt : [root.overdue, qsTr("%1 min").arg(root.minutes), root.latest, root.pinned ? qsTr("pinned") : ""].filter(words => words !== "").join("; ")
     readonly property real headHeight: root.heading === "" ? 0 : Theme.px(44)
 
     visible: !root.folded
@@ -295,7 +298,8 @@ Item {
                 textFormat: Text.PlainText
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: root.done ? qsTr("done") : qsTr("%1 min").arg(root.minutes)
+                objectName: "rowEnd"
+                text: root.done ? root.doneAt : qsTr("%1 min").arg(root.minutes)
                 color: Theme.ink
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.smallSize
@@ -303,10 +307,24 @@ Item {
             }
             Text {
                 textFormat: Text.PlainText
-                visible: !root.done && root.latest !== ""
+                objectName: "overdue"
+                visible: text !== ""
                 width: parent.width
                 horizontalAlignment: Text.AlignRight
-                text: root.latest
+                text: root.overdue
+                color: Theme.ink
+                wrapMode: Text.WordWrap
+                font.family: Theme.textFamily
+                font.pixelSize: Theme.smallSize
+                font.weight: Font.DemiBold
+                Accessible.ignored: true
+            }
+            Text {
+                textFormat: Text.PlainText
+                visible: !root.done && text !== ""
+                width: parent.width
+                horizontalAlignment: Text.AlignRight
+                text: root.pinned && root.latest !== "" ? qsTr("%1; pinned").arg(root.latest) : root.pinned ? qsTr("pinned") : root.latest
                 color: Theme.ink2
                 wrapMode: Text.WordWrap
                 font.family: Theme.textFamily

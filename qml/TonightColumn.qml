@@ -11,6 +11,8 @@ Column {
     required property int carriesLeft
     required property TonightModel tonight
     required property bool asTable
+    /// Whether the plants outdoors are told here; on a cold night they stand above the tasks.
+    property bool plantsShown: true
 
     signal tableAsked
     /// Whether tonight's low can be typed here.
@@ -290,7 +292,7 @@ Column {
     }
     Column {
         objectName: "tonightPlants"
-        visible: root.tonight.plants.count > 0
+        visible: root.plantsShown && root.tonight.plants.count > 0
         width: root.width
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Plants outdoors tonight")

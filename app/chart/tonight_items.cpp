@@ -4,7 +4,7 @@
 
 namespace lathhouse::chart {
 
-void TenNightsChart::setTonight(models::TonightModel* tonight)
+void TonightChart::setTonight(models::TonightModel* tonight)
 {
     if (tonight == tonight_) {
         return;
@@ -22,8 +22,20 @@ void TenNightsChart::setTonight(models::TonightModel* tonight)
 
 void TenNightsChart::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
-    if (tonight_) {
-        draw_ten_nights(painter, ink, tonight_->ten(), tonight_->words(), room);
+    if (tonight() != nullptr) {
+        draw_ten_nights(painter, ink, tonight()->ten(), tonight()->words(), room);
+    }
+}
+
+NightCurves::NightCurves(QQuickItem* parent) : TonightChart(parent)
+{
+    connect(this, &NightCurves::rulerChanged, this, [this] { update(); });
+}
+
+void NightCurves::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
+{
+    if (tonight() != nullptr) {
+        draw_night_curves(painter, ink, tonight()->spots(), tonight()->ruler_ticks(), {ruler_x_, room.top(), ruler_width_, room.height()}, room);
     }
 }
 
@@ -35,7 +47,7 @@ NightRuler::NightRuler(QQuickItem* parent) : SheetChart(parent)
 void NightRuler::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
     painter.setRenderHint(QPainter::Antialiasing);
-    const auto x = [&](qreal share) { return room.left() + 2.0 + (room.width() - 4.0) * share; };
+    const auto x = [&](qreal share) { return on_ruler(room, share); };
     const qreal y = room.center().y();
     const QColor hand = spot_colour_ >= 0 && !ink.spots.isEmpty() ? ink.spots[spot_colour_ % ink.spots.size()] : ink.cold;
     painter.setPen(QPen(ink.rule, 1.0));

@@ -5,10 +5,10 @@
 
 namespace lathhouse::chart {
 
-/// The ten nights of a TonightModel.
-class TenNightsChart : public lathhouse::chart::SheetChart {
+/// A chart of a TonightModel.
+class TonightChart : public lathhouse::chart::SheetChart {
     Q_OBJECT
-    QML_ELEMENT
+    QML_ANONYMOUS
     Q_PROPERTY(lathhouse::models::TonightModel* tonight READ tonight WRITE setTonight NOTIFY tonightChanged REQUIRED)
 
 public:
@@ -19,11 +19,42 @@ public:
 signals:
     void tonightChanged();
 
+private:
+    QPointer<models::TonightModel> tonight_;
+};
+
+/// The ten nights.
+class TenNightsChart : public lathhouse::chart::TonightChart {
+    Q_OBJECT
+    QML_ELEMENT
+
+public:
+    using TonightChart::TonightChart;
+
+protected:
+    void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
+};
+
+/// Tonight's lows at each spot, over the ruler that the rows below share.
+class NightCurves : public lathhouse::chart::TonightChart {
+    Q_OBJECT
+    QML_ELEMENT
+    /// Where that ruler lies in the item; the words may stand beside it.
+    Q_PROPERTY(qreal rulerX MEMBER ruler_x_ NOTIFY rulerChanged)
+    Q_PROPERTY(qreal rulerWidth MEMBER ruler_width_ NOTIFY rulerChanged)
+
+public:
+    explicit NightCurves(QQuickItem* parent = nullptr);
+
+signals:
+    void rulerChanged();
+
 protected:
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 
 private:
-    QPointer<models::TonightModel> tonight_;
+    qreal ruler_x_ = 0.0;
+    qreal ruler_width_ = 100.0;
 };
 
 /// Tonight's range for one plant and its damage line on a ruler; what of the range harms is striped. All places

@@ -196,10 +196,6 @@
         <translation>Heute Nacht sind %1 möglich %2; %3.</translation>
     </message>
     <message>
-        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
-        <translation>Eine lässt sich nicht tragen? An die Wand, weg vom Boden, ein trockenes Tuch bis zur Erde darüber, morgens wieder ab. Das bringt höchstens ein bis zwei Grad (übliche Praxis, ohne Quelle).</translation>
-    </message>
-    <message>
         <source>It is in</source>
         <translation>Sie ist drin</translation>
     </message>
@@ -210,6 +206,76 @@
     <message>
         <source>Ticks every plant that must come in tonight; one Undo takes all of it back</source>
         <translation>Hakt jede Pflanze ab, die heute Abend herein muss; einmal Rückgängig nimmt alles zurück</translation>
+    </message>
+</context>
+<context>
+    <name>ColdList</name>
+    <message>
+        <source>Plants outdoors tonight</source>
+        <translation>Pflanzen heute Nacht draußen</translation>
+    </message>
+    <message>
+        <source>Carry in</source>
+        <translation>Hereintragen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation>%1 von %2 erledigt</translation>
+    </message>
+    <message>
+        <source>Tonight’s low at each spot, %1</source>
+        <translation>Tiefstwert heute Nacht an jedem Platz, %1</translation>
+    </message>
+    <message>
+        <source>At or below its line</source>
+        <translation>An oder unter ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>Where to</source>
+        <translation>Wohin</translation>
+    </message>
+    <message>
+        <source>Is in</source>
+        <translation>Ist drin</translation>
+    </message>
+    <message>
+        <source>striped: the part of tonight’s range that harms the plant</source>
+        <translation>gestreift: der Teil der heutigen Spanne, der der Pflanze schadet</translation>
+    </message>
+    <message>
+        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
+        <translation>Eine lässt sich nicht tragen? An die Wand, weg vom Boden, ein trockenes Tuch bis zur Erde darüber, morgens wieder ab. Das bringt höchstens ein bis zwei Grad (übliche Praxis, ohne Quelle).</translation>
+    </message>
+</context>
+<context>
+    <name>ColdRow</name>
+    <message>
+        <source>%1 Not yet in.</source>
+        <translation>%1 Noch nicht drin.</translation>
+    </message>
+    <message>
+        <source>%1 It is in.</source>
+        <translation>%1 Sie ist drin.</translation>
+    </message>
+    <message>
+        <source>May stay; the next look is tomorrow</source>
+        <translation>Dürfen draußen bleiben; morgen wird wieder nachgesehen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1; damage from %2</source>
+        <translation>%1; Schaden ab %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>nach: %1</translation>
     </message>
 </context>
 <context>
@@ -5980,16 +6046,12 @@
 <context>
     <name>RoundRow</name>
     <message>
-        <source>done</source>
-        <translation>erledigt</translation>
-    </message>
-    <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
     </message>
     <message>
-        <source>%1 min; %2</source>
-        <translation>%1 min; %2</translation>
+        <source>pinned</source>
+        <translation>festgehalten</translation>
     </message>
     <message>
         <source>They can wait. Shows them; the arrows do so too.</source>
@@ -6014,6 +6076,10 @@
     <message>
         <source>Key B. Whether to spray now, to wait, or not at all.</source>
         <translation>Taste B. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
+    </message>
+    <message>
+        <source>%1; pinned</source>
+        <translation>%1; festgehalten</translation>
     </message>
 </context>
 <context>
@@ -6045,6 +6111,21 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>RoundWaits</name>
+    <message>
+        <source>What waits, and why</source>
+        <translation>Was wartet, und warum</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Not fed. %1.</source>
+        <translation>Kein Dünger. %1.</translation>
     </message>
 </context>
 <context>
@@ -7207,8 +7288,36 @@
         <translation>nur nach der Jahreszeit</translation>
     </message>
     <message>
+        <source>infested: carried last, then wash</source>
+        <translation>befallen: zuletzt tragen, danach waschen</translation>
+    </message>
+    <message>
+        <source>suspect: after the clean ones</source>
+        <translation>verdächtig: nach den sauberen</translation>
+    </message>
+    <message>
         <source>%1, %2: %3. %4.</source>
         <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>It goes to: %1.</source>
+        <translation>Sie kommt nach: %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, middle %2</source>
+        <translation>%1, im Mittel %2</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1 to %2</source>
+        <translation>9 von 10: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Carry in one plant.</source>
@@ -11455,6 +11564,14 @@ liegen im Band</translation>
         <translation>kann bis %1 warten</translation>
     </message>
     <message>
+        <source>was due %1</source>
+        <translation>war fällig am %1</translation>
+    </message>
+    <message>
+        <source>done %1</source>
+        <translation>erledigt um %1</translation>
+    </message>
+    <message>
         <source>%1. In full above, at %2.</source>
         <translation>%1. Vollständig oben, bei %2.</translation>
     </message>
@@ -11465,6 +11582,10 @@ liegen im Band</translation>
     <message>
         <source>Can wait until %1</source>
         <translation>Kann bis %1 warten</translation>
+    </message>
+    <message>
+        <source>Pinned</source>
+        <translation>Festgehalten</translation>
     </message>
     <message>
         <source>About 1 minute</source>
@@ -11537,6 +11658,14 @@ liegen im Band</translation>
     <message>
         <source>No forecast is kept, so tonight is not in the round.</source>
         <translation>Es ist keine Vorhersage gespeichert, heute Nacht fehlt also im Rundgang.</translation>
+    </message>
+    <message>
+        <source>%1; until %2</source>
+        <translation>%1; bis %2</translation>
+    </message>
+    <message>
+        <source>%1, not fed: %2.</source>
+        <translation>%1, kein Dünger: %2.</translation>
     </message>
     <message>
         <source>%1 and %2 more</source>
@@ -13908,6 +14037,10 @@ liegen im Band</translation>
     <message>
         <source>wash hands and tools and change; nothing clean is touched before that</source>
         <translation>Hände und Werkzeug waschen und umziehen; vorher nichts Sauberes anfassen</translation>
+    </message>
+    <message>
+        <source>carry it in for the night: %1</source>
+        <translation>zur Nacht hereintragen: %1</translation>
     </message>
     <message>
         <source>carry it in for the night</source>

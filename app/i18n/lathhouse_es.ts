@@ -196,10 +196,6 @@
         <translation>Esta noche puede bajar a %1 %2; %3.</translation>
     </message>
     <message>
-        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
-        <translation>¿Alguna no se puede llevar? Junto a la pared, sin tocar el suelo, con una tela seca que llegue hasta abajo, y fuera por la mañana. Gana uno o dos grados a lo sumo (práctica común, sin fuente).</translation>
-    </message>
-    <message>
         <source>It is in</source>
         <translation>Ya está dentro</translation>
     </message>
@@ -210,6 +206,76 @@
     <message>
         <source>Ticks every plant that must come in tonight; one Undo takes all of it back</source>
         <translation>Marca todas las plantas que deben entrar esta noche; un solo Deshacer lo retira todo</translation>
+    </message>
+</context>
+<context>
+    <name>ColdList</name>
+    <message>
+        <source>Plants outdoors tonight</source>
+        <translation>Plantas fuera esta noche</translation>
+    </message>
+    <message>
+        <source>Carry in</source>
+        <translation>Entrar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation>%1 de %2 hechas</translation>
+    </message>
+    <message>
+        <source>Tonight’s low at each spot, %1</source>
+        <translation>Mínima de esta noche en cada sitio, %1</translation>
+    </message>
+    <message>
+        <source>At or below its line</source>
+        <translation>En su límite o por debajo</translation>
+    </message>
+    <message>
+        <source>Where to</source>
+        <translation>Adónde</translation>
+    </message>
+    <message>
+        <source>Is in</source>
+        <translation>Dentro</translation>
+    </message>
+    <message>
+        <source>striped: the part of tonight’s range that harms the plant</source>
+        <translation>rayado: la parte del margen de esta noche que daña la planta</translation>
+    </message>
+    <message>
+        <source>Cannot carry one? Wall side, off the floor, a dry sheet to the ground over it, off again in the morning. It gains a degree or two at best (common practice, no source).</source>
+        <translation>¿Alguna no se puede llevar? Junto a la pared, sin tocar el suelo, con una tela seca que llegue hasta abajo y que se quita por la mañana. Gana uno o dos grados a lo sumo (práctica común, sin fuente).</translation>
+    </message>
+</context>
+<context>
+    <name>ColdRow</name>
+    <message>
+        <source>%1 Not yet in.</source>
+        <translation>%1 Aún no está dentro.</translation>
+    </message>
+    <message>
+        <source>%1 It is in.</source>
+        <translation>%1 Está dentro.</translation>
+    </message>
+    <message>
+        <source>May stay; the next look is tomorrow</source>
+        <translation>Pueden quedarse; mañana se vuelve a mirar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1; damage from %2</source>
+        <translation>%1; daño desde %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>a: %1</translation>
     </message>
 </context>
 <context>
@@ -5980,16 +6046,12 @@
 <context>
     <name>RoundRow</name>
     <message>
-        <source>done</source>
-        <translation>hecho</translation>
-    </message>
-    <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
     </message>
     <message>
-        <source>%1 min; %2</source>
-        <translation>%1 min; %2</translation>
+        <source>pinned</source>
+        <translation>fijada</translation>
     </message>
     <message>
         <source>They can wait. Shows them; the arrows do so too.</source>
@@ -6014,6 +6076,10 @@
     <message>
         <source>Key B. Whether to spray now, to wait, or not at all.</source>
         <translation>Tecla B. Si tratar ahora, esperar o no hacerlo.</translation>
+    </message>
+    <message>
+        <source>%1; pinned</source>
+        <translation>%1; fijada</translation>
     </message>
 </context>
 <context>
@@ -6045,6 +6111,21 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>RoundWaits</name>
+    <message>
+        <source>What waits, and why</source>
+        <translation>Lo que espera, y por qué</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Not fed. %1.</source>
+        <translation>Sin abono. %1.</translation>
     </message>
 </context>
 <context>
@@ -7207,8 +7288,36 @@
         <translation>solo según la estación</translation>
     </message>
     <message>
+        <source>infested: carried last, then wash</source>
+        <translation>infestada: se lleva la última, después lavarse</translation>
+    </message>
+    <message>
+        <source>suspect: after the clean ones</source>
+        <translation>sospechosa: después de las limpias</translation>
+    </message>
+    <message>
         <source>%1, %2: %3. %4.</source>
         <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>It goes to: %1.</source>
+        <translation>Va a: %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, middle %2</source>
+        <translation>%1, centro %2</translation>
+    </message>
+    <message>
+        <source>9 in 10: %1 to %2</source>
+        <translation>9 de cada 10: %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Carry in one plant.</source>
@@ -11455,6 +11564,14 @@ están en la banda</translation>
         <translation>puede esperar hasta el %1</translation>
     </message>
     <message>
+        <source>was due %1</source>
+        <translation>tocaba el %1</translation>
+    </message>
+    <message>
+        <source>done %1</source>
+        <translation>hecho a las %1</translation>
+    </message>
+    <message>
         <source>%1. In full above, at %2.</source>
         <translation>%1. Entero arriba, en %2.</translation>
     </message>
@@ -11465,6 +11582,10 @@ están en la banda</translation>
     <message>
         <source>Can wait until %1</source>
         <translation>Puede esperar hasta el %1</translation>
+    </message>
+    <message>
+        <source>Pinned</source>
+        <translation>Fijada</translation>
     </message>
     <message>
         <source>About 1 minute</source>
@@ -11537,6 +11658,14 @@ están en la banda</translation>
     <message>
         <source>No forecast is kept, so tonight is not in the round.</source>
         <translation>No hay previsión guardada, así que esta noche no está en la ronda.</translation>
+    </message>
+    <message>
+        <source>%1; until %2</source>
+        <translation>%1; hasta el %2</translation>
+    </message>
+    <message>
+        <source>%1, not fed: %2.</source>
+        <translation>%1, sin abono: %2.</translation>
     </message>
     <message>
         <source>%1 and %2 more</source>
@@ -13908,6 +14037,10 @@ están en la banda</translation>
     <message>
         <source>wash hands and tools and change; nothing clean is touched before that</source>
         <translation>lavar manos y herramientas y cambiarse; no tocar nada limpio antes</translation>
+    </message>
+    <message>
+        <source>carry it in for the night: %1</source>
+        <translation>entrarla por la noche: %1</translation>
     </message>
     <message>
         <source>carry it in for the night</source>

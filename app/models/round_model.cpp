@@ -4,8 +4,8 @@
 #include "app/words/refusal.h"
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
-#include "core/plan/growth_index.h"
 
+#include <QDateTime>
 #include <QMetaObject>
 
 #include <QRegularExpression>
@@ -16,38 +16,9 @@
 
 namespace lathhouse::models {
 
-namespace {
-
-RoundRow row_of(plan::Task task, const home::Household& household, words::UnitSystem units)
-{
-    const auto* spot = task.spot ? household.spot(*task.spot) : nullptr;
-    const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
-    RoundRow row{.task = std::move(task),
-                 .spot = spot != nullptr ? spot->name : std::string{},
-                 .plant = plant != nullptr ? plant->name : std::string{},
-                 .words = {},
-                 .why = {},
-                 .cautions = {}};
-    row.words = words::task(row.task, household, units);
-    row.why = words::task_why(row.task, household, units);
-    row.cautions = words::task_cautions(row.task, household);
-    if (const auto* kind = plant != nullptr ? plan::kind_of(*plant) : nullptr) {
-        row.feeder = kind->feed;
-    }
-    return row;
-}
-
-/// Every event that ticking makes carries its task's key; putting off and leaving out do so as well.
-bool ticks(const home::Event& event, calendar::Date today)
-{
-    return event.happened == today && !event.detail("task").empty() &&
-           event.kind != home::EventKind::TaskPostponed && event.kind != home::EventKind::TaskSkipped;
-}
-
-} // namespace
-
 RoundModel::RoundModel(RoundSource source, TodayLook look, QObject* parent)
-    : QAbstractListModel(parent), source_(std::move(source)), look_(std::move(look))
+    : QAbstractListModel(parent), source_(std::move(source)), look_(std::move(look)),
+      waits_({"plant", "spot", "why", "sentence"})
 {
     pool_.setMaxThreadCount(1); // In the order in which they were asked for.
 }
@@ -100,6 +71,12 @@ QVariant RoundModel::data(const QModelIndex& index, int role) const
         return row.task.latest > look_.today
                    ? tr("can wait until %1").arg(unbroken(look_.words.short_date(row.task.latest)))
                    : QString{};
+    case OverdueRole:
+        return is_overdue(row) ? tr("was due %1").arg(unbroken(look_.words.short_date(row.task.due))) : QString{};
+    case PinnedRole:
+        return row.pinned;
+    case DoneAtRole:
+        return row.done_at ? tr("done %1").arg(clock_of(*row.done_at)) : QString{};
     case MinutesRole:
         return row.task.minutes;
     case CautionsRole:
@@ -136,6 +113,9 @@ QHash<int, QByteArray> RoundModel::roleNames() const
             {TaskRole, "task"},
             {WhyRole, "why"},
             {LatestRole, "latest"},
+            {OverdueRole, "overdue"},
+            {PinnedRole, "pinned"},
+            {DoneAtRole, "doneAt"},
             {MinutesRole, "minutes"},
             {CautionsRole, "cautions"},
             {HygieneRole, "isHygiene"},
@@ -167,6 +147,17 @@ QStringList RoundModel::caution_words(std::size_t row) const
     return {tr("%1. In full above, at %2.").arg(all.join(QStringLiteral(" · ")), where)};
 }
 
+QString RoundModel::clock_of(calendar::Instant at) const
+{
+    const QTime time = QDateTime::fromSecsSinceEpoch(at.time_since_epoch().count()).time();
+    return look_.words.clock(time.hour() * 60 + time.minute());
+}
+
+bool RoundModel::is_overdue(const RoundRow& row) const
+{
+    return !row.done && row.task.latest < look_.today && row.task.due < look_.today;
+}
+
 /// "Lemon: Feed, 100 ppm nitrogen".
 QString RoundModel::plain_words(const RoundRow& row) const
 {
@@ -184,8 +175,14 @@ QString RoundModel::sentence(const RoundRow& row) const
     if (row.task.latest > look_.today) {
         parts.append(tr("Can wait until %1").arg(look_.words.short_date(row.task.latest)));
     }
+    if (is_overdue(row)) {
+        parts.append(upper_first(tr("was due %1").arg(look_.words.short_date(row.task.due))));
+    }
+    if (row.pinned) {
+        parts.append(tr("Pinned"));
+    }
     parts.append(row.task.minutes == 1 ? tr("About 1 minute") : tr("About %1 minutes").arg(row.task.minutes));
-    parts.append(row.done ? tr("Done") : tr("Not done"));
+    parts.append(row.done_at ? upper_first(tr("done %1").arg(clock_of(*row.done_at))) : row.done ? tr("Done") : tr("Not done"));
     QString all = parts.join(QStringLiteral(". ")) + QLatin1Char('.');
     for (const auto& caution : row.cautions) {
         all += QLatin1Char(' ') + text(caution);
@@ -317,10 +314,10 @@ void RoundModel::run(std::function<Result<void>()> write, std::function<void(con
     if (++jobs_ == 1) {
         emit workingChanged();
     }
-    pool_.start([this, number, write = std::move(write), after = std::move(after)] {
+    pool_.start([this, number, first = !known_, write = std::move(write), after = std::move(after)] {
         const Result<void> written = write ? write() : Result<void>{};
         Result<void> read;
-        std::optional<Round> round = read_if_last(number, read);
+        std::optional<Round> round = read_if_last(number, first, read);
         QMetaObject::invokeMethod(
             this,
             [this, written, read, round = std::move(round), after]() mutable {
@@ -344,7 +341,7 @@ void RoundModel::run(std::function<Result<void>()> write, std::function<void(con
     });
 }
 
-std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<void>& outcome) const
+std::optional<RoundModel::Round> RoundModel::read_if_last(int number, bool first, Result<void>& outcome) const
 {
     if (number != last_job_) {
         return std::nullopt;
@@ -356,18 +353,18 @@ std::optional<RoundModel::Round> RoundModel::read_if_last(int number, Result<voi
     }
     const auto nights = facts->climate.nights();
     const auto parts = plan::round_parts(*facts, nights, look_.today, plan::kUsualRisk);
-    const auto household = facts->household();
+    const auto units = unit_system_of(look_.words);
     Round round;
-    for (auto& task : plan::round_of(household, facts->events, parts, look_.today)) {
-        round.rows.push_back(row_of(std::move(task), household, unit_system_of(look_.words)));
-    }
-    for (const auto& event : facts->events) {
-        if (ticks(event, look_.today)) {
-            round.done.emplace(event.detail("task"));
-        }
+    round.rows = rows_of(*facts, parts, units);
+    round.waits = waiting_plants(facts->as_told, parts);
+    round.done = ticked_on(facts->events, look_.today);
+    if (first && !round.done.empty()) { // The window was closed meanwhile: what was done today still stands in its place.
+        const auto morning = before_ticks(*facts, look_.today);
+        const auto begun = morning.climate.nights();
+        round.before = rows_of(morning, plan::round_parts(morning, begun, look_.today, plan::kUsualRisk), units);
     }
     round.seeds = facts->seeds;
-    round.has_plants = !household.plants.empty();
+    round.has_plants = !facts->as_told.plants.empty();
     round.has_forecast = !plan::nights_of_forecast(facts->log.forecasts, look_.today).empty();
     return round;
 }
@@ -385,10 +382,19 @@ void RoundModel::show(Round round)
     }
     // What was ticked while this was read is done too, though the journal did not say so yet.
     done_.insert(round.done.begin(), round.done.end());
-    auto rows = with_done_rows(std::move(round.rows), rows_, done_);
+    auto rows = with_done_rows(std::move(round.rows), known_ ? rows_ : round.before, done_);
     const bool same = std::ranges::equal(
         rows, rows_, {}, [](const RoundRow& row) { return row.task.key; },
         [](const RoundRow& row) { return row.task.key; });
+    std::vector<SheetRows::Row> waits;
+    for (const auto& of : round.waits) {
+        QString why = upper_first(text(of.why));
+        if (of.until) {
+            why = tr("%1; until %2").arg(why, look_.words.short_date(*of.until));
+        }
+        waits.push_back({text(of.plant), text(of.spot), why, tr("%1, not fed: %2.").arg(text(of.plant), why)});
+    }
+    waits_.show(std::move(waits));
     seeds_ = std::move(round.seeds);
     has_plants_ = round.has_plants;
     has_forecast_ = round.has_forecast;
@@ -422,8 +428,13 @@ void RoundModel::show(Round round)
 int RoundModel::carriesLeft() const
 {
     return static_cast<int>(std::ranges::count_if(rows_, [](const RoundRow& row) {
-        return std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done;
+        return row.is_carry_in() && !row.done;
     }));
+}
+
+std::vector<RoundRow>::const_iterator RoundModel::carry_row(int plant) const
+{
+    return std::ranges::find_if(rows_, [plant](const RoundRow& row) { return row.is_carry_in() && row.task.plant == plant; });
 }
 
 QString RoundModel::carryNames() const
@@ -431,7 +442,7 @@ QString RoundModel::carryNames() const
     constexpr qsizetype kNamed = 8; // More are read in the list below.
     QStringList names;
     for (const RoundRow& row : rows_) {
-        if (std::holds_alternative<plan::CarryInTonight>(row.task.matter) && !row.done) {
+        if (row.is_carry_in() && !row.done) {
             names.append(text(row.plant));
         }
     }

@@ -3,6 +3,7 @@
 #include "app/models/dose_wish.h"
 #include "app/models/round_fold.h"
 #include "app/models/round_source.h"
+#include "app/models/sheet_rows.h"
 #include "app/models/tonight_facts.h"
 #include "app/models/written_here.h"
 
@@ -12,7 +13,6 @@
 
 #include <atomic>
 #include <optional>
-#include <set>
 
 namespace lathhouse::models {
 
@@ -50,6 +50,8 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     /// How many seeds went into the tray, or seedlings into pots, is asked before that is ticked; empty where nothing is.
     Q_PROPERTY(QString seedsAsked READ seedsAsked NOTIFY seedsAskedChanged)
+    /// Plants that are not fed for what happened to them: "plant", "spot", "why", "sentence".
+    Q_PROPERTY(lathhouse::models::SheetRows* waits READ waits CONSTANT)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
 
 public:
@@ -62,6 +64,9 @@ public:
         SpotRole, SpotColourRole, ///< -1 without a spot.
         PlantRole, TaskRole, WhyRole,
         LatestRole, ///< "can wait until Sat 30 May", or empty.
+        OverdueRole, ///< "was due Sat 30 May" where it cannot wait any more; else empty.
+        PinnedRole,  ///< A carry to where the grower keeps the plant.
+        DoneAtRole,  ///< "done 18:05", or empty.
         MinutesRole, CautionsRole, HygieneRole, DoneRole,
         FeedPpmRole, ///< Nitrogen of a feed; 0 where the task is none.
         TreatsRole,  ///< Something is sprayed or wiped against a pest.
@@ -96,6 +101,7 @@ public:
     QString carryNames() const;
     QString error() const { return error_; }
     QString seedsAsked() const;
+    SheetRows* waits() { return &waits_; }
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
 
@@ -120,6 +126,9 @@ public:
     Q_INVOKABLE void skip(int row, const QString& reason);
     Q_INVOKABLE void tickWashing(); ///< Marks the next washing step as done that is not.
     Q_INVOKABLE int plantOf(int row) const { return is_row(row) ? at(row).task.plant.value_or(0) : 0; }
+    /// Whether a plant must come in tonight: 0 it need not, 1 it must, 2 it is in.
+    Q_INVOKABLE int carryOf(int plant) const;
+    Q_INVOKABLE void tickCarry(int plant);
     Q_INVOKABLE void tickCarries(); ///< Ticks every plant that must come in tonight; one undo takes all of it back.
     /// Takes back what was done last in this window; `redo` does it again.
     Q_INVOKABLE void undo();
@@ -142,7 +151,9 @@ signals:
 private:
     struct Round {
         std::vector<RoundRow> rows;
-        std::set<std::string> done; ///< Ticked today by the journal.
+        std::vector<RoundRow> before; ///< As it was before anything was ticked; empty where that is known here.
+        std::vector<WaitingPlant> waits;
+        TickedTasks done; ///< Today, by the journal.
         home::SeedBook seeds;
         bool has_plants = false;
         bool has_forecast = false;
@@ -155,13 +166,16 @@ private:
         std::string turn_key() const { return turn.empty() ? joined_keys(keys) : turn; }
     };
     const RoundRow& at(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    std::vector<RoundRow>::const_iterator carry_row(int plant) const;
     bool is_row(int row) const { return row >= 0 && row < rowCount(); }
     QStringList caution_words(std::size_t row) const;
     QString plain_words(const RoundRow& row) const;
     QString sentence(const RoundRow& row) const;
+    QString clock_of(calendar::Instant at) const; ///< "18:05", where the reader is.
+    bool is_overdue(const RoundRow& row) const;   ///< It cannot wait any more.
     bool starts_class(std::size_t row) const;
     QString heading_note(plan::PestState state) const;
-    std::optional<Round> read_if_last(int number, Result<void>& outcome) const;
+    std::optional<Round> read_if_last(int number, bool first, Result<void>& outcome) const;
     /// Does `write` in the thread, then reads the round again unless another job waits; `after` is told how
     /// the writing went before the new rows are shown.
     void run(std::function<Result<void>()> write, std::function<void(const Result<void>&)> after);
@@ -182,7 +196,8 @@ private:
     RoundSource source_;
     TodayLook look_;
     std::vector<RoundRow> rows_;
-    std::set<std::string> done_;
+    TickedTasks done_;
+    SheetRows waits_;
     RoundFold fold_;
     home::SeedBook seeds_;
     std::string sowing_; ///< Key of the task whose seeds are asked for.

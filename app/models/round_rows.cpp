@@ -1,8 +1,130 @@
 #include "app/models/round_rows.h"
 
+#include "app/words/growing_words.h"
+#include "app/words/round_words.h"
+#include "core/plan/cold_night.h"
+#include "core/plan/growth_index.h"
+
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace lathhouse::models {
+
+namespace {
+
+/// Whether the grower keeps the plant where a task carries it.
+bool carries_to_a_pin(const plan::Task& task, const plan::RoundParts& parts)
+{
+    const auto* move = std::get_if<plan::PlainMove>(&task.matter);
+    const auto* ladder = std::get_if<plan::LadderStep>(&task.matter);
+    if (move == nullptr && ladder == nullptr) {
+        return false;
+    }
+    const auto to = move != nullptr ? move->to : ladder->to;
+    const auto year = std::ranges::find(parts.plan.plants, task.plant, [](const plan::PlantYear& of) { return std::optional{of.plant}; });
+    if (year == parts.plan.plants.end()) {
+        return false;
+    }
+    const auto stay = std::ranges::find_if(year->stays, [&](const plan::Stay& of) { return of.spot == to && of.to >= parts.today; });
+    return stay != year->stays.end() && stay->why.kind == plan::ReasonKind::PinnedThere;
+}
+
+RoundRow row_of(plan::Task task, const home::Household& household, const plan::RoundParts& parts, words::UnitSystem units)
+{
+    const auto* spot = task.spot ? household.spot(*task.spot) : nullptr;
+    const auto* plant = task.plant ? household.plant(*task.plant) : nullptr;
+    RoundRow row{.task = std::move(task),
+                 .spot = spot != nullptr ? spot->name : std::string{},
+                 .plant = plant != nullptr ? plant->name : std::string{},
+                 .words = {},
+                 .why = {},
+                 .cautions = {}};
+    row.words = words::task(row.task, household, units);
+    row.why = words::task_why(row.task, household, units);
+    row.cautions = words::task_cautions(row.task, household);
+    row.pinned = carries_to_a_pin(row.task, parts);
+    if (const auto* kind = plant != nullptr ? plan::kind_of(*plant) : nullptr) {
+        row.feeder = kind->feed;
+    }
+    return row;
+}
+
+bool ticks(const home::Event& event, calendar::Date day)
+{
+    return event.happened == day && !event.detail("task").empty() && event.kind != home::EventKind::TaskPostponed &&
+           event.kind != home::EventKind::TaskSkipped;
+}
+
+bool happened_to_it(plan::WithheldWhy why)
+{
+    using enum plan::WithheldWhy;
+    return why == ChemicalDamage || why == SickRoots || why == Chilled || why == Isolated || why == Repotted || why == Bought ||
+           why == Moved;
+}
+
+} // namespace
+
+std::vector<RoundRow> rows_of(const plan::HouseholdFacts& facts, const plan::RoundParts& parts, words::UnitSystem units)
+{
+    const auto household = facts.household();
+    std::vector<RoundRow> rows;
+    for (auto& task : plan::round_of(household, facts.events, parts, parts.today)) {
+        rows.push_back(row_of(std::move(task), household, parts, units));
+    }
+    return rows;
+}
+
+TickedTasks ticked_on(std::span<const home::Event> events, calendar::Date day)
+{
+    TickedTasks ticked;
+    for (const auto& event : events) {
+        if (ticks(event, day)) {
+            ticked.insert_or_assign(std::string{event.detail("task")}, event.entered);
+        }
+    }
+    return ticked;
+}
+
+plan::HouseholdFacts before_ticks(plan::HouseholdFacts facts, calendar::Date day)
+{
+    std::set<home::PlantId> moved;
+    for (const auto& event : facts.events) {
+        if (ticks(event, day) && event.kind == home::EventKind::Moved && event.plant) {
+            moved.insert(*event.plant);
+        }
+    }
+    std::erase_if(facts.events, [day](const home::Event& event) { return ticks(event, day); });
+    for (auto& plant : facts.as_told.plants) {
+        if (!moved.contains(plant.id)) {
+            continue;
+        }
+        for (const auto& event : facts.events) { // Oldest first: the last one holds.
+            if (event.kind == home::EventKind::Moved && event.plant == plant.id && event.spot) {
+                plant.spot = event.spot;
+            }
+        }
+    }
+    return facts;
+}
+
+std::vector<WaitingPlant> waiting_plants(const home::Household& household, const plan::RoundParts& parts)
+{
+    std::vector<WaitingPlant> waiting;
+    for (const auto& of : parts.feeding) {
+        const auto held = std::ranges::find_if(of.withheld, [&](const plan::Withheld& withheld) {
+            return withheld.from <= parts.today && (!withheld.to || parts.today <= *withheld.to);
+        });
+        const auto* plant = household.plant(of.plant);
+        if (held == of.withheld.end() || plant == nullptr || !happened_to_it(held->why)) {
+            continue;
+        }
+        const auto* spot = plant->spot ? household.spot(*plant->spot) : nullptr;
+        waiting.push_back({plant->name, spot != nullptr ? spot->name : std::string{}, words::why(*held),
+                           held->to ? std::optional{*held->to + calendar::Days{1}} : std::nullopt});
+    }
+    return waiting;
+}
 
 double RoundRow::feed_ppm() const
 {
@@ -30,7 +152,7 @@ bool RoundRow::is_treating() const
 }
 
 std::vector<RoundRow> with_done_rows(std::vector<RoundRow> fresh, const std::vector<RoundRow>& before,
-                                     const std::set<std::string>& done)
+                                     const TickedTasks& done)
 {
     std::set<plan::PestState> classes; // Of what was done and is shown.
     for (const auto& row : before) {
@@ -49,7 +171,9 @@ std::vector<RoundRow> with_done_rows(std::vector<RoundRow> fresh, const std::vec
         }
     }
     for (auto& row : fresh) {
-        row.done = done.contains(row.task.key);
+        const auto ticked = done.find(row.task.key);
+        row.done = ticked != done.end();
+        row.done_at = row.done ? std::optional{ticked->second} : std::nullopt;
     }
     return fresh;
 }

@@ -264,13 +264,26 @@ void RoundModel::tickWashing()
     }
 }
 
+int RoundModel::carryOf(int plant) const
+{
+    const auto there = carry_row(plant);
+    return there == rows_.end() ? 0 : there->done ? 2 : 1;
+}
+
+void RoundModel::tickCarry(int plant)
+{
+    if (const auto there = carry_row(plant); there != rows_.end()) {
+        tick(static_cast<int>(there - rows_.begin()));
+    }
+}
+
 void RoundModel::tickCarries()
 {
     std::vector<std::string> keys;
     std::vector<home::Event> events;
     int only = 0;
     for (int row = 0; row < rowCount(); ++row) {
-        if (std::holds_alternative<plan::CarryInTonight>(at(row).task.matter) && !at(row).done) {
+        if (at(row).is_carry_in() && !at(row).done) {
             keys.push_back(at(row).task.key);
             events.push_back(plan::done_event(at(row).task, look_.today, now()));
             only = row;
@@ -341,15 +354,17 @@ void RoundModel::mark(const std::vector<std::string>& keys, bool done)
 {
     for (const auto& key : keys) {
         if (done) {
-            done_.insert(key);
+            done_.insert_or_assign(key, now());
         } else {
             done_.erase(key);
         }
     }
     for (int row = 0; row < rowCount(); ++row) {
         if (std::ranges::find(keys, at(row).task.key) != keys.end()) {
-            rows_[static_cast<std::size_t>(row)].done = done;
-            emit dataChanged(index(row), index(row), {DoneRole, SentenceRole});
+            auto& marked = rows_[static_cast<std::size_t>(row)];
+            marked.done = done;
+            marked.done_at = done ? std::optional{now()} : std::nullopt;
+            emit dataChanged(index(row), index(row), {DoneRole, DoneAtRole, OverdueRole, SentenceRole});
         }
     }
     fold_.renew(rows_, look_.today);

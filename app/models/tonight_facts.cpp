@@ -4,6 +4,7 @@
 #include "app/words/round_words.h"
 #include "app/words/tonight_words.h"
 #include "core/home/learned_offset.h"
+#include "core/plan/whereabouts.h"
 
 #include <QCoreApplication>
 
@@ -70,7 +71,7 @@ public:
         : facts_(facts), look_(look), choice_(choice), words_(look.words), season_(facts.climate.nights()),
           ahead_(nights_ahead(facts.log, look.today)),
           plans_(plan::plan_nights(facts.as_told, facts.log, season_, ahead_, look.today, choice.risk)),
-          spot_(spot_of_tonight(facts.as_told))
+          parts_(plan::round_parts(facts, season_, look.today, plan::kUsualRisk)), spot_(spot_of_tonight(facts.as_told))
     {
     }
 
@@ -85,6 +86,7 @@ public:
             add_marks();
         }
         add_plants();
+        add_spots();
         say_carries();
         add_week();
         return std::move(shown_);
@@ -231,11 +233,18 @@ private:
         const double step = words_.fahrenheit() ? 10.0 : 5.0;
         coldest = std::floor((coldest - 0.5) / step) * step;
         warmest = std::ceil((warmest + 0.5) / step) * step;
-        const auto place = [&](Celsius value) { return (words_.shown(value) - coldest) / (warmest - coldest); };
+        ruler_ = {coldest, warmest};
+        const auto place = [&](Celsius value) { return place_of(words_.shown(value)); };
         const double zero = place(Celsius::from_degrees(0.0));
         if (!outdoors.empty()) {
             shown_.ruler = {words_.whole(static_cast<int>(coldest)), words_.whole(static_cast<int>(warmest))};
             shown_.ruler_zero = zero > 0.0 && zero < 1.0 ? zero : -1.0;
+            for (double mark = coldest; mark <= warmest; mark += step) {
+                add_tick(mark);
+            }
+            if (words_.fahrenheit() && shown_.ruler_zero >= 0.0) {
+                add_tick(words_.shown(Celsius::from_degrees(0.0)));
+            }
         }
         for (const auto* of : outdoors) {
             const auto& pot = plant(of->plant);
@@ -248,11 +257,78 @@ private:
                                  : shown_.has_forecast ? tr("may stay")
                                                        : tr("by the season alone");
             const QString why = text(words::why(*of, ahead_.front(), facts_.as_told, unit_system_of(words_)));
+            const auto to = plan::shelter_of(of->plant, parts_.plan.plants, facts_.as_told, look_.today);
+            const QString shelter = carry && to ? text(facts_.as_told.spot(*to)->name) : QString{};
+            const auto pests = std::ranges::find(parts_.pests.plants, of->plant, &plan::PlantCondition::plant);
+            const QString order = !carry || pests == parts_.pests.plants.end() ? QString{}
+                                  : pests->state == plan::PestState::Infested  ? tr("infested: carried last, then wash")
+                                  : pests->state == plan::PestState::Suspect   ? tr("suspect: after the clean ones")
+                                                                               : QString{};
+            QString sentence = tr("%1, %2: %3. %4.").arg(text(pot.name), text(spot.name), what, why);
+            if (!shelter.isEmpty()) {
+                sentence += QLatin1Char(' ') + tr("It goes to: %1.").arg(shelter);
+            }
+            if (!order.isEmpty()) {
+                sentence += QLatin1Char(' ') + upper_first(order) + QLatin1Char('.');
+            }
             shown_.plants.push_back({text(pot.name), text(spot.name), look_.hand_of(spot.name), chance(of->damage), line,
                                      what, carry, place(ends.low), place(ends.middle), place(ends.high),
-                                     place(pot.lines.damage_begins),
-                                     tr("%1, %2: %3. %4.").arg(text(pot.name), text(spot.name), what, why)});
+                                     place(pot.lines.damage_begins), sentence, of->plant, shelter, order});
+            if (std::ranges::find(spots_, &spot) == spots_.end()) {
+                spots_.push_back(&spot);
+            }
         }
+    }
+
+    /// On the ruler, of a temperature in the reader's unit.
+    double place_of(double shown) const { return (shown - ruler_.first) / (ruler_.second - ruler_.first); }
+
+    void add_tick(double mark)
+    {
+        const bool last = mark >= ruler_.second;
+        const double freezing = words_.shown(Celsius::from_degrees(0.0));
+        const QString figure = words_.whole(static_cast<int>(std::lround(mark)));
+        shown_.ticks.push_back({place_of(mark), last ? tr("%1 %2").arg(figure, words_.unit()) : figure, mark == freezing});
+    }
+
+    /// How likely each low is tonight at each spot where plants stand outdoors.
+    void add_spots()
+    {
+        constexpr int kSteps = 160;
+        const auto plants_at = [&](const home::Spot* spot) {
+            return std::ranges::count(facts_.as_told.plants, std::optional{spot->id}, &home::Plant::spot);
+        };
+        std::ranges::stable_sort(spots_, std::greater{}, plants_at);
+        const auto& outlook = plans_.front().outlook;
+        double highest = 0.0;
+        QStringList lines;
+        for (const auto* spot : spots_) {
+            const auto ends = ends_at(*spot);
+            const auto offset = offset_at(*spot, ahead_.front());
+            SpotNight night{.hand = look_.hand_of(spot->name),
+                            .head = tr("%1, middle %2").arg(text(spot->name), words_.temperature(ends.middle)),
+                            .spread = tr("9 in 10: %1 to %2").arg(words_.bare(ends.low), words_.bare(ends.high)),
+                            .middle_at = place_of(words_.shown(ends.middle)),
+                            .heights = {}};
+            const double reach = (words_.shown(ends.high) - words_.shown(ends.low)) / 20.0; // Smooth over a reading's step.
+            for (int step = 0; step <= kSteps; ++step) {
+                const double at = ruler_.first + (ruler_.second - ruler_.first) * step / kSteps;
+                const auto below = [&](double shown) {
+                    const auto low = words_.fahrenheit() ? Celsius::from_fahrenheit(shown) : Celsius::from_degrees(shown);
+                    return outlook.chance_at_or_below(low, offset).fraction();
+                };
+                night.heights.push_back((below(at + reach) - below(at - reach)) / (2.0 * reach));
+                highest = std::max(highest, night.heights.back());
+            }
+            lines.append(tr("%1, %2").arg(night.head, night.spread));
+            shown_.spots.push_back(std::move(night));
+        }
+        for (auto& night : shown_.spots) {
+            for (double& height : night.heights) {
+                height /= highest;
+            }
+        }
+        shown_.spots_line = lines.join(QStringLiteral("; "));
     }
 
     void say_carries()
@@ -286,7 +362,6 @@ private:
 
     void add_week()
     {
-        const auto parts = plan::round_parts(facts_, season_, look_.today, plan::kUsualRisk);
         const auto household = facts_.household();
         const auto units = unit_system_of(words_);
         std::size_t more = 0;
@@ -316,7 +391,7 @@ private:
             }
             // One line for what is the same for several plants.
             std::vector<std::pair<QString, QStringList>> lines;
-            for (const auto& task : plan::round_of(household, facts_.events, parts, date)) {
+            for (const auto& task : plan::round_of(household, facts_.events, parts_, date)) {
                 const bool tells = !std::holds_alternative<plan::Hygiene>(task.matter) &&
                                    !std::holds_alternative<plan::WaterDue>(task.matter);
                 if (!tells || task.due != date) {
@@ -351,7 +426,10 @@ private:
     climate::NightModel season_;
     std::vector<plan::NightAhead> ahead_;
     std::vector<plan::NightPlan> plans_;
+    plan::RoundParts parts_;
     const home::Spot* spot_;
+    std::pair<double, double> ruler_ = {0.0, 1.0}; ///< Its ends in the reader's unit.
+    std::vector<const home::Spot*> spots_;         ///< Where plants stand outdoors.
     TonightFacts shown_;
 };
 

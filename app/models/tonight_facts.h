@@ -44,6 +44,22 @@ struct TenNights {
     std::vector<DamageMark> marks; ///< Warmest first.
 };
 
+/// Tonight's low at one spot, on the ruler of the night.
+struct SpotNight {
+    int hand;             ///< As `TodayLook::hand_of`.
+    QString head;         ///< "Roofed balcony, middle 3.4 °C"
+    QString spread;       ///< "9 in 10: 0.6 to 6.2"
+    double middle_at;     ///< Its place on the ruler.
+    std::vector<double> heights; ///< Of the curve at equal steps over the whole ruler, 0..1, 1 the highest of all spots.
+};
+
+/// A mark of the ruler of the night.
+struct RulerTick {
+    double at; ///< 0..1.
+    QString words; ///< "−4", with the unit at the last.
+    bool freezing;
+};
+
 /// All that the right side of Round shows, in words; values only, so that a thread can make it.
 struct TonightFacts {
     bool has_spot = false;     ///< The household has an outdoor spot.
@@ -60,6 +76,9 @@ struct TonightFacts {
     TenNights ten;
     QStringList ruler;                   ///< Words of the ruler's ends and of freezing.
     double ruler_zero = -1.0;            ///< Place of freezing on the ruler, 0..1; negative: not on it.
+    std::vector<RulerTick> ticks;        ///< Of the ruler.
+    std::vector<SpotNight> spots;        ///< Where plants stand outdoors, most plants first.
+    QString spots_line;                  ///< The same to be read aloud.
     std::vector<SheetRows::Row> plants;  ///< As TonightModel::kPlantRoles.
     std::vector<SheetRows::Row> nights;  ///< As TonightModel::kNightRoles.
     std::vector<SheetRows::Row> week;    ///< As TonightModel::kWeekRoles.

@@ -30,7 +30,7 @@ climate::NightWeather weather_of_chip(int sky)
 TonightModel::TonightModel(HouseholdDoor door, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), look_(std::move(look)),
       plants_({"plant", "spot", "spotColour", "chance", "damageLine", "what", "carry", "lowAt", "middleAt", "highAt",
-               "lineAt", "sentence"}),
+               "lineAt", "sentence", "plantId", "shelter", "order"}),
       nights_({"date", "middle", "spread", "basis", "sentence"}), week_({"date", "what", "whom", "sentence"})
 {
 }

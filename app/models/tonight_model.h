@@ -34,6 +34,7 @@ class TonightModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString line READ line NOTIFY tonightChanged) ///< All of tonight in one line.
     Q_PROPERTY(QStringList ruler READ ruler NOTIFY tonightChanged)
     Q_PROPERTY(double rulerZero READ rulerZero NOTIFY tonightChanged)
+    Q_PROPERTY(QString spotsLine READ spotsLine NOTIFY tonightChanged)  ///< Tonight's low at each spot, to be read aloud.
     Q_PROPERTY(QString unit READ unit NOTIFY tonightChanged)
     Q_PROPERTY(lathhouse::models::SheetRows* plants READ plants CONSTANT)
     Q_PROPERTY(lathhouse::models::SheetRows* nights READ nights CONSTANT)
@@ -65,6 +66,7 @@ public:
     QString line() const;
     QStringList ruler() const { return facts_.ruler; }
     double rulerZero() const { return facts_.ruler_zero; }
+    QString spotsLine() const { return facts_.spots_line; }
     QString unit() const { return look_.words.unit(); }
     SheetRows* plants() { return &plants_; }
     SheetRows* nights() { return &nights_; }
@@ -76,6 +78,8 @@ public:
     static QStringList riskStops() { return risk_stops(); }
 
     const TenNights& ten() const { return facts_.ten; }
+    const std::vector<RulerTick>& ruler_ticks() const { return facts_.ticks; }
+    const std::vector<SpotNight>& spots() const { return facts_.spots; }
     const YearWords& words() const { return look_.words; }
 
     /// Keeps what was typed as tonight's forecast low. sky: 0 not said, 1 clear, 2 cloudy; wind: 0 not said, 1 calm, 2 windy;

@@ -73,7 +73,10 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                        }
                        return {};
                    },
-                   [](const plan::CarryInTonight&) -> std::string { return phrase("carry it in for the night"); },
+                   [&](const plan::CarryInTonight& tonight) {
+                       return tonight.to ? phrase("carry it in for the night: %1", place_of(*tonight.to, household))
+                                         : phrase("carry it in for the night");
+                   },
                    [&](const plan::PlainMove& move) { return phrase("carry it to %1", place_of(move.to, household)); },
                    [&](const plan::LadderStep& step) {
                        const bool arrives = step.item.kind == plan::LadderItemKind::FirstNightOut ||

@@ -1,6 +1,7 @@
 #include "core/plan/round.h"
 
 #include "core/calendar/date.h"
+#include "core/plan/whereabouts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -122,7 +123,8 @@ private:
             for (const auto& plant : night.plants) {
                 if (plant.carry_in) {
                     const auto& lines = household_.plant(plant.plant)->lines;
-                    add(CarryInTonight{plant.damage, lines.damage_begins}, plant.plant, date_, date_,
+                    const auto to = shelter_of(plant.plant, parts_.plan.plants, household_, date_);
+                    add(CarryInTonight{plant.damage, lines.damage_begins, to}, plant.plant, date_, date_,
                         kMinutesToCarry, "tonight");
                 }
             }

@@ -24,6 +24,7 @@ enum class Hygiene { BeforeSuspect, BeforeInfested, AtTheEnd };
 struct CarryInTonight {
     Probability damage;
     Celsius line;
+    std::optional<home::SpotId> to = {}; ///< See `shelter_of`.
 };
 /// A carry that needs no ladder: from one indoor spot to another, or between two outdoors.
 struct PlainMove {

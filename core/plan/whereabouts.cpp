@@ -61,4 +61,19 @@ bool reaches(const home::Event& event, const Whereabouts& whereabouts, const hom
     return stood != nullptr && home::is_outdoors(stood->kind);
 }
 
+std::optional<home::SpotId> shelter_of(home::PlantId plant, std::span<const PlantYear> plan, const home::Household& household,
+                                       calendar::Date today)
+{
+    const auto year = std::ranges::find(plan, plant, &PlantYear::plant);
+    if (year == plan.end()) {
+        return std::nullopt;
+    }
+    const auto* kept = household.plant(plant);
+    const auto stay = std::ranges::find_if(year->stays, [&](const Stay& of) {
+        const auto* spot = household.spot(of.spot);
+        return of.to >= today && spot != nullptr && !home::is_outdoors(spot->kind) && (kept == nullptr || kept->spot != of.spot);
+    });
+    return stay != year->stays.end() ? std::optional{stay->spot} : std::nullopt;
+}
+
 } // namespace lathhouse::plan

@@ -35,4 +35,9 @@ private:
 /// which it stood outdoors.
 bool reaches(const home::Event& event, const Whereabouts& whereabouts, const home::Household& household);
 
+/// Where a plant that stands outdoors is carried for a cold night: the first spot indoors that the plan has for it from today
+/// on, and not the one where it stands. nullopt where the plan has none. That its place is free that night is not asked: for one night pots stand closer.
+std::optional<home::SpotId> shelter_of(home::PlantId plant, std::span<const PlantYear> plan, const home::Household& household,
+                                       calendar::Date today);
+
 } // namespace lathhouse::plan

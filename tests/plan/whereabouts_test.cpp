@@ -53,5 +53,19 @@ TEST(Whereabouts, KnowWhichEventsConcernAPlant)
     EXPECT_FALSE(of.concerns(watering)) << "it had moved away";
 }
 
+TEST(Shelter, IsTheFirstSpotIndoorsOfThePlanFromTodayOn)
+{
+    auto home = potted_household("Ficus benjamina", 48.0, kOpen);
+    const auto today = date(2027, 5, 20);
+    const std::vector<PlantYear> plan{{1,
+                                       {stay(kDim, date(2027, 1, 1), date(2027, 5, 14)), stay(kOpen, date(2027, 5, 15), date(2027, 9, 20)),
+                                        stay(kSill, date(2027, 9, 21), date(2027, 12, 31))}}};
+    EXPECT_EQ(shelter_of(1, plan, home, today), kSill) << "what is over does not count";
+    EXPECT_EQ(shelter_of(1, plan, home, date(2027, 5, 14)), kDim);
+    EXPECT_FALSE(shelter_of(2, plan, home, today));
+    home.plants.front().spot = kSill; // A room too cold: not the one where it stands.
+    EXPECT_FALSE(shelter_of(1, plan, home, today));
+}
+
 } // namespace
 } // namespace lathhouse::plan

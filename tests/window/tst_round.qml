@@ -408,39 +408,6 @@ Item {
             verify(!button.visible);
         }
 
-        function test_coldNightIsTheTitleAndGoesWithTheLastPlant() {
-            open("cold");
-            const carries = household.round.carriesLeft;
-            verify(carries > 1);
-            const band = named("coldBand");
-            verify(band.visible);
-            const title = named("coldTitle") as Text;
-            verify(title.text.startsWith("Carry "));
-            verify(title.text.endsWith(" plants in this evening"));
-            const names = named("carryNames") as Text;
-            verify(names.visible);
-            compare(names.text.split(", ").length, carries);
-            compare(household.tonight.plants.count >= carries, true);
-            compare(household.tonight.plants.at(0, "carry"), true);
-            mouseClick(named("allInButton"));
-            settle();
-            compare(household.round.carriesLeft, 0);
-            verify(!band.visible);
-            verify(named("roundRows").activeFocus); // The keys do not go with the button.
-            const carry = named("carryWords") as Text;
-            verify(carry.text.startsWith("<b>What must come in tonight is in.</b>"), carry.text);
-            keyClick(Qt.Key_U);
-            settle();
-            verify(carry.text.startsWith("<b>Carry in "), carry.text);
-            compare(household.round.carriesLeft, carries); // One press, one undo.
-            verify(band.visible);
-            verify(title.text.endsWith(" plants in this evening"));
-            compare(names.text.split(", ").length, carries);
-            keyClick(Qt.Key_Z, Qt.ControlModifier | Qt.ShiftModifier);
-            settle();
-            compare(household.round.carriesLeft, 0);
-        }
-
         function rowOf(start: string): int {
             for (let at = 0; at < household.round.count; ++at)
                 if (household.taskOf(at).startsWith(start))

@@ -344,6 +344,20 @@ TEST_F(YearWindow, EnterOnARowOpensThePlantAndControlLLogsForIt)
     EXPECT_TRUE(item("logPanel")->isVisible());
 }
 
+TEST_F(YearWindow, ControlLLogsForAPlantThoughThePageOfPlantsWasNeverRead)
+{
+    item("plantRows")->forceActiveFocus();
+    model->setCurrentRow(2);
+    const int of_row = model->plants()->idAt(2);
+    ASSERT_NE(of_row, 0);
+    ASSERT_FALSE(plants->known());
+    QTest::keyClick(window, Qt::Key_L, Qt::ControlModifier);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return plants->known() && !plants->working() && !plant->working(); }, 30'000));
+    EXPECT_EQ(plants->opened(), of_row);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return item("logPanel")->isVisible(); }));
+    EXPECT_TRUE(item("logPanel")->property("activeFocus").toBool());
+}
+
 TEST_F(YearWindow, EveryPlaceHandsTheKeysToSomethingThatIsSeenAndF6GoesOn)
 {
     struct Place {
