@@ -130,7 +130,7 @@ FocusScope {
         function onSaidChanged(): void {
             undoBar.passed = false;
         }
-        function onTargetChanged(): void {
+        function onPlantsChanged(): void {
             if (root.logAwaited && root.visible)
                 root.logWhenRead();
         }
