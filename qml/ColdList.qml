@@ -20,6 +20,14 @@ Column {
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Plants outdoors tonight")
 
+    /// The row that has the keys; null where none has.
+    function holder(): Item {
+        for (let at = 0; at < rows.count; ++at) {
+            if (rows.itemAt(at).activeFocus)
+                return rows.itemAt(at);
+        }
+        return null;
+    }
     /// Hands the keys to the next row that can be ticked, if there is one that way.
     function go(from: int, step: int): void {
         for (let at = from + step; at >= 0 && at < rows.count; at += step) {

@@ -274,6 +274,12 @@ FocusScope {
         Accessible.name: qsTr("Tasks")
 
         ScrollBar.vertical: SheetScrollBar {}
+        /// Who had the keys above the tasks before they were read again; null where nobody.
+        property Item keeper: null
+        onCurrentItemChanged: if (list.keeper !== null && list.currentItem !== null) {
+            list.keeper.forceActiveFocus();
+            list.keeper = null;
+        }
         topMargin: root.lineHeight
         // What stands above the first task comes into sight where the list was at its beginning.
         onTopMarginChanged: if (list.contentY <= list.originY)
@@ -293,6 +299,10 @@ FocusScope {
             function onCurrentRowChanged(): void {
                 list.currentIndex = root.round.currentRow;
                 list.positionViewAtIndex(list.currentIndex, ListView.Contain);
+            }
+            // A list that is built anew hands the keys to its current row.
+            function onModelAboutToBeReset(): void {
+                list.keeper = coldList.holder();
             }
             function onModelReset(): void {
                 list.currentIndex = root.round.currentRow;
@@ -320,6 +330,7 @@ FocusScope {
             focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
             text: qsTr("Put off a day")
             reason: qsTr("Key P. The chosen task is due again tomorrow.")
+            notNow: root.round.cannotPutOff
             onClicked: root.round.postpone(root.round.currentRow, 1)
         }
         SheetButton {
@@ -327,6 +338,7 @@ FocusScope {
             focusPolicy: Qt.TabFocus
             text: qsTr("Put off longer")
             reason: qsTr("Key Shift and P. Asks for how many days.")
+            notNow: root.round.cannotPutOff
             onClicked: later.ask()
         }
         SheetButton {
@@ -334,6 +346,7 @@ FocusScope {
             focusPolicy: Qt.TabFocus
             text: qsTr("Leave out")
             reason: qsTr("Key S. The chosen task is not done this time; the journal is told why.")
+            notNow: root.round.cannotLeaveOut
             onClicked: leaving.ask()
         }
         SheetButton {

@@ -6,6 +6,8 @@ T.Button {
     id: root
 
     property string reason: ""
+    /// Why it cannot be done now; empty where it can. It can still be reached, and says so when it is pressed.
+    property string notNow: ""
 
     implicitWidth: Math.max(Math.ceil(root.implicitContentWidth) + Theme.px(26), Theme.target(0))
     implicitHeight: Theme.target(32)
@@ -13,16 +15,21 @@ T.Button {
     hoverEnabled: true
     Accessible.role: Accessible.Button
     Accessible.name: root.text
-    Accessible.description: root.reason
+    Accessible.description: root.notNow !== "" ? root.notNow : root.reason
     Accessible.onPressAction: root.clicked()
     Keys.onReturnPressed: root.clicked()
     Keys.onEnterPressed: root.clicked()
 
     background: Rectangle {
         radius: Theme.controlRadius
-        color: root.down ? Theme.well : root.hovered ? Theme.select : Theme.sheet
-        border.width: 1
+        color: root.down ? Theme.well : root.hovered && root.notNow === "" ? Theme.select : Theme.sheet
+        border.width: root.notNow === "" ? 1 : 0
         border.color: root.hovered ? Theme.action : Theme.edge
+
+        Loader {
+            anchors.fill: parent
+            source: root.notNow === "" ? "" : "DashedEdge.qml"
+        }
 
         FocusRing {
             visible: root.visualFocus
@@ -31,7 +38,7 @@ T.Button {
     contentItem: Text {
         textFormat: Text.PlainText
         text: root.text
-        color: Theme.ink
+        color: root.notNow === "" ? Theme.ink : Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.textSize
         horizontalAlignment: Text.AlignHCenter

@@ -11776,6 +11776,14 @@ liegen im Band</translation>
         <translation>Das ist schon erledigt; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Waschen lässt sich nicht auslassen: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
+    </message>
+    <message>
         <source>A task is put off to a day after today, such as %1.</source>
         <translation>Eine Arbeit wird auf einen Tag nach heute verschoben, etwa %1.</translation>
     </message>
@@ -11784,20 +11792,12 @@ liegen im Band</translation>
         <translation>Schreiben, um wie viele Tage oder bis zu welchem Tag sie verschoben wird, etwa %1.</translation>
     </message>
     <message>
-        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
-        <translation>Waschen lässt sich nicht aufschieben: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
-    </message>
-    <message>
         <source>Put off to %1: %2.</source>
         <translation>Verschoben auf %1: %2.</translation>
     </message>
     <message>
         <source> It can wait until %1 at most.</source>
         <translation> Es kann höchstens bis %1 warten.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
-        <translation>Waschen lässt sich nicht auslassen: Es steht zwischen den Gruppen, damit Schädlinge nicht mitwandern.</translation>
     </message>
     <message>
         <source>Say why it is left out, so that the journal knows.</source>
@@ -14039,6 +14039,10 @@ liegen im Band</translation>
         <translation>Hände und Werkzeug waschen und umziehen; vorher nichts Sauberes anfassen</translation>
     </message>
     <message>
+        <source>carry it in, to stay: %1</source>
+        <translation>hereintragen, es bleibt drin: %1</translation>
+    </message>
+    <message>
         <source>carry it in for the night: %1</source>
         <translation>zur Nacht hereintragen: %1</translation>
     </message>
@@ -14081,6 +14085,10 @@ liegen im Band</translation>
     <message>
         <source>%1 for a low at or below %2</source>
         <translation>%1 für ein Tief bei oder unter %2</translation>
+    </message>
+    <message>
+        <source>%1; the plan&apos;s date too</source>
+        <translation>%1; auch nach dem Plan ist es so weit</translation>
     </message>
     <message>
         <source>the plan has it there from tonight on</source>

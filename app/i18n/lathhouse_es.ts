@@ -11776,6 +11776,14 @@ están en la banda</translation>
         <translation>Eso ya está hecho; Deshacer lo anula.</translation>
     </message>
     <message>
+        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
+        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
+        <translation>Lavarse no se puede omitir: está entre los grupos para que las plagas no viajen.</translation>
+    </message>
+    <message>
         <source>A task is put off to a day after today, such as %1.</source>
         <translation>Una tarea se aplaza a un día posterior a hoy, por ejemplo %1.</translation>
     </message>
@@ -11784,20 +11792,12 @@ están en la banda</translation>
         <translation>Escribir cuántos días o hasta qué fecha se aplaza, por ejemplo %1.</translation>
     </message>
     <message>
-        <source>Washing cannot be put off: it stands between the classes so that pests do not travel.</source>
-        <translation>Lavarse no se puede aplazar: está entre los grupos para que las plagas no viajen.</translation>
-    </message>
-    <message>
         <source>Put off to %1: %2.</source>
         <translation>Aplazado al %1: %2.</translation>
     </message>
     <message>
         <source> It can wait until %1 at most.</source>
         <translation> Puede esperar hasta el %1 como máximo.</translation>
-    </message>
-    <message>
-        <source>Washing cannot be left out: it stands between the classes so that pests do not travel.</source>
-        <translation>Lavarse no se puede omitir: está entre los grupos para que las plagas no viajen.</translation>
     </message>
     <message>
         <source>Say why it is left out, so that the journal knows.</source>
@@ -14039,6 +14039,10 @@ están en la banda</translation>
         <translation>lavar manos y herramientas y cambiarse; no tocar nada limpio antes</translation>
     </message>
     <message>
+        <source>carry it in, to stay: %1</source>
+        <translation>entrarla, para quedarse: %1</translation>
+    </message>
+    <message>
         <source>carry it in for the night: %1</source>
         <translation>entrarla por la noche: %1</translation>
     </message>
@@ -14081,6 +14085,10 @@ están en la banda</translation>
     <message>
         <source>%1 for a low at or below %2</source>
         <translation>%1 de una mínima de %2 o menos</translation>
+    </message>
+    <message>
+        <source>%1; the plan&apos;s date too</source>
+        <translation>%1; también según el plan</translation>
     </message>
     <message>
         <source>the plan has it there from tonight on</source>

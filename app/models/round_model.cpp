@@ -20,6 +20,8 @@ RoundModel::RoundModel(RoundSource source, TodayLook look, QObject* parent)
     : QAbstractListModel(parent), source_(std::move(source)), look_(std::move(look)),
       waits_({"plant", "spot", "why", "sentence"})
 {
+    connect(this, &RoundModel::roundChanged, this, &RoundModel::actsChanged);
+    connect(this, &RoundModel::currentRowChanged, this, &RoundModel::actsChanged);
     pool_.setMaxThreadCount(1); // In the order in which they were asked for.
 }
 

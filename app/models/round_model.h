@@ -52,6 +52,9 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(QString seedsAsked READ seedsAsked NOTIFY seedsAskedChanged)
     /// Plants that are not fed for what happened to them: "plant", "spot", "why", "sentence".
     Q_PROPERTY(lathhouse::models::SheetRows* waits READ waits CONSTANT)
+    /// Why the current task can be neither put off nor left out now; empty where it can.
+    Q_PROPERTY(QString cannotPutOff READ cannotPutOff NOTIFY actsChanged)
+    Q_PROPERTY(QString cannotLeaveOut READ cannotLeaveOut NOTIFY actsChanged)
     Q_PROPERTY(int currentRow READ currentRow WRITE setCurrentRow NOTIFY currentRowChanged)
 
 public:
@@ -101,6 +104,8 @@ public:
     QString carryNames() const;
     QString error() const { return error_; }
     QString seedsAsked() const;
+    QString cannotPutOff() const { return put_off_refusal(current_row_); }
+    QString cannotLeaveOut() const { return skip_refusal(current_row_); }
     SheetRows* waits() { return &waits_; }
     int currentRow() const { return current_row_; }
     void setCurrentRow(int row);
@@ -142,6 +147,7 @@ signals:
     void errorChanged();
     void currentRowChanged();
     void seedsAskedChanged();
+    void actsChanged();
     void feedDoseAsked(const lathhouse::models::DoseWish& wish);
     void sprayDoseAsked(const QString& plant);
     void sprayAsked(int plant);
@@ -183,8 +189,8 @@ private:
     void write(Written what, QString said, std::function<Result<void>()> record);
     void show(Round round);
     void say(QString words);
-    /// Whether the task can be put off or left out; else `error` says why not.
-    bool is_open(int row);
+    QString put_off_refusal(int row) const; ///< Empty where it can be.
+    QString skip_refusal(int row) const;
     bool pot(const RoundRow& row, int plants);
     void put_off(int row, calendar::Date until);
     void fail(const std::string& message);

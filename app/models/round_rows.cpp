@@ -86,25 +86,27 @@ TickedTasks ticked_on(std::span<const home::Event> events, calendar::Date day)
     return ticked;
 }
 
-plan::HouseholdFacts before_ticks(plan::HouseholdFacts facts, calendar::Date day)
+home::Household put_back(home::Household household, std::span<const home::Event> events, calendar::Date day, std::string_view task)
 {
-    std::set<home::PlantId> moved;
-    for (const auto& event : facts.events) {
-        if (ticks(event, day) && event.kind == home::EventKind::Moved && event.plant) {
-            moved.insert(*event.plant);
-        }
-    }
-    std::erase_if(facts.events, [day](const home::Event& event) { return ticks(event, day); });
-    for (auto& plant : facts.as_told.plants) {
-        if (!moved.contains(plant.id)) {
+    const auto is_tick = [&](const home::Event& event) { return ticks(event, day) && event.detail("task").starts_with(task); };
+    for (auto& plant : household.plants) {
+        const auto moves = [&](const home::Event& event) { return event.kind == home::EventKind::Moved && event.plant == plant.id && event.spot; };
+        if (std::ranges::none_of(events, [&](const home::Event& event) { return moves(event) && is_tick(event); })) {
             continue;
         }
-        for (const auto& event : facts.events) { // Oldest first: the last one holds.
-            if (event.kind == home::EventKind::Moved && event.plant == plant.id && event.spot) {
+        for (const auto& event : events) { // Oldest first: the last one holds.
+            if (moves(event) && !is_tick(event)) {
                 plant.spot = event.spot;
             }
         }
     }
+    return household;
+}
+
+plan::HouseholdFacts before_ticks(plan::HouseholdFacts facts, calendar::Date day)
+{
+    facts.as_told = put_back(std::move(facts.as_told), facts.events, day);
+    std::erase_if(facts.events, [day](const home::Event& event) { return ticks(event, day); });
     return facts;
 }
 

@@ -7,7 +7,9 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lathhouse::models {
@@ -46,8 +48,11 @@ std::vector<RoundRow> rows_of(const plan::HouseholdFacts& facts, const plan::Rou
 /// leaving out do so as well.
 TickedTasks ticked_on(std::span<const home::Event> events, calendar::Date day);
 
-/// The household as it was before anything was ticked that day: a plant that a tick moved stands where its journal had it
-/// before.
+/// Every plant that a tick of that day moved stands where its journal had it before. task: with what the key of such a task
+/// begins; empty: with anything.
+home::Household put_back(home::Household household, std::span<const home::Event> events, calendar::Date day, std::string_view task = {});
+
+/// The household as it was before anything was ticked that day.
 plan::HouseholdFacts before_ticks(plan::HouseholdFacts facts, calendar::Date day);
 
 /// A plant that is not fed for what happened to it, and until when.

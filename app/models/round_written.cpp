@@ -163,16 +163,18 @@ void RoundModel::askSpray(int row)
     }
 }
 
-bool RoundModel::is_open(int row)
+QString RoundModel::put_off_refusal(int row) const
 {
-    if (!is_row(row)) {
-        return false;
-    }
-    if (at(row).done) {
-        fail_with(tr("That is done already; Undo takes it back."));
-        return false;
-    }
-    return true;
+    return is_row(row) && at(row).done         ? tr("That is done already; Undo takes it back.")
+           : is_row(row) && at(row).is_hygiene() ? tr("Washing cannot be put off: it stands between the classes so that pests do not travel.")
+                                                 : QString{};
+}
+
+QString RoundModel::skip_refusal(int row) const
+{
+    return is_row(row) && at(row).is_hygiene() && !at(row).done
+               ? tr("Washing cannot be left out: it stands between the classes so that pests do not travel.")
+               : put_off_refusal(row);
 }
 
 void RoundModel::postpone(int row, int days)
@@ -204,11 +206,11 @@ void RoundModel::postponeUntil(int row, const QString& typed)
 
 void RoundModel::put_off(int row, calendar::Date until)
 {
-    if (!is_open(row)) {
+    if (!is_row(row)) {
         return;
     }
-    if (at(row).is_hygiene()) {
-        fail_with(tr("Washing cannot be put off: it stands between the classes so that pests do not travel."));
+    if (const QString why = put_off_refusal(row); !why.isEmpty()) {
+        fail_with(why);
         return;
     }
     const auto& task = at(row).task;
@@ -230,11 +232,11 @@ void RoundModel::put_off(int row, calendar::Date until)
 
 void RoundModel::skip(int row, const QString& reason)
 {
-    if (!is_open(row)) {
+    if (!is_row(row)) {
         return;
     }
-    if (at(row).is_hygiene()) {
-        fail_with(tr("Washing cannot be left out: it stands between the classes so that pests do not travel."));
+    if (const QString why = skip_refusal(row); !why.isEmpty()) {
+        fail_with(why);
         return;
     }
     if (reason.trimmed().isEmpty()) {

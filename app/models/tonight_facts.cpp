@@ -1,5 +1,6 @@
 #include "app/models/tonight_facts.h"
 
+#include "app/models/round_rows.h"
 #include "app/models/word_form.h"
 #include "app/words/round_words.h"
 #include "app/words/tonight_words.h"
@@ -19,6 +20,7 @@ namespace lathhouse::models {
 namespace {
 
 constexpr int kWeek = 7;
+constexpr std::string_view kCarriedIn = "tonight/"; ///< With what the keys of those tasks begin.
 constexpr std::size_t kMostMarks = 4;
 constexpr std::size_t kMostOfWeek = 12; ///< Lines; more days have as many more.
 
@@ -68,10 +70,10 @@ class Tonight {
 
 public:
     Tonight(const plan::HouseholdFacts& facts, const TodayLook& look, const TonightChoice& choice)
-        : facts_(facts), look_(look), choice_(choice), words_(look.words), season_(facts.climate.nights()),
+        : facts_(facts), evening_(put_back(facts.as_told, facts.events, look.today, kCarriedIn)), look_(look), choice_(choice), words_(look.words), season_(facts.climate.nights()),
           ahead_(nights_ahead(facts.log, look.today)),
-          plans_(plan::plan_nights(facts.as_told, facts.log, season_, ahead_, look.today, choice.risk)),
-          parts_(plan::round_parts(facts, season_, look.today, plan::kUsualRisk)), spot_(spot_of_tonight(facts.as_told))
+          plans_(plan::plan_nights(evening_, facts.log, season_, ahead_, look.today, choice.risk)),
+          parts_(plan::round_parts(facts, season_, look.today, plan::kUsualRisk)), spot_(spot_of_tonight(evening_))
     {
     }
 
@@ -108,7 +110,7 @@ private:
                 outlook.quantile(Probability::literal(0.95), offset)};
     }
     QString chance(Probability of) const { return YearWords::chance(of); }
-    const home::Plant& plant(home::PlantId id) const { return *facts_.as_told.plant(id); }
+    const home::Plant& plant(home::PlantId id) const { return *evening_.plant(id); }
     QString night_name(calendar::Date night) const
     {
         return night == look_.today + calendar::Days{1} ? tr("tonight")
@@ -188,7 +190,7 @@ private:
     void add_marks()
     {
         std::vector<std::pair<Celsius, QStringList>> lines;
-        for (const auto& plant : facts_.as_told.plants) {
+        for (const auto& plant : evening_.plants) {
             if (plant.spot != spot_->id) {
                 continue;
             }
@@ -224,7 +226,7 @@ private:
         double coldest = 0.0;
         double warmest = 0.0;
         for (const auto* of : outdoors) {
-            const auto ends = ends_at(*facts_.as_told.spot(of->spot));
+            const auto ends = ends_at(*evening_.spot(of->spot));
             const double line = words_.shown(plant(of->plant).lines.damage_begins);
             const bool first = of == outdoors.front();
             coldest = std::min({first ? line : coldest, line, words_.shown(ends.low)});
@@ -248,7 +250,7 @@ private:
         }
         for (const auto* of : outdoors) {
             const auto& pot = plant(of->plant);
-            const auto& spot = *facts_.as_told.spot(of->spot);
+            const auto& spot = *evening_.spot(of->spot);
             const auto ends = ends_at(spot);
             const QString line = words_.temperature(pot.lines.damage_begins);
             const bool carry = of->carry_in && shown_.has_forecast;
@@ -256,9 +258,9 @@ private:
             const QString what = carry ? (pot.pinned_spot ? tr("carry in, though kept there by hand") : tr("carry in"))
                                  : shown_.has_forecast ? tr("may stay")
                                                        : tr("by the season alone");
-            const QString why = text(words::why(*of, ahead_.front(), facts_.as_told, unit_system_of(words_)));
-            const auto to = plan::shelter_of(of->plant, parts_.plan.plants, facts_.as_told, look_.today);
-            const QString shelter = carry && to ? text(facts_.as_told.spot(*to)->name) : QString{};
+            const QString why = text(words::why(*of, ahead_.front(), evening_, unit_system_of(words_)));
+            const auto to = plan::shelter_of(of->plant, parts_.plan.plants, evening_, look_.today);
+            const QString shelter = carry && to ? text(evening_.spot(*to)->name) : QString{};
             const auto pests = std::ranges::find(parts_.pests.plants, of->plant, &plan::PlantCondition::plant);
             const QString order = !carry || pests == parts_.pests.plants.end() ? QString{}
                                   : pests->state == plan::PestState::Infested  ? tr("infested: carried last, then wash")
@@ -296,7 +298,7 @@ private:
     {
         constexpr int kSteps = 160;
         const auto plants_at = [&](const home::Spot* spot) {
-            return std::ranges::count(facts_.as_told.plants, std::optional{spot->id}, &home::Plant::spot);
+            return std::ranges::count(evening_.plants, std::optional{spot->id}, &home::Plant::spot);
         };
         std::ranges::stable_sort(spots_, std::greater{}, plants_at);
         const auto& outlook = plans_.front().outlook;
@@ -420,6 +422,7 @@ private:
     }
 
     const plan::HouseholdFacts& facts_;
+    home::Household evening_; ///< Before anything was carried in for the night: what is in stays in the list.
     const TodayLook& look_;
     const TonightChoice& choice_;
     const YearWords& words_;

@@ -74,8 +74,9 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                        return {};
                    },
                    [&](const plan::CarryInTonight& tonight) {
-                       return tonight.to ? phrase("carry it in for the night: %1", place_of(*tonight.to, household))
-                                         : phrase("carry it in for the night");
+                       return tonight.stays && tonight.to ? phrase("carry it in, to stay: %1", place_of(*tonight.to, household))
+                              : tonight.to ? phrase("carry it in for the night: %1", place_of(*tonight.to, household))
+                                           : phrase("carry it in for the night");
                    },
                    [&](const plan::PlainMove& move) { return phrase("carry it to %1", place_of(move.to, household)); },
                    [&](const plan::LadderStep& step) {
@@ -108,7 +109,8 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
     return std::visit(
         Overloaded{[](plan::Hygiene) -> std::string { return phrase("pests travel with hands, tools and clothes"); },
                    [&](const plan::CarryInTonight& tonight) {
-                       return phrase("%1 for a low at or below %2", chance(tonight.damage), temperature(tonight.line, units));
+                       const auto why = phrase("%1 for a low at or below %2", chance(tonight.damage), temperature(tonight.line, units));
+                       return tonight.stays ? phrase("%1; the plan's date too", why) : why;
                    },
                    [](const plan::PlainMove&) -> std::string { return phrase("the plan has it there from tonight on"); },
                    [](const plan::LadderStep& step) -> std::string {

@@ -278,6 +278,32 @@ bool is_settled(const Task& task, std::span<const home::Event> events, Date date
     });
 }
 
+/// Coming in for the night and for good is one carry.
+void carry_once(std::vector<Task>& tasks)
+{
+    for (auto& task : tasks) {
+        auto* tonight = std::get_if<CarryInTonight>(&task.matter);
+        if (tonight == nullptr) {
+            continue;
+        }
+        const auto same = std::ranges::find_if(tasks, [&](const Task& of) {
+            const auto* step = std::get_if<LadderStep>(&of.matter);
+            return step != nullptr && step->item.kind == LadderItemKind::CarryIn && of.plant == task.plant;
+        });
+        if (same != tasks.end()) {
+            tonight->to = std::get<LadderStep>(same->matter).to;
+            tonight->stays = true;
+        }
+    }
+    std::erase_if(tasks, [&](const Task& task) {
+        const auto* step = std::get_if<LadderStep>(&task.matter);
+        return step != nullptr && step->item.kind == LadderItemKind::CarryIn && std::ranges::any_of(tasks, [&](const Task& of) {
+                   const auto* tonight = std::get_if<CarryInTonight>(&of.matter);
+                   return tonight != nullptr && tonight->stays && of.plant == task.plant;
+               });
+    });
+}
+
 Task hygiene(Hygiene step, Date date)
 {
     return {step, step == Hygiene::BeforeSuspect ? PestState::Suspect : PestState::Infested,
@@ -293,6 +319,7 @@ std::vector<Task> round_of(const home::Household& household, std::span<const hom
 {
     auto tasks = Gathering{household, parts, date}.all();
     std::erase_if(tasks, [&](const Task& task) { return is_settled(task, events, date); });
+    carry_once(tasks);
     const auto walking_order = [&](const Task& task) {
         const auto* spot = task.spot ? household.spot(*task.spot) : nullptr;
         return spot != nullptr ? spot->walking_order : 0;
@@ -332,6 +359,9 @@ home::Event done_event(const Task& task, Date date, calendar::Instant now)
     } else if (const auto* move = std::get_if<PlainMove>(&task.matter)) {
         event.kind = EventKind::Moved;
         event.spot = move->to;
+    } else if (const auto* tonight = std::get_if<CarryInTonight>(&task.matter); tonight != nullptr && tonight->stays) {
+        event.kind = EventKind::Moved;
+        event.spot = tonight->to;
     } else if (const auto* ladder = std::get_if<LadderStep>(&task.matter)) {
         if (ladder->item.kind == LadderItemKind::FirstNightOut || ladder->item.kind == LadderItemKind::CarryIn) {
             event.kind = EventKind::Moved;

@@ -25,6 +25,7 @@ struct CarryInTonight {
     Probability damage;
     Celsius line;
     std::optional<home::SpotId> to = {}; ///< See `shelter_of`.
+    bool stays = false; ///< The plan's own date of coming in: it is not carried out again.
 };
 /// A carry that needs no ladder: from one indoor spot to another, or between two outdoors.
 struct PlainMove {
@@ -72,7 +73,7 @@ struct RoundParts {
 /// due in the six days before, so that a round a week meets them (common practice, no source).
 ///
 /// Events of kind task_done, task_skipped and task_postponed (details `task`, the key, and `until`) take tasks
-/// out. What gets a new date each day (a look at the water, a carry, setting a suspect apart) is put off whatever its
+/// out. Where the plan has a plant come in on the evening on which it must, that is one task. What gets a new date each day (a look at the water, a carry, setting a suspect apart) is put off whatever its
 /// date. A look at the water that was ticked without a watering is due again after two days.
 std::vector<Task> round_of(const home::Household& household, std::span<const home::Event> events,
                            const RoundParts& parts, calendar::Date date);

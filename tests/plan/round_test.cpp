@@ -209,6 +209,51 @@ TEST_F(Round, ACarryInOfTonightComesFromTheKeptForecast)
     EXPECT_TRUE(of<CarryInTonight>(round()).empty());
 }
 
+TEST_F(Round, ComingInForTheNightAndForGoodIsOneCarry)
+{
+    // The first day on which the plan has a plant come in.
+    const auto year = round_parts(facts_, nights_, kToday, Probability::literal(0.1));
+    std::optional<Date> comes_in;
+    std::optional<home::PlantId> plant;
+    for (int day = 1; day < 300 && !comes_in; ++day) {
+        for (const auto& task : of<LadderStep>(round_of(facts_.as_told, facts_.events, year, kToday + Days{day}))) {
+            if (std::get<LadderStep>(task.matter).item.kind == LadderItemKind::CarryIn && !comes_in) {
+                comes_in = kToday + Days{day};
+                plant = task.plant;
+            }
+        }
+    }
+    ASSERT_TRUE(comes_in) << "nothing comes in within the year";
+    const auto carry_ins = [&](const std::vector<Task>& tasks) {
+        return std::ranges::count_if(of<LadderStep>(tasks), [&](const Task& task) {
+            return task.plant == plant && std::get<LadderStep>(task.matter).item.kind == LadderItemKind::CarryIn;
+        });
+    };
+    ASSERT_EQ(carry_ins(round_made(*comes_in)), 1);
+    facts_.log.forecasts.push_back({*comes_in, *comes_in + Days{1}, Celsius::from_degrees(-3.0), {}, {},
+                                    calendar::start_of_day_utc(*comes_in)});
+    const auto cold = round_made(*comes_in);
+    EXPECT_EQ(carry_ins(cold), 0);
+    const auto carries = of<CarryInTonight>(cold);
+    const auto carry = std::ranges::find(carries, plant, &Task::plant);
+    ASSERT_NE(carry, carries.end());
+    const auto& matter = std::get<CarryInTonight>(carry->matter);
+    EXPECT_TRUE(matter.stays);
+    ASSERT_TRUE(matter.to);
+    EXPECT_FALSE(home::is_outdoors(facts_.as_told.spot(*matter.to)->kind));
+    const auto event = done_event(*carry, *comes_in, calendar::Instant{});
+    EXPECT_EQ(event.kind, EventKind::Moved);
+    EXPECT_EQ(event.spot, matter.to);
+    EXPECT_EQ(event.detail("task"), carry->key);
+    // Put off, the coming in is left to another day; the night is not.
+    happened(EventKind::TaskPostponed, *plant, 0,
+             {{"task", "carry-in/" + std::to_string(*plant) + "/" + calendar::to_text(*comes_in)}, {"until", calendar::to_text(*comes_in + Days{3})}});
+    facts_.events.back().happened = *comes_in;
+    for (const auto& task : of<CarryInTonight>(round_made(*comes_in))) {
+        EXPECT_FALSE(task.plant == plant && std::get<CarryInTonight>(task.matter).stays);
+    }
+}
+
 TEST_F(Round, TheDaysAfterAColdNightHaveTheirLooks)
 {
     happened(EventKind::ColdNight, 3, 3, {{"low_c", "1.0"}});

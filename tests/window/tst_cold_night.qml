@@ -93,7 +93,7 @@ Item {
             // Where each goes is the round's own word, and a spot indoors.
             for (let at = 0; at < carries; ++at) {
                 verify(all[at].shelter !== "", all[at].plant);
-                const task = [...Array(household.round.count).keys()].find(row => household.taskOf(row) === "Carry it in for the night: " + all[at].shelter);
+                const task = [...Array(household.round.count).keys()].find(row => household.taskOf(row).startsWith("Carry it in") && household.taskOf(row).endsWith(": " + all[at].shelter));
                 verify(task !== undefined, all[at].shelter);
                 verify(all[at].Accessible.name.includes("It goes to: " + all[at].shelter));
                 verify(all[at].Accessible.name.endsWith("Not yet in."));

@@ -408,6 +408,24 @@ Item {
             verify(!button.visible);
         }
 
+        function test_whatCannotBePutOffSaysWhyBeforeAndAfterThePress() {
+            const later = named("laterButton") as SheetButton;
+            const leave = named("skipButton") as SheetButton;
+            const wash = rowOf("Wash hands");
+            household.round.currentRow = wash;
+            verify(later.notNow.startsWith("Washing cannot be put off"));
+            compare(later.Accessible.description, later.notNow);
+            verify(leave.notNow.startsWith("Washing cannot be left out"));
+            mouseClick(later);
+            compare(household.round.error, later.notNow);
+            household.round.currentRow = rowOf("Feed");
+            compare(later.notNow, "");
+            verify(later.Accessible.description.startsWith("Key P."));
+            keyClick(Qt.Key_Space);
+            settle();
+            verify(leave.notNow.startsWith("That is done already"));
+        }
+
         function rowOf(start: string): int {
             for (let at = 0; at < household.round.count; ++at)
                 if (household.taskOf(at).startsWith(start))
