@@ -59,10 +59,10 @@ Window {
     }
     onPageChanged: if (root.complete) {
         root.keysShown = false; // They are of the page that was left.
-        // What was just done was done on another page.
-        root.changes.leave();
+        // What went wrong went wrong on another page; what was changed stays in words until the next change.
+        root.changes.pass();
         if (root.mend !== null)
-            root.mend.hush();
+            root.mend.forgive();
         if (root.printer !== null && !root.printer.working)
             root.printer.dismiss();
         root.openPage();

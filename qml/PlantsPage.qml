@@ -27,8 +27,6 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
-    onVisibleChanged: if (!root.visible)
-        undoBar.passed = true
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -113,11 +111,16 @@ FocusScope {
     Connections {
         target: root.plants
         function onOpenedChanged(): void {
-            undoBar.passed = true;
             root.back();
         }
-        function onSaidChanged(): void {
-            undoBar.passed = false;
+    }
+    Connections {
+        target: root.plant
+        function onPlantChanged(): void {
+            if (root.photosFor === 0 || root.plant.plantId !== root.photosFor)
+                return;
+            root.photosFor = 0;
+            plantPage.choosePhotos();
         }
     }
     Timer { // The page that is wanted is shown first.

@@ -31,15 +31,6 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
-    onVisibleChanged: if (!root.visible)
-        undoBar.passed = true
-
-    Connections {
-        target: root.round
-        function onSaidChanged(): void {
-            undoBar.passed = false;
-        }
-    }
 
     /// The field for tonight's low has the keys and is in sight.
     function typeLow(): void {

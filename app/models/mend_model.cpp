@@ -207,11 +207,6 @@ void MendModel::leave()
     close();
 }
 
-void MendModel::hush()
-{
-    say({});
-}
-
 void MendModel::keep()
 {
     clear_error();

@@ -70,8 +70,6 @@ public:
     Q_INVOKABLE void unpin();
     /// Closes the form without writing.
     Q_INVOKABLE void leave();
-    /// Takes the words on what was done last away, once something else was done.
-    Q_INVOKABLE void hush();
 
 signals:
     void formChanged();

@@ -128,6 +128,7 @@ public:
 
 signals:
     void roundChanged();
+    void hush() { say({}); } ///< Takes the words on what was done last away, once something else was done elsewhere.
     void workingChanged();
     void saidChanged();
     void errorChanged();

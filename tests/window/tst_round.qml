@@ -111,6 +111,72 @@ Item {
             compare(household.round.currentRow, household.round.count - 1);
             const list = named("roundRows") as ListView;
             verify(list.contentY > 0);
+        function test_whatWasDoneStaysInWordsWhenOneComesBack() {
+            keyClick(Qt.Key_Space);
+            settle();
+            const words = (named("said") as Text).text;
+            page.visible = false;
+            page.visible = true;
+            page.forceActiveFocus();
+            verify(named("undoBar").visible);
+            compare((named("said") as Text).text, words);
+            mouseClick(named("undoButton"));
+            settle();
+            compare(household.isDone(0), false);
+        }
+
+        /// An act of the menu, once it stands where it stays.
+        function act(acts: Item, name: string): Item {
+            const found = findChild(acts, "act_" + name) as Item;
+            verify(found !== null, name);
+            tryVerify(() => found.y > 0);
+            return found;
+        }
+
+        function test_menuKeyListsTheActsOfATask() {
+            const acts = named("roundActs") as RoundActs;
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Menu);
+            verify(acts.visible);
+            compare(acts.Accessible.role, Accessible.PopupMenu);
+            const first = findChild(acts, "act_tick") as SpokenButton;
+            compare(first.Accessible.role, Accessible.MenuItem);
+            verify(first.activeFocus && first.Accessible.name !== "");
+            keyClick(Qt.Key_Escape);
+            verify(!acts.visible);
+            verify(named("roundRows").activeFocus);
+            compare(household.isDone(1), false);
+            keyClick(Qt.Key_F10, Qt.ShiftModifier);
+            keyClick(Qt.Key_Up);
+            verify((findChild(acts, "act_leave") as Item).activeFocus, "the last one");
+            keyClick(Qt.Key_Return);
+            verify(!acts.visible);
+            verify(named("whyField").activeFocus);
+            keyClick(Qt.Key_Escape);
+            keyClick(Qt.Key_Menu);
+            keyClick(Qt.Key_Space);
+            settle();
+            compare(household.isDone(1), true);
+            keyClick(Qt.Key_Menu); // What is done is not put off.
+            verify(findChild(acts, "act_tick") === null && findChild(acts, "act_day") === null);
+            keyClick(Qt.Key_Escape);
+        }
+
+        function test_rightClickListsTheActsOfATask() {
+            const acts = named("roundActs") as RoundActs;
+            const task = row(2);
+            mouseClick(task, task.width / 2, task.height - 20, Qt.RightButton);
+            verify(acts.visible);
+            compare(household.round.currentRow, 2);
+            asked.clear();
+            mouseClick(act(acts, "open"));
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.round.plantOf(2));
+            mouseClick(task, task.width / 2, task.height - 20, Qt.RightButton);
+            mouseClick(acts, 3, 3);
+            verify(!acts.visible);
+        }
+
             keyClick(Qt.Key_Down);
             compare(household.round.currentRow, household.round.count - 1);
             keyClick(Qt.Key_Home);
