@@ -22,6 +22,12 @@ FocusScope {
 
     readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
+    /// Plant and spot of a move that is planned once that of today is taken back; else empty.
+    property list<int> planned: []
+
+    /// Plant whose photos are chosen once its page is there; 0: none.
+    property int photosFor: 0
+
     signal printAsked
     signal cardAsked
 
@@ -92,6 +98,11 @@ FocusScope {
                 plant: Qt.binding(() => root.plant),
                 narrow: Qt.binding(() => root.narrow),
                 side: Qt.binding(() => root.side)
+    /// What moved today was meant for another day: the move is taken back, and then its evenings are asked.
+    function planMove(): void {
+        root.planned = [root.plants.movedPlant, root.plants.movedSpot];
+        root.plants.undo();
+    }
             });
     }
     function back(): void {
@@ -117,6 +128,18 @@ FocusScope {
     Connections {
         target: root.plant
         function onPlantChanged(): void {
+        function onWritten(): void {
+            if (root.planned.length === 0)
+                return;
+            const plant = root.planned[0];
+            const spot = root.planned[1];
+            root.planned = [];
+            root.mend.planMove(plant, spot);
+        }
+        function onErrorChanged(): void {
+            if (root.plants.error !== "")
+                root.planned = [];
+        }
             if (root.photosFor === 0 || root.plant.plantId !== root.photosFor)
                 return;
             root.photosFor = 0;
@@ -238,6 +261,9 @@ FocusScope {
         objectName: "logPanel"
         visible: false
         anchors.horizontalCenter: parent.horizontalCenter
+        instead: root.mend !== null && root.plants.movedPlant !== 0 ? qsTr("It is planned") : ""
+        insteadReason: qsTr("Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.")
+        onInsteadAsked: root.planMove()
         y: Theme.px(root.narrow ? 20 : 90)
         width: Math.min(root.width - 2 * root.side, Theme.px(620))
         height: Math.min(implicitHeight, root.height - y - Theme.px(8))

@@ -14,6 +14,7 @@ Rectangle {
 
     signal undo
     signal redo
+    signal insteadAsked
 
     visible: root.said !== ""
     implicitHeight: visible ? Math.max(saidText.height, undoButton.height) + Theme.px(12) : 0
@@ -27,10 +28,20 @@ Rectangle {
         objectName: "said"
         x: Theme.px(12)
         anchors.verticalCenter: parent.verticalCenter
-        width: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
+        width: (insteadButton.visible ? insteadButton.x : redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - x - Theme.px(12)
         text: root.said
         color: Theme.sheet
         Accessible.ignored: true
+    }
+    SheetButton {
+        id: insteadButton
+        objectName: "insteadButton"
+        visible: root.instead !== ""
+        x: (redoButton.visible ? redoButton.x : undoButton.visible ? undoButton.x : parent.width) - width - Theme.px(8)
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.instead
+        reason: root.insteadReason
+        onClicked: root.insteadAsked()
     }
     SheetButton {
         id: redoButton
