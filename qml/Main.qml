@@ -96,6 +96,11 @@ Window {
         root.toPlant(plant);
         plantsPage.page.log();
     }
+    function addPlants(): void {
+        root.page = "plants";
+        if (root.mend !== null)
+            root.mend.addPlants();
+    }
     /// Plants are found among all.
     function find(): void {
         root.page = "plants";
@@ -209,6 +214,8 @@ Window {
         onPrintAsked: printing.ask()
         onPlantAsked: plant => root.toPlant(plant)
         onLogAsked: plant => root.logFor(plant)
+        onAddAsked: root.addPlants()
+        onYearAsked: root.page = "year"
         visible: root.page === "round"
         anchors.fill: sheet
         anchors.margins: 1
@@ -222,6 +229,8 @@ Window {
         onPrintAsked: printing.ask()
         onPlantAsked: plant => root.toPlant(plant)
         onLogAsked: plant => root.logFor(plant)
+        onAddAsked: root.addPlants()
+        onKeepAsked: plant => root.mend.pinPlant(plant)
         visible: root.page === "year"
         anchors.fill: sheet
         anchors.margins: 1

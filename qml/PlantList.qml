@@ -17,7 +17,13 @@ Item {
     /// Of the line above the rows, in which their order is chosen.
     readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0)
 
+    /// No plant is there.
+    readonly property bool bare: !root.year.planning && list.count === 0
+
     signal plantAsked(plant: int)
+    signal addAsked
+    /// What can be done with a plant is asked at that place of it.
+    signal actsAsked(row: PlantRow, x: real, y: real)
 
     function rowAt(y: real): int {
         return list.indexAt(10, y - list.y + list.contentY);
@@ -51,7 +57,8 @@ Item {
     }
     Column {
         objectName: "noPlants"
-        visible: !root.year.planning && list.count === 0
+        visible: root.bare
+        z: 1 // Over the list, which has no row then.
         x: root.labelWidth + Theme.px(24)
         y: Theme.px(34)
         spacing: Theme.gap2
@@ -73,6 +80,12 @@ Item {
         id: list
         objectName: "plantRows"
         x: -8 // Room for the mark of the chosen row.
+        SheetButton {
+            objectName: "yearEmptyAct"
+            text: qsTr("Add plants")
+            reason: qsTr("Goes to Plants, with the form for new ones.")
+            onClicked: root.addAsked()
+        }
         y: root.headHeight
         width: root.width + 8
         height: root.height - y

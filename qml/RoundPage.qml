@@ -28,6 +28,10 @@ FocusScope {
     signal plantAsked(plant: int)
     /// Something is to be logged for a plant.
     signal logAsked(plant: int)
+    /// Plants are to be added, on the page that has them.
+    signal addAsked
+    /// Nothing is due: what comes next is looked at.
+    signal yearAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
@@ -241,6 +245,12 @@ FocusScope {
     }
     ListView {
         id: list
+        SheetButton {
+            objectName: "roundEmptyAct"
+            text: root.round.hasPlants ? qsTr("Show the year") : qsTr("Add plants")
+            reason: root.round.hasPlants ? qsTr("Key 2. What comes next for each plant.") : qsTr("Goes to Plants, with the form for new ones.")
+            onClicked: root.round.hasPlants ? root.yearAsked() : root.addAsked()
+        }
         objectName: "roundRows"
         x: root.side
         y: root.noteEnd + Theme.px(4)

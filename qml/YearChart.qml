@@ -29,6 +29,9 @@ FocusScope {
     property real hoverX: -1
 
     signal plantAsked(plant: int)
+    signal addAsked
+    /// What can be done with a plant is asked at that place of its row.
+    signal actsAsked(row: PlantRow, x: real, y: real)
 
     /// The next order of the rows.
     function turnOrder(): void {
@@ -135,6 +138,8 @@ FocusScope {
         barHeight: root.barHeight
         narrow: root.narrow
         onPlantAsked: plant => root.plantAsked(plant)
+        onAddAsked: root.addAsked()
+        onActsAsked: (row, x, y) => root.actsAsked(row, x, y)
     }
     YearLabels {
         objectName: "labels"
@@ -149,7 +154,7 @@ FocusScope {
         objectName: "pointer"
         x: root.labelWidth
         width: root.width - x
-        height: root.height
+        height: plants.bare ? plants.y : root.height // There a button takes the place of the rows.
         hoverEnabled: true
         /// An edge of a bar is held.
         property bool holding: false

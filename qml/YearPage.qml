@@ -22,6 +22,10 @@ FocusScope {
     signal logAsked(plant: int)
 
     Accessible.role: Accessible.Pane
+    /// Plants are to be added, on the page that has them.
+    signal addAsked
+    /// A plant is to be kept at a spot.
+    signal keepAsked(plant: int)
     Accessible.name: root.year.begin.title
 
     Keys.onPressed: event => {
@@ -197,6 +201,8 @@ FocusScope {
     YearTable {
         id: table
         objectName: "yearTable"
+        onAddAsked: root.addAsked()
+        onActsAsked: (row, x, y) => yearActs.ask(row, root.mapFromItem(row, x, y))
         visible: root.asTable
         year: root.year
         x: chart.x

@@ -43,6 +43,11 @@ Item {
         target: page
         signalName: "logAsked"
     }
+    SignalSpy {
+        id: adding
+        target: page
+        signalName: "addAsked"
+    }
     TestCase {
         id: tests
         name: "Round"
@@ -340,6 +345,15 @@ Item {
         function test_emptyAndBrokenSayWhatToDo() {
             open("empty");
             verify(named("roundEmpty").visible);
+            const act = named("roundEmptyAct") as SheetButton;
+            compare(act.text, "Add plants");
+            adding.clear();
+            for (let step = 0; step < 20 && !act.activeFocus; ++step)
+                keyClick(Qt.Key_Tab);
+            verify(act.activeFocus);
+            keyClick(Qt.Key_Return);
+            compare(adding.count, 1);
+            named("roundRows").forceActiveFocus();
             verify(!household.round.note.includes("forecast"), "no plant waits for one");
             compare(household.tonight.missing, ""); // Without a spot outdoors no low is asked for.
             compare(named("laterButton").visible, false);
