@@ -225,7 +225,7 @@ Window {
     PageLoader {
         id: yearPage
         file: "YearPage.qml"
-        given: ({ objectName: "yearPage", year: root.year, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+        given: ({ objectName: "yearPage", year: root.year, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         onPlantAsked: plant => root.toPlant(plant)
         onLogAsked: plant => root.logFor(plant)

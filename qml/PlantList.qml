@@ -29,6 +29,11 @@ Item {
         return list.indexAt(10, y - list.y + list.contentY);
     }
 
+    function askActs(row: int, x: real, y: real): void {
+        const plant = list.itemAtIndex(row) as PlantRow;
+        if (plant !== null)
+            root.actsAsked(plant, x, y);
+    }
     function moveBy(down: real): void {
         const end = Math.max(0, list.contentHeight + list.bottomMargin - list.height);
         list.contentY = Math.max(0, Math.min(end, list.contentY + down));
@@ -75,17 +80,17 @@ Item {
             Accessible.role: Accessible.StaticText
             Accessible.name: text
         }
-    }
-    ListView {
-        id: list
-        objectName: "plantRows"
-        x: -8 // Room for the mark of the chosen row.
         SheetButton {
             objectName: "yearEmptyAct"
             text: qsTr("Add plants")
             reason: qsTr("Goes to Plants, with the form for new ones.")
             onClicked: root.addAsked()
         }
+    }
+    ListView {
+        id: list
+        objectName: "plantRows"
+        x: -8 // Room for the mark of the chosen row.
         y: root.headHeight
         width: root.width + 8
         height: root.height - y
@@ -109,6 +114,7 @@ Item {
             Accessible.ignored: true
         }
         delegate: PlantRow {
+            id: plantRow
             width: list.width
             rowHeight: root.rowHeight
             year: root.year
@@ -117,6 +123,10 @@ Item {
             chosen: index === root.year.currentRow
             focused: list.activeFocus && index === root.year.currentRow
             onOpened: root.plantAsked(root.year.plants.idAt(index))
+            onActsAsked: (x, y) => {
+                list.forceActiveFocus();
+                root.actsAsked(plantRow, x, y);
+            }
         }
     }
     // Scrolls with the plants, behind the last of them.

@@ -43,6 +43,8 @@ FocusScope {
             root.plants.undo();
         else if (root.inPhoto)
             event.accepted = false;
+        else if (plantActs.isAsked(event) && collection.visible && !root.asked)
+            collection.askActs();
         else if (event.key === Qt.Key_L && !root.asked)
             root.log();
         else if (event.key === Qt.Key_M && !control && !root.asked)
@@ -64,6 +66,11 @@ FocusScope {
     function find(): void {
         root.plants.close();
         collection.find();
+    }
+    /// With what is logged chosen already.
+    function logThat(what: int): void {
+        logPanel.choose(what);
+        root.log();
     }
     function log(): void {
         root.plants.forgive();
@@ -91,6 +98,11 @@ FocusScope {
         root.back();
         root.mend.pinPlant(plant);
     }
+    /// What moved today was meant for another day: the move is taken back, and then its evenings are asked.
+    function planMove(): void {
+        root.planned = [root.plants.movedPlant, root.plants.movedSpot];
+        root.plants.undo();
+    }
     function make(page: Loader, file: string, name: string): void {
         if (page.visible && page.status === Loader.Null)
             page.setSource(file, {
@@ -98,11 +110,6 @@ FocusScope {
                 plant: Qt.binding(() => root.plant),
                 narrow: Qt.binding(() => root.narrow),
                 side: Qt.binding(() => root.side)
-    /// What moved today was meant for another day: the move is taken back, and then its evenings are asked.
-    function planMove(): void {
-        root.planned = [root.plants.movedPlant, root.plants.movedSpot];
-        root.plants.undo();
-    }
             });
     }
     function back(): void {
@@ -121,13 +128,6 @@ FocusScope {
 
     Connections {
         target: root.plants
-        function onOpenedChanged(): void {
-            root.back();
-        }
-    }
-    Connections {
-        target: root.plant
-        function onPlantChanged(): void {
         function onWritten(): void {
             if (root.planned.length === 0)
                 return;
@@ -140,6 +140,13 @@ FocusScope {
             if (root.plants.error !== "")
                 root.planned = [];
         }
+        function onOpenedChanged(): void {
+            root.back();
+        }
+    }
+    Connections {
+        target: root.plant
+        function onPlantChanged(): void {
             if (root.photosFor === 0 || root.plant.plantId !== root.photosFor)
                 return;
             root.photosFor = 0;
@@ -179,6 +186,7 @@ FocusScope {
         onLog: root.log()
         onMove: root.move()
         onCompare: root.plant.comparison.open()
+        onActsAsked: (shown, name, marked, at) => plantActs.ask(shown, name, marked, at)
         onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
     }
     PhotoImportPanel {
@@ -253,6 +261,9 @@ FocusScope {
         said: root.plants.said
         canUndo: root.plants.canUndo
         canRedo: root.plants.canRedo
+        instead: root.mend !== null && root.plants.movedPlant !== 0 ? qsTr("It is planned") : ""
+        insteadReason: qsTr("Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.")
+        onInsteadAsked: root.planMove()
         onUndo: root.plants.undo()
         onRedo: root.plants.redo()
     }
@@ -261,9 +272,6 @@ FocusScope {
         objectName: "logPanel"
         visible: false
         anchors.horizontalCenter: parent.horizontalCenter
-        instead: root.mend !== null && root.plants.movedPlant !== 0 ? qsTr("It is planned") : ""
-        insteadReason: qsTr("Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.")
-        onInsteadAsked: root.planMove()
         y: Theme.px(root.narrow ? 20 : 90)
         width: Math.min(root.width - 2 * root.side, Theme.px(620))
         height: Math.min(implicitHeight, root.height - y - Theme.px(8))
@@ -281,5 +289,19 @@ FocusScope {
         plants: root.plants
         onClosed: root.back()
         onKeep: root.keep()
+    }
+    PlantActs {
+        id: plantActs
+        objectName: "plantActs"
+        plants: root.plants
+        canKeep: root.mend !== null
+        onLogAsked: what => root.logThat(what)
+        onMoveAsked: root.move()
+        onKeepAsked: root.keep()
+        onCompareAsked: root.plant.comparison.open()
+        onPhotosAsked: {
+            root.photosFor = root.plants.shownId(root.plants.current);
+            root.plants.open(root.plants.current);
+        }
     }
 }

@@ -319,12 +319,18 @@ Item {
             mouseClick(named("keepButton"));
             settle();
             verify(bar.visible);
+            const words = household.plants.said;
             household.plants.openId(4);
             settle();
             page.visible = false;
             page.visible = true;
             page.forceActiveFocus();
             verify(bar.visible);
+            compare((findChild(bar, "said") as Text).text, words);
+            mouseClick(findChild(bar, "undoButton"));
+            settle();
+            compare(household.plants.said, "Taken back: " + words);
+            compare(household.plants.opened, 4);
             household.plants.close();
             verify(bar.visible);
         }
@@ -439,7 +445,6 @@ Item {
 
         function test_escapeLeavesTheLog() {
             keyClick(Qt.Key_L, Qt.ControlModifier);
-            const words = household.plants.said;
             verify(named("logPanel").visible);
             keyClick(Qt.Key_Escape);
             verify(!named("logPanel").visible);
@@ -447,11 +452,6 @@ Item {
             compare(household.plants.current, 1);
         }
 
-            compare((findChild(bar, "said") as Text).text, words);
-            mouseClick(findChild(bar, "undoButton"));
-            settle();
-            compare(household.plants.said, "Taken back: " + words);
-            compare(household.plants.opened, 4);
         function test_keepingAtASpotIsReachedByKeyAndFromMoving() {
             keyClick(Qt.Key_M);
             verify(!named("keepAtSpotButton").visible);
