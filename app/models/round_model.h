@@ -128,10 +128,10 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     void forget(); ///< Leaves what was written to the undo of the whole window.
+    void hush() { say({}); } ///< Takes the words on what was done last away, once something else was done elsewhere.
 
 signals:
     void roundChanged();
-    void hush() { say({}); } ///< Takes the words on what was done last away, once something else was done elsewhere.
     void workingChanged();
     void saidChanged();
     void errorChanged();
