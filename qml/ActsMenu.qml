@@ -8,7 +8,7 @@ FocusScope {
 
     /// Whose acts they are.
     property string title: ""
-    /// Each has a name, its words, and the key that does the same.
+    /// Each has a name, its words, the key that does the same, and whether it can be done now (on), where it cannot always.
     property var acts: []
     /// Where it was asked for.
     property point at
@@ -33,7 +33,7 @@ FocusScope {
         if (!root.visible)
             root.before = root.Window.activeFocusItem;
         root.title = title;
-        root.acts = acts;
+        root.acts = acts.filter(act => act.on !== false);
         root.at = at;
         sheet.contentY = 0;
         sheet.widest = head.implicitWidth;
@@ -145,25 +145,25 @@ FocusScope {
                             border.width: act.activeFocus ? 2 : 0
                             border.color: Theme.focus
                         }
-                        contentItem: Item {
-                            Words {
-                                id: label
-                                x: Theme.px(14)
-                                width: parent.width - 2 * x - (key.text === "" ? 0 : key.width + Theme.px(24))
-                                anchors.verticalCenter: parent.verticalCenter
-                                text: act.text
-                                Accessible.ignored: true
-                            }
-                            Words {
-                                id: key
-                                anchors.right: parent.right
-                                anchors.rightMargin: Theme.px(14)
-                                anchors.verticalCenter: parent.verticalCenter
-                                text: act.modelData.key ?? ""
-                                quiet: true
-                                font.pixelSize: Theme.smallSize
-                                Accessible.ignored: true
-                            }
+                        contentItem: Item {}
+
+                        Words {
+                            id: label
+                            x: Theme.px(14)
+                            width: parent.width - 2 * x - (key.text === "" ? 0 : key.width + Theme.px(24))
+                            anchors.verticalCenter: parent.verticalCenter
+                            text: act.text
+                            Accessible.ignored: true
+                        }
+                        Words {
+                            id: key
+                            anchors.right: parent.right
+                            anchors.rightMargin: Theme.px(14)
+                            anchors.verticalCenter: parent.verticalCenter
+                            text: act.modelData.key ?? ""
+                            quiet: true
+                            font.pixelSize: Theme.smallSize
+                            Accessible.ignored: true
                         }
                     }
                 }

@@ -25,27 +25,19 @@ ActsMenu {
         const alone = root.plants.markedCount === 0;
         const several = marked && root.plants.markedCount > 1;
         const gone = root.plants.filter === PlantsModel.Gone || (alone || marked) && root.plants.targetGone;
-        const acts = [
+        root.open(several ? root.plants.target : name, [
             { name: "mark", words: marked ? qsTr("Take the mark off") : qsTr("Mark"), key: qsTr("Space") },
-            { name: "open", words: several ? qsTr("Open the page of %1").arg(name) : qsTr("Open its page"), key: qsTr("Enter") }
-        ];
-        if (!gone) {
-            acts.push({ name: "water", words: qsTr("Watered today") });
-            acts.push({ name: "feed", words: qsTr("Fed today") });
-            acts.push({ name: "measure", words: qsTr("Keep a measurement") });
-        }
-        acts.push({ name: "note", words: qsTr("Write a note") });
-        if (!gone) {
-            acts.push({ name: "log", words: qsTr("Log something else"), key: qsTr("Ctrl+L") });
-            acts.push({ name: "move", words: qsTr("Move to another spot"), key: "M" });
-        }
-        if (!gone && root.canKeep && !several)
-            acts.push({ name: "keep", words: qsTr("Keep it at a spot"), key: "K" });
-        if (marked && root.plants.markedCount === 2)
-            acts.push({ name: "compare", words: qsTr("Compare the two"), key: "C" });
-        if (!several)
-            acts.push({ name: "photos", words: qsTr("Add photos") });
-        root.open(several ? root.plants.target : name, acts, at);
+            { name: "open", words: several ? qsTr("Open the page of %1").arg(name) : qsTr("Open its page"), key: qsTr("Enter") },
+            { name: "water", words: qsTr("Watered today"), on: !gone },
+            { name: "feed", words: qsTr("Fed today"), on: !gone },
+            { name: "measure", words: qsTr("Keep a measurement"), on: !gone },
+            { name: "note", words: qsTr("Write a note") },
+            { name: "log", words: qsTr("Log something else"), key: qsTr("Ctrl+L"), on: !gone },
+            { name: "move", words: qsTr("Move to another spot"), key: "M", on: !gone },
+            { name: "keep", words: qsTr("Keep it at a spot"), key: "K", on: !gone && root.canKeep && !several },
+            { name: "compare", words: qsTr("Compare the two"), key: "C", on: marked && root.plants.markedCount === 2 },
+            { name: "photos", words: qsTr("Add photos"), on: !several }
+        ], at);
     }
 
     onChosen: name => {

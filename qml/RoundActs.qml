@@ -19,23 +19,17 @@ ActsMenu {
         root.row = of.index;
         root.round.currentRow = of.index;
         const plant = root.round.plantOf(of.index) !== 0;
-        const acts = [];
-        if (!of.done)
-            acts.push({ name: "tick", words: qsTr("Done today"), key: qsTr("Space") });
-        if (plant)
-            acts.push({ name: "open", words: qsTr("Open the plant’s page"), key: qsTr("Enter") });
-        if (plant)
-            acts.push({ name: "log", words: qsTr("Log something"), key: qsTr("Ctrl+L") });
-        if (!of.done && !of.isHygiene) {
-            if (root.hasDose && (of.feedPpm > 0 || of.treats))
-                acts.push({ name: "dose", words: qsTr("How much goes into the water"), key: "D" });
-            if (of.treats)
-                acts.push({ name: "spray", words: qsTr("Before a spray"), key: "B" });
-            acts.push({ name: "day", words: qsTr("Put off a day"), key: "P" });
-            acts.push({ name: "later", words: qsTr("Put off longer"), key: qsTr("Shift+P") });
-            acts.push({ name: "leave", words: qsTr("Leave out"), key: "S" });
-        }
-        root.open(of.plant === "" ? of.task : qsTr("%1: %2").arg(of.plant).arg(of.task), acts, at);
+        const open = !of.done && !of.isHygiene;
+        root.open(of.plant === "" ? of.task : qsTr("%1: %2").arg(of.plant).arg(of.task), [
+            { name: "tick", words: qsTr("Done today"), key: qsTr("Space"), on: !of.done },
+            { name: "open", words: qsTr("Open the plant’s page"), key: qsTr("Enter"), on: plant },
+            { name: "log", words: qsTr("Log something"), key: qsTr("Ctrl+L"), on: plant },
+            { name: "dose", words: qsTr("How much goes into the water"), key: "D", on: open && root.hasDose && (of.feedPpm > 0 || of.treats) },
+            { name: "spray", words: qsTr("Before a spray"), key: "B", on: open && of.treats },
+            { name: "day", words: qsTr("Put off a day"), key: "P", on: open },
+            { name: "later", words: qsTr("Put off longer"), key: qsTr("Shift+P"), on: open },
+            { name: "leave", words: qsTr("Leave out"), key: "S", on: open }
+        ], at);
     }
 
     onChosen: name => {

@@ -17,15 +17,12 @@ ActsMenu {
     function ask(of: PlantRow, at: point): void {
         root.row = of.index;
         root.year.currentRow = of.index;
-        const acts = [
+        root.open(of.name, [
             { name: "open", words: qsTr("Open its page"), key: qsTr("Enter") },
-            { name: "log", words: qsTr("Log something"), key: qsTr("Ctrl+L") }
-        ];
-        if (root.canKeep)
-            acts.push({ name: "keep", words: qsTr("Keep it at a spot") });
-        if (of.pinned !== "")
-            acts.push({ name: "unpin", words: qsTr("Take off what is pinned"), key: "P" });
-        root.open(of.name, acts, at);
+            { name: "log", words: qsTr("Log something"), key: qsTr("Ctrl+L") },
+            { name: "keep", words: qsTr("Keep it at a spot"), on: root.canKeep },
+            { name: "unpin", words: qsTr("Take off what is pinned"), key: "P", on: of.pinned !== "" }
+        ], at);
     }
 
     onChosen: name => {

@@ -220,7 +220,7 @@ Item {
 
         function test_actsOfAPlantByTheRightButton() {
             const acts = named("plantActs") as PlantActs;
-            const plant = shelfPlants(named("shelves").contentItem)[1];
+            const plant = shelfPlants((named("shelves") as ListView).contentItem)[1];
             mouseClick(plant, 40, 40, Qt.RightButton);
             verify(acts.visible);
             compare(acts.title, plant.name);

@@ -133,7 +133,7 @@ Item {
             keyClick(Qt.Key_Menu);
             verify(acts.visible);
             const current = household.year.currentRow;
-            compare(acts.title, (named("plantRows") as ListView).itemAtIndex(current)["name"]);
+            compare(acts.title, ((named("plantRows") as ListView).itemAtIndex(current) as PlantRow).name);
             verify(findChild(acts, "act_keep") === null && findChild(acts, "act_unpin") === null);
             asked.clear();
             keyClick(Qt.Key_Return);
