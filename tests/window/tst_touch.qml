@@ -209,6 +209,8 @@ Item {
             const list = openRound();
             verify(list.contentHeight > list.height + 100);
             const before = household.round.doneLine;
+            tryVerify(() => !isPolishScheduled(list) && list.contentY === list.originY); // It begins at its top.
+            wait(100);
             drag(list, Qt.point(300, list.height - 20), Qt.point(300, list.height - 140));
             tryVerify(() => list.contentY - list.originY > 60);
             compare(household.round.doneLine, before);
