@@ -81,6 +81,29 @@ void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models
     }
 }
 
+void connect_said(models::YearModel& year, models::RoundModel& round, const std::vector<models::SheetModel*>& speaking,
+                  const std::vector<models::SheetModel*>& writing)
+{
+    const auto hush_round = [&round] { round.hush(); };
+    for (models::SheetModel* page : speaking) {
+        QObject::connect(&year, &models::YearModel::written, page, &models::SheetModel::hush);
+        QObject::connect(&round, &models::RoundModel::written, page, &models::SheetModel::hush);
+        QObject::connect(page, &models::SheetModel::written, &round, hush_round);
+        for (models::SheetModel* other : speaking) {
+            if (other != page) {
+                QObject::connect(page, &models::SheetModel::written, other, &models::SheetModel::hush);
+            }
+        }
+        for (models::SheetModel* other : writing) {
+            QObject::connect(other, &models::SheetModel::written, page, &models::SheetModel::hush);
+        }
+    }
+    for (models::SheetModel* other : writing) {
+        QObject::connect(other, &models::SheetModel::written, &round, hush_round);
+    }
+    QObject::connect(&year, &models::YearModel::written, &round, hush_round);
+}
+
 void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::PlantModel& plant)
 {
     QObject::connect(&round, &models::RoundModel::feedDoseAsked, &dose, &models::DoseModel::ask);

@@ -33,6 +33,11 @@ void connect_changes(models::ChangesModel& changes, models::YearModel& year, mod
 void connect_mend(models::MendModel& mend, models::ChangesModel& changes, models::YearModel& year, models::RoundModel& round,
                   const std::vector<models::SheetModel*>& pages);
 
+/// What a page said it did last stays until something is written anywhere else, whichever page is looked at; then Undo
+/// of that page would no longer take back what came last. speaking: have words and Undo; writing: write only.
+void connect_said(models::YearModel& year, models::RoundModel& round, const std::vector<models::SheetModel*>& speaking,
+                  const std::vector<models::SheetModel*>& writing);
+
 /// What the round or a plant's page asks of a dose is asked of the form for it.
 void connect_dose(models::DoseModel& dose, models::RoundModel& round, models::PlantModel& plant);
 

@@ -156,6 +156,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
     models::ChangesModel changes(std::move(options.turn));
     connect_changes(changes, year, round, tonight, plants, seeds, home);
     connect_mend(mend, changes, year, round, {&tonight, &plants, &seeds, &home, &people});
+    connect_said(year, round, {&plants, &seeds, &people, &record, &mend, &changes}, {&tonight, &journal, &aside});
+    // What Home writes itself; its sections have their own words, and are told above.
+    QObject::connect(&home, &models::SheetModel::written, &plants, &models::SheetModel::hush);
+    QObject::connect(&home, &models::SheetModel::written, &seeds, &models::SheetModel::hush);
+    QObject::connect(&home, &models::SheetModel::written, &round, [&round] { round.hush(); });
     if (!ends_by_itself) {
         watch_household(std::move(options.written_elsewhere), year, round,
                         {&tonight, &plants, &seeds, &home, &changes, &mend});

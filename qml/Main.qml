@@ -59,10 +59,10 @@ Window {
     }
     onPageChanged: if (root.complete) {
         root.keysShown = false; // They are of the page that was left.
-        // What was just done was done on another page.
-        root.changes.leave();
+        // What went wrong went wrong on another page; what was changed stays in words until the next change.
+        root.changes.pass();
         if (root.mend !== null)
-            root.mend.hush();
+            root.mend.forgive();
         if (root.printer !== null && !root.printer.working)
             root.printer.dismiss();
         root.openPage();
@@ -95,6 +95,11 @@ Window {
     function logFor(plant: int): void {
         root.toPlant(plant);
         plantsPage.page.logWhenRead();
+    }
+    function addPlants(): void {
+        root.page = "plants";
+        if (root.mend !== null)
+            root.mend.addPlants();
     }
     /// Plants are found among all.
     function find(): void {
@@ -209,6 +214,8 @@ Window {
         onPrintAsked: printing.ask()
         onPlantAsked: plant => root.toPlant(plant)
         onLogAsked: plant => root.logFor(plant)
+        onAddAsked: root.addPlants()
+        onYearAsked: root.page = "year"
         visible: root.page === "round"
         anchors.fill: sheet
         anchors.margins: 1
@@ -218,10 +225,12 @@ Window {
     PageLoader {
         id: yearPage
         file: "YearPage.qml"
-        given: ({ objectName: "yearPage", year: root.year, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+        given: ({ objectName: "yearPage", year: root.year, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         onPlantAsked: plant => root.toPlant(plant)
         onLogAsked: plant => root.logFor(plant)
+        onAddAsked: root.addPlants()
+        onKeepAsked: plant => root.mend.pinPlant(plant)
         visible: root.page === "year"
         anchors.fill: sheet
         anchors.margins: 1

@@ -17,11 +17,24 @@ Item {
     readonly property list<string> pages: ["round", "year", "plants", "seeds", "home"]
     readonly property list<string> names: [qsTr("Round"), qsTr("Year"), qsTr("Plants"), qsTr("Seeds"), qsTr("Home")]
     readonly property list<int> keys: [1, 2, 3, 4, 5]
-    readonly property real tabsX: Theme.px(root.wide ? 194 : root.narrow ? (root.width >= 640 * Theme.textScale ? 172 : 54) : 186)
-    readonly property real tabWidth: root.narrow ? Math.min(Theme.px(76), Math.floor((root.width - root.tabsX - 12) / root.pages.length)) : Theme.px(root.wide ? 104 : 92)
+    readonly property bool named: root.width >= 640 * Theme.textScale
+    /// The mark goes where the words of the tabs have no room else.
+    readonly property bool marked: root.named || Theme.px(54) + root.pages.length * (root.widestTab + Theme.px(8)) + root.leastActs <= root.width
+    readonly property real widestTab: {
+        let widest = 0;
+        for (let at = 0; at < root.names.length && tabWords.height > 0; ++at)
+            widest = Math.max(widest, tabWords.advanceWidth(root.names[at]));
+        return widest;
+    }
+    readonly property real tabsX: root.marked ? Theme.px(root.wide ? 194 : root.narrow ? (root.named ? 172 : 54) : 186) : 12
+    readonly property real tabWidth: root.narrow ? Math.min(Theme.px(76), Math.floor((root.width - root.tabsX - root.leastActs) / root.pages.length)) : Theme.px(root.wide ? 104 : 92)
+    /// Room for Undo and Find at the least, as drawn shapes and without the date.
+    readonly property real leastActs: undoButton.drawnWidth + findButton.drawnWidth + Theme.px(16) + 12
+    /// Beside the tabs, the short date and what lies between.
+    readonly property bool drawn: root.width - root.tabsEnd - shortDate.advanceWidth - Theme.px(34) - 18 < undoButton.wordsWidth + findButton.wordsWidth
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
     /// Household and place would else take two lines between the tabs and the acts.
-    readonly property bool shortDate: root.narrow || homeWidth.advanceWidth > root.width - root.tabsEnd - longDate.advanceWidth - undoButton.width - findButton.width - Theme.px(34) - 58
+    readonly property bool dateIsShort: root.narrow || homeWidth.advanceWidth > root.width - root.tabsEnd - longDate.advanceWidth - undoButton.width - findButton.width - Theme.px(34) - 58
     readonly property real tabsEnd: root.tabsX + root.pages.length * root.tabWidth
 
     signal chosen(page: string)
@@ -30,6 +43,7 @@ Item {
 
     Mark {
         x: 18
+        visible: root.marked
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
     }
@@ -38,7 +52,7 @@ Item {
         x: Theme.px(54)
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
-        visible: root.width >= 640 * Theme.textScale
+        visible: root.named
         text: "Lathhouse"
         color: Theme.ink
         font.family: Theme.titleFamily
@@ -80,6 +94,9 @@ Item {
                 textFormat: Text.PlainText
                 anchors.centerIn: parent
                 anchors.horizontalCenterOffset: badge.visible ? -Math.round(badge.width / 2) - 2 : 0
+                width: Math.min(implicitWidth, tab.width - 4 - (badge.visible ? badge.width + 4 : 0))
+                fontSizeMode: Text.HorizontalFit // In the smallest window with the largest text.
+                minimumPixelSize: Theme.smallSize / 2
                 text: root.names[tab.index]
                 color: tab.open ? Theme.ink : Theme.ink2
                 font.family: Theme.textFamily
@@ -128,11 +145,23 @@ Item {
             }
         }
     }
+    FontMetrics {
+        id: tabWords
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.tabSize
+        font.weight: Font.DemiBold
+    }
     TextMetrics {
         id: homeWidth
         text: home.words
         font.family: Theme.textFamily
         font.pixelSize: Theme.rowSize
+    }
+    TextMetrics {
+        id: shortDate
+        text: root.year.todayShort
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.textSize
     }
     TextMetrics {
         id: longDate
@@ -146,7 +175,7 @@ Item {
         objectName: "homeName"
         anchors.left: parent.left
         anchors.leftMargin: root.tabsEnd + 20
-        anchors.right: undoButton.visible ? undoButton.left : date.left
+        anchors.right: undoButton.left
         anchors.rightMargin: 20
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
@@ -178,34 +207,34 @@ Item {
         anchors.rightMargin: 18
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
-        visible: x > root.tabsEnd + 8
-        text: root.shortDate ? root.year.todayShort : root.year.todayLong
+        visible: x - undoButton.width - findButton.width - Theme.px(34) > root.tabsEnd
+        text: root.dateIsShort ? root.year.todayShort : root.year.todayLong
         color: Theme.ink
         font.family: Theme.textFamily
         font.pixelSize: Theme.textSize
         Accessible.role: Accessible.StaticText
         Accessible.name: qsTr("Today is %1").arg(root.year.todayLong)
     }
-    SheetButton {
+    MastAct {
         id: undoButton
         objectName: "mastUndo"
         anchors.right: findButton.left
         anchors.rightMargin: Theme.px(8)
         anchors.verticalCenter: date.verticalCenter
-        visible: date.x - width - findButton.width - Theme.px(34) > root.tabsEnd
-        height: Theme.target(28)
+        shape: "undo"
+        drawn: root.drawn
         text: qsTr("Undo")
         reason: qsTr("Control and Z. Takes back what was entered last, on any page.")
         onClicked: root.undoAsked()
     }
-    SheetButton {
+    MastAct {
         id: findButton
         objectName: "findButton"
-        anchors.right: date.left
-        anchors.rightMargin: Theme.px(18)
+        anchors.right: date.visible ? date.left : parent.right
+        anchors.rightMargin: date.visible ? Theme.px(18) : 12
         anchors.verticalCenter: date.verticalCenter
-        visible: undoButton.visible
-        height: Theme.target(28)
+        shape: "find"
+        drawn: root.drawn
         text: qsTr("Find")
         reason: qsTr("Control and F. Finds a plant by its name or kind.")
         onClicked: root.findAsked()

@@ -14,6 +14,9 @@ Loader {
     signal cardAsked
     signal plantAsked(plant: int)
     signal logAsked(plant: int)
+    signal addAsked
+    signal keepAsked(plant: int)
+    signal yearAsked
 
     /// Hands the keys to the page.
     function open(): void {
@@ -43,6 +46,15 @@ Loader {
         }
         function onLogAsked(plant: int): void {
             root.logAsked(plant);
+        }
+        function onAddAsked(): void {
+            root.addAsked();
+        }
+        function onKeepAsked(plant: int): void {
+            root.keepAsked(plant);
+        }
+        function onYearAsked(): void {
+            root.yearAsked();
         }
     }
 }

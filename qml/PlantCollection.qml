@@ -23,6 +23,8 @@ FocusScope {
     signal log
     signal move
     signal compare
+    /// What can be done with a plant is asked there.
+    signal actsAsked(shown: int, name: string, marked: bool, at: point)
     signal droppedOn(urls: var, shown: int)
 
     Accessible.role: Accessible.Pane
@@ -52,6 +54,18 @@ FocusScope {
             table.positionViewAtIndex(root.plants.current, ListView.Contain);
         else
             shelves.positionViewAtIndex(root.plants.shelves.lineOf(root.plants.current), ListView.Contain);
+    }
+    /// What can be done with the plant that has the keys.
+    function askActs(): void {
+        if (root.plants.current < 0)
+            return;
+        root.scrollTo();
+        const row = root.plants.byTable ? table.itemAtIndex(root.plants.current) as PlantTableRow : null;
+        const line = root.plants.byTable ? null : shelves.itemAtIndex(root.plants.shelves.lineOf(root.plants.current)) as ShelfLine;
+        if (row !== null)
+            row.actsAsked(Theme.px(60), row.height);
+        else if (line !== null)
+            line.askActs(root.plants.current);
     }
     function press(shown: int, shift: bool): void {
         root.plants.current = shown;
@@ -291,6 +305,10 @@ FocusScope {
             onOpened: shown => root.plants.open(shown)
             onCarried: (shown, marked, x, y) => held.to(shown, marked, shelves.mapFromItem(shelfLine, x, y))
             onLetGo: held.letGo()
+            onActsAsked: (shown, name, marked, x, y) => {
+                root.focusList();
+                root.actsAsked(shown, name, marked, root.mapFromItem(shelfLine, x, y));
+            }
         }
     }
     // What the pointer carries, and where it would stand.
@@ -408,12 +426,17 @@ FocusScope {
 
         ScrollBar.vertical: SheetScrollBar {}
         delegate: PlantTableRow {
+            id: tableRow
             width: table.width - 12
             columns: tableHead.columns
             chosen: index === root.plants.current
             focused: table.activeFocus && index === root.plants.current
             onPressed: shift => root.press(index, shift)
             onOpened: root.plants.open(index)
+            onActsAsked: (x, y) => {
+                root.focusList();
+                root.actsAsked(index, name, marked, root.mapFromItem(tableRow, x, y));
+            }
         }
     }
     Column {

@@ -17,12 +17,23 @@ Item {
     /// Of the line above the rows, in which their order is chosen.
     readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0)
 
+    /// No plant is there.
+    readonly property bool bare: !root.year.planning && list.count === 0
+
     signal plantAsked(plant: int)
+    signal addAsked
+    /// What can be done with a plant is asked at that place of it.
+    signal actsAsked(row: PlantRow, x: real, y: real)
 
     function rowAt(y: real): int {
         return list.indexAt(10, y - list.y + list.contentY);
     }
 
+    function askActs(row: int, x: real, y: real): void {
+        const plant = list.itemAtIndex(row) as PlantRow;
+        if (plant !== null)
+            root.actsAsked(plant, x, y);
+    }
     function moveBy(down: real): void {
         const end = Math.max(0, list.contentHeight + list.bottomMargin - list.height);
         list.contentY = Math.max(0, Math.min(end, list.contentY + down));
@@ -51,7 +62,8 @@ Item {
     }
     Column {
         objectName: "noPlants"
-        visible: !root.year.planning && list.count === 0
+        visible: root.bare
+        z: 1 // Over the list, which has no row then.
         x: root.labelWidth + Theme.px(24)
         y: Theme.px(34)
         spacing: Theme.gap2
@@ -67,6 +79,12 @@ Item {
             font.pixelSize: Theme.textSize
             Accessible.role: Accessible.StaticText
             Accessible.name: text
+        }
+        SheetButton {
+            objectName: "yearEmptyAct"
+            text: qsTr("Add plants")
+            reason: qsTr("Goes to Plants, with the form for new ones.")
+            onClicked: root.addAsked()
         }
     }
     ListView {
@@ -96,6 +114,7 @@ Item {
             Accessible.ignored: true
         }
         delegate: PlantRow {
+            id: plantRow
             width: list.width
             rowHeight: root.rowHeight
             year: root.year
@@ -104,6 +123,10 @@ Item {
             chosen: index === root.year.currentRow
             focused: list.activeFocus && index === root.year.currentRow
             onOpened: root.plantAsked(root.year.plants.idAt(index))
+            onActsAsked: (x, y) => {
+                list.forceActiveFocus();
+                root.actsAsked(plantRow, x, y);
+            }
         }
     }
     // Scrolls with the plants, behind the last of them.

@@ -45,7 +45,7 @@ FocusScope {
     Binding {
         target: root.plant
         property: "photosShown"
-        value: root.wide ? 9 : Math.max(2, Math.min(6, Math.floor((root.listWidth - Theme.px(150)) / Theme.px(130))))
+        value: root.wide || root.narrow ? 9 : Math.max(2, Math.min(6, Math.floor((root.listWidth - Theme.px(150)) / Theme.px(130))))
     }
 
     Keys.onPressed: event => {
@@ -295,6 +295,7 @@ FocusScope {
             PhotoStrip {
                 id: strip
                 objectName: "photoStrip"
+                scrolls: root.narrow
                 width: parent.width
                 plant: root.plant
                 onOpened: photo => root.plant.album.open(photo)

@@ -24,6 +24,8 @@ Item {
     readonly property string heading: ListView.section !== "" && ListView.section !== ListView.previousSection ? ListView.section : ""
 
     signal opened
+    /// What can be done with it is asked there.
+    signal actsAsked(x: real, y: real)
 
     height: root.rowHeight + (root.heading === "" ? 0 : Theme.px(24))
 
@@ -108,8 +110,17 @@ Item {
             width: root.labelWidth + 8
             height: row.height
             hoverEnabled: true
-            onClicked: root.year.currentRow = root.index
-            onDoubleClicked: root.opened()
+            acceptedButtons: Qt.LeftButton | Qt.RightButton
+            onClicked: mouse => {
+                root.year.currentRow = root.index;
+                if (mouse.button === Qt.RightButton)
+                    root.actsAsked(mouse.x, row.y + mouse.y);
+            }
+            onDoubleClicked: mouse => {
+                if (mouse.button === Qt.LeftButton)
+                    root.opened();
+            }
+            onPressAndHold: mouse => root.actsAsked(mouse.x, row.y + mouse.y)
         }
         ToolTip {
             visible: label.containsMouse

@@ -21,6 +21,8 @@ Rectangle {
 
     signal pressed(shift: bool)
     signal opened
+    /// What can be done with it is asked there.
+    signal actsAsked(x: real, y: real)
 
     implicitHeight: Math.max(Theme.target(root.columns.narrow ? 44 : 32), Math.max(spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
     color: root.chosen || root.marked ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
@@ -45,16 +47,21 @@ Rectangle {
         id: pointer
         anchors.fill: parent
         hoverEnabled: true
+        acceptedButtons: Qt.LeftButton | Qt.RightButton
         onClicked: mouse => {
+            if (mouse.button === Qt.RightButton) {
+                root.actsAsked(mouse.x, mouse.y);
+                return;
+            }
             root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0);
             if (mouse.source !== Qt.MouseEventNotSynthesized) // One tap of a finger is enough.
                 root.opened();
         }
         onDoubleClicked: mouse => {
-            if (mouse.source === Qt.MouseEventNotSynthesized)
+            if (mouse.button === Qt.LeftButton && mouse.source === Qt.MouseEventNotSynthesized)
                 root.opened();
         }
-        onPressAndHold: root.pressed(true)
+        onPressAndHold: mouse => root.actsAsked(mouse.x, mouse.y)
     }
     MarkBox {
         visible: root.marked

@@ -25,15 +25,19 @@ FocusScope {
 
     readonly property bool comparing: root.plants.opened === 0 && root.plant.comparison.shown
     readonly property bool inPhoto: root.plants.opened !== 0 && root.plant.album.view !== PhotosModel.Closed
+    /// Plant and spot of a move that is planned once that of today is taken back; else empty.
+    property list<int> planned: []
+
+    /// Plant whose photos are chosen once its page is there; 0: none.
+    property int photosFor: 0
+
     signal printAsked
     signal cardAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Plants")
-    onVisibleChanged: if (!root.visible) {
-        undoBar.passed = true;
-        root.logAwaited = false;
-    }
+    onVisibleChanged: if (!root.visible)
+        root.logAwaited = false
 
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
@@ -44,6 +48,8 @@ FocusScope {
             root.plants.undo();
         else if (root.inPhoto)
             event.accepted = false;
+        else if (plantActs.isAsked(event) && collection.visible && !root.asked)
+            collection.askActs();
         else if (event.key === Qt.Key_L && !root.asked)
             root.log();
         else if (event.key === Qt.Key_M && !control && !root.asked)
@@ -65,6 +71,11 @@ FocusScope {
     function find(): void {
         root.plants.close();
         collection.find();
+    }
+    /// With what is logged chosen already.
+    function logThat(what: int): void {
+        logPanel.choose(what);
+        root.log();
     }
     function log(): void {
         root.plants.forgive();
@@ -98,6 +109,11 @@ FocusScope {
         root.back();
         root.mend.pinPlant(plant);
     }
+    /// What moved today was meant for another day: the move is taken back, and then its evenings are asked.
+    function planMove(): void {
+        root.planned = [root.plants.movedPlant, root.plants.movedSpot];
+        root.plants.undo();
+    }
     function make(page: Loader, file: string, name: string): void {
         if (page.visible && page.status === Loader.Null)
             page.setSource(file, {
@@ -123,12 +139,29 @@ FocusScope {
 
     Connections {
         target: root.plants
+        function onWritten(): void {
+            if (root.planned.length === 0)
+                return;
+            const plant = root.planned[0];
+            const spot = root.planned[1];
+            root.planned = [];
+            root.mend.planMove(plant, spot);
+        }
+        function onErrorChanged(): void {
+            if (root.plants.error !== "")
+                root.planned = [];
+        }
         function onOpenedChanged(): void {
-            undoBar.passed = true;
             root.back();
         }
-        function onSaidChanged(): void {
-            undoBar.passed = false;
+    }
+    Connections {
+        target: root.plant
+        function onPlantChanged(): void {
+            if (root.photosFor === 0 || root.plant.plantId !== root.photosFor)
+                return;
+            root.photosFor = 0;
+            plantPage.choosePhotos();
         }
         function onPlantsChanged(): void {
             if (root.logAwaited && root.visible)
@@ -168,6 +201,7 @@ FocusScope {
         onLog: root.log()
         onMove: root.move()
         onCompare: root.plant.comparison.open()
+        onActsAsked: (shown, name, marked, at) => plantActs.ask(shown, name, marked, at)
         onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
     }
     PhotoImportPanel {
@@ -242,6 +276,9 @@ FocusScope {
         said: root.plants.said
         canUndo: root.plants.canUndo
         canRedo: root.plants.canRedo
+        instead: root.mend !== null && root.plants.movedPlant !== 0 ? qsTr("It is planned") : ""
+        insteadReason: qsTr("Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.")
+        onInsteadAsked: root.planMove()
         onUndo: root.plants.undo()
         onRedo: root.plants.redo()
     }
@@ -267,5 +304,19 @@ FocusScope {
         plants: root.plants
         onClosed: root.back()
         onKeep: root.keep()
+    }
+    PlantActs {
+        id: plantActs
+        objectName: "plantActs"
+        plants: root.plants
+        canKeep: root.mend !== null
+        onLogAsked: what => root.logThat(what)
+        onMoveAsked: root.move()
+        onKeepAsked: root.keep()
+        onCompareAsked: root.plant.comparison.open()
+        onPhotosAsked: {
+            root.photosFor = root.plants.shownId(root.plants.current);
+            root.plants.open(root.plants.current);
+        }
     }
 }

@@ -32,18 +32,13 @@ FocusScope {
     signal plantAsked(plant: int)
     /// Something is to be logged for a plant.
     signal logAsked(plant: int)
+    /// Plants are to be added, on the page that has them.
+    signal addAsked
+    /// Nothing is due: what comes next is looked at.
+    signal yearAsked
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Today's round")
-    onVisibleChanged: if (!root.visible)
-        undoBar.passed = true
-
-    Connections {
-        target: root.round
-        function onSaidChanged(): void {
-            undoBar.passed = false;
-        }
-    }
 
     /// The field for tonight's low has the keys and is in sight.
     function typeLow(): void {
@@ -54,10 +49,20 @@ FocusScope {
         below.typeLow();
     }
 
+    /// What can be done with the task that has the keys.
+    function askActs(): void {
+        list.positionViewAtIndex(root.round.currentRow, ListView.Contain);
+        const row = list.itemAtIndex(root.round.currentRow) as RoundRow;
+        if (row !== null)
+            row.actsAsked(row.boxWidth, row.height);
+    }
+
     Keys.onPressed: event => {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         event.accepted = true;
-        if (event.key === Qt.Key_Up)
+        if (rowActs.isAsked(event))
+            root.askActs();
+        else if (event.key === Qt.Key_Up)
             root.round.currentRow -= 1;
         else if (event.key === Qt.Key_Down)
             root.round.currentRow += 1;
@@ -247,6 +252,12 @@ FocusScope {
             width: Math.min(Theme.px(480), root.taskWidth - 2 * root.side - Theme.px(48))
             text: root.round.emptySentence
         }
+        SheetButton {
+            objectName: "roundEmptyAct"
+            text: root.round.hasPlants ? qsTr("Show the year") : qsTr("Add plants")
+            reason: root.round.hasPlants ? qsTr("Key 2. What comes next for each plant.") : qsTr("Goes to Plants, with the form for new ones.")
+            onClicked: root.round.hasPlants ? root.yearAsked() : root.addAsked()
+        }
     }
     Words {
         visible: root.round.working && root.round.count === 0 && root.tonight.late
@@ -286,12 +297,17 @@ FocusScope {
             list.contentY = list.originY - list.topMargin
         bottomMargin: (waits.visible ? waits.height + Theme.px(28) : 0) + (root.narrow ? below.height + Theme.px(40) : 0)
         delegate: RoundRow {
+            id: task
             width: list.width - 10
             round: root.round
             dose: root.dose
             narrow: root.narrow || width < Theme.px(640)
             chosen: index === root.round.currentRow
             focused: list.activeFocus && index === root.round.currentRow
+            onActsAsked: (x, y) => {
+                list.forceActiveFocus();
+                rowActs.ask(task, root.mapFromItem(task, x, y));
+            }
         }
         Connections {
             target: root.round
@@ -449,5 +465,15 @@ FocusScope {
         width: root.width - x - 10
         height: root.height - y - 4
         contentHeight: below.height + Theme.px(16)
+    }
+    RoundActs {
+        id: rowActs
+        objectName: "roundActs"
+        round: root.round
+        hasDose: root.dose !== null
+        onLaterAsked: later.ask()
+        onLeaveAsked: leaving.ask()
+        onPlantAsked: plant => root.plantAsked(plant)
+        onLogAsked: plant => root.logAsked(plant)
     }
 }

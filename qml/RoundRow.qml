@@ -37,6 +37,9 @@ Item {
     required property bool chosen
     required property bool focused
 
+    /// What can be done with it is asked there.
+    signal actsAsked(x: real, y: real)
+
     readonly property real boxWidth: Theme.px(44)
     readonly property real nameWidth: Theme.px(176)
     readonly property real endWidth: Theme.px(root.narrow ? 0 : 176)
@@ -95,7 +98,13 @@ Item {
             id: pointer
             anchors.fill: parent
             hoverEnabled: true
-            onClicked: root.round.currentRow = root.index
+            acceptedButtons: Qt.LeftButton | Qt.RightButton
+            onClicked: mouse => {
+                root.round.currentRow = root.index;
+                if (mouse.button === Qt.RightButton)
+                    root.actsAsked(mouse.x, root.headHeight + mouse.y);
+            }
+            onPressAndHold: mouse => root.actsAsked(mouse.x, root.headHeight + mouse.y)
         }
         TickBox {
             objectName: "tickBox"

@@ -25,15 +25,6 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Seeds")
-    onVisibleChanged: if (!root.visible)
-        undoBar.passed = true
-
-    Connections {
-        target: root.seeds
-        function onSaidChanged(): void {
-            undoBar.passed = false;
-        }
-    }
 
     Connections { // It is shown as soon as it is there.
         target: root.mend

@@ -38,6 +38,8 @@ Item {
     /// A plant is carried by the pointer, which is at that place of this line; and let go.
     signal carried(shown: int, marked: bool, x: real, y: real)
     signal letGo
+    /// What can be done with a plant is asked at that place of this line.
+    signal actsAsked(shown: int, name: string, marked: bool, x: real, y: real)
 
     implicitHeight: root.headHeight + Theme.px(164)
 
@@ -45,6 +47,12 @@ Item {
     function shownAt(x: real): int {
         const cell = Math.floor((x - root.labelWidth) / root.cellWidth);
         return cell >= 0 && cell < root.names.length ? root.first + cell : -1;
+    }
+
+    /// As if it was asked at the plant with the keys.
+    function askActs(shown: int): void {
+        const cell = shown - root.first;
+        root.actsAsked(shown, root.names[cell] ?? "", root.marks[cell] ?? false, root.labelWidth + (cell + 0.5) * root.cellWidth, root.lathY);
     }
 
     Column {
@@ -119,6 +127,7 @@ Item {
             onOpened: root.opened(root.first + plant.index)
             onCarried: (x, y) => root.carried(root.first + plant.index, plant.marked, plant.x + x, plant.y + y)
             onLetGo: root.letGo()
+            onActsAsked: (x, y) => root.actsAsked(root.first + plant.index, plant.name, plant.marked, plant.x + x, plant.y + y)
         }
     }
 }

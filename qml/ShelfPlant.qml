@@ -23,6 +23,8 @@ Item {
 
     signal pressed(shift: bool)
     signal opened
+    /// What can be done with it is asked there.
+    signal actsAsked(x: real, y: real)
     signal carried(x: real, y: real)
     signal letGo
 
@@ -132,18 +134,20 @@ Item {
         anchors.fill: parent
         enabled: !root.free
         hoverEnabled: true
-        acceptedButtons: Qt.LeftButton
-        // The pointer carries a plant to another shelf; a finger moves the shelves, and marks.
+        acceptedButtons: Qt.LeftButton | Qt.RightButton
+        // The pointer carries a plant to another shelf; a finger moves the shelves. Right, or held for long, it asks for acts.
         property point from
         property bool carrying: false
+        property bool asked: false
         onPressed: mouse => {
             pointer.from = Qt.point(mouse.x, mouse.y);
             pointer.preventStealing = mouse.source === Qt.MouseEventNotSynthesized;
             pointer.carrying = false;
+            pointer.asked = mouse.button === Qt.RightButton;
         }
         onPositionChanged: mouse => {
             const away = Math.abs(mouse.x - pointer.from.x) + Math.abs(mouse.y - pointer.from.y);
-            if (pointer.pressed && mouse.source === Qt.MouseEventNotSynthesized && (pointer.carrying || away > Application.styleHints.startDragDistance)) {
+            if (pointer.pressed && !pointer.asked && mouse.source === Qt.MouseEventNotSynthesized && (pointer.carrying || away > Application.styleHints.startDragDistance)) {
                 pointer.carrying = true;
                 root.carried(mouse.x, mouse.y);
             }
@@ -154,16 +158,24 @@ Item {
         onClicked: mouse => {
             if (pointer.carrying)
                 return;
+            if (mouse.button === Qt.RightButton) {
+                root.actsAsked(mouse.x, mouse.y);
+                return;
+            }
             root.pressed((mouse.modifiers & (Qt.ControlModifier | Qt.ShiftModifier)) !== 0);
             if (mouse.source !== Qt.MouseEventNotSynthesized) // One tap of a finger is enough.
                 root.opened();
         }
         onDoubleClicked: mouse => {
-            if (mouse.source === Qt.MouseEventNotSynthesized)
+            if (mouse.button === Qt.LeftButton && mouse.source === Qt.MouseEventNotSynthesized)
                 root.opened();
         }
-        onPressAndHold: if (!pointer.carrying)
-            root.pressed(true)
+        onPressAndHold: mouse => {
+            if (pointer.carrying || pointer.asked)
+                return;
+            pointer.asked = true;
+            root.actsAsked(mouse.x, mouse.y);
+        }
     }
     Hint {
         visible: pointer.containsMouse && (root.hazard !== "" || nameText.truncated)

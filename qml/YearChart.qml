@@ -29,6 +29,9 @@ FocusScope {
     property real hoverX: -1
 
     signal plantAsked(plant: int)
+    signal addAsked
+    /// What can be done with a plant is asked at that place of its row.
+    signal actsAsked(row: PlantRow, x: real, y: real)
 
     /// The next order of the rows.
     function turnOrder(): void {
@@ -135,6 +138,8 @@ FocusScope {
         barHeight: root.barHeight
         narrow: root.narrow
         onPlantAsked: plant => root.plantAsked(plant)
+        onAddAsked: root.addAsked()
+        onActsAsked: (row, x, y) => root.actsAsked(row, x, y)
     }
     YearLabels {
         objectName: "labels"
@@ -144,13 +149,19 @@ FocusScope {
         width: bands.width
         height: bands.height
     }
+    /// What can be done with the plant that has the keys.
+    function askActs(): void {
+        plants.rows.positionViewAtIndex(root.year.currentRow, ListView.Contain);
+        plants.askActs(root.year.currentRow, Theme.px(40), root.rowHeight);
+    }
     MouseArea {
         id: pointer
         objectName: "pointer"
         x: root.labelWidth
         width: root.width - x
-        height: root.height
+        height: plants.bare ? plants.y : root.height // There a button takes the place of the rows.
         hoverEnabled: true
+        acceptedButtons: Qt.LeftButton | Qt.RightButton
         /// An edge of a bar is held.
         property bool holding: false
         /// Days that a few pixels are.
@@ -175,6 +186,12 @@ FocusScope {
             pointer.pressedAt = Qt.point(x, y);
             return true;
         }
+        /// What can be done with the plant whose bar lies there.
+        function askActs(x: real, y: real): void {
+            const row = y > plants.y ? plants.rowAt(y - plants.y) : -1;
+            if (row >= 0)
+                plants.askActs(row, root.labelWidth + x, root.rowHeight);
+        }
         cursorShape: pointer.holding || pointer.overEdge ? Qt.SplitHCursor : Qt.ArrowCursor
         preventStealing: pointer.holding
         onPositionChanged: mouse => {
@@ -185,7 +202,7 @@ FocusScope {
             if (pointer.holding) {
                 root.year.edge.move(day);
                 root.year.cursorDay = day;
-            } else if (pointer.pressed) {
+            } else if ((pointer.pressedButtons & Qt.LeftButton) !== 0) {
                 root.year.cursorDay = day;
             } else {
                 pointer.overEdge = mouse.y > plants.y && root.year.edge.isNear(plants.rowAt(mouse.y - plants.y), day, pointer.reach);
@@ -196,6 +213,11 @@ FocusScope {
                 root.year.edge.drop();
             pointer.holding = false;
         }
+        // A finger that stays; the pointer has its right button, and scrubs as slowly as it likes.
+        onPressAndHold: mouse => {
+            if (mouse.source !== Qt.MouseEventNotSynthesized && !pointer.holding)
+                pointer.askActs(mouse.x, mouse.y);
+        }
         onCanceled: {
             root.year.edge.leave();
             pointer.holding = false;
@@ -203,6 +225,10 @@ FocusScope {
         onExited: root.hoverX = -1
         onPressed: mouse => {
             bands.forceActiveFocus();
+            if (mouse.button === Qt.RightButton) {
+                pointer.askActs(mouse.x, mouse.y);
+                return;
+            }
             pointer.swipes = mouse.source !== Qt.MouseEventNotSynthesized && mouse.y > plants.y ? 0 : -1;
             pointer.pressedAt = Qt.point(mouse.x, mouse.y);
             root.year.cursorDay = bands.dayAt(root.labelWidth + mouse.x);

@@ -8,6 +8,8 @@ FocusScope {
     required property YearModel year
     required property bool narrow
     required property bool wide
+    /// Whether a plant can be kept at a spot here.
+    property bool canKeep: false
     property bool asTable: false
     property bool allNumbers: false
 
@@ -20,6 +22,10 @@ FocusScope {
     signal plantAsked(plant: int)
     /// Something is to be logged for a plant.
     signal logAsked(plant: int)
+    /// Plants are to be added, on the page that has them.
+    signal addAsked
+    /// A plant is to be kept at a spot.
+    signal keepAsked(plant: int)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.year.begin.title
@@ -28,7 +34,9 @@ FocusScope {
         const control = (event.modifiers & Qt.ControlModifier) !== 0;
         const shift = (event.modifiers & Qt.ShiftModifier) !== 0;
         event.accepted = true;
-        if (event.key === Qt.Key_Left && shift && !root.asTable)
+        if (yearActs.isAsked(event) && !root.asTable)
+            chart.askActs();
+        else if (event.key === Qt.Key_Left && shift && !root.asTable)
             root.year.edge.nudge(control ? -7 : -1);
         else if (event.key === Qt.Key_Right && shift && !root.asTable)
             root.year.edge.nudge(control ? 7 : 1);
@@ -193,6 +201,8 @@ FocusScope {
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
         onPlantAsked: plant => root.plantAsked(plant)
+        onAddAsked: root.addAsked()
+        onActsAsked: (row, x, y) => yearActs.ask(row, root.mapFromItem(row, x, y))
     }
     YearTable {
         id: table
@@ -314,5 +324,14 @@ FocusScope {
         z: 3
         width: Math.min(root.width - 2 * root.side, Theme.px(680))
         onClosed: (root.asTable ? table : chart).forceActiveFocus()
+    }
+    YearActs {
+        id: yearActs
+        objectName: "yearActs"
+        year: root.year
+        canKeep: root.canKeep
+        onPlantAsked: plant => root.plantAsked(plant)
+        onLogAsked: plant => root.logAsked(plant)
+        onKeepAsked: plant => root.keepAsked(plant)
     }
 }

@@ -2,6 +2,13 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>ActsMenu</name>
+    <message>
+        <source>Key %1</source>
+        <translation>Taste %1</translation>
+    </message>
+</context>
+<context>
     <name>AskLine</name>
     <message>
         <source>%1, past</source>
@@ -2979,6 +2986,14 @@
         <translation>für die Pflanze der Aufgabe etwas eintragen</translation>
     </message>
     <message>
+        <source>Menu, Shift+F10</source>
+        <translation>Menü, Umschalt+F10</translation>
+    </message>
+    <message>
+        <source>all that can be done with the task</source>
+        <translation>alles, was mit der Aufgabe zu tun ist</translation>
+    </message>
+    <message>
         <source>put it off a day</source>
         <translation>einen Tag später</translation>
     </message>
@@ -3057,6 +3072,10 @@
     <message>
         <source>log something for the plant</source>
         <translation>für die Pflanze etwas eintragen</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>alles, was mit der Pflanze zu tun ist</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -4767,6 +4786,73 @@
     </message>
 </context>
 <context>
+    <name>PlantActs</name>
+    <message>
+        <source>Take the mark off</source>
+        <translation>Marke wegnehmen</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Markieren</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Open the page of %1</source>
+        <translation>Seite von %1 öffnen</translation>
+    </message>
+    <message>
+        <source>Open its page</source>
+        <translation>Ihre Seite öffnen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Watered today</source>
+        <translation>Heute gegossen</translation>
+    </message>
+    <message>
+        <source>Fed today</source>
+        <translation>Heute gedüngt</translation>
+    </message>
+    <message>
+        <source>Keep a measurement</source>
+        <translation>Eine Messung festhalten</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Eine Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>Log something else</source>
+        <translation>Etwas anderes eintragen</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>Move to another spot</source>
+        <translation>An einen anderen Platz stellen</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>An einem Platz festhalten</translation>
+    </message>
+    <message>
+        <source>Compare the two</source>
+        <translation>Die zwei vergleichen</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+</context>
+<context>
     <name>PlantAsks</name>
     <message>
         <source>Ask</source>
@@ -5446,6 +5532,14 @@
         <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
         <translation>Noch steht keine Pflanze hier. Jede bekommt ihr Jahr als Balken: wo sie steht, wann sie hinaus darf, wann sie herein muss. Die erste unter Pflanzen hinzufügen.</translation>
     </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Goes to Plants, with the form for new ones.</source>
+        <translation>Geht zu Pflanzen, mit dem Formular für neue.</translation>
+    </message>
 </context>
 <context>
     <name>PlantPage</name>
@@ -5740,6 +5834,14 @@
         <source>Plants</source>
         <translation>Pflanzen</translation>
     </message>
+    <message>
+        <source>It is planned</source>
+        <translation>Das ist geplant</translation>
+    </message>
+    <message>
+        <source>Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.</source>
+        <translation>Nimmt das Umstellen von heute zurück und fragt, von welchem bis zu welchem Abend sie dort steht; der Plan hält sich daran.</translation>
+    </message>
 </context>
 <context>
     <name>PotUp</name>
@@ -5920,6 +6022,61 @@
     </message>
 </context>
 <context>
+    <name>RoundActs</name>
+    <message>
+        <source>Done today</source>
+        <translation>Heute erledigt</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Open the plant’s page</source>
+        <translation>Seite der Pflanze öffnen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>How much goes into the water</source>
+        <translation>Wie viel ins Wasser kommt</translation>
+    </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Vor dem Spritzen</translation>
+    </message>
+    <message>
+        <source>Put off a day</source>
+        <translation>Einen Tag später</translation>
+    </message>
+    <message>
+        <source>Put off longer</source>
+        <translation>Länger verschieben</translation>
+    </message>
+    <message>
+        <source>Shift+P</source>
+        <translation>Umschalt+P</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Auslassen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>RoundAsk</name>
     <message>
         <source>Escape</source>
@@ -5982,6 +6139,22 @@
     <message>
         <source>Not done</source>
         <translation>Nicht erledigt</translation>
+    </message>
+    <message>
+        <source>Show the year</source>
+        <translation>Das Jahr zeigen</translation>
+    </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Pflanzen hinzufügen</translation>
+    </message>
+    <message>
+        <source>Key 2. What comes next for each plant.</source>
+        <translation>Taste 2. Was für jede Pflanze als Nächstes kommt.</translation>
+    </message>
+    <message>
+        <source>Goes to Plants, with the form for new ones.</source>
+        <translation>Geht zu Pflanzen, mit dem Formular für neue.</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -7588,6 +7761,33 @@
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>YearActs</name>
+    <message>
+        <source>Open its page</source>
+        <translation>Ihre Seite öffnen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Strg+L</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>An einem Platz festhalten</translation>
+    </message>
+    <message>
+        <source>Take off what is pinned</source>
+        <translation>Festgehaltenes lösen</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,13 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>ActsMenu</name>
+    <message>
+        <source>Key %1</source>
+        <translation>Tecla %1</translation>
+    </message>
+</context>
+<context>
     <name>AskLine</name>
     <message>
         <source>%1, past</source>
@@ -2979,6 +2986,14 @@
         <translation>anotar algo de la planta de la tarea</translation>
     </message>
     <message>
+        <source>Menu, Shift+F10</source>
+        <translation>Menú, Mayús+F10</translation>
+    </message>
+    <message>
+        <source>all that can be done with the task</source>
+        <translation>todo lo que puede hacerse con la tarea</translation>
+    </message>
+    <message>
         <source>put it off a day</source>
         <translation>aplazarla un día</translation>
     </message>
@@ -3057,6 +3072,10 @@
     <message>
         <source>log something for the plant</source>
         <translation>anotar algo de la planta</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>todo lo que puede hacerse con la planta</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -4767,6 +4786,73 @@
     </message>
 </context>
 <context>
+    <name>PlantActs</name>
+    <message>
+        <source>Take the mark off</source>
+        <translation>Quitar la marca</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marcar</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Open the page of %1</source>
+        <translation>Abrir la página de %1</translation>
+    </message>
+    <message>
+        <source>Open its page</source>
+        <translation>Abrir su página</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Watered today</source>
+        <translation>Regada hoy</translation>
+    </message>
+    <message>
+        <source>Fed today</source>
+        <translation>Abonada hoy</translation>
+    </message>
+    <message>
+        <source>Keep a measurement</source>
+        <translation>Guardar una medida</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Escribir una nota</translation>
+    </message>
+    <message>
+        <source>Log something else</source>
+        <translation>Anotar otra cosa</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>Move to another spot</source>
+        <translation>Mover a otro sitio</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>Fijarla en un sitio</translation>
+    </message>
+    <message>
+        <source>Compare the two</source>
+        <translation>Comparar las dos</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Añadir fotos</translation>
+    </message>
+</context>
+<context>
     <name>PlantAsks</name>
     <message>
         <source>Ask</source>
@@ -5446,6 +5532,14 @@
         <source>No plant stands here yet. Each will have its year as a bar: where it stands, when it may go out, when it must come in. Add the first under Plants.</source>
         <translation>Aún no hay plantas aquí. Cada una tendrá su año como una barra: dónde está, cuándo puede salir, cuándo debe entrar. Añadir la primera en Plantas.</translation>
     </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Goes to Plants, with the form for new ones.</source>
+        <translation>Va a Plantas, con el formulario para las nuevas.</translation>
+    </message>
 </context>
 <context>
     <name>PlantPage</name>
@@ -5740,6 +5834,14 @@
         <source>Plants</source>
         <translation>Plantas</translation>
     </message>
+    <message>
+        <source>It is planned</source>
+        <translation>Está planeado</translation>
+    </message>
+    <message>
+        <source>Takes the move of today back and asks from which evening to which it stands there; the plan keeps to it.</source>
+        <translation>Deshace el traslado de hoy y pregunta de qué noche a qué noche está allí; el plan lo respeta.</translation>
+    </message>
 </context>
 <context>
     <name>PotUp</name>
@@ -5920,6 +6022,61 @@
     </message>
 </context>
 <context>
+    <name>RoundActs</name>
+    <message>
+        <source>Done today</source>
+        <translation>Hecho hoy</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Open the plant’s page</source>
+        <translation>Abrir la página de la planta</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Anotar algo</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>How much goes into the water</source>
+        <translation>Cuánto va en el agua</translation>
+    </message>
+    <message>
+        <source>Before a spray</source>
+        <translation>Antes de pulverizar</translation>
+    </message>
+    <message>
+        <source>Put off a day</source>
+        <translation>Aplazar un día</translation>
+    </message>
+    <message>
+        <source>Put off longer</source>
+        <translation>Aplazar más</translation>
+    </message>
+    <message>
+        <source>Shift+P</source>
+        <translation>Mayús+P</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>RoundAsk</name>
     <message>
         <source>Escape</source>
@@ -5982,6 +6139,22 @@
     <message>
         <source>Not done</source>
         <translation>No hecho</translation>
+    </message>
+    <message>
+        <source>Show the year</source>
+        <translation>Mostrar el año</translation>
+    </message>
+    <message>
+        <source>Add plants</source>
+        <translation>Añadir plantas</translation>
+    </message>
+    <message>
+        <source>Key 2. What comes next for each plant.</source>
+        <translation>Tecla 2. Lo que viene después para cada planta.</translation>
+    </message>
+    <message>
+        <source>Goes to Plants, with the form for new ones.</source>
+        <translation>Va a Plantas, con el formulario para las nuevas.</translation>
     </message>
     <message>
         <source>The round is being worked out.</source>
@@ -7588,6 +7761,33 @@
     <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>YearActs</name>
+    <message>
+        <source>Open its page</source>
+        <translation>Abrir su página</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Log something</source>
+        <translation>Anotar algo</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>Keep it at a spot</source>
+        <translation>Fijarla en un sitio</translation>
+    </message>
+    <message>
+        <source>Take off what is pinned</source>
+        <translation>Soltar lo que está fijado</translation>
     </message>
 </context>
 <context>

@@ -20,8 +20,17 @@ void ChangesModel::redo()
 void ChangesModel::leave()
 {
     can_redo_ = false;
+    turned_ = false;
     clear_error();
     say({});
+}
+
+void ChangesModel::pass()
+{
+    clear_error();
+    if (!turned_) {
+        leave();
+    }
 }
 
 void ChangesModel::turn(Turn direction)
@@ -32,6 +41,7 @@ void ChangesModel::turn(Turn direction)
     clear_error();
     work<std::optional<std::string>>([turn = turn_, direction] { return turn(direction); },
                                      [this, direction](Result<std::optional<std::string>> turned) {
+                                         turned_ = turned && *turned;
                                          if (!turned) {
                                              can_redo_ = false;
                                              say({});

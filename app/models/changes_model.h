@@ -30,6 +30,8 @@ public:
     Q_INVOKABLE void redo();
     /// Takes the words away, once something else was done.
     Q_INVOKABLE void leave();
+    /// Takes them away where they speak of no change: one has gone on to another page.
+    Q_INVOKABLE void pass();
 
 protected:
     void read() override { set_known(); }
@@ -39,6 +41,7 @@ private:
 
     TurnLast turn_;
     bool can_redo_ = false;
+    bool turned_ = false; ///< Whether `said` speaks of a change.
 };
 
 class MemoryHousehold;

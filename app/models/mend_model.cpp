@@ -102,9 +102,16 @@ void MendModel::pinPlant(int id)
     open(PinPlant, id);
 }
 
+void MendModel::planMove(int plant, int spot)
+{
+    open(PinPlant, plant);
+    planned_spot_ = spot;
+}
+
 void MendModel::open(Form form, int which)
 {
     clear_error();
+    planned_spot_ = 0;
     using Read = std::pair<plan::HouseholdFacts, std::vector<std::string>>;
     work<Read>(
         [door = door_]() -> Result<Read> {
@@ -178,6 +185,9 @@ void MendModel::show(Form form, int which, plan::HouseholdFacts facts, const std
             plant_.fill(*plant, home, gone);
         } else {
             pin_.fill(which, home);
+            if (planned_spot_ != 0) {
+                pin_.choose(planned_spot_);
+            }
         }
     } else if (form == AddLot) {
         std::vector<std::string> taken;
@@ -205,11 +215,6 @@ void MendModel::leave()
     clear_error();
     plants_.looked()->close();
     close();
-}
-
-void MendModel::hush()
-{
-    say({});
 }
 
 void MendModel::keep()

@@ -62,6 +62,8 @@ public:
     Q_INVOKABLE void addLot(const QString& crop = {});
     /// To keep a plant at a spot, always or on given nights.
     Q_INVOKABLE void pinPlant(int id);
+    /// The same, with the spot of that id chosen: a move that is planned.
+    Q_INVOKABLE void planMove(int plant, int spot);
     /// Writes what the form says and closes it; where something is wrong it says so and stays.
     Q_INVOKABLE void keep();
     /// Takes the spot of the form off the list.
@@ -70,8 +72,6 @@ public:
     Q_INVOKABLE void unpin();
     /// Closes the form without writing.
     Q_INVOKABLE void leave();
-    /// Takes the words on what was done last away, once something else was done.
-    Q_INVOKABLE void hush();
 
 signals:
     void formChanged();
@@ -108,6 +108,7 @@ private:
     QString home_name_;
     std::vector<plan::HouseholdFacts> facts_; ///< As they were when the form was opened; at most one.
     home::SpotId spot_ = 0;
+    home::SpotId planned_spot_ = 0; ///< Chosen in the form that is opened; 0: where the plant stands.
     bool keeping_place_ = false; ///< Asked for while the place is still looked up.
     QString crop_; ///< Of the lot to be added.
 };

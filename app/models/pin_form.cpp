@@ -27,6 +27,16 @@ void PinForm::fill(home::PlantId plant, const home::Household& household)
     emit changed();
 }
 
+void PinForm::choose(home::SpotId spot)
+{
+    for (std::size_t at = 0; !household_.empty() && at < household_.front().spots.size(); ++at) {
+        if (household_.front().spots[at].id == spot) {
+            spot_ = static_cast<int>(at);
+            emit changed();
+        }
+    }
+}
+
 const home::Plant* PinForm::pinned() const
 {
     return household_.empty() ? nullptr : household_.front().plant(plant_);

@@ -37,6 +37,8 @@ public:
 
     /// Precondition: the plant is of the household.
     void fill(home::PlantId plant, const home::Household& household);
+    /// The spot of that id is the chosen one, where there is one.
+    void choose(home::SpotId spot);
     QString plant() const;
     QStringList spots() const;
     QStringList kept() const;

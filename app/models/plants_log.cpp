@@ -213,6 +213,25 @@ bool PlantsModel::moveTo(int spot)
     return write(std::move(entries), std::move(said));
 }
 
+const home::Event* PlantsModel::moved() const
+{
+    const Written* last = here_.last();
+    return last != nullptr && last->words == said() && last->entries.events.size() == 1 &&
+                   last->entries.events.front().kind == home::EventKind::Moved
+               ? &last->entries.events.front()
+               : nullptr;
+}
+
+int PlantsModel::movedPlant() const
+{
+    return moved() != nullptr ? moved()->plant.value_or(0) : 0;
+}
+
+int PlantsModel::movedSpot() const
+{
+    return moved() != nullptr ? moved()->spot.value_or(0) : 0;
+}
+
 bool PlantsModel::keep(PlantEntries entries, QString words)
 {
     clear_error();

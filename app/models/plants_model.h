@@ -41,6 +41,10 @@ class PlantsModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString target READ target NOTIFY targetChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY saidChanged)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY saidChanged)
+    /// The one plant that `said` tells as moved today, and the spot it went to, by their ids; 0 where it tells nothing of
+    /// that kind. It may have been meant for another day.
+    Q_PROPERTY(int movedPlant READ movedPlant NOTIFY saidChanged)
+    Q_PROPERTY(int movedSpot READ movedSpot NOTIFY saidChanged)
     /// Roles: name, hand, number. The spots by the number that moves a plant there.
     Q_PROPERTY(lathhouse::models::SheetRows* spots READ spots CONSTANT)
     /// What is measured, by Measure; roles: text, unit.
@@ -93,6 +97,8 @@ public:
     QString target() const;
     bool canUndo() const { return here_.can_undo(); }
     bool canRedo() const { return here_.can_redo(); }
+    int movedPlant() const;
+    int movedSpot() const;
     SheetRows* spots() { return &spots_; }
     SheetRows* measures() { return &measures_; }
     /// Plants that are marked, in the order of their entry.
@@ -184,6 +190,7 @@ private:
     /// The event for each of the plants; gives whether it was taken.
     bool write_event(const home::Event& event, const QString& done_today, int days_ago);
     bool write(PlantEntries entries, QString said);
+    const home::Event* moved() const; ///< What `said` tells, where that is the move of one plant; else null.
     /// Names of the pieces of a division with ", " between; nullopt where they are none, which is said.
     std::optional<std::string> piece_names(const QString& typed);
 

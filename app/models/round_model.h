@@ -33,6 +33,8 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(double doneShare READ doneShare NOTIFY roundChanged)
     /// What to do where there is no task; empty where there is one, or where nothing is known yet.
     Q_PROPERTY(QString emptySentence READ emptySentence NOTIFY roundChanged)
+    /// Whether a plant of the household is there.
+    Q_PROPERTY(bool hasPlants READ hasPlants NOTIFY roundChanged)
     /// What limits this round: an invented household, no forecast. May be empty.
     Q_PROPERTY(QString note READ note NOTIFY roundChanged)
     Q_PROPERTY(bool working READ working NOTIFY workingChanged)
@@ -93,6 +95,7 @@ public:
     QString minutesLine() const;
     double doneShare() const;
     QString emptySentence() const;
+    bool hasPlants() const { return has_plants_; }
     QString note() const;
     bool working() const { return jobs_ > 0; }
     bool known() const { return known_; }
@@ -139,6 +142,7 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     void forget(); ///< Leaves what was written to the undo of the whole window.
+    void hush() { say({}); } ///< Takes the words on what was done last away, once something else was done elsewhere.
 
 signals:
     void roundChanged();

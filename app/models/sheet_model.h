@@ -46,6 +46,8 @@ public:
     void follow();
     /// Takes the error's sentence away.
     Q_INVOKABLE void forgive() { clear_error(); }
+    /// Takes the words on what was done last away, once something else was done elsewhere.
+    void hush() { say({}); }
 
 signals:
     void workingChanged();

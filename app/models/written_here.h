@@ -14,6 +14,8 @@ class WrittenHere {
 public:
     bool can_undo() const { return !written_.empty(); }
     bool can_redo() const { return !undone_.empty(); }
+    /// What would be taken back next; null where nothing was written here.
+    const Entry* last() const { return written_.empty() ? nullptr : &written_.back(); }
     void add(Entry entry)
     {
         written_.push_back(std::move(entry));

@@ -47,6 +47,25 @@ TEST(ChangesModel, TakesBackTheLastChangeAndLetsItCountAgain)
     EXPECT_EQ(written.count(), 3);
 }
 
+TEST(ChangesModel, WhatWasTakenBackStaysInWordsOnAnotherPage)
+{
+    const auto of = household();
+    ASSERT_TRUE(rename_first(*of, "Old lemon"));
+    ChangesModel changes(turn_in_memory(of));
+    changes.undo();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
+    const QString said = changes.said();
+    ASSERT_FALSE(said.isEmpty());
+    changes.pass();
+    EXPECT_EQ(changes.said(), said);
+    EXPECT_TRUE(changes.canRedo());
+    changes.undo();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changes.working(); }, 30'000));
+    EXPECT_EQ(changes.said(), "Nothing is left to take back.");
+    changes.pass();
+    EXPECT_EQ(changes.said(), "") << "it speaks of no change";
+}
+
 TEST(ChangesModel, SaysWhereNothingIsLeft)
 {
     ChangesModel changes(turn_in_memory(household()));

@@ -404,6 +404,10 @@ TEST_F(MendModelTest, APlantIsKeptAtASpotFromOneEveningToAnother)
     const auto plant = now_there().plants.front();
     const auto spots = now_there().spots;
     const auto year = static_cast<unsigned short>(kStartToday.year() + 1);
+    model.planMove(plant.id, spots[2].id);
+    opened();
+    EXPECT_EQ(model.pin()->property("spot").toInt(), 2) << "where it is to go";
+    model.leave();
     model.pinPlant(plant.id);
     opened();
     auto& form = *model.pin();

@@ -281,11 +281,17 @@ TEST_F(PlantsModelTest, MovePutsThePlantOnAnotherShelf)
     wait_for(model);
     EXPECT_EQ(text(household->facts().as_told.spot(*household->facts().as_told.plant(id)->spot)->name), spot);
     EXPECT_EQ(model.target(), name) << "the same plant stays chosen";
+    EXPECT_EQ(model.movedPlant(), id) << "it may have been planned";
+    EXPECT_EQ(model.movedSpot(), *household->facts().as_told.plant(id)->spot);
     EXPECT_FALSE(model.moveTo(last)) << "it stands there already";
     EXPECT_FALSE(model.moveTo(99));
     model.undo();
     wait_for(model);
     EXPECT_NE(text(household->facts().as_told.spot(*household->facts().as_told.plant(id)->spot)->name), spot);
+    EXPECT_EQ(model.movedPlant(), 0);
+    ASSERT_TRUE(model.log(PlantsModel::Watered, {}, 0, {}));
+    wait_for(model);
+    EXPECT_EQ(model.movedPlant(), 0) << "watered, not moved";
 }
 
 TEST_F(PlantsModelTest, APoisonousPlantThatMovesWithinReachIsSpokenOf)

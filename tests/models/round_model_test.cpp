@@ -336,6 +336,11 @@ TEST(RoundModel, WithoutPlantsSaysWhatToDo)
     wait_for(model);
     EXPECT_EQ(model.rowCount(), 0);
     EXPECT_TRUE(model.emptySentence().contains("under Plants"));
+    EXPECT_FALSE(model.hasPlants());
+    RoundModel some(round_in_memory(facts()), look());
+    some.start();
+    wait_for(some);
+    EXPECT_TRUE(some.hasPlants());
 }
 
 TEST(RoundModel, UnreadableHouseholdIsASentenceAndCanBeReadAgain)

@@ -13,7 +13,7 @@ namespace lathhouse::testing {
 class DemonstrationYear : public QObject {
     Q_OBJECT
     QML_ELEMENT
-    /// "north", "south" (the demonstration's own places) or "equator" (a place that has no frost).
+    /// "north", "south" (the demonstration's own places) "equator" (a place that has no frost) or "bare" (no plant).
     Q_PROPERTY(QString where READ where WRITE setWhere NOTIFY yearChanged)
     Q_PROPERTY(lathhouse::models::YearModel* year READ year NOTIFY yearChanged)
     /// Why there is no year; empty where there is one.

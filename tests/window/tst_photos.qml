@@ -109,6 +109,31 @@ Item {
             compare(household.plant.album.current, 0);
         }
 
+        function test_stripScrollsSidewaysInANarrowPage(): void {
+            root.width = 776;
+            page.narrow = true;
+            settle();
+            const strip = named("stripPhotos") as Flickable;
+            const count = household.plant.photos.count;
+            verify(count > 6, count);
+            tryVerify(() => strip.contentWidth > strip.width + 100);
+            const seen = place => {
+                const photo = named("stripPhoto" + place);
+                return photo.x >= strip.contentX - 1 && photo.x + photo.width <= strip.contentX + strip.width + 1;
+            };
+            tryVerify(() => seen(count - 1), 5000, "the newest");
+            verify(!seen(0));
+            named("plantPage").forceActiveFocus();
+            for (let step = 1; step < count; ++step)
+                keyClick(Qt.Key_Left);
+            compare((named("photoStrip") as PhotoStrip).current, 0);
+            verify(seen(0));
+            const at = named("stripPhoto1");
+            mouseDrag(at, 100, 40, -90, 0);
+            verify(strip.contentX > 0, strip.contentX);
+            verify(named("plantPage").visible, "what is drawn along is not opened");
+        }
+
         function test_aPhotographGoesOutOfTheListsAndComesBack(): void {
             keyClick(Qt.Key_Return);
             settle();

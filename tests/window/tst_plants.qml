@@ -124,6 +124,127 @@ Item {
             compare(shelfPlants(shelves.contentItem)[0].name, name);
         }
 
+        function test_aMoveOfTodayMayHaveBeenPlanned(): void {
+            const bar = named("plantsUndoBar");
+            const instead = findChild(bar, "insteadButton") as SheetButton;
+            const id = household.plants.shownId(0);
+            const last = household.plants.spots.count - 1;
+            verify(household.plants.moveTo(last));
+            settle();
+            verify(!instead.visible, "nothing can be planned here");
+            page.mend = mended.mend;
+            verify(instead.visible);
+            const spot = household.plants.movedSpot;
+            compare(household.plants.movedPlant, id);
+            mouseClick(instead);
+            settle();
+            verify(household.plants.said.startsWith("Taken back: "));
+            compare(household.plants.movedPlant, 0);
+            verify(!instead.visible);
+            tryCompare(mended.mend, "form", MendModel.PinPlant);
+            compare(mended.mend.pin.plant, mended.nameOfPlant(id));
+            compare(mended.mend.pin.spots[mended.mend.pin.spot], household.plants.spots.at(last, "name"));
+            verify(spot > 0);
+            mended.mend.leave();
+            household.plants.mark(0);
+            household.plants.mark(1);
+            compare(household.plants.markedCount, 2);
+            verify(household.plants.moveTo(last));
+            settle();
+            verify(!instead.visible, "two plants are two plans");
+        }
+
+        /// An act of the menu, once it stands where it stays.
+        function act(acts: Item, name: string): Item {
+            const found = findChild(acts, "act_" + name) as Item;
+            verify(found !== null, name);
+            tryVerify(() => found.y > 0);
+            return found;
+        }
+
+        function test_actsOfAPlantByKeys() {
+            const acts = named("plantActs") as PlantActs;
+            keyClick(Qt.Key_Right);
+            const name = household.plants.target;
+            keyClick(Qt.Key_Menu);
+            verify(acts.visible);
+            compare(acts.title, name);
+            compare(acts.Accessible.name, name);
+            const mark = findChild(acts, "act_mark") as SpokenButton;
+            verify(mark.activeFocus);
+            compare(mark.Accessible.role, Accessible.MenuItem);
+            keyClick(Qt.Key_Space);
+            compare(household.plants.markedCount, 1);
+            verify(named("shelves").activeFocus);
+            keyClick(Qt.Key_Right); // Another one, while one is marked: it is marked too, or done to alone.
+            keyClick(Qt.Key_F10, Qt.ShiftModifier);
+            verify(acts.title !== name);
+            const other = acts.title;
+            keyClick(Qt.Key_Return);
+            compare(household.plants.markedCount, 2);
+            keyClick(Qt.Key_Menu);
+            compare(acts.title, "2 plants");
+            verify(findChild(acts, "act_compare") !== null && findChild(acts, "act_photos") === null);
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Down);
+            verify((findChild(acts, "act_water") as Item).activeFocus);
+            keyClick(Qt.Key_Return);
+            settle();
+            compare(household.plants.said, "2 plants: watered today.");
+            keyClick(Qt.Key_Z, Qt.ControlModifier);
+            settle();
+            keyClick(Qt.Key_Menu);
+            keyClick(Qt.Key_Return); // Its mark comes off.
+            compare(household.plants.markedCount, 1);
+            keyClick(Qt.Key_Menu);
+            compare(acts.title, other);
+            mouseClick(act(acts, "feed"));
+            settle();
+            compare(household.plants.said, other + ": fed today.");
+            compare(household.plants.markedCount, 0);
+            keyClick(Qt.Key_Menu);
+            mouseClick(act(acts, "note"));
+            verify(named("logPanel").visible);
+            compare(named("logPanel")["what"], PlantsModel.Noted);
+            keyClick(Qt.Key_Escape);
+            keyClick(Qt.Key_Menu);
+            mouseClick(act(acts, "move"));
+            verify(named("movePanel").visible);
+            keyClick(Qt.Key_Escape);
+            verify(findChild(acts, "act_keep") === null);
+            keyClick(Qt.Key_Menu);
+            keyClick(Qt.Key_Escape);
+            verify(!acts.visible);
+            verify(named("shelves").activeFocus);
+        }
+
+        function test_actsOfAPlantByTheRightButton() {
+            const acts = named("plantActs") as PlantActs;
+            const plant = shelfPlants((named("shelves") as ListView).contentItem)[1];
+            mouseClick(plant, 40, 40, Qt.RightButton);
+            verify(acts.visible);
+            compare(acts.title, plant.name);
+            compare(household.plants.opened, 0);
+            mouseClick(acts, 3, 3);
+            verify(!acts.visible);
+            keyClick(Qt.Key_T);
+            const table = named("plantTable") as ListView;
+            tryVerify(() => table.itemAtIndex(2) !== null);
+            const row = table.itemAtIndex(2) as PlantTableRow;
+            mouseClick(row, 80, row.height / 2, Qt.RightButton);
+            verify(acts.visible);
+            compare(acts.title, row.name);
+            mouseClick(act(acts, "open"));
+            settle();
+            compare(household.plants.opened, household.plants.shownId(2));
+            household.plants.close();
+            keyClick(Qt.Key_Menu);
+            verify(acts.visible);
+            keyClick(Qt.Key_Escape);
+            verify(table.activeFocus);
+            keyClick(Qt.Key_T);
+        }
+
         function test_filterChipsAndFind() {
             mouseClick(named("filterChip" + PlantsModel.Poisonous));
             verify(household.plants.shownCount > 0 && household.plants.shownCount < 14);
@@ -189,7 +310,7 @@ Item {
             compare(household.plants.markedCount, 0);
         }
 
-        function test_whatWasDoneToOnePlantIsNotSaidOverAnother() {
+        function test_whatWasDoneStaysInWordsUntilTheNextChange() {
             const bar = named("plantsUndoBar");
             household.plants.openId(3);
             settle();
@@ -198,15 +319,20 @@ Item {
             mouseClick(named("keepButton"));
             settle();
             verify(bar.visible);
+            const words = household.plants.said;
             household.plants.openId(4);
             settle();
-            verify(!bar.visible);
-            verify(household.plants.canUndo);
-            keyClick(Qt.Key_Z, Qt.ControlModifier);
-            settle();
+            page.visible = false;
+            page.visible = true;
+            page.forceActiveFocus();
             verify(bar.visible);
+            compare((findChild(bar, "said") as Text).text, words);
+            mouseClick(findChild(bar, "undoButton"));
+            settle();
+            compare(household.plants.said, "Taken back: " + words);
+            compare(household.plants.opened, 4);
             household.plants.close();
-            verify(!bar.visible);
+            verify(bar.visible);
         }
 
         function test_theBandIsExplainedWhereOneLies() {

@@ -43,6 +43,11 @@ Item {
         target: page
         signalName: "logAsked"
     }
+    SignalSpy {
+        id: adding
+        target: page
+        signalName: "addAsked"
+    }
     TestCase {
         id: tests
         name: "Round"
@@ -104,6 +109,72 @@ Item {
             compare(household.isDone(0), false);
             verify((named("said") as Text).text.startsWith("Taken back: "));
             verify(!named("undoButton").visible);
+        }
+
+        function test_whatWasDoneStaysInWordsWhenOneComesBack() {
+            keyClick(Qt.Key_Space);
+            settle();
+            const words = (named("said") as Text).text;
+            page.visible = false;
+            page.visible = true;
+            page.forceActiveFocus();
+            verify(named("undoBar").visible);
+            compare((named("said") as Text).text, words);
+            mouseClick(named("undoButton"));
+            settle();
+            compare(household.isDone(0), false);
+        }
+
+        /// An act of the menu, once it stands where it stays.
+        function act(acts: Item, name: string): Item {
+            const found = findChild(acts, "act_" + name) as Item;
+            verify(found !== null, name);
+            tryVerify(() => found.y > 0);
+            return found;
+        }
+
+        function test_menuKeyListsTheActsOfATask() {
+            const acts = named("roundActs") as RoundActs;
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Menu);
+            verify(acts.visible);
+            compare(acts.Accessible.role, Accessible.PopupMenu);
+            const first = findChild(acts, "act_tick") as SpokenButton;
+            compare(first.Accessible.role, Accessible.MenuItem);
+            verify(first.activeFocus && first.Accessible.name !== "");
+            keyClick(Qt.Key_Escape);
+            verify(!acts.visible);
+            verify(named("roundRows").activeFocus);
+            compare(household.isDone(1), false);
+            keyClick(Qt.Key_F10, Qt.ShiftModifier);
+            keyClick(Qt.Key_Up);
+            verify((findChild(acts, "act_leave") as Item).activeFocus, "the last one");
+            keyClick(Qt.Key_Return);
+            verify(!acts.visible);
+            verify(named("whyField").activeFocus);
+            keyClick(Qt.Key_Escape);
+            keyClick(Qt.Key_Menu);
+            keyClick(Qt.Key_Space);
+            settle();
+            compare(household.isDone(1), true);
+            keyClick(Qt.Key_Menu); // What is done is not put off.
+            verify(findChild(acts, "act_tick") === null && findChild(acts, "act_day") === null);
+            keyClick(Qt.Key_Escape);
+        }
+
+        function test_rightClickListsTheActsOfATask() {
+            const acts = named("roundActs") as RoundActs;
+            const task = row(2);
+            mouseClick(task, task.width / 2, task.height - 20, Qt.RightButton);
+            verify(acts.visible);
+            compare(household.round.currentRow, 2);
+            asked.clear();
+            mouseClick(act(acts, "open"));
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.round.plantOf(2));
+            mouseClick(task, task.width / 2, task.height - 20, Qt.RightButton);
+            mouseClick(acts, 3, 3);
+            verify(!acts.visible);
         }
 
         function test_chosenRowStaysInSight() {
@@ -274,6 +345,15 @@ Item {
         function test_emptyAndBrokenSayWhatToDo() {
             open("empty");
             verify(named("roundEmpty").visible);
+            const act = named("roundEmptyAct") as SheetButton;
+            compare(act.text, "Add plants");
+            adding.clear();
+            for (let step = 0; step < 20 && !act.activeFocus; ++step)
+                keyClick(Qt.Key_Tab);
+            verify(act.activeFocus);
+            keyClick(Qt.Key_Return);
+            compare(adding.count, 1);
+            named("roundRows").forceActiveFocus();
             verify(!household.round.note.includes("forecast"), "no plant waits for one");
             compare(household.tonight.missing, ""); // Without a spot outdoors no low is asked for.
             compare(named("laterButton").visible, false);

@@ -244,6 +244,10 @@ Item {
             mouseClick(fewer);
             settle();
             compare(household.seeds.trays.at(0, "emerged"), 1);
+            page.visible = false;
+            page.visible = true;
+            page.forceActiveFocus();
+            verify(named("seedsUndoBar").visible);
             verify((findChild(named("seedsUndoBar"), "said") as Text).text.startsWith("Counted: 1 up in tray 2"));
             mouseClick(findChild(named("seedsUndoBar"), "undoButton"));
             settle();

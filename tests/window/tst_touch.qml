@@ -209,17 +209,37 @@ Item {
             const list = openRound();
             verify(list.contentHeight > list.height + 100);
             const before = household.round.doneLine;
+            tryVerify(() => !isPolishScheduled(list) && list.contentY === list.originY); // It begins at its top.
+            wait(100);
             drag(list, Qt.point(300, list.height - 20), Qt.point(300, list.height - 140));
             tryVerify(() => list.contentY - list.originY > 60);
             compare(household.round.doneLine, before);
         }
 
-        function test_tapOpensAPlantAndALongOneMarksIt(): void {
+        /// An act of the menu, once it stands where it stays.
+        function act(acts: Item, name: string): Item {
+            const found = findChild(acts, "act_" + name) as Item;
+            verify(found !== null, name);
+            tryVerify(() => found.y > 0);
+            return found;
+        }
+
+        function longPress(item: Item, x: real, y: real): void {
+            touchEvent(item).press(1, item, x, y).commit();
+            wait(Application.styleHints.mousePressAndHoldInterval + 200);
+            touchEvent(item).release(1, item, x, y).commit();
+        }
+
+        function test_tapOpensAPlantAndALongOneListsItsActs(): void {
             openPlants();
             const plant = named(plantsPage, "shelfPlant");
-            touchEvent(plant).press(1, plant, 40, 40).commit();
-            wait(Application.styleHints.mousePressAndHoldInterval + 200);
-            touchEvent(plant).release(1, plant, 40, 40).commit();
+            longPress(plant, 40, 40);
+            const acts = named(plantsPage, "plantActs");
+            verify(acts.visible);
+            const mark = act(acts, "mark") as SpokenButton;
+            verify(mark.height >= 44);
+            tap(mark, 30, 20);
+            verify(!acts.visible);
             compare(household.plants.markedCount, 1);
             compare(household.plants.opened, 0);
             household.plants.clearMarks();
@@ -227,6 +247,31 @@ Item {
             verify(household.plants.opened > 0);
             tryCompare(household.plant, "working", false, 30000);
             compare(household.plants.markedCount, 0);
+        }
+
+        function test_longPressOnATaskListsItsActs(): void {
+            const list = openRound();
+            const row = list.itemAtIndex(1) as RoundRow;
+            longPress(row, row.width / 2, row.height - 20);
+            const acts = named(roundPage, "roundActs");
+            verify(acts.visible);
+            compare(household.round.currentRow, 1);
+            tap(act(acts, "tick"), 30, 20);
+            tryCompare(household.round, "working", false, 30000);
+            compare((list.itemAtIndex(1) as RoundRow).done, true);
+        }
+
+        function test_longPressOnABarListsTheActsOfItsPlant(): void {
+            const plot = openYear();
+            const rows = named(yearPage, "plantRows") as ListView;
+            const row = rows.itemAtIndex(2) as PlantRow;
+            const at = row.mapToItem(plot, 0, row.height / 2);
+            longPress(plot, plot.width / 2 + 3, at.y);
+            const acts = named(yearPage, "yearActs") as YearActs;
+            verify(acts.visible);
+            compare(acts.title, row.name);
+            tap(acts, 4, 4);
+            verify(!acts.visible);
         }
 
         function test_reasonOfAFactIsShown(): void {

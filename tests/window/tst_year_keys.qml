@@ -36,6 +36,21 @@ Item {
         target: page
         signalName: "plantAsked"
     }
+    SignalSpy {
+        id: kept
+        target: page
+        signalName: "keepAsked"
+    }
+    SignalSpy {
+        id: adding
+        target: page
+        signalName: "addAsked"
+    }
+    SignalSpy {
+        id: pressed
+        target: masthead
+        signalName: "undoAsked"
+    }
     TestCase {
         id: tests
         name: "YearKeys"
@@ -72,6 +87,86 @@ Item {
             verify(undo.visible && undo.x < find.x);
             compare(undo.nextItemInFocusChain(), find);
             masthead.visible = false;
+        }
+
+        function test_undoAndFindAreReachedHoweverLittleRoom_data() {
+            return [
+                { tag: "wide", width: 1280, percent: 100, touch: false, drawn: false },
+                { tag: "narrow", width: 800, percent: 100, touch: false, drawn: true },
+                { tag: "narrow, a finger", width: 800, percent: 100, touch: true, drawn: true },
+                { tag: "large", width: 1280, percent: 200, touch: false, drawn: true },
+                { tag: "narrow and large", width: 800, percent: 200, touch: true, drawn: true },
+                { tag: "least", width: 520, percent: 100, touch: false, drawn: true },
+                { tag: "least and largest", width: 520, percent: 200, touch: true, drawn: true },
+            ];
+        }
+        function test_undoAndFindAreReachedHoweverLittleRoom(shown) {
+            Theme.textPercent = shown.percent;
+            Theme.touch = shown.touch;
+            masthead.narrow = shown.width < 1000 * Theme.textScale;
+            masthead.width = shown.width;
+            masthead.visible = true;
+            const last = findChild(masthead, "homeTab") as Item;
+            for (const name of ["mastUndo", "findButton"]) {
+                const act = findChild(masthead, name) as MastAct;
+                verify(act.visible);
+                compare(act.drawn, shown.drawn);
+                verify(act.x >= last.x + last.width && act.x + act.width <= shown.width, name + " at " + act.x);
+                verify(act.height >= (shown.touch ? 44 : 24) && act.width >= (shown.touch ? 44 : 24));
+                compare(act.Accessible.name, name === "mastUndo" ? "Undo" : "Find");
+                verify(act.activeFocusOnTab);
+                pressed.signalName = name === "mastUndo" ? "undoAsked" : "findAsked";
+                pressed.clear();
+                mouseClick(act);
+                compare(pressed.count, 1);
+            }
+            masthead.visible = false;
+            masthead.narrow = false;
+            masthead.width = 1280;
+            Theme.textPercent = 100;
+            Theme.touch = false;
+        }
+
+        function test_menuKeyListsTheActsOfAPlant() {
+            const acts = named("yearActs") as YearActs;
+            keyClick(Qt.Key_Down);
+            keyClick(Qt.Key_Menu);
+            verify(acts.visible);
+            const current = household.year.currentRow;
+            compare(acts.title, ((named("plantRows") as ListView).itemAtIndex(current) as PlantRow).name);
+            verify(findChild(acts, "act_keep") === null && findChild(acts, "act_unpin") === null);
+            asked.clear();
+            keyClick(Qt.Key_Return);
+            compare(asked.count, 1);
+            compare(asked.signalArguments[0][0], household.year.plants.idAt(current));
+            verify(!acts.visible);
+            page.forceActiveFocus();
+            page.canKeep = true;
+            const label = (named("plantRows") as ListView).itemAtIndex(2) as PlantRow;
+            mouseClick(label, 20, label.height / 2, Qt.RightButton);
+            verify(acts.visible);
+            kept.clear();
+            keyClick(Qt.Key_End);
+            keyClick(Qt.Key_Space);
+            compare(kept.count, 1);
+            compare(kept.signalArguments[0][0], household.year.plants.idAt(2));
+            page.canKeep = false;
+        }
+
+        function test_withoutAPlantTheYearLeadsToAddingOne() {
+            household.where = "bare";
+            tryCompare(household.year, "planning", false);
+            verify(named("noPlants").visible);
+            const act = named("yearEmptyAct") as SheetButton;
+            for (let step = 0; step < 30 && !act.activeFocus; ++step)
+                keyClick(Qt.Key_Tab);
+            verify(act.activeFocus);
+            adding.clear();
+            keyClick(Qt.Key_Return);
+            compare(adding.count, 1);
+            mouseClick(act);
+            compare(adding.count, 2);
+            household.where = "north";
         }
 
         function test_arrowsMoveADayAndWithControlAWeek() {
