@@ -12746,10 +12746,6 @@ liegen im Band</translation>
         <translation>Ein Datum des Plans: eine Wahrscheinlichkeit, kein Versprechen.</translation>
     </message>
     <message>
-        <source>a pest without a known name</source>
-        <translation>ein Schädling ohne bekannten Namen</translation>
-    </message>
-    <message>
         <source>%1 (reckoned from its days at one temperature)</source>
         <translation>%1 (aus den Tagen bei einer Temperatur gerechnet)</translation>
     </message>
@@ -12764,6 +12760,10 @@ liegen im Band</translation>
     <message>
         <source>%1 d</source>
         <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>a pest without a known name</source>
+        <translation>ein Schädling ohne bekannten Namen</translation>
     </message>
     <message>
         <source>nothing found</source>
@@ -13658,6 +13658,30 @@ liegen im Band</translation>
         <translation>W</translation>
     </message>
     <message>
+        <source>stays apart until %1 at least: it is watched for pests</source>
+        <translation>bleibt mindestens bis %1 abseits: sie wird auf Schädlinge beobachtet</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it is watched for pests</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: sie wird beobachtet</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: %1 found</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: %1 gefunden</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it may have %1</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: %1 möglich</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: %2 found</source>
+        <translation>bleibt mindestens bis %1 abseits: %2 gefunden</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: it may have %2</source>
+        <translation>bleibt mindestens bis %1 abseits: %2 möglich</translation>
+    </message>
+    <message>
         <source>kept there by hand</source>
         <translation>von Hand dort festgehalten</translation>
     </message>
@@ -13686,8 +13710,8 @@ liegen im Band</translation>
         <translation>die besseren Plätze sind voll</translation>
     </message>
     <message>
-        <source>apart from the others until no pest is found any more</source>
-        <translation>abseits der anderen, bis kein Schädling mehr gefunden wird</translation>
+        <source>%1; it is carried to no clean plants</source>
+        <translation>%1; zu sauberen Pflanzen wird sie nicht gestellt</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -13708,6 +13732,10 @@ liegen im Band</translation>
     <message>
         <source>the risk</source>
         <translation>des Risikos</translation>
+    </message>
+    <message>
+        <source>stays in all year: pests keep it from the others, and when it is clear cannot be said yet</source>
+        <translation>bleibt das ganze Jahr drinnen: Schädlinge halten sie von den anderen fern, und wann sie befallsfrei ist, lässt sich noch nicht sagen</translation>
     </message>
     <message>
         <source>stays in all year: outdoors it would be better off, and the spots are full</source>
@@ -13754,8 +13782,8 @@ liegen im Band</translation>
         <translation>%2 hat vom %3 einen Topf zu viel (%1); kein anderer Platz taugte</translation>
     </message>
     <message>
-        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
-        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz liegt abseits; so weit weg wie möglich halten, zuletzt versorgen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
+        <source>%1 ought to stand apart from other plants from %2, and no spot apart takes it; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz abseits nimmt sie auf; so weit weg wie möglich halten, zuletzt versorgen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
     </message>
     <message>
         <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>

@@ -12746,10 +12746,6 @@ están en la banda</translation>
         <translation>Una fecha del plan, que es una probabilidad y no una promesa.</translation>
     </message>
     <message>
-        <source>a pest without a known name</source>
-        <translation>una plaga sin nombre conocido</translation>
-    </message>
-    <message>
         <source>%1 (reckoned from its days at one temperature)</source>
         <translation>%1 (calculado de sus días a una temperatura)</translation>
     </message>
@@ -12764,6 +12760,10 @@ están en la banda</translation>
     <message>
         <source>%1 d</source>
         <translation>%1 d</translation>
+    </message>
+    <message>
+        <source>a pest without a known name</source>
+        <translation>una plaga sin nombre conocido</translation>
     </message>
     <message>
         <source>nothing found</source>
@@ -13658,6 +13658,30 @@ están en la banda</translation>
         <translation>O</translation>
     </message>
     <message>
+        <source>stays apart until %1 at least: it is watched for pests</source>
+        <translation>sigue apartada al menos hasta el %1: se vigila por si tiene plagas</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it is watched for pests</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: se vigila</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: %1 found</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: se encontró %1</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it may have %1</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: puede tener %1</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: %2 found</source>
+        <translation>sigue apartada al menos hasta el %1: se encontró %2</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: it may have %2</source>
+        <translation>sigue apartada al menos hasta el %1: puede tener %2</translation>
+    </message>
+    <message>
         <source>kept there by hand</source>
         <translation>fijada allí a mano</translation>
     </message>
@@ -13686,8 +13710,8 @@ están en la banda</translation>
         <translation>los sitios mejores están llenos</translation>
     </message>
     <message>
-        <source>apart from the others until no pest is found any more</source>
-        <translation>apartada de las demás hasta que no se encuentre plaga</translation>
+        <source>%1; it is carried to no clean plants</source>
+        <translation>%1; no se lleva junto a plantas limpias</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -13708,6 +13732,10 @@ están en la banda</translation>
     <message>
         <source>the risk</source>
         <translation>el riesgo</translation>
+    </message>
+    <message>
+        <source>stays in all year: pests keep it from the others, and when it is clear cannot be said yet</source>
+        <translation>se queda dentro todo el año: las plagas la mantienen lejos de las demás, y aún no puede decirse cuándo estará libre</translation>
     </message>
     <message>
         <source>stays in all year: outdoors it would be better off, and the spots are full</source>
@@ -13754,8 +13782,8 @@ están en la banda</translation>
         <translation>%2 tiene una maceta de más del %3 (%1); ningún otro sitio serviría</translation>
     </message>
     <message>
-        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
-        <translation>%1 debería estar apartada de otras plantas del %2, y ningún sitio está apartado; mantenerla lo más lejos posible, visitarla la última y lavarse las manos, o crear un sitio así con `lathhouse add spot --apart`</translation>
+        <source>%1 ought to stand apart from other plants from %2, and no spot apart takes it; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 debería estar apartada de otras plantas del %2, y ningún sitio apartado la admite; mantenerla lo más lejos posible, visitarla la última y lavarse las manos, o crear un sitio así con `lathhouse add spot --apart`</translation>
     </message>
     <message>
         <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>

@@ -2,6 +2,7 @@
 
 #include "core/calendar/date.h"
 #include "core/home/planned_stays.h"
+#include "core/plan/pest_course.h"
 
 #include <optional>
 #include <vector>
@@ -13,6 +14,9 @@ struct Isolation {
     home::PlantId plant;
     calendar::Date from;
     calendar::Date to;
+    std::optional<calendar::Date> clear = {}; ///< First day on which it may be back; nullopt: cannot be said.
+    PestState state = PestState::Infested;
+    const plants::Pest* pest = nullptr; ///< nullptr where it has no known name.
 };
 
 /// What a plan heeds besides the household itself.

@@ -22,7 +22,9 @@ PlanWishes wishes_from(const PestCoursePlan& pests, const std::optional<home::Ac
     for (const auto& need : pests.isolation) {
         const auto until = need.until ? *need.until - Days{1} : today + Days{kNightsOfAPlan};
         if (until >= today) {
-            wishes.isolated.push_back({need.plant, std::max(need.from, today), until});
+            const auto condition = std::ranges::find(pests.plants, need.plant, &PlantCondition::plant);
+            wishes.isolated.push_back({need.plant, std::max(need.from, today), until, need.until, need.state,
+                                       condition != pests.plants.end() ? condition->pest : nullptr});
         }
     }
     return wishes;
