@@ -799,6 +799,10 @@
         <translation>alle %1 Tage, %2 bis %3 ppm Stickstoff</translation>
     </message>
     <message>
+        <source>%1, half the strength while it is young</source>
+        <translation>%1, die halbe Stärke, solange sie jung ist</translation>
+    </message>
+    <message>
         <source>%1, weak for want of light, by the lamps</source>
         <translation>%1, schwach aus Mangel an Licht, unter den Lampen</translation>
     </message>
@@ -6125,6 +6129,10 @@
         <translation>, erwärmt</translation>
     </message>
     <message>
+        <source>; best at %1 to %2</source>
+        <translation>; am besten %1 bis %2</translation>
+    </message>
+    <message>
         <source>Sow indoors</source>
         <translation>Drinnen aussäen</translation>
     </message>
@@ -6193,8 +6201,8 @@
         <translation>Die Partie hat noch %1 Samen, weniger als die nötigen %2.</translation>
     </message>
     <message>
-        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
-        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis ohne Quelle. Verlässlichkeit der Angaben: %1. </translation>
+        <source>Depth, spacing and days to readiness are common practice without a source. How sure the figures of this crop are: %1. </source>
+        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis, ohne Quelle. Wie sicher die Angaben zu dieser Kultur sind: %1. </translation>
     </message>
     <message>
         <source>Nothing comes up at %1; it wants %2 to %3.</source>
@@ -8461,6 +8469,22 @@ liegen im Band</translation>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pot up %1</source>
+        <translation>%1 topfen</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>abhärten ab %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>jetzt abhärten, hinaus am %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>jetzt auspflanzen</translation>
     </message>
     <message>
         <source>not in the tables</source>
@@ -13710,6 +13734,14 @@ liegen im Band</translation>
         <translation>die besseren Plätze sind voll</translation>
     </message>
     <message>
+        <source>stays in and is not hardened before %1: hit by a spray on %2</source>
+        <translation>bleibt drinnen und wird nicht vor dem %1 abgehärtet: am %2 von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>stays in and is not hardened before %1: harmed by the cold night of %2</source>
+        <translation>bleibt drinnen und wird nicht vor dem %1 abgehärtet: geschädigt in der kalten Nacht vom %2</translation>
+    </message>
+    <message>
         <source>%1; it is carried to no clean plants</source>
         <translation>%1; zu sauberen Pflanzen wird sie nicht gestellt</translation>
     </message>
@@ -14006,6 +14038,10 @@ liegen im Band</translation>
         <translation>Salze sammeln sich im Substrat</translation>
     </message>
     <message>
+        <source>it is young: half the strength</source>
+        <translation>sie ist jung: die halbe Stärke</translation>
+    </message>
+    <message>
         <source>it grows, and no feed is logged</source>
         <translation>sie wächst, und es ist kein Düngen eingetragen</translation>
     </message>
@@ -14020,6 +14056,10 @@ liegen im Band</translation>
     <message>
         <source>after weed-killer or another chemical</source>
         <translation>nach Unkrautmittel oder einer anderen Chemikalie</translation>
+    </message>
+    <message>
+        <source>today is the last day on which it is of use</source>
+        <translation>heute ist der letzte Tag, an dem es noch etwas nützt</translation>
     </message>
     <message>
         <source>its time is now</source>
@@ -14186,8 +14226,12 @@ liegen im Band</translation>
         <translation>Es kann von heute an losgehen, denn die Saison läuft.</translation>
     </message>
     <message>
-        <source>Not earlier, since %1.</source>
-        <translation>Nicht früher, weil %1.</translation>
+        <source>Plant out not before %1, since %2.</source>
+        <translation>Auspflanzen nicht vor dem %1, weil %2.</translation>
+    </message>
+    <message>
+        <source>Sow outdoors not before %1, since %2.</source>
+        <translation>Draußen säen nicht vor dem %1, weil %2.</translation>
     </message>
     <message>
         <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
@@ -14198,8 +14242,8 @@ liegen im Band</translation>
         <translation>Nichts beendet hier die Saison: Jeder Tag des Jahres ist recht.</translation>
     </message>
     <message>
-        <source>Not later than %1, since %2.</source>
-        <translation>Nicht später als %1, weil %2.</translation>
+        <source>Sow not later than %1, since %2.</source>
+        <translation>Säen nicht nach dem %1, weil %2.</translation>
     </message>
     <message>
         <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>

@@ -799,6 +799,10 @@
         <translation>cada %1 días, de %2 a %3 ppm de nitrógeno</translation>
     </message>
     <message>
+        <source>%1, half the strength while it is young</source>
+        <translation>%1, la mitad de la dosis mientras es joven</translation>
+    </message>
+    <message>
         <source>%1, weak for want of light, by the lamps</source>
         <translation>%1, flojo por falta de luz, con las lámparas</translation>
     </message>
@@ -6125,6 +6129,10 @@
         <translation>, calentado</translation>
     </message>
     <message>
+        <source>; best at %1 to %2</source>
+        <translation>; lo mejor es de %1 a %2</translation>
+    </message>
+    <message>
         <source>Sow indoors</source>
         <translation>Sembrar dentro</translation>
     </message>
@@ -6193,8 +6201,8 @@
         <translation>Al lote le quedan %1 semillas, menos que las %2 necesarias.</translation>
     </message>
     <message>
-        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
-        <translation>La profundidad, la separación y los días hasta estar lista son práctica común sin fuente. Confianza de la fila: %1. </translation>
+        <source>Depth, spacing and days to readiness are common practice without a source. How sure the figures of this crop are: %1. </source>
+        <translation>La profundidad, la distancia y los días hasta estar lista son práctica común, sin fuente. Qué seguros son los datos de este cultivo: %1. </translation>
     </message>
     <message>
         <source>Nothing comes up at %1; it wants %2 to %3.</source>
@@ -8461,6 +8469,22 @@ están en la banda</translation>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pot up %1</source>
+        <translation>trasplantar %1 a maceta</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>endurecer desde el %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>endurecer ahora, fuera el %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>plantar fuera ahora</translation>
     </message>
     <message>
         <source>not in the tables</source>
@@ -13710,6 +13734,14 @@ están en la banda</translation>
         <translation>los sitios mejores están llenos</translation>
     </message>
     <message>
+        <source>stays in and is not hardened before %1: hit by a spray on %2</source>
+        <translation>se queda dentro y no se endurece antes del %1: alcanzada por una pulverización el %2</translation>
+    </message>
+    <message>
+        <source>stays in and is not hardened before %1: harmed by the cold night of %2</source>
+        <translation>se queda dentro y no se endurece antes del %1: dañada en la noche fría del %2</translation>
+    </message>
+    <message>
         <source>%1; it is carried to no clean plants</source>
         <translation>%1; no se lleva junto a plantas limpias</translation>
     </message>
@@ -14006,6 +14038,10 @@ están en la banda</translation>
         <translation>se acumulan sales en el sustrato</translation>
     </message>
     <message>
+        <source>it is young: half the strength</source>
+        <translation>es joven: la mitad de la dosis</translation>
+    </message>
+    <message>
         <source>it grows, and no feed is logged</source>
         <translation>crece, y no hay ningún abonado anotado</translation>
     </message>
@@ -14020,6 +14056,10 @@ están en la banda</translation>
     <message>
         <source>after weed-killer or another chemical</source>
         <translation>tras un herbicida u otro producto</translation>
+    </message>
+    <message>
+        <source>today is the last day on which it is of use</source>
+        <translation>hoy es el último día en que aún sirve</translation>
     </message>
     <message>
         <source>its time is now</source>
@@ -14186,8 +14226,12 @@ están en la banda</translation>
         <translation>Puede empezar desde hoy, porque la temporada está en marcha.</translation>
     </message>
     <message>
-        <source>Not earlier, since %1.</source>
-        <translation>No antes, porque %1.</translation>
+        <source>Plant out not before %1, since %2.</source>
+        <translation>No plantar fuera antes del %1, ya que %2.</translation>
+    </message>
+    <message>
+        <source>Sow outdoors not before %1, since %2.</source>
+        <translation>No sembrar al aire libre antes del %1, ya que %2.</translation>
     </message>
     <message>
         <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
@@ -14198,8 +14242,8 @@ están en la banda</translation>
         <translation>Aquí nada termina la temporada: cualquier día del año sirve.</translation>
     </message>
     <message>
-        <source>Not later than %1, since %2.</source>
-        <translation>No después del %1, porque %2.</translation>
+        <source>Sow not later than %1, since %2.</source>
+        <translation>No sembrar después del %1, ya que %2.</translation>
     </message>
     <message>
         <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>

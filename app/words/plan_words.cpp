@@ -48,6 +48,14 @@ std::string why(const plan::Reason& reason, UnitSystem units)
         return phrase("the better spots are full");
     case plan::ReasonKind::StandsApart:
         return reason.apart ? apart_until(*reason.apart) : std::string{};
+    case plan::ReasonKind::Rests:
+        if (!reason.rest) {
+            return {};
+        }
+        return reason.rest->why == plan::RestWhy::Sprayed
+                   ? phrase("stays in and is not hardened before %1: hit by a spray on %2", day(reason.rest->until), day(reason.rest->since))
+                   : phrase("stays in and is not hardened before %1: harmed by the cold night of %2", day(reason.rest->until),
+                            day(reason.rest->since));
     case plan::ReasonKind::CarriedToNobody:
         return reason.apart ? phrase("%1; it is carried to no clean plants", apart_until(*reason.apart)) : std::string{};
     }

@@ -1,6 +1,7 @@
 #include "core/plan/household_moves.h"
 
 #include "core/base/side_by_side.h"
+#include "core/home/seedling.h"
 #include "core/plan/stress.h"
 
 #include <algorithm>
@@ -18,6 +19,9 @@ constexpr float kNotApart = kNowhereBase;
 /// A night of a clean plant at a spot where pests are found or may be, to which it would be carried. Common practice, no
 /// source.
 constexpr float kCarriedToPests = 1.0F;
+/// A night below its safe one of a plant from a tray that is not old enough: dearer than a carry, cheaper than nowhere. Common
+/// practice, no source.
+constexpr float kTooCoolForYoung = 8.0F;
 /// Longest hardening (days_of_hardening): so long before the first night out a plant spends hours among the others.
 constexpr int kLongestHardening = 14;
 
@@ -68,6 +72,9 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
         if (start && !spot(*start).apart) {
             pests_at_.emplace_back(*start, isolation);
         }
+    }
+    if (std::ranges::any_of(household.plants, [from](const home::Plant& of) { return home::is_young(of, from, false); })) {
+        usual_.emplace(household, climate);
     }
     side_by_side(problem_.plants, [&](std::size_t p) {
         fill_plant(p);
@@ -151,7 +158,8 @@ void HouseholdMoves::fill_plant(std::size_t p)
         for (std::size_t s = 0; s < real; ++s) {
             // Where a hand has pinned the plant it stays, cold or not; the breach is named.
             const bool open = pin ? *pin == spot(s).id : !closed(apart, some_apart, p, s, night) && allowed(p, s, night);
-            cost[s] = open ? felt(p, night, s) + beside_pests(apart, p, s, evening) : kForbidden;
+            cost[s] = open ? felt(p, night, s) + beside_pests(apart, p, s, evening) + too_cool_for_young(p, s, evening)
+                           : kForbidden;
         }
         std::fill(cost + real, cost + problem_.nowhere(), kForbidden);
         cost[problem_.nowhere()] = kNowhereBase + kNowhereBySize;
@@ -217,10 +225,29 @@ bool HouseholdMoves::hardens_too_early(std::size_t p, const home::Spot& to, cale
     if (!start || to.apart || !home::is_outdoors(to.kind) || home::is_outdoors(spot(*start).kind)) {
         return false;
     }
-    return std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
-        return isolation.plant == household_->plants[p].id && isolation.to < evening &&
-               evening <= isolation.to + calendar::Days{kLongestHardening};
+    const auto begun = evening - calendar::Days{kLongestHardening};
+    return resting(p, begun) != nullptr ||
+           std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
+               return isolation.plant == household_->plants[p].id && isolation.to < evening && begun <= isolation.to;
+           });
+}
+
+const Rest* HouseholdMoves::resting(std::size_t p, calendar::Date day) const
+{
+    const auto found = std::ranges::find_if(wishes_->resting, [&](const Rest& rest) {
+        return rest.plant == household_->plants[p].id && day < rest.until;
     });
+    return found != wishes_->resting.end() ? &*found : nullptr;
+}
+
+float HouseholdMoves::too_cool_for_young(std::size_t p, std::size_t s, calendar::Date evening) const
+{
+    const auto& plant = household_->plants[p];
+    const auto start = problem_.start[p];
+    // One that stands outdoors was planted out.
+    const bool young = home::is_young(plant, evening, home::is_outdoors(spot(s).kind)) &&
+                       !(start && home::is_outdoors(spot(*start).kind));
+    return young && usual_->on(spot(s).id, evening).low < plant.lines.safe_night ? kTooCoolForYoung : 0.0F;
 }
 
 float HouseholdMoves::beside_pests(const Isolation* isolated, std::size_t p, std::size_t s, calendar::Date evening) const

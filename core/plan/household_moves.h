@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/home/spot_climate.h"
 #include "core/plan/move_problem.h"
 #include "core/plan/year_plan.h"
 
@@ -32,6 +33,8 @@ public:
     std::optional<home::SpotId> pinned(std::size_t plant, calendar::Date evening) const;
     /// What pests bid where the plant must stand apart that night; else nullptr.
     const Isolation* isolated(std::size_t plant, calendar::Date evening) const;
+    /// Why the plant is to rest that day; nullptr where it is not.
+    const Rest* resting(std::size_t plant, calendar::Date day) const;
 
     /// Whether they bid that of any plant.
     bool some_isolated(calendar::Date evening) const;
@@ -47,8 +50,10 @@ private:
     void keep_to_accepted(std::size_t plant);
     /// Whether a plant to be isolated can stay where it stands that night: it is carried to no clean plants then.
     bool keeps_place(std::size_t plant, std::size_t night) const;
-    /// Whether a first night out on that evening would have the plant hardened among the others before it is clear.
+    /// Whether a first night out on that evening would have the plant hardened before it is clear or has rested.
     bool hardens_too_early(std::size_t plant, const home::Spot& spot, calendar::Date evening) const;
+    /// Price of a night that is too cool for a plant from a tray which is not old enough to be planted out.
+    float too_cool_for_young(std::size_t plant, std::size_t spot, calendar::Date evening) const;
     /// Price of a night at a spot on account of pests; 0 where none are about.
     float beside_pests(const Isolation* isolated, std::size_t plant, std::size_t spot, calendar::Date evening) const;
     /// What a plant feels at a spot that night, closed or not.
@@ -67,6 +72,7 @@ private:
     Probability risk_;
     const PlanWishes* wishes_;
     bool some_spot_apart_ = false;
+    std::optional<home::SpotClimate> usual_; ///< Only where a plant is young.
     std::vector<std::pair<std::size_t, Isolation>> pests_at_; ///< Spots (of the problem) that are not apart, where they stand.
     std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
     std::vector<std::size_t> alike_; ///< [plant]: plants of the same number have equal needs and lines.

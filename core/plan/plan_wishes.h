@@ -19,11 +19,21 @@ struct Isolation {
     const plants::Pest* pest = nullptr; ///< nullptr where it has no known name.
 };
 
+enum class RestWhy { Sprayed, Chilled };
+/// A plant that was harmed: nothing else is to trouble it, so that from indoors it does not go out, nor is hardened.
+struct Rest {
+    home::PlantId plant;
+    calendar::Date until; ///< First day on which hardening may begin.
+    RestWhy why;
+    calendar::Date since;
+};
+
 /// What a plan heeds besides the household itself.
 struct PlanWishes {
     std::vector<Isolation> isolated = {};
     /// The plan the grower said yes to: kept where changing it would not pay.
     std::optional<home::AcceptedPlan> accepted = {};
+    std::vector<Rest> resting = {};
 };
 
 /// A plant stands otherwise than in the accepted plan, on those evenings, both included.

@@ -86,6 +86,10 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
             return {ReasonKind::CarriedToNobody, std::nullopt, std::nullopt, *apart};
         }
     }
+    const auto* rest = moves.resting(p, moves.date(night));
+    if (rest != nullptr && night == 0 && plant.spot == here.id && !home::is_outdoors(here.kind)) {
+        return {ReasonKind::Rests, std::nullopt, std::nullopt, std::nullopt, *rest};
+    }
     if (night == 0 && plant.spot == here.id) {
         return {ReasonKind::StandsThere, std::nullopt, std::nullopt};
     }

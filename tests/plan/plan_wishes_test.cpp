@@ -164,6 +164,44 @@ TEST_F(Wishes, WhenItIsClearCannotBeSaidItStaysInWithThatReason)
     EXPECT_EQ(kept->kind, RefusalKind::KeptApart);
 }
 
+TEST_F(Wishes, APlantFromATrayStandsInTheWarmUntilItIsOldEnough)
+{
+    // A dim room at 18 degrees, and a bright one whose nights are at 7 in winter.
+    auto home = household({indoors(1, 1, 4.0, 4.0), indoors(2, 4, 12.0, 20.0)}, {plant(1, 13, 5, -1)});
+    home.spots[1].winter = Celsius::from_degrees(7.0);
+    home.plants[0].spot = 1;
+    ASSERT_EQ(spot_on(plan(home), 1, kFrom + Days{20}), 2); // Grown up it goes to the light.
+    home.plants[0].young_until = kFrom + Days{49};
+    const auto young = plan(home);
+    for (int day = 0; day < 49; ++day) {
+        ASSERT_EQ(spot_on(young, 1, kFrom + Days{day}), 1) << day;
+    }
+    EXPECT_EQ(spot_on(young, 1, kFrom + Days{120}), 2);
+    home.spots[0].capacity = 0; // Where no spot is warm the plan stands all the same.
+    home.plants[0].spot = 2;
+    EXPECT_EQ(spot_on(plan(home), 1, kFrom + Days{20}), 2);
+}
+
+TEST_F(Wishes, APlantThatWasHarmedIsNotHardenedBeforeItHasRested)
+{
+    const auto home = porch_people();
+    const auto from = Date{2027, 5, 25};
+    const auto made = [&](const PlanWishes& wishes) {
+        return plan_year(home, place_, chances_, from, Probability::clamped(0.1), Effort::Full, wishes);
+    };
+    ASSERT_EQ(spot_on(made({}), 1, Date{2027, 6, 15}), 2);
+    const Rest rest{1, Date{2027, 6, 20}, RestWhy::Sprayed, Date{2027, 5, 24}};
+    const auto held = made({.isolated = {}, .accepted = {}, .resting = {rest}});
+    for (auto day = from; day < rest.until + Days{14}; day += Days{1}) {
+        ASSERT_NE(spot_on(held, 1, day), 2) << calendar::to_text(day);
+    }
+    EXPECT_EQ(spot_on(held, 1, Date{2027, 7, 10}), 2);
+    EXPECT_EQ(held.plants[0].stays.front().why.kind, ReasonKind::Rests);
+    ASSERT_TRUE(held.plants[0].stays.front().why.rest);
+    EXPECT_EQ(held.plants[0].stays.front().why.rest->until, rest.until);
+    EXPECT_EQ(spot_on(held, 2, Date{2027, 6, 15}), 2);
+}
+
 TEST_F(Wishes, ADatedPinHoldsOnItsNights)
 {
     auto home = household({indoors(1, 4), balcony(2, 4), indoors(3, 1)}, {plant(1, 10, 4, 0), plant(2, 10, 4, 0)});
