@@ -19,10 +19,11 @@ struct FeedingCommandOptions {
     std::string water;
 };
 
-constexpr std::array<std::string_view, 18> kFeedingRules{
+constexpr std::array<std::string_view, 19> kFeedingRules{
     "feed_heavy_days", "feed_medium_days",     "feed_light_days",    "feed_dim_days",   "feed_dim_light",
     "feed_succulent",  "feed_day_length",      "feed_lamp_hours",    "feed_index_open", "feed_after_repotting",
     "feed_after_stress", "feed_after_purchase", "feed_after_move",   "feed_wet_season", "leach_months",
+    "feed_young_share",
     "leach_volumes",   "hard_water",           "growth_curve"};
 
 Json json_of(const plan::PlantFeeding& feeding, const home::Plant& plant)
@@ -36,7 +37,8 @@ Json json_of(const plan::PlantFeeding& feeding, const home::Plant& plant)
                                              json_number(window.nitrogen_ppm.high)}},
                            {"growth", json_number(window.growth)},
                            {"dim", window.dim},
-                           {"by_lamps", window.by_lamps}});
+                           {"by_lamps", window.by_lamps},
+                           {"young", window.young}});
     }
     Json withheld = Json::array();
     for (const auto& rest : feeding.withheld) {
@@ -93,7 +95,7 @@ void say(std::ostream& text, const plan::PlantFeeding& feeding, const home::Plan
             text << "  " << dates(window->from, window->to) << "  every " << words::days(window->every_days)
                  << ", " << words::number(window->nitrogen_ppm.low, 0) << " to "
                  << words::number(window->nitrogen_ppm.high, 0) << " ppm nitrogen"
-                 << (window->dim ? ", weak: little light" : "") << (window->by_lamps ? ", by the lamps" : "")
+                 << (window->young ? ", weak: it is young" : window->dim ? ", weak: little light" : "") << (window->by_lamps ? ", by the lamps" : "")
                  << '\n';
             ++window;
         } else {

@@ -6,6 +6,7 @@
 #include "app/cli/shipped_climate.h"
 #include "core/home/demonstration.h"
 #include "core/home/learned_offset.h"
+#include "core/home/seedling.h"
 #include "core/journal/household_store.h"
 
 namespace lathhouse::cli {
@@ -33,7 +34,11 @@ Result<HouseholdWithLog> household_with_log(const Globals& globals)
             if (!log) {
                 return log.error();
             }
-            return HouseholdWithLog{std::move(household).value(), std::move(log).value()};
+            const auto seeds = store.seeds();
+            if (!seeds) {
+                return seeds.error();
+            }
+            return HouseholdWithLog{home::with_young_plants(std::move(household).value(), *seeds), std::move(log).value()};
         });
 }
 

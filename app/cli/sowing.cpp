@@ -283,7 +283,7 @@ Result<Answer> sowing_of(const Globals& globals, const SowingOptions& options)
     return Answer{json,
                   text_of(plan, where, options, rate, notes, globals.units) +
                       "Days from the row's figures; depth, spacing and days to readiness are common practice without "
-                      "a source. Confidence of the row: " + plan.kind->confidence + ".\n" +
+                      "a source. How sure the figures of this crop are: " + plan.kind->confidence + ".\n" +
                       sources_in_words(all->climate, globals.units) + words::sources_line(words::source_keys(plan.kind->sources)),
                   texts(all->climate.warnings)};
 }

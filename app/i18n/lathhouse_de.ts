@@ -65,11 +65,11 @@
     </message>
     <message>
         <source>The last of them ended</source>
-        <translation>Die letzte endete</translation>
+        <translation>Ende der letzten</translation>
     </message>
     <message>
         <source>days ago</source>
-        <translation>Tage zuvor</translation>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>Blank: this morning</source>
@@ -534,11 +534,11 @@
     </message>
     <message>
         <source>It happened</source>
-        <translation>Es geschah</translation>
+        <translation>Geschehen</translation>
     </message>
     <message>
         <source>days ago</source>
-        <translation>Tage zuvor</translation>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>Blank: today</source>
@@ -642,7 +642,7 @@
     </message>
     <message>
         <source>No feed before %1, and then only once new, healthy growth is logged.</source>
-        <translation>Kein Dünger vor %1, und dann erst, wenn neuer, gesunder Trieb eingetragen ist.</translation>
+        <translation>Kein Dünger vor %1, und dann erst, wenn ein neuer, gesunder Austrieb eingetragen ist.</translation>
     </message>
     <message>
         <source>No feed before %1.</source>
@@ -857,7 +857,7 @@
     </message>
     <message>
         <source>Hard water leaves a crust and makes the mix less acid: use rain for citrus, ferns and others that want it acid.</source>
-        <translation>Hartes Wasser hinterlässt eine Kruste und macht das Substrat weniger sauer: Regenwasser für Zitrus, Farne und andere, die es sauer wollen.</translation>
+        <translation>Hartes Wasser hinterlässt eine Kruste und macht die Erde weniger sauer: Regenwasser für Zitrus, Farne und andere, die es sauer wollen.</translation>
     </message>
     <message>
         <source>Water from a softener holds salt: not for plants.</source>
@@ -870,6 +870,10 @@
     <message>
         <source>every %1 days, %2 to %3 ppm nitrogen</source>
         <translation>alle %1 Tage, %2 bis %3 ppm Stickstoff</translation>
+    </message>
+    <message>
+        <source>%1, half the strength while it is young</source>
+        <translation>%1, die halbe Stärke, solange sie jung ist</translation>
     </message>
     <message>
         <source>%1, weak for want of light, by the lamps</source>
@@ -1091,7 +1095,7 @@
     </message>
     <message>
         <source>Green band: where the fit lies, 9 in 10.</source>
-        <translation>Grünes Band: wo die Anpassung liegt, 9 von 10.</translation>
+        <translation>Grünes Band: dort verläuft das Wachstum, 9 von 10.</translation>
     </message>
     <message>
         <source>Judged after</source>
@@ -1497,7 +1501,7 @@
     </message>
     <message>
         <source>A frost date is right to</source>
-        <translation>Ein Frostdatum stimmt auf</translation>
+        <translation>Genauigkeit eines Frostdatums</translation>
     </message>
     <message>
         <source>about %1 days</source>
@@ -1867,11 +1871,11 @@
     </message>
     <message>
         <source>The night ended</source>
-        <translation>Die Nacht endete vor</translation>
+        <translation>Ende der Nacht</translation>
     </message>
     <message>
         <source>days ago</source>
-        <translation>Tagen</translation>
+        <translation>Tage her</translation>
     </message>
     <message>
         <source>Blank: this morning</source>
@@ -2286,7 +2290,7 @@
     </message>
     <message>
         <source>The twelve months, and a pot in them</source>
-        <translation>Die zwölf Monate und ein Topf darin</translation>
+        <translation>Die zwölf Monate, auch für einen Topf</translation>
     </message>
     <message>
         <source>Nights, days, frost, rain, light, and what the soil and a pot meet</source>
@@ -2843,7 +2847,7 @@
     </message>
     <message>
         <source>A row that names a plant, spot or lot that is not there</source>
-        <translation>Eine Zeile, die eine Pflanze, einen Platz oder eine Partie nennt, die es nicht gibt</translation>
+        <translation>Eine Zeile, die eine Pflanze, einen Platz oder ein Tütchen nennt, die es nicht gibt</translation>
     </message>
     <message>
         <source>stops the reading</source>
@@ -3239,15 +3243,15 @@
     </message>
     <message>
         <source>the lot above, the one below</source>
-        <translation>die Partie darüber, die darunter</translation>
+        <translation>das Tütchen darüber, das darunter</translation>
     </message>
     <message>
         <source>one more has come up in the lot’s first tray, or one fewer</source>
-        <translation>in der ersten Schale der Partie ist eins mehr aufgegangen, oder eins weniger</translation>
+        <translation>in der ersten Schale des Tütchens ist einer mehr aufgegangen, oder einer weniger</translation>
     </message>
     <message>
         <source>lots by name, or by their dates</source>
-        <translation>Partien nach Namen oder nach ihren Daten</translation>
+        <translation>Tütchen nach Namen oder nach ihren Daten</translation>
     </message>
     <message>
         <source>up and down the sheet beside</source>
@@ -3716,7 +3720,7 @@
     </message>
     <message>
         <source>mix it stood in</source>
-        <translation>Substrat, in dem sie stand</translation>
+        <translation>Erde, in der sie stand</translation>
     </message>
     <message>
         <source>What was read; repeats with a semicolon between</source>
@@ -3767,7 +3771,7 @@
     </message>
     <message>
         <source>What you call the lot; blank: crop and year</source>
-        <translation>Name der Partie; leer: Kultur und Jahr</translation>
+        <translation>Name des Tütchens; leer: Kultur und Jahr</translation>
     </message>
     <message>
         <source>Packed in</source>
@@ -4727,7 +4731,7 @@
     </message>
     <message>
         <source>Night lows through the year: middle %1 in the coldest week, %2 in the warmest.</source>
-        <translation>Nachttiefs durch das Jahr: Mitte %1 in der kältesten Woche, %2 in der wärmsten.</translation>
+        <translation>Nachttiefs durch das Jahr: im Mittel %1 in der kältesten Woche, %2 in der wärmsten.</translation>
     </message>
     <message>
         <source>1 station, %1 away</source>
@@ -5216,7 +5220,7 @@
     </message>
     <message>
         <source>From %1 readings before and %2 after it.</source>
-        <translation>Aus %1 Messungen davor und %2 danach.</translation>
+        <translation>Messungen davor: %1, danach: %2.</translation>
     </message>
     <message>
         <source>Measure again now.</source>
@@ -5268,7 +5272,7 @@
     </message>
     <message>
         <source>Wants to dry right out</source>
-        <translation>Will ganz austrocknen</translation>
+        <translation>Soll ganz abtrocknen</translation>
     </message>
     <message>
         <source>between waterings.</source>
@@ -5352,7 +5356,7 @@
     </message>
     <message>
         <source>to %1 %2</source>
-        <translation>nach %1 %2</translation>
+        <translation>am %2 nach %1</translation>
     </message>
     <message>
         <source>chance of a harmful night after it: %1</source>
@@ -5773,7 +5777,7 @@
     </message>
     <message>
         <source>to %1 %2</source>
-        <translation>nach %1 %2</translation>
+        <translation>am %2 nach %1</translation>
     </message>
     <message>
         <source>pests found</source>
@@ -5821,7 +5825,7 @@
     </message>
     <message>
         <source>feel the mix</source>
-        <translation>Substrat fühlen</translation>
+        <translation>Erde fühlen</translation>
     </message>
     <message>
         <source>rests</source>
@@ -6166,7 +6170,7 @@
     </message>
     <message>
         <source>Type tonight’s low</source>
-        <translation>Tief heute Nacht eingeben</translation>
+        <translation>Tiefstwert heute Nacht eingeben</translation>
     </message>
     <message>
         <source>Goes to the field for it; then tonight is in the round.</source>
@@ -6336,7 +6340,7 @@
     </message>
     <message>
         <source>1 seed</source>
-        <translation>1 Korn</translation>
+        <translation>1 Samen</translation>
     </message>
     <message>
         <source>%1 seeds</source>
@@ -6372,11 +6376,15 @@
     </message>
     <message>
         <source>in a mix at %1</source>
-        <translation>in Substrat von %1</translation>
+        <translation>in Erde von %1</translation>
     </message>
     <message>
         <source>, warmed</source>
         <translation>, erwärmt</translation>
+    </message>
+    <message>
+        <source>; best at %1 to %2</source>
+        <translation>; am besten %1 bis %2</translation>
     </message>
     <message>
         <source>Sow indoors</source>
@@ -6400,7 +6408,7 @@
     </message>
     <message>
         <source>%1 for a night at %2 still to come; soil %3</source>
-        <translation>%1 für eine noch kommende Nacht bei %2; Boden %3</translation>
+        <translation>%1, dass noch eine Nacht mit %2 oder weniger kommt; Boden %3</translation>
     </message>
     <message>
         <source>Sow outdoors</source>
@@ -6432,23 +6440,23 @@
     </message>
     <message>
         <source>The lot is past use: even the best it can be lies below the %1. Sow the rest thickly for what it gives, or buy new.</source>
-        <translation>Die Partie ist hinüber: Auch das Beste, was sie sein kann, liegt unter %1. Den Rest dicht aussäen für das, was er gibt, oder neu kaufen.</translation>
+        <translation>Der Samen ist hinüber: Selbst im besten Fall liegt er unter %1. Den Rest dicht aussäen für das, was er gibt, oder neu kaufen.</translation>
     </message>
     <message>
         <source>The lot is %1 years old; such seed usually keeps %2 (common practice, no source). Count ten in a damp cloth first.</source>
-        <translation>Die Partie ist %1 Jahre alt; solcher Samen hält meist %2 (übliche Praxis, ohne Quelle). Erst zehn im feuchten Tuch zählen.</translation>
+        <translation>Das Tütchen ist %1 Jahre alt; solcher Samen hält meist %2 (übliche Praxis, ohne Quelle). Erst zehn im feuchten Tuch zählen.</translation>
     </message>
     <message>
         <source>Nothing is left of the lot.</source>
-        <translation>Von der Partie ist nichts übrig.</translation>
+        <translation>In dem Tütchen ist nichts mehr.</translation>
     </message>
     <message>
         <source>The lot has %1 seeds left, fewer than the %2 that are needed.</source>
-        <translation>Die Partie hat noch %1 Samen, weniger als die nötigen %2.</translation>
+        <translation>In dem Tütchen sind noch %1 Samen, weniger als die nötigen %2.</translation>
     </message>
     <message>
-        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
-        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis ohne Quelle. Verlässlichkeit der Angaben: %1. </translation>
+        <source>Depth, spacing and days to readiness are common practice without a source. How sure the figures of this crop are: %1. </source>
+        <translation>Tiefe, Abstand und Tage bis zur Reife sind übliche Praxis, ohne Quelle. Wie sicher die Angaben zu dieser Kultur sind: %1. </translation>
     </message>
     <message>
         <source>Nothing comes up at %1; it wants %2 to %3.</source>
@@ -6562,15 +6570,15 @@
     </message>
     <message>
         <source>Control and P. All lots and trays as a PDF.</source>
-        <translation>Strg und P. Alle Partien und Schalen als PDF.</translation>
+        <translation>Strg und P. Alle Tütchen und Schalen als PDF.</translation>
     </message>
     <message>
         <source>Add a lot</source>
-        <translation>Partie anlegen</translation>
+        <translation>Tütchen anlegen</translation>
     </message>
     <message>
         <source>Back to the lots</source>
-        <translation>Zurück zu den Partien</translation>
+        <translation>Zurück zu den Tütchen</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -6586,7 +6594,7 @@
     </message>
     <message>
         <source>The lots are being worked out.</source>
-        <translation>Die Partien werden ausgearbeitet.</translation>
+        <translation>Die Tütchen werden ausgearbeitet.</translation>
     </message>
     <message>
         <source>No lot of seed is known yet. With a packet here its germination is followed by your own counts, and its sowing comes into the round. Add one with the button above.</source>
@@ -6598,7 +6606,7 @@
     </message>
     <message>
         <source>Lot</source>
-        <translation>Partie</translation>
+        <translation>Tütchen</translation>
     </message>
     <message>
         <source>Year</source>
@@ -6783,7 +6791,7 @@
     </message>
     <message>
         <source>Risk you accept of a night that damages them outdoors</source>
-        <translation>Annehmbares Risiko einer Nacht, die ihnen draußen schadet</translation>
+        <translation>Eingegangenes Risiko einer Nacht, die ihnen draußen schadet</translation>
     </message>
     <message>
         <source>The year of this sowing</source>
@@ -6827,7 +6835,7 @@
     </message>
     <message>
         <source>A tray of this lot, to be counted from now on</source>
-        <translation>Eine Schale dieser Partie, die von jetzt an gezählt wird</translation>
+        <translation>Eine Schale aus diesem Tütchen, die von jetzt an gezählt wird</translation>
     </message>
     <message>
         <source>Where it stands, how warm its mix is and a note may be left out.</source>
@@ -6847,7 +6855,7 @@
     </message>
     <message>
         <source>Trays of this lot</source>
-        <translation>Schalen dieser Partie</translation>
+        <translation>Schalen aus diesem Tütchen</translation>
     </message>
 </context>
 <context>
@@ -7158,7 +7166,7 @@
     </message>
     <message>
         <source>A leaf tried today is looked at from %1 to %2.</source>
-        <translation>Ein Blatt, das heute probiert wird, wird von %1 bis %2 angesehen.</translation>
+        <translation>Ein heute behandeltes Probeblatt von %1 bis %2 ansehen.</translation>
     </message>
     <message>
         <source>Nothing is written of a plant that is not among yours.</source>
@@ -7243,7 +7251,7 @@
     </message>
     <message>
         <source>Tonight’s low, middle %1</source>
-        <translation>Tiefstwert heute Nacht, Mitte %1</translation>
+        <translation>Tiefstwert heute Nacht, im Mittel %1</translation>
     </message>
     <message>
         <source>What must come in tonight is in.</source>
@@ -7347,7 +7355,7 @@
     </message>
     <message>
         <source>Risk you accept in one of these nights</source>
-        <translation>Annehmbares Risiko in einer dieser Nächte</translation>
+        <translation>Eingegangenes Risiko in einer dieser Nächte</translation>
     </message>
     <message>
         <source>For looking at the nights here: the tasks of the round keep to 1 in 10.</source>
@@ -7563,7 +7571,7 @@
     <name>TrayRow</name>
     <message>
         <source>One fewer in %1</source>
-        <translation>In %1 eines weniger</translation>
+        <translation>In %1 einer weniger</translation>
     </message>
     <message>
         <source>Key −</source>
@@ -7579,7 +7587,7 @@
     </message>
     <message>
         <source>One more in %1</source>
-        <translation>In %1 eines mehr</translation>
+        <translation>In %1 einer mehr</translation>
     </message>
     <message>
         <source>Key +</source>
@@ -7591,7 +7599,7 @@
     </message>
     <message>
         <source>The counting is over; only then does the tray change the lot’s share</source>
-        <translation>Die Zählung ist zu Ende; erst dann ändert die Schale den Anteil der Partie</translation>
+        <translation>Die Zählung ist zu Ende; erst dann ändert die Schale den Anteil des Tütchens</translation>
     </message>
     <message>
         <source>Pot seedlings up</source>
@@ -7895,7 +7903,7 @@ liegen im Band</translation>
     <name>YearPage</name>
     <message>
         <source>Risk you accept</source>
-        <translation>Annehmbares Risiko</translation>
+        <translation>Eingegangenes Risiko</translation>
     </message>
     <message>
         <source>each plant, each way</source>
@@ -8270,7 +8278,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>at ease</source>
-        <translation>wohl</translation>
+        <translation>fühlt sich wohl</translation>
     </message>
     <message>
         <source>its spot tonight, about %1</source>
@@ -8337,11 +8345,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>1 seed of %1 sown, of the lot %2</source>
-        <translation>1 Korn von %1 gesät, aus der Partie %2</translation>
+        <translation>1 Samen von %1 gesät, aus dem Tütchen %2</translation>
     </message>
     <message>
         <source>%1 seeds of %2 sown, of the lot %3</source>
-        <translation>%1 Samen von %2 gesät, aus der Partie %3</translation>
+        <translation>%1 Samen von %2 gesät, aus dem Tütchen %3</translation>
     </message>
     <message>
         <source>plant %1</source>
@@ -8569,11 +8577,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>1 seedling of the lot %1 was potted</source>
-        <translation>1 Sämling der Partie %1 wurde getopft</translation>
+        <translation>1 Sämling aus dem Tütchen %1 wurde getopft</translation>
     </message>
     <message>
         <source>%1 seedlings of the lot %2 were potted</source>
-        <translation>%1 Sämlinge der Partie %2 wurden getopft</translation>
+        <translation>%1 Sämlinge aus dem Tütchen %2 wurden getopft</translation>
     </message>
     <message>
         <source>note</source>
@@ -8581,11 +8589,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>the lot %1 of %2</source>
-        <translation>die Partie %1 von %2</translation>
+        <translation>das Tütchen %1 von %2</translation>
     </message>
     <message>
         <source>%1 of %2 seeds of the lot %3 had come up</source>
-        <translation>%1 von %2 Samen der Partie %3 waren aufgegangen</translation>
+        <translation>%1 von %2 Samen aus dem Tütchen %3 waren aufgegangen</translation>
     </message>
     <message>
         <source>divided into %1</source>
@@ -8770,6 +8778,22 @@ liegen im Band</translation>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pot up %1</source>
+        <translation>%1 topfen</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>abhärten ab %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>jetzt abhärten, hinaus am %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>jetzt auspflanzen</translation>
     </message>
     <message>
         <source>not in the tables</source>
@@ -9021,7 +9045,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>feel whether the mix is dry</source>
-        <translation>fühlen, ob das Substrat trocken ist</translation>
+        <translation>fühlen, ob die Erde trocken ist</translation>
     </message>
     <message>
         <source>feed</source>
@@ -9029,7 +9053,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>wash the mix through</source>
-        <translation>das Substrat durchspülen</translation>
+        <translation>die Erde durchspülen</translation>
     </message>
     <message>
         <source>see to it after a cold night</source>
@@ -9149,19 +9173,19 @@ liegen im Band</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
-        <translation>dddd d. MMMM</translation>
+        <translation>dddd, d. MMMM</translation>
     </message>
     <message>
         <source>dddd MMMM d</source>
-        <translation>dddd d. MMMM</translation>
+        <translation>dddd, d. MMMM</translation>
     </message>
     <message>
         <source>dddd d MMMM yyyy</source>
-        <translation>dddd d. MMMM yyyy</translation>
+        <translation>dddd, d. MMMM yyyy</translation>
     </message>
     <message>
         <source>dddd MMMM d, yyyy</source>
-        <translation>dddd d. MMMM yyyy</translation>
+        <translation>dddd, d. MMMM yyyy</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
@@ -10408,7 +10432,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>There is a lot “%1” already; give this one another name.</source>
-        <translation>Eine Partie „%1“ gibt es schon; dieser einen anderen Namen geben.</translation>
+        <translation>Ein Tütchen „%1“ gibt es schon; diesem einen anderen Namen geben.</translation>
     </message>
     <message>
         <source>The year on the packet lies from 1950 to %1, or is left blank.</source>
@@ -10626,7 +10650,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Add the lot</source>
-        <translation>Die Partie anlegen</translation>
+        <translation>Das Tütchen anlegen</translation>
     </message>
     <message>
         <source>Keep it there</source>
@@ -10682,7 +10706,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Added the lot %1.</source>
-        <translation>Partie angelegt: %1.</translation>
+        <translation>Tütchen angelegt: %1.</translation>
     </message>
 </context>
 <context>
@@ -11957,7 +11981,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
-        <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+        <translation>In diesem Tütchen sind noch %1 Samen. Weniger säen oder das Tütchen eintragen, aus dem sie kamen.</translation>
     </message>
     <message>
         <source>%1, 1 seed</source>
@@ -12068,7 +12092,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Of this lot %1 seeds are left. Sow fewer, or add the packet that they came from.</source>
-        <translation>Von dieser Partie sind noch %1 Samen da. Weniger säen oder die Tüte eintragen, aus der sie kamen.</translation>
+        <translation>In diesem Tütchen sind noch %1 Samen. Weniger säen oder das Tütchen eintragen, aus dem sie kamen.</translation>
     </message>
     <message>
         <source>Write how warm the mix is, %1 to %2, or leave it blank.</source>
@@ -12076,7 +12100,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1: 1 seed was sown on %2. Undo above the pages takes it back.</source>
-        <translation>%1: 1 Korn wurde am %2 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
+        <translation>%1: 1 Samen wurde am %2 gesät. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
     <message>
         <source>%1: %2 seeds were sown on %3. Undo above the pages takes it back.</source>
@@ -12515,7 +12539,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Risk you accept, %1</source>
-        <translation>Annehmbares Risiko, %1</translation>
+        <translation>Eingegangenes Risiko, %1</translation>
     </message>
     <message>
         <source>out %1</source>
@@ -12700,7 +12724,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>the lot is not there any more</source>
-        <translation>die Partie ist nicht mehr da</translation>
+        <translation>das Tütchen ist nicht mehr da</translation>
     </message>
     <message>
         <source>the tables have no crop &quot;%1&quot;, so nothing is known of its sowing</source>
@@ -12760,7 +12784,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Clear not before %1, and then only with a clean look; every find starts it anew.</source>
-        <translation>Frei nicht vor %1, und dann nur mit sauberer Durchsicht; jeder Fund fängt von vorn an.</translation>
+        <translation>Befallsfrei frühestens am %1, und nur nach einer Durchsicht ohne Fund; nach jedem Fund beginnt die Frist neu.</translation>
     </message>
     <message>
         <source>It cannot be declared clear at this temperature: the pest&apos;s clock does not get through. At 20 °C it would take about %1 days.</source>
@@ -12860,7 +12884,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation>Lassen</translation>
+        <translation>Unterlassen</translation>
     </message>
     <message>
         <source>Look</source>
@@ -13044,7 +13068,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The room is too cool for the seed: warm the mix to %1 (a heat mat made for plants; water and mains apart).</source>
-        <translation>Der Raum ist dem Samen zu kühl: das Substrat auf %1 wärmen (eine Heizmatte für Pflanzen; Wasser und Netzstrom getrennt).</translation>
+        <translation>Der Raum ist dem Samen zu kühl: die Erde auf %1 wärmen (eine Heizmatte für Pflanzen; Wasser und Netzstrom getrennt).</translation>
     </message>
     <message>
         <source>Emergence from the usual days; cooler than the best range it is an estimate (common practice).</source>
@@ -13052,7 +13076,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>The days to emergence hold only while the mix is kept moist.</source>
-        <translation>Die Tage bis zum Aufgehen gelten nur, solange das Substrat feucht bleibt.</translation>
+        <translation>Die Tage bis zum Aufgehen gelten nur, solange die Erde feucht bleibt.</translation>
     </message>
     <message>
         <source>A slow sort would still stand there when damaging nights come: choose a quick or usual one.</source>
@@ -13075,10 +13099,6 @@ liegen im Band</translation>
         <translation>Ein Datum des Plans: eine Wahrscheinlichkeit, kein Versprechen.</translation>
     </message>
     <message>
-        <source>a pest without a known name</source>
-        <translation>ein Schädling ohne bekannten Namen</translation>
-    </message>
-    <message>
         <source>%1 (reckoned from its days at one temperature)</source>
         <translation>%1 (aus den Tagen bei einer Temperatur gerechnet)</translation>
     </message>
@@ -13093,6 +13113,10 @@ liegen im Band</translation>
     <message>
         <source>%1 d</source>
         <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>a pest without a known name</source>
+        <translation>ein Schädling ohne bekannten Namen</translation>
     </message>
     <message>
         <source>nothing found</source>
@@ -13284,19 +13308,19 @@ liegen im Band</translation>
     </message>
     <message>
         <source>ask whoever sprayed, and tell whom it concerns</source>
-        <translation>fragen, wer gespritzt hat, und sagen, wen es angeht</translation>
+        <translation>fragen, wer gespritzt hat, und allen Betroffenen Bescheid geben</translation>
     </message>
     <message>
         <source>wash the mix through and catch the water</source>
-        <translation>das Substrat durchspülen und das Wasser auffangen</translation>
+        <translation>die Erde durchspülen und das Wasser auffangen</translation>
     </message>
     <message>
         <source>sow beans or peas in three pots of that mix and three of clean mix</source>
-        <translation>Bohnen oder Erbsen in drei Töpfe mit diesem Substrat und drei mit sauberem säen</translation>
+        <translation>Bohnen oder Erbsen in drei Töpfe mit dieser Erde und drei mit sauberer säen</translation>
     </message>
     <message>
         <source>compare the two sets of pots; bent or cupped leaves in one set alone mean a trace in the mix</source>
-        <translation>die beiden Reihen Töpfe vergleichen; gebogene oder gewölbte Blätter nur in einer Reihe deuten auf Reste im Substrat</translation>
+        <translation>die beiden Reihen Töpfe vergleichen; gebogene oder gewölbte Blätter nur in einer Reihe deuten auf Reste in der Erde</translation>
     </message>
     <message>
         <source>look, photograph and log new growth</source>
@@ -13488,19 +13512,19 @@ liegen im Band</translation>
     </message>
     <message>
         <source>repotted on %1; fresh mix holds feed</source>
-        <translation>umgetopft am %1; frisches Substrat enthält Nährstoffe</translation>
+        <translation>umgetopft am %1; frische Erde enthält Nährstoffe</translation>
     </message>
     <message>
         <source>repotted; fresh mix holds feed</source>
-        <translation>umgetopft; frisches Substrat enthält Nährstoffe</translation>
+        <translation>umgetopft; frische Erde enthält Nährstoffe</translation>
     </message>
     <message>
         <source>bought on %1; its mix holds feed</source>
-        <translation>gekauft am %1; ihr Substrat enthält Nährstoffe</translation>
+        <translation>gekauft am %1; ihre Erde enthält Nährstoffe</translation>
     </message>
     <message>
         <source>bought; its mix holds feed</source>
-        <translation>gekauft; ihr Substrat enthält Nährstoffe</translation>
+        <translation>gekauft; ihre Erde enthält Nährstoffe</translation>
     </message>
     <message>
         <source>moved into much brighter light on %1; it changes its leaves first</source>
@@ -13580,7 +13604,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>by then it has drawn what it may</source>
-        <translation>bis dahin hat sie verbraucht, was sie darf</translation>
+        <translation>bis dahin hat sie das Wasser im Topf verbraucht, das sie verbrauchen soll</translation>
     </message>
     <message>
         <source>it draws little; look all the same</source>
@@ -13712,11 +13736,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>Growth was %1 before and is %2 now, %3 of what it was, %4</source>
-        <translation>Das Wachstum war %1 und ist jetzt %2, %3 dessen, was es war, %4</translation>
+        <translation>Ihr Wachstum: vorher %1, jetzt %2, das %3-Fache von vorher, %4</translation>
     </message>
     <message>
         <source>Growth was %1 before and is %2 now</source>
-        <translation>Das Wachstum war %1 und ist jetzt %2</translation>
+        <translation>Ihr Wachstum: vorher %1, jetzt %2</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -13856,11 +13880,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1, %2 times as light</source>
-        <translation>%1, %2-mal so hell</translation>
+        <translation>%1; dort ist es %2-mal so hell</translation>
     </message>
     <message>
         <source>%1, %2 times darker</source>
-        <translation>%1, %2-mal dunkler</translation>
+        <translation>%1; dort ist es %2-mal dunkler</translation>
     </message>
     <message>
         <source>%1, nights %2 colder</source>
@@ -13987,6 +14011,30 @@ liegen im Band</translation>
         <translation>W</translation>
     </message>
     <message>
+        <source>stays apart until %1 at least: it is watched for pests</source>
+        <translation>bleibt mindestens bis %1 abseits: sie wird auf Schädlinge beobachtet</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it is watched for pests</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: sie wird beobachtet</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: %1 found</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: %1 gefunden</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it may have %1</source>
+        <translation>bleibt abseits, bis kein Schädling mehr gefunden wird: %1 möglich</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: %2 found</source>
+        <translation>bleibt mindestens bis %1 abseits: %2 gefunden</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: it may have %2</source>
+        <translation>bleibt mindestens bis %1 abseits: %2 möglich</translation>
+    </message>
+    <message>
         <source>kept there by hand</source>
         <translation>von Hand dort festgehalten</translation>
     </message>
@@ -14015,8 +14063,16 @@ liegen im Band</translation>
         <translation>die besseren Plätze sind voll</translation>
     </message>
     <message>
-        <source>apart from the others until no pest is found any more</source>
-        <translation>abseits der anderen, bis kein Schädling mehr gefunden wird</translation>
+        <source>stays in and is not hardened before %1: hit by a spray on %2</source>
+        <translation>bleibt drinnen und wird nicht vor dem %1 abgehärtet: am %2 von Spritzmittel getroffen</translation>
+    </message>
+    <message>
+        <source>stays in and is not hardened before %1: harmed by the cold night of %2</source>
+        <translation>bleibt drinnen und wird nicht vor dem %1 abgehärtet: geschädigt in der kalten Nacht vom %2</translation>
+    </message>
+    <message>
+        <source>%1; it is carried to no clean plants</source>
+        <translation>%1; zu sauberen Pflanzen wird sie nicht gestellt</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -14037,6 +14093,10 @@ liegen im Band</translation>
     <message>
         <source>the risk</source>
         <translation>des Risikos</translation>
+    </message>
+    <message>
+        <source>stays in all year: pests keep it from the others, and when it is clear cannot be said yet</source>
+        <translation>bleibt das ganze Jahr drinnen: Schädlinge halten sie von den anderen fern, und wann sie befallsfrei ist, lässt sich noch nicht sagen</translation>
     </message>
     <message>
         <source>stays in all year: outdoors it would be better off, and the spots are full</source>
@@ -14083,8 +14143,8 @@ liegen im Band</translation>
         <translation>%2 hat vom %3 einen Topf zu viel (%1); kein anderer Platz taugte</translation>
     </message>
     <message>
-        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
-        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz liegt abseits; so weit weg wie möglich halten, zuletzt versorgen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
+        <source>%1 ought to stand apart from other plants from %2, and no spot apart takes it; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 sollte vom %2 abseits anderer Pflanzen stehen, und kein Platz abseits nimmt sie auf; so weit weg wie möglich halten, zuletzt versorgen und Hände waschen, oder einen solchen Platz anlegen mit `lathhouse add spot --apart`</translation>
     </message>
     <message>
         <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>
@@ -14156,7 +14216,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>that lot is no longer there</source>
-        <translation>diese Partie ist nicht mehr da</translation>
+        <translation>dieses Tütchen ist nicht mehr da</translation>
     </message>
     <message>
         <source>the plant is no longer there</source>
@@ -14220,11 +14280,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>wash the mix through with %1 of water</source>
-        <translation>das Substrat mit %1 Wasser durchspülen</translation>
+        <translation>die Erde mit %1 Wasser durchspülen</translation>
     </message>
     <message>
         <source>wash the mix through with water</source>
-        <translation>das Substrat mit Wasser durchspülen</translation>
+        <translation>die Erde mit Wasser durchspülen</translation>
     </message>
     <message>
         <source>wash hands and tools before going on</source>
@@ -14264,7 +14324,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>feel whether the mix is dry, and water only if it is</source>
-        <translation>fühlen, ob das Substrat trocken ist, und nur dann gießen</translation>
+        <translation>fühlen, ob die Erde trocken ist, und nur dann gießen</translation>
     </message>
     <message>
         <source>feed, %1 ppm nitrogen</source>
@@ -14292,7 +14352,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>the plan has it there from tonight on</source>
-        <translation>der Plan hat sie ab heute Nacht dort</translation>
+        <translation>laut Plan steht sie ab heute Nacht dort</translation>
     </message>
     <message>
         <source>it is being used to the open</source>
@@ -14316,7 +14376,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>salts gather in the mix</source>
-        <translation>Salze sammeln sich im Substrat</translation>
+        <translation>Salze sammeln sich in der Erde</translation>
+    </message>
+    <message>
+        <source>it is young: half the strength</source>
+        <translation>sie ist jung: die halbe Stärke</translation>
     </message>
     <message>
         <source>it grows, and no feed is logged</source>
@@ -14333,6 +14397,10 @@ liegen im Band</translation>
     <message>
         <source>after weed-killer or another chemical</source>
         <translation>nach Unkrautmittel oder einer anderen Chemikalie</translation>
+    </message>
+    <message>
+        <source>today is the last day on which it is of use</source>
+        <translation>heute ist der letzte Tag, an dem es noch etwas nützt</translation>
     </message>
     <message>
         <source>its time is now</source>
@@ -14499,8 +14567,12 @@ liegen im Band</translation>
         <translation>Es kann von heute an losgehen, denn die Saison läuft.</translation>
     </message>
     <message>
-        <source>Not earlier, since %1.</source>
-        <translation>Nicht früher, weil %1.</translation>
+        <source>Plant out not before %1, since %2.</source>
+        <translation>Auspflanzen nicht vor dem %1, weil %2.</translation>
+    </message>
+    <message>
+        <source>Sow outdoors not before %1, since %2.</source>
+        <translation>Draußen säen nicht vor dem %1, weil %2.</translation>
     </message>
     <message>
         <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
@@ -14511,8 +14583,8 @@ liegen im Band</translation>
         <translation>Nichts beendet hier die Saison: Jeder Tag des Jahres ist recht.</translation>
     </message>
     <message>
-        <source>Not later than %1, since %2.</source>
-        <translation>Nicht später als %1, weil %2.</translation>
+        <source>Sow not later than %1, since %2.</source>
+        <translation>Säen nicht nach dem %1, weil %2.</translation>
     </message>
     <message>
         <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>
@@ -14608,7 +14680,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>mix at %1 to %2</source>
-        <translation>Substrat bei %1 bis %2</translation>
+        <translation>Erde bei %1 bis %2</translation>
     </message>
     <message>
         <source>%1 % (least that may be sold unmarked, 7 CFR 201.31)</source>
@@ -15788,11 +15860,11 @@ liegen im Band</translation>
     </message>
     <message>
         <source>a lot needs a name and a crop</source>
-        <translation>eine Partie braucht einen Namen und eine Kultur</translation>
+        <translation>ein Tütchen braucht einen Namen und eine Kultur</translation>
     </message>
     <message>
         <source>a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out</source>
-        <translation>eine Partie von %1 Samen kann nicht gesät werden; die Anzahl im Tütchen angeben oder sie weglassen</translation>
+        <translation>ein Tütchen mit %1 Samen kann nicht gesät werden; die Anzahl im Tütchen angeben oder sie weglassen</translation>
     </message>
     <message>
         <source>a moving picture</source>
@@ -15848,7 +15920,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>a sowing needs at least one seed</source>
-        <translation>eine Aussaat braucht mindestens ein Korn</translation>
+        <translation>eine Aussaat braucht mindestens einen Samen</translation>
     </message>
     <message>
         <source>a spot needs a name</source>
@@ -16536,7 +16608,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>the mix&apos;s temperature must lie within -10 and 60 degrees Celsius</source>
-        <translation>die Temperatur des Substrats muss zwischen -10 und 60 Grad Celsius liegen</translation>
+        <translation>die Temperatur der Erde muss zwischen -10 und 60 Grad Celsius liegen</translation>
     </message>
     <message>
         <source>the name of a town needs a letter; write it as Vienna or Springfield, Missouri</source>
@@ -16748,7 +16820,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>there is a lot &quot;%1&quot; already; give this one another name</source>
-        <translation>es gibt schon eine Partie „%1“; dieser einen anderen Namen geben</translation>
+        <translation>es gibt schon ein Tütchen „%1“; diesem einen anderen Namen geben</translation>
     </message>
     <message>
         <source>there is a plant &quot;%1&quot; already; give this one another name</source>

@@ -872,6 +872,10 @@
         <translation>cada %1 días, de %2 a %3 ppm de nitrógeno</translation>
     </message>
     <message>
+        <source>%1, half the strength while it is young</source>
+        <translation>%1, la mitad de la dosis mientras es joven</translation>
+    </message>
+    <message>
         <source>%1, weak for want of light, by the lamps</source>
         <translation>%1, flojo por falta de luz, con las lámparas</translation>
     </message>
@@ -6379,6 +6383,10 @@
         <translation>, calentado</translation>
     </message>
     <message>
+        <source>; best at %1 to %2</source>
+        <translation>; lo mejor es de %1 a %2</translation>
+    </message>
+    <message>
         <source>Sow indoors</source>
         <translation>Sembrar dentro</translation>
     </message>
@@ -6447,8 +6455,8 @@
         <translation>Al lote le quedan %1 semillas, menos que las %2 necesarias.</translation>
     </message>
     <message>
-        <source>Depth, spacing and days to readiness are common practice without a source. Confidence of the row: %1. </source>
-        <translation>La profundidad, la separación y los días hasta estar lista son práctica común sin fuente. Confianza de la fila: %1. </translation>
+        <source>Depth, spacing and days to readiness are common practice without a source. How sure the figures of this crop are: %1. </source>
+        <translation>La profundidad, la distancia y los días hasta estar lista son práctica común, sin fuente. Qué seguros son los datos de este cultivo: %1. </translation>
     </message>
     <message>
         <source>Nothing comes up at %1; it wants %2 to %3.</source>
@@ -8770,6 +8778,22 @@ están en la banda</translation>
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pot up %1</source>
+        <translation>trasplantar %1 a maceta</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>endurecer desde el %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>endurecer ahora, fuera el %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>plantar fuera ahora</translation>
     </message>
     <message>
         <source>not in the tables</source>
@@ -13075,10 +13099,6 @@ están en la banda</translation>
         <translation>Una fecha del plan, que es una probabilidad y no una promesa.</translation>
     </message>
     <message>
-        <source>a pest without a known name</source>
-        <translation>una plaga sin nombre conocido</translation>
-    </message>
-    <message>
         <source>%1 (reckoned from its days at one temperature)</source>
         <translation>%1 (calculado de sus días a una temperatura)</translation>
     </message>
@@ -13093,6 +13113,10 @@ están en la banda</translation>
     <message>
         <source>%1 d</source>
         <translation>%1 d</translation>
+    </message>
+    <message>
+        <source>a pest without a known name</source>
+        <translation>una plaga sin nombre conocido</translation>
     </message>
     <message>
         <source>nothing found</source>
@@ -13987,6 +14011,30 @@ están en la banda</translation>
         <translation>O</translation>
     </message>
     <message>
+        <source>stays apart until %1 at least: it is watched for pests</source>
+        <translation>sigue apartada al menos hasta el %1: se vigila por si tiene plagas</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it is watched for pests</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: se vigila</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: %1 found</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: se encontró %1</translation>
+    </message>
+    <message>
+        <source>stays apart until no pest is found any more: it may have %1</source>
+        <translation>sigue apartada hasta que no se encuentre plaga: puede tener %1</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: %2 found</source>
+        <translation>sigue apartada al menos hasta el %1: se encontró %2</translation>
+    </message>
+    <message>
+        <source>stays apart until %1 at least: it may have %2</source>
+        <translation>sigue apartada al menos hasta el %1: puede tener %2</translation>
+    </message>
+    <message>
         <source>kept there by hand</source>
         <translation>fijada allí a mano</translation>
     </message>
@@ -14015,8 +14063,16 @@ están en la banda</translation>
         <translation>los sitios mejores están llenos</translation>
     </message>
     <message>
-        <source>apart from the others until no pest is found any more</source>
-        <translation>apartada de las demás hasta que no se encuentre plaga</translation>
+        <source>stays in and is not hardened before %1: hit by a spray on %2</source>
+        <translation>se queda dentro y no se endurece antes del %1: alcanzada por una pulverización el %2</translation>
+    </message>
+    <message>
+        <source>stays in and is not hardened before %1: harmed by the cold night of %2</source>
+        <translation>se queda dentro y no se endurece antes del %1: dañada en la noche fría del %2</translation>
+    </message>
+    <message>
+        <source>%1; it is carried to no clean plants</source>
+        <translation>%1; no se lleva junto a plantas limpias</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -14037,6 +14093,10 @@ están en la banda</translation>
     <message>
         <source>the risk</source>
         <translation>el riesgo</translation>
+    </message>
+    <message>
+        <source>stays in all year: pests keep it from the others, and when it is clear cannot be said yet</source>
+        <translation>se queda dentro todo el año: las plagas la mantienen lejos de las demás, y aún no puede decirse cuándo estará libre</translation>
     </message>
     <message>
         <source>stays in all year: outdoors it would be better off, and the spots are full</source>
@@ -14083,8 +14143,8 @@ están en la banda</translation>
         <translation>%2 tiene una maceta de más del %3 (%1); ningún otro sitio serviría</translation>
     </message>
     <message>
-        <source>%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
-        <translation>%1 debería estar apartada de otras plantas del %2, y ningún sitio está apartado; mantenerla lo más lejos posible, visitarla la última y lavarse las manos, o crear un sitio así con `lathhouse add spot --apart`</translation>
+        <source>%1 ought to stand apart from other plants from %2, and no spot apart takes it; keep it as far from them as you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`</source>
+        <translation>%1 debería estar apartada de otras plantas del %2, y ningún sitio apartado la admite; mantenerla lo más lejos posible, visitarla la última y lavarse las manos, o crear un sitio así con `lathhouse add spot --apart`</translation>
     </message>
     <message>
         <source>%1 is pinned to two places from %3; the pin entered last (%2) holds, and `lathhouse unpin` takes both back</source>
@@ -14319,6 +14379,10 @@ están en la banda</translation>
         <translation>se acumulan sales en el sustrato</translation>
     </message>
     <message>
+        <source>it is young: half the strength</source>
+        <translation>es joven: la mitad de la dosis</translation>
+    </message>
+    <message>
         <source>it grows, and no feed is logged</source>
         <translation>crece, y no hay ningún abonado anotado</translation>
     </message>
@@ -14333,6 +14397,10 @@ están en la banda</translation>
     <message>
         <source>after weed-killer or another chemical</source>
         <translation>tras un herbicida u otro producto</translation>
+    </message>
+    <message>
+        <source>today is the last day on which it is of use</source>
+        <translation>hoy es el último día en que aún sirve</translation>
     </message>
     <message>
         <source>its time is now</source>
@@ -14499,8 +14567,12 @@ están en la banda</translation>
         <translation>Puede empezar desde hoy, porque la temporada está en marcha.</translation>
     </message>
     <message>
-        <source>Not earlier, since %1.</source>
-        <translation>No antes, porque %1.</translation>
+        <source>Plant out not before %1, since %2.</source>
+        <translation>No plantar fuera antes del %1, ya que %2.</translation>
+    </message>
+    <message>
+        <source>Sow outdoors not before %1, since %2.</source>
+        <translation>No sembrar al aire libre antes del %1, ya que %2.</translation>
     </message>
     <message>
         <source>On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.</source>
@@ -14511,8 +14583,8 @@ están en la banda</translation>
         <translation>Aquí nada termina la temporada: cualquier día del año sirve.</translation>
     </message>
     <message>
-        <source>Not later than %1, since %2.</source>
-        <translation>No después del %1, porque %2.</translation>
+        <source>Sow not later than %1, since %2.</source>
+        <translation>No sembrar después del %1, ya que %2.</translation>
     </message>
     <message>
         <source>even the coolest time of the year has days of %1 on average, and it grows badly above %2</source>

@@ -5,6 +5,7 @@
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
 #include "app/words/table_words.h"
+#include "core/plants/pest.h"
 
 #include <algorithm>
 #include <variant>
@@ -16,6 +17,14 @@ namespace {
 QString event_detail(const home::Event& event, const char* name)
 {
     return text(std::string{event.detail(name)});
+}
+
+/// The pest that was found, in the reader's language also where it was written by one of its other names ("mealybug").
+QString pest_found_words(const home::Event& event)
+{
+    const std::string written{event.detail("pest")};
+    const auto known = plants::PestTable::built_in().find(written);
+    return text(words::table_text(known && !words::language().empty() ? (*known)->name : written));
 }
 
 /// A sowing by the crop and the lot that the journal names.
@@ -173,8 +182,7 @@ QString event_words(const home::Event& event, const home::Household& household)
     case EventKind::Moved:
         return spot != nullptr ? tr("moved to %1").arg(text(spot->name)) : tr("moved");
     case EventKind::PestFound:
-        return tr("%1 found").arg(event.detail("pest").empty() ? tr("pests")
-                                                               : text(words::table_text(std::string{event.detail("pest")})));
+        return tr("%1 found").arg(event.detail("pest").empty() ? tr("pests") : pest_found_words(event));
     case EventKind::Inspected:
         return event.detail("found").empty() || event.detail("found") == "nothing"
                    ? event.note.empty() ? tr("looked over, nothing found") : tr("looked over")

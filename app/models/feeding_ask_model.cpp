@@ -74,6 +74,9 @@ private:
         const QString low = words_.decimal(window.nitrogen_ppm.low, 0);
         const QString high = words_.decimal(window.nitrogen_ppm.high, 0);
         const QString said = tr("every %1 days, %2 to %3 ppm nitrogen").arg(QString::number(window.every_days), low, high);
+        if (window.young) {
+            return tr("%1, half the strength while it is young").arg(said);
+        }
         if (window.dim) {
             return window.by_lamps ? tr("%1, weak for want of light, by the lamps").arg(said) : tr("%1, weak for want of light").arg(said);
         }

@@ -15,6 +15,8 @@
 #include "core/plants/seed_kind.h"
 
 #include <algorithm>
+#include <cmath>
+#include <ranges>
 
 namespace lathhouse::models {
 
@@ -90,6 +92,36 @@ const home::Tray* waiting_tray(const Lot& lot, const home::SeedBook& book)
     return nullptr;
 }
 
+/// What the seedlings of the lot that are up want next; empty where none stand, or none that go out from indoors.
+QString next_of_seedlings(const Lot& lot, const SeedGround& ground, const TodayLook& look)
+{
+    constexpr int kGoneItsWay = 60; // Days after its season, as the round has it.
+    const auto& seeds = ground.facts.seeds;
+    if (!lot.kind->weeks_indoors || !lot.sowing.transplants_out) {
+        return {};
+    }
+    for (const auto* tray : seeds.trays_of(lot.lot->id) | std::views::reverse) {
+        const auto count = seeds.latest_count(tray->id);
+        const auto old_by = [&](double weeks) { return tray->sown + calendar::Days{static_cast<int>(std::lround(7.0 * weeks))}; };
+        if (!count || count->emerged == 0 || look.today > old_by(lot.kind->weeks_indoors->high) + calendar::Days{kGoneItsWay}) {
+            continue;
+        }
+        if (seeds.potted_from(tray->id) == 0) {
+            return tr("pot up %1").arg(seedlings_left(seeds, tray->id));
+        }
+        const auto out = std::max(old_by(lot.kind->weeks_indoors->low), lot.sowing.transplants_out->from);
+        const auto harden = out - calendar::Days{plan::kHardeningDays};
+        if (look.today < out) {
+            return look.today < harden ? tr("harden off from %1").arg(unbroken(look.words.day_and_month(harden)))
+                                       : tr("harden off now, out %1").arg(unbroken(look.words.day_and_month(out)));
+        }
+        if (look.today <= lot.sowing.transplants_out->to) {
+            return tr("plant out now");
+        }
+    }
+    return {};
+}
+
 QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& look)
 {
     const auto& words = look.words;
@@ -100,6 +132,9 @@ QString next_words(const Lot& lot, const SeedGround& ground, const TodayLook& lo
         const auto progress = plan::progress_of(*tray, ground.facts.seeds, *lot.kind, lot.rate->rate, lot.room, look.today);
         return progress.expected_on ? tr("sown; up from %1").arg(words.day_and_month(progress.expected_on->from))
                                     : tr("sown; too cold or hot to come up");
+    }
+    if (const auto standing = next_of_seedlings(lot, ground, look); !standing.isEmpty()) {
+        return standing;
     }
     switch (lot.judgement->state) {
     case home::LotState::Empty:
@@ -244,7 +279,10 @@ private:
         };
         const auto mix = [&](const plan::Emergence& emergence) {
             return tr("in a mix at %1").arg(words_.temperature(emergence.mix)) +
-                   (emergence.warmed ? tr(", warmed") : QString{});
+                   (emergence.warmed ? tr(", warmed")
+                    : emergence.mix < kind_.germ_best_low
+                        ? tr("; best at %1 to %2").arg(words_.bare(kind_.germ_best_low), words_.temperature(kind_.germ_best_high))
+                        : QString{});
         };
         if (season.sow_indoors) {
             add(tr("Sow indoors"), day(season.sow_indoors->from), until(*season.sow_indoors));
@@ -355,8 +393,8 @@ private:
         for (const auto& note : words::sowing_notes(plan_, units_)) {
             sheet_.notes.append(text(note));
         }
-        sheet_.sources = tr("Depth, spacing and days to readiness are common practice without a source. Confidence of the row: "
-                            "%1. ")
+        sheet_.sources = tr("Depth, spacing and days to readiness are common practice without a source. How sure the figures of this "
+                            "crop are: %1. ")
                              .arg(text(words::table_text(kind_.confidence))) +
                          text(words::sources_line(words::source_keys(kind_.sources))).trimmed();
     }

@@ -16,19 +16,6 @@ std::string name_of(const home::Household& household, home::PlantId id)
     return plant == nullptr ? "plant " + std::to_string(id) : plant->name;
 }
 
-/// As it stands within a sentence: German writes its nouns with capitals, English does not.
-std::string pest_name(const plants::Pest* pest)
-{
-    if (pest == nullptr) {
-        return phrase("a pest without a known name");
-    }
-    auto name = table_text(pest->name);
-    if (language().empty() && name[0] >= 'A' && name[0] <= 'Z') {
-        name[0] = static_cast<char>(name[0] - 'A' + 'a');
-    }
-    return name;
-}
-
 /// Words of the tables, with commas between.
 std::string listed_texts(const std::vector<std::string>& words)
 {
@@ -68,6 +55,18 @@ std::string days_at(const std::vector<const plants::PestClock*>& phases, double 
 }
 
 } // namespace
+
+std::string pest_name(const plants::Pest* pest)
+{
+    if (pest == nullptr) {
+        return phrase("a pest without a known name");
+    }
+    auto name = table_text(pest->name);
+    if (language().empty() && name[0] >= 'A' && name[0] <= 'Z') {
+        name[0] = static_cast<char>(name[0] - 'A' + 'a');
+    }
+    return name;
+}
 
 std::string listed(const std::vector<std::string>& words)
 {

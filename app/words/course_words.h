@@ -8,6 +8,8 @@
 
 namespace lathhouse::words {
 
+/// A pest's name as it stands within a sentence: German writes its nouns with capitals, English does not.
+std::string pest_name(const plants::Pest* pest);
 /// "citrus mealybug found on 3 March", "stood beside Jade on 3 March" ...
 std::string why(const plan::PlantCondition& condition, const home::Household& household);
 /// What a step asks for, without its date: "look it over: leaf axils, undersides ..."

@@ -1,8 +1,29 @@
 #include "app/words/plan_words.h"
 
+#include "app/words/course_words.h"
 #include "app/words/phrase.h"
 
 namespace lathhouse::words {
+namespace {
+
+/// Until when a plant stands apart, and why.
+std::string apart_until(const plan::Isolation& apart)
+{
+    const auto pest = pest_name(apart.pest);
+    const bool found = apart.state == plan::PestState::Infested;
+    if (!found && apart.pest == nullptr) {
+        return apart.clear ? phrase("stays apart until %1 at least: it is watched for pests", day(*apart.clear))
+                           : phrase("stays apart until no pest is found any more: it is watched for pests");
+    }
+    if (!apart.clear) {
+        return found ? phrase("stays apart until no pest is found any more: %1 found", pest)
+                     : phrase("stays apart until no pest is found any more: it may have %1", pest);
+    }
+    return found ? phrase("stays apart until %1 at least: %2 found", day(*apart.clear), pest)
+                 : phrase("stays apart until %1 at least: it may have %2", day(*apart.clear), pest);
+}
+
+} // namespace
 
 std::string why(const plan::Reason& reason, UnitSystem units)
 {
@@ -26,7 +47,17 @@ std::string why(const plan::Reason& reason, UnitSystem units)
     case plan::ReasonKind::MakesRoom:
         return phrase("the better spots are full");
     case plan::ReasonKind::StandsApart:
-        return phrase("apart from the others until no pest is found any more");
+        return reason.apart ? apart_until(*reason.apart) : std::string{};
+    case plan::ReasonKind::Rests:
+        if (!reason.rest) {
+            return {};
+        }
+        return reason.rest->why == plan::RestWhy::Sprayed
+                   ? phrase("stays in and is not hardened before %1: hit by a spray on %2", day(reason.rest->until), day(reason.rest->since))
+                   : phrase("stays in and is not hardened before %1: harmed by the cold night of %2", day(reason.rest->until),
+                            day(reason.rest->since));
+    case plan::ReasonKind::CarriedToNobody:
+        return reason.apart ? phrase("%1; it is carried to no clean plants", apart_until(*reason.apart)) : std::string{};
     }
     return {};
 }
@@ -42,6 +73,8 @@ std::string refusal(const plan::Refusal& refusal, UnitSystem units)
         return phrase("stays in all year: at no time is the chance of a night at or below %1 within %2 for three weeks",
                       refusal.line ? temperature(*refusal.line, units) : phrase("its line"),
                       refusal.chance ? chance(*refusal.chance) : phrase("the risk"));
+    case plan::RefusalKind::KeptApart:
+        return phrase("stays in all year: pests keep it from the others, and when it is clear cannot be said yet");
     case plan::RefusalKind::Full:
         return phrase("stays in all year: outdoors it would be better off, and the spots are full");
     case plan::RefusalKind::BetterInside:
@@ -84,7 +117,7 @@ std::string breach(const plan::Breach& breach, const home::Household& household)
     case plan::BreachKind::OverCapacity:
         return phrase("%2 has one pot too many from %3 (%1); no other spot would do", who, where, when);
     case plan::BreachKind::NotApart:
-        return phrase("%1 ought to stand apart from other plants from %2, and no spot is apart; keep it as far from them as "
+        return phrase("%1 ought to stand apart from other plants from %2, and no spot apart takes it; keep it as far from them as "
                       "you can, visit it last and wash your hands, or name such a spot with `lathhouse add spot --apart`",
                       who, when);
     case plan::BreachKind::PinsDisagree:

@@ -131,12 +131,15 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                    [](const plan::WaterDue& look) { return why(look.why); },
                    [](const plan::FeedingDue& feed) -> std::string {
                        return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
+                              : feed.young                          ? phrase("it is young: half the strength")
                               : feed.first                          ? phrase("it grows, and no feed is logged")
                                                                     : phrase("it grows, and the last feed is used up");
                    },
                    [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },
                    [](const plan::DamageStep&) -> std::string { return phrase("after weed-killer or another chemical"); },
-                   [](const plan::SowingTask&) -> std::string { return phrase("its time is now"); }},
+                   [](const plan::SowingTask& sowing) -> std::string {
+                       return sowing.last_day ? phrase("today is the last day on which it is of use") : phrase("its time is now");
+                   }},
         task.matter);
 }
 

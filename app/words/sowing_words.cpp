@@ -135,9 +135,13 @@ std::string sowing_begins(const plan::SowingPlan& plan, UnitSystem units)
 {
     const auto& season = *plan.season;
     const auto& kind = *plan.kind;
+    const bool planted = season.plant_out && season.plant_out->from == season.first_out();
+    const auto first = day(season.first_out());
+    const auto since = [&] { return reasons(season.begins_by, kind, true, units); };
     const std::string text = season.begins_by.contains(SowingLimit::Today)
                                  ? phrase("It can go on from today, since the season is on.")
-                                 : phrase("Not earlier, since %1.", reasons(season.begins_by, kind, true, units));
+                             : planted ? phrase("Plant out not before %1, since %2.", first, since())
+                                       : phrase("Sow outdoors not before %1, since %2.", first, since());
     return text + " " +
            phrase("On %1 the chance of a damaging night still to come is %2, a usual night has %3, the soil %4.",
                   day(season.first_out()), chance(season.damage_chance), temperature(season.usual_low, units),
@@ -150,7 +154,7 @@ std::string sowing_ends(const plan::SowingPlan& plan, UnitSystem units)
     if (!season.last_useful) {
         return phrase("Nothing ends the season here: any day of the year will do.");
     }
-    return phrase("Not later than %1, since %2.", day(*season.last_useful),
+    return phrase("Sow not later than %1, since %2.", day(*season.last_useful),
                   reasons(season.ends_by, *plan.kind, false, units));
 }
 

@@ -80,6 +80,8 @@ struct Plant {
     std::optional<SpotId> pinned_spot; ///< Never to be moved from there.
     std::optional<Litres> pot_volume = {}; ///< Of the mix; nullopt where the grower did not say.
     PotShade pot_shade = PotShade::Unknown;
+    /// First day on which a plant from a tray is old enough to be planted out (with_young_plants); not kept by the journal.
+    std::optional<calendar::Date> young_until = {};
 };
 
 /// Nights on which the grower keeps a plant at a spot by hand: evenings, both included.

@@ -3,6 +3,7 @@
 #include "core/home/new_plant.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace lathhouse::home {
@@ -44,6 +45,42 @@ Plant make_seedling(const plants::SeedKind& kind, std::string name)
             .pot_kilograms = kSeedlingKilograms,
             .spot = {},
             .pinned_spot = {}};
+}
+
+std::optional<calendar::Date> old_enough(const Tray& tray, const plants::SeedKind& kind)
+{
+    if (!kind.weeks_indoors) {
+        return std::nullopt;
+    }
+    const double weeks = (kind.weeks_indoors->low + kind.weeks_indoors->high) / 2.0;
+    return tray.sown + calendar::Days{static_cast<int>(std::lround(7.0 * weeks))};
+}
+
+bool is_young(const Plant& plant, calendar::Date date, bool outdoors)
+{
+    constexpr calendar::Days kLongerIndoors{60};
+    return plant.young_until && date < (outdoors ? *plant.young_until : *plant.young_until + kLongerIndoors);
+}
+
+Household with_young_plants(Household household, const SeedBook& book)
+{
+    for (const auto& potted : book.potted) {
+        const auto* tray = book.tray(potted.tray);
+        const auto* lot = tray != nullptr ? book.lot(tray->lot) : nullptr;
+        if (lot == nullptr) {
+            continue;
+        }
+        const auto kind = plants::SeedReference::built_in().find(lot->crop);
+        if (!kind) {
+            continue;
+        }
+        for (auto& plant : household.plants) {
+            if (std::ranges::find(potted.plants, plant.id) != potted.plants.end()) {
+                plant.young_until = old_enough(*tray, **kind);
+            }
+        }
+    }
+    return household;
 }
 
 Result<std::vector<Plant>> seedlings_of(const SeedBook& book, TrayId tray_id, int count, const std::string& stem)

@@ -18,6 +18,15 @@ namespace lathhouse::home {
 /// hazardous unless it is a vegetable or herb other than of the nightshade family.
 Plant make_seedling(const plants::SeedKind& kind, std::string name);
 
+/// First day on which plants of a tray are old enough to be planted out: the middle of the crop's weeks indoors after the
+/// sowing, by which sowing dates are reckoned too. nullopt for crops that are sown where they are to stand.
+std::optional<calendar::Date> old_enough(const Tray& tray, const plants::SeedKind& kind);
+/// Whether a plant from a tray is to be treated as young on a date: until it is old enough, and indoors 60 days longer, since
+/// hardening and planting out are still to come (common practice, no source; so long the round remembers a tray, too).
+bool is_young(const Plant& plant, calendar::Date date, bool outdoors);
+/// The household with `young_until` of the plants that came of its trays.
+Household with_young_plants(Household household, const SeedBook& book);
+
 /// Plants that the next so many seedlings of a tray become, at the tray's spot: called by `stem`, or where that is empty
 /// after the crop and the tray ("Tomato 3-1"), and numbered on from those that were potted before.
 /// Errors: NotFound for an unknown tray or a crop that the reference does not know.

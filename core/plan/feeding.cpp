@@ -1,5 +1,6 @@
 #include "core/plan/feeding.h"
 
+#include "core/home/seedling.h"
 #include "core/plan/growing_rules.h"
 #include "core/plan/withheld.h"
 
@@ -29,6 +30,7 @@ struct Day {
     double index = 0.0;
     DailyLight moles = DailyLight::from_moles(0.0);
     bool by_lamps = false;
+    bool young = false;
 };
 
 /// What takes most from growth.
@@ -86,6 +88,8 @@ std::vector<Day> days_of(const AskedPot& asked, std::span<const Withheld> events
         const auto date = asked.options.from + Days{offset};
         Day day;
         const auto spot = asked.whereabouts.on(date);
+        const auto* stands = spot ? asked.household.spot(*spot) : nullptr;
+        day.young = home::is_young(asked.plant, date, stands != nullptr && home::is_outdoors(stands->kind));
         if (asked.kind == nullptr) {
             day.why = WithheldWhy::UnknownKind;
         } else if (asked.kind->feed == plants::FeedClass::None) {
@@ -167,14 +171,16 @@ FeedingWindow window_of(const AskedPot& asked, std::span<const Day> days, Date f
     if (dim) {
         every = std::max(every, growing_figure("feed_dim_days"));
     }
-    const double share = dim ? growing_figure("feed_home_share") : 1.0;
+    const bool young = days.front().young;
+    const double share = std::min(dim ? growing_figure("feed_home_share") : 1.0, young ? growing_figure("feed_young_share") : 1.0);
     return {from,
             from + Days{static_cast<int>(days.size()) - 1},
             static_cast<int>(std::lround(every)),
             {asked.kind->feed_nitrogen_ppm.low * share, asked.kind->feed_nitrogen_ppm.high * share},
             index,
             dim,
-            by_lamps};
+            by_lamps,
+            young};
 }
 
 /// Days in a row that have the same reason, or none.
@@ -183,7 +189,8 @@ void add_runs(const AskedPot& asked, std::span<const Day> days, PlantFeeding& fe
     for (std::size_t first = 0; first < days.size();) {
         std::size_t next = first + 1;
         const auto same = [&](const Day& day) {
-            return day.why == days[first].why && day.event.has_value() == days[first].event.has_value() &&
+            return day.why == days[first].why && (day.why || day.young == days[first].young) &&
+                   day.event.has_value() == days[first].event.has_value() &&
                    (!day.event || day.event->since == days[first].event->since);
         };
         while (next < days.size() && same(days[next])) {
@@ -251,7 +258,7 @@ void add_feeds(PlantFeeding& feeding, const SetAside& said, Date today)
         const double ppm =
             window.nitrogen_ppm.low + growth * (window.nitrogen_ppm.high - window.nitrogen_ppm.low);
         for (; due <= window.to; due = due + Days{window.every_days}) {
-            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm});
+            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm, window.young});
             last = due;
         }
     }
@@ -376,7 +383,7 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
         for (const auto& day : plant.days) {
             if (day.on <= date && date <= day.can_wait_until) {
                 due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
-                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front()});
+                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front(), day.young});
             }
         }
     }

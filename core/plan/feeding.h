@@ -51,12 +51,14 @@ struct FeedingWindow {
     double growth;              ///< Mean index of its days.
     bool dim;                   ///< At most 100 foot-candles: little feed.
     bool by_lamps;              ///< Without the lamps it would be closed on some of its days.
+    bool young = false;         ///< Of a plant from a tray before it is old enough to be planted out: weak feed.
 };
 
 struct FeedDay {
     calendar::Date on;
     calendar::Date can_wait_until;
     double nitrogen_ppm;
+    bool young = false; ///< Weak, since it is young.
 };
 
 /// Washing salts out of the mix.
@@ -95,6 +97,7 @@ struct FeedingOptions {
 ///
 /// A window opens where the growth index (growth_index.h) rises above 0.25 and closes where it falls below
 /// 0.15, so that it does not flutter; the 30 days before `from` say whether it is open on the first.
+/// Plants from a tray get a share of the strength until they are old enough to be planted out (rule feed_young_share).
 /// Interval: that of the class in full growth (an index of 0.5 or more), longer as growth is slower, at most
 /// three times; five months in dim spots; cacti and succulents get two feeds a window. The figures and their
 /// sources are those of growing_rules.csv.
@@ -120,6 +123,7 @@ struct FeedingDue {
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
     bool first = false;                 ///< No feed is logged yet.
+    bool young = false;                 ///< Weak, since it is young.
 };
 /// What is due on a date: due by then and not past what can wait. Where a plant is to be washed out, its feed waits: it
 /// is due from the day after, or once the washing out is left out or put off.

@@ -1,6 +1,7 @@
 #include "core/plan/household_moves.h"
 
 #include "core/base/side_by_side.h"
+#include "core/home/seedling.h"
 #include "core/plan/stress.h"
 
 #include <algorithm>
@@ -10,6 +11,26 @@
 #include <tuple>
 
 namespace lathhouse::plan {
+namespace {
+
+/// A night beside others of a plant that ought to stand apart, where some spot is apart: dearer than a carry, cheaper than
+/// nowhere. Common practice, no source.
+constexpr float kNotApart = kNowhereBase;
+/// A night of a clean plant at a spot where pests are found or may be, to which it would be carried. Common practice, no
+/// source.
+constexpr float kCarriedToPests = 1.0F;
+/// A night below its safe one of a plant from a tray that is not old enough: dearer than a carry, cheaper than nowhere. Common
+/// practice, no source.
+constexpr float kTooCoolForYoung = 8.0F;
+/// Longest hardening (days_of_hardening): so long before the first night out a plant spends hours among the others.
+constexpr int kLongestHardening = 14;
+
+bool runs_on(const Isolation& isolation, calendar::Date evening)
+{
+    return isolation.from <= evening && evening <= isolation.to;
+}
+
+} // namespace
 
 HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::PlaceClimate& climate,
                                const ColdChances& chances, calendar::Date from, Probability risk,
@@ -35,6 +56,26 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
     fill_alike(StressOfYear{household, climate, chances.nights(), light, from});
     problem_.start.resize(problem_.plants);
     problem_.cost.resize(problem_.plants * kNightsOfAPlan * problem_.spots);
+    for (std::size_t p = 0; p < problem_.plants; ++p) {
+        for (std::size_t s = 0; s < real_spots(); ++s) {
+            if (household.plants[p].spot == spot(s).id) {
+                problem_.start[p] = s;
+            }
+        }
+    }
+    for (const auto& isolation : wishes.isolated) {
+        const auto plant = std::ranges::find(household.plants, isolation.plant, &home::Plant::id);
+        if (plant == household.plants.end()) {
+            continue;
+        }
+        const auto start = problem_.start[static_cast<std::size_t>(plant - household.plants.begin())];
+        if (start && !spot(*start).apart) {
+            pests_at_.emplace_back(*start, isolation);
+        }
+    }
+    if (std::ranges::any_of(household.plants, [from](const home::Plant& of) { return home::is_young(of, from, false); })) {
+        usual_.emplace(household, climate);
+    }
     side_by_side(problem_.plants, [&](std::size_t p) {
         fill_plant(p);
         keep_to_accepted(p);
@@ -107,24 +148,18 @@ void HouseholdMoves::fill_alike(const StressOfYear& stress)
 
 void HouseholdMoves::fill_plant(std::size_t p)
 {
-    const auto& plant = household_->plants[p];
     const std::size_t real = real_spots();
-    for (std::size_t s = 0; s < real; ++s) {
-        if (plant.spot == spot(s).id) {
-            problem_.start[p] = s;
-        }
-    }
     for (std::size_t night = 0; night < kNightsOfAPlan; ++night) {
         const auto evening = date(night);
         const auto pin = pinned(p, evening);
-        const bool apart = isolated(p, evening);
+        const auto* apart = isolated(p, evening);
         const bool some_apart = some_isolated(evening);
         float* cost = &problem_.cost[(p * kNightsOfAPlan + night) * problem_.spots];
         for (std::size_t s = 0; s < real; ++s) {
             // Where a hand has pinned the plant it stays, cold or not; the breach is named.
-            const bool open =
-                pin ? *pin == spot(s).id : !closed(p, spot(s), apart, some_apart) && allowed(p, s, night);
-            cost[s] = open ? felt(p, night, s) : kForbidden;
+            const bool open = pin ? *pin == spot(s).id : !closed(apart, some_apart, p, s, night) && allowed(p, s, night);
+            cost[s] = open ? felt(p, night, s) + beside_pests(apart, p, s, evening) + too_cool_for_young(p, s, evening)
+                           : kForbidden;
         }
         std::fill(cost + real, cost + problem_.nowhere(), kForbidden);
         cost[problem_.nowhere()] = kNowhereBase + kNowhereBySize;
@@ -164,31 +199,80 @@ std::optional<home::SpotId> HouseholdMoves::pinned(std::size_t p, calendar::Date
     return pin;
 }
 
-bool HouseholdMoves::isolated(std::size_t p, calendar::Date evening) const
+const Isolation* HouseholdMoves::isolated(std::size_t p, calendar::Date evening) const
 {
-    return std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
-        return isolation.plant == household_->plants[p].id && isolation.from <= evening &&
-               evening <= isolation.to;
+    const auto found = std::ranges::find_if(wishes_->isolated, [&](const Isolation& isolation) {
+        return isolation.plant == household_->plants[p].id && runs_on(isolation, evening);
     });
+    return found != wishes_->isolated.end() ? &*found : nullptr;
 }
 
 bool HouseholdMoves::some_isolated(calendar::Date evening) const
 {
-    return std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
-        return isolation.from <= evening && evening <= isolation.to;
-    });
+    return std::ranges::any_of(wishes_->isolated,
+                               [evening](const Isolation& isolation) { return runs_on(isolation, evening); });
 }
 
-bool HouseholdMoves::closed(std::size_t p, const home::Spot& spot, bool isolated, bool some_isolated) const
+bool HouseholdMoves::keeps_place(std::size_t p, std::size_t night) const
 {
-    if (household_->plants[p].hazardous && spot.in_reach) {
-        return true;
-    }
-    if (!some_spot_apart_) {
+    const auto start = problem_.start[p];
+    return start && !(household_->plants[p].hazardous && spot(*start).in_reach) && allowed(p, *start, night);
+}
+
+bool HouseholdMoves::hardens_too_early(std::size_t p, const home::Spot& to, calendar::Date evening) const
+{
+    const auto start = problem_.start[p];
+    if (!start || to.apart || !home::is_outdoors(to.kind) || home::is_outdoors(spot(*start).kind)) {
         return false;
     }
+    const auto begun = evening - calendar::Days{kLongestHardening};
+    return resting(p, begun) != nullptr ||
+           std::ranges::any_of(wishes_->isolated, [&](const Isolation& isolation) {
+               return isolation.plant == household_->plants[p].id && isolation.to < evening && begun <= isolation.to;
+           });
+}
+
+const Rest* HouseholdMoves::resting(std::size_t p, calendar::Date day) const
+{
+    const auto found = std::ranges::find_if(wishes_->resting, [&](const Rest& rest) {
+        return rest.plant == household_->plants[p].id && day < rest.until;
+    });
+    return found != wishes_->resting.end() ? &*found : nullptr;
+}
+
+float HouseholdMoves::too_cool_for_young(std::size_t p, std::size_t s, calendar::Date evening) const
+{
+    const auto& plant = household_->plants[p];
+    const auto start = problem_.start[p];
+    // One that stands outdoors was planted out.
+    const bool young = home::is_young(plant, evening, home::is_outdoors(spot(s).kind)) &&
+                       !(start && home::is_outdoors(spot(*start).kind));
+    return young && usual_->on(spot(s).id, evening).low < plant.lines.safe_night ? kTooCoolForYoung : 0.0F;
+}
+
+float HouseholdMoves::beside_pests(const Isolation* isolated, std::size_t p, std::size_t s, calendar::Date evening) const
+{
+    if (isolated != nullptr) {
+        return some_spot_apart_ && !spot(s).apart ? kNotApart : 0.0F;
+    }
+    const bool to_pests = problem_.start[p] != s && std::ranges::any_of(pests_at_, [&](const auto& at) {
+        return at.first == s && runs_on(at.second, evening);
+    });
+    return to_pests ? kCarriedToPests : 0.0F;
+}
+
+bool HouseholdMoves::closed(const Isolation* isolated, bool some_isolated, std::size_t p, std::size_t s,
+                            std::size_t night) const
+{
+    const auto& to = spot(s);
+    if (household_->plants[p].hazardous && to.in_reach) {
+        return true;
+    }
+    if (isolated != nullptr) {
+        return !to.apart && problem_.start[p] != s && keeps_place(p, night);
+    }
     // Nobody clean stands beside what is isolated.
-    return isolated ? !spot.apart : some_isolated && spot.apart;
+    return (to.apart && some_isolated) || hardens_too_early(p, to, date(night));
 }
 
 bool HouseholdMoves::allowed(std::size_t plant, std::size_t spot, std::size_t night) const
@@ -219,7 +303,9 @@ MovePath HouseholdMoves::at_real_spots(std::size_t plant, const MovePath& path) 
                     static_cast<double>(felt(plant, night, s)) + (allowed(plant, s, night) ? 0.0 : 1000.0);
                 const auto pin = pinned(plant, date(night));
                 badness += pin && *pin != spot(s).id ? 1.0e6 : 0.0;
-                badness += isolated(plant, date(night)) && !spot(s).apart ? 500.0 : 0.0;
+                if (isolated(plant, date(night)) != nullptr && !spot(s).apart) {
+                    badness += problem_.start[plant] == s ? 400.0 : 500.0;
+                }
             }
             const auto nights = static_cast<double>(end - first);
             badness += kept.hazardous && spot(s).in_reach ? 300.0 * nights : 0.0;

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "core/home/spot_climate.h"
 #include "core/plan/move_problem.h"
 #include "core/plan/year_plan.h"
+
+#include <utility>
 
 namespace lathhouse::plan {
 
@@ -28,8 +31,10 @@ public:
     bool allowed(std::size_t plant, std::size_t spot, std::size_t night) const;
     /// Where a hand keeps the plant that night: the pin entered last, then the one for always.
     std::optional<home::SpotId> pinned(std::size_t plant, calendar::Date evening) const;
-    /// Whether pests bid that the plant stand apart that night.
-    bool isolated(std::size_t plant, calendar::Date evening) const;
+    /// What pests bid where the plant must stand apart that night; else nullptr.
+    const Isolation* isolated(std::size_t plant, calendar::Date evening) const;
+    /// Why the plant is to rest that day; nullptr where it is not.
+    const Rest* resting(std::size_t plant, calendar::Date day) const;
 
     /// Whether they bid that of any plant.
     bool some_isolated(calendar::Date evening) const;
@@ -43,6 +48,14 @@ private:
     void fill_alike(const StressOfYear& stress);
     void fill_plant(std::size_t plant);
     void keep_to_accepted(std::size_t plant);
+    /// Whether a plant to be isolated can stay where it stands that night: it is carried to no clean plants then.
+    bool keeps_place(std::size_t plant, std::size_t night) const;
+    /// Whether a first night out on that evening would have the plant hardened before it is clear or has rested.
+    bool hardens_too_early(std::size_t plant, const home::Spot& spot, calendar::Date evening) const;
+    /// Price of a night that is too cool for a plant from a tray which is not old enough to be planted out.
+    float too_cool_for_young(std::size_t plant, std::size_t spot, calendar::Date evening) const;
+    /// Price of a night at a spot on account of pests; 0 where none are about.
+    float beside_pests(const Isolation* isolated, std::size_t plant, std::size_t spot, calendar::Date evening) const;
     /// What a plant feels at a spot that night, closed or not.
     float felt(std::size_t plant, std::size_t night, std::size_t spot) const
     {
@@ -50,7 +63,8 @@ private:
     }
     /// Whether a spot is closed to the plant that night for another reason than cold. some_isolated: whether
     /// any plant is to stand apart that night.
-    bool closed(std::size_t plant, const home::Spot& spot, bool isolated, bool some_isolated) const;
+    bool closed(const Isolation* isolated, bool some_isolated, std::size_t plant, std::size_t spot,
+                std::size_t night) const;
 
     const home::Household* household_;
     const ColdChances* chances_;
@@ -58,6 +72,8 @@ private:
     Probability risk_;
     const PlanWishes* wishes_;
     bool some_spot_apart_ = false;
+    std::optional<home::SpotClimate> usual_; ///< Only where a plant is young.
+    std::vector<std::pair<std::size_t, Isolation>> pests_at_; ///< Spots (of the problem) that are not apart, where they stand.
     std::vector<std::size_t> spots_;         ///< Of the problem, as places in the household's list.
     std::vector<std::size_t> alike_; ///< [plant]: plants of the same number have equal needs and lines.
     std::vector<std::vector<char>> allowed_; ///< [alike x spots + spot][night]; empty indoors.

@@ -2,6 +2,7 @@
 
 #include "core/calendar/date.h"
 #include "core/home/planned_stays.h"
+#include "core/plan/pest_course.h"
 
 #include <optional>
 #include <vector>
@@ -13,6 +14,18 @@ struct Isolation {
     home::PlantId plant;
     calendar::Date from;
     calendar::Date to;
+    std::optional<calendar::Date> clear = {}; ///< First day on which it may be back; nullopt: cannot be said.
+    PestState state = PestState::Infested;
+    const plants::Pest* pest = nullptr; ///< nullptr where it has no known name.
+};
+
+enum class RestWhy { Sprayed, Chilled };
+/// A plant that was harmed: nothing else is to trouble it, so that from indoors it does not go out, nor is hardened.
+struct Rest {
+    home::PlantId plant;
+    calendar::Date until; ///< First day on which hardening may begin.
+    RestWhy why;
+    calendar::Date since;
 };
 
 /// What a plan heeds besides the household itself.
@@ -20,6 +33,7 @@ struct PlanWishes {
     std::vector<Isolation> isolated = {};
     /// The plan the grower said yes to: kept where changing it would not pay.
     std::optional<home::AcceptedPlan> accepted = {};
+    std::vector<Rest> resting = {};
 };
 
 /// A plant stands otherwise than in the accepted plan, on those evenings, both included.

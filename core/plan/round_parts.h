@@ -22,7 +22,7 @@ struct HouseholdFacts {
     std::optional<home::AcceptedPlan> accepted = {};
     home::SeedBook seeds = {};
 
-    /// The household with the offsets that its thermometers have taught.
+    /// The household with the offsets that its thermometers have taught, and which of its plants are young.
     home::Household household() const;
 };
 

@@ -78,8 +78,17 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
     if (moves.pinned(p, moves.date(night)) == here.id) {
         return {ReasonKind::PinnedThere, std::nullopt, std::nullopt};
     }
-    if (here.apart && moves.isolated(p, moves.date(night))) {
-        return {ReasonKind::StandsApart, std::nullopt, std::nullopt};
+    if (const auto* apart = moves.isolated(p, moves.date(night)); apart != nullptr) {
+        if (here.apart) {
+            return {ReasonKind::StandsApart, std::nullopt, std::nullopt, *apart};
+        }
+        if (night == 0 && plant.spot == here.id) {
+            return {ReasonKind::CarriedToNobody, std::nullopt, std::nullopt, *apart};
+        }
+    }
+    const auto* rest = moves.resting(p, moves.date(night));
+    if (rest != nullptr && night == 0 && plant.spot == here.id && !home::is_outdoors(here.kind)) {
+        return {ReasonKind::Rests, std::nullopt, std::nullopt, std::nullopt, *rest};
     }
     if (night == 0 && plant.spot == here.id) {
         return {ReasonKind::StandsThere, std::nullopt, std::nullopt};
@@ -184,6 +193,9 @@ std::optional<Refusal> refusal_of(const HouseholdMoves& moves, std::size_t p, co
     if (!some_window(moves, p)) {
         return cold_refusal(moves, p);
     }
+    if (moves.isolated(p, moves.date(paths[p].size() - 1)) != nullptr) {
+        return plain(RefusalKind::KeptApart);
+    }
     for (std::size_t night = 0; night < paths[p].size(); ++night) {
         for (std::size_t s = 0; s < moves.real_spots(); ++s) {
             const bool better = out(s) && moves.problem().cost_at(p, night, s) + 0.05F <
@@ -262,7 +274,7 @@ std::vector<Breach> breaches_of(const HouseholdMoves& moves, const std::vector<M
             if (moves.household().plants[p].hazardous && spot.in_reach) {
                 note(BreachKind::InReach, p, spot, night);
             }
-            if (moves.isolated(p, moves.date(night)) && !spot.apart) {
+            if (moves.isolated(p, moves.date(night)) != nullptr && !spot.apart) {
                 note(BreachKind::NotApart, p, spot, night);
             }
             if (pins_disagree(moves.household(), moves.household().plants[p].id, moves.date(night))) {

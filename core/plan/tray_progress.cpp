@@ -78,7 +78,7 @@ std::vector<SowingTask> due_on(calendar::Date date, const home::SeedLot& lot, co
         const auto sow = [&](SowingTaskKind task, const std::optional<DateSpan>& span) {
             if (span && any_left && !sown_of_late && date >= span->from && date <= span->to) {
                 due.push_back({task, lot.id, {}, span->from, std::min(span->to, span->from + Days{kSowCanWait}),
-                               kSowMinutes});
+                               kSowMinutes, {}, date == span->to});
             }
         };
         sow(SowingTaskKind::SowIndoors, season.sow_indoors);

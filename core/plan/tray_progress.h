@@ -45,6 +45,7 @@ struct SowingTask {
     calendar::Date wait_until; ///< Later than that it is worth less.
     int minutes;               ///< Common practice, no source.
     std::string name = {};     ///< The lot's.
+    bool last_day = false;     ///< Of a sowing: it is of no use any more tomorrow.
 };
 
 /// One lot's tasks on that date: the season's sowing where no tray has answered it, and its trays'. plan: of the

@@ -25,12 +25,16 @@ enum class ReasonKind {
     BetterLight,   ///< Indoors (or outdoors) to a spot whose light suits it better at that time of the year.
     MakesRoom,     ///< To a spot that is not its best, since the better ones are full.
     StandsApart,   ///< Away from the others, since pests were found on it or may be.
+    Rests,           ///< Indoors, as it was harmed and nothing else is to trouble it.
+    CarriedToNobody, ///< Where it is, for the same reason: no spot apart takes it, and it is brought to no clean plant.
 };
 
 struct Reason {
     ReasonKind kind;
     std::optional<Celsius> line;       ///< The plant's line that decides, where one does.
     std::optional<Probability> chance; ///< The accepted chance that goes with the line.
+    std::optional<Isolation> apart = {}; ///< With StandsApart and CarriedToNobody.
+    std::optional<Rest> rest = {};       ///< With Rests.
 };
 
 /// Nights in a row that a plant spends in one spot. A date stands for the night that begins in its evening,
@@ -73,6 +77,7 @@ enum class RefusalKind {
     PinnedIndoors,
     OnlyInReach,  ///< Every spot outdoors is within reach of a child or an animal, and it can hurt them.
     NightsForbid, ///< No spot outdoors is within the risk for as long as a stay lasts.
+    KeptApart,    ///< Pests keep it from the others to the end of the plan.
     Full,         ///< It would be better off outdoors, and the spots are full.
     BetterInside  ///< Outdoors there is too much or too little light, heat, rain or wind, or the carry costs more.
 };
@@ -129,7 +134,9 @@ constexpr float kPriceOfChange = 0.02F;
 
 /// Plans 365 nights from `from`, all plants together (move_problem.h). A plant that is pinned stays where it
 /// is pinned (always, or on the nights of a pin of the household). A plant to be isolated stands at a spot
-/// that is apart, and no other plant stands there meanwhile; where there is none, the breach says so. A night
+/// that is apart, and no other plant stands there meanwhile; where none takes it, it stays where it is as long as the
+/// cold lets it, and the breach says so. Its hours outdoors before a first night out begin when it is clear, as those of a plant that rests after harm when the rest is over. A
+/// plant from a tray stands, until it is old enough, where usual nights are at its safe one or above, if any spot is so warm. A night
 /// otherwise than in the accepted plan costs kPriceOfChange. Where no spot takes a plant it is put at the least bad one, and the breach is named. Equal
 /// input gives an equal plan. docs/methods/moves.md.
 YearPlan plan_year(const home::Household& household, const climate::PlaceClimate& climate,

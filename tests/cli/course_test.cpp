@@ -161,6 +161,33 @@ TEST_F(CourseInSummer, RunsByWhatTheThermometersTaughtAsTheRoundDoes)
     EXPECT_EQ(json["courses"][0]["clear_not_before"], calendar::to_text(*course->clear_not_before));
 }
 
+class CourseInSpring : public WithDemonstration {
+protected:
+    CourseInSpring() : WithDemonstration("2026-05-22") {}
+};
+
+TEST_F(CourseInSpring, ThePlanSaysWhyAPlantWithPestsStaysWhereItIs)
+{
+    const auto plan_of = [&](home::PlantId id) {
+        const auto json = ask({"moves", "--json"}).json();
+        const auto found = std::ranges::find_if(json["plants"], [&](const auto& one) { return one["id"] == id; });
+        return *found;
+    };
+    const int going = 5; // The hibiscus goes out in June.
+    const auto before = plan_of(going)["stays"];
+    ASSERT_EQ(before[0]["why"], "stands there");
+    ASSERT_FALSE(before[1]["risk_out"].is_null());
+    const auto logged = ask({"log", "event", "pest_found", "--plant", "5", "--detail", "pest=mealybug"});
+    ASSERT_EQ(logged.status, 0) << logged.err;
+    const auto course = ask({"course", "--plant", "5", "--json"}).json();
+    const auto clear = course["courses"][0]["clear_not_before"].get<std::string>();
+    ASSERT_LT(before[1]["from"].get<std::string>(), clear);
+    const auto stays = plan_of(going)["stays"];
+    EXPECT_TRUE(stays[0]["why"].get<std::string>().starts_with("stays apart until ")) << stays[0]["why"];
+    EXPECT_NE(stays[0]["why"].get<std::string>().find(" at least: citrus mealybug found; it is carried to no clean plants"), std::string::npos);
+    EXPECT_EQ(calendar::parse_date(stays[0]["to"].get<std::string>()).value() + calendar::Days{1}, calendar::parse_date(clear).value());
+}
+
 TEST(CourseCommandAlone, ShowsThePestWithoutAHousehold)
 {
     const auto ran = run_command({"--home", "/no/such/folder", "course", "--pest", "spider mite"});

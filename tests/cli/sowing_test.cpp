@@ -61,7 +61,7 @@ TEST(SowingCommand, TellsAGrowerWhyAndOnWhatItRests)
     const auto ran = run_command(zinnia());
     ASSERT_EQ(ran.status, 0) << ran.err;
     for (const char* text : {"Zinnia elegans", "Sow indoors", "Harden off from", "Plant out", "Last useful sowing",
-                             "19 in 20 sure", "common practice", "Not earlier, since", "Not later than", "Sources: ",
+                             "19 in 20 sure", "common practice", "Plant out not before ", "Sow not later than", "Sources: ",
                              "chances, not promises", "Germination Requirements for Annuals"}) {
         EXPECT_THAT(ran.out, HasSubstr(text));
     }

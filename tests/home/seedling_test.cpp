@@ -68,6 +68,35 @@ TEST(Seedlings, OfUnknownPlantsDieBelowTheirOwnLineHardyOnesFartherBelow)
     EXPECT_GT(unknown, 0);
 }
 
+TEST(Seedlings, AreYoungUntilTheirCropsWeeksIndoorsAreOver)
+{
+    SeedBook book;
+    book.lots = {{1, "Hot ones", "Capsicum annuum", {}, {}, {}, ""}, {2, "Roots", "Daucus carota", {}, {}, {}, ""}};
+    book.trays = {{1, 1, calendar::Date{2027, 2, 9}, 12, {}, {}, ""}, {2, 2, calendar::Date{2027, 2, 9}, 12, {}, {}, ""}};
+    book.potted = {{1, {7}}, {2, {8}}};
+    Household household{.name = "Test",
+                        .demonstration = false,
+                        .place = {"Here", {Latitude::literal(48.0), Longitude::literal(20.0)}, std::nullopt, "UTC"},
+                        .spots = {},
+                        .plants = {}};
+    for (const PlantId id : {6, 7, 8}) {
+        auto plant = make_seedling(seed("Pepper"), "x");
+        plant.id = id;
+        household.plants.push_back(plant);
+    }
+    const auto young = with_young_plants(household, book);
+    EXPECT_FALSE(young.plants[0].young_until); // Not out of a tray.
+    EXPECT_EQ(young.plants[1].young_until, (calendar::Date{2027, 2, 9} + calendar::Days{49})); // Six to eight weeks.
+    const auto old = *young.plants[1].young_until;
+    EXPECT_FALSE(is_young(young.plants[0], old - calendar::Days{1}, false));
+    EXPECT_TRUE(is_young(young.plants[1], old - calendar::Days{1}, true));
+    EXPECT_FALSE(is_young(young.plants[1], old, true));
+    EXPECT_TRUE(is_young(young.plants[1], old + calendar::Days{59}, false));
+    EXPECT_FALSE(is_young(young.plants[1], old + calendar::Days{60}, false));
+    ASSERT_FALSE(seed("Carrot").weeks_indoors);
+    EXPECT_FALSE(young.plants[2].young_until);
+}
+
 TEST(GoneWords, AreEachTheirOwn)
 {
     std::set<std::string_view> words;

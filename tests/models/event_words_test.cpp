@@ -44,6 +44,15 @@ TEST(EntryWords, NameThePlantBeforeWhatHappenedToIt)
     EXPECT_EQ(said_back(photo), "the photograph lemon.jpg of 16 May 2026 shows " + plant.name);
 }
 
+TEST(EventWords, NameAPestThatWasWrittenByAnotherNameInTheReadersLanguage)
+{
+    const auto found = entered(home::EventKind::PestFound, {{"pest", "mealybug"}});
+    EXPECT_EQ(event_words(found, plain_facts().as_told), "mealybug found");
+    words::speak_to({.language = "de", .phrase = {}, .decimal_mark = ','});
+    EXPECT_EQ(event_words(found, plain_facts().as_told), "Zitrus-Wolllaus found");
+    words::speak_to({});
+}
+
 TEST(EventWords, NameAProductOfTheTableInTheReadersLanguage)
 {
     const auto damage = entered(home::EventKind::ChemicalDamage, {{"product", "glyphosate"}});

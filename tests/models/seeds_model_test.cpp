@@ -89,6 +89,42 @@ TEST_F(SeedsModelTest, SheetIsThatOfThePlan)
     EXPECT_LT(model.sheet()->bar->from, model.sheet()->bar->to);
 }
 
+TEST_F(SeedsModelTest, SeedlingsThatStandComeBeforeTheNextSowing)
+{
+    EXPECT_EQ(model.lots()->at(row_of("Tomato, red"), "next").toString(), "pot up 17");
+    EXPECT_TRUE(model.lots()->at(row_of("Zinnia"), "next").toString().startsWith("sown; up from")); // Not up yet.
+    auto facts = with_seeds(plain_facts(), kShownToday);
+    facts.seeds.potted = {{1, {901, 902}}};
+    const auto next_on = [&](calendar::Date sown) {
+        facts.seeds.trays[0].sown = sown;
+        SeedsModel potted(door_of(facts), british_look());
+        potted.start();
+        wait_for(potted);
+        return potted.lots()->at(row_of("Tomato, red"), "next").toString();
+    };
+    facts.seeds.counts = {{1, kShownToday, 17, true}};
+    EXPECT_TRUE(next_on(kShownToday - calendar::Days{14}).startsWith("harden off from "));
+    EXPECT_TRUE(next_on(kShownToday - calendar::Days{28}).startsWith("harden off now, out "));
+    EXPECT_EQ(next_on(kShownToday - calendar::Days{42}), "plant out now");
+    EXPECT_FALSE(next_on(kShownToday - calendar::Days{200}).contains("out now")); // Long gone.
+}
+
+TEST_F(SeedsModelTest, AMixCoolerThanTheSeedLikesBestIsRemarkedOn)
+{
+    const auto comes_up = [&](const QString& crop) {
+        model.chooseCrop(crop);
+        wait_for(model);
+        for (int row = 0; row < model.dates()->rowCount(); ++row) {
+            if (model.dates()->at(row, "label").toString() == "Comes up") {
+                return model.dates()->at(row, "why").toString();
+            }
+        }
+        return QString();
+    };
+    EXPECT_TRUE(comes_up("Pepper").contains("; best at 21")) << comes_up("Pepper").toStdString();
+    EXPECT_FALSE(comes_up("Lettuce").contains("best at")) << comes_up("Lettuce").toStdString();
+}
+
 TEST_F(SeedsModelTest, EveryCropOfTheTablesHasASheet)
 {
     for (const auto& kind : plants::SeedReference::built_in().kinds()) {

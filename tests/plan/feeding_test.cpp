@@ -64,6 +64,35 @@ TEST(FeedingYear, CoversEveryDayOnceWithAWindowOrAReason)
     }
 }
 
+TEST(FeedingYear, IsHalfWhileAPlantIsYoung)
+{
+    auto asked = temperate("Capsicum annuum");
+    asked.options.from = date(2027, 4, 1);
+    const auto grown = asked.feeding();
+    const auto until = date(2027, 5, 20);
+    asked.home.plants.front().young_until = until;
+    const auto young = asked.feeding();
+    ASSERT_FALSE(grown.days.empty());
+    EXPECT_FALSE(grown.days.front().young);
+    int weak = 0;
+    for (const auto& feed : young.days) {
+        EXPECT_EQ(feed.young, feed.on < until + calendar::Days{60}) << feed.on; // It stands indoors.
+        weak += feed.young ? 1 : 0;
+    }
+    EXPECT_GT(weak, 0);
+    const auto& nitrogen = plants::PlantReference::built_in().find("Capsicum annuum").value()->feed_nitrogen_ppm;
+    EXPECT_LE(young.days.front().nitrogen_ppm, nitrogen.high / 2.0);
+    EXPECT_GE(young.days.back().nitrogen_ppm, nitrogen.low);
+    for (int day = 0; day < 365; ++day) {
+        const auto on = asked.options.from + calendar::Days{day};
+        EXPECT_NE(open_on(young, on), withheld_on(young, on).has_value()) << on;
+    }
+    asked.home.plants.front().spot = kOpen; // Planted out once it is old enough.
+    for (const auto& feed : asked.feeding().days) {
+        EXPECT_EQ(feed.young, feed.on < until) << feed.on;
+    }
+}
+
 // Extension advice for 40 to 45 degrees north: nothing from late October to late February, start in early March
 // (rule feed_day_length and its source).
 TEST(FeedingYear, OfAHousePlantRunsFromSpringToAutumn)

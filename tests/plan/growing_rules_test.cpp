@@ -35,7 +35,7 @@ TEST(GrowingRules, HaveEveryFigureThatTheProgramTakes)
     constexpr std::array kFigures{
         "feed_heavy_days",   "feed_medium_days", "feed_light_days",  "feed_dim_days",    "feed_dim_light",
         "feed_succulent",    "feed_day_length",  "lamp_light",       "feed_index_open",  "feed_index_close",
-        "feed_after_repotting", "feed_after_purchase", "feed_after_move", "feed_home_share", "feed_greenhouse_ppm",
+        "feed_after_repotting", "feed_after_purchase", "feed_after_move", "feed_home_share", "feed_young_share", "feed_greenhouse_ppm",
         "leach_months",      "leach_volumes",    "pot_litres_per_kg", "pot_shape",       "available_share",
         "draw_factor",       "draw_succulent",   "dry_keep_moist",   "dry_top_inch",     "dry_right_out",
         "look_keep_moist",   "look_top_inch",    "look_right_out",   "wet_month_rain",   "roots_zones",

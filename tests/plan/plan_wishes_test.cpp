@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
 
 namespace lathhouse::plan {
 namespace {
@@ -73,6 +74,132 @@ TEST_F(Wishes, WithoutASpotApartThePlanSaysSoAndStands)
     EXPECT_EQ(result.breaches[0].plant, 2);
     EXPECT_EQ(calendar::days_between(result.breaches[0].from, result.breaches[0].to), 20);
     EXPECT_EQ(result.plants.size(), 2u);
+}
+
+/// A room and a balcony that suits all of them better from spring on.
+home::Household porch_people()
+{
+    auto home = household({indoors(1, 4, 2.0), balcony(2, 4), indoors(3, 4, 2.0)},
+                          {plant(1, 10, 4, 0), plant(2, 10, 4, 0), plant(3, 10, 4, 0)});
+    for (auto& kept : home.plants) {
+        kept.wants_open_air = true;
+        kept.spot = 1;
+    }
+    return home;
+}
+
+TEST_F(Wishes, WithoutASpotApartAPlantWithPestsIsCarriedToNobodyUntilItIsClear)
+{
+    const auto home = porch_people();
+    const auto free = plan(home);
+    ASSERT_EQ(spot_on(free, 2, Date{2027, 6, 15}), 2);
+    const Date clear{2027, 7, 2};
+    const auto& pest = plants::PestTable::built_in().pests().front();
+    const auto result = plan(home, 0.1, {{{2, kFrom, clear - Days{1}, clear, PestState::Infested, &pest}}, {}});
+    for (auto day = kFrom; day < clear + Days{14}; day += Days{1}) { // Hours outdoors before the first night come after it.
+        ASSERT_NE(spot_on(result, 2, day), 2) << calendar::to_text(day);
+        ASSERT_TRUE(day >= clear || spot_on(result, 2, day) == 1) << calendar::to_text(day);
+    }
+    EXPECT_EQ(spot_on(result, 2, Date{2027, 7, 20}), 2);
+    const auto& why = result.plants[1].stays.front().why;
+    EXPECT_EQ(why.kind, ReasonKind::CarriedToNobody);
+    ASSERT_TRUE(why.apart);
+    EXPECT_EQ(why.apart->clear, clear);
+    EXPECT_EQ(why.apart->pest, &pest);
+    EXPECT_EQ(result.breaches.front().kind, BreachKind::NotApart);
+    EXPECT_EQ(spot_on(result, 1, Date{2027, 6, 15}), 2); // The clean ones go.
+}
+
+TEST_F(Wishes, ColdForcesAPlantWithPestsInAllTheSame)
+{
+    auto home = porch_people();
+    home.plants[1].spot = 2;
+    const auto result = plan_year(home, place_, chances_, Date{2027, 9, 1}, Probability::clamped(0.1), Effort::Full,
+                                  {{{2, Date{2027, 9, 1}, Date{2027, 12, 31}}}, {}});
+    EXPECT_EQ(spot_on(result, 2, Date{2027, 9, 1}), 2);
+    EXPECT_NE(spot_on(result, 2, Date{2027, 12, 20}), 2);
+    EXPECT_TRUE(std::ranges::none_of(result.breaches, [](const Breach& of) { return of.kind == BreachKind::ColdNights; }));
+}
+
+TEST_F(Wishes, WhatTheSpotApartDoesNotHoldStaysWhereItIs)
+{
+    auto home = porch_people();
+    home.spots[2].apart = true;
+    home.spots[2].capacity = 1;
+    const Date to{2027, 7, 1};
+    const auto result = plan(home, 0.1, {{{1, kFrom, to}, {2, kFrom, to}}, {}});
+    for (auto day = kFrom; day <= to; day += Days{1}) {
+        const std::set<home::SpotId> both{spot_on(result, 1, day), spot_on(result, 2, day)};
+        ASSERT_EQ(both, (std::set<home::SpotId>{1, 3})) << calendar::to_text(day);
+    }
+}
+
+TEST_F(Wishes, NoCleanPlantIsCarriedToAPlantWithPests)
+{
+    auto home = porch_people();
+    home.spots.push_back(balcony(4, 4));
+    home.spots.back().windy = true; // The poorer of the two but for the pests.
+    home.plants[1].spot = 2;
+    const auto result = plan_year(home, place_, chances_, Date{2027, 6, 20}, Probability::clamped(0.1), Effort::Full,
+                                  {{{2, Date{2027, 6, 20}, Date{2027, 9, 1}}}, {}});
+    EXPECT_EQ(spot_on(result, 2, Date{2027, 8, 1}), 2);
+    EXPECT_EQ(spot_on(result, 1, Date{2027, 8, 1}), 4);
+    EXPECT_EQ(spot_on(result, 3, Date{2027, 8, 1}), 4);
+}
+
+TEST_F(Wishes, ACourseThatIsOverOrOfNobodyChangesNothing)
+{
+    const auto home = home::demonstration({.today = kFrom, .plants = 20, .spots = 8}).value().household;
+    const auto before = plan(home);
+    const auto after = plan(home, 0.1, {{{home.plants[0].id, kFrom - Days{60}, kFrom - Days{20}}, {9999, kFrom, kFrom + Days{90}}}, {}});
+    EXPECT_EQ(nights_changed(before, after), 0);
+    EXPECT_EQ(before.gap, after.gap);
+}
+
+TEST_F(Wishes, WhenItIsClearCannotBeSaidItStaysInWithThatReason)
+{
+    const auto result = plan(porch_people(), 0.1, {{{2, kFrom, kFrom + Days{365}}}, {}});
+    const auto kept = std::ranges::find(result.refusals, 2, &Refusal::plant);
+    ASSERT_NE(kept, result.refusals.end());
+    EXPECT_EQ(kept->kind, RefusalKind::KeptApart);
+}
+
+TEST_F(Wishes, APlantFromATrayStandsInTheWarmUntilItIsOldEnough)
+{
+    // A dim room at 18 degrees, and a bright one whose nights are at 7 in winter.
+    auto home = household({indoors(1, 1, 4.0, 4.0), indoors(2, 4, 12.0, 20.0)}, {plant(1, 13, 5, -1)});
+    home.spots[1].winter = Celsius::from_degrees(7.0);
+    home.plants[0].spot = 1;
+    ASSERT_EQ(spot_on(plan(home), 1, kFrom + Days{20}), 2); // Grown up it goes to the light.
+    home.plants[0].young_until = kFrom + Days{49};
+    const auto young = plan(home);
+    for (int day = 0; day < 49; ++day) {
+        ASSERT_EQ(spot_on(young, 1, kFrom + Days{day}), 1) << day;
+    }
+    EXPECT_EQ(spot_on(young, 1, kFrom + Days{120}), 2);
+    home.spots[0].capacity = 0; // Where no spot is warm the plan stands all the same.
+    home.plants[0].spot = 2;
+    EXPECT_EQ(spot_on(plan(home), 1, kFrom + Days{20}), 2);
+}
+
+TEST_F(Wishes, APlantThatWasHarmedIsNotHardenedBeforeItHasRested)
+{
+    const auto home = porch_people();
+    const auto from = Date{2027, 5, 25};
+    const auto made = [&](const PlanWishes& wishes) {
+        return plan_year(home, place_, chances_, from, Probability::clamped(0.1), Effort::Full, wishes);
+    };
+    ASSERT_EQ(spot_on(made({}), 1, Date{2027, 6, 15}), 2);
+    const Rest rest{1, Date{2027, 6, 20}, RestWhy::Sprayed, Date{2027, 5, 24}};
+    const auto held = made({.isolated = {}, .accepted = {}, .resting = {rest}});
+    for (auto day = from; day < rest.until + Days{14}; day += Days{1}) {
+        ASSERT_NE(spot_on(held, 1, day), 2) << calendar::to_text(day);
+    }
+    EXPECT_EQ(spot_on(held, 1, Date{2027, 7, 10}), 2);
+    EXPECT_EQ(held.plants[0].stays.front().why.kind, ReasonKind::Rests);
+    ASSERT_TRUE(held.plants[0].stays.front().why.rest);
+    EXPECT_EQ(held.plants[0].stays.front().why.rest->until, rest.until);
+    EXPECT_EQ(spot_on(held, 2, Date{2027, 6, 15}), 2);
 }
 
 TEST_F(Wishes, ADatedPinHoldsOnItsNights)

@@ -71,6 +71,24 @@ TEST_F(Round, LooksAtTheWaterOfAPlantThatNobodyHasWatered)
     EXPECT_TRUE(of<Hygiene>(round()).empty());
 }
 
+TEST_F(Round, WhatASprayHitRestsUntilNewGrowthOrTheHoldIsOver)
+{
+    const auto rests = [&] { return wishes_of(facts_, kToday).resting; };
+    EXPECT_TRUE(rests().empty());
+    happened(EventKind::ChemicalDamage, 1, 3, {{"product", "glyphosate"}});
+    happened(EventKind::ColdNight, 4, 2, {{"low_c", "1"}});
+    happened(EventKind::ColdNight, 2, 2, {{"low_c", "9"}}); // Cool, no harm.
+    ASSERT_EQ(rests().size(), 2u);
+    EXPECT_EQ(rests()[0].plant, 1);
+    EXPECT_EQ(rests()[0].why, RestWhy::Sprayed);
+    EXPECT_EQ(rests()[0].until, damage_courses(facts_.as_told, facts_.events).front().no_feed_before);
+    EXPECT_EQ(rests()[1].plant, 4);
+    EXPECT_EQ(rests()[1].until, kToday + Days{12}); // Two weeks after the night.
+    happened(EventKind::NewGrowth, 1, 0);
+    happened(EventKind::NewGrowth, 4, 0);
+    EXPECT_TRUE(rests().empty());
+}
+
 TEST_F(Round, GoesFromCleanOverSuspectToInfestedWithWashingBetween)
 {
     happened(EventKind::PestFound, 2, 3, {{"pest", "mealybug"}, {"amount", "few"}});

@@ -91,6 +91,21 @@ TEST(SowingTasks, AskForTheSowingOnlyInItsTime)
                      SowingTaskKind::SowIndoors));
 }
 
+TEST(SowingTasks, SayWhenItIsTheLastUsefulDay)
+{
+    const auto season = *plan_on(Date{2027, 1, 10}).season;
+    const auto last = season.sow_indoors->to;
+    const auto of = book();
+    const auto place = place_of(kInland);
+    const SowingOutlook outlook{Date{2027, 1, 10}, of, place, SowingWishes{}.risk};
+    const auto sowing_on = [&](Date date) {
+        const auto tasks = outlook.due(date);
+        return *std::ranges::find(tasks, SowingTaskKind::SowIndoors, &SowingTask::kind);
+    };
+    EXPECT_FALSE(sowing_on(last - Days{1}).last_day);
+    EXPECT_TRUE(sowing_on(last).last_day);
+}
+
 TEST(SowingTasks, AskToCountPotUpHardenAndPlantOutInTurn)
 {
     const auto season = *plan_on(Date{2027, 1, 10}).season;
