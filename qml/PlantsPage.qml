@@ -154,6 +154,10 @@ FocusScope {
         function onOpenedChanged(): void {
             root.back();
         }
+        function onPlantsChanged(): void {
+            if (root.logAwaited && root.visible)
+                root.logWhenRead();
+        }
     }
     Connections {
         target: root.plant
@@ -162,10 +166,6 @@ FocusScope {
                 return;
             root.photosFor = 0;
             plantPage.choosePhotos();
-        }
-        function onPlantsChanged(): void {
-            if (root.logAwaited && root.visible)
-                root.logWhenRead();
         }
     }
     Timer { // The page that is wanted is shown first.

@@ -6028,6 +6028,10 @@
 <context>
     <name>RoundActs</name>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>Done today</source>
         <translation>Hecho hoy</translation>
     </message>
@@ -6074,10 +6078,6 @@
     <message>
         <source>Leave out</source>
         <translation>Omitir</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
