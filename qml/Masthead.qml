@@ -32,6 +32,8 @@ Item {
     readonly property real leastActs: undoButton.drawnWidth + findButton.drawnWidth + Theme.px(16) + 12
     /// Beside the tabs, the short date and what lies between.
     readonly property bool drawn: root.width - root.tabsEnd - shortDate.advanceWidth - Theme.px(34) - 18 < undoButton.wordsWidth + findButton.wordsWidth
+    /// Smaller in the smallest window with the largest text, for all alike.
+    readonly property int tabSize: root.widestTab > root.tabWidth - 4 ? Math.floor(Theme.tabSize * (root.tabWidth - 4) / root.widestTab) : Theme.tabSize
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
     /// Household and place would else take two lines between the tabs and the acts.
     readonly property bool dateIsShort: root.narrow || homeWidth.advanceWidth > root.width - root.tabsEnd - longDate.advanceWidth - undoButton.width - findButton.width - Theme.px(34) - 58
@@ -95,12 +97,12 @@ Item {
                 anchors.centerIn: parent
                 anchors.horizontalCenterOffset: badge.visible ? -Math.round(badge.width / 2) - 2 : 0
                 width: Math.min(implicitWidth, tab.width - 4 - (badge.visible ? badge.width + 4 : 0))
-                fontSizeMode: Text.HorizontalFit // In the smallest window with the largest text.
+                fontSizeMode: Text.HorizontalFit // Beside the number of what is to be carried in.
                 minimumPixelSize: Theme.smallSize / 2
                 text: root.names[tab.index]
                 color: tab.open ? Theme.ink : Theme.ink2
                 font.family: Theme.textFamily
-                font.pixelSize: Theme.tabSize
+                font.pixelSize: root.tabSize
                 font.weight: tab.open ? Font.DemiBold : Font.Normal
                 Accessible.ignored: true
             }
