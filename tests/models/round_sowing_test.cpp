@@ -1,4 +1,5 @@
 #include "app/models/round_model.h"
+#include "app/words/round_words.h"
 #include "core/journal/household_store.h"
 #include "tests/models/page_fixtures.h"
 #include "tests/models/start_fixtures.h"
@@ -189,6 +190,16 @@ TEST(RoundSowing, InAFolderItIsOneEntryThatIsTakenBackAsOne)
     model.redo();
     wait_until_read(model);
     EXPECT_EQ(store.seeds()->trays.size(), 1u);
+}
+
+TEST(SowingWhy, NamesTheLastUsefulDay)
+{
+    plan::Task task{plan::SowingTask{plan::SowingTaskKind::SowIndoors, 1, {}, kShownToday, kShownToday, 15, "Tomato", false},
+                    plan::PestState::Clean, {}, {}, kShownToday, kShownToday, 15, "seeds/1/0l"};
+    const auto why = [&] { return words::task_why(task, plain_facts().as_told, words::UnitSystem::Metric); };
+    EXPECT_EQ(why(), "its time is now");
+    std::get<plan::SowingTask>(task.matter).last_day = true;
+    EXPECT_EQ(why(), "today is the last day on which it is of use");
 }
 
 } // namespace
