@@ -1953,12 +1953,12 @@
         <translation>bis, etwa 31.5.2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, may be left blank</source>
-        <translation>Eine weitere Wahrscheinlichkeit, für die Tage genannt werden, darf leer bleiben</translation>
+        <source>One more chance to give dates for, 1 in how many, may be left blank</source>
+        <translation>Für eine weitere Wahrscheinlichkeit Tage angeben, 1 von wie vielen, kann leer bleiben</translation>
     </message>
     <message>
-        <source>one more chance</source>
-        <translation>weitere Wahrscheinlichkeit</translation>
+        <source>one more: 1 in …</source>
+        <translation>eine weitere: 1 von …</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -4109,10 +4109,6 @@
         <translation>%1 Nächte im Jahr bei oder unter %2.</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
         <translation>%1: noch eine nach dem %2, die erste bis %3, mehr als %4 Tage ohne</translation>
     </message>
@@ -4159,6 +4155,14 @@
     <message>
         <source>One before these, since the turn of the season on %1: %2. One after these, up to the next turn: %3.</source>
         <translation>Eine davor, seit der Wende am %1: %2. Eine danach, bis zur nächsten Wende: %3.</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <translation>%1 von 10</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 von %1</translation>
     </message>
 </context>
 <context>
@@ -9334,6 +9338,10 @@ liegen im Band</translation>
         <translation>Stufe %1 von %2</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>indoors</source>
         <translation>drinnen</translation>
     </message>
@@ -10775,8 +10783,8 @@ liegen im Band</translation>
         <translation>Die letzte Nacht muss die erste sein oder bis zu ein Jahr später.</translation>
     </message>
     <message>
-        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
-        <translation>Eine weitere Wahrscheinlichkeit liegt zwischen 0 und 100 %, etwa 7; oder leer lassen.</translation>
+        <source>A further chance is 1 in a number above 1 and up to 1000, such as 14; or leave it blank.</source>
+        <translation>Eine weitere Wahrscheinlichkeit ist 1 von einer Zahl über 1 und bis 1000, etwa 14; oder leer lassen.</translation>
     </message>
 </context>
 <context>
@@ -11371,6 +11379,10 @@ liegen im Band</translation>
     <message>
         <source>bracket: date at 1 in 5 to 1 in 20</source>
         <translation>Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
+    </message>
+    <message>
+        <source>ticks below: feed</source>
+        <translation>Striche darunter: Dünger</translation>
     </message>
 </context>
 <context>
@@ -13861,6 +13873,30 @@ liegen im Band</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>vom hellsten Fenster Schritt für Schritt an ihren Platz; weniger Wasser, kein Dünger</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 Stunde</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1, full shade</source>
+        <translation>%1, Vollschatten</translation>
+    </message>
+    <message>
+        <source>%1, morning sun only</source>
+        <translation>%1, nur Morgensonne</translation>
+    </message>
+    <message>
+        <source>%1, where it shall stand</source>
+        <translation>%1, wo sie stehen soll</translation>
+    </message>
+    <message>
+        <source>kept apart</source>
+        <translation>steht getrennt</translation>
     </message>
     <message>
         <source>A plant</source>

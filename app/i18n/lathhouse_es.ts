@@ -1953,12 +1953,12 @@
         <translation>hasta, como 31/5/2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, may be left blank</source>
-        <translation>Otra probabilidad para la que dar fechas, puede quedar en blanco</translation>
+        <source>One more chance to give dates for, 1 in how many, may be left blank</source>
+        <translation>Otra probabilidad para la que dar fechas, 1 de cada cuántos; puede quedar vacío</translation>
     </message>
     <message>
-        <source>one more chance</source>
-        <translation>otra probabilidad</translation>
+        <source>one more: 1 in …</source>
+        <translation>otra: 1 de cada …</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -4109,10 +4109,6 @@
         <translation>%1 noches al año a %2 o menos.</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
         <translation>%1: una más tras el %2, la primera antes del %3, más de %4 días sin ellas</translation>
     </message>
@@ -4159,6 +4155,14 @@
     <message>
         <source>One before these, since the turn of the season on %1: %2. One after these, up to the next turn: %3.</source>
         <translation>Una antes de estas, desde el cambio de temporada el %1: %2. Una después, hasta el próximo cambio: %3.</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <translation>%1 de cada 10</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 de cada %1</translation>
     </message>
 </context>
 <context>
@@ -9334,6 +9338,10 @@ están en la banda</translation>
         <translation>escalón %1 de %2</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>indoors</source>
         <translation>dentro</translation>
     </message>
@@ -10775,8 +10783,8 @@ están en la banda</translation>
         <translation>La última noche debe ser la primera, o hasta un año después.</translation>
     </message>
     <message>
-        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
-        <translation>Otra probabilidad está entre 0 y 100 %, por ejemplo 7; o déjela en blanco.</translation>
+        <source>A further chance is 1 in a number above 1 and up to 1000, such as 14; or leave it blank.</source>
+        <translation>Otra probabilidad es 1 de cada un número mayor que 1 y hasta 1000, como 14; o se deja vacío.</translation>
     </message>
 </context>
 <context>
@@ -11371,6 +11379,10 @@ están en la banda</translation>
     <message>
         <source>bracket: date at 1 in 5 to 1 in 20</source>
         <translation>corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
+    </message>
+    <message>
+        <source>ticks below: feed</source>
+        <translation>marcas debajo: abono</translation>
     </message>
 </context>
 <context>
@@ -13861,6 +13873,30 @@ están en la banda</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>de la ventana más clara paso a paso a su lugar; menos agua, sin abono</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 hora</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 horas</translation>
+    </message>
+    <message>
+        <source>%1, full shade</source>
+        <translation>%1, sombra plena</translation>
+    </message>
+    <message>
+        <source>%1, morning sun only</source>
+        <translation>%1, solo sol de mañana</translation>
+    </message>
+    <message>
+        <source>%1, where it shall stand</source>
+        <translation>%1, donde ha de quedar</translation>
+    </message>
+    <message>
+        <source>kept apart</source>
+        <translation>se tiene aparte</translation>
     </message>
     <message>
         <source>A plant</source>

@@ -249,13 +249,18 @@ void SeedsModel::take(SeedFacts facts)
 void SeedsModel::read()
 {
     const int number = ++choices_;
+    const int writes = writes_;
     work<SeedFacts>(
         [load = door_.load, choice = facts_.choice, look = look_] {
             return load().transform([&](const plan::HouseholdFacts& facts) {
                 return seed_facts(std::make_shared<const SeedGround>(facts, look.today), choice, look);
             });
         },
-        [this, number](Result<SeedFacts> made) {
+        [this, number, writes](Result<SeedFacts> made) {
+            if (known() && writes != writes_) {
+                return; // A count was written meanwhile, and all is read again after it: what this knows is shown no more.
+            }
+            awaiting_.clear();
             if (!made) {
                 fail(made.error());
             } else if (number == choices_) {
@@ -306,6 +311,11 @@ home::TrayCount SeedsModel::counted_by(int tray_row, calendar::Date on) const
         if (count.on <= on) {
             then.emerged = count.emerged;
             then.last = count.last;
+        }
+    }
+    for (const auto& count : awaiting_) {
+        if (count.tray == latest.tray && count.on == on) {
+            then = count;
         }
     }
     return then;
@@ -424,6 +434,8 @@ void SeedsModel::write(const home::TrayCount& count, int tray_row)
     row[2] = count.emerged;
     row[5] = count.last;
     trays_.show(facts_.sheet->trays);
+    ++writes_;
+    awaiting_.push_back(count);
     here_.add(count);
     say(tr("Counted: %1.").arg(count_words(count)));
     write_and_read([keep = door_.count, count, today = look_.today, at = now()] { return keep(count, today, at); },

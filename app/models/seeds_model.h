@@ -156,6 +156,8 @@ private:
     WrittenHere<home::TrayCount> here_;
     int days_ago_ = 0;
     int choices_ = 0; ///< Sheets asked for; only the last one is shown.
+    int writes_ = 0;  ///< Counts written.
+    std::vector<home::TrayCount> awaiting_; ///< Counts that were written since what is shown was read.
     QString wanted_lot_; ///< To be chosen once it is read.
     SheetRows lots_;
     SheetRows dates_;

@@ -3,6 +3,7 @@
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
+#include <QSemaphore>
 #include <QSignalSpy>
 
 namespace lathhouse::models {
@@ -31,6 +32,46 @@ protected:
     }
     SeedsModel model;
 };
+
+/// Every reading but the first waits until it may go on.
+HouseholdDoor door_that_waits(std::shared_ptr<QSemaphore> begun, std::shared_ptr<QSemaphore> go_on)
+{
+    auto door = door_of(with_seeds(plain_facts(), kShownToday));
+    const auto readings = std::make_shared<int>(0);
+    door.load = [load = door.load, readings, begun, go_on] {
+        const auto facts = load();
+        if (++*readings > 1) {
+            begun->release();
+            go_on->acquire();
+        }
+        return facts;
+    };
+    return door;
+}
+
+TEST(SeedsModel, ACountWhileTheOneBeforeIsReadIsNotShownAsLess)
+{
+    for (const int days_ago : {0, 3}) {
+        const auto begun = std::make_shared<QSemaphore>();
+        const auto go_on = std::make_shared<QSemaphore>();
+        SeedsModel model(door_that_waits(begun, go_on), british_look());
+        model.start();
+        wait_for(model);
+        model.chooseLot("Zinnia");
+        wait_for(model);
+        ASSERT_EQ(model.trays()->rowCount(), 1);
+        model.setDaysAgo(days_ago);
+        model.count(0, 1);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return begun->available() > 0; })); // It is written, and is being read.
+        model.count(0, 1);
+        int least = model.trays()->at(0, "emerged").toInt();
+        QObject::connect(model.trays(), &QAbstractItemModel::dataChanged, [&] { least = std::min(least, model.trays()->at(0, "emerged").toInt()); });
+        go_on->release(100);
+        wait_for(model);
+        EXPECT_EQ(model.trays()->at(0, "emerged").toInt(), 2) << days_ago;
+        EXPECT_EQ(least, 2) << days_ago;
+    }
+}
 
 TEST_F(SeedsModelTest, FirstLotIsChosenAndHasItsSheet)
 {
