@@ -4,8 +4,6 @@
 #include "app/models/typed_number.h"
 #include "core/climate/line_dates.h"
 
-#include <QRegularExpression>
-
 #include <algorithm>
 #include <cmath>
 #include <span>
@@ -59,20 +57,6 @@ Result<LineAnswer> line_answer(const climate::PlaceClimate& place, std::optional
 }
 
 /// Dates and their words in the language of whoever reads.
-/// In per cent, of "14" and "1 in 14", which are one, and of "7 %"; nullopt where it is none.
-std::optional<double> typed_chance(const QString& typed)
-{
-    constexpr double kMostSeldom = 1000.0;
-    static const QRegularExpression kOneIn(QStringLiteral("^\\s*1\\s+\\D+\\s+(?=\\d)")); // In any language.
-    if (typed.contains(QLatin1Char('%'))) {
-        const auto percent = typed_decimal(typed, {"%"});
-        return percent && *percent >= 100.0 / kMostSeldom && *percent < 100.0 ? percent : std::nullopt;
-    }
-    QString number = typed;
-    const auto one_in = typed_decimal(number.remove(kOneIn));
-    return one_in && *one_in > 1.0 && *one_in <= kMostSeldom ? std::optional{100.0 / *one_in} : std::nullopt;
-}
-
 class LineWords {
     Q_DECLARE_TR_FUNCTIONS(NightLine)
 
@@ -115,7 +99,7 @@ public:
             }
             const auto free = of_.free_days.find(percent);
             // By its own name, which no other chance has.
-            const QString chance = is_asked(percent) ? asked_chance(percent) : YearWords::chance(*share);
+            const QString chance = is_asked(percent) ? tr("%1 %").arg(of_percent(percent)) : YearWords::chance(*share);
             if (!rows.empty() && rows.back().front().toString() == chance) {
                 continue; // Two that are called alike say nothing more.
             }
@@ -162,12 +146,7 @@ public:
 
 private:
     bool is_asked(double percent) const { return answer_.percent && std::abs(percent - *answer_.percent) < 1e-9; }
-    /// "1 in 14", as it was asked for; from one in two on "9.5 in 10".
-    QString asked_chance(double percent) const
-    {
-        const auto figure = [this](double number) { return words_.decimal(number, std::abs(number - std::round(number)) < 0.05 ? 0 : 1); };
-        return percent > 50.0 ? tr("%1 in 10").arg(figure(percent / 10.0)) : tr("1 in %1").arg(figure(100.0 / percent));
-    }
+    QString of_percent(double percent) const { return words_.decimal(percent, std::floor(percent) < percent ? 1 : 0); }
     static QString none() { return QStringLiteral("–"); }
     QString day(const std::optional<calendar::DayOfYear>& day) const
     {
@@ -216,18 +195,18 @@ void NightLineModel::setPlace(int place)
     }
 }
 
-void NightLineModel::set_chance_wrong(bool wrong)
+void NightLineModel::set_percent_wrong(bool wrong)
 {
-    if (wrong != chance_wrong_) {
-        chance_wrong_ = wrong;
-        emit chanceWrongChanged();
+    if (wrong != percent_wrong_) {
+        percent_wrong_ = wrong;
+        emit percentWrongChanged();
     }
 }
 
-bool NightLineModel::ask(const QString& line, const QString& from, const QString& to, const QString& chance)
+bool NightLineModel::ask(const QString& line, const QString& from, const QString& to, const QString& percent)
 {
     clear_error();
-    set_chance_wrong(false);
+    set_percent_wrong(false);
     const auto typed = typed_temperature(line, look_.words);
     if (!typed.value) {
         fail_with(typed.trouble);
@@ -250,11 +229,13 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
         asked = TwoDates{*first, *last};
     }
     std::optional<double> further;
-    if (!chance.trimmed().isEmpty()) {
-        further = typed_chance(chance);
-        if (!further) {
-            fail_with(tr("A further chance is 1 in a number above 1 and up to 1000, such as 14; or leave it blank."));
-            set_chance_wrong(true);
+    if (!percent.trimmed().isEmpty()) {
+        constexpr double kTenths = 10.0; // As it is shown.
+        const auto number = typed_decimal(percent, {"%"});
+        further = number ? std::optional{std::round(*number * kTenths) / kTenths} : std::nullopt;
+        if (!further || !(*further > 0.0 && *further < 100.0)) {
+            fail_with(tr("A further chance lies between 0 and 100 %, such as 7; or leave it blank."));
+            set_percent_wrong(true);
             return false;
         }
     }

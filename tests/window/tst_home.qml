@@ -222,25 +222,25 @@ Item {
         function test_oneMoreChanceHasItsDates() {
             mouseClick(inSight("lineLow"));
             type("2");
-            mouseClick(inSight("lineChance"));
+            mouseClick(inSight("linePercent"));
             type("often");
             keyClick(Qt.Key_Return);
             verify(named("lineTrouble").visible);
-            verify((named("lineChance") as SheetField).wrong);
+            verify((named("linePercent") as SheetField).wrong);
             verify(!(named("lineLow") as SheetField).wrong);
-            verify(named("lineChance").activeFocus);
+            verify(named("linePercent").activeFocus);
             keyClick(Qt.Key_A, Qt.ControlModifier);
-            type("14");
+            type("7");
             verify(!named("lineTrouble").visible);
             keyClick(Qt.Key_Return);
             tryCompare(household.home.line, "working", false, 30000);
-            verify(chances().includes("1 in 14"));
+            verify(chances().includes("7 %"));
             keyClick(Qt.Key_A, Qt.ControlModifier);
             keyClick(Qt.Key_Backspace);
             mouseClick(inSight("lineAsk"));
             tryCompare(household.home.line, "working", false, 30000);
             verify(chances().length > 0);
-            verify(!chances().includes("1 in 14"));
+            verify(!chances().includes("7 %"));
         }
 
         function test_aNightIsKeptWithAllThatWasRead() {
