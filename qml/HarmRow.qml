@@ -14,7 +14,7 @@ Item {
     readonly property bool below: nameText.implicitWidth > root.width - swatch.anchors.rightMargin - swatch.width - 6
     readonly property real line: Theme.px(22.5)
 
-    height: root.below ? root.line - Theme.px(6) + Math.max(root.line, number.height + Theme.px(4)) : root.line
+    height: root.below ? 2 * root.line - Theme.px(6) : root.line
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(root.name).arg(root.cursorWords)
 
@@ -49,10 +49,7 @@ Item {
         id: number
         textFormat: Text.PlainText
         anchors.right: parent.right
-        y: root.below ? root.line - Theme.px(6) + Theme.px(2) : (root.line - height) / 2
-        width: Math.min(implicitWidth, root.width - swatch.width - 6)
-        horizontalAlignment: Text.AlignRight
-        wrapMode: Text.WordWrap
+        y: root.height - root.line + (root.line - height) / 2
         text: root.cursorWords
         color: root.cursorOutdoors ? Theme.ink : Theme.ink2
         font.family: Theme.textFamily

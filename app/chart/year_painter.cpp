@@ -174,12 +174,11 @@ void YearPainter::draw_month_row(QPainter& painter, const ChartInk& ink) const
     for (std::size_t month = 0; month <= month_starts_.size(); ++month) {
         const std::size_t end = month < month_starts_.size() ? month_starts_[month] : year_.days.size();
         QString name = words_.month(year_.days[begin].date);
-        const QString with_year = name + tr(" %1").arg(year_.days[begin].date.year() % 100, 2, 10, QLatin1Char('0'));
+        if (year_.days[begin].date.month() == 1 && begin > 0) {
+            name += tr(" %1").arg(year_.days[begin].date.year() % 100, 2, 10, QLatin1Char('0'));
+        }
         const qreal left = std::max(x(static_cast<qreal>(begin)), frame_.plot_left);
         const qreal right = std::min(x(static_cast<qreal>(end)), frame_.plot_right);
-        if (year_.days[begin].date.month() == 1 && metrics.horizontalAdvance(with_year) + 4.0 <= right - left) {
-            name = with_year;
-        }
         if (metrics.horizontalAdvance(name) + 4.0 <= right - left) {
             painter.drawText(QRectF(left, 0, right - left, frame_.month_row - 2.0),
                              Qt::AlignHCenter | Qt::AlignBottom, name);

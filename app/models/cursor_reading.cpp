@@ -126,18 +126,6 @@ std::optional<std::pair<int, int>> CursorReading::step(std::size_t plant) const
     return std::nullopt;
 }
 
-QString CursorReading::step_words(std::size_t plant) const
-{
-    const int day = year_.cursorDay();
-    for (const YearStay& stay : year_.stays(plant)) {
-        const auto today = std::ranges::find_if(stay.steps, [day](const YearStep& of) { return of.first <= day && day <= of.last; });
-        if (today != stay.steps.end()) {
-            return text(today->words);
-        }
-    }
-    return {};
-}
-
 int CursorReading::colour(std::size_t plant) const
 {
     const YearStay* here = stay(plant);
@@ -151,9 +139,7 @@ int CursorReading::colour(std::size_t plant) const
 QString CursorReading::words(std::size_t plant) const
 {
     if (const auto at = step(plant)) {
-        const QString number = tr("step %1 of %2").arg(at->first).arg(at->second);
-        const QString what = step_words(plant);
-        return what.isEmpty() ? number : tr("%1: %2").arg(number, what);
+        return tr("step %1 of %2").arg(at->first).arg(at->second);
     }
     const YearStay* here = stay(plant);
     if (here == nullptr) {

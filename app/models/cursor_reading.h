@@ -67,8 +67,6 @@ private:
     const YearStay* stay(std::size_t plant) const;
     /// 1-based step of a ladder with the number of steps; nullopt on other days.
     std::optional<std::pair<int, int>> step(std::size_t plant) const;
-    /// What is done then on that way; empty where the plan does not say.
-    QString step_words(std::size_t plant) const;
     bool in_first_half_of_season() const;
 
     const YearModel& year_;

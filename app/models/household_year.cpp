@@ -3,7 +3,6 @@
 #include "app/models/household_strip.h"
 #include "app/models/word_form.h"
 #include "app/words/credits.h"
-#include "app/words/ladder_words.h"
 #include "app/words/phrase.h"
 #include "app/words/plan_words.h"
 #include "app/words/refusal.h"
@@ -245,17 +244,6 @@ int ladder_days(const plan::Ladder& ladder)
     return 0;
 }
 
-std::vector<YearStep> steps_of(const plan::Ladder& ladder, calendar::Date from)
-{
-    std::vector<YearStep> steps;
-    for (const auto& item : ladder.items) {
-        if (std::string words = words::ladder_step(item); !words.empty()) {
-            steps.push_back({calendar::days_between(from, item.date), calendar::days_between(from, item.until), std::move(words)});
-        }
-    }
-    return steps;
-}
-
 /// A plant that the nights would let out sooner than its hardening ends stays in until then.
 void wait_for_hardening(std::vector<YearStay>& stays, YearStay& next, const plan::Ladder& ladder, calendar::Date from,
                         std::size_t stands)
@@ -316,7 +304,6 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
                     const int spent = stays.back().last - stays.back().first + 1;
                     if (is_out != was_out) {
                         next.ladder_days = std::min(ladder_days(*ladder), is_out ? spent : next.last - next.first + 1);
-                        next.steps = steps_of(*ladder, plan.from);
                     }
                 }
                 stays.push_back(std::move(next));

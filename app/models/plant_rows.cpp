@@ -163,10 +163,6 @@ QString PlantRows::marks() const
     if (bracketed) {
         marks += (marks.isEmpty() ? QString{} : QStringLiteral(" · ")) + tr("bracket: date at 1 in 5 to 1 in 20");
     }
-    const auto& feeds = year_->solved().feeds;
-    if (std::ranges::any_of(order_, [&](std::size_t plant) { return plant < feeds.size() && !feeds[plant].empty(); })) {
-        marks += (marks.isEmpty() ? QString{} : QStringLiteral(" · ")) + tr("ticks below: feed");
-    }
     return marks;
 }
 

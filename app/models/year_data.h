@@ -102,13 +102,6 @@ struct YearPlant {
     std::string pinned = {};
 };
 
-/// What is done on days of hardening or of coming in: "4 hours, morning sun only".
-struct YearStep {
-    int first; ///< Place among the days shown.
-    int last;  ///< Included.
-    std::string words;
-};
-
 /// Days in a row in one spot; both ends are places among the days shown.
 struct YearStay {
     std::size_t spot;
@@ -119,7 +112,6 @@ struct YearStay {
     std::string why;
     std::optional<Probability> risk_out;
     std::optional<Probability> risk_in;
-    std::vector<YearStep> steps = {}; ///< Of those days, as the plan has them.
     std::string stays_in = {}; ///< In the longest stay of a plant that is not let out all year: why, in words.
 };
 
