@@ -1876,12 +1876,12 @@
         <translation>bis, etwa 31.5.2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, may be left blank</source>
-        <translation>Eine weitere Wahrscheinlichkeit, für die Tage genannt werden, darf leer bleiben</translation>
+        <source>One more chance to give dates for, such as 1 in 12, may be left blank</source>
+        <translation>Noch eine Chance, für die Tage genannt werden, etwa 1 von 12, kann leer bleiben</translation>
     </message>
     <message>
-        <source>one more chance</source>
-        <translation>weitere Wahrscheinlichkeit</translation>
+        <source>chance, such as 1 in 12</source>
+        <translation>Chance, etwa 1 von 12</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -4018,10 +4018,6 @@
     <message>
         <source>%1 nights a year at or below %2.</source>
         <translation>%1 Nächte im Jahr bei oder unter %2.</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
@@ -9001,6 +8997,11 @@ liegen im Band</translation>
         <translation>Stufe %1 von %2</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <comment>a step of hardening: what is done on it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>indoors</source>
         <translation>drinnen</translation>
     </message>
@@ -10442,8 +10443,8 @@ liegen im Band</translation>
         <translation>Die letzte Nacht muss die erste sein oder bis zu ein Jahr später.</translation>
     </message>
     <message>
-        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
-        <translation>Eine weitere Wahrscheinlichkeit liegt zwischen 0 und 100 %, etwa 7; oder leer lassen.</translation>
+        <source>A further chance is written such as 1 in 12 or just 12, down to 1 in 1000; or leave it blank.</source>
+        <translation>Eine weitere Chance schreibt sich etwa 1 von 12 oder nur 12, bis hinab zu 1 von 1000; oder leer lassen.</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11039,10 @@ liegen im Band</translation>
     <message>
         <source>bracket: date at 1 in 5 to 1 in 20</source>
         <translation>Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
+    </message>
+    <message>
+        <source>tick below the bar: feed</source>
+        <translation>Strich unter dem Balken: düngen</translation>
     </message>
 </context>
 <context>
@@ -13508,6 +13513,26 @@ liegen im Band</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>vom hellsten Fenster Schritt für Schritt an ihren Platz; weniger Wasser, kein Dünger</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 Stunde</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1, full shade</source>
+        <translation>%1, voller Schatten</translation>
+    </message>
+    <message>
+        <source>%1, morning sun</source>
+        <translation>%1, Morgensonne</translation>
+    </message>
+    <message>
+        <source>%1, where it shall stand</source>
+        <translation>%1, am künftigen Platz</translation>
     </message>
     <message>
         <source>A plant</source>

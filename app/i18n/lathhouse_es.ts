@@ -1876,12 +1876,12 @@
         <translation>hasta, como 31/5/2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, may be left blank</source>
-        <translation>Otra probabilidad para la que dar fechas, puede quedar en blanco</translation>
+        <source>One more chance to give dates for, such as 1 in 12, may be left blank</source>
+        <translation>Otra probabilidad para la que dar fechas, como 1 de cada 12, puede quedar en blanco</translation>
     </message>
     <message>
-        <source>one more chance</source>
-        <translation>otra probabilidad</translation>
+        <source>chance, such as 1 in 12</source>
+        <translation>probabilidad, como 1 de cada 12</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -4018,10 +4018,6 @@
     <message>
         <source>%1 nights a year at or below %2.</source>
         <translation>%1 noches al año a %2 o menos.</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1: one more after %2, the first one by %3, more than %4 days without</source>
@@ -9001,6 +8997,11 @@ están en la banda</translation>
         <translation>escalón %1 de %2</translation>
     </message>
     <message>
+        <source>%1: %2</source>
+        <comment>a step of hardening: what is done on it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>indoors</source>
         <translation>dentro</translation>
     </message>
@@ -10442,8 +10443,8 @@ están en la banda</translation>
         <translation>La última noche debe ser la primera, o hasta un año después.</translation>
     </message>
     <message>
-        <source>A further chance lies between 0 and 100 %, such as 7; or leave it blank.</source>
-        <translation>Otra probabilidad está entre 0 y 100 %, por ejemplo 7; o déjela en blanco.</translation>
+        <source>A further chance is written such as 1 in 12 or just 12, down to 1 in 1000; or leave it blank.</source>
+        <translation>Otra probabilidad se escribe como 1 de cada 12 o solo 12, hasta 1 de cada 1000; o se deja en blanco.</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11039,10 @@ están en la banda</translation>
     <message>
         <source>bracket: date at 1 in 5 to 1 in 20</source>
         <translation>corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
+    </message>
+    <message>
+        <source>tick below the bar: feed</source>
+        <translation>raya bajo la barra: abonar</translation>
     </message>
 </context>
 <context>
@@ -13508,6 +13513,26 @@ están en la banda</translation>
     <message>
         <source>from the brightest window step by step to its place; less water, no feed</source>
         <translation>de la ventana más clara paso a paso a su lugar; menos agua, sin abono</translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation>1 hora</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 horas</translation>
+    </message>
+    <message>
+        <source>%1, full shade</source>
+        <translation>%1, a plena sombra</translation>
+    </message>
+    <message>
+        <source>%1, morning sun</source>
+        <translation>%1, sol de la mañana</translation>
+    </message>
+    <message>
+        <source>%1, where it shall stand</source>
+        <translation>%1, donde ha de estar</translation>
     </message>
     <message>
         <source>A plant</source>
