@@ -11,10 +11,10 @@ Item {
     required property bool cursorOutdoors
 
     /// The chance stands below the name where there is no room for it beside.
-    readonly property bool below: nameText.implicitWidth > root.width - swatch.anchors.rightMargin - swatch.width - 6
+    readonly property bool below: nameText.implicitWidth > root.width - Math.max(Theme.px(74), number.implicitWidth + 6) - swatch.width - 6
     readonly property real line: Theme.px(22.5)
 
-    height: root.below ? 2 * root.line - Theme.px(6) : root.line
+    height: (root.below ? 2 * root.line - Theme.px(6) : root.line) + Math.max(0, number.lineCount - 1) * number.contentHeight / Math.max(1, number.lineCount)
     Accessible.role: Accessible.StaticText
     Accessible.name: qsTr("%1: %2").arg(root.name).arg(root.cursorWords)
 
@@ -49,7 +49,10 @@ Item {
         id: number
         textFormat: Text.PlainText
         anchors.right: parent.right
-        y: root.height - root.line + (root.line - height) / 2
+        y: root.height - height - (root.line - height / Math.max(1, number.lineCount)) / 2
+        width: Math.min(number.implicitWidth, root.width - swatch.width - 6)
+        wrapMode: Text.Wrap
+        horizontalAlignment: Text.AlignRight
         text: root.cursorWords
         color: root.cursorOutdoors ? Theme.ink : Theme.ink2
         font.family: Theme.textFamily

@@ -13,10 +13,10 @@ Column {
     spacing: Theme.px(8)
 
     function ask(): void {
-        if (root.line.ask(low.text, from.text, to.text, percent.text))
+        if (root.line.ask(low.text, from.text, to.text, chance.text))
             return;
-        if (root.line.percentWrong)
-            percent.forceActiveFocus();
+        if (root.line.chanceWrong)
+            chance.forceActiveFocus();
         else
             low.forceActiveFocus();
     }
@@ -51,7 +51,7 @@ Column {
             label: qsTr("The line")
             placeholderText: qsTr("line")
             unit: root.unit
-            wrong: root.line.error !== "" && !root.line.percentWrong
+            wrong: root.line.error !== "" && !root.line.chanceWrong
             inputMethodHints: Qt.ImhPreferNumbers
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
@@ -62,7 +62,7 @@ Column {
             least: Theme.px(190)
             label: qsTr("From which night on, may be left blank")
             placeholderText: qsTr("from, such as 1.5.2027")
-            wrong: root.line.error !== "" && !root.line.percentWrong
+            wrong: root.line.error !== "" && !root.line.chanceWrong
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
         }
@@ -72,19 +72,17 @@ Column {
             least: Theme.px(190)
             label: qsTr("To which night, may be left blank")
             placeholderText: qsTr("to, such as 31.5.2027")
-            wrong: root.line.error !== "" && !root.line.percentWrong
+            wrong: root.line.error !== "" && !root.line.chanceWrong
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
         }
         SheetField {
-            id: percent
-            objectName: "linePercent"
-            least: Theme.px(150)
-            label: qsTr("One more chance to give dates for, may be left blank")
-            placeholderText: qsTr("one more chance")
-            unit: "%"
-            wrong: root.line.percentWrong
-            inputMethodHints: Qt.ImhPreferNumbers
+            id: chance
+            objectName: "lineChance"
+            least: Theme.px(190)
+            label: qsTr("One more chance to give dates for, such as 1 in 12, may be left blank")
+            placeholderText: qsTr("chance, such as 1 in 12")
+            wrong: root.line.chanceWrong
             onTextEdited: root.line.forgive()
             onAccepted: root.ask()
         }

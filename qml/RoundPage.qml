@@ -16,7 +16,10 @@ FocusScope {
     property bool wide: false
     /// The tasks stand left, tonight beside them; where there is no room, one below the other.
     readonly property real tonightWidth: root.narrow ? 0 : Theme.px(root.wide ? 500 : 390)
-    readonly property real taskWidth: root.narrow ? root.width : root.width - root.tonightWidth - Theme.px(46)
+    /// In a wide window the week has a column of its own at the end.
+    readonly property bool weekBeside: root.wide && !root.narrow
+    readonly property real weekWidth: root.weekBeside ? Theme.px(380) : 0
+    readonly property real taskWidth: root.narrow ? root.width : root.width - root.tonightWidth - root.weekWidth - Theme.px(root.weekBeside ? 73 : 46)
     readonly property real bandEnd: band.visible ? band.height : 0
     readonly property real side: root.narrow ? 11 : 19
     /// On a cold night in little room the band is the title.
@@ -105,7 +108,7 @@ FocusScope {
 
     PageParts {
         id: parts
-        parts: [band, coldList, list, acts, below]
+        parts: [band, coldList, list, acts, below, weekPlace]
     }
     Heading {
         id: title
@@ -413,6 +416,7 @@ FocusScope {
         carriesLeft: root.round.carriesLeft
         plantsShown: !root.cold
         asTable: root.asTable
+        weekPlace: root.weekBeside ? weekPlace : null
         onTableAsked: root.asTable = !root.asTable
     }
     // What was done last stays in words until the next change.
@@ -462,7 +466,7 @@ FocusScope {
         visible: !root.narrow
         x: root.taskWidth + Theme.px(27)
         y: root.bandEnd + Theme.px(10)
-        width: root.width - x - 10
+        width: root.weekBeside ? root.tonightWidth : root.width - x - 10
         height: root.height - y - 4
         contentHeight: below.height + Theme.px(16)
     }
@@ -475,5 +479,30 @@ FocusScope {
         onLeaveAsked: leaving.ask()
         onPlantAsked: plant => root.plantAsked(plant)
         onLogAsked: plant => root.logAsked(plant)
+    }
+    Rectangle {
+        visible: root.weekBeside
+        x: besideWeek.x - Theme.px(14)
+        y: root.bandEnd + Theme.px(12)
+        width: 1
+        height: root.height - y - Theme.px(16)
+        color: Theme.rule
+    }
+    SheetScroll {
+        id: besideWeek
+        objectName: "weekSide"
+        visible: root.weekBeside
+        x: beside.x + root.tonightWidth + Theme.px(27)
+        y: beside.y
+        width: root.width - x - 10
+        height: root.height - y - 4
+        contentHeight: below.week.height + Theme.px(16)
+
+        Item {
+            id: weekPlace
+            visible: root.weekBeside
+            width: besideWeek.width - Theme.px(10)
+            height: below.week.height
+        }
     }
 }

@@ -13,6 +13,9 @@ Column {
     required property bool asTable
     /// Whether the plants outdoors are told here; on a cold night they stand above the tasks.
     property bool plantsShown: true
+    /// The week has a column of its own in a wide window.
+    property Item weekPlace: null
+    readonly property Item week: coming
 
     signal tableAsked
     /// Whether tonight's low can be typed here.
@@ -340,14 +343,16 @@ Column {
         onChoose: index => root.tonight.riskStop = index
     }
     Rectangle {
-        visible: root.tonight.known
+        visible: root.tonight.known && root.weekPlace === null
         width: root.width
         height: 1
         color: Theme.rule
     }
     ComingDays {
+        id: coming
+        parent: root.weekPlace ?? root
         visible: root.tonight.known
-        width: root.width
+        width: root.weekPlace?.width ?? root.width
         tonight: root.tonight
     }
 }

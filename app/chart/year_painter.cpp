@@ -173,15 +173,13 @@ void YearPainter::draw_month_row(QPainter& painter, const ChartInk& ink) const
     std::size_t begin = 0;
     for (std::size_t month = 0; month <= month_starts_.size(); ++month) {
         const std::size_t end = month < month_starts_.size() ? month_starts_[month] : year_.days.size();
-        QString name = words_.month(year_.days[begin].date);
-        if (year_.days[begin].date.month() == 1 && begin > 0) {
-            name += tr(" %1").arg(year_.days[begin].date.year() % 100, 2, 10, QLatin1Char('0'));
-        }
         const qreal left = std::max(x(static_cast<qreal>(begin)), frame_.plot_left);
         const qreal right = std::min(x(static_cast<qreal>(end)), frame_.plot_right);
-        if (metrics.horizontalAdvance(name) + 4.0 <= right - left) {
+        const QString head = month_head(words_, year_.days[begin].date, right - left - 4.0,
+                                        [&metrics](const QString& of) { return metrics.horizontalAdvance(of); });
+        if (!head.isEmpty()) {
             painter.drawText(QRectF(left, 0, right - left, frame_.month_row - 2.0),
-                             Qt::AlignHCenter | Qt::AlignBottom, name);
+                             Qt::AlignHCenter | Qt::AlignBottom, head);
         }
         begin = end;
     }
@@ -395,6 +393,19 @@ void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::Year
     painter.setPen(view.first == 0 && year.from_today ? QPen(ink.ink, 2.0, Qt::SolidLine, Qt::FlatCap)
                                    : QPen(ink.edge, 1.0, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QPointF(left, top), QPointF(left, bottom));
+}
+
+QString month_head(const models::YearWords& words, calendar::Date date, qreal room,
+                   const std::function<qreal(const QString&)>& width)
+{
+    const QString name = words.month(date);
+    if (date.month() == 1) {
+        const QString with_year = name + YearPainter::tr(" %1").arg(date.year() % 100, 2, 10, QLatin1Char('0'));
+        if (width(with_year) <= room) {
+            return with_year;
+        }
+    }
+    return width(name) <= room ? name : QString{};
 }
 
 } // namespace lathhouse::chart

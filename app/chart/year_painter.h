@@ -9,6 +9,7 @@
 #include <QRectF>
 
 #include <array>
+#include <functional>
 #include <vector>
 
 namespace lathhouse::chart {
@@ -82,6 +83,10 @@ private:
     int shortest_day_ = 0; ///< Minutes.
     int longest_day_ = 0;
 };
+
+/// What stands over a month, also the first one: its name, over January with the year where that fits; empty where nothing fits.
+QString month_head(const models::YearWords& words, calendar::Date date, qreal room,
+                   const std::function<qreal(const QString&)>& width);
 
 /// Thin lines at the starts of months and the heavy one of today, from `top` to `bottom`, as far as in view.
 void draw_month_lines(QPainter& painter, const ChartInk& ink, const models::YearData& year,

@@ -1953,12 +1953,12 @@
         <translation>bis, etwa 31.5.2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, 1 in how many, may be left blank</source>
-        <translation>Für eine weitere Wahrscheinlichkeit Tage angeben, 1 von wie vielen, kann leer bleiben</translation>
+        <source>One more chance to give dates for, such as 1 in 12, may be left blank</source>
+        <translation>Noch eine Chance, für die Tage genannt werden, etwa 1 von 12, kann leer bleiben</translation>
     </message>
     <message>
-        <source>one more: 1 in …</source>
-        <translation>eine weitere: 1 von …</translation>
+        <source>chance, such as 1 in 12</source>
+        <translation>Chance, etwa 1 von 12</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -9339,6 +9339,7 @@ liegen im Band</translation>
     </message>
     <message>
         <source>%1: %2</source>
+        <comment>a step of hardening: what is done on it</comment>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -10783,8 +10784,8 @@ liegen im Band</translation>
         <translation>Die letzte Nacht muss die erste sein oder bis zu ein Jahr später.</translation>
     </message>
     <message>
-        <source>A further chance is 1 in a number above 1 and up to 1000, such as 14; or leave it blank.</source>
-        <translation>Eine weitere Wahrscheinlichkeit ist 1 von einer Zahl über 1 und bis 1000, etwa 14; oder leer lassen.</translation>
+        <source>A further chance is written such as 1 in 12 or just 12, down to 1 in 1000; or leave it blank.</source>
+        <translation>Eine weitere Chance schreibt sich etwa 1 von 12 oder nur 12, bis hinab zu 1 von 1000; oder leer lassen.</translation>
     </message>
 </context>
 <context>
@@ -11381,8 +11382,8 @@ liegen im Band</translation>
         <translation>Klammer: Tag bei 1 von 5 bis 1 von 20</translation>
     </message>
     <message>
-        <source>ticks below: feed</source>
-        <translation>Striche darunter: Dünger</translation>
+        <source>tick below the bar: feed</source>
+        <translation>Strich unter dem Balken: düngen</translation>
     </message>
 </context>
 <context>
@@ -13887,16 +13888,12 @@ liegen im Band</translation>
         <translation>%1, Vollschatten</translation>
     </message>
     <message>
-        <source>%1, morning sun only</source>
-        <translation>%1, nur Morgensonne</translation>
+        <source>%1, morning sun</source>
+        <translation>%1, Morgensonne</translation>
     </message>
     <message>
         <source>%1, where it shall stand</source>
         <translation>%1, wo sie stehen soll</translation>
-    </message>
-    <message>
-        <source>kept apart</source>
-        <translation>steht getrennt</translation>
     </message>
     <message>
         <source>A plant</source>

@@ -1953,12 +1953,12 @@
         <translation>hasta, como 31/5/2027</translation>
     </message>
     <message>
-        <source>One more chance to give dates for, 1 in how many, may be left blank</source>
-        <translation>Otra probabilidad para la que dar fechas, 1 de cada cuántos; puede quedar vacío</translation>
+        <source>One more chance to give dates for, such as 1 in 12, may be left blank</source>
+        <translation>Otra probabilidad para la que dar fechas, como 1 de cada 12, puede quedar en blanco</translation>
     </message>
     <message>
-        <source>one more: 1 in …</source>
-        <translation>otra: 1 de cada …</translation>
+        <source>chance, such as 1 in 12</source>
+        <translation>probabilidad, como 1 de cada 12</translation>
     </message>
     <message>
         <source>Tell the chances</source>
@@ -9339,6 +9339,7 @@ están en la banda</translation>
     </message>
     <message>
         <source>%1: %2</source>
+        <comment>a step of hardening: what is done on it</comment>
         <translation>%1: %2</translation>
     </message>
     <message>
@@ -10783,8 +10784,8 @@ están en la banda</translation>
         <translation>La última noche debe ser la primera, o hasta un año después.</translation>
     </message>
     <message>
-        <source>A further chance is 1 in a number above 1 and up to 1000, such as 14; or leave it blank.</source>
-        <translation>Otra probabilidad es 1 de cada un número mayor que 1 y hasta 1000, como 14; o se deja vacío.</translation>
+        <source>A further chance is written such as 1 in 12 or just 12, down to 1 in 1000; or leave it blank.</source>
+        <translation>Otra probabilidad se escribe como 1 de cada 12 o solo 12, hasta 1 de cada 1000; o se deja en blanco.</translation>
     </message>
 </context>
 <context>
@@ -11381,8 +11382,8 @@ están en la banda</translation>
         <translation>corchete: fecha a 1 de cada 5 hasta 1 de cada 20</translation>
     </message>
     <message>
-        <source>ticks below: feed</source>
-        <translation>marcas debajo: abono</translation>
+        <source>tick below the bar: feed</source>
+        <translation>raya bajo la barra: abonar</translation>
     </message>
 </context>
 <context>
@@ -13887,16 +13888,12 @@ están en la banda</translation>
         <translation>%1, sombra plena</translation>
     </message>
     <message>
-        <source>%1, morning sun only</source>
-        <translation>%1, solo sol de mañana</translation>
+        <source>%1, morning sun</source>
+        <translation>%1, sol de la mañana</translation>
     </message>
     <message>
         <source>%1, where it shall stand</source>
         <translation>%1, donde ha de quedar</translation>
-    </message>
-    <message>
-        <source>kept apart</source>
-        <translation>se tiene aparte</translation>
     </message>
     <message>
         <source>A plant</source>

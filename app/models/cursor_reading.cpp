@@ -126,6 +126,19 @@ std::optional<std::pair<int, int>> CursorReading::step(std::size_t plant) const
     return std::nullopt;
 }
 
+QString CursorReading::step_words(std::size_t plant) const
+{
+    for (const YearStay& stay : year_.stays(plant)) {
+        // Counted from the end, as the hand may have left fewer days than the plan has steps.
+        const int before = stay.first - year_.cursorDay();
+        const int known = static_cast<int>(stay.ladder_words.size());
+        if (before > 0 && before <= std::min(stay.ladder_days, known)) {
+            return text(stay.ladder_words[static_cast<std::size_t>(known - before)]);
+        }
+    }
+    return {};
+}
+
 int CursorReading::colour(std::size_t plant) const
 {
     const YearStay* here = stay(plant);
@@ -139,7 +152,9 @@ int CursorReading::colour(std::size_t plant) const
 QString CursorReading::words(std::size_t plant) const
 {
     if (const auto at = step(plant)) {
-        return tr("step %1 of %2").arg(at->first).arg(at->second);
+        const QString step = tr("step %1 of %2").arg(at->first).arg(at->second);
+        const QString done = step_words(plant);
+        return done.isEmpty() ? step : tr("%1: %2", "a step of hardening: what is done on it").arg(step, done);
     }
     const YearStay* here = stay(plant);
     if (here == nullptr) {

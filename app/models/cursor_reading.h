@@ -52,7 +52,7 @@ public:
 
     /// Colour of the plant's spot, kSpotColours more where its pattern is turned; -1 before the first plan.
     int colour(std::size_t plant) const;
-    /// Chance of harm, step of a ladder, or that it is indoors.
+    /// Chance of harm, step of a ladder with its hours and light, or that it is indoors.
     QString words(std::size_t plant) const;
     bool is_outdoors(std::size_t plant) const;
     /// Says it anew: the cursor, the year, its plan or the units are others.
@@ -67,6 +67,8 @@ private:
     const YearStay* stay(std::size_t plant) const;
     /// 1-based step of a ladder with the number of steps; nullopt on other days.
     std::optional<std::pair<int, int>> step(std::size_t plant) const;
+    /// Hours and light of the step of hardening; empty on other days.
+    QString step_words(std::size_t plant) const;
     bool in_first_half_of_season() const;
 
     const YearModel& year_;

@@ -3,6 +3,7 @@
 #include "app/models/household_strip.h"
 #include "app/models/word_form.h"
 #include "app/words/credits.h"
+#include "app/words/ladder_words.h"
 #include "app/words/phrase.h"
 #include "app/words/plan_words.h"
 #include "app/words/refusal.h"
@@ -244,6 +245,17 @@ int ladder_days(const plan::Ladder& ladder)
     return 0;
 }
 
+/// What is done on the last `count` days before the stay outdoors begins, in words.
+std::vector<std::string> ladder_day_words(const plan::Ladder& ladder, int count)
+{
+    std::vector<std::string> said;
+    for (int before = count; before > 0; --before) {
+        const auto on = std::ranges::find(ladder.items, ladder.reached - calendar::Days{before}, &plan::LadderItem::date);
+        said.push_back(on != ladder.items.end() ? words::ladder_step(*on) : std::string{});
+    }
+    return said;
+}
+
 /// A plant that the nights would let out sooner than its hardening ends stays in until then.
 void wait_for_hardening(std::vector<YearStay>& stays, YearStay& next, const plan::Ladder& ladder, calendar::Date from,
                         std::size_t stands)
@@ -304,6 +316,9 @@ SolvedYear solved_year(const home::Household& household, const plan::YearPlan& p
                     const int spent = stays.back().last - stays.back().first + 1;
                     if (is_out != was_out) {
                         next.ladder_days = std::min(ladder_days(*ladder), is_out ? spent : next.last - next.first + 1);
+                        if (is_out) {
+                            next.ladder_words = ladder_day_words(*ladder, next.ladder_days);
+                        }
                     }
                 }
                 stays.push_back(std::move(next));

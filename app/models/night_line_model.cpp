@@ -4,6 +4,8 @@
 #include "app/models/typed_number.h"
 #include "core/climate/line_dates.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <cmath>
 #include <span>
@@ -27,6 +29,25 @@ struct LineAnswer {
     std::optional<LineSpot> spot; ///< nullopt in the open air.
     std::optional<double> percent; ///< The further chance that was asked for.
 };
+
+/// A chance as a grower types it, in per cent: "12" and "1 in 12" (in any language), "1:12", "1/12", "2 in 5"; or "7 %". None below
+/// 1 in 1000, and none that is sure.
+std::optional<double> typed_chance(const QString& typed)
+{
+    static const QRegularExpression of_so_many(
+        QStringLiteral("^(\\d{1,4})(?:\\s*[:/]\\s*|\\s+\\p{L}[\\p{L} ]*\\s+)(\\d{1,4})$"));
+    const QString trimmed = typed.trimmed();
+    std::optional<double> percent;
+    if (const auto match = of_so_many.match(trimmed); match.hasMatch()) {
+        percent = 100.0 * match.captured(1).toInt() / std::max(1, match.captured(2).toInt());
+    } else if (trimmed.endsWith(QLatin1Char('%'))) {
+        percent = typed_decimal(trimmed, {"%"});
+    } else if (const auto number = typed_decimal(trimmed); number && *number > 1.0) {
+        percent = 100.0 / *number;
+    }
+    constexpr double kLeast = 0.1 - 1e-9;
+    return percent && *percent >= kLeast && *percent < 100.0 ? percent : std::nullopt;
+}
 
 struct TwoDates {
     calendar::Date from;
@@ -98,10 +119,12 @@ public:
                 continue;
             }
             const auto free = of_.free_days.find(percent);
-            // By its own name, which no other chance has.
-            const QString chance = is_asked(percent) ? tr("%1 %").arg(of_percent(percent)) : YearWords::chance(*share);
+            const QString chance = is_asked(percent) ? asked_chance(percent) : YearWords::chance(*share);
             if (!rows.empty() && rows.back().front().toString() == chance) {
-                continue; // Two that are called alike say nothing more.
+                if (!is_asked(percent)) {
+                    continue; // Two that are called alike say nothing more.
+                }
+                rows.pop_back(); // The one that was asked for stands.
             }
             const QString days = free != of_.free_days.end() && free->second ? words_.whole(*free->second) : none();
             const auto first = of_.first.dates.find(percent);
@@ -145,8 +168,13 @@ public:
     }
 
 private:
+    /// By its own number, "1 in 14", as it was asked for; from one in two on "9.5 in 10".
+    QString asked_chance(double percent) const
+    {
+        const auto figure = [this](double number) { return words_.decimal(number, std::abs(number - std::round(number)) < 0.05 ? 0 : 1); };
+        return percent > 50.0 ? tr("%1 in 10").arg(figure(percent / 10.0)) : tr("1 in %1").arg(figure(100.0 / percent));
+    }
     bool is_asked(double percent) const { return answer_.percent && std::abs(percent - *answer_.percent) < 1e-9; }
-    QString of_percent(double percent) const { return words_.decimal(percent, std::floor(percent) < percent ? 1 : 0); }
     static QString none() { return QStringLiteral("–"); }
     QString day(const std::optional<calendar::DayOfYear>& day) const
     {
@@ -195,18 +223,18 @@ void NightLineModel::setPlace(int place)
     }
 }
 
-void NightLineModel::set_percent_wrong(bool wrong)
+void NightLineModel::set_chance_wrong(bool wrong)
 {
-    if (wrong != percent_wrong_) {
-        percent_wrong_ = wrong;
-        emit percentWrongChanged();
+    if (wrong != chance_wrong_) {
+        chance_wrong_ = wrong;
+        emit chanceWrongChanged();
     }
 }
 
-bool NightLineModel::ask(const QString& line, const QString& from, const QString& to, const QString& percent)
+bool NightLineModel::ask(const QString& line, const QString& from, const QString& to, const QString& chance)
 {
     clear_error();
-    set_percent_wrong(false);
+    set_chance_wrong(false);
     const auto typed = typed_temperature(line, look_.words);
     if (!typed.value) {
         fail_with(typed.trouble);
@@ -229,13 +257,11 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
         asked = TwoDates{*first, *last};
     }
     std::optional<double> further;
-    if (!percent.trimmed().isEmpty()) {
-        constexpr double kTenths = 10.0; // As it is shown.
-        const auto number = typed_decimal(percent, {"%"});
-        further = number ? std::optional{std::round(*number * kTenths) / kTenths} : std::nullopt;
-        if (!further || !(*further > 0.0 && *further < 100.0)) {
-            fail_with(tr("A further chance lies between 0 and 100 %, such as 7; or leave it blank."));
-            set_percent_wrong(true);
+    if (!chance.trimmed().isEmpty()) {
+        further = typed_chance(chance);
+        if (!further) {
+            fail_with(tr("A further chance is written such as 1 in 12 or just 12, down to 1 in 1000; or leave it blank."));
+            set_chance_wrong(true);
             return false;
         }
     }

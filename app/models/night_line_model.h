@@ -25,7 +25,7 @@ class NightLineModel : public lathhouse::models::SheetModel {
     /// The chance of a night between the two dates; empty where none were asked for.
     Q_PROPERTY(QString between READ between NOTIFY answered)
     /// Whether nothing was worked out because the further chance is none.
-    Q_PROPERTY(bool percentWrong READ percentWrong NOTIFY percentWrongChanged)
+    Q_PROPERTY(bool chanceWrong READ chanceWrong NOTIFY chanceWrongChanged)
 
 public:
     NightLineModel(std::function<Result<plan::HouseholdFacts>()> load, TodayLook look, QObject* parent = nullptr);
@@ -46,28 +46,28 @@ public:
     SheetRows* dates() { return &dates_; }
     QString basis() const { return basis_; }
     QString between() const { return between_; }
-    bool percentWrong() const { return percent_wrong_; }
+    bool chanceWrong() const { return chance_wrong_; }
 
-    /// line: a temperature as it is typed. from, to: dates as they are typed, both or none. percent: one more chance to give dates
-    /// for, as it is typed, or blank. Gives whether it is worked out; else `error` says what is wrong.
-    Q_INVOKABLE bool ask(const QString& line, const QString& from = {}, const QString& to = {}, const QString& percent = {});
+    /// line: a temperature as it is typed. from, to: dates as they are typed, both or none. chance: one more chance to give dates
+    /// for, as it is typed ("12", "1 in 12"), or blank. Gives whether it is worked out; else `error` says what is wrong.
+    Q_INVOKABLE bool ask(const QString& line, const QString& from = {}, const QString& to = {}, const QString& chance = {});
 
 signals:
     void placesChanged();
     void answered();
-    void percentWrongChanged();
+    void chanceWrongChanged();
 
 protected:
     void read() override {}
 
 private:
-    void set_percent_wrong(bool wrong);
+    void set_chance_wrong(bool wrong);
 
     std::function<Result<plan::HouseholdFacts>()> load_;
     TodayLook look_;
     std::vector<Place> spots_;
     int place_ = 0;
-    bool percent_wrong_ = false;
+    bool chance_wrong_ = false;
     QString head_;
     QString basis_;
     QString between_;

@@ -163,6 +163,10 @@ QString PlantRows::marks() const
     if (bracketed) {
         marks += (marks.isEmpty() ? QString{} : QStringLiteral(" · ")) + tr("bracket: date at 1 in 5 to 1 in 20");
     }
+    const bool fed = std::ranges::any_of(order_, [this](std::size_t plant) { return !year_->feeds(plant).empty(); });
+    if (fed) {
+        marks += (marks.isEmpty() ? QString{} : QStringLiteral(" · ")) + tr("tick below the bar: feed");
+    }
     return marks;
 }
 

@@ -113,6 +113,8 @@ struct YearStay {
     std::optional<Probability> risk_out;
     std::optional<Probability> risk_in;
     std::string stays_in = {}; ///< In the longest stay of a plant that is not let out all year: why, in words.
+    /// For each of the days of hardening, in their order: what is done, in words. Empty on the way in.
+    std::vector<std::string> ladder_words = {};
 };
 
 /// A plan for one accepted risk: the stays of each plant, in the order of YearData::plants.

@@ -41,6 +41,23 @@ std::string ladder_item(const plan::LadderItem& item)
     return {};
 }
 
+std::string ladder_step(const plan::LadderItem& item)
+{
+    if (item.kind != plan::LadderItemKind::OutByDay) {
+        return {};
+    }
+    const std::string hours = item.hours == 1 ? phrase("1 hour") : phrase("%1 hours", std::to_string(item.hours));
+    switch (item.shade) {
+    case plan::Shade::Full:
+        return phrase("%1, full shade", hours);
+    case plan::Shade::Half:
+        return phrase("%1, morning sun", hours);
+    case plan::Shade::None:
+        return phrase("%1, where it shall stand", hours);
+    }
+    return hours;
+}
+
 std::string ladder_head(const plan::Ladder& ladder, const home::Household& household, UnitSystem units)
 {
     const auto* plant = household.plant(ladder.plant);

@@ -13,6 +13,8 @@ inline constexpr double kHeavyKilograms = 15.0;
 
 /// What is done, without its date: "out for 3 hours in full shade".
 std::string ladder_item(const plan::LadderItem& item);
+/// The same of a day's step, short: "4 hours, morning sun", "where it shall stand" without more shade; empty where it is none.
+std::string ladder_step(const plan::LadderItem& item);
 /// One line on the whole way: "Lemon goes out to Roofed balcony: 9 days, the light doubles 1.4 times, nights 8 K
 /// colder".
 std::string ladder_head(const plan::Ladder& ladder, const home::Household& household, UnitSystem units);

@@ -1,4 +1,5 @@
 #include "app/chart/axis.h"
+#include "app/chart/year_painter.h"
 
 #include <gtest/gtest.h>
 
@@ -21,6 +22,16 @@ TEST(Axis, OfWhatIsCountedHasNoHalves)
     EXPECT_EQ(counts.bottom(), 5.0);
     EXPECT_EQ(counts.top(), 7.0);
     EXPECT_EQ(Axis(0.0, 60.0, 6, 1.0).step(), 10.0);
+}
+
+TEST(MonthHead, OfJanuaryHasTheYearWhereItFits)
+{
+    const models::YearWords words(models::Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const auto letters = [](const QString& of) { return static_cast<qreal>(of.size()); };
+    EXPECT_EQ(month_head(words, calendar::Date{2027, 1, 4}, 6.0, letters), "Jan 27");
+    EXPECT_EQ(month_head(words, calendar::Date{2027, 1, 4}, 5.0, letters), "Jan");
+    EXPECT_EQ(month_head(words, calendar::Date{2027, 1, 4}, 2.0, letters), "");
+    EXPECT_EQ(month_head(words, calendar::Date{2027, 2, 1}, 20.0, letters), "Feb");
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "app/cli/round_calendar.h"
+#include "app/words/ladder_words.h"
 #include "app/models/household_year.h"
 #include "app/models/next_move.h"
 #include "core/plan/hardening_done.h"
@@ -51,6 +52,16 @@ TEST(HouseholdYear, APlantIsOutFromTheEndOfItsHardeningOn)
     EXPECT_EQ(stays[0].last, stays[1].first - 1);
     EXPECT_GT(stays[1].ladder_days, 0);
     EXPECT_LE(stays[1].ladder_days, stays[1].first);
+    ASSERT_EQ(stays[1].ladder_words.size(), static_cast<std::size_t>(stays[1].ladder_days));
+    EXPECT_EQ(stays[1].ladder_words.front(), "1 hour, full shade");
+    EXPECT_EQ(stays[1].ladder_words.back(), "10 hours, where it shall stand");
+    EXPECT_GT(std::ranges::count_if(stays[1].ladder_words, [](const auto& step) { return step.ends_with(", morning sun"); }), 0);
+    for (const auto& item : ladder->items) {
+        const int before = calendar::days_between(item.date, ladder->reached);
+        if (before > 0) {
+            EXPECT_EQ(stays[1].ladder_words.at(stays[1].ladder_words.size() - static_cast<std::size_t>(before)), words::ladder_step(item));
+        }
+    }
     const auto next = next_move(parts, of.lemon, of.facts.as_told.plants[of.place].spot, kShownToday);
     ASSERT_TRUE(next);
     EXPECT_EQ(next->on, ladder->reached);

@@ -106,38 +106,47 @@ TEST_F(NightLine, GivesDatesForOneMoreChance)
     const YearWords words(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
     const auto facts = plain_facts();
     const Celsius frost = Celsius::from_degrees(0.0);
-    const double seven = 7.0;
+    const double twelfth = 100.0 / 12.0;
     ASSERT_TRUE(ask("0"));
-    EXPECT_EQ(row_of("7 %"), -1);
-    ASSERT_TRUE(ask("0", {}, {}, " 7 %"));
-    const auto dates = climate::dates_of_lines(facts.climate, std::span{&frost, 1}, std::span{&seven, 1}).lines.front();
-    ASSERT_TRUE(dates.last.dates.contains(seven));
-    ASSERT_GE(row_of("7 %"), 0);
-    EXPECT_EQ(model.dates()->at(row_of("7 %"), "last").toString(), words.day_and_month(dates.last.dates.at(seven)->next_on_or_after(kShownToday)));
-    EXPECT_EQ(model.dates()->at(row_of("7 %"), "first").toString(), words.day_and_month(dates.first.dates.at(seven)->next_on_or_after(kShownToday)));
-    ASSERT_TRUE(ask("0", {}, {}, "2.5"));
-    EXPECT_GE(row_of("2.5 %"), 0);
-    EXPECT_EQ(row_of("7 %"), -1);
+    EXPECT_EQ(row_of("1 in 12"), -1);
+    const auto dates = climate::dates_of_lines(facts.climate, std::span{&frost, 1}, std::span{&twelfth, 1}).lines.front();
+    ASSERT_TRUE(dates.last.dates.contains(twelfth));
+    for (const auto* typed : {"12", " 1 in 12 ", "1 von 12", "1 de cada 12", "1:12", "1 / 12", "2 in 24"}) {
+        ASSERT_TRUE(ask("0", {}, {}, typed)) << typed;
+        ASSERT_GE(row_of("1 in 12"), 0) << typed;
+        EXPECT_EQ(model.dates()->at(row_of("1 in 12"), "last").toString(), words.day_and_month(dates.last.dates.at(twelfth)->next_on_or_after(kShownToday)));
+        EXPECT_EQ(model.dates()->at(row_of("1 in 12"), "first").toString(), words.day_and_month(dates.first.dates.at(twelfth)->next_on_or_after(kShownToday)));
+    }
+    ASSERT_TRUE(ask("0", {}, {}, "14")); // No stop of the words' own.
+    EXPECT_GE(row_of("1 in 14"), 0);
+    ASSERT_TRUE(ask("0", {}, {}, "95 %"));
+    EXPECT_GE(row_of("9.5 in 10"), 0);
+    ASSERT_TRUE(ask("0", {}, {}, "2 %"));
+    EXPECT_EQ(row_of("1 in 12"), -1);
+    const double fiftieth = 2.0;
+    const auto rare = climate::dates_of_lines(facts.climate, std::span{&frost, 1}, std::span{&fiftieth, 1}).lines.front();
+    ASSERT_GE(row_of("1 in 50"), 0);
+    EXPECT_EQ(model.dates()->at(row_of("1 in 50"), "last").toString(), words.day_and_month(rare.last.dates.at(fiftieth)->next_on_or_after(kShownToday)));
     // At a spot by its own nights.
     const auto spot = *std::ranges::find_if(facts.as_told.spots, [](const home::Spot& of) { return home::is_outdoors(of.kind); });
     model.know({{spot.id, text(spot.name)}});
     model.setPlace(1);
-    ASSERT_TRUE(ask("0", {}, {}, "7"));
+    ASSERT_TRUE(ask("0", {}, {}, "12"));
     const auto known = facts.household();
-    const auto at_spot = climate::dates_at_spot(facts.climate, frost, known.spot(spot.id)->offset, std::span{&seven, 1}).lines.front();
-    EXPECT_EQ(model.dates()->at(row_of("7 %"), "last").toString(),
-              words.day_and_month(at_spot.last.dates.at(seven)->next_on_or_after(kShownToday)));
+    const auto at_spot = climate::dates_at_spot(facts.climate, frost, known.spot(spot.id)->offset, std::span{&twelfth, 1}).lines.front();
+    EXPECT_EQ(model.dates()->at(row_of("1 in 12"), "last").toString(),
+              words.day_and_month(at_spot.last.dates.at(twelfth)->next_on_or_after(kShownToday)));
 }
 
 TEST_F(NightLine, SaysWhichFurtherChanceIsNone)
 {
-    for (const auto* wrong : {"0", "100", "often", "-4"}) {
+    for (const auto* wrong : {"0", "1", "100 %", "0 %", "often", "-4", "1 in 1001", "1 in 0", "5 in 3"}) {
         EXPECT_FALSE(ask("0", {}, {}, wrong)) << wrong;
-        EXPECT_TRUE(model.percentWrong()) << wrong;
-        EXPECT_TRUE(model.error().contains("between 0 and 100 %")) << model.error().toStdString();
+        EXPECT_TRUE(model.chanceWrong()) << wrong;
+        EXPECT_TRUE(model.error().contains("such as 1 in 12")) << model.error().toStdString();
     }
     EXPECT_FALSE(ask("cold", {}, {}, "7"));
-    EXPECT_FALSE(model.percentWrong());
+    EXPECT_FALSE(model.chanceWrong());
 }
 
 TEST_F(NightLine, KeepsTheChosenSpotAsLongAsItIsThere)

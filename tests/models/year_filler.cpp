@@ -167,9 +167,13 @@ SolvedYear filled_plan(const YearData& year, Probability risk)
         }
         const int first_out = static_cast<int>(*out);
         const int last_out = static_cast<int>(*in) - 1;
+        std::vector<std::string> steps;
+        for (int step = 1; step <= std::min(14, first_out); ++step) {
+            steps.push_back(std::to_string(step) + " hours, morning sun");
+        }
         plan.stays.push_back(
             {{inside, 0, first_out - 1, 0, "winter", std::nullopt, std::nullopt},
-             {outside, first_out, last_out, std::min(14, first_out), "nights are warm enough", risk, risk},
+             {outside, first_out, last_out, std::min(14, first_out), "nights are warm enough", risk, risk, {}, std::move(steps)},
              {inside, last_out + 1, last_day, 10, "nights grow cold", std::nullopt, std::nullopt}});
     }
     return plan;

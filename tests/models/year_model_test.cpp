@@ -62,6 +62,39 @@ TEST_F(YearModelTest, ModelsKeepTheRulesOfModels)
     EXPECT_EQ(model.nights()->rowCount(model.nights()->index(0)), 0);
 }
 
+TEST_F(YearModelTest, ASteppedDayIsToldWithItsHoursAndLight)
+{
+    for (int row = 0; row < model.plants()->rowCount(); ++row) {
+        const auto& stays = model.stays(model.order()[static_cast<std::size_t>(row)]);
+        if (stays.size() < 2 || stays[1].ladder_days < 14) {
+            continue;
+        }
+        model.setCursorDay(stays[1].first - 14);
+        EXPECT_EQ(plant(row, PlantRows::CursorWordsRole).toString(), "step 1 of 5: 1 hours, morning sun");
+        model.setCursorDay(stays[1].first - 1);
+        EXPECT_EQ(plant(row, PlantRows::CursorWordsRole).toString(), "step 5 of 5: 14 hours, morning sun");
+        model.setCursorDay(stays[2].first);
+        EXPECT_EQ(plant(row, PlantRows::CursorWordsRole).toString(), "step 1 of 4");
+        return;
+    }
+    FAIL() << "no plant hardens for 14 days";
+}
+
+TEST_F(YearModelTest, MarksNameTheTicksOfFeedingWhereThereAreAny)
+{
+    EXPECT_FALSE(model.plants()->marks().contains("feed"));
+    YearModel fed(numbered_year(),
+                  [solve = filling_solver()](Probability risk) {
+                      SolvedYear solved = solve(risk);
+                      solved.feeds.resize(solved.stays.size());
+                      solved.feeds.front() = {100, 114};
+                      return solved;
+                  },
+                  YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    ASSERT_TRUE(QTest::qWaitFor([&fed] { return !fed.planning(); }, 30'000));
+    EXPECT_TRUE(fed.plants()->marks().endsWith("tick below the bar: feed")) << fed.plants()->marks().toStdString();
+}
+
 TEST_F(YearModelTest, RowsStandBySpotOrByNameAndTheChosenPlantStays)
 {
     model.setCurrentRow(5);

@@ -222,25 +222,25 @@ Item {
         function test_oneMoreChanceHasItsDates() {
             mouseClick(inSight("lineLow"));
             type("2");
-            mouseClick(inSight("linePercent"));
+            mouseClick(inSight("lineChance"));
             type("often");
             keyClick(Qt.Key_Return);
             verify(named("lineTrouble").visible);
-            verify((named("linePercent") as SheetField).wrong);
+            verify((named("lineChance") as SheetField).wrong);
             verify(!(named("lineLow") as SheetField).wrong);
-            verify(named("linePercent").activeFocus);
+            verify(named("lineChance").activeFocus);
             keyClick(Qt.Key_A, Qt.ControlModifier);
-            type("7");
+            type("1 in 12");
             verify(!named("lineTrouble").visible);
             keyClick(Qt.Key_Return);
             tryCompare(household.home.line, "working", false, 30000);
-            verify(chances().includes("7 %"));
+            verify(chances().includes("1 in 12"));
             keyClick(Qt.Key_A, Qt.ControlModifier);
             keyClick(Qt.Key_Backspace);
             mouseClick(inSight("lineAsk"));
             tryCompare(household.home.line, "working", false, 30000);
             verify(chances().length > 0);
-            verify(!chances().includes("7 %"));
+            verify(!chances().includes("1 in 12"));
         }
 
         function test_aNightIsKeptWithAllThatWasRead() {

@@ -86,6 +86,24 @@ Item {
             tryCompare(household.round, "working", false, 30000);
         }
 
+        function test_theWeekHasAColumnOfItsOwnInAWideWindow() {
+            tryVerify(() => household.tonight.known);
+            const week = findChild(page, "week") as Item;
+            const tonight = findChild(page, "tonightSide") as Item;
+            verify(week.mapToItem(page, 0, 0).x < tonight.x + tonight.width);
+            const before = tonight.x;
+            page.wide = true;
+            const side = findChild(page, "weekSide") as Item;
+            verify(side.visible);
+            verify(tonight.x < before, "the tasks make room");
+            verify(side.x >= tonight.x + tonight.width, "beside tonight");
+            verify(week.mapToItem(page, 0, 0).x >= side.x);
+            verify(week.mapToItem(page, week.width, 0).x <= page.width);
+            page.wide = false;
+            verify(!side.visible);
+            verify(week.mapToItem(page, 0, 0).x < tonight.x + tonight.width);
+            compare(tonight.x, before);
+        }
         function test_upAndDownChooseAndSpaceTicks() {
             keyClick(Qt.Key_Down);
             keyClick(Qt.Key_Down);

@@ -52,6 +52,28 @@ Item {
             Theme.reducedMotion = false;
         }
 
+        /// What is spoken of the plants at the cursor, from the rows beside the chart.
+        function spokenOfPlants(of: Item): var {
+            let said = [];
+            const row = of as HarmRow;
+            if (row !== null)
+                said.push(row.Accessible.name);
+            for (let at = 0; at < of.children.length; ++at)
+                said = said.concat(spokenOfPlants(of.children[at] as Item));
+            return said;
+        }
+        function test_aStepOfHardeningIsToldWithItsHoursAndLight() {
+            const step = /: step \d of 5: (1 hour|\d+ hours), (full shade|morning sun|where it shall stand)$/;
+            keyClick(Qt.Key_Home);
+            verify(spokenOfPlants(page).length > 0);
+            let told = [];
+            for (let day = 0; day < 200 && told.length === 0; ++day) {
+                keyClick(Qt.Key_Right);
+                told = spokenOfPlants(page).filter(said => step.test(said));
+            }
+            verify(told.length > 0);
+        }
+
         function named(name: string): Item {
             const found = findChild(page, name) as Item;
             verify(found !== null, name);
