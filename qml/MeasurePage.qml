@@ -213,6 +213,8 @@ FocusScope {
                 font.pixelSize: Theme.smallSize
             }
             Row {
+                objectName: "typedRow"
+                visible: !root.grey // A patch has no value of its own.
                 spacing: Theme.px(10)
 
                 Words {
@@ -240,6 +242,7 @@ FocusScope {
 
                 ActButton {
                     objectName: "keepReading"
+                    visible: !root.grey || root.measure.canKeep
                     text: qsTr("Keep the reading")
                     onClicked: root.keep()
                 }

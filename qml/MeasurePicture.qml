@@ -73,12 +73,12 @@ Rectangle {
         onPressed: mouse => {
             root.forceActiveFocus();
             const there = root.toPhoto(mouse.x, mouse.y);
-            pointer.held = root.measure.place(there.x, there.y, Math.max(Theme.px(14), Theme.target(0) / 2) / root.imageScale);
+            pointer.held = root.measure.place(there.x, there.y, Math.max(Theme.px(14), Theme.target(0) / 2) / root.imageScale, 1 / root.imageScale);
         }
         onPositionChanged: mouse => {
             const there = root.toPhoto(mouse.x, mouse.y);
             if (pointer.held >= 0)
-                root.measure.move(pointer.held, there.x, there.y);
+                root.measure.move(pointer.held, there.x, there.y, 1 / root.imageScale);
         }
         onReleased: pointer.held = -1
     }

@@ -14,6 +14,8 @@ FocusScope {
     /// What is known of it stands below the photograph.
     readonly property bool stacked: root.narrow || root.width < Theme.px(860)
     readonly property bool two: root.album.view === PhotosModel.Two
+    /// The older of two stands first, whichever was looked at before.
+    readonly property bool otherOlder: root.album.other < root.album.current
     readonly property real panelWidth: root.stacked ? root.width - 2 * root.side : Theme.px(350)
     readonly property real paneWidth: root.stacked ? root.panelWidth : root.width - 2 * root.side - root.panelWidth - Theme.px(24)
     property bool assigning: false
@@ -115,12 +117,13 @@ FocusScope {
         activeFocusOnTab: true
         focus: true
         Accessible.role: Accessible.Graphic
-        Accessible.name: root.two ? qsTr("Photographs of %1 and of %2").arg(root.album.otherDate).arg(root.album.date) : qsTr("Photograph of %1, %2").arg(root.album.date).arg(root.album.place)
+        Accessible.name: root.two ? qsTr("Photographs of %1 and of %2").arg(root.otherOlder ? root.album.otherDate : root.album.date).arg(root.otherOlder ? root.album.date : root.album.otherDate) : qsTr("Photograph of %1, %2").arg(root.album.date).arg(root.album.place)
 
         Shown {
             id: left
             objectName: "otherPhoto"
             visible: root.two
+            x: root.otherOlder ? 0 : width + Theme.px(12)
             width: Math.floor((parent.width - Theme.px(12)) / 2)
             height: parent.height
             image: root.album.otherImage
@@ -128,7 +131,7 @@ FocusScope {
         }
         Shown {
             objectName: "photo"
-            x: root.two ? left.width + Theme.px(12) : 0
+            x: root.two && root.otherOlder ? left.width + Theme.px(12) : 0
             width: root.two ? left.width : parent.width
             height: parent.height
             image: root.album.image

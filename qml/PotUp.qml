@@ -54,7 +54,7 @@ Column {
     }
     Words {
         width: root.width
-        text: qsTr("Where they stand, if not where the tray does; the day is the one above, today if blank.")
+        text: root.page === null ? "" : (root.page.dayAgo === "" ? qsTr("Potted: today.") : qsTr("Potted: %1 days ago, %2.").arg(root.page.daysAgo).arg(root.page.dayAgo)) + " " + qsTr("Where they stand, if not where the tray does:")
         quiet: true
         font.pixelSize: Theme.smallSize
     }

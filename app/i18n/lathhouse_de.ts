@@ -5187,6 +5187,30 @@
         <translation>%1: %2, %3 seit dem vorigen.</translation>
     </message>
     <message>
+        <source>Measure again now.</source>
+        <translation>Jetzt wieder messen.</translation>
+    </message>
+    <message>
+        <source>Measure again on %1.</source>
+        <translation>Wieder messen: %1</translation>
+    </message>
+    <message>
+        <source>The last of %1 readings that are still needed, about %2, could settle it.</source>
+        <translation>Die letzte von %1 Messungen, die noch nötig sind, etwa am %2, könnte es entscheiden.</translation>
+    </message>
+    <message>
+        <source>after: %1, %2</source>
+        <translation>nach: %1, %2</translation>
+    </message>
+    <message>
+        <source>Cannot be judged</source>
+        <translation>Nicht zu beurteilen</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Zu früh</translation>
+    </message>
+    <message>
         <source>Nothing to judge.</source>
         <translation>Nichts zu beurteilen.</translation>
     </message>
@@ -5215,24 +5239,8 @@
         <translation>Geht zurück</translation>
     </message>
     <message>
-        <source>Too early</source>
-        <translation>Zu früh</translation>
-    </message>
-    <message>
-        <source>after: %1, %2</source>
-        <translation>nach: %1, %2</translation>
-    </message>
-    <message>
         <source>From %1 readings before and %2 after it.</source>
         <translation>Messungen davor: %1, danach: %2.</translation>
-    </message>
-    <message>
-        <source>Measure again now.</source>
-        <translation>Jetzt wieder messen.</translation>
-    </message>
-    <message>
-        <source>Measure again on %1.</source>
-        <translation>Wieder messen: %1</translation>
     </message>
     <message>
         <source>That reading could settle it, if it goes on as now.</source>
@@ -5870,8 +5878,16 @@
         <translation>Name, oder leer für Kultur und Schale</translation>
     </message>
     <message>
-        <source>Where they stand, if not where the tray does; the day is the one above, today if blank.</source>
-        <translation>Wo sie stehen, wenn nicht bei der Schale; der Tag ist der oben genannte, leer heißt heute.</translation>
+        <source>Potted: today.</source>
+        <translation>Eingetopft: heute.</translation>
+    </message>
+    <message>
+        <source>Potted: %1 days ago, %2.</source>
+        <translation>Eingetopft: vor %1 Tagen, %2.</translation>
+    </message>
+    <message>
+        <source>Where they stand, if not where the tray does:</source>
+        <translation>Wo sie stehen, wenn nicht bei der Schale:</translation>
     </message>
     <message>
         <source>Pot them up</source>
@@ -9246,8 +9262,8 @@ liegen im Band</translation>
         <translation>%1 ist schon da. Ersetzen, wenn es ein älterer eigener Kalender ist; sonst einen anderen Namen nehmen.</translation>
     </message>
     <message>
-        <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
-        <translation>%1 Tage und Zeiten nach %2 geschrieben. Pflanzen und Plätze stehen darin mit Namen; wo das Zuhause liegt, steht nirgends. Neu schreiben, wenn sich der Plan ändert: Gleiches behält seinen Namen und wird verschoben, nicht verdoppelt.</translation>
+        <source>Wrote %1 events to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
+        <translation>%1 Termine nach %2 geschrieben. Pflanzen und Plätze stehen darin mit Namen; wo das Zuhause liegt, steht nirgends. Neu schreiben, wenn sich der Plan ändert: Gleiches behält seinen Namen und wird verschoben, nicht verdoppelt.</translation>
     </message>
 </context>
 <context>
@@ -10448,8 +10464,8 @@ liegen im Band</translation>
         <translation>Das Jahr auf dem Tütchen liegt zwischen 1950 und %1, oder das Feld bleibt leer.</translation>
     </message>
     <message>
-        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
-        <translation>Was laut Tütchen aufgeht, ist ein Anteil über 0 bis 100 von 100, oder das Feld bleibt leer.</translation>
+        <source>Give a percentage above 0, up to 100, or leave it blank.</source>
+        <translation>Einen Prozentsatz über 0 bis 100 angeben oder leer lassen.</translation>
     </message>
     <message>
         <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
@@ -10539,8 +10555,8 @@ liegen im Band</translation>
         <translation>± %1</translation>
     </message>
     <message>
-        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels.</source>
-        <translation>Ein zweiter Versuch zeigt, wie weit den Marken zu trauen ist: alle vier Punkte neu setzen. Der Fehler hier gilt für Marken, die auf zwei Bildpunkte genau sitzen.</translation>
+        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels of the photograph, and no nearer than a pixel of the screen; arrow keys set them finer.</source>
+        <translation>Ein zweiter Versuch zeigt, wie weit den Marken zu trauen ist: alle vier Punkte neu setzen. Der Fehler hier gilt für Marken, die auf zwei Bildpunkte des Fotos genau sitzen, und nicht genauer als ein Punkt des Bildschirms; mit den Pfeiltasten sitzen sie genauer.</translation>
     </message>
     <message>
         <source>Another try would bring the error to %1.</source>
@@ -12156,6 +12172,10 @@ liegen im Band</translation>
         <translation>In der Schale sind %1 Sämlinge; sind es mehr, neu zählen.</translation>
     </message>
     <message>
+        <source>Say where they stand: of the tray that is not known.</source>
+        <translation>Angeben, wo sie stehen: Von der Schale ist das nicht bekannt.</translation>
+    </message>
+    <message>
         <source>Potted from tray %1: 1 plant, now under Plants. Undo above the pages takes it back.</source>
         <translation>Aus Schale %1 getopft: 1 Pflanze, jetzt unter Pflanzen. Rückgängig über den Seiten nimmt es zurück.</translation>
     </message>
@@ -13664,6 +13684,22 @@ liegen im Band</translation>
         <translation>%1 % in der Woche</translation>
     </message>
     <message>
+        <source>It grew %1 before and grows %2 now</source>
+        <translation>Sie wuchs vorher %1 und wächst jetzt %2</translation>
+    </message>
+    <message>
+        <source>It grew %1 before and loses %2 now</source>
+        <translation>Sie wuchs vorher %1 und verliert jetzt %2</translation>
+    </message>
+    <message>
+        <source>It lost %1 before and grows %2 now</source>
+        <translation>Sie verlor vorher %1 und wächst jetzt %2</translation>
+    </message>
+    <message>
+        <source>It lost %1 before and loses %2 now</source>
+        <translation>Sie verlor vorher %1 und verliert jetzt %2</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>offen</translation>
     </message>
@@ -13712,12 +13748,12 @@ liegen im Band</translation>
         <translation>Geht zurück: Sie wird kleiner.</translation>
     </message>
     <message>
-        <source>Too early, and later readings cannot help: without 3 readings before the event nobody knows how it grew.</source>
-        <translation>Zu früh, und spätere Messungen können nicht helfen: Ohne 3 Messungen vor dem Ereignis weiß niemand, wie sie wuchs.</translation>
+        <source>Cannot be judged by this measure: it has %1 of the 3 readings needed before the event, and later ones cannot help.</source>
+        <translation>Nach diesem Maß nicht zu beurteilen: Von den 3 Messungen, die vor dem Ereignis nötig sind, gibt es %1, und spätere helfen nicht.</translation>
     </message>
     <message>
-        <source>Too early: at least 4 readings after the event are needed.</source>
-        <translation>Zu früh: Mindestens 4 Messungen nach dem Ereignis sind nötig.</translation>
+        <source>Too early: it has %1 of the 4 readings that are needed after the event.</source>
+        <translation>Zu früh: Von den 4 Messungen, die nach dem Ereignis nötig sind, gibt es %1.</translation>
     </message>
     <message>
         <source>Too early: by warmth and light there was no time to grow, so standing still says nothing.</source>
@@ -13732,6 +13768,14 @@ liegen im Band</translation>
         <translation>Um eine Messung zu früh: Die letzte sieht gut aus, die nächste muss es bestätigen.</translation>
     </message>
     <message>
+        <source>Too early: the yellow share rose and seems to do so no longer; whether yellow goes again cannot be said yet.</source>
+        <translation>Zu früh: Der gelbe Anteil stieg und tut es wohl nicht mehr; ob das Gelbe wieder vergeht, lässt sich noch nicht sagen.</translation>
+    </message>
+    <message>
+        <source>Too early: it got smaller and seems to do so no longer; whether it grows again cannot be said yet.</source>
+        <translation>Zu früh: Sie wurde kleiner und wird es wohl nicht mehr; ob sie wieder wächst, lässt sich noch nicht sagen.</translation>
+    </message>
+    <message>
         <source>Too early: the readings fit more than one answer.</source>
         <translation>Zu früh: Die Messungen passen zu mehr als einer Antwort.</translation>
     </message>
@@ -13740,28 +13784,24 @@ liegen im Band</translation>
         <translation>Aus %1 Messungen vor dem Ereignis und %2 danach.</translation>
     </message>
     <message>
-        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3</source>
-        <translation>Gelb ändert sich jetzt um %1; von dem, was das Ereignis vergilben ließ, sind %2 wieder fort, %3</translation>
+        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3.</source>
+        <translation>Das Gelbe ändert sich jetzt um %1; von dem, was durch das Ereignis gelb wurde, ist %2 wieder fort, %3.</translation>
     </message>
     <message>
-        <source>Yellow changes by %1 now</source>
-        <translation>Gelb ändert sich jetzt um %1</translation>
-    </message>
-    <message>
-        <source>Growth was %1 before and is %2 now, %3 of what it was, %4</source>
-        <translation>Ihr Wachstum: vorher %1, jetzt %2, das %3-Fache von vorher, %4</translation>
-    </message>
-    <message>
-        <source>Growth was %1 before and is %2 now</source>
-        <translation>Ihr Wachstum: vorher %1, jetzt %2</translation>
+        <source>Yellow changes by %1 now.</source>
+        <translation>Das Gelbe ändert sich jetzt um %1.</translation>
     </message>
     <message>
         <source>%1.</source>
         <translation>%1.</translation>
     </message>
     <message>
-        <source>%1; weeks are those of the growth clock.</source>
-        <translation>%1; Wochen sind die der Wachstumsuhr.</translation>
+        <source>That is %1 of what it was, %2.</source>
+        <translation>Das ist das %1-Fache von vorher, %2.</translation>
+    </message>
+    <message>
+        <source>By the growth clock, which takes warmth and light out, that is %1 of what it was, %2.</source>
+        <translation>Nach der Wachstumsuhr, die Wärme und Licht herausrechnet, ist das das %1-Fache von vorher, %2.</translation>
     </message>
     <message>
         <source>A reading on %1 could settle it, if it goes on as now.</source>

@@ -5187,6 +5187,30 @@
         <translation>%1: %2, %3 desde la anterior.</translation>
     </message>
     <message>
+        <source>Measure again now.</source>
+        <translation>Medir de nuevo ahora.</translation>
+    </message>
+    <message>
+        <source>Measure again on %1.</source>
+        <translation>Medir de nuevo el %1.</translation>
+    </message>
+    <message>
+        <source>The last of %1 readings that are still needed, about %2, could settle it.</source>
+        <translation>La última de las %1 mediciones que aún hacen falta, hacia el %2, podría decidirlo.</translation>
+    </message>
+    <message>
+        <source>after: %1, %2</source>
+        <translation>tras: %1, %2</translation>
+    </message>
+    <message>
+        <source>Cannot be judged</source>
+        <translation>No se puede juzgar</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Demasiado pronto</translation>
+    </message>
+    <message>
         <source>Nothing to judge.</source>
         <translation>Nada que juzgar.</translation>
     </message>
@@ -5215,24 +5239,8 @@
         <translation>Decae</translation>
     </message>
     <message>
-        <source>Too early</source>
-        <translation>Demasiado pronto</translation>
-    </message>
-    <message>
-        <source>after: %1, %2</source>
-        <translation>tras: %1, %2</translation>
-    </message>
-    <message>
         <source>From %1 readings before and %2 after it.</source>
         <translation>De %1 mediciones antes y %2 después.</translation>
-    </message>
-    <message>
-        <source>Measure again now.</source>
-        <translation>Medir de nuevo ahora.</translation>
-    </message>
-    <message>
-        <source>Measure again on %1.</source>
-        <translation>Medir de nuevo el %1.</translation>
     </message>
     <message>
         <source>That reading could settle it, if it goes on as now.</source>
@@ -5870,8 +5878,16 @@
         <translation>Nombre, o en blanco: cultivo y bandeja</translation>
     </message>
     <message>
-        <source>Where they stand, if not where the tray does; the day is the one above, today if blank.</source>
-        <translation>Dónde están, si no es donde la bandeja; el día es el de arriba, en blanco hoy.</translation>
+        <source>Potted: today.</source>
+        <translation>Pasadas a maceta: hoy.</translation>
+    </message>
+    <message>
+        <source>Potted: %1 days ago, %2.</source>
+        <translation>Pasadas a maceta: hace %1 días, %2.</translation>
+    </message>
+    <message>
+        <source>Where they stand, if not where the tray does:</source>
+        <translation>Dónde están, si no es donde la bandeja:</translation>
     </message>
     <message>
         <source>Pot them up</source>
@@ -9246,8 +9262,8 @@ están en la banda</translation>
         <translation>%1 ya existe. Sustituirlo si es un calendario propio más antiguo; si no, tomar otro nombre.</translation>
     </message>
     <message>
-        <source>Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
-        <translation>Se escribieron %1 días y periodos en %2. Nombra las plantas y los sitios; no dice en ninguna parte dónde está el hogar. Escribirlo de nuevo cuando cambie el plan: lo mismo conserva su nombre, así que se mueve y no se duplica.</translation>
+        <source>Wrote %1 events to %2. It names your plants and spots; where your home is stands nowhere in it. Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.</source>
+        <translation>Se escribieron %1 citas en %2. Nombra las plantas y los sitios; no dice en ninguna parte dónde está el hogar. Escribirlo de nuevo cuando cambie el plan: lo mismo conserva su nombre, así que se mueve y no se duplica.</translation>
     </message>
 </context>
 <context>
@@ -10448,8 +10464,8 @@ están en la banda</translation>
         <translation>El año del sobre está entre 1950 y %1, o se deja en blanco.</translation>
     </message>
     <message>
-        <source>What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank.</source>
-        <translation>Lo que nace según el sobre es una parte de más de 0 hasta 100 de cada 100, o se deja en blanco.</translation>
+        <source>Give a percentage above 0, up to 100, or leave it blank.</source>
+        <translation>Dar un porcentaje mayor que 0 y hasta 100, o dejarlo en blanco.</translation>
     </message>
     <message>
         <source>The seeds of the packet are a whole number from 1, or are left blank.</source>
@@ -10539,8 +10555,8 @@ están en la banda</translation>
         <translation>± %1</translation>
     </message>
     <message>
-        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels.</source>
-        <translation>Un segundo intento muestra hasta dónde se puede confiar en las marcas: volver a poner los cuatro puntos. El error aquí es el de marcas puestas con dos píxeles de margen.</translation>
+        <source>A second try shows how far the marks can be trusted: set all four points again. The error here is that of marks set to within two pixels of the photograph, and no nearer than a pixel of the screen; arrow keys set them finer.</source>
+        <translation>Un segundo intento muestra hasta dónde se puede confiar en las marcas: volver a poner los cuatro puntos. El error aquí es el de marcas puestas con dos píxeles de la foto de margen, y nunca menos de un píxel de la pantalla; las flechas las ponen con más precisión.</translation>
     </message>
     <message>
         <source>Another try would bring the error to %1.</source>
@@ -12156,6 +12172,10 @@ están en la banda</translation>
         <translation>La bandeja tiene %1 plántulas; si hay más, contar de nuevo.</translation>
     </message>
     <message>
+        <source>Say where they stand: of the tray that is not known.</source>
+        <translation>Decir dónde están: de la bandeja no se sabe.</translation>
+    </message>
+    <message>
         <source>Potted from tray %1: 1 plant, now under Plants. Undo above the pages takes it back.</source>
         <translation>De la bandeja %1 a maceta: 1 planta, ahora en Plantas. Deshacer, encima de las páginas, lo deshace.</translation>
     </message>
@@ -13664,6 +13684,22 @@ están en la banda</translation>
         <translation>%1 % por semana</translation>
     </message>
     <message>
+        <source>It grew %1 before and grows %2 now</source>
+        <translation>Antes crecía un %1 y ahora crece un %2</translation>
+    </message>
+    <message>
+        <source>It grew %1 before and loses %2 now</source>
+        <translation>Antes crecía un %1 y ahora pierde un %2</translation>
+    </message>
+    <message>
+        <source>It lost %1 before and grows %2 now</source>
+        <translation>Antes perdía un %1 y ahora crece un %2</translation>
+    </message>
+    <message>
+        <source>It lost %1 before and loses %2 now</source>
+        <translation>Antes perdía un %1 y ahora pierde un %2</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>abierto</translation>
     </message>
@@ -13712,12 +13748,12 @@ están en la banda</translation>
         <translation>Decae: se hace más pequeña.</translation>
     </message>
     <message>
-        <source>Too early, and later readings cannot help: without 3 readings before the event nobody knows how it grew.</source>
-        <translation>Demasiado pronto, y más mediciones no pueden ayudar: sin 3 mediciones antes del suceso nadie sabe cómo crecía.</translation>
+        <source>Cannot be judged by this measure: it has %1 of the 3 readings needed before the event, and later ones cannot help.</source>
+        <translation>No se puede juzgar por esta medida: de las 3 mediciones necesarias antes del suceso hay %1, y las posteriores no ayudan.</translation>
     </message>
     <message>
-        <source>Too early: at least 4 readings after the event are needed.</source>
-        <translation>Demasiado pronto: hacen falta al menos 4 mediciones después del suceso.</translation>
+        <source>Too early: it has %1 of the 4 readings that are needed after the event.</source>
+        <translation>Demasiado pronto: de las 4 mediciones necesarias después del suceso hay %1.</translation>
     </message>
     <message>
         <source>Too early: by warmth and light there was no time to grow, so standing still says nothing.</source>
@@ -13732,6 +13768,14 @@ están en la banda</translation>
         <translation>Pronto por una medición: la última pinta bien, y la siguiente debe confirmarlo.</translation>
     </message>
     <message>
+        <source>Too early: the yellow share rose and seems to do so no longer; whether yellow goes again cannot be said yet.</source>
+        <translation>Demasiado pronto: la parte amarilla subió y parece que ya no sube; si lo amarillo desaparece aún no se puede decir.</translation>
+    </message>
+    <message>
+        <source>Too early: it got smaller and seems to do so no longer; whether it grows again cannot be said yet.</source>
+        <translation>Demasiado pronto: se hizo más pequeña y parece que ya no; si vuelve a crecer aún no se puede decir.</translation>
+    </message>
+    <message>
         <source>Too early: the readings fit more than one answer.</source>
         <translation>Demasiado pronto: las mediciones encajan con más de una respuesta.</translation>
     </message>
@@ -13740,28 +13784,24 @@ están en la banda</translation>
         <translation>Por %1 mediciones antes del suceso y %2 después.</translation>
     </message>
     <message>
-        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3</source>
-        <translation>El amarillo cambia ahora %1; de lo que el suceso amarilleó ha desaparecido %2, %3</translation>
+        <source>Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3.</source>
+        <translation>Lo amarillo cambia ahora un %1; de lo que el suceso puso amarillo, %2 ha desaparecido, %3.</translation>
     </message>
     <message>
-        <source>Yellow changes by %1 now</source>
-        <translation>El amarillo cambia ahora %1</translation>
-    </message>
-    <message>
-        <source>Growth was %1 before and is %2 now, %3 of what it was, %4</source>
-        <translation>El crecimiento era %1 antes y es %2 ahora, %3 de lo que era, %4</translation>
-    </message>
-    <message>
-        <source>Growth was %1 before and is %2 now</source>
-        <translation>El crecimiento era %1 antes y es %2 ahora</translation>
+        <source>Yellow changes by %1 now.</source>
+        <translation>Lo amarillo cambia ahora un %1.</translation>
     </message>
     <message>
         <source>%1.</source>
         <translation>%1.</translation>
     </message>
     <message>
-        <source>%1; weeks are those of the growth clock.</source>
-        <translation>%1; las semanas son las del reloj de crecimiento.</translation>
+        <source>That is %1 of what it was, %2.</source>
+        <translation>Eso es %1 de lo que era, %2.</translation>
+    </message>
+    <message>
+        <source>By the growth clock, which takes warmth and light out, that is %1 of what it was, %2.</source>
+        <translation>Por el reloj de crecimiento, que descuenta el calor y la luz, eso es %1 de lo que era, %2.</translation>
     </message>
     <message>
         <source>A reading on %1 could settle it, if it goes on as now.</source>

@@ -108,7 +108,7 @@ void CalendarModel::write(const QString& file, bool replace)
                 fail(written.error());
                 return;
             }
-            say(tr("Wrote %1 days and spells to %2. It names your plants and spots; where your home is stands nowhere in it. "
+            say(tr("Wrote %1 events to %2. It names your plants and spots; where your home is stands nowhere in it. "
                    "Write it again whenever the plan changes: the same matters keep their names, so that they are moved, not doubled.")
                     .arg(static_cast<int>(*written))
                     .arg(target));

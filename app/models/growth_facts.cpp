@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 namespace lathhouse::models {
@@ -84,6 +85,18 @@ public:
     }
 
 private:
+    /// Something but a move happened to that plant within four weeks of the date (common practice, no source): it was not
+    /// spared.
+    bool was_troubled(const home::Plant& other, calendar::Date date) const
+    {
+        constexpr int kNear = 28;
+        const plan::Whereabouts where{other, facts_.events, {}, look_.today};
+        const auto all = plan::events_that_show(facts_.events, where);
+        return std::ranges::any_of(all, [date](const auto& of) {
+            return of.what != "moved" && std::abs(calendar::days_between(date, of.date)) <= kNear;
+        });
+    }
+
     /// Fills in the companions, and takes of the spared plants asked for those that can be a clock.
     plan::GrowthWish wish_of(home::MeasurementKind measure, const JudgeAsked& judge)
     {
@@ -91,8 +104,11 @@ private:
         if (!plan::series_kind_of(measure)) {
             return wish;
         }
+        const auto own = growth::readings_of(plan::measured_of(records_.series, plant_.id, measure));
+        const auto asked = plan::event_to_judge(facts_.events, where_, own);
+        const auto date = judge.event ? judge.event : asked ? std::optional{asked->date} : std::nullopt;
         for (const auto& other : household_.plants) {
-            if (other.id == plant_.id || other.kind != plant_.kind) {
+            if (other.id == plant_.id || other.kind != plant_.kind || (date && was_troubled(other, *date))) {
                 continue;
             }
             auto readings = growth::readings_of(plan::measured_of(*archive_.measurements(other.id, measure), other.id, measure));
@@ -206,10 +222,67 @@ private:
         }
     }
 
+    /// The verdict stands above as a title: "Recovering: it grows again" goes on with "It grows again".
+    static QString behind_colon(const QString& line)
+    {
+        const qsizetype colon = line.indexOf(QLatin1String(": "));
+        return colon > 0 ? upper_first(line.mid(colon + 2)) : line;
+    }
+
+    /// Beyond some months a day without its year may be taken for one of another.
+    QString near_date(calendar::Date date) const
+    {
+        constexpr int kNear = 300;
+        return calendar::days_between(look_.today, date) < kNear ? words_.short_date(date) : words_.date_with_year(date);
+    }
+
+    /// Too few readings after the event: when the next of them is due, and how many there have to be. last: the day of the
+    /// last reading, or of the event where that is later; they go on as far apart as they were.
+    void tell_needed(const growth::Recovery& recovery, calendar::Date last)
+    {
+        const int missing = static_cast<int>(growth::kLeastAfter) + 1 - recovery.readings_after;
+        const auto first = last + calendar::Days{calendar::days_between(last, *recovery.next_reading) / missing};
+        shown_.next_head = first <= look_.today ? tr("Measure again now.") : tr("Measure again on %1.").arg(near_date(first));
+        shown_.next_rest = tr("The last of %1 readings that are still needed, about %2, could settle it.")
+                               .arg(missing)
+                               .arg(near_date(*recovery.next_reading));
+    }
+
+    /// What happened since the last reading, or on its day: it cannot be judged yet, and what is needed is said. False where
+    /// nothing did.
+    bool tell_awaited(const GrowthChartData& chart, growth::SeriesKind kind)
+    {
+        const auto& readings = chart.growth.readings;
+        const auto all = plan::events_that_show(facts_.events, where_);
+        const auto event = std::find_if(all.rbegin(), all.rend(), [&](const auto& of) { return of.date <= look_.today; });
+        if (event == all.rend() || event->date < readings.back().date) {
+            return false;
+        }
+        const auto window = growth::window_of(readings, event->date, plan::in_the_way_of(*event, all));
+        // Without a reading after it no clock is asked: what is said is how many are needed.
+        const auto recovery = growth::recovery_of(kind, window.readings, event->date, growth::GrowthClock::calendar());
+        shown_.verdict = static_cast<int>(recovery.judgement.verdict);
+        shown_.verdict_after = tr("after: %1, %2").arg(event_name(chart, *event), words_.date_with_year(event->date));
+        if (recovery.judgement.why == growth::TooEarlyWhy::FewBefore) {
+            shown_.verdict_word = tr("Cannot be judged");
+        } else {
+            shown_.verdict_word = tr("Too early");
+        }
+        const QString said = text(words::growth_verdict(kind, recovery, words::ClockKind::Calendar));
+        shown_.verdict_words = behind_colon(said.section(QLatin1Char('\n'), 0, 0));
+        if (recovery.next_reading) {
+            tell_needed(recovery, event->date);
+        }
+        return true;
+    }
+
     void tell_verdict(const GrowthChartData& chart, home::MeasurementKind measure)
     {
         const auto kind = plan::series_kind_of(measure);
         const auto& growth = chart.growth;
+        if (kind && !growth.recovery && tell_awaited(chart, *kind)) {
+            return;
+        }
         if (!kind || !growth.recovery) {
             shown_.next_head = tr("Nothing to judge.");
             shown_.next_rest = tr("No move, cold night, spray or other event lies between these readings.");
@@ -225,7 +298,8 @@ private:
         shown_.share_high = recovery.share_high.value_or(shown_.share_high);
         static const char* const kWords[] = {QT_TR_NOOP("No setback"), QT_TR_NOOP("Recovered"), QT_TR_NOOP("Recovering"),
                                              QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
-        shown_.verdict_word = tr(kWords[shown_.verdict]);
+        shown_.verdict_word = recovery.judgement.why == growth::TooEarlyWhy::FewBefore ? tr("Cannot be judged")
+                                                                                       : tr(kWords[shown_.verdict]);
         if (growth.event) {
             shown_.verdict_after = tr("after: %1, %2").arg(event_name(chart, *growth.event), words_.date_with_year(growth.event->date));
         }
@@ -237,19 +311,15 @@ private:
         shown_.verdict_note = tr("From %1 readings before and %2 after it.")
                                   .arg(recovery.readings_before)
                                   .arg(recovery.readings_after);
-        // The verdict stands above as a title: "Recovering: it grows again" goes on with "It grows again".
-        const qsizetype colon = lines.isEmpty() ? -1 : lines.first().indexOf(QLatin1String(": "));
-        if (colon > 0) {
-            lines.first() = upper_first(lines.first().mid(colon + 2));
+        if (!lines.isEmpty()) {
+            lines.first() = behind_colon(lines.first());
         }
         shown_.verdict_words = lines.join(QLatin1Char(' '));
-        if (recovery.next_reading) {
+        if (recovery.judgement.why == growth::TooEarlyWhy::FewAfter && recovery.next_reading && growth.event) {
+            tell_needed(recovery, std::max(growth.window.readings.back().date, growth.event->date));
+        } else if (recovery.next_reading) {
             const int days = calendar::days_between(look_.today, *recovery.next_reading);
-            constexpr int kNear = 300; // Beyond that a day without its year may be taken for one of another.
-            shown_.next_head =
-                days <= 0 ? tr("Measure again now.")
-                          : tr("Measure again on %1.")
-                                .arg(days < kNear ? words_.short_date(*recovery.next_reading) : words_.date_with_year(*recovery.next_reading));
+            shown_.next_head = days <= 0 ? tr("Measure again now.") : tr("Measure again on %1.").arg(near_date(*recovery.next_reading));
             shown_.next_rest = tr("That reading could settle it, if it goes on as now.");
         } else if (recovery.judgement.verdict == growth::Verdict::TooEarly && recovery.rate_after) {
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");

@@ -118,14 +118,14 @@ std::optional<home::SeedLot> LotForm::lot()
     }
     if (!year_.trimmed().isEmpty()) {
         lot.packed_year = parse_integer(year_.toStdString());
-        if (!lot.packed_year || *lot.packed_year < 1950 || *lot.packed_year > today_.year()) {
-            return fail(2, tr("The year on the packet lies from 1950 to %1, or is left blank.").arg(today_.year()));
+        if (!lot.packed_year || *lot.packed_year < 1950 || *lot.packed_year > today_.year() + 1) {
+            return fail(2, tr("The year on the packet lies from 1950 to %1, or is left blank.").arg(today_.year() + 1));
         }
     }
     if (!percent_.trimmed().isEmpty()) {
         lot.stated_percent = typed_decimal(percent_);
         if (!lot.stated_percent || !(*lot.stated_percent > 0.0 && *lot.stated_percent <= 100.0)) {
-            return fail(3, tr("What comes up by the packet is a share above 0 and up to 100 in 100, or is left blank."));
+            return fail(3, tr("Give a percentage above 0, up to 100, or leave it blank."));
         }
     }
     if (!seeds_.trimmed().isEmpty()) {

@@ -172,7 +172,7 @@ QString MeasureModel::chosenWords() const
     return isSet(chosen_) ? tr("point %1").arg(plate(chosen_)) : tr("point %1, not set").arg(plate(chosen_));
 }
 
-void MeasureModel::move(int mark, double x, double y)
+void MeasureModel::move(int mark, double x, double y, double step)
 {
     if (!photo_ || mark < 0) {
         return;
@@ -191,6 +191,7 @@ void MeasureModel::move(int mark, double x, double y)
             order_.push_back(mark);
         }
         point = to;
+        steps_[static_cast<std::size_t>(mark)] = std::max(1.0, step);
     } else {
         return;
     }
@@ -198,7 +199,7 @@ void MeasureModel::move(int mark, double x, double y)
     changed();
 }
 
-int MeasureModel::place(double x, double y, double reach)
+int MeasureModel::place(double x, double y, double reach, double step)
 {
     if (!photo_) {
         return -1;
@@ -231,7 +232,7 @@ int MeasureModel::place(double x, double y, double reach)
             }
         }
     }
-    move(mark, x, y);
+    move(mark, x, y, step);
     return mark;
 }
 
@@ -310,7 +311,14 @@ std::optional<MeasureModel::Reading> MeasureModel::running() const
     if (!std::ranges::all_of(points_, [](const auto& point) { return point.has_value(); })) {
         return std::nullopt;
     }
-    return Reading{{*points_[First], *points_[Second]}, {*points_[A], *points_[B]}};
+    const auto error = [this](Mark one, Mark other) { return std::hypot(error_of(one), error_of(other)); };
+    return Reading{{*points_[First], *points_[Second]}, {*points_[A], *points_[B]}, error(First, Second), error(A, B)};
+}
+
+double MeasureModel::error_of(Mark mark) const
+{
+    constexpr double kHand = 2.0;
+    return std::max(kHand, steps_[static_cast<std::size_t>(mark)]);
 }
 
 std::vector<MeasureModel::Reading> MeasureModel::readings() const

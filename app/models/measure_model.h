@@ -77,10 +77,11 @@ public:
     /// "A", "B", "1", "2"; the number of a corner.
     Q_INVOKABLE QString plate(int mark) const;
     /// Sets the chosen mark where it is not set yet and goes on to the next; else moves the nearest within `reach`, or
-    /// the chosen one. A new corner in Green and Grey. Gives the mark that was set.
-    Q_INVOKABLE int place(double x, double y, double reach);
-    /// Moves a mark, held within the picture.
-    Q_INVOKABLE void move(int mark, double x, double y);
+    /// the chosen one. A new corner in Green and Grey. Gives the mark that was set. step: what a pixel of the screen is of
+    /// the picture there, since nobody can point nearer than that.
+    Q_INVOKABLE int place(double x, double y, double reach, double step = 1.0);
+    /// Moves a mark, held within the picture; step as above.
+    Q_INVOKABLE void move(int mark, double x, double y, double step = 1.0);
     /// Moves the chosen mark; one that is not set appears in the middle.
     Q_INVOKABLE void nudge(double dx, double dy);
     /// Chooses the next (1) or the one before (-1); false at the end, where Tab leaves the picture.
@@ -104,11 +105,16 @@ private:
     struct Reading {
         photo::Stretch length;
         photo::Stretch scale;
+        double length_error; ///< One standard error of the marks of each, pixels of the picture.
+        double scale_error;
     };
     /// The corners that are set now: round the leaves, or round the grey patch.
     const std::vector<photo::Point>& outline() const { return mode_ == Grey ? grey_ : outline_; }
     std::vector<photo::Point>& outline() { return mode_ == Grey ? grey_ : outline_; }
     std::optional<double> known_metres() const;
+    /// How truly a mark was set by hand, one standard error in pixels of the picture: two (common practice, no source), but
+    /// no less than a pixel of the screen at the size at which it was set.
+    double error_of(Mark mark) const;
     std::optional<Reading> running() const;
     std::vector<Reading> readings() const; ///< Those in mind and the one that is set.
     home::MeasurementKind measured_kind() const;
@@ -132,6 +138,7 @@ private:
     int kind_ = 0;
     QString known_size_;
     std::array<std::optional<photo::Point>, 4> points_;
+    std::array<double, 4> steps_{1.0, 1.0, 1.0, 1.0}; ///< How finely each of them could be set, pixels of the picture.
     std::vector<photo::Point> outline_;
     std::vector<photo::Point> grey_; ///< Round what is grey in truth; it sets the colours from three corners on.
     std::vector<int> order_; ///< Marks of the length as they were set.

@@ -19,8 +19,6 @@ constexpr double kOddCast = 2.0; // Thrice the weakest; common practice, no sour
 
 using home::MeasurementKind;
 
-/// How truly a mark is set by hand, one standard error in pixels of the picture. Common practice, no source.
-constexpr double kHand = 2.0;
 constexpr double kNineInTen = 1.645;  ///< Of the normal distribution.
 constexpr double kRepeatability = 2.77; ///< As photo::PhotoLength::real_change.
 
@@ -132,8 +130,8 @@ void MeasureModel::tell_length()
     can_keep_ = true;
     // Two marks each on the length and on the scale; relative errors add as squares.
     const auto& last = all.back();
-    const double relative = kHand * std::sqrt(2.0) *
-                            std::hypot(1.0 / std::max(1.0, last.length.pixels()), 1.0 / std::max(1.0, last.scale.pixels()));
+    const double relative = std::hypot(last.length_error / std::max(1.0, last.length.pixels()),
+                                       last.scale_error / std::max(1.0, last.scale.pixels()));
     const double by_hand = *value_ * relative;
     const auto repeats = static_cast<double>(all.size());
     const double one = measured->one_reading ? std::max(by_hand, measured->one_reading->metres() * 100.0) : by_hand;
@@ -156,7 +154,8 @@ void MeasureModel::tell_length()
     tell_change(*value_, kRepeatability * one);
     advice_ = all.size() == 1
                   ? tr("A second try shows how far the marks can be trusted: set all four points again. The error here is that "
-                       "of marks set to within two pixels.")
+                       "of marks set to within two pixels of the photograph, and no nearer than a pixel of the screen; arrow "
+                       "keys set them finer.")
                   : tr("Another try would bring the error to %1.").arg(value_words(one / std::sqrt(repeats + 1.0)));
 }
 

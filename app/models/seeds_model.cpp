@@ -288,7 +288,7 @@ void SeedsModel::setDaysAgo(int days)
 QString SeedsModel::dayAgo() const
 {
     return days_ago_ < 1 || days_ago_ > kLongestDaysAgo ? QString{}
-                                                    : look_.words.long_date(look_.today - calendar::Days{days_ago_});
+                                                    : past_date(look_.today - calendar::Days{days_ago_}, look_.today, look_.words);
 }
 
 std::optional<calendar::Date> SeedsModel::day_meant()
@@ -325,7 +325,7 @@ QString SeedsModel::count_words(const home::TrayCount& count) const
 {
     QString words = tr("%1 up in tray %2").arg(count.emerged).arg(count.tray);
     if (count.on != look_.today) {
-        words = tr("%1 on %2").arg(words, look_.words.long_date(count.on));
+        words = tr("%1 on %2").arg(words, past_date(count.on, look_.today, look_.words));
     }
     return count.last ? tr("%1, no more to come").arg(words) : words;
 }

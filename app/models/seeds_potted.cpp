@@ -27,12 +27,17 @@ bool SeedsModel::pot(int tray_row, const QString& plants, const QString& name, i
     if (!on) {
         return false;
     }
+    const auto at_spot = spot_at(spot);
+    if (const auto* of = facts_.ground->facts.seeds.tray(tray); !at_spot && (of == nullptr || !of->spot)) {
+        fail_with(tr("Say where they stand: of the tray that is not known."));
+        return false;
+    }
     here_.forget(); // What was counted before is no longer what came last.
     say(*number == 1
             ? tr("Potted from tray %1: 1 plant, now under Plants. Undo above the pages takes it back.").arg(tray)
             : tr("Potted from tray %1: %2 plants, now under Plants. Undo above the pages takes it back.").arg(tray).arg(*number));
     const Potting potting{
-        .tray = tray, .plants = *number, .on = *on, .name = name.trimmed().toStdString(), .spot = spot_at(spot)};
+        .tray = tray, .plants = *number, .on = *on, .name = name.trimmed().toStdString(), .spot = at_spot};
     write_and_read([pot_up = door_.pot_up, potting, at = now()] { return pot_up(potting, at); },
                    [this](const Error& error) {
                        say({});

@@ -73,14 +73,26 @@ private:
                              .arg(words_of(row, Basis)));
         }
         flow_.add_space(14.0);
-        flow_.add_heading(54.0, [ink = ink_, wide = wide_, name = words_of(row, Name), botanical = words_of(row, Botanical),
-                                 next = words_of(row, Next), line = facts.join(tr(" · "))](QPainter& painter, QPointF at) {
+        const QString name = words_of(row, Name);
+        const QString botanical = words_of(row, Botanical);
+        const QString next = words_of(row, Next);
+        // The name wraps before the date; the botanical name stands beside it where there is room, else below.
+        const qreal name_width = wide_ - text_width(strong_font(13), next) - 16.0;
+        const qreal of_name = text_width(title_font(20), name);
+        const bool beside = of_name + 12.0 + text_width(slanted_font(16), botanical) <= name_width;
+        const qreal name_height = std::max(text_height(title_font(20), name, name_width), 27.0);
+        const qreal botanical_at = beside ? 25.0 : name_height + 22.0;
+        const qreal line_at = beside ? name_height + 17.0 : botanical_at + 19.0;
+        flow_.add_heading(line_at + 10.0, [=, ink = ink_, wide = wide_, line = facts.join(tr(" · "))](QPainter& painter, QPointF at) {
             draw_rule(painter, ink.ink, at.x(), at.x() + wide, at.y() + 1.0, 1.5);
-            write_line(painter, title_font(20), ink.ink, {at.x(), at.y() + 25.0}, name);
-            const qreal beside = at.x() + text_width(title_font(20), name) + 12.0;
-            write_line(painter, slanted_font(16), ink.ink2, {beside, at.y() + 25.0}, botanical);
+            if (beside) {
+                write_line(painter, title_font(20), ink.ink, {at.x(), at.y() + 25.0}, name);
+            } else {
+                write_wrapped(painter, title_font(20), ink.ink, {at.x(), at.y() + 4.0}, name_width, name);
+            }
+            write_line(painter, slanted_font(16), ink.ink2, {at.x() + (beside ? of_name + 12.0 : 0.0), at.y() + botanical_at}, botanical);
             write_line_to(painter, strong_font(13), ink.ink, {at.x() + wide, at.y() + 24.0}, next);
-            write_line(painter, text_font(12), ink.ink2, {at.x(), at.y() + 44.0}, line);
+            write_line(painter, text_font(12), ink.ink2, {at.x(), at.y() + line_at}, line);
         });
         if (!sheet) {
             add_words(text_font(12), tr("The tables have no such crop, so nothing is known of its sowing."));
@@ -134,22 +146,26 @@ private:
         constexpr qreal kFields = 210.0;
         const qreal words_at = kLabelWidth + kColumnGap;
         const qreal words_width = wide_ - words_at - (over ? 0.0 : kFields);
-        const qreal height = std::max(18.0 + text_height(small, expected, words_width), 40.0) + 4.0;
+        const qreal head_width = wide_ - 12.0;
+        const QString head = words_of(row, TrayHead);
+        // Below the head, which has the whole width: however long it is, nothing lies beside it.
+        const qreal below = std::max(text_height(strong_font(12), head, head_width), 17.0) + 3.0;
+        const qreal height = below + std::max(text_height(small, expected, words_width - 56.0), 26.0) + 4.0;
         flow_.add_space(4.0);
-        flow_.add(height, [=, ink = ink_, wide = wide_, head = words_of(row, TrayHead)](QPainter& painter, QPointF at) {
+        flow_.add(height, [=, ink = ink_, wide = wide_](QPainter& painter, QPointF at) {
             painter.setBrush(ink.band);
             painter.setPen(Qt::NoPen);
             painter.drawRect(QRectF(at.x(), at.y(), wide, height));
-            write_line(painter, strong_font(12), ink.ink, {at.x() + 6.0, at.y() + 16.0}, head);
-            write_line(painter, strong_font(12), ink.ink, {at.x() + 6.0, at.y() + 33.0}, counted);
-            write_wrapped(painter, small, ink.ink2, {at.x() + words_at + 50.0, at.y() + 3.0}, words_width - 56.0, expected);
+            write_wrapped(painter, strong_font(12), ink.ink, {at.x() + 6.0, at.y() + 2.0}, head_width, head);
+            write_line(painter, strong_font(12), ink.ink, {at.x() + 6.0, at.y() + below + 14.0}, counted);
+            write_wrapped(painter, small, ink.ink2, {at.x() + words_at + 50.0, at.y() + below}, words_width - 56.0, expected);
             if (over) {
                 return;
             }
             constexpr int kCounts = 3;
             constexpr qreal kField = 62.0;
             for (int count = 0; count < kCounts; ++count) {
-                const QRectF field(at.x() + wide - kFields + 6.0 + count * (kField + 6.0), at.y() + 5.0, kField, height - 10.0);
+                const QRectF field(at.x() + wide - kFields + 6.0 + count * (kField + 6.0), at.y() + below, kField, height - below - 4.0);
                 painter.setBrush(ink.sheet);
                 painter.setPen(QPen(ink.edge, 0.8));
                 painter.drawRect(field);

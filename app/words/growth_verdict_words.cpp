@@ -28,6 +28,25 @@ std::string plain_rate(SeriesKind kind, double a_day)
                                                                    : phrase("%1 % a week", number(percent, 1));
 }
 
+/// A loss of so much, without its sign.
+std::string loss(SeriesKind kind, double a_day)
+{
+    const double percent = -100.0 * std::expm1(kDaysOfWeek * a_day);
+    return kind == SeriesKind::Share ? phrase("%1 % a week in odds", number(percent, 1))
+                                     : phrase("%1 % a week", number(percent, 1));
+}
+
+/// How it grew before and grows now: "It grew 4.0 % a week before and loses 2.3 % a week now".
+std::string growth_then_and_now(SeriesKind kind, double before, double now)
+{
+    if (before >= 0.0) {
+        return now >= 0.0 ? phrase("It grew %1 before and grows %2 now", plain_rate(kind, before), plain_rate(kind, now))
+                          : phrase("It grew %1 before and loses %2 now", plain_rate(kind, before), loss(kind, now));
+    }
+    return now >= 0.0 ? phrase("It lost %1 before and grows %2 now", loss(kind, before), plain_rate(kind, now))
+                      : phrase("It lost %1 before and loses %2 now", loss(kind, before), loss(kind, now));
+}
+
 std::string interval(const Recovery& recovery)
 {
     const auto end = [](const std::optional<double>& of) { return of ? number(*of, 2) : phrase("open"); };
@@ -54,9 +73,11 @@ std::string lead(SeriesKind kind, const Recovery& recovery)
     }
     switch (recovery.judgement.why) {
     case TooEarlyWhy::FewBefore:
-        return phrase("Too early, and later readings cannot help: without 3 readings before the event nobody knows how "
-               "it grew.");
-    case TooEarlyWhy::FewAfter: return phrase("Too early: at least 4 readings after the event are needed.");
+        return phrase("Cannot be judged by this measure: it has %1 of the 3 readings needed before the event, and later ones "
+                      "cannot help.", number(recovery.readings_before, 0));
+    case TooEarlyWhy::FewAfter:
+        return phrase("Too early: it has %1 of the 4 readings that are needed after the event.",
+                      number(recovery.readings_after, 0));
     case TooEarlyWhy::ClockStands:
         return phrase("Too early: by warmth and light there was no time to grow, so standing still says nothing.");
     case TooEarlyWhy::NotGrowing: return phrase("Too early: it did not grow before the event, so there is nothing to regain.");
@@ -64,6 +85,12 @@ std::string lead(SeriesKind kind, const Recovery& recovery)
         return phrase("Too early by one reading: the last one looks good, and the next has to bear it out.");
     case TooEarlyWhy::Undecided:
     case TooEarlyWhy::None: break;
+    }
+    if (recovery.declined) {
+        return yellow ? phrase("Too early: the yellow share rose and seems to do so no longer; whether yellow goes again "
+                               "cannot be said yet.")
+                      : phrase("Too early: it got smaller and seems to do so no longer; whether it grows again cannot be "
+                               "said yet.");
     }
     return phrase("Too early: the readings fit more than one answer.");
 }
@@ -96,22 +123,25 @@ std::string growth_verdict(SeriesKind kind, const Recovery& recovery, ClockKind 
 {
     std::string text = lead(kind, recovery) + "\n";
     if (recovery.rate_after) {
-        const auto now = plain_rate(kind, *recovery.rate_after);
-        std::string rates;
+        // A ruler and the chart know weeks of the calendar.
+        const double now = *recovery.rate_after * recovery.pace_after;
         if (kind == SeriesKind::Yellow) {
-            rates = recovery.share_regained
-                        ? phrase("Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3", now,
+            const auto rate = plain_rate(kind, now);
+            text += recovery.share_regained
+                        ? phrase("Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3.", rate,
                                  number(*recovery.share_regained, 2), interval(recovery))
-                        : phrase("Yellow changes by %1 now", now);
+                        : phrase("Yellow changes by %1 now.", rate);
         } else {
-            const auto before = plain_rate(kind, *recovery.rate_before);
-            rates = recovery.share_regained ? phrase("Growth was %1 before and is %2 now, %3 of what it was, %4", before,
-                                                     now, number(*recovery.share_regained, 2), interval(recovery))
-                                            : phrase("Growth was %1 before and is %2 now", before, now);
+            text += phrase("%1.", growth_then_and_now(kind, *recovery.rate_before * recovery.pace_before, now));
+            if (recovery.share_regained && *recovery.rate_after >= 0.0) {
+                const auto share = number(*recovery.share_regained, 2);
+                text += " " + (clock == ClockKind::Calendar
+                                   ? phrase("That is %1 of what it was, %2.", share, interval(recovery))
+                                   : phrase("By the growth clock, which takes warmth and light out, that is %1 of what it "
+                                            "was, %2.", share, interval(recovery)));
+            }
         }
-        text += (clock == ClockKind::Calendar ? phrase("%1.", rates)
-                                              : phrase("%1; weeks are those of the growth clock.", rates)) +
-                "\n";
+        text += "\n";
     }
     text += growth_readings(recovery) + "\n";
     if (recovery.next_reading) {

@@ -16,7 +16,8 @@ std::string_view to_string(ClockKind clock); ///< "calendar", "place", "plant", 
 /// "4.2 % a week"; shares in odds: "12 % a week in odds".
 std::string growth_rate(growth::SeriesKind kind, double a_day);
 
-/// The verdict in a few plain sentences: what it is, rates, share regained with its interval, readings, and the
+/// The verdict in a few plain sentences: what it is, rates in weeks of the calendar (the clock's mean pace before and
+/// after the event), share regained with its interval, readings, and the
 /// date of the reading that could settle it.
 std::string growth_verdict(growth::SeriesKind kind, const growth::Recovery& recovery, ClockKind clock);
 

@@ -2,8 +2,10 @@
 
 #include "core/exchange/utf8.h"
 
+#include <chrono>
 #include <cstdint>
 #include <cstdio>
+#include <set>
 
 namespace lathhouse::exchange {
 namespace {
@@ -77,6 +79,11 @@ std::string icalendar(const CalendarHead& head, std::span<const CalendarEvent> e
     add_line(file, "PRODID:-//Lathhouse//Year of potted plants//EN");
     add_line(file, "CALSCALE:GREGORIAN");
     add_line(file, "NAME:" + escaped(head.name));
+    std::set<calendar::Date> rung;
+    const auto rings = [&](calendar::Date day) {
+        return head.alarm_hours_before &&
+               calendar::start_of_day_utc(day) - std::chrono::hours{*head.alarm_hours_before} > head.made && rung.insert(day).second;
+    };
     for (const auto& event : events) {
         add_line(file, "BEGIN:VEVENT");
         add_line(file, "UID:" + escaped(event.uid));
@@ -93,7 +100,7 @@ std::string icalendar(const CalendarHead& head, std::span<const CalendarEvent> e
         }
         // A day's task leaves the day free.
         add_line(file, "TRANSP:TRANSPARENT");
-        if (head.alarm_hours_before) {
+        if (rings(event.from)) {
             add_line(file, "BEGIN:VALARM");
             add_line(file, "ACTION:DISPLAY");
             add_line(file, "DESCRIPTION:" + escaped(event.summary));

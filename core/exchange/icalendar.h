@@ -23,7 +23,8 @@ struct CalendarEvent {
 struct CalendarHead {
     std::string name;
     calendar::Instant made; ///< Stands for when every event was last changed.
-    /// Hours before midnight of the first day at which an alarm sounds; none without.
+    /// Hours before midnight of a day at which an alarm sounds, one a day: at the first event that begins on it, and only
+    /// where that is later than the day of `made`'s beginning. None without.
     std::optional<int> alarm_hours_before;
 };
 

@@ -35,6 +35,7 @@ constexpr double kCeiling = 0.85; // Common practice, no source.
 
 constexpr std::size_t kGapsSeen = 5;
 constexpr int kMostAhead = 20;
+constexpr std::size_t kLooksBack = 8;
 constexpr double kWobble = 0.8; // Of a reading's spread, from one reading ahead to the next.
 
 Judgement judge_yellow(const RecoveryModel& now, const std::optional<RecoveryModel>& before)
@@ -112,7 +113,12 @@ public:
     }
     /// A day of the clock, of a rate a scaled week.
     double rate_a_day(double a_week) const { return a_week / (kDaysOfWeek * scale_); }
-    double scale() const { return scale_; }
+    /// Days of the clock in a calendar day, on average between two dates.
+    double pace(calendar::Date from, calendar::Date to) const
+    {
+        const int days = calendar::days_between(from, to);
+        return days > 0 ? (weeks(to) - weeks(from)) * kDaysOfWeek * scale_ / days : 1.0;
+    }
 
 private:
     const GrowthClock& clock_;
@@ -120,6 +126,20 @@ private:
     calendar::Date event_;
     double scale_ = 1.0;
 };
+
+/// Whether one of the last looks before the last reading, whose model is `before`, said declining.
+bool declined(SeriesKind kind, std::span<const ClockReading> readings, const std::optional<RecoveryModel>& before)
+{
+    auto look = before;
+    for (std::size_t back = 1; look && back <= kLooksBack && back + 1 < readings.size(); ++back) {
+        auto earlier = RecoveryModel::of(kind, readings.first(readings.size() - back - 1));
+        if (judge(kind, *look, earlier).verdict == Verdict::Declining) {
+            return true;
+        }
+        look = std::move(earlier);
+    }
+    return false;
+}
 
 /// Median gap of the last five, in days; nullopt of a single reading.
 std::optional<int> usual_gap(std::span<const SeriesReading> readings)
@@ -237,6 +257,10 @@ Recovery recovery_of(SeriesKind kind, std::span<const SeriesReading> readings, c
     recovery.judgement = judge(kind, *now, look_before);
     recovery.rate_before = kind == SeriesKind::Yellow ? 0.0 : time.rate_a_day(now->rate_before());
     recovery.rate_after = time.rate_a_day(now->rate_now());
+    recovery.pace_before = time.pace(readings.front().date, event);
+    recovery.pace_after = time.pace(event, readings.back().date);
+    recovery.declined =
+        recovery.judgement.why == TooEarlyWhy::Undecided && declined(kind, on_clock, look_before);
     recovery.step = now->step();
     recovery.standard_error = now->scale();
     recovery.slows_before = spared == nullptr && slows(kind, on_clock);

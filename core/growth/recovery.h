@@ -51,6 +51,10 @@ struct Recovery {
     std::optional<double> share_low;  ///< The interval of the share, kIntervalLevel; open where nullopt.
     std::optional<double> share_high;
     std::optional<double> standard_error; ///< Of one reading, transformed, at a usual value; from the fit.
+    /// Days of the clock in a calendar day, on average over the readings before the event and over those after it.
+    double pace_before = 1.0;
+    double pace_after = 1.0;
+    bool declined = false; ///< It is undecided, and one of the looks before this one said declining.
     bool slows_before = false; ///< Growth was slowing before the event: the plant may be nearing its size.
     bool near_ceiling = false; ///< A share so near 1 that growth can hardly be seen in it any more.
     /// First date whose reading could give a verdict, if readings go on as they do; nullopt where there is a

@@ -101,8 +101,8 @@ Result<void> check(const SeedLot& lot, calendar::Date today)
         return out_of_range(
             said("a lot of %1 seeds cannot be sown; give the number in the packet, or leave it out", *lot.seeds));
     }
-    if (lot.packed_year && (*lot.packed_year < 1950 || *lot.packed_year > today.year())) {
-        return out_of_range(said("the packed year must lie within 1950 and %1", int{today.year()}));
+    if (lot.packed_year && (*lot.packed_year < 1950 || *lot.packed_year > today.year() + 1)) {
+        return out_of_range(said("the packed year must lie within 1950 and %1", int{today.year()} + 1));
     }
     return {};
 }
@@ -186,7 +186,7 @@ LotJudgement judge(const SeedLot& lot, const SeedBook& book, const plants::SeedK
     const auto known = lot_rate(lot, book, kind);
     LotJudgement judged{LotState::Good, known.rate.interval(kLevel), std::nullopt};
     if (lot.packed_year) {
-        judged.age_years = int{today.year()} - *lot.packed_year;
+        judged.age_years = std::max(0, int{today.year()} - *lot.packed_year);
     }
     if (known.sown > 0 && judged.interval.high.percent() < kind.germination_percent) {
         judged.state = LotState::PastUse;

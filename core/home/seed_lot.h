@@ -75,7 +75,7 @@ struct SeedBook {
 };
 
 /// Errors: OutOfRange with a sentence for a name or crop that is blank, a stated germination of 0 or outside 0..100, no
-/// seeds (a lot of 0 is of no use) or over 10 million, a packed year before 1950 or after `today`'s.
+/// seeds (a lot of 0 is of no use) or over 10 million, a packed year before 1950 or after the next one.
 Result<void> check(const SeedLot& lot, calendar::Date today);
 /// Errors: NotFound for an unknown lot; OutOfRange for less than 1 seed or over 10 million, more seeds than the lot has
 /// left, a date after today, a mix outside -10..60 C.

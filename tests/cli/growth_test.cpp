@@ -91,6 +91,31 @@ TEST_F(GrowthCommand, SaysItPlainlyWithNumbers)
     EXPECT_NE(slow.find("is a real change"), std::string::npos);
 }
 
+TEST_F(GrowthCommand, SaysALossAsALossAndRatesInWeeksOfTheCalendar)
+{
+    const auto loss = run_command({"growth", "--series", series(10, -0.05), "--event", "2026-05-01"}).out;
+    EXPECT_NE(loss.find("% a week before and loses 4."), std::string::npos) << loss;
+    EXPECT_EQ(loss.find("of what it was"), std::string::npos) << loss;
+    // By the weather of the place a day of spring counts less than one, and a ruler knows nothing of it.
+    const auto path = series(16, 0.05);
+    const auto rates = [&](std::vector<std::string> more) {
+        std::vector<std::string> command{"growth", "--series", path, "--event", "2026-05-01"};
+        command.insert(command.end(), more.begin(), more.end());
+        const auto out = run_command(command).out;
+        const auto from = out.find("It grew ");
+        return from == std::string::npos ? -1.0 : std::stod(out.substr(from + 8));
+    };
+    EXPECT_NEAR(rates({}), 5.1, 0.2);
+    EXPECT_NEAR(rates({"--at", "44.8,20.5"}), 5.1, 0.8);
+}
+
+TEST_F(GrowthCommand, SaysThatTooFewReadingsBeforeAreNotMendedByLaterOnes)
+{
+    const auto ran = run_command({"growth", "--series", series(6, 0.05), "--event", "2026-03-14"}).out;
+    EXPECT_NE(ran.find("Cannot be judged by this measure: it has 2 of the 3 readings needed before"), std::string::npos) << ran;
+    EXPECT_EQ(ran.find("Too early"), std::string::npos) << ran;
+}
+
 TEST_F(GrowthCommand, PointsOutSeveralEvents)
 {
     const auto ran = run_command({"growth", "--series", series(12, 0.05), "--event", "2026-05-01", "--event",

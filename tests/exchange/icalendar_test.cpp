@@ -84,11 +84,35 @@ TEST(Icalendar, AnAlarmIsThereWhenAskedFor)
     auto head = kHead;
     EXPECT_EQ(icalendar(head, std::vector{event("x")}).find("VALARM"), std::string::npos);
     head.alarm_hours_before = 6;
-    const auto calendar = read(icalendar(head, std::vector{event("x")}));
+    auto tomorrow = event("x");
+    tomorrow.from = tomorrow.to = kDay + calendar::Days{1};
+    const auto calendar = read(icalendar(head, std::vector{tomorrow}));
     auto* const alarm = icalcomponent_get_first_component(first_event(calendar), ICAL_VALARM_COMPONENT);
     ASSERT_NE(alarm, nullptr);
     auto* const trigger = icalcomponent_get_first_property(alarm, ICAL_TRIGGER_PROPERTY);
     EXPECT_EQ(icaldurationtype_as_int(icalproperty_get_trigger(trigger).duration), -6 * 3600);
+}
+
+TEST(Icalendar, AnAlarmSoundsOnceADayAndNotInThePast)
+{
+    auto head = kHead;
+    head.alarm_hours_before = 6;
+    std::vector<CalendarEvent> events;
+    for (const int ahead : {0, 0, 1, 1, 1, 2}) {
+        events.push_back(event("x"));
+        events.back().from = events.back().to = kDay + calendar::Days{ahead};
+    }
+    const auto alarms = [&] {
+        const auto file = icalendar(head, events);
+        int count = 0;
+        for (auto at = file.find("BEGIN:VALARM"); at != std::string::npos; at = file.find("BEGIN:VALARM", at + 1)) {
+            ++count;
+        }
+        return count;
+    };
+    EXPECT_EQ(alarms(), 2) << "that of today would have sounded yesterday";
+    head.alarm_hours_before = 24;
+    EXPECT_EQ(alarms(), 1) << "that of tomorrow sounded as today began";
 }
 
 TEST(Icalendar, TextsOfOtherCalendarsSurviveTheRoundTrip)

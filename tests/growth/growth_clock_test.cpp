@@ -72,6 +72,31 @@ TEST(Recovery, RatesAreThoseOfADayOfTheClock)
     const auto calendar = recovery_of(SeriesKind::Size, readings, kEventOfClock, GrowthClock::calendar());
     EXPECT_NEAR(*slow.rate_before, 2.0 * *calendar.rate_before, 1e-9);
     EXPECT_NEAR(*slow.share_regained, *calendar.share_regained, 1e-6) << "the clock's unit changes no verdict";
+    EXPECT_NEAR(slow.pace_before, 0.5, 1e-9);
+    EXPECT_NEAR(slow.pace_after, 0.5, 1e-9);
+    EXPECT_NEAR(calendar.pace_after, 1.0, 1e-9);
+}
+
+TEST(Recovery, KnowsThatItDeclinedBefore)
+{
+    std::vector<SeriesReading> readings;
+    for (int week = -8; week <= 14; ++week) {
+        const double log = week <= 0 ? 0.05 * week : -0.06 * std::min(week, 6);
+        readings.push_back({day(7 * week), 20.0 * std::exp(log + (week % 2 == 0 ? 0.004 : -0.004))});
+    }
+    bool declined = false;
+    int undecided_after = 0;
+    for (std::size_t count = 13; count <= readings.size(); ++count) {
+        const auto of = recovery_of(SeriesKind::Size, std::span{readings}.first(count), kEventOfClock, GrowthClock::calendar());
+        if (of.judgement.why == TooEarlyWhy::Undecided) {
+            EXPECT_EQ(of.declined, declined) << count;
+            undecided_after += declined ? 1 : 0;
+        } else {
+            EXPECT_FALSE(of.declined);
+        }
+        declined = declined || of.judgement.verdict == Verdict::Declining;
+    }
+    EXPECT_GT(undecided_after, 0);
 }
 
 TEST(Recovery, SaysWhatIsMissing)

@@ -117,7 +117,10 @@ TEST(SeedLot, BadFactsGetASentence)
     EXPECT_THAT(says(lot), HasSubstr("100 percent"));
     lot = packet();
     lot.packed_year = 2031;
-    EXPECT_THAT(says(lot), HasSubstr("2027"));
+    EXPECT_THAT(says(lot), HasSubstr("2028"));
+    lot.packed_year = 2028;
+    EXPECT_EQ(says(lot), "") << "packets that are sold in autumn carry the next year";
+    EXPECT_EQ(judge(lot, {}, tomato(), kSowingDay).age_years, 0);
     lot = packet();
     lot.name = " ";
     EXPECT_THAT(says(lot), HasSubstr("name"));

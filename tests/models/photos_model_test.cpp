@@ -6,6 +6,7 @@
 #include "core/photo/encode.h"
 #include "tests/models/page_fixtures.h"
 
+#include <QRegularExpression>
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
 
@@ -502,6 +503,32 @@ TEST_F(MeasuringInPhotos, LengthIsTrueToTheRuler)
     ASSERT_EQ(measure().rows()->rowCount(), 2);
     EXPECT_TRUE(measure().rows()->at(0, "name").toString().startsWith("Last reading"));
     EXPECT_TRUE(measure().rows()->at(1, "note").toString().contains("real"));
+}
+
+/// A photo that is shown at a quarter of its size cannot be marked nearer than four of its pixels.
+TEST_F(MeasuringInPhotos, ErrorIsThatOfThePixelsOnTheScreen)
+{
+    const auto at = places();
+    const auto range_at = [&](double step, bool by_keys) {
+        measure().setKnownSize("40");
+        int mark = 0;
+        for (const auto& point : {at.ruler_bottom, at.ruler_top, at.rim, at.top}) {
+            measure().move(mark, point.x, point.y, step);
+            if (by_keys) {
+                measure().nudge(0.0, 0.0);
+            }
+            ++mark;
+        }
+        static const QRegularExpression kRange("([0-9.]+) cm to ([0-9.]+) cm");
+        static const QRegularExpression kShort("([0-9.]+) to ([0-9.]+) cm");
+        auto found = kRange.match(measure().range());
+        found = found.hasMatch() ? found : kShort.match(measure().range());
+        EXPECT_TRUE(found.hasMatch()) << measure().range().toStdString();
+        return found.captured(2).toDouble() - found.captured(1).toDouble();
+    };
+    const double fine = range_at(1.0, false);
+    EXPECT_NEAR(range_at(8.0, false), 4.0 * fine, 0.3);
+    EXPECT_NEAR(range_at(8.0, true), fine, 0.15) << "arrow keys move by single pixels";
 }
 
 TEST_F(MeasuringInPhotos, CommaAndWrongSizesAreUnderstood)

@@ -2,6 +2,8 @@
 #include "tests/models/page_fixtures.h"
 
 #include <algorithm>
+#include <array>
+#include <iterator>
 
 namespace lathhouse::models {
 namespace {
@@ -360,6 +362,85 @@ TEST_F(PlantModelTest, ASparedPlantOfItsKindIsTheClock)
     wait_for(page);
     EXPECT_FALSE(page.spared()->at(0, "shown").toBool());
     EXPECT_EQ(page.share(), alone);
+}
+
+TEST_F(PlantModelTest, ATwinThatHadTroubleOfItsOwnIsNotOffered)
+{
+    const auto id = harmed();
+    const auto offered = [&](int days_after) {
+        auto with_twin = facts;
+        auto twin = *facts.household().plant(id);
+        twin.id = 900;
+        twin.name = "Twin";
+        with_twin.as_told.plants.push_back(twin);
+        const auto harm = std::ranges::find_if(facts.events, [id](const home::Event& of) {
+            return of.kind == home::EventKind::ChemicalDamage && of.plant == id;
+        });
+        auto trouble = *harm;
+        trouble.plant = twin.id;
+        trouble.kind = home::EventKind::Repotted;
+        trouble.happened = harm->happened + calendar::Days{days_after};
+        with_twin.events.push_back(trouble);
+        std::ranges::stable_sort(with_twin.events, {}, &home::Event::happened);
+        auto readings = measurements;
+        for (const auto& of : measurements) {
+            if (of.plant == id) {
+                readings.push_back(of);
+                readings.back().plant = twin.id;
+            }
+        }
+        PlantsModel collection(plants_in_memory(std::make_shared<MemoryHousehold>(with_twin), readings), british_look());
+        PlantModel page(collection);
+        collection.start();
+        wait_for(collection);
+        collection.openId(id);
+        wait_for(page);
+        EXPECT_TRUE(page.hasChart());
+        return page.spared()->rowCount();
+    };
+    EXPECT_EQ(offered(3), 0);
+    EXPECT_EQ(offered(-60), 1) << "that is long ago";
+}
+
+/// The day on which a grower needs to hear it: the spray is written down, and no reading came after it.
+TEST_F(PlantModelTest, WhatHappenedSinceTheLastReadingIsAwaited)
+{
+    const auto id = harmed();
+    const auto open_with = [&](int readings_kept) {
+        auto of_one = facts;
+        auto series = measurements;
+        std::erase_if(series, [&](const auto& of) { return of.plant == id && of.kind != home::MeasurementKind::Height; });
+        std::vector<home::Measurement> own;
+        std::ranges::copy_if(series, std::back_inserter(own), [&](const auto& of) { return of.plant == id; });
+        std::erase_if(series, [&](const auto& of) { return of.plant == id; });
+        own.resize(static_cast<std::size_t>(readings_kept), own.front());
+        for (std::size_t at = 0; at < own.size(); ++at) { // Weekly, the last one today.
+            own[at].measured = kShownToday - calendar::Days{7 * (readings_kept - 1 - static_cast<int>(at))};
+        }
+        std::ranges::copy(own, std::back_inserter(series));
+        auto harm = *std::ranges::find_if(facts.events, [id](const home::Event& of) {
+            return of.kind == home::EventKind::ChemicalDamage && of.plant == id;
+        });
+        harm.happened = kShownToday;
+        of_one.events = {harm};
+        PlantsModel collection(plants_in_memory(std::make_shared<MemoryHousehold>(of_one), series), british_look());
+        PlantModel page(collection);
+        collection.start();
+        wait_for(collection);
+        collection.openId(id);
+        wait_for(page);
+        return std::array{page.verdictWord(), page.verdictWords(), page.nextHead(), page.nextRest()};
+    };
+    const auto day = [this](int ahead) { return model.words().short_date(kShownToday + calendar::Days{ahead}); };
+    const auto many = open_with(5);
+    EXPECT_EQ(many[0], "Too early");
+    EXPECT_EQ(many[1], "It has 0 of the 4 readings that are needed after the event.");
+    EXPECT_EQ(many[2], "Measure again on " + day(7) + ".");
+    EXPECT_EQ(many[3], "The last of 5 readings that are still needed, about " + day(35) + ", could settle it.");
+    const auto few = open_with(2);
+    EXPECT_EQ(few[0], "Cannot be judged");
+    EXPECT_EQ(few[1], "It has 2 of the 3 readings needed before the event, and later ones cannot help.");
+    EXPECT_EQ(few[2], "");
 }
 
 TEST_F(PlantModelTest, FeedingThroughTheYearIsToldUnderLampsToo)

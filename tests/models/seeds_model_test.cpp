@@ -221,6 +221,9 @@ TEST_F(SeedsModelTest, WhatWasSownOrCountedDaysAgoHasThatDay)
     EXPECT_TRUE(model.dayAgo().isEmpty());
     model.setDaysAgo(1);
     EXPECT_EQ(model.dayAgo(), "Friday 15 May");
+    model.setDaysAgo(500);
+    EXPECT_TRUE(model.dayAgo().endsWith("2025") || model.dayAgo().endsWith("2026")) << model.dayAgo().toStdString();
+    model.setDaysAgo(1);
     model.count(0, 1);
     model.count(0, 1);
     wait_for(model);
@@ -301,6 +304,24 @@ TEST_F(SeedsModelTest, AnotherRiskMovesTheDatesAsInTheCore)
     EXPECT_EQ(model.riskStop(), 4);
 }
 
+TEST_F(SeedsModelTest, SeedlingsOfATrayThatStandsNowhereNeedASpot)
+{
+    choose("Zinnia");
+    const int trays = model.trays()->rowCount();
+    ASSERT_TRUE(model.sow("6"));
+    wait_for(model);
+    ASSERT_EQ(model.trays()->rowCount(), trays + 1);
+    int newest = 0;
+    for (int row = 1; row <= trays; ++row) {
+        newest = model.trays()->at(row, "tray").toInt() > model.trays()->at(newest, "tray").toInt() ? row : newest;
+    }
+    EXPECT_FALSE(model.pot(newest, "1"));
+    EXPECT_TRUE(model.error().startsWith("Say where they stand")) << model.error().toStdString();
+    EXPECT_TRUE(model.pot(newest, "1", "Porch zinnia", 1));
+    wait_for(model);
+    EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+}
+
 TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
 {
     choose("Zinnia");
@@ -321,7 +342,7 @@ TEST_F(SeedsModelTest, SeedlingsArePottedFromTheTrayItself)
     EXPECT_EQ(written.count(), 1);
     EXPECT_TRUE(model.said().contains("2 plants")) << model.said().toStdString();
     EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);
-    ASSERT_TRUE(model.pot(0, "1", "Porch zinnia-1"));
+    ASSERT_TRUE(model.pot(0, "1", "Porch zinnia-1", 1));
     wait_for(model);
     EXPECT_TRUE(model.error().contains("there is a plant \"Porch zinnia-1\" already")) << model.error().toStdString();
     EXPECT_EQ(model.trays()->at(0, "toPot").toInt(), 1);

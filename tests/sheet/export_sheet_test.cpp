@@ -4,7 +4,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstdio>
 #include <map>
 #include <vector>
 
@@ -164,6 +166,55 @@ TEST(SeedSheet, NamesEveryLotWithItsDates)
     }
     EXPECT_THAT(words, HasSubstr("Last useful sowing"));
     EXPECT_THAT(words, HasSubstr("not promises"));
+}
+
+/// A word as it lies on its page.
+struct Laid {
+    int page;
+    double left, top, right, bottom;
+    std::string word;
+};
+std::vector<Laid> laid(const std::string& file, const Folder& folder)
+{
+    std::vector<Laid> all;
+    std::istringstream lines{run_shell("pdftotext -bbox " + file + " -", folder).out};
+    int page = 0;
+    for (std::string line; std::getline(lines, line);) {
+        page += line.find("<page ") != std::string::npos ? 1 : 0;
+        Laid of{page, 0, 0, 0, 0, {}};
+        std::array<char, 200> word{};
+        if (std::sscanf(line.c_str(), " <word xMin=\"%lf\" yMin=\"%lf\" xMax=\"%lf\" yMax=\"%lf\">%199[^<]", &of.left, &of.top,
+                        &of.right, &of.bottom, word.data()) == 5) {
+            of.word = word.data();
+            all.push_back(of);
+        }
+    }
+    return all;
+}
+
+TEST(SeedSheet, NothingIsPrintedOverAnotherLine)
+{
+    const Demonstration own{""};
+    const std::string name = "Tomato from the garden of the old house behind the mill, saved by hand for many years, red and "
+                             "round, second harvest of a wet summer";
+    const auto added = own.run("add lot --crop tomato --packed 2026 --seeds 40 --name '" + name + "' --json");
+    ASSERT_EQ(added.status, 0) << added.err;
+    const auto lot = nlohmann::json::parse(added.out)["id"].get<int>();
+    const auto sown = own.run("log sown --lot " + std::to_string(lot) + " --seeds 12 --date 2026-03-09 --spot 'South sill'");
+    ASSERT_EQ(sown.status, 0) << sown.err;
+    ASSERT_EQ(own.run("export sheet seeds " + own.file("long.pdf")).status, 0);
+    const auto words = laid(own.file("long.pdf"), own.folder);
+    ASSERT_GT(words.size(), 100U);
+    for (std::size_t one = 0; one < words.size(); ++one) {
+        for (std::size_t other = one + 1; other < words.size(); ++other) {
+            const auto& a = words[one];
+            const auto& b = words[other];
+            const double wide = std::min(a.right, b.right) - std::max(a.left, b.left);
+            const double high = std::min(a.bottom, b.bottom) - std::max(a.top, b.top);
+            const bool over = a.page == b.page && wide > 1.0 && high > 0.4 * std::min(a.bottom - a.top, b.bottom - b.top);
+            EXPECT_FALSE(over) << a.word << " and " << b.word << " on page " << a.page;
+        }
+    }
 }
 
 TEST(AnySheet, TellsNoCoordinates)

@@ -207,6 +207,16 @@ Item {
             settle();
             compare(household.plant.album.other, before + 1);
             picture("side-by-side");
+            const other = named("otherPhoto");
+            const looked = named("photo");
+            verify(household.plant.album.other < household.plant.album.current ? other.x < looked.x : looked.x < other.x);
+            const place = household.plant.album.current;
+            household.plant.album.current = 0; // The oldest: it is the other that is newer now.
+            settle();
+            verify(household.plant.album.other > household.plant.album.current);
+            verify(looked.x < other.x);
+            household.plant.album.current = place;
+            settle();
             keyClick(Qt.Key_B);
             verify(!named("otherPhoto").visible);
             keyClick(Qt.Key_Escape);
@@ -300,6 +310,8 @@ Item {
         function test_aGreyPatchIsMarkedByMouse(): void {
             openMeasuring();
             mouseClick(named("modeGrey"));
+            verify(!named("typedRow").visible); // Of a patch there is nothing to type, nor to keep.
+            verify(!named("keepReading").visible);
             const pointer = named("measurePointer");
             for (const of of [[0.02, 0.02], [0.1, 0.02], [0.1, 0.1]])
                 mouseClick(pointer, pointer.width * of[0], pointer.height * of[1]);
@@ -308,6 +320,7 @@ Item {
             verify(named("glass").visible);
             verify(household.plant.measure.advice.includes("Under Green share"));
             mouseClick(named("modeGreen"));
+            verify(named("typedRow").visible);
             for (const of of [[0.25, 0.2], [0.6, 0.2], [0.6, 0.6], [0.25, 0.6]])
                 mouseClick(pointer, pointer.width * of[0], pointer.height * of[1]);
             settle();
