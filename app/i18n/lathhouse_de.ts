@@ -12001,6 +12001,10 @@ liegen im Band</translation>
         <translation>Erledigt: %1. Sie stehen unter Pflanzen.</translation>
     </message>
     <message>
+        <source>Done: %1. They stand at no spot yet: say where under Plants, so that they are in plan and round.</source>
+        <translation>Erledigt: %1. Sie stehen noch an keinem Platz: unter Pflanzen sagen, wo, damit sie in Plan und Rundgang kommen.</translation>
+    </message>
+    <message>
         <source>Write how many seedlings were potted, such as 6.</source>
         <translation>Schreiben, wie viele Sämlinge getopft wurden, etwa 6.</translation>
     </message>

@@ -12001,6 +12001,10 @@ están en la banda</translation>
         <translation>Hecho: %1. Están en Plantas.</translation>
     </message>
     <message>
+        <source>Done: %1. They stand at no spot yet: say where under Plants, so that they are in plan and round.</source>
+        <translation>Hecho: %1. Aún no están en ningún sitio: di dónde en Plantas, para que entren en el plan y la ronda.</translation>
+    </message>
+    <message>
         <source>Write how many seedlings were potted, such as 6.</source>
         <translation>Escribir cuántas plántulas se pasaron a maceta, por ejemplo 6.</translation>
     </message>

@@ -98,10 +98,12 @@ bool RoundModel::pot(const RoundRow& row, int plants)
         return false;
     }
     const std::string key = row.task.key;
+    const auto tray_row = std::ranges::find(seeds_.trays, *task.tray, &home::Tray::id);
+    const bool stands = tray_row != seeds_.trays.end() && tray_row->spot.has_value();
     const QString words = plants == 1 ? tr("%1, 1 plant").arg(plain_words(row))
                                       : tr("%1, %2 plants").arg(plain_words(row)).arg(plants);
     write({{key}, words, true, potted_key(std::to_string(*task.tray), std::to_string(plants))},
-          tr("Done: %1. They stand under Plants.").arg(words),
+          (stands ? tr("Done: %1. They stand under Plants.") : tr("Done: %1. They stand at no spot yet: say where under Plants, so that they are in plan and round.")).arg(words),
           [pot_up = source_.pot_up, tray = *task.tray, plants, today = look_.today, at = now()] {
               return pot_up(tray, plants, today, at);
           });

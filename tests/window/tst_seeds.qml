@@ -160,6 +160,11 @@ Item {
             number.text = "2";
             (findChild(named("trays"), "pottedName") as SheetField).text = "Porch zinnia";
             keyClick(Qt.Key_Return);
+            verify(household.seeds.error.startsWith("Say where they stand")); // The tray stands nowhere.
+            const spots = findChild(named("trays"), "pottedSpots") as SpotChips;
+            spots.chosen(0);
+            number.forceActiveFocus();
+            keyClick(Qt.Key_Return);
             settle();
             compare(household.seeds.error, "");
             verify((findChild(named("seedsUndoBar"), "said") as Text).text.includes("2 plants"));
