@@ -64,7 +64,7 @@ Column {
         NightCurves {
             id: curves
             objectName: "nightCurves"
-            rulerX: root.rulerX
+            rulerX: Application.layoutDirection === Qt.RightToLeft ? root.width - root.rulerX - root.rulerWidth : root.rulerX
             rulerWidth: root.rulerWidth
             width: root.width
             height: 56 + Theme.px(60)

@@ -120,31 +120,36 @@ Item {
                 Accessible.ignored: true
             }
         }
-        NightRuler {
+        Item {
             id: ruler
+            readonly property bool keepsSides: true
             x: root.rulerX
             y: root.narrow ? name.y + name.height : Math.round((body.height - height) / 2) - Theme.px(6)
             width: root.rulerWidth
             height: Theme.px(26)
-            theme: Theme
-            scheme: Theme.look
-            lowAt: root.lowAt
-            middleAt: root.middleAt
-            highAt: root.highAt
-            lineAt: root.lineAt
-            zeroAt: root.zeroAt
-            spotColour: root.spotColour
-        }
-        Words {
-            id: line
-            readonly property real markX: ruler.x + 2 + (ruler.width - 4) * root.lineAt
-            visible: !root.narrow
-            x: line.markX + 5 + implicitWidth <= ruler.x + ruler.width ? line.markX + 5 : line.markX - 5 - implicitWidth
-            y: ruler.y + ruler.height - Theme.px(4)
-            width: implicitWidth
-            text: root.damageLine
-            font.pixelSize: Theme.smallSize
-            Accessible.ignored: true
+
+            NightRuler {
+                anchors.fill: parent
+                theme: Theme
+                scheme: Theme.look
+                lowAt: root.lowAt
+                middleAt: root.middleAt
+                highAt: root.highAt
+                lineAt: root.lineAt
+                zeroAt: root.zeroAt
+                spotColour: root.spotColour
+            }
+            Words {
+                id: line
+                readonly property real markX: 2 + (ruler.width - 4) * root.lineAt
+                visible: !root.narrow
+                x: line.markX + 5 + implicitWidth <= ruler.width ? line.markX + 5 : line.markX - 5 - implicitWidth
+                y: ruler.height - Theme.px(4)
+                width: implicitWidth
+                text: root.damageLine
+                font.pixelSize: Theme.smallSize
+                Accessible.ignored: true
+            }
         }
         Words {
             visible: !root.narrow

@@ -314,7 +314,7 @@ private:
         if (!lines.isEmpty()) {
             lines.first() = behind_colon(lines.first());
         }
-        shown_.verdict_words = lines.join(QLatin1Char(' '));
+        shown_.verdict_words = lines.join(QLatin1Char(' ')).replace(QLatin1String(" %"), QStringLiteral("\u00A0%")); // Never apart.
         if (recovery.judgement.why == growth::TooEarlyWhy::FewAfter && recovery.next_reading && growth.event) {
             tell_needed(recovery, std::max(growth.window.readings.back().date, growth.event->date));
         } else if (recovery.next_reading) {
