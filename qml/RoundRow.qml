@@ -44,7 +44,7 @@ Item {
     readonly property real nameWidth: Theme.px(176)
     readonly property real endWidth: Theme.px(root.narrow ? 0 : 176)
     /// What stands at the end of the row, in one line.
-    readonly property string end: root.done ? root.doneAt : [root.overdue, qsTr("%1 min").arg(root.minutes), root.latest, root.pinned ? qsTr("pinned") : ""].filter(words => words !== "").join("; ")
+    readonly property string end: root.done ? root.doneAt : (root.overdue === "" ? "" : root.overdue + "; ") + qsTr("%1 min").arg(root.minutes) + (root.latest === "" ? "" : "; " + root.latest) + (root.pinned ? "; " + qsTr("pinned") : "")
     readonly property real headHeight: root.heading === "" ? 0 : Theme.px(44)
 
     visible: !root.folded

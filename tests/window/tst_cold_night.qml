@@ -1,6 +1,5 @@
 import QtQuick
 import QtTest
-import Lathhouse.Models
 import Lathhouse.Testing
 import Lathhouse.Ui
 
