@@ -8,6 +8,7 @@ Item {
 
     required property string unit
     required property string trouble
+    property string instead: ""
     property int sky: 0 ///< 0 not said, 1 clear, 2 cloudy.
     property int wind: 0 ///< 0 not said, 1 calm, 2 windy.
 
@@ -120,5 +121,11 @@ Item {
         anchors.bottom: parent.bottom
         width: root.width
         words: root.trouble
+        instead: root.instead
+        onTaken: words => {
+            field.text = words;
+            root.mended();
+            field.forceActiveFocus();
+        }
     }
 }

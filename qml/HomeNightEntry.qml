@@ -62,6 +62,7 @@ Column {
             unit: root.unit
             number: true
             trouble: root.wrong === NightEntryModel.Low ? root.entry.error : ""
+            instead: root.wrong === NightEntryModel.Low ? root.entry.instead : ""
             onEdited: words => root.change(low, words)
             onEntered: root.keep()
         }
@@ -86,6 +87,7 @@ Column {
             note: qsTr("In the open, of that same night; may be left blank")
             number: true
             trouble: root.wrong === NightEntryModel.Station ? root.entry.error : ""
+            instead: root.wrong === NightEntryModel.Station ? root.entry.instead : ""
             onEdited: words => root.change(station, words)
             onEntered: root.keep()
         }

@@ -97,6 +97,12 @@ Column {
         objectName: "lineTrouble"
         width: parent.width
         words: root.line.error
+        instead: root.line.instead
+        onTaken: words => {
+            low.text = words;
+            root.line.forgive();
+            low.forceActiveFocus();
+        }
     }
     Words {
         objectName: "lineBetween"

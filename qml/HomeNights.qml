@@ -43,6 +43,7 @@ Column {
         day: typed.daysAgo > 0 ? root.home.dateAgo(typed.daysAgo) : ""
         unit: root.home.unit
         trouble: root.home.known && !root.home.aboutFile ? root.home.error : ""
+        instead: root.home.known && !root.home.aboutFile ? root.home.instead : ""
         reason: qsTr("Keeps the low of the night that ended this morning")
         onMended: root.home.forgive()
         onKept: (low, sky) => {

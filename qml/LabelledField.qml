@@ -8,6 +8,7 @@ Column {
     property string value: ""
     property string unit: ""
     property string trouble: ""
+    property string instead: ""
     property string note: ""
     property string example: ""
     property bool number: false
@@ -50,6 +51,11 @@ Column {
     Trouble {
         width: parent.width
         words: root.trouble
+        instead: root.instead
+        onTaken: words => {
+            root.edited(words);
+            field.forceActiveFocus();
+        }
     }
     Words {
         visible: root.note !== "" && root.trouble === ""

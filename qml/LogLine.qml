@@ -9,6 +9,7 @@ Item {
     required property string title
     required property string unit
     required property string trouble
+    property string instead: ""
     property string act: qsTr("Keep")
     property string reason: ""
     /// Whether it may be a night of some days ago; the day in words.
@@ -120,5 +121,11 @@ Item {
         anchors.bottom: parent.bottom
         width: root.width
         words: root.trouble
+        instead: root.instead
+        onTaken: words => {
+            field.text = words;
+            root.mended();
+            field.forceActiveFocus();
+        }
     }
 }

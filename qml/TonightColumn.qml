@@ -137,6 +137,7 @@ Column {
         width: root.width
         unit: root.tonight.unit
         trouble: root.fileAsked ? "" : root.tonight.error
+        instead: root.fileAsked ? "" : root.tonight.instead
         onMended: root.tonight.forgive()
         onKept: (low, sky, wind, dewPoint) => {
             root.fileAsked = false;

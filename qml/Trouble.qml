@@ -5,9 +5,14 @@ Item {
     id: root
 
     property string words: ""
+    /// What was likely meant, as one would type it; it is put into the field by one press.
+    property string instead: ""
+
+    /// That is taken.
+    signal taken(words: string)
 
     visible: root.words !== ""
-    implicitHeight: visible ? sentence.height : 0
+    implicitHeight: visible ? sentence.height + (likely.visible ? likely.height + Theme.px(6) : 0) : 0
     Accessible.role: Accessible.AlertMessage
     Accessible.name: root.words
     Accessible.ignored: root.words === ""
@@ -40,5 +45,16 @@ Item {
         color: Theme.caution
         font.pixelSize: Theme.smallSize
         Accessible.ignored: true
+    }
+    SheetButton {
+        id: likely
+        objectName: "insteadButton"
+        visible: root.words !== "" && root.instead !== ""
+        x: sentence.x
+        y: sentence.height + Theme.px(6)
+        height: Theme.target(28)
+        text: qsTr("Write %1").arg(root.instead)
+        reason: qsTr("Puts it into the field; nothing is kept by that")
+        onClicked: root.taken(root.instead)
     }
 }

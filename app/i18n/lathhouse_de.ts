@@ -7631,6 +7631,17 @@
     </message>
 </context>
 <context>
+    <name>Trouble</name>
+    <message>
+        <source>Write %1</source>
+        <translation>%1 schreiben</translation>
+    </message>
+    <message>
+        <source>Puts it into the field; nothing is kept by that</source>
+        <translation>Setzt es in das Feld; damit ist noch nichts gespeichert</translation>
+    </message>
+</context>
+<context>
     <name>UndoBar</name>
     <message>
         <source>Control and Z. Takes back what was logged last on this page.</source>

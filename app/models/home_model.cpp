@@ -221,14 +221,14 @@ bool HomeModel::logNight(const QString& low, int sky, int days_ago)
     }
     const auto typed = typed_temperature(low, look_.words);
     if (!typed.value) {
-        fail_with(typed.trouble);
+        fail_with(typed.trouble, typed.instead);
         return false;
     }
     const auto night = look_.today - calendar::Days{days_ago};
     if (facts_.usual_lows) {
         const auto usual = home::of_night(*facts_.usual_lows, night);
-        if (const QString slip = slip_of_low(*typed.value, usual, look_.words); !slip.isEmpty()) {
-            fail_with(slip);
+        if (const Slip slip = slip_of_low(*typed.value, usual, look_.words); !slip.trouble.isEmpty()) {
+            fail_with(slip.trouble, slip.instead);
             return false;
         }
     }

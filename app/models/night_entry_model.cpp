@@ -172,10 +172,10 @@ void NightEntryModel::keep_what_was_not_touched(home::Reading& reading, const QS
     }
 }
 
-bool NightEntryModel::refuse(Answer answer, const QString& why)
+bool NightEntryModel::refuse(Answer answer, const QString& why, const QString& instead)
 {
     wrong_ = answer;
-    fail_with(why);
+    fail_with(why, instead);
     return false;
 }
 
@@ -190,7 +190,7 @@ bool NightEntryModel::keep(const QString& low, const QString& high, const QStrin
     }
     const auto lowest = typed_temperature(low, look_.words);
     if (!lowest.value) {
-        return refuse(Low, lowest.trouble);
+        return refuse(Low, lowest.trouble, lowest.instead);
     }
     const auto& spot = known_spots_[static_cast<std::size_t>(spot_)];
     home::Reading reading{spot.id, look_.today, *lowest.value, {}, weather_of_chip(sky), {}, now(), note.trimmed().toStdString()};
@@ -206,7 +206,7 @@ bool NightEntryModel::keep(const QString& low, const QString& high, const QStrin
     if (!station.trimmed().isEmpty()) {
         const auto there = typed_temperature(station, look_.words);
         if (!there.value) {
-            return refuse(Station, there.trouble);
+            return refuse(Station, there.trouble, there.instead);
         }
         reading.station_low = there.value;
     }
@@ -220,8 +220,8 @@ bool NightEntryModel::keep(const QString& low, const QString& high, const QStrin
     }
     if (spot.usual_lows) {
         const auto usual = home::of_night(*spot.usual_lows, reading.night);
-        if (const QString slip = slip_of_low(reading.low, usual, look_.words); !slip.isEmpty()) {
-            return refuse(Low, slip);
+        if (const Slip slip = slip_of_low(reading.low, usual, look_.words); !slip.trouble.isEmpty()) {
+            return refuse(Low, slip.trouble, slip.instead);
         }
     }
     work<void>([log = log_, reading] { return log(reading); },

@@ -73,7 +73,7 @@ protected:
     void read() override {}
 
 private:
-    bool refuse(Answer answer, const QString& why);
+    bool refuse(Answer answer, const QString& why, const QString& instead = {});
     void show_spots(std::vector<Spot> spots);
     void show_readings();
     /// Of the chosen spot, the newest first.

@@ -237,7 +237,7 @@ bool NightLineModel::ask(const QString& line, const QString& from, const QString
     set_chance_wrong(false);
     const auto typed = typed_temperature(line, look_.words);
     if (!typed.value) {
-        fail_with(typed.trouble);
+        fail_with(typed.trouble, typed.instead);
         return false;
     }
     std::optional<TwoDates> asked;

@@ -103,9 +103,10 @@ void SheetModel::fail(const Error& error)
     fail(words::refusal(error));
 }
 
-void SheetModel::fail_with(QString sentence)
+void SheetModel::fail_with(QString sentence, QString instead)
 {
     error_ = std::move(sentence);
+    instead_ = std::move(instead);
     emit errorChanged();
 }
 
@@ -113,6 +114,7 @@ void SheetModel::clear_error()
 {
     if (!error_.isEmpty()) {
         error_.clear();
+        instead_.clear();
         emit errorChanged();
     }
 }

@@ -26,6 +26,8 @@ class SheetModel : public QObject {
     Q_PROPERTY(bool known READ known NOTIFY knownChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
+    /// What was likely meant where `error` is of something typed, as one would type it; empty where nobody knows.
+    Q_PROPERTY(QString instead READ instead NOTIFY errorChanged)
     /// What was done last, in words.
     Q_PROPERTY(QString said READ said NOTIFY saidChanged)
 
@@ -37,6 +39,7 @@ public:
     bool late() const { return late_; }
     bool known() const { return known_; }
     QString error() const { return error_; }
+    QString instead() const { return instead_; }
     QString said() const { return said_; }
 
     /// Reads what is shown, once; `reload` reads it again.
@@ -82,7 +85,7 @@ protected:
     void say(QString words);
     void fail(const std::string& message);
     void fail(const Error& error); ///< In the reader's language.
-    void fail_with(QString sentence);
+    void fail_with(QString sentence, QString instead = {});
     void clear_error();
     void set_known();
     /// Jobs that wait or run.
@@ -97,6 +100,7 @@ private:
     bool late_ = false;
     int jobs_ = 0;
     QString error_;
+    QString instead_;
     QString said_;
     QTimer late_timer_;
     QThreadPool pool_;

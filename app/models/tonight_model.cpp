@@ -93,13 +93,13 @@ bool TonightModel::keepForecast(const QString& low, int sky, int wind, const QSt
     clear_error();
     const auto typed = typed_temperature(low, look_.words);
     if (!typed.value) {
-        fail_with(typed.trouble);
+        fail_with(typed.trouble, typed.instead);
         return false;
     }
     if (const auto& nights = facts_.ten.nights; !nights.empty()) {
         // The last of the ten is by the season, or by a forecast that is not typed here.
-        if (const QString slip = slip_of_low(*typed.value, nights.back().low50, look_.words); !slip.isEmpty()) {
-            fail_with(slip);
+        if (const Slip slip = slip_of_low(*typed.value, nights.back().low50, look_.words); !slip.trouble.isEmpty()) {
+            fail_with(slip.trouble, slip.instead);
             return false;
         }
     }

@@ -32,6 +32,11 @@ struct Degrees {
     }
 };
 
+QString to_type(Celsius value, const YearWords& words)
+{
+    return decimal_to_type(words, words.shown(value), 1);
+}
+
 } // namespace
 
 TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
@@ -53,21 +58,25 @@ TypedTemperature typed_temperature(const QString& typed, const YearWords& words)
     }
     if (!(value.degrees() <= kWarmestNight)) {
         const double tenth = *degrees / 10.0;
-        return {std::nullopt, tr("%1 is no night low. Did you mean %2?")
-                                  .arg(words.temperature(value), words.decimal(tenth, 1))};
+        return {std::nullopt,
+                tr("%1 is no night low. Did you mean %2?").arg(words.temperature(value), words.decimal(tenth, 1)),
+                fahrenheit == words.fahrenheit() ? to_type(read.celsius(tenth), words) : QString{}};
     }
     return {value, {}};
 }
 
-QString slip_of_low(Celsius low, Celsius usual, const YearWords& words)
+Slip slip_of_low(Celsius low, Celsius usual, const YearWords& words)
 {
     if (!home::is_slip_of_low(low, usual)) {
         return {};
     }
     const auto tenth = words.fahrenheit() ? Celsius::from_fahrenheit(low.fahrenheit() / 10.0) : Celsius::from_degrees(low.degrees() / 10.0);
-    return home::is_slip_of_low(tenth, usual) ? tr("Such a night usually has %1 here; %2 cannot be right.").arg(words.temperature(usual), words.temperature(low))
-                         : tr("Such a night usually has %1 here. Instead of %2, did you mean %3?")
-                               .arg(words.temperature(usual), words.temperature(low), words.temperature(tenth));
+    if (home::is_slip_of_low(tenth, usual)) {
+        return {tr("Such a night usually has %1 here; %2 cannot be right.").arg(words.temperature(usual), words.temperature(low))};
+    }
+    return {tr("Such a night usually has %1 here. Instead of %2, did you mean %3?")
+                .arg(words.temperature(usual), words.temperature(low), words.temperature(tenth)),
+            to_type(tenth, words)};
 }
 
 std::optional<Celsius> typed_degrees(const QString& typed, const YearWords& words)

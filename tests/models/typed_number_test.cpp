@@ -1,3 +1,4 @@
+#include "app/models/typed_decimal.h"
 #include "app/models/typed_measure.h"
 #include "app/models/typed_number.h"
 #include "app/models/typed_time.h"
@@ -59,13 +60,20 @@ TEST(SlipOfLow, IsFarFromWhatSuchANightUsuallyHas)
 {
     const YearWords metric(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
     const auto usual = Celsius::from_degrees(12.0);
-    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-27.0), usual, metric), "");
-    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), usual, metric).toStdString(),
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-27.0), usual, metric).trouble, "");
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), usual, metric).trouble.toStdString(),
               "Such a night usually has 12.0\u202f°C here. Instead of \u221280.0\u202f°C, did you mean \u22128.0\u202f°C?");
-    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), Celsius::from_degrees(33.0), metric).toStdString(),
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), Celsius::from_degrees(33.0), metric).trouble.toStdString(),
               "Such a night usually has 33.0\u202f°C here; \u221280.0\u202f°C cannot be right.");
     const YearWords us(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
-    EXPECT_TRUE(slip_of_low(Celsius::from_fahrenheit(-60.0), usual, us).contains("did you mean \u22126"));
+    EXPECT_TRUE(slip_of_low(Celsius::from_fahrenheit(-60.0), usual, us).trouble.contains("did you mean \u22126"));
+    // What was likely meant can be put into the field, where anybody knows.
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), usual, metric).instead, decimal_to_type(metric, -8.0, 1));
+    EXPECT_EQ(slip_of_low(Celsius::from_degrees(-80.0), Celsius::from_degrees(33.0), metric).instead, "");
+    EXPECT_EQ(typed_temperature("62", metric).instead, "6.2");
+    EXPECT_EQ(*typed_temperature(typed_temperature("62", metric).instead, metric).value, Celsius::from_degrees(6.2));
+    EXPECT_EQ(typed_temperature("620 F", metric).instead, "") << "typed in another unit than the shown one";
+    EXPECT_EQ(typed_temperature("often", metric).instead, "");
 }
 
 TEST(TypedMeasure, IsInTheShownUnitOrInTheOneBehindIt)

@@ -450,6 +450,14 @@ Item {
             keyClick(Qt.Key_Return);
             verify(household.tonight.error.includes("Did you mean 6.2?"));
             verify(field.wrong);
+            const instead = findChild(line, "insteadButton") as SheetButton;
+            tryVerify(() => instead.visible);
+            compare(instead.text, "Write 6.2");
+            instead.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_Space);
+            compare(field.text, "6.2");
+            verify(!field.wrong && field.activeFocus && !instead.visible);
+            verify(!household.tonight.hasForecast); // Nothing is kept by that.
             keyClick(Qt.Key_A, Qt.ControlModifier);
             for (const letter of "6,2")
                 keyClick(letter);
