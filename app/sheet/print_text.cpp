@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QTextLayout>
+#include <QTextOption>
 
 #include <algorithm>
 #include <cmath>
@@ -13,8 +15,25 @@ namespace lathhouse::sheet {
 
 namespace {
 
-constexpr int kWrap = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
-constexpr qreal kEndless = 1e5;
+/// The lines into which words break at a width, where they are measured: a printer's own letters are a little wider or
+/// narrower, so that it would break a long paragraph elsewhere, over what stands below.
+QStringList lines_of(const QFont& font, const QString& words, qreal width)
+{
+    QStringList lines;
+    for (const QString& paragraph : words.split(QLatin1Char('\n'))) {
+        QTextLayout layout(paragraph, font);
+        QTextOption option;
+        option.setWrapMode(QTextOption::WordWrap);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            lines.append(paragraph.mid(line.textStart(), line.textLength()).trimmed());
+        }
+        layout.endLayout();
+    }
+    return lines;
+}
 
 } // namespace
 
@@ -52,20 +71,24 @@ qreal text_width(const QFont& font, const QString& words)
 
 qreal text_height(const QFont& font, const QString& words, qreal width)
 {
-    return words.isEmpty()
-               ? 0.0
-               : std::ceil(QFontMetricsF(font).boundingRect(QRectF(0, 0, width, kEndless), kWrap, words).height());
+    return words.isEmpty() ? 0.0 : std::ceil(static_cast<double>(lines_of(font, words, width).size()) * QFontMetricsF(font).lineSpacing());
 }
 
 qreal write_wrapped(QPainter& painter, const QFont& font, const QColor& ink, QPointF upper_left, qreal width,
                     const QString& words)
 {
-    const qreal height = text_height(font, words, width);
+    if (words.isEmpty()) {
+        return 0.0;
+    }
+    const QFontMetricsF metrics(font);
     painter.setFont(font);
     painter.setPen(ink);
-    // A little wider than measured, so that rounding in the device never breaks a line elsewhere.
-    painter.drawText(QRectF(upper_left, QSizeF(width + 1.0, height + 2.0)), kWrap | Qt::TextDontClip, words);
-    return height;
+    qreal base = upper_left.y() + metrics.ascent();
+    for (const QString& line : lines_of(font, words, width)) {
+        painter.drawText(QPointF(upper_left.x(), base), line);
+        base += metrics.lineSpacing();
+    }
+    return text_height(font, words, width);
 }
 
 void write_line(QPainter& painter, const QFont& font, const QColor& ink, QPointF base, const QString& words)
