@@ -214,7 +214,7 @@ QString RoundModel::heading_note(plan::PestState state) const
 
 QString RoundModel::title() const
 {
-    return tr("%1’s round").arg(look_.words.long_date(look_.today).section(QLatin1Char(' '), 0, 0));
+    return tr("%1’s round").arg(look_.words.weekday(look_.today));
 }
 
 QString RoundModel::headLine() const

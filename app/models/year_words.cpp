@@ -125,6 +125,11 @@ QString YearWords::month(calendar::Date date) const
     return locale_.toString(to_qdate(date), "MMM");
 }
 
+QString YearWords::weekday(calendar::Date date) const
+{
+    return locale_.toString(to_qdate(date), "dddd");
+}
+
 double YearWords::shown(Celsius temperature) const
 {
     return fahrenheit() ? temperature.fahrenheit() : temperature.degrees();

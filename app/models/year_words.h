@@ -33,6 +33,7 @@ public:
     QString long_date_with_year(calendar::Date date) const;
     QString date_with_year(calendar::Date date) const;
     QString month(calendar::Date date) const; ///< "Jan".
+    QString weekday(calendar::Date date) const; ///< "Saturday".
     /// A date as people type it: "2026-05-30", "30.5.2026", "30/5/2026" or "5/30/2026" by the locale, "30 May 2026";
     /// nullopt where it is none, or without its year in four digits.
     std::optional<calendar::Date> typed_date(const QString& typed) const;

@@ -156,6 +156,10 @@ TEST_F(RoundModelTest, HeadLineCountsTasksAndMinutes)
         minutes += role(model, row, RoundModel::MinutesRole).toInt();
     }
     EXPECT_EQ(model.title(), QString::fromUtf8("Saturday’s round"));
+    for (const auto language : {QLocale::English, QLocale::German, QLocale::Spanish}) { // Where a comma follows it in a date, too.
+        const QString day = YearWords(Units::Metric, QLocale(language)).weekday(kToday);
+        EXPECT_EQ(day, QLocale(language).dayName(6)) << day.toStdString();
+    }
     EXPECT_TRUE(model.headLine().startsWith(
         QString("Saturday 16 May, %1 tasks, about %2 minutes.").arg(model.rowCount()).arg(minutes)))
         << model.headLine().toStdString();
