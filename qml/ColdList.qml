@@ -23,8 +23,9 @@ Column {
     /// The row that has the keys; null where none has.
     function holder(): Item {
         for (let at = 0; at < rows.count; ++at) {
-            if (rows.itemAt(at).activeFocus)
-                return rows.itemAt(at);
+            const row = rows.itemAt(at); // null while it is being made.
+            if (row !== null && row.activeFocus)
+                return row;
         }
         return null;
     }

@@ -58,25 +58,37 @@ Item {
     Accessible.onPressAction: root.round.tick(root.index)
     Accessible.onToggleAction: root.round.tick(root.index)
 
-    ClassHeading {
-        visible: root.heading !== ""
+    SeldomPart {
         width: root.width
         y: root.headHeight - height
-        words: root.heading
-        note: root.headingNote
-        pestState: root.classState
-        Accessible.ignored: root.heading === ""
+        wanted: root.heading !== ""
+        file: "ClassHeading.qml"
+        given: () => ({
+                words: Qt.binding(() => root.heading),
+                note: Qt.binding(() => root.headingNote),
+                pestState: Qt.binding(() => root.classState)
+            })
     }
-    SheetButton {
+    SeldomPart {
         id: moreButton
-        objectName: "moreButton"
-        visible: root.more !== ""
         x: root.boxWidth
         y: root.height - height - Theme.px(4)
-        focusPolicy: Qt.TabFocus // The arrows and Space stay with the tasks after a click.
-        text: root.more
-        reason: qsTr("They can wait. Shows them; the arrows do so too.")
-        onClicked: root.round.unfold(root.index)
+        wanted: root.more !== ""
+        file: "SheetButton.qml"
+        given: () => ({
+                objectName: "moreButton",
+                focusPolicy: Qt.TabFocus, // The arrows and Space stay with the tasks after a click.
+                text: Qt.binding(() => root.more),
+                reason: qsTr("They can wait. Shows them; the arrows do so too.")
+            })
+
+        Connections {
+            target: moreButton.item
+            ignoreUnknownSignals: true
+            function onClicked(): void {
+                root.round.unfold(root.index);
+            }
+        }
     }
     Rectangle {
         id: body
@@ -122,44 +134,16 @@ Item {
                 root.round.tick(root.index);
             }
         }
-        Row {
+        SeldomPart {
             id: wash
-            visible: root.isHygiene
             x: root.boxWidth
             y: Theme.px(7)
-            height: Math.max(Theme.px(30), washText.height)
-            spacing: Theme.px(12)
-
-            Row {
-                id: laths
-                anchors.verticalCenter: parent.verticalCenter
-                spacing: Theme.px(3)
-
-                Repeater {
-                    model: [4, 3, 2.4, 1.7, 1.2]
-
-                    Rectangle {
-                        required property real modelData
-                        width: modelData * Theme.textScale
-                        height: Theme.px(14)
-                        color: Theme.edge
-                        antialiasing: true
-                    }
-                }
-            }
-            Text {
-                id: washText
-                textFormat: Text.PlainText
-                anchors.verticalCenter: parent.verticalCenter
-                width: root.width - root.boxWidth - laths.width - Theme.px(28)
-                text: qsTr("%1. %2").arg(root.task).arg(root.why.charAt(0).toUpperCase() + root.why.slice(1))
-                color: Theme.ink
-                wrapMode: Text.WordWrap
-                font.family: Theme.textFamily
-                font.pixelSize: Theme.rowSize
-                font.weight: Font.DemiBold
-                Accessible.ignored: true
-            }
+            wanted: root.isHygiene
+            file: "RoundWash.qml"
+            given: () => ({
+                    words: Qt.binding(() => qsTr("%1. %2").arg(root.task).arg(root.why.charAt(0).toUpperCase() + root.why.slice(1))),
+                    room: Qt.binding(() => root.width - root.boxWidth - Theme.px(16))
+                })
         }
         Column {
             id: name
@@ -232,34 +216,17 @@ Item {
                 font.pixelSize: Theme.smallSize
                 Accessible.ignored: true
             }
-            DoseLine {
-                visible: root.dose !== null && !root.done && (root.feedPpm > 0 || root.treats)
+            SeldomPart {
+                wanted: !root.done && (root.treats || root.dose !== null && root.feedPpm > 0)
                 width: parent.width
-                dose: root.dose
-                ppm: root.feedPpm
-                focusPolicy: Qt.NoFocus // The keys stay with the tasks.
-                onAsked: {
-                    root.round.currentRow = root.index;
-                    root.round.askDose(root.index);
-                }
-            }
-            Item {
-                visible: sprayButton.visible
-                width: 1
-                height: Theme.px(2)
-            }
-            SheetButton {
-                id: sprayButton
-                objectName: "sprayButton"
-                visible: root.treats && !root.done
-                height: Theme.target(28)
-                focusPolicy: Qt.NoFocus // The keys stay with the tasks.
-                text: qsTr("Before a spray")
-                reason: qsTr("Key B. Whether to spray now, to wait, or not at all.")
-                onClicked: {
-                    root.round.currentRow = root.index;
-                    root.round.askSpray(root.index);
-                }
+                file: "RoundTreats.qml"
+                given: () => ({
+                        round: root.round,
+                        dose: Qt.binding(() => root.dose),
+                        row: Qt.binding(() => root.index),
+                        ppm: Qt.binding(() => root.feedPpm),
+                        treats: Qt.binding(() => root.treats)
+                    })
             }
             Repeater {
                 model: root.cautions

@@ -6267,14 +6267,6 @@
         <translation>%1; %2</translation>
     </message>
     <message>
-        <source>Before a spray</source>
-        <translation>Vor dem Spritzen</translation>
-    </message>
-    <message>
-        <source>Key B. Whether to spray now, to wait, or not at all.</source>
-        <translation>Taste B. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
-    </message>
-    <message>
         <source>%1; pinned</source>
         <translation>%1; festgehalten</translation>
     </message>
@@ -6308,6 +6300,17 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+</context>
+<context>
+    <name>RoundTreats</name>
+    <message>
+        <source>Before a spray</source>
+        <translation>Vor dem Spritzen</translation>
+    </message>
+    <message>
+        <source>Key B. Whether to spray now, to wait, or not at all.</source>
+        <translation>Taste B. Ob jetzt, später oder gar nicht gespritzt wird.</translation>
     </message>
 </context>
 <context>
