@@ -14,6 +14,17 @@ Column {
 
     spacing: Theme.px(8)
 
+    /// The cells of a row of the table: what clouds change where it is told, and the spot beside where there is one.
+    function columns(month: string, moles: string, days: string, beside: string, who: string): list<string> {
+        const cells = [month, moles];
+        if (root.home.lightSpread)
+            cells.push(days);
+        if (root.home.beside >= 0)
+            cells.push(beside);
+        cells.push(who);
+        return cells;
+    }
+
     Heading {
         width: parent.width
         text: qsTr("Light on a spot through the year")
@@ -55,6 +66,12 @@ Column {
         quiet: true
         font.pixelSize: Theme.smallSize
     }
+    CompareSpots {
+        objectName: "compareSpots"
+        visible: root.home.spots.count > 1
+        width: parent.width
+        home: root.home
+    }
     SpotLightChart {
         objectName: "spotLight"
         visible: root.home.spots.count > 0 && !root.asTable
@@ -75,10 +92,11 @@ Column {
         Accessible.name: root.home.lightLine
 
         TwinRow {
+            objectName: "lightHead"
             width: parent.width
             head: true
-            cells: [qsTr("Month"), qsTr("moles a day"), qsTr("for the plants there")]
-            sentence: qsTr("Month, moles a day, for the plants there")
+            cells: root.columns(qsTr("Month"), qsTr("moles a day"), qsTr("9 days in 10"), root.home.besideName, qsTr("for the plants there"))
+            sentence: cells.join(", ")
         }
         Repeater {
             model: root.home.lightMonths
@@ -86,9 +104,11 @@ Column {
             TwinRow {
                 required property string month
                 required property string moles
+                required property string days
+                required property string beside
                 required property string who
                 width: root.width
-                cells: [month, moles, who]
+                cells: root.columns(month, moles, days, beside, who)
             }
         }
     }
@@ -100,6 +120,14 @@ Column {
         reason: qsTr("Key T")
         on: root.asTable
         onClicked: root.asTable = !root.asTable
+    }
+    Words {
+        objectName: "lightNote"
+        visible: root.home.spots.count > 0
+        width: Math.min(parent.width, Theme.px(520))
+        text: root.home.lightNote
+        quiet: true
+        font.pixelSize: Theme.smallSize
     }
     Heading {
         visible: root.home.spots.count > 0
