@@ -66,12 +66,6 @@ Column {
         quiet: true
         font.pixelSize: Theme.smallSize
     }
-    CompareSpots {
-        objectName: "compareSpots"
-        visible: root.home.spots.count > 1
-        width: parent.width
-        home: root.home
-    }
     SpotLightChart {
         objectName: "spotLight"
         visible: root.home.spots.count > 0 && !root.asTable
@@ -111,6 +105,12 @@ Column {
                 cells: root.columns(month, moles, days, beside, who)
             }
         }
+    }
+    CompareSpots {
+        objectName: "compareSpots"
+        visible: root.home.spots.count > 1
+        width: parent.width
+        home: root.home
     }
     Chip {
         objectName: "lightTableChip"

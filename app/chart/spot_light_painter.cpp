@@ -69,39 +69,45 @@ qreal utmost(const QPolygonF& line, qreal from, qreal to, bool highest)
     return most;
 }
 
-/// Words along a line, just above or below it, at the first of these places that is free.
+/// Words along a line, just above or below it, at the first of these places that is free, else anywhere along it.
 ChartLabel along_line(const QString& words, const QFont& font, const QColor& colour, const QPolygonF& line, bool above,
-                      const std::vector<qreal>& middles, const QRectF& plot, const QRectF& within)
+                      std::vector<qreal> middles, const QRectF& plot, const QRectF& within)
 {
+    constexpr int kPlaces = 24;
+    for (int place = 1; place < kPlaces; ++place) {
+        middles.push_back(plot.left() + plot.width() * place / kPlaces);
+    }
     ChartLabel label{.lines = {words}, .font = font, .colour = colour};
     measure(label);
     label.wish.room = within;
     const qreal width = label.wish.size.width();
     const qreal left_end = plot.left() + 6.0;
     const qreal right_end = std::max(left_end, plot.right() - 6.0 - width);
-    for (const qreal middle : middles) {
-        const qreal x = std::clamp(middle - width / 2.0, left_end, right_end);
+    for (const qreal at : middles) {
+        const qreal x = std::clamp(at - width / 2.0, left_end, right_end);
         const qreal y = utmost(line, x, x + width, above);
         label.wish.homes.emplace_back(x, above ? y - 6.0 : y + label.wish.ascent + 3.0);
     }
     return label;
 }
 
-/// Small boxes along a line, which words keep clear of.
+/// Small boxes at the points of a line and between them, which words keep clear of. (One that would touch another stands
+/// for nothing; the points come first.)
 void block(std::vector<LabelWish>& wishes, const QPolygonF& line)
 {
-    constexpr qreal kHalf = 2.0;
-    constexpr qreal kStep = 6.0;
-    if (line.size() < 2) {
-        return;
-    }
-    for (qreal x = line.front().x(); x <= line.back().x(); x += kStep) {
-        const QRectF box(x - kHalf, height_at(line, x) - kHalf, 2.0 * kHalf, 2.0 * kHalf);
+    const auto keep_clear = [&](QPointF at, qreal half) {
+        const QRectF box(at.x() - half, at.y() - half, 2.0 * half, 2.0 * half);
         wishes.push_back({.size = box.size(), .ascent = 0.0, .room = box.adjusted(-8.0, -8.0, 8.0, 8.0), .homes = {box.topLeft()}});
+    };
+    for (const QPointF& point : line) {
+        keep_clear(point, 4.0);
+    }
+    constexpr qreal kStep = 3.0;
+    for (qreal x = line.isEmpty() ? 0.0 : line.front().x(); !line.isEmpty() && x < line.back().x(); x += kStep) {
+        keep_clear({x, height_at(line, x)}, 2.0);
     }
 }
 
-/// Places of the labels: a box of a line that another already covers stands for nothing.
 void place_labels(SpotLightParts& parts)
 {
     std::vector<LabelWish> wishes;
@@ -170,7 +176,7 @@ SpotLightParts spot_light_parts(const ChartInk& ink, const models::SpotLight& li
         ChartLabel name = along_line(beside->name, ink.small_strong, ink.ink, parts.beside, true, ends, plot, within);
         const ChartLabel under = along_line(beside->name, ink.small_strong, ink.ink, parts.beside, false, ends, plot, within);
         std::vector<QPointF> homes;
-        for (std::size_t end = 0; end < ends.size(); ++end) {
+        for (std::size_t end = 0; end < name.wish.homes.size(); ++end) {
             homes.push_back(name.wish.homes[end]);
             homes.push_back(under.wish.homes[end]);
         }

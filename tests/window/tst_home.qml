@@ -319,7 +319,8 @@ Item {
             verify(named("lightNote").visible);
             verify(named("lightNote").text.includes("the mean of the month"));
             verify(!named("beside0").visible); // Not with itself.
-            const chip = named("beside1") as Chip;
+            const chip = inSight("beside1") as Chip;
+            tryVerify(() => chip.x > 0 && (named("beside2") as Item).x > chip.x && (named("beside5") as Item).x > 4 * chip.width); // Laid out in their row.
             compare(chip.Accessible.role, Accessible.CheckBox);
             mouseClick(chip);
             compare(household.home.beside, 1);
