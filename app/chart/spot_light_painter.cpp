@@ -13,6 +13,8 @@ namespace lathhouse::chart {
 
 namespace {
 
+/// Half of what words keep clear of a point of a line.
+constexpr qreal kPointClear = 4.0;
 /// A plot narrower than this many widths of a letter has one label for both edges of the band.
 constexpr qreal kNarrowPlot = 64.0;
 
@@ -74,6 +76,7 @@ ChartLabel along_line(const QString& words, const QFont& font, const QColor& col
                       std::vector<qreal> middles, const QRectF& plot, const QRectF& within)
 {
     constexpr int kPlaces = 24;
+    constexpr qreal kOffLine = kPointClear + 0.5;
     for (int place = 1; place < kPlaces; ++place) {
         middles.push_back(plot.left() + plot.width() * place / kPlaces);
     }
@@ -86,7 +89,8 @@ ChartLabel along_line(const QString& words, const QFont& font, const QColor& col
     for (const qreal at : middles) {
         const qreal x = std::clamp(at - width / 2.0, left_end, right_end);
         const qreal y = utmost(line, x, x + width, above);
-        label.wish.homes.emplace_back(x, above ? y - 6.0 : y + label.wish.ascent + 3.0);
+        const qreal top = above ? y - kOffLine - label.wish.size.height() : y + kOffLine;
+        label.wish.homes.emplace_back(x, top + label.wish.ascent);
     }
     return label;
 }
@@ -100,7 +104,7 @@ void block(std::vector<LabelWish>& wishes, const QPolygonF& line)
         wishes.push_back({.size = box.size(), .ascent = 0.0, .room = box.adjusted(-8.0, -8.0, 8.0, 8.0), .homes = {box.topLeft()}});
     };
     for (const QPointF& point : line) {
-        keep_clear(point, 4.0);
+        keep_clear(point, kPointClear);
     }
     constexpr qreal kStep = 3.0;
     for (qreal x = line.isEmpty() ? 0.0 : line.front().x(); !line.isEmpty() && x < line.back().x(); x += kStep) {
