@@ -16,13 +16,15 @@ Column {
 
     /// The cells of a row of the table: what clouds change where it is told, and the spot beside where there is one.
     function columns(month: string, moles: string, days: string, beside: string, who: string): list<string> {
-        const cells = [month, moles];
-        if (root.home.lightSpread)
-            cells.push(days);
-        if (root.home.beside >= 0)
-            cells.push(beside);
-        cells.push(who);
-        return cells;
+        if (root.home.beside < 0)
+            return root.home.lightSpread ? [month, moles, days, who] : [month, moles, who];
+        return root.home.lightSpread ? [month, moles, days, beside, who] : [month, moles, beside, who];
+    }
+    function listed(cells: list<string>): string {
+        let words = "";
+        for (let cell = 0; cell < cells.length; ++cell)
+            words += (cell > 0 ? ", " : "") + cells[cell];
+        return words;
     }
 
     Heading {
@@ -90,7 +92,7 @@ Column {
             width: parent.width
             head: true
             cells: root.columns(qsTr("Month"), qsTr("moles a day"), qsTr("9 days in 10"), root.home.besideName, qsTr("for the plants there"))
-            sentence: cells.join(", ")
+            sentence: root.listed(cells)
         }
         Repeater {
             model: root.home.lightMonths

@@ -317,7 +317,7 @@ Item {
             verify(household.home.lightSpread);
             verify(chart.Accessible.name.includes("9 days in 10"));
             verify(named("lightNote").visible);
-            verify(named("lightNote").text.includes("the mean of the month"));
+            verify((named("lightNote") as Words).text.includes("the mean of the month"));
             verify(!named("beside0").visible); // Not with itself.
             const chip = inSight("beside1") as Chip;
             tryVerify(() => chip.x > 0 && (named("beside2") as Item).x > chip.x && (named("beside5") as Item).x > 4 * chip.width); // Laid out in their row.
@@ -332,6 +332,7 @@ Item {
             const head = findChild(named("lightTable"), "lightHead") as TwinRow;
             compare(head.cells.length, 5);
             compare(head.cells[3], household.home.besideName);
+            verify(head.sentence.includes("9 days in 10, " + household.home.besideName));
             keyClick(Qt.Key_T);
             keyClick(Qt.Key_Return);
             compare(household.home.beside, -1);
