@@ -324,7 +324,7 @@
     </message>
     <message>
         <source>Its light in long dashes in the chart and in the table; again: without it</source>
-        <translation>Sein Licht lang gestrichelt im Bild und in der Tabelle; noch einmal: ohne ihn</translation>
+        <translation>Sein Licht lang gestrichelt im Diagramm und in der Tabelle; noch einmal: ohne ihn</translation>
     </message>
 </context>
 <context>

@@ -17,8 +17,8 @@ using DaysOfMonth = std::array<double, kDaysThatStand.size() * kCloudsOfDay>;
 
 /// Light on the level leaf of a day so clear.
 ///
-/// What a spot gets is a sum of the sky's part and the Sun's, each in proportion; a day that is all sky shows the one,
-/// the rest of the mean day so clear the other.
+/// What a spot gets is a sum of the sky's part and the Sun's, each in proportion; a day that is all sky shows
+/// the one, the rest of the mean day so clear the other.
 class LightOfClouds {
 public:
     LightOfClouds(const sky::SpotOptics& optics, Latitude latitude, int ordinal)
@@ -96,7 +96,9 @@ climate::Monthly<DaysAtSpot> days_at(const sky::SpotView& view, const YearOfSky&
         }
         std::ranges::sort(days);
         const double scale = sum > 0.0 ? mean[m].level.moles() / sum : 0.0;
-        const auto light = [&](double share) { return DailyLight::from_moles(scale * of_order(days, share)); };
+        const auto light = [&](double share) {
+            return DailyLight::from_moles(scale * of_order(days, share));
+        };
         months[m] = {light(0.05), light(0.5), light(0.95)};
     }
     return months;

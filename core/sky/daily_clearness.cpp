@@ -32,8 +32,7 @@ double mean_of_width(double u)
 } // namespace
 
 DailyClearness::DailyClearness(double mean)
-    : mean_(std::clamp(mean, 0.0, 1.0)), least_(std::min(kLeastClearness, 0.5 * mean_)),
-      most_(most_of(mean_))
+    : mean_(std::clamp(mean, 0.0, 1.0)), least_(std::min(kLeastClearness, 0.5 * mean_)), most_(most_of(mean_))
 {
     const double place = most_ > least_ ? (mean_ - least_) / (most_ - least_) : 0.0;
     if (!(place > mean_of_width(-kSteepest) && place < mean_of_width(kSteepest))) {
@@ -42,9 +41,9 @@ DailyClearness::DailyClearness(double mean)
         return;
     }
     std::uintmax_t turns = 100;
-    const auto [low, high] = boost::math::tools::toms748_solve(
-        [&](double u) { return mean_of_width(u) - place; }, -kSteepest, kSteepest,
-        boost::math::tools::eps_tolerance<double>(40), turns);
+    const auto [low, high] =
+        boost::math::tools::toms748_solve([&](double u) { return mean_of_width(u) - place; }, -kSteepest,
+                                          kSteepest, boost::math::tools::eps_tolerance<double>(40), turns);
     steepness_ = 0.5 * (low + high) / (most_ - least_);
 }
 

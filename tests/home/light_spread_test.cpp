@@ -58,8 +58,8 @@ TEST(LightSpread, OfTheOpenIsThatOfTheClearness)
     const auto mean = months_at(away_from_walls(), year);
     for (std::size_t m = 0; m < days.size(); ++m) {
         const int ordinal = static_cast<int>(30.5 * static_cast<double>(m)) + 15;
-        const double clearness = radiation_of_town()[m].megajoules() / sky::extraterrestrial_radiation(kSpreadTown, ordinal).megajoules();
-        const sky::DailyClearness clouds{clearness};
+        const double above = sky::extraterrestrial_radiation(kSpreadTown, ordinal).megajoules();
+        const sky::DailyClearness clouds{radiation_of_town()[m].megajoules() / above};
         const auto share = [&](DailyLight light) { return light.moles() / mean[m].level.moles(); };
         const auto expected = [&](double of) { return clouds.at(Probability::clamped(of)) / clouds.mean(); };
         // The month's days are also of different length: a little more at both ends.
@@ -72,7 +72,8 @@ TEST(LightSpread, OfTheOpenIsThatOfTheClearness)
 TEST(LightSpread, LiesRoundTheMonthsMeanAtEverySpot)
 {
     const auto year = town();
-    for (const auto kind : {SpotKind::Indoors, SpotKind::Open, SpotKind::Roofed, SpotKind::Screened, SpotKind::Glazed}) {
+    for (const auto kind :
+         {SpotKind::Indoors, SpotKind::Open, SpotKind::Roofed, SpotKind::Screened, SpotKind::Glazed}) {
         for (const double facing : {0.0, 90.0, 180.0, 270.0}) {
             const auto view = usual_spot(kind, facing);
             const auto days = days_at(view, year);
@@ -106,8 +107,10 @@ TEST(LightSpread, OfTheGrowersFiguresIsThatOfTheOpen)
     const auto open = days_at(away_from_walls(), year);
     const auto level = months_at(away_from_walls(), year);
     for (std::size_t m = 0; m < 12; ++m) {
-        EXPECT_NEAR((*spread)[m].dark.moles() / mean[m].moles(), open[m].dark.moles() / level[m].level.moles(), 1e-9);
-        EXPECT_NEAR((*spread)[m].bright.moles() / mean[m].moles(), open[m].bright.moles() / level[m].level.moles(), 1e-9);
+        EXPECT_NEAR((*spread)[m].dark.moles() / mean[m].moles(),
+                    open[m].dark.moles() / level[m].level.moles(), 1e-9);
+        EXPECT_NEAR((*spread)[m].bright.moles() / mean[m].moles(),
+                    open[m].bright.moles() / level[m].level.moles(), 1e-9);
     }
 }
 TEST(LightSpread, IsNotToldUnderLamps)

@@ -24,7 +24,8 @@ double mean_over(const DailyClearness& days, Of of)
     return sum;
 }
 
-/// g as a fit to its exact value: Herzog (1985) as printed in Duffie and Beckman, eq. 2.9.5.
+/// g by the fit to its exact value that Duffie and Beckman print (section 2.9; eqs. 2.9.4 to 2.9.6 of the
+/// fifth edition).
 double published_steepness(const DailyClearness& days)
 {
     const double width = days.most() - days.least();
@@ -44,7 +45,7 @@ TEST_P(MeanClearness, HasTheSteepnessOfThePublishedFit)
     const DailyClearness days{GetParam()};
     const double fit = published_steepness(days);
     EXPECT_NEAR(days.steepness(), fit, 0.2);
-    // eq. 2.9.3 with that fit: a day's share is met within 1 in 100.
+    // A day's share with that fit is met within 1 in 100.
     for (double k = 0.1; k < days.most(); k += 0.05) {
         const double share = (std::exp(fit * days.least()) - std::exp(fit * k)) /
                              (std::exp(fit * days.least()) - std::exp(fit * days.most()));
@@ -66,9 +67,9 @@ TEST_P(MeanClearness, GivesTheMonthlyShareOfTheSkyThroughItsDays)
     const double winter = 1.391 + k * (-3.560 + k * (4.189 - 2.137 * k));
     const double summer = 1.311 + k * (-3.022 + k * (3.427 - 1.821 * k));
     const auto through_days = [&](double sunset) {
-        return mean_over(days, [&](double of) {
-                   return of * diffuse_share_of_day(of, Angle::from_degrees(sunset));
-               }) /
+        return mean_over(
+                   days,
+                   [&](double of) { return of * diffuse_share_of_day(of, Angle::from_degrees(sunset)); }) /
                k;
     };
     EXPECT_NEAR(through_days(70.0), winter, 0.045);
@@ -79,8 +80,9 @@ INSTANTIATE_TEST_SUITE_P(FromDullToClear, MeanClearness, testing::Values(0.3, 0.
 TEST(DailyClearness, HasTheBrightestDaysOfDebrecenWithinATenthOnAverage)
 {
     constexpr Latitude kDebrecen = Latitude::literal(47.5);
-    constexpr std::array<int, 12> kBefore{0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335}; // A leap year.
-    constexpr double kMegajoules = 0.01;                                                         // Of a J per square centimetre.
+    constexpr std::array<int, 12> kBefore{0,   31,  60,  91,  121, 152,
+                                          182, 213, 244, 274, 305, 335}; // A leap year.
+    constexpr double kMegajoules = 0.01;                                 // Of a J per square centimetre.
     const auto table = CsvTable::read(LATHHOUSE_TEST_DATA "/sky/brightest_days.csv");
     ASSERT_TRUE(table);
     ASSERT_EQ(table->row_count(), 9U);
@@ -98,10 +100,12 @@ TEST(DailyClearness, HasTheBrightestDaysOfDebrecenWithinATenthOnAverage)
         // The clearest of so many days, on average.
         double clearest = 0.0;
         for (int i = 0; i < kDaysTaken; ++i) {
-            clearest += days.at(Probability::clamped(std::pow((i + 0.5) / kDaysTaken, 1.0 / of_month))) / kDaysTaken;
+            clearest +=
+                days.at(Probability::clamped(std::pow((i + 0.5) / kDaysTaken, 1.0 / of_month))) / kDaysTaken;
         }
         const int brightest = before + static_cast<int>(figure(4));
-        const double seen = kMegajoules * figure(3) / extraterrestrial_radiation(kDebrecen, brightest).megajoules();
+        const double seen =
+            kMegajoules * figure(3) / extraterrestrial_radiation(kDebrecen, brightest).megajoules();
         EXPECT_NEAR(clearest, seen, 0.12) << figure(0);
         told += clearest / 9.0;
         measured += seen / 9.0;
@@ -120,9 +124,11 @@ TEST(DailyClearness, HasNoSpreadWhereTheMeanHasNoRoom)
 }
 TEST(DailyClearness, IsFlatWhereTheMeanLiesInTheMiddle)
 {
-    // Where the mean is the middle of least and most the share rises in a straight line; near it nothing jumps.
+    // Where the mean is the middle of least and most the share rises in a straight line; near it nothing
+    // jumps.
     const DailyClearness days{0.3915};
-    EXPECT_NEAR(days.at(Probability::literal(0.25)), days.least() + 0.25 * (days.most() - days.least()), 0.005);
+    EXPECT_NEAR(days.at(Probability::literal(0.25)), days.least() + 0.25 * (days.most() - days.least()),
+                0.005);
     double last = 0.0;
     for (double mean = 0.380; mean < 0.405; mean += 0.0005) {
         const double middle = DailyClearness{mean}.at(Probability::literal(0.5));
