@@ -14,6 +14,19 @@ Column {
 
     spacing: Theme.px(8)
 
+    /// The cells of a row of the table: what clouds change where it is told, and the spot beside where there is one.
+    function columns(month: string, moles: string, days: string, beside: string, who: string): list<string> {
+        if (root.home.beside < 0)
+            return root.home.lightSpread ? [month, moles, days, who] : [month, moles, who];
+        return root.home.lightSpread ? [month, moles, days, beside, who] : [month, moles, beside, who];
+    }
+    function listed(cells: list<string>): string {
+        let words = "";
+        for (let cell = 0; cell < cells.length; ++cell)
+            words += (cell > 0 ? ", " : "") + cells[cell];
+        return words;
+    }
+
     Heading {
         width: parent.width
         text: qsTr("Light on a spot through the year")
@@ -75,10 +88,11 @@ Column {
         Accessible.name: root.home.lightLine
 
         TwinRow {
+            objectName: "lightHead"
             width: parent.width
             head: true
-            cells: [qsTr("Month"), qsTr("moles a day"), qsTr("for the plants there")]
-            sentence: qsTr("Month, moles a day, for the plants there")
+            cells: root.columns(qsTr("Month"), qsTr("moles a day"), qsTr("9 days in 10"), root.home.besideName, qsTr("for the plants there"))
+            sentence: root.listed(cells)
         }
         Repeater {
             model: root.home.lightMonths
@@ -86,11 +100,19 @@ Column {
             TwinRow {
                 required property string month
                 required property string moles
+                required property string days
+                required property string beside
                 required property string who
                 width: root.width
-                cells: [month, moles, who]
+                cells: root.columns(month, moles, days, beside, who)
             }
         }
+    }
+    CompareSpots {
+        objectName: "compareSpots"
+        visible: root.home.spots.count > 1
+        width: parent.width
+        home: root.home
     }
     Chip {
         objectName: "lightTableChip"
@@ -100,6 +122,14 @@ Column {
         reason: qsTr("Key T")
         on: root.asTable
         onClicked: root.asTable = !root.asTable
+    }
+    Words {
+        objectName: "lightNote"
+        visible: root.home.spots.count > 0
+        width: Math.min(parent.width, Theme.px(520))
+        text: root.home.lightNote
+        quiet: true
+        font.pixelSize: Theme.smallSize
     }
     Heading {
         visible: root.home.spots.count > 0

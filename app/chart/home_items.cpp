@@ -1,6 +1,7 @@
 #include "app/chart/home_items.h"
 
 #include "app/chart/home_painters.h"
+#include "app/chart/spot_light_painter.h"
 
 namespace lathhouse::chart {
 
@@ -33,7 +34,7 @@ void PlaceMapChart::draw(QPainter& painter, const ChartInk& ink, const QRectF& r
 void SpotLightChart::draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const
 {
     if (home() != nullptr && home()->light() != nullptr) {
-        draw_spot_light(painter, ink, *home()->light(), home()->words(), room);
+        draw_spot_light(painter, ink, *home()->light(), home()->lightBeside(), home()->words(), room);
     }
 }
 

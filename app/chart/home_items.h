@@ -32,7 +32,7 @@ protected:
     void draw(QPainter& painter, const ChartInk& ink, const QRectF& room) const override;
 };
 
-/// Light of the chosen spot through the year.
+/// Light of the chosen spot through the year, and of the one to compare it with.
 class SpotLightChart : public lathhouse::chart::HomeChart {
     Q_OBJECT
     QML_ELEMENT

@@ -2,6 +2,7 @@
 
 #include "app/chart/axis.h"
 #include "app/chart/chart_label.h"
+#include "app/chart/hand_ink.h"
 #include "app/chart/translated.h"
 
 #include <QDate>
@@ -14,16 +15,6 @@
 namespace lathhouse::chart {
 
 namespace {
-
-QColor hand_colour(const ChartInk& ink, int hand)
-{
-    return hand >= 0 && !ink.spots.isEmpty() ? ink.spots[hand % ink.spots.size()] : ink.ink;
-}
-
-QColor hand_tint(const ChartInk& ink, int hand)
-{
-    return hand >= 0 && !ink.tints.isEmpty() ? ink.tints[hand % ink.tints.size()] : ink.band;
-}
 
 /// Words beside a mark: right of it, else left of it, else below or above.
 ChartLabel beside(const QStringList& lines, const QFont& font, const QColor& colour, QPointF at, qreal away,
@@ -196,69 +187,6 @@ void draw_place_map(QPainter& painter, const ChartInk& ink, const models::PlaceM
     painter.drawText(frame.wind(kSouth), Qt::AlignCenter, tr("S"));
     painter.drawText(frame.wind(kWest), Qt::AlignCenter, tr("W"));
     painter.drawText(frame.wind(kEast), Qt::AlignCenter, tr("E"));
-}
-
-void draw_spot_light(QPainter& painter, const ChartInk& ink, const models::SpotLight& light,
-                     const models::YearWords& words, QRectF room)
-{
-    painter.setRenderHint(QPainter::Antialiasing);
-    double most = 1.0;
-    for (const double moles : light.moles) {
-        most = std::max(most, moles);
-    }
-    for (const auto& need : light.needs) {
-        most = std::max(most, need.thrive);
-    }
-    const Axis axis(0.0, most, 5);
-    const QFontMetricsF metrics(ink.small_strong);
-    qreal right = 0.0;
-    for (const auto& need : light.needs) {
-        right = std::max(right, metrics.horizontalAdvance(tr("%1, thrives").arg(need.plant)) + 10.0);
-    }
-    right = std::min(right, room.width() * 0.3);
-    const qreal left = axis.label_width(ink, words, false);
-    const QRectF plot(room.left() + left, room.top() + metrics.height(), room.width() - left - right,
-                      room.height() - 2.0 * metrics.height() - 6.0);
-    axis.draw(painter, ink, plot, words, false);
-    const qreal step = plot.width() / 12.0;
-    const auto x = [&](int month) { return plot.left() + step * (month + 0.5); };
-
-    std::vector<SideLabel> labels;
-    for (const auto& need : light.needs) {
-        const qreal y = axis.y(plot, need.thrive);
-        painter.setPen(QPen(ink.leaf, 1.2));
-        painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-        labels.push_back({tr("%1, thrives").arg(need.plant), ink.leaf, y});
-    }
-    draw_side_labels(painter, ink, labels, plot.right() + 8.0, right - 8.0, room.top(), room.bottom());
-
-    const QColor hand = hand_colour(ink, light.hand);
-    QPolygonF line;
-    for (int month = 0; month < 12; ++month) {
-        line.append({x(month), axis.y(plot, light.moles[static_cast<std::size_t>(month)])});
-    }
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(hand, 2.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPolyline(line);
-    painter.setBrush(ink.sheet);
-    painter.setPen(QPen(hand, 1.8));
-    for (const QPointF& point : line) {
-        painter.drawEllipse(point, 3.4, 3.4);
-    }
-    painter.setFont(ink.small);
-    painter.setPen(ink.ink2);
-    for (int month = 0; month < 12; ++month) {
-        const QString name = words.month(calendar::Date{2001, static_cast<unsigned short>(month + 1), 15});
-        if (step >= metrics.horizontalAdvance(name) + 2.0 || month % 2 == 0) {
-            painter.drawText(QRectF(x(month) - 30.0, plot.bottom() + 5.0, 60.0, metrics.height()), Qt::AlignHCenter, name);
-        }
-    }
-    // The name stands above the highest point, off the line.
-    const auto highest = std::ranges::min_element(line, {}, &QPointF::y);
-    const qreal width = metrics.horizontalAdvance(light.name);
-    const qreal name_x = std::clamp(highest->x() - width / 2.0, plot.left() + 2.0, std::max(plot.left() + 2.0, plot.right() - width));
-    write_with_halo(painter, {name_x, std::max(room.top() + metrics.ascent(), highest->y() - 9.0)}, light.name,
-                    ink.small_strong, ink.ink, ink.sheet);
 }
 
 void draw_offset_course(QPainter& painter, const ChartInk& ink, const models::OffsetCourse& course,

@@ -6,6 +6,7 @@
 #include "app/words/lamp_words.h"
 #include "app/words/season_words.h"
 #include "core/calendar/time_zone.h"
+#include "core/home/light_spread.h"
 #include "core/home/spot_light.h"
 #include "core/sky/direct_sun.h"
 #include "core/units/light_source.h"
@@ -150,6 +151,7 @@ struct MonthRow {
     DailyLight level;
     std::optional<home::MonthAtSpot> seen;
     std::optional<double> lamp_hours;
+    std::optional<home::DaysAtSpot> days = {};
 };
 
 Json json_of(std::size_t month, const MonthRow& row, bool with_lamp)
@@ -164,16 +166,22 @@ Json json_of(std::size_t month, const MonthRow& row, bool with_lamp)
         {"foot_candles_8h", json_number(even_light_of(row.level, kFootCandleHours).daylight_foot_candles())},
         {"likely_sun_h", of_view(&home::MonthAtSpot::likely_sun_hours)},
         {"facing_light_mol", row.seen ? json_number(row.seen->facing.moles()) : Json(nullptr)}};
+    const auto of_days = [&](DailyLight home::DaysAtSpot::*day) {
+        return row.days ? json_number(((*row.days).*day).moles()) : Json(nullptr);
+    };
+    json["dark_day_mol"] = of_days(&home::DaysAtSpot::dark);
+    json["middle_day_mol"] = of_days(&home::DaysAtSpot::middle);
+    json["bright_day_mol"] = of_days(&home::DaysAtSpot::bright);
     if (with_lamp) {
         json["lamp_h"] = row.lamp_hours ? json_number(*row.lamp_hours) : Json(nullptr);
     }
     return json;
 }
 
-std::string line_of(const std::string& name, const std::array<std::string, 5>& cells, bool with_lamp)
+std::string line_of(const std::string& name, const std::array<std::string, 6>& cells, bool with_lamp)
 {
     std::string line = words::padded(name, 10);
-    for (std::size_t column = 0; column < (with_lamp ? 5U : 4U); ++column) {
+    for (std::size_t column = 0; column < (with_lamp ? 6U : 5U); ++column) {
         line += words::right_aligned(cells[column], 14);
     }
     return line + "\n";
@@ -187,6 +195,8 @@ std::string line_of(std::size_t month, const MonthRow& row, bool with_lamp)
                     row.seen ? words::number(row.seen->facing.moles(), 1) : "-",
                     row.seen ? hours(row.seen->direct_sun_hours) : "-",
                     words::number(even_light_of(row.level, kFootCandleHours).daylight_foot_candles(), 0),
+                    row.days ? words::number(row.days->dark.moles(), 1) + " to " + words::number(row.days->bright.moles(), 1)
+                             : "-",
                     row.lamp_hours ? hours(*row.lamp_hours) : "too weak"},
                    with_lamp);
 }
@@ -216,16 +226,21 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
     }
     const auto level = asked->spot ? home::spot_light(*asked->spot, year)
                                    : climate::in_every_month(DailyLight::from_moles(0.0));
+    const auto days = asked->spot ? home::light_spread(*asked->spot, year)
+                                  : std::optional{home::days_at(*asked->view, year)};
     const bool with_lamp = options.lamp.has_value();
     Json months = Json::array();
     std::string text =
         asked->title + "\n" +
-        line_of("", {"mol a day", "leaf upright", "direct sun", "fc for 8 h", "lamp"}, with_lamp);
+        line_of("", {"mol a day", "leaf upright", "direct sun", "fc for 8 h", "9 days in 10", "lamp"}, with_lamp);
     double longest = 0.0;
     for (std::size_t m = 0; m < level.size(); ++m) {
         MonthRow row{seen ? (*seen)[m].level : level[m], std::nullopt, std::nullopt};
         if (seen) {
             row.seen = (*seen)[m];
+        }
+        if (days) {
+            row.days = (*days)[m];
         }
         if (with_lamp) {
             const double hours = lamp_hours(row.level, DailyLight::from_moles(*options.target),
@@ -242,6 +257,10 @@ Result<Answer> light_answer(const Globals& globals, const LightOptions& options)
         "Direct "
         "sun: hours\nin which the Sun could reach the leaves, were there no cloud. Behind glass right to "
         "about 30 %, outdoors to 10 %.\n";
+    answer.text += days ? "9 days in 10: what clouds change from day to day, told from the month's mean (Bendt, Collares-Pereira and\n"
+                          "Rabl 1981); 1 day in 20 is darker, 1 in 20 brighter. In the tropics days differ less.\n"
+                        : "What clouds change from day to day is not told of light that does not rise towards the summer, as under "
+                          "lamps.\n";
     if (asked->view) {
         const auto zone = zone_of(options, *asked);
         if (!zone) {

@@ -317,6 +317,17 @@
     </message>
 </context>
 <context>
+    <name>CompareSpots</name>
+    <message>
+        <source>Compare with</source>
+        <translation>Vergleichen mit</translation>
+    </message>
+    <message>
+        <source>Its light in long dashes in the chart and in the table; again: without it</source>
+        <translation>Sein Licht lang gestrichelt im Diagramm und in der Tabelle; noch einmal: ohne ihn</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>none</source>
@@ -1542,6 +1553,14 @@
     <message>
         <source>less than %1 would like</source>
         <translation>zu wenig für %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day, 9 days in 10: %3. %4</source>
+        <translation>%1: %2 Mol am Tag, an 9 von 10 Tagen %3. %4</translation>
     </message>
     <message>
         <source>%1: %2 moles a day. %3</source>
@@ -2795,12 +2814,12 @@
         <translation>Mol am Tag</translation>
     </message>
     <message>
-        <source>for the plants there</source>
-        <translation>für die Pflanzen dort</translation>
+        <source>9 days in 10</source>
+        <translation>9 von 10 Tagen</translation>
     </message>
     <message>
-        <source>Month, moles a day, for the plants there</source>
-        <translation>Monat, Mol am Tag, für die Pflanzen dort</translation>
+        <source>for the plants there</source>
+        <translation>für die Pflanzen dort</translation>
     </message>
     <message>
         <source>As a table</source>
@@ -8283,10 +8302,6 @@ liegen im Band</translation>
         <translation>O</translation>
     </message>
     <message>
-        <source>%1, thrives</source>
-        <translation>%1, gedeiht</translation>
-    </message>
-    <message>
         <source>night 1</source>
         <translation>Nacht 1</translation>
     </message>
@@ -8321,6 +8336,26 @@ liegen im Band</translation>
     <message>
         <source>tonight about %1</source>
         <translation>heute Nacht etwa %1</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, gedeiht</translation>
+    </message>
+    <message>
+        <source>9 days in 10 within</source>
+        <translation>9 von 10 Tagen hierin</translation>
+    </message>
+    <message>
+        <source>1 day in 20 is brighter</source>
+        <translation>1 von 20 Tagen ist heller</translation>
+    </message>
+    <message>
+        <source>1 day in 20 is darker</source>
+        <translation>1 von 20 Tagen ist dunkler</translation>
+    </message>
+    <message>
+        <source>mean of the month</source>
+        <translation>Mittel des Monats</translation>
     </message>
     <message>
         <source>none</source>
@@ -10044,8 +10079,28 @@ liegen im Band</translation>
         <translation>%1: %2 bis %3 Mol Licht am Tag durch das Jahr</translation>
     </message>
     <message>
+        <source>9 days in 10: %1 in %2, %3 in %4</source>
+        <translation>9 von 10 Tagen: %1 (%2), %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Beside it %1: %2 to %3</source>
+        <translation>Daneben %1: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>The line is the mean of the month. Of ten days nine lie within the band, which is what clouds change; it is told from the month’s mean (Bendt, Collares-Pereira and Rabl 1981). Held against nine months that were measured in one town, its brightest days were 6 % too bright; in the tropics days differ less than it says.</source>
+        <translation>Die Linie ist das Mittel des Monats. Von zehn Tagen liegen neun im Band: So viel ändern die Wolken, berechnet aus dem Mittel des Monats (Bendt, Collares-Pereira und Rabl 1981). Mit neun gemessenen Monaten einer Stadt verglichen, waren die hellsten Tage um 6 % zu hell; in den Tropen unterscheiden sich die Tage weniger.</translation>
+    </message>
+    <message>
+        <source>What clouds change from day to day is not told of light that does not rise towards the summer, as under lamps.</source>
+        <translation>Was die Wolken von Tag zu Tag ändern, wird nicht gesagt, wo das Licht zum Sommer hin nicht zunimmt, wie unter Lampen.</translation>
+    </message>
+    <message>
         <source>%1 against the open air</source>
         <translation>%1 verglichen mit dem Freien</translation>
+    </message>
+    <message>
+        <source>%1; %2: %3</source>
+        <translation>%1; %2: %3</translation>
     </message>
     <message>
         <source>Write how many days ago the night ended, 0 to %1.</source>

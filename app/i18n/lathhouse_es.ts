@@ -317,6 +317,17 @@
     </message>
 </context>
 <context>
+    <name>CompareSpots</name>
+    <message>
+        <source>Compare with</source>
+        <translation>Comparar con</translation>
+    </message>
+    <message>
+        <source>Its light in long dashes in the chart and in the table; again: without it</source>
+        <translation>Su luz con trazos largos en el gráfico y en la tabla; otra vez: sin él</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>none</source>
@@ -1542,6 +1553,14 @@
     <message>
         <source>less than %1 would like</source>
         <translation>menos de lo que querría %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 moles a day, 9 days in 10: %3. %4</source>
+        <translation>%1: %2 moles al día, 9 de cada 10 días: %3. %4</translation>
     </message>
     <message>
         <source>%1: %2 moles a day. %3</source>
@@ -2795,12 +2814,12 @@
         <translation>moles al día</translation>
     </message>
     <message>
-        <source>for the plants there</source>
-        <translation>para las plantas de allí</translation>
+        <source>9 days in 10</source>
+        <translation>9 de cada 10 días</translation>
     </message>
     <message>
-        <source>Month, moles a day, for the plants there</source>
-        <translation>Mes, moles al día, para las plantas de allí</translation>
+        <source>for the plants there</source>
+        <translation>para las plantas de allí</translation>
     </message>
     <message>
         <source>As a table</source>
@@ -8283,10 +8302,6 @@ están en la banda</translation>
         <translation>E</translation>
     </message>
     <message>
-        <source>%1, thrives</source>
-        <translation>%1, prospera</translation>
-    </message>
-    <message>
         <source>night 1</source>
         <translation>noche 1</translation>
     </message>
@@ -8321,6 +8336,26 @@ están en la banda</translation>
     <message>
         <source>tonight about %1</source>
         <translation>esta noche, unos %1</translation>
+    </message>
+    <message>
+        <source>%1, thrives</source>
+        <translation>%1, prospera</translation>
+    </message>
+    <message>
+        <source>9 days in 10 within</source>
+        <translation>9 de cada 10 días</translation>
+    </message>
+    <message>
+        <source>1 day in 20 is brighter</source>
+        <translation>1 día de cada 20 es más claro</translation>
+    </message>
+    <message>
+        <source>1 day in 20 is darker</source>
+        <translation>1 día de cada 20 es más oscuro</translation>
+    </message>
+    <message>
+        <source>mean of the month</source>
+        <translation>media del mes</translation>
     </message>
     <message>
         <source>none</source>
@@ -10044,8 +10079,28 @@ están en la banda</translation>
         <translation>%1: de %2 a %3 moles de luz al día a lo largo del año</translation>
     </message>
     <message>
+        <source>9 days in 10: %1 in %2, %3 in %4</source>
+        <translation>9 de cada 10 días: %1 en %2, %3 en %4</translation>
+    </message>
+    <message>
+        <source>Beside it %1: %2 to %3</source>
+        <translation>Al lado, %1: de %2 a %3</translation>
+    </message>
+    <message>
+        <source>The line is the mean of the month. Of ten days nine lie within the band, which is what clouds change; it is told from the month’s mean (Bendt, Collares-Pereira and Rabl 1981). Held against nine months that were measured in one town, its brightest days were 6 % too bright; in the tropics days differ less than it says.</source>
+        <translation>La línea es la media del mes. De diez días, nueve quedan dentro de la banda: es lo que cambian las nubes, calculado a partir de la media del mes (Bendt, Collares-Pereira y Rabl 1981). Frente a nueve meses medidos en una ciudad, los días más claros salían un 6 % demasiado claros; en los trópicos los días difieren menos.</translation>
+    </message>
+    <message>
+        <source>What clouds change from day to day is not told of light that does not rise towards the summer, as under lamps.</source>
+        <translation>Lo que cambian las nubes de un día a otro no se dice de una luz que no aumenta hacia el verano, como bajo lámparas.</translation>
+    </message>
+    <message>
         <source>%1 against the open air</source>
         <translation>%1 respecto al aire libre</translation>
+    </message>
+    <message>
+        <source>%1; %2: %3</source>
+        <translation>%1; %2: %3</translation>
     </message>
     <message>
         <source>Write how many days ago the night ended, 0 to %1.</source>

@@ -12,6 +12,7 @@
 #include "core/climate/figures.h"
 #include "core/climate/place_nights.h"
 #include "core/home/learned_offset.h"
+#include "core/home/light_spread.h"
 #include "core/home/spot_light.h"
 
 #include <QCoreApplication>
@@ -125,12 +126,20 @@ private:
                                                : tr("from your own summer and winter figure"),
                             .usual_lows = home::usual_lows(spot, climate_.monthly.low),
                             .moles = {},
+                            .days = {},
                             .needs = {},
                             .months = {},
                             .plants = {}};
             const auto level = home::spot_light(spot, year);
             for (std::size_t month = 0; month < 12; ++month) {
                 light.moles[month] = level[month].moles();
+            }
+            if (const auto spread = home::light_spread(spot, year)) {
+                light.days.emplace();
+                for (std::size_t month = 0; month < 12; ++month) {
+                    light.days->dark[month] = (*spread)[month].dark.moles();
+                    light.days->bright[month] = (*spread)[month].bright.moles();
+                }
             }
             std::vector<const home::Plant*> plants;
             for (const auto& plant : facts_.as_told.plants) {
@@ -153,8 +162,12 @@ private:
                 const QString who = plants.empty()    ? QString{}
                                     : lacking.empty() ? tr("enough for all")
                                                       : tr("less than %1 would like").arg(lacking.join(QStringLiteral(", ")));
-                light.months.push_back(
-                    {name, moles, who, tr("%1: %2 moles a day. %3").arg(name, moles, who)});
+                const QString days = light.days ? tr("%1 to %2").arg(words_.decimal(light.days->dark[month], 1),
+                                                                     words_.decimal(light.days->bright[month], 1))
+                                                : QString{};
+                const QString sentence = light.days ? tr("%1: %2 moles a day, 9 days in 10: %3. %4").arg(name, moles, days, who)
+                                                    : tr("%1: %2 moles a day. %3").arg(name, moles, who);
+                light.months.push_back({name, moles, days, QString{}, who, sentence});
             }
             shown_.light.push_back(std::move(light));
         }

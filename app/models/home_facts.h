@@ -7,6 +7,7 @@
 #include <QPointF>
 
 #include <array>
+#include <optional>
 #include <vector>
 
 namespace lathhouse::models {
@@ -44,7 +45,13 @@ struct SpotLight {
     int hand = -1;
     QString facts; ///< What is known of its window or roof.
     std::optional<climate::Monthly<Celsius>> usual_lows = {}; ///< Of its nights.
-    std::array<double, 12> moles{};
+    std::array<double, 12> moles{}; ///< Mean of each month.
+    /// 1 day in 20 is darker, 1 in 20 brighter; nullopt where nothing is known of it, as under lamps.
+    struct Days {
+        std::array<double, 12> dark{};
+        std::array<double, 12> bright{};
+    };
+    std::optional<Days> days = {};
     std::vector<Need> needs;
     std::vector<SheetRows::Row> months; ///< As HomeModel's `lightMonths`.
     std::vector<SheetRows::Row> plants; ///< As HomeModel's `lightPlants`.

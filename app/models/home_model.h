@@ -71,6 +71,12 @@ class HomeModel : public lathhouse::models::SheetModel {
     /// What a meter reads at the spot that is shown, and how long a lamp burns there.
     Q_PROPERTY(lathhouse::models::LightReadingModel* meter READ meter CONSTANT)
     Q_PROPERTY(QString lightLine READ lightLine NOTIFY spotChanged)
+    /// What the band of days is, how sure it is and whence; or why there is none.
+    Q_PROPERTY(QString lightNote READ lightNote NOTIFY spotChanged)
+    Q_PROPERTY(bool lightSpread READ lightSpread NOTIFY spotChanged)
+    /// The spot whose light is drawn beside it; -1: none. Kept while the window is open.
+    Q_PROPERTY(int beside READ beside WRITE setBeside NOTIFY spotChanged)
+    Q_PROPERTY(QString besideName READ besideName NOTIFY spotChanged)
     /// The spots outdoors, and the one whose thermometer is shown.
     Q_PROPERTY(lathhouse::models::SheetRows* outdoors READ outdoors CONSTANT)
     Q_PROPERTY(int outdoor READ outdoor WRITE setOutdoor NOTIFY outdoorChanged)
@@ -125,6 +131,11 @@ public:
     SheetRows* lightMonths() { return &light_months_; }
     SheetRows* lightPlants() { return &light_plants_; }
     QString lightLine() const;
+    QString lightNote() const;
+    bool lightSpread() const { return light() != nullptr && light()->days.has_value(); }
+    int beside() const { return beside_; }
+    void setBeside(int spot); ///< The one whose light is shown anyway, or none of the spots: none.
+    QString besideName() const;
     SheetRows* outdoors() { return &outdoors_; }
     int outdoor() const { return outdoor_; }
     void setOutdoor(int outdoor);
@@ -139,6 +150,7 @@ public:
 
     const HomeFacts& facts() const { return facts_; }
     const SpotLight* light() const;
+    const SpotLight* lightBeside() const; ///< May be null.
     const OffsetCourse* offset() const;
     const YearWords& words() const { return look_.words; }
 
@@ -173,6 +185,7 @@ private:
     HomeSections sections_;
     int section_ = Place;
     int spot_ = 0;
+    int beside_ = -1;
     int outdoor_ = 0;
     bool about_file_ = false;
     NightLineModel line_;

@@ -87,6 +87,22 @@ TEST(Light, OfASouthSillHasItsSeasons)
     const double in_december = sill[11]["facing_light_mol"].get<double>() / moles(open[11]);
     EXPECT_GT(in_december, 2.0 * in_june);
 }
+TEST(Light, HasDarkAndBrightDaysRoundTheMean)
+{
+    for (const auto& year : {months({}), months({"--facing", "S"}), months({"--facing", "N", "--lamp", "20", "--target", "4"})}) {
+        for (const auto& month : year) {
+            EXPECT_LT(month["dark_day_mol"].get<double>(), month["middle_day_mol"].get<double>());
+            EXPECT_LT(month["middle_day_mol"].get<double>(), month["bright_day_mol"].get<double>());
+            EXPECT_LT(month["dark_day_mol"].get<double>(), moles(month));
+            EXPECT_GT(month["bright_day_mol"].get<double>(), moles(month));
+        }
+    }
+    // Clouds change less at a window that the Sun does not reach.
+    const auto widest = [](const nlohmann::json& month) { return month["bright_day_mol"].get<double>() / moles(month); };
+    EXPECT_LT(widest(months({"--facing", "N"})[11]), widest(months({"--facing", "S"})[11]) - 0.5);
+    const auto text = run_command({"light", "--at", "48.2,20.5", "--elevation", "150", "--facing", "S"});
+    EXPECT_NE(text.out.find("9 days in 10: what clouds change"), std::string::npos) << text.out;
+}
 TEST(Light, OfADeepCornerIsDimAndNotNothing)
 {
     const auto corner = months({"--facing", "S", "--distance", "5", "--sideways", "3"});
@@ -153,6 +169,24 @@ TEST(LightOfAHousehold, ComesFromTheSpotsOwnWindow)
     const auto missing = run_command({"--home", home, "light", "--spot", "99"});
     EXPECT_EQ(missing.status, 1);
     EXPECT_TRUE(is_one_clear_error(missing)) << missing.err;
+}
+TEST(LightOfAHousehold, IsSpreadOverTheDaysButUnderLamps)
+{
+    const auto home = demonstration_of("2026-11-25", {}).string();
+    const auto june = [&](const char* spot) {
+        return run_command({"--home", home, "light", "--spot", spot, "--json"}).json()["months"][5];
+    };
+    EXPECT_GT(june("1")["bright_day_mol"].get<double>(), moles(june("1")));
+    ASSERT_EQ(run_command({"--home", home, "add", "spot", "Lamp shelf", "--kind", "indoors", "--capacity", "4",
+                           "--light-summer", "9", "--light-winter", "9"})
+                  .status,
+              0);
+    EXPECT_TRUE(june("7")["dark_day_mol"].is_null());
+    EXPECT_TRUE(june("7")["middle_day_mol"].is_null());
+    EXPECT_TRUE(june("7")["bright_day_mol"].is_null());
+    EXPECT_NEAR(moles(june("7")), 9.0, 1e-6);
+    const auto text = run_command({"--home", home, "light", "--spot", "7"}).out;
+    EXPECT_NE(text.find("as under lamps"), std::string::npos) << text;
 }
 TEST(LightOfAHousehold, WithoutAWindowIsItsTwoFigures)
 {

@@ -1,6 +1,7 @@
 #include "app/models/home_model.h"
 #include "core/climate/figures.h"
 #include "core/home/learned_offset.h"
+#include "core/home/light_spread.h"
 #include "core/home/spot_light.h"
 #include "tests/models/page_fixtures.h"
 
@@ -134,6 +135,69 @@ TEST_F(HomeModelTest, ANightOfSomeDaysAgoIsKeptUnderItsMorning)
     wait_for(model);
     EXPECT_EQ(model.error(), "");
     EXPECT_TRUE(model.said().contains("the night to Thursday 14 May")) << model.said().toStdString();
+}
+
+TEST_F(HomeModelTest, DaysOfASpotAreThoseOfTheCoreAndNoneUnderLamps)
+{
+    const home::YearOfSky year(facts.climate);
+    int told = 0;
+    for (int spot = 0; spot < model.spots()->rowCount(); ++spot) {
+        model.setSpot(spot);
+        const auto spread = home::light_spread(facts.as_told.spots[static_cast<std::size_t>(spot)], year);
+        ASSERT_EQ(model.lightSpread(), spread.has_value());
+        EXPECT_EQ(model.lightNote().contains("Bendt"), spread.has_value());
+        EXPECT_EQ(model.lightLine().contains("9 days in 10"), spread.has_value());
+        for (std::size_t month = 0; spread && month < 12; ++month) {
+            EXPECT_DOUBLE_EQ(model.light()->days->dark[month], (*spread)[month].dark.moles());
+            EXPECT_DOUBLE_EQ(model.light()->days->bright[month], (*spread)[month].bright.moles());
+            const QString cell = model.lightMonths()->at(static_cast<int>(month), "days").toString();
+            EXPECT_EQ(cell, model.words().decimal((*spread)[month].dark.moles(), 1) + " to " +
+                                model.words().decimal((*spread)[month].bright.moles(), 1));
+            EXPECT_TRUE(model.lightMonths()->at(static_cast<int>(month), "sentence").toString().contains("9 days in 10: " + cell));
+        }
+        told += spread ? 1 : 0;
+    }
+    EXPECT_GT(told, 0);
+}
+
+TEST(HomeModel, LightUnderLampsHasNoDaysAndSaysWhy)
+{
+    auto facts = plain_facts();
+    facts.as_told.spots[0].view.reset();
+    facts.as_told.spots[0].light_in_winter = facts.as_told.spots[0].light_in_summer;
+    HomeModel model(door_of(facts), british_look());
+    model.start();
+    wait_for(model);
+    model.setSpot(0);
+    EXPECT_FALSE(model.lightSpread());
+    EXPECT_TRUE(model.lightNote().contains("as under lamps"));
+    EXPECT_EQ(model.lightMonths()->at(0, "days").toString(), "");
+    EXPECT_FALSE(model.lightMonths()->at(0, "sentence").toString().contains("9 days"));
+}
+
+TEST_F(HomeModelTest, AnotherSpotIsShownBeside)
+{
+    ASSERT_GE(model.spots()->rowCount(), 2);
+    EXPECT_EQ(model.beside(), -1);
+    EXPECT_EQ(model.lightBeside(), nullptr);
+    const QString alone = model.lightLine();
+    model.setBeside(0); // The one that is shown.
+    model.setBeside(1000);
+    EXPECT_EQ(model.beside(), -1);
+    model.setBeside(1);
+    ASSERT_NE(model.lightBeside(), nullptr);
+    EXPECT_EQ(model.besideName(), model.spots()->at(1, "name").toString());
+    EXPECT_TRUE(model.lightLine().startsWith(alone));
+    EXPECT_TRUE(model.lightLine().contains("Beside it " + model.besideName()));
+    const QString june = model.words().decimal(model.lightBeside()->moles[5], 1);
+    EXPECT_EQ(model.lightMonths()->at(5, "beside").toString(), june);
+    EXPECT_TRUE(model.lightMonths()->at(5, "sentence").toString().endsWith(model.besideName() + ": " + june));
+    model.reload();
+    wait_for(model);
+    EXPECT_EQ(model.beside(), 1) << "kept when the household is read again";
+    model.setSpot(1); // Nothing is compared with itself.
+    EXPECT_EQ(model.beside(), -1);
+    EXPECT_EQ(model.lightMonths()->at(5, "beside").toString(), "");
 }
 
 TEST_F(HomeModelTest, ListsKeepTheRulesOfModels)

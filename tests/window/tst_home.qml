@@ -310,6 +310,43 @@ Item {
             }
         }
 
+        function test_daysOfTheSpotAndAnotherSpotBesideIt() {
+            mouseClick(named("section1"));
+            household.home.spot = 0;
+            const chart = named("spotLight");
+            verify(household.home.lightSpread);
+            verify(chart.Accessible.name.includes("9 days in 10"));
+            verify(named("lightNote").visible);
+            verify((named("lightNote") as Words).text.includes("the mean of the month"));
+            verify(!named("beside0").visible); // Not with itself.
+            const chip = inSight("beside1") as Chip;
+            tryVerify(() => chip.x > 0 && (named("beside2") as Item).x > chip.x && (named("beside5") as Item).x > 4 * chip.width); // Laid out in their row.
+            compare(chip.Accessible.role, Accessible.CheckBox);
+            mouseClick(chip);
+            compare(household.home.beside, 1);
+            verify(chip.on);
+            verify(chip.Accessible.checked);
+            verify(chart.Accessible.name.includes(household.home.besideName));
+            chip.forceActiveFocus(Qt.TabFocusReason);
+            keyClick(Qt.Key_T);
+            const head = findChild(named("lightTable"), "lightHead") as TwinRow;
+            compare(head.cells.length, 5);
+            compare(head.cells[3], household.home.besideName);
+            verify(head.sentence.includes("9 days in 10, " + household.home.besideName));
+            keyClick(Qt.Key_T);
+            keyClick(Qt.Key_Return);
+            compare(household.home.beside, -1);
+            compare(head.cells.length, 4);
+            keyClick(Qt.Key_Tab);
+            verify((named("beside2") as Chip).activeFocus);
+            keyClick(Qt.Key_Space);
+            compare(household.home.beside, 2);
+            household.home.spot = 2;
+            compare(household.home.beside, -1);
+            verify(!named("beside2").visible);
+            household.home.spot = 0;
+        }
+
         function test_lastNightIsLoggedInOneLineAndTheBandNarrows() {
             mouseClick(named("section2"));
             const nights = household.home.nights.count;
