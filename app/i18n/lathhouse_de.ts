@@ -6320,10 +6320,6 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-    <message>
-        <source>Not fed. %1.</source>
-        <translation>Kein Dünger. %1.</translation>
-    </message>
 </context>
 <context>
     <name>RowOrderLine</name>
@@ -7972,10 +7968,6 @@ liegen im Band</translation>
         <source>Key T. The same numbers, the same date.</source>
         <translation>Taste T. Dieselben Zahlen, derselbe Tag.</translation>
     </message>
-    <message>
-        <source>%1. Letting go pins it; Esc leaves it.</source>
-        <translation>%1. Loslassen hält fest; Esc lässt es.</translation>
-    </message>
 </context>
 <context>
     <name>YearPainter</name>
@@ -9545,6 +9537,10 @@ liegen im Band</translation>
     <message>
         <source>: %1 of a harmful night before it, since %2</source>
         <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
+    </message>
+    <message>
+        <source>%1. Letting go pins it; Esc leaves it.</source>
+        <translation>%1. Loslassen hält fest; Esc lässt es.</translation>
     </message>
     <message>
         <source>%1 is carried from %2 to %3 on %4, by hand</source>
@@ -11926,6 +11922,10 @@ liegen im Band</translation>
     <message>
         <source>%1; until %2</source>
         <translation>%1; bis %2</translation>
+    </message>
+    <message>
+        <source>Not fed. %1.</source>
+        <translation>Kein Dünger. %1.</translation>
     </message>
     <message>
         <source>%1, not fed: %2.</source>

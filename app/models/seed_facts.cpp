@@ -357,7 +357,7 @@ private:
         for (const auto& row : sheet_.dates) {
             parts.append(row.back().toString());
         }
-        sheet_.bar_words = parts.join(QStringLiteral(". "));
+        sheet_.bar_words = closed(parts.join(QStringLiteral(". ")));
         sheet_.bar = bar;
     }
 
