@@ -188,6 +188,26 @@ TEST_F(GrowthCommand, ComparesSeveralPlants)
     EXPECT_NE(text.find("3 plants, each against itself"), std::string::npos);
 }
 
+TEST_F(GrowthCommand, ComparedRatesAreOfWeeksOfTheCalendarOnAnyClock)
+{
+    const auto path = file("two.csv", "plant,group,date,value\n" + weekly(8, 0.05, "fern,") + weekly(8, 0.03, "lemon,"));
+    const std::vector<std::string> plainly{"growth", "--compare", path, "--event", "2026-05-01"};
+    auto at_place = plainly;
+    at_place.insert(at_place.end(), {"--at", "44.8,20.5"});
+    const auto said = run_command(at_place).out;
+    const auto before = [](const std::string& text, const std::string& plant) {
+        const auto line = text.find("  " + plant);
+        return std::stod(text.substr(text.find_first_of("0123456789", line)));
+    };
+    const auto calendar = run_command(plainly).out;
+    EXPECT_NEAR(before(said, "fern"), before(calendar, "fern"), 0.5) << said;
+    EXPECT_NEAR(before(said, "lemon"), before(calendar, "lemon"), 0.5) << said;
+    EXPECT_NE(said.find("each against itself, by the growth clock, which takes warmth and light out: growth changed by"),
+              std::string::npos) << said;
+    EXPECT_EQ(said.find("weeks of the growth clock"), std::string::npos);
+    EXPECT_EQ(calendar.find("growth clock"), std::string::npos);
+}
+
 TEST_F(GrowthCommand, AnswersForAPlantOfTheDemonstration)
 {
     const auto home = (folder_ / "home").string();
