@@ -13715,8 +13715,20 @@ liegen im Band</translation>
         <translation>Sie verlor vorher %1 und verliert jetzt %2</translation>
     </message>
     <message>
+        <source>none of it</source>
+        <translation>nichts davon</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <source>none at 9 in 10</source>
+        <translation>nichts bei 9 von 10</translation>
+    </message>
+    <message>
+        <source>none to %1 at 9 in 10</source>
+        <translation>nichts bis %1 bei 9 von 10</translation>
     </message>
     <message>
         <source>between %1 and %2 at 9 in 10</source>

@@ -13715,8 +13715,20 @@ están en la banda</translation>
         <translation>Antes perdía un %1 y ahora pierde un %2</translation>
     </message>
     <message>
+        <source>none of it</source>
+        <translation>nada de ello</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>abierto</translation>
+    </message>
+    <message>
+        <source>none at 9 in 10</source>
+        <translation>nada en 9 de cada 10</translation>
+    </message>
+    <message>
+        <source>none to %1 at 9 in 10</source>
+        <translation>de nada a %1 en 9 de cada 10</translation>
     </message>
     <message>
         <source>between %1 and %2 at 9 in 10</source>
