@@ -14175,6 +14175,18 @@ liegen im Band</translation>
         <translation>%1; zu sauberen Pflanzen wird sie nicht gestellt</translation>
     </message>
     <message>
+        <source>%1; no spot apart takes it, so keep it away from the others there</source>
+        <translation>%1; kein Platz abseits nimmt sie auf, dort also von den anderen fernhalten</translation>
+    </message>
+    <message>
+        <source>leaves the spot apart to plants with pests or under watch</source>
+        <translation>überlässt den Platz abseits Pflanzen mit Schädlingen oder unter Beobachtung</translation>
+    </message>
+    <message>
+        <source>where it would do better, pests were found or may be</source>
+        <translation>wo sie besser stünde, wurden Schädlinge gefunden oder sind möglich</translation>
+    </message>
+    <message>
         <source>stays in all year: kept there by hand</source>
         <translation>bleibt das ganze Jahr drinnen: von Hand dort festgehalten</translation>
     </message>

@@ -14175,6 +14175,18 @@ están en la banda</translation>
         <translation>%1; no se lleva junto a plantas limpias</translation>
     </message>
     <message>
+        <source>%1; no spot apart takes it, so keep it away from the others there</source>
+        <translation>%1; ningún sitio apartado la admite: allí, mantenerla lejos de las demás</translation>
+    </message>
+    <message>
+        <source>leaves the spot apart to plants with pests or under watch</source>
+        <translation>deja el sitio apartado a plantas con plagas o en observación</translation>
+    </message>
+    <message>
+        <source>where it would do better, pests were found or may be</source>
+        <translation>donde estaría mejor se encontraron plagas o puede haberlas</translation>
+    </message>
+    <message>
         <source>stays in all year: kept there by hand</source>
         <translation>se queda dentro todo el año: fijada allí a mano</translation>
     </message>
