@@ -10006,8 +10006,12 @@ liegen im Band</translation>
         <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
     </message>
     <message>
-        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
-        <translation>Was es berührt haben kann, wird nicht gegessen. Jede getroffene Pflanze wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+        <source>Nothing that it may have touched is eaten. Plants that stood there that day get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Was es berührt haben kann, wird nicht gegessen. Pflanzen, die an diesem Tag dort standen, bekommen eine Weile keinen Dünger und werden nicht abgehärtet. Jede getroffene wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. It names no spot, so it counts for the plants that stood outdoors that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Was es berührt haben kann, wird nicht gegessen. Ein Platz ist nicht genannt, also gilt es für die Pflanzen, die an diesem Tag draußen standen: Sie bekommen eine Weile keinen Dünger und werden nicht abgehärtet. Jede getroffene wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
     </message>
     <message>
         <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>

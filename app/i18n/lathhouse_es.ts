@@ -10006,8 +10006,12 @@ están en la banda</translation>
         <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
     </message>
     <message>
-        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
-        <translation>Nada que haya podido tocar se come. Cada planta alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+        <source>Nothing that it may have touched is eaten. Plants that stood there that day get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Nada que haya podido tocar se come. Las plantas que estaban allí ese día no reciben abono ni se endurecen por un tiempo. Cada una que fue alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. It names no spot, so it counts for the plants that stood outdoors that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Nada que haya podido tocar se come. No se nombra ningún sitio, así que vale para las plantas que ese día estaban al aire libre: no reciben abono ni se endurecen por un tiempo. Cada una que fue alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
     </message>
     <message>
         <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
