@@ -1189,8 +1189,8 @@
         <translation>Die Aufgaben im eigenen Kalender</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Tragen, Düngen, Behandlungen und Aussaaten der kommenden Tage in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin: Jeder wartet auf den vorigen.</translation>
+        <source>Carrying and hardening, feeding and washing out, courses against pests, looks after cold and sprays, and sowings of the days to come, in one file that calendars read. Looks at the water are not in it, since each waits for the one before, nor carrying in for a cold night, which a forecast decides. What the plan drops stays in a calendar that took it in before: take it out there by hand.</source>
+        <translation>Tragen und Abhärten, Düngen und Durchspülen, Maßnahmen gegen Schädlinge, Blicke nach Kälte und Spritzmitteln und Aussaaten der kommenden Tage in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin, da jeder auf den vorigen wartet, auch nicht das Hereintragen in einer kalten Nacht, über das die Vorhersage entscheidet. Was der Plan fallen lässt, bleibt in einem Kalender, der es schon aufgenommen hat: dort von Hand löschen.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>

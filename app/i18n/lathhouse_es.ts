@@ -1189,8 +1189,8 @@
         <translation>Las tareas en el calendario propio</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Traslados, abonados, tratamientos y siembras de los días que vienen en un archivo que leen los calendarios. Las miradas al riego no están: cada una espera a la anterior.</translation>
+        <source>Carrying and hardening, feeding and washing out, courses against pests, looks after cold and sprays, and sowings of the days to come, in one file that calendars read. Looks at the water are not in it, since each waits for the one before, nor carrying in for a cold night, which a forecast decides. What the plan drops stays in a calendar that took it in before: take it out there by hand.</source>
+        <translation>Traslados y endurecimiento, abonados y lavados, tratamientos contra plagas, miradas tras el frío y las pulverizaciones, y siembras de los días que vienen, en un archivo que leen los calendarios. Las miradas al riego no están, pues cada una espera a la anterior, ni meter plantas por una noche fría, que decide el pronóstico. Lo que el plan abandona se queda en un calendario que ya lo había tomado: quitarlo allí a mano.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>
