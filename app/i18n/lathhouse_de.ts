@@ -16547,6 +16547,10 @@ liegen im Band</translation>
         <translation>angehalten; nichts davon wurde behalten</translation>
     </message>
     <message>
+        <source>that area is not grey: its strongest colour has %1 times the light of its weakest, and no lamp makes that of grey; take another, such as the patch of the card</source>
+        <translation>diese Fläche ist nicht grau: Ihre stärkste Farbe hat das %1-Fache des Lichts der schwächsten, und so färbt keine Lampe Grau; eine andere nehmen, etwa das Feld der Karte</translation>
+    </message>
+    <message>
         <source>the %1 is missing</source>
         <translation>„%1“ fehlt</translation>
     </message>

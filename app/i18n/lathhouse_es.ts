@@ -16547,6 +16547,10 @@ están en la banda</translation>
         <translation>detenido; no se guardó nada de ello</translation>
     </message>
     <message>
+        <source>that area is not grey: its strongest colour has %1 times the light of its weakest, and no lamp makes that of grey; take another, such as the patch of the card</source>
+        <translation>esa zona no es gris: su color más fuerte tiene %1 veces la luz del más débil, y ninguna lámpara hace eso con el gris; tomar otra, como el recuadro de la tarjeta</translation>
+    </message>
+    <message>
         <source>the %1 is missing</source>
         <translation>falta «%1»</translation>
     </message>
