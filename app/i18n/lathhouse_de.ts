@@ -10928,6 +10928,14 @@ liegen im Band</translation>
         <translation>%1: %2 Fotos kamen herein.</translation>
     </message>
     <message>
+        <source> 1 was known already and shows the plant now; it still shows %1 too.</source>
+        <translation> 1 war schon bekannt und zeigt jetzt die Pflanze; es zeigt weiterhin auch %1.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now; some of them still show %2 too.</source>
+        <translation> %1 waren schon bekannt und zeigen jetzt die Pflanze; einige davon zeigen weiterhin auch %2.</translation>
+    </message>
+    <message>
         <source> 1 was known already and shows the plant now.</source>
         <translation> 1 war schon bekannt und zeigt jetzt die Pflanze.</translation>
     </message>

@@ -10928,6 +10928,14 @@ están en la banda</translation>
         <translation>%1: entraron %2 fotografías.</translation>
     </message>
     <message>
+        <source> 1 was known already and shows the plant now; it still shows %1 too.</source>
+        <translation> 1 ya se conocía y ahora muestra la planta; sigue mostrando también %1.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now; some of them still show %2 too.</source>
+        <translation> %1 ya se conocían y ahora muestran la planta; algunas siguen mostrando también %2.</translation>
+    </message>
+    <message>
         <source> 1 was known already and shows the plant now.</source>
         <translation> 1 ya se conocía y ahora muestra la planta.</translation>
     </message>
