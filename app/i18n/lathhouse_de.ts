@@ -7746,6 +7746,10 @@
         <translation>Der Topf fasst %1 und zieht etwa %2 am Tag.</translation>
     </message>
     <message>
+        <source>What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: the finger and the weight of the pot decide.</source>
+        <translation>Was er zieht, ist grob, von der Hälfte bis zum Doppelten, denn die Größe der Krone ist nicht eingerechnet: Der Finger und das Gewicht des Topfes entscheiden.</translation>
+    </message>
+    <message>
         <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
         <translation>Aus einem vollen Topf ziehen Wurzeln etwa %1 leicht; nachgesehen wird, wenn %2 fort sind.</translation>
     </message>

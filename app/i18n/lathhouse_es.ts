@@ -7746,6 +7746,10 @@
         <translation>A la maceta le caben %1 y gasta unos %2 al día.</translation>
     </message>
     <message>
+        <source>What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: the finger and the weight of the pot decide.</source>
+        <translation>Lo que gasta es aproximado, de la mitad al doble, pues el tamaño de la copa no se cuenta: deciden el dedo y el peso de la maceta.</translation>
+    </message>
+    <message>
         <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
         <translation>De una maceta llena las raíces toman con facilidad unos %1; toca mirar cuando se han ido %2.</translation>
     </message>

@@ -103,6 +103,8 @@ private:
                                                         .arg(litres(pot.size.volume), litres(pot.drawn_of_day))
                                                   : tr("The pot holds %1 and draws about %2 a day.")
                                                         .arg(litres(pot.size.volume), litres(pot.drawn_of_day))});
+        said.lines.push_back({AskLine::Plain, tr("What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: "
+                                                 "the finger and the weight of the pot decide.")});
         said.lines.push_back({AskLine::Plain, tr("Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.")
                                                   .arg(litres(pot.available), litres(pot.may_go))});
         if (looks_->nearly_dry) {
