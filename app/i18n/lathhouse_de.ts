@@ -8663,6 +8663,98 @@ liegen im Band</translation>
         <translation>%1, %2: %3.</translation>
     </message>
     <message>
+        <source>pot up %1</source>
+        <translation>%1 topfen</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>abhärten ab %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>jetzt abhärten, hinaus am %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>jetzt auspflanzen</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>nicht in den Tabellen</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>gesät; geht ab %1 auf</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>gesät; zu kalt oder heiß zum Aufgehen</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>nichts übrig</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>hinüber</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>alt: erst proben</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>hier kein Datum</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>jetzt draußen säen, bis %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>jetzt säen, bis %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>draußen ab %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>säen %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>%1 von %2 gingen auf</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>laut Tütchen %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>noch keine Probe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>noch %1 Samen</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>Samen nicht gezählt</translation>
+    </message>
+    <message>
         <source>Nitrogen of the feed in ppm, may be left blank</source>
         <translation>Stickstoff des Düngers in ppm, darf leer bleiben</translation>
     </message>
@@ -8801,98 +8893,6 @@ liegen im Band</translation>
     <message>
         <source>six standard deviations from the month’s mean (kept)</source>
         <translation>sechs Standardabweichungen vom Monatsmittel (behalten)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>pot up %1</source>
-        <translation>%1 topfen</translation>
-    </message>
-    <message>
-        <source>harden off from %1</source>
-        <translation>abhärten ab %1</translation>
-    </message>
-    <message>
-        <source>harden off now, out %1</source>
-        <translation>jetzt abhärten, hinaus am %1</translation>
-    </message>
-    <message>
-        <source>plant out now</source>
-        <translation>jetzt auspflanzen</translation>
-    </message>
-    <message>
-        <source>not in the tables</source>
-        <translation>nicht in den Tabellen</translation>
-    </message>
-    <message>
-        <source>sown; up from %1</source>
-        <translation>gesät; geht ab %1 auf</translation>
-    </message>
-    <message>
-        <source>sown; too cold or hot to come up</source>
-        <translation>gesät; zu kalt oder heiß zum Aufgehen</translation>
-    </message>
-    <message>
-        <source>nothing left</source>
-        <translation>nichts übrig</translation>
-    </message>
-    <message>
-        <source>past use</source>
-        <translation>hinüber</translation>
-    </message>
-    <message>
-        <source>old: test first</source>
-        <translation>alt: erst proben</translation>
-    </message>
-    <message>
-        <source>no date here</source>
-        <translation>hier kein Datum</translation>
-    </message>
-    <message>
-        <source>sow outdoors now, until %1</source>
-        <translation>jetzt draußen säen, bis %1</translation>
-    </message>
-    <message>
-        <source>sow now, until %1</source>
-        <translation>jetzt säen, bis %1</translation>
-    </message>
-    <message>
-        <source>outdoors from %1</source>
-        <translation>draußen ab %1</translation>
-    </message>
-    <message>
-        <source>sow %1</source>
-        <translation>säen %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 came up</source>
-        <translation>%1 von %2 gingen auf</translation>
-    </message>
-    <message>
-        <source>packet says %1</source>
-        <translation>laut Tütchen %1</translation>
-    </message>
-    <message>
-        <source>no test yet</source>
-        <translation>noch keine Probe</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>noch %1 Samen</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>Samen nicht gezählt</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -11224,10 +11224,6 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::PlaceForm</name>
     <message>
-        <source>Towns cannot be looked for: %1. Coordinates work.</source>
-        <translation>Orte lassen sich nicht suchen: %1. Koordinaten gehen.</translation>
-    </message>
-    <message>
         <source>ft</source>
         <translation>ft</translation>
     </message>
@@ -11242,26 +11238,6 @@ liegen im Band</translation>
     <message>
         <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
         <translation>Unsicher? Leer lassen; dann gilt die Höhe der Stationen, und der Fehler wächst.</translation>
-    </message>
-    <message>
-        <source>These are no coordinates: %1.</source>
-        <translation>Das sind keine Koordinaten: %1.</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
-        <translation>Kein Ort heißt hier so. Einen größeren in der Nähe versuchen oder Koordinaten eintippen.</translation>
-    </message>
-    <message>
-        <source>No town is called that. Did you mean one of these?</source>
-        <translation>Kein Ort heißt so. War einer von diesen gemeint?</translation>
-    </message>
-    <message>
-        <source>%1, %2 above the sea</source>
-        <translation>%1, %2 über dem Meer</translation>
     </message>
     <message>
         <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
@@ -11312,12 +11288,36 @@ liegen im Band</translation>
         <translation> Orte mit %1 liegen auch nahe; bitte prüfen.</translation>
     </message>
     <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
         <source>A place is missing: the nearest town, or latitude and longitude.</source>
         <translation>Ein Ort fehlt: der nächste Ort, oder Breite und Länge.</translation>
     </message>
     <message>
         <source>A time zone is missing; names are like Europe/Vienna.</source>
         <translation>Eine Zeitzone fehlt; Namen lauten wie Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>Orte lassen sich nicht suchen: %1. Koordinaten gehen.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Das sind keine Koordinaten: %1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Kein Ort heißt hier so. Einen größeren in der Nähe versuchen oder Koordinaten eintippen.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Kein Ort heißt so. War einer von diesen gemeint?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 über dem Meer</translation>
     </message>
     <message>
         <source>%1, guessed by the clock</source>

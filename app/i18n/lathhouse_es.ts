@@ -8663,6 +8663,98 @@ están en la banda</translation>
         <translation>%1, %2: %3.</translation>
     </message>
     <message>
+        <source>pot up %1</source>
+        <translation>trasplantar %1 a maceta</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>endurecer desde el %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>endurecer ahora, fuera el %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>plantar fuera ahora</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>no está en las tablas</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>sembrada; nace desde el %1</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>sembrada; demasiado frío o calor para nacer</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>pasado</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>viejo: probar antes</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>aquí sin fecha</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>sembrar fuera ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>sembrar ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>fuera desde %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>sembrar %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>nacieron %1 de %2</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>el sobre dice %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>aún sin prueba</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>quedan %1 semillas</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>semillas sin contar</translation>
+    </message>
+    <message>
         <source>Nitrogen of the feed in ppm, may be left blank</source>
         <translation>Nitrógeno del abono en ppm, puede quedar en blanco</translation>
     </message>
@@ -8801,98 +8893,6 @@ están en la banda</translation>
     <message>
         <source>six standard deviations from the month’s mean (kept)</source>
         <translation>a seis desviaciones típicas de la media del mes (se conservan)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>pot up %1</source>
-        <translation>trasplantar %1 a maceta</translation>
-    </message>
-    <message>
-        <source>harden off from %1</source>
-        <translation>endurecer desde el %1</translation>
-    </message>
-    <message>
-        <source>harden off now, out %1</source>
-        <translation>endurecer ahora, fuera el %1</translation>
-    </message>
-    <message>
-        <source>plant out now</source>
-        <translation>plantar fuera ahora</translation>
-    </message>
-    <message>
-        <source>not in the tables</source>
-        <translation>no está en las tablas</translation>
-    </message>
-    <message>
-        <source>sown; up from %1</source>
-        <translation>sembrada; nace desde el %1</translation>
-    </message>
-    <message>
-        <source>sown; too cold or hot to come up</source>
-        <translation>sembrada; demasiado frío o calor para nacer</translation>
-    </message>
-    <message>
-        <source>nothing left</source>
-        <translation>no queda nada</translation>
-    </message>
-    <message>
-        <source>past use</source>
-        <translation>pasado</translation>
-    </message>
-    <message>
-        <source>old: test first</source>
-        <translation>viejo: probar antes</translation>
-    </message>
-    <message>
-        <source>no date here</source>
-        <translation>aquí sin fecha</translation>
-    </message>
-    <message>
-        <source>sow outdoors now, until %1</source>
-        <translation>sembrar fuera ya, hasta %1</translation>
-    </message>
-    <message>
-        <source>sow now, until %1</source>
-        <translation>sembrar ya, hasta %1</translation>
-    </message>
-    <message>
-        <source>outdoors from %1</source>
-        <translation>fuera desde %1</translation>
-    </message>
-    <message>
-        <source>sow %1</source>
-        <translation>sembrar %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 came up</source>
-        <translation>nacieron %1 de %2</translation>
-    </message>
-    <message>
-        <source>packet says %1</source>
-        <translation>el sobre dice %1</translation>
-    </message>
-    <message>
-        <source>no test yet</source>
-        <translation>aún sin prueba</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>quedan %1 semillas</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>semillas sin contar</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -11224,10 +11224,6 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::PlaceForm</name>
     <message>
-        <source>Towns cannot be looked for: %1. Coordinates work.</source>
-        <translation>No se pueden buscar poblaciones: %1. Las coordenadas funcionan.</translation>
-    </message>
-    <message>
         <source>ft</source>
         <translation>ft</translation>
     </message>
@@ -11242,26 +11238,6 @@ están en la banda</translation>
     <message>
         <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
         <translation>¿Duda? Dejarla vacía; se toma la altura de las estaciones y el error crece.</translation>
-    </message>
-    <message>
-        <source>These are no coordinates: %1.</source>
-        <translation>Eso no son coordenadas: %1.</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
-        <translation>Ninguna población se llama así aquí. Probar una mayor cercana, o escribir coordenadas.</translation>
-    </message>
-    <message>
-        <source>No town is called that. Did you mean one of these?</source>
-        <translation>Ninguna población se llama así. ¿Quizá una de estas?</translation>
-    </message>
-    <message>
-        <source>%1, %2 above the sea</source>
-        <translation>%1, %2 sobre el mar</translation>
     </message>
     <message>
         <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
@@ -11312,12 +11288,36 @@ están en la banda</translation>
         <translation> También hay cerca poblaciones con %1; conviene comprobarla.</translation>
     </message>
     <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
         <source>A place is missing: the nearest town, or latitude and longitude.</source>
         <translation>Falta un lugar: la población más cercana, o latitud y longitud.</translation>
     </message>
     <message>
         <source>A time zone is missing; names are like Europe/Vienna.</source>
         <translation>Falta una zona horaria; los nombres son como Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>No se pueden buscar poblaciones: %1. Las coordenadas funcionan.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Eso no son coordenadas: %1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Ninguna población se llama así aquí. Probar una mayor cercana, o escribir coordenadas.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Ninguna población se llama así. ¿Quizá una de estas?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 sobre el mar</translation>
     </message>
     <message>
         <source>%1, guessed by the clock</source>
