@@ -1,3 +1,4 @@
+#include "app/clock.h"
 #include "app/cli/commands.h"
 #include "app/cli/export_sheet.h"
 #include "app/cli/household_facts.h"
@@ -381,7 +382,7 @@ int main(int argc, char** argv)
                                                         const std::filesystem::path& file, words::UnitSystem measures,
                                                         int days, std::optional<int> alarm) -> Result<std::size_t> {
             const auto facts = load();
-            return facts ? cli::write_round_calendar(*facts, today, days, alarm, measures, file) : Result<std::size_t>{facts.error()};
+            return facts ? cli::write_round_calendar(*facts, today, now(), days, alarm, measures, file) : Result<std::size_t>{facts.error()};
         };
         auto shown = doors.year.load();
         if (!shown) {

@@ -6,7 +6,7 @@ Text {
     textFormat: Text.PlainText
 
     color: Theme.ink
-    wrapMode: Text.WordWrap
+    wrapMode: Text.WrapAtWordBoundaryOrAnywhere // A long word of a grower's own name breaks.
     font.family: Theme.titleFamily
     font.pixelSize: Theme.headSize
     Accessible.role: Accessible.Heading

@@ -22,7 +22,7 @@ Column {
     }
     Words {
         width: parent.width
-        text: qsTr("Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.")
+        text: qsTr("Carrying and hardening, feeding and washing out, courses against pests, looks after cold and sprays, and sowings of the days to come, in one file that calendars read. Looks at the water are not in it, since each waits for the one before, nor carrying in for a cold night, which a forecast decides. What the plan drops stays in a calendar that took it in before: take it out there by hand.")
         quiet: true
         font.pixelSize: Theme.smallSize
     }

@@ -157,6 +157,11 @@ FocusScope {
                     width: parent.width - (acts.below ? 0 : acts.width + Theme.px(16))
                     spacing: Theme.px(14)
 
+                    /// As high as the name that it stands beside; a name of several lines has a row of its own.
+                    function beside(own: real): real {
+                        return Math.max(nameText.lineCount > 1 ? Theme.px(26) : nameText.height, own);
+                    }
+
                     Heading {
                         id: nameText
                         objectName: "plantName"
@@ -165,11 +170,14 @@ FocusScope {
                         font.pixelSize: Theme.titleSize
                     }
                     Text {
+                        objectName: "plantBotanical"
                         textFormat: Text.PlainText
-                        height: nameText.height
+                        width: Math.min(implicitWidth, names.width)
+                        height: names.beside(implicitHeight)
                         verticalAlignment: Text.AlignVCenter
                         text: root.plant.botanical
                         color: Theme.ink2
+                        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
                         font.family: Theme.titleFamily
                         font.italic: true
                         font.pixelSize: Theme.px(17)
@@ -178,7 +186,7 @@ FocusScope {
                     }
                     Words {
                         width: Math.min(implicitWidth, names.width)
-                        height: Math.max(nameText.height, implicitHeight)
+                        height: names.beside(implicitHeight)
                         verticalAlignment: Text.AlignVCenter
                         text: root.plant.since
                         quiet: true

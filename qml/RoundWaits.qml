@@ -60,7 +60,7 @@ Column {
                 }
                 Words {
                     width: parent.width
-                    text: qsTr("Not fed. %1.").arg(row.why)
+                    text: row.why
                     quiet: true
                     font.pixelSize: Theme.smallSize
                     Accessible.ignored: true

@@ -38,11 +38,13 @@ Column {
     readonly property bool sowing: root.seeds.currentRow >= 0 && sown.text.trim() !== ""
 
     Flow {
+        id: names
         width: parent.width
         spacing: Theme.px(10)
 
         Heading {
             objectName: "sowingTitle"
+            width: Math.min(implicitWidth, names.width)
             text: root.seeds.name
             font.pixelSize: Theme.nameSize
         }

@@ -244,7 +244,7 @@ FocusScope {
             x: Theme.px(12)
             y: Theme.px(7)
             width: parent.width - 2 * x
-            text: root.year.edge.row < 0 ? "" : qsTr("%1. Letting go pins it; Esc leaves it.").arg(root.year.edge.words)
+            text: root.year.edge.told
             color: Theme.ink
             wrapMode: Text.WordWrap
             font.family: Theme.textFamily

@@ -1,4 +1,5 @@
 #include "app/cli/all_commands.h"
+#include "app/clock.h"
 #include "app/cli/household_facts.h"
 #include "app/cli/photo_options.h"
 #include "app/cli/round_calendar.h"
@@ -23,7 +24,7 @@ Result<Answer> export_calendar(const Globals& globals, const CalendarOptions& op
     if (!facts) {
         return facts.error();
     }
-    const auto events = write_round_calendar(*facts, globals.today, options.days, options.alarm, globals.units, options.file);
+    const auto events = write_round_calendar(*facts, globals.today, now(), options.days, options.alarm, globals.units, options.file);
     if (!events) {
         return events.error();
     }

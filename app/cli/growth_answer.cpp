@@ -40,6 +40,13 @@ std::string change_in_words(growth::SeriesKind kind, double change)
     return kind == growth::SeriesKind::Share || kind == growth::SeriesKind::Yellow ? percent + " in odds" : percent;
 }
 
+/// Days of the clock in a calendar day, on average: a ruler knows weeks of the calendar.
+double pace_of(const growth::GrowthClock& clock, calendar::Date from, calendar::Date to)
+{
+    const int days = calendar::days_between(from, to);
+    return days > 0 ? clock.days_between(from, to) / days : 1.0;
+}
+
 } // namespace
 
 Answer answer_of(const GrowthQuestion& question)
@@ -132,8 +139,9 @@ Result<Answer> compare_plants(growth::SeriesKind kind, calendar::Date event,
     std::vector<std::vector<double>> changes;
     Json rows = Json::array();
     std::ostringstream text;
-    text << "Growth before and after " << words::full_day(event)
-         << (clock_kind == words::ClockKind::Calendar ? "" : ", weeks of the growth clock") << '\n';
+    const std::string by =
+        clock_kind == words::ClockKind::Calendar ? "" : ", by the growth clock, which takes warmth and light out";
+    text << "Growth before and after " << words::full_day(event) << '\n';
     for (const auto& plant : plants) {
         const auto rates = growth::rates_of(kind, plant.plant, plant.readings, event, clock);
         auto group = std::ranges::find(groups, plant.group);
@@ -160,8 +168,9 @@ Result<Answer> compare_plants(growth::SeriesKind kind, calendar::Date event,
                         {"change", number_or_null(change)}});
         text << "  " << words::padded(plant.plant, 24) << words::padded(plant.group, 10);
         if (change) {
-            text << words::growth_rate(kind, *rates.before) << " before, " << words::growth_rate(kind, *rates.after)
-                 << " after\n";
+            const double before = *rates.before * pace_of(clock, plant.readings.front().date, event);
+            const double after = *rates.after * pace_of(clock, event, plant.readings.back().date);
+            text << words::growth_rate(kind, before) << " before, " << words::growth_rate(kind, after) << " after\n";
         } else {
             text << "left out: it needs 3 readings before and 3 after, has " << rates.readings_before << " and "
                  << rates.readings_after << '\n';
@@ -190,7 +199,7 @@ Result<Answer> compare_plants(growth::SeriesKind kind, calendar::Date event,
         auto entry = json_of_difference(*difference);
         entry["group"] = groups[at].empty() ? Json(nullptr) : Json(groups[at]);
         paired.push_back(std::move(entry));
-        text << name << difference->pairs_or_first << " plants, each against itself: growth changed by ";
+        text << name << difference->pairs_or_first << " plants, each against itself" << by << ": growth changed by ";
         say(*difference);
     }
     Json between = nullptr;
@@ -199,7 +208,7 @@ Result<Answer> compare_plants(growth::SeriesKind kind, calendar::Date event,
         if (difference) {
             between = json_of_difference(*difference);
             between["groups"] = groups;
-            text << groups[0] << " less " << groups[1] << ": growth changed by ";
+            text << groups[0] << " less " << groups[1] << by << ": growth changed by ";
             say(*difference);
         } else {
             text << "The groups cannot be compared: " << difference.error().message << ".\n";

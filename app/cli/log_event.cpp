@@ -123,9 +123,14 @@ Result<Answer> log_event(const Globals& globals, const EventOptions& options)
         return recorded.error();
     }
     const auto count = events.size();
+    std::string counts;
+    if (event.kind == home::EventKind::ChemicalDamage && !event.plant) {
+        counts = event.spot ? "It counts for the plants that stood there on that day.\n"
+                            : "It names no spot, so it counts for the plants that stood outdoors on that day.\n";
+    }
     return Answer{{{"logged", count}},
                   "Logged " + options.kind + (count > 1 ? " for " + std::to_string(count) + " plants" : "") +
-                      " on " + calendar::to_text(*date) + ".\n",
+                      " on " + calendar::to_text(*date) + ".\n" + counts,
                   {}};
 }
 

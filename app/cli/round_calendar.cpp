@@ -3,6 +3,7 @@
 #include "app/words/calendar_words.h"
 #include "app/words/round_words.h"
 #include "core/base/csv.h"
+#include "core/calendar/time_zone.h"
 
 #include <map>
 
@@ -26,6 +27,17 @@ const char* category_of(const plan::TaskMatter& matter)
     return std::holds_alternative<plan::LadderStep>(matter) || std::holds_alternative<plan::PlainMove>(matter)
                ? "Moves"
                : "Care";
+}
+
+/// How much of the day is over by the clock of the place.
+std::chrono::seconds hour_of(const home::Place& place, calendar::Instant at)
+{
+    const auto zone = calendar::TimeZone::named(place.time_zone);
+    if (!zone) {
+        return std::chrono::hours{24};
+    }
+    const auto local = zone->local(at);
+    return local - std::chrono::floor<std::chrono::days>(local);
 }
 
 bool is_day_out(const plan::Task& task)
@@ -90,15 +102,14 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
     return events;
 }
 
-Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, int days,
-                                         std::optional<int> alarm, words::UnitSystem units,
-                                         const std::filesystem::path& file)
+Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, calendar::Instant at, int days,
+                                         std::optional<int> alarm, words::UnitSystem units, const std::filesystem::path& file)
 {
     const auto nights = facts.climate.nights();
     const auto parts = plan::round_parts(facts, nights, today, plan::kUsualRisk);
     const auto events = round_calendar(facts, parts, days, units);
     const auto text = exchange::icalendar(
-        {facts.as_told.name + " (plants)", calendar::start_of_day_utc(today), alarm}, events);
+        {facts.as_told.name + " (plants)", calendar::start_of_day_utc(today), alarm, hour_of(facts.as_told.place, at)}, events);
     if (const auto written = write_file_whole(file, text); !written) {
         return written.error();
     }

@@ -19,9 +19,9 @@ std::vector<exchange::CalendarEvent> round_calendar(const plan::HouseholdFacts& 
                                                     words::UnitSystem units);
 
 /// Writes them into a file, which replaces one that is there; how many there are. alarm: hours before midnight of the
-/// day. Errors: as write_file_whole.
-Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, int days,
-                                         std::optional<int> alarm, words::UnitSystem units,
-                                         const std::filesystem::path& file);
+/// day; one that would have sounded by the hour that `at` is at the household's place is left out, and where its time zone is
+/// not known all of today's. Errors: as write_file_whole.
+Result<std::size_t> write_round_calendar(const plan::HouseholdFacts& facts, calendar::Date today, calendar::Instant at, int days,
+                                         std::optional<int> alarm, words::UnitSystem units, const std::filesystem::path& file);
 
 } // namespace lathhouse::cli

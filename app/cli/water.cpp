@@ -99,7 +99,7 @@ void say(std::ostream& text, const plan::WaterLook& look, const home::Plant& pla
     }
     text << ".\n  pot " << words::volume(look.pot.size.volume, units)
          << (look.pot.size.from_weight ? " (guessed from its weight)" : "") << ", draws about "
-         << words::volume(look.pot.drawn_of_day, units) << " a day";
+         << words::volume(look.pot.drawn_of_day, units) << " a day (half of it to double)";
     if (look.nearly_dry) {
         text << "; it rests: hardly any water";
     } else if (look.rests) {

@@ -1200,8 +1200,8 @@
         <translation>Die Aufgaben im eigenen Kalender</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Tragen, Düngen, Behandlungen und Aussaaten der kommenden Tage in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin: Jeder wartet auf den vorigen.</translation>
+        <source>Carrying and hardening, feeding and washing out, courses against pests, looks after cold and sprays, and sowings of the days to come, in one file that calendars read. Looks at the water are not in it, since each waits for the one before, nor carrying in for a cold night, which a forecast decides. What the plan drops stays in a calendar that took it in before: take it out there by hand.</source>
+        <translation>Tragen und Abhärten, Düngen und Durchspülen, Maßnahmen gegen Schädlinge, Blicke nach Kälte und Spritzmitteln und Aussaaten der kommenden Tage in einer Datei, die Kalender lesen. Blicke auf das Wasser sind nicht darin, da jeder auf den vorigen wartet, auch nicht das Hereintragen in einer kalten Nacht, über das die Vorhersage entscheidet. Was der Plan fallen lässt, bleibt in einem Kalender, der es schon aufgenommen hat: dort von Hand löschen.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>
@@ -6342,10 +6342,6 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-    <message>
-        <source>Not fed. %1.</source>
-        <translation>Kein Dünger. %1.</translation>
-    </message>
 </context>
 <context>
     <name>RowOrderLine</name>
@@ -7772,6 +7768,10 @@
         <translation>Der Topf fasst %1 und zieht etwa %2 am Tag.</translation>
     </message>
     <message>
+        <source>What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: the finger and the weight of the pot decide.</source>
+        <translation>Was er zieht, ist grob, von der Hälfte bis zum Doppelten, denn die Größe der Krone ist nicht eingerechnet: Der Finger und das Gewicht des Topfes entscheiden.</translation>
+    </message>
+    <message>
         <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
         <translation>Aus einem vollen Topf ziehen Wurzeln etwa %1 leicht; nachgesehen wird, wenn %2 fort sind.</translation>
     </message>
@@ -7993,10 +7993,6 @@ liegen im Band</translation>
     <message>
         <source>Key T. The same numbers, the same date.</source>
         <translation>Taste T. Dieselben Zahlen, derselbe Tag.</translation>
-    </message>
-    <message>
-        <source>%1. Letting go pins it; Esc leaves it.</source>
-        <translation>%1. Loslassen hält fest; Esc lässt es.</translation>
     </message>
 </context>
 <context>
@@ -8705,6 +8701,98 @@ liegen im Band</translation>
         <translation>%1, %2: %3.</translation>
     </message>
     <message>
+        <source>pot up %1</source>
+        <translation>%1 topfen</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>abhärten ab %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>jetzt abhärten, hinaus am %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>jetzt auspflanzen</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>nicht in den Tabellen</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>gesät; geht ab %1 auf</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>gesät; zu kalt oder heiß zum Aufgehen</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>nichts übrig</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>hinüber</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>alt: erst proben</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>hier kein Datum</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>jetzt draußen säen, bis %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>jetzt säen, bis %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>draußen ab %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>säen %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>%1 von %2 gingen auf</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>laut Tütchen %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>noch keine Probe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>noch %1 Samen</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>Samen nicht gezählt</translation>
+    </message>
+    <message>
         <source>Nitrogen of the feed in ppm, may be left blank</source>
         <translation>Stickstoff des Düngers in ppm, darf leer bleiben</translation>
     </message>
@@ -8843,98 +8931,6 @@ liegen im Band</translation>
     <message>
         <source>six standard deviations from the month’s mean (kept)</source>
         <translation>sechs Standardabweichungen vom Monatsmittel (behalten)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>pot up %1</source>
-        <translation>%1 topfen</translation>
-    </message>
-    <message>
-        <source>harden off from %1</source>
-        <translation>abhärten ab %1</translation>
-    </message>
-    <message>
-        <source>harden off now, out %1</source>
-        <translation>jetzt abhärten, hinaus am %1</translation>
-    </message>
-    <message>
-        <source>plant out now</source>
-        <translation>jetzt auspflanzen</translation>
-    </message>
-    <message>
-        <source>not in the tables</source>
-        <translation>nicht in den Tabellen</translation>
-    </message>
-    <message>
-        <source>sown; up from %1</source>
-        <translation>gesät; geht ab %1 auf</translation>
-    </message>
-    <message>
-        <source>sown; too cold or hot to come up</source>
-        <translation>gesät; zu kalt oder heiß zum Aufgehen</translation>
-    </message>
-    <message>
-        <source>nothing left</source>
-        <translation>nichts übrig</translation>
-    </message>
-    <message>
-        <source>past use</source>
-        <translation>hinüber</translation>
-    </message>
-    <message>
-        <source>old: test first</source>
-        <translation>alt: erst proben</translation>
-    </message>
-    <message>
-        <source>no date here</source>
-        <translation>hier kein Datum</translation>
-    </message>
-    <message>
-        <source>sow outdoors now, until %1</source>
-        <translation>jetzt draußen säen, bis %1</translation>
-    </message>
-    <message>
-        <source>sow now, until %1</source>
-        <translation>jetzt säen, bis %1</translation>
-    </message>
-    <message>
-        <source>outdoors from %1</source>
-        <translation>draußen ab %1</translation>
-    </message>
-    <message>
-        <source>sow %1</source>
-        <translation>säen %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 came up</source>
-        <translation>%1 von %2 gingen auf</translation>
-    </message>
-    <message>
-        <source>packet says %1</source>
-        <translation>laut Tütchen %1</translation>
-    </message>
-    <message>
-        <source>no test yet</source>
-        <translation>noch keine Probe</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 gehen auf, 9 von 10: %4 bis %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>noch %1 Samen</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>Samen nicht gezählt</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -9585,6 +9581,10 @@ liegen im Band</translation>
         <translation>: %1 für eine schädliche Nacht davor, seit %2</translation>
     </message>
     <message>
+        <source>%1. Letting go pins it; Esc leaves it.</source>
+        <translation>%1. Loslassen hält fest; Esc lässt es.</translation>
+    </message>
+    <message>
         <source>%1 is carried from %2 to %3 on %4, by hand</source>
         <translation>%1 kommt am %4 von %2 nach %3, von Hand bestimmt</translation>
     </message>
@@ -10048,8 +10048,12 @@ liegen im Band</translation>
         <translation>Das Etikett und der Rat vor Ort gehen vor und sagen, wie lange man fernbleibt.</translation>
     </message>
     <message>
-        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
-        <translation>Was es berührt haben kann, wird nicht gegessen. Jede getroffene Pflanze wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+        <source>Nothing that it may have touched is eaten. Plants that stood there that day get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Was es berührt haben kann, wird nicht gegessen. Pflanzen, die an diesem Tag dort standen, bekommen eine Weile keinen Dünger und werden nicht abgehärtet. Jede getroffene wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. It names no spot, so it counts for the plants that stood outdoors that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Was es berührt haben kann, wird nicht gegessen. Ein Platz ist nicht genannt, also gilt es für die Pflanzen, die an diesem Tag draußen standen: Sie bekommen eine Weile keinen Dünger und werden nicht abgehärtet. Jede getroffene wird auf ihrer eigenen Seite eingetragen: Von dort an läuft ihre Beobachtung.</translation>
     </message>
     <message>
         <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
@@ -10986,6 +10990,14 @@ liegen im Band</translation>
         <translation>%1: %2 Fotos kamen herein.</translation>
     </message>
     <message>
+        <source> 1 was known already and shows the plant now; it still shows %1 too.</source>
+        <translation> 1 war schon bekannt und zeigt jetzt die Pflanze; es zeigt weiterhin auch %1.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now; some of them still show %2 too.</source>
+        <translation> %1 waren schon bekannt und zeigen jetzt die Pflanze; einige davon zeigen weiterhin auch %2.</translation>
+    </message>
+    <message>
         <source> 1 was known already and shows the plant now.</source>
         <translation> 1 war schon bekannt und zeigt jetzt die Pflanze.</translation>
     </message>
@@ -11270,10 +11282,6 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::PlaceForm</name>
     <message>
-        <source>Towns cannot be looked for: %1. Coordinates work.</source>
-        <translation>Orte lassen sich nicht suchen: %1. Koordinaten gehen.</translation>
-    </message>
-    <message>
         <source>ft</source>
         <translation>ft</translation>
     </message>
@@ -11288,26 +11296,6 @@ liegen im Band</translation>
     <message>
         <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
         <translation>Unsicher? Leer lassen; dann gilt die Höhe der Stationen, und der Fehler wächst.</translation>
-    </message>
-    <message>
-        <source>These are no coordinates: %1.</source>
-        <translation>Das sind keine Koordinaten: %1.</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
-        <translation>Kein Ort heißt hier so. Einen größeren in der Nähe versuchen oder Koordinaten eintippen.</translation>
-    </message>
-    <message>
-        <source>No town is called that. Did you mean one of these?</source>
-        <translation>Kein Ort heißt so. War einer von diesen gemeint?</translation>
-    </message>
-    <message>
-        <source>%1, %2 above the sea</source>
-        <translation>%1, %2 über dem Meer</translation>
     </message>
     <message>
         <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
@@ -11358,12 +11346,36 @@ liegen im Band</translation>
         <translation> Orte mit %1 liegen auch nahe; bitte prüfen.</translation>
     </message>
     <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
         <source>A place is missing: the nearest town, or latitude and longitude.</source>
         <translation>Ein Ort fehlt: der nächste Ort, oder Breite und Länge.</translation>
     </message>
     <message>
         <source>A time zone is missing; names are like Europe/Vienna.</source>
         <translation>Eine Zeitzone fehlt; Namen lauten wie Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>Orte lassen sich nicht suchen: %1. Koordinaten gehen.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Das sind keine Koordinaten: %1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Kein Ort heißt hier so. Einen größeren in der Nähe versuchen oder Koordinaten eintippen.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Kein Ort heißt so. War einer von diesen gemeint?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 über dem Meer</translation>
     </message>
     <message>
         <source>%1, guessed by the clock</source>
@@ -11984,6 +11996,10 @@ liegen im Band</translation>
     <message>
         <source>%1; until %2</source>
         <translation>%1; bis %2</translation>
+    </message>
+    <message>
+        <source>Not fed. %1.</source>
+        <translation>Kein Dünger. %1.</translation>
     </message>
     <message>
         <source>%1, not fed: %2.</source>
@@ -13773,8 +13789,20 @@ liegen im Band</translation>
         <translation>Sie verlor vorher %1 und verliert jetzt %2</translation>
     </message>
     <message>
+        <source>none of it</source>
+        <translation>nichts davon</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <source>none at 9 in 10</source>
+        <translation>nichts bei 9 von 10</translation>
+    </message>
+    <message>
+        <source>none to %1 at 9 in 10</source>
+        <translation>nichts bis %1 bei 9 von 10</translation>
     </message>
     <message>
         <source>between %1 and %2 at 9 in 10</source>
@@ -14219,6 +14247,18 @@ liegen im Band</translation>
     <message>
         <source>%1; it is carried to no clean plants</source>
         <translation>%1; zu sauberen Pflanzen wird sie nicht gestellt</translation>
+    </message>
+    <message>
+        <source>%1; no spot apart takes it, so keep it away from the others there</source>
+        <translation>%1; kein Platz abseits nimmt sie auf, dort also von den anderen fernhalten</translation>
+    </message>
+    <message>
+        <source>leaves the spot apart to plants with pests or under watch</source>
+        <translation>überlässt den Platz abseits Pflanzen mit Schädlingen oder unter Beobachtung</translation>
+    </message>
+    <message>
+        <source>where it would do better, pests were found or may be</source>
+        <translation>wo sie besser stünde, wurden Schädlinge gefunden oder sind möglich</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -16575,6 +16615,10 @@ liegen im Band</translation>
     <message>
         <source>stopped; nothing was kept of it</source>
         <translation>angehalten; nichts davon wurde behalten</translation>
+    </message>
+    <message>
+        <source>that area is not grey: its strongest colour has %1 times the light of its weakest, and no lamp makes that of grey; take another, such as the patch of the card</source>
+        <translation>diese Fläche ist nicht grau: Ihre stärkste Farbe hat das %1-Fache des Lichts der schwächsten, und so färbt keine Lampe Grau; eine andere nehmen, etwa das Feld der Karte</translation>
     </message>
     <message>
         <source>the %1 is missing</source>

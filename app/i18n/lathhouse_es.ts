@@ -1200,8 +1200,8 @@
         <translation>Las tareas en el calendario propio</translation>
     </message>
     <message>
-        <source>Carrying, feeding, treatments and sowings of the days to come in one file that calendars read. Looks at the water are not in it: each waits for the one before.</source>
-        <translation>Traslados, abonados, tratamientos y siembras de los días que vienen en un archivo que leen los calendarios. Las miradas al riego no están: cada una espera a la anterior.</translation>
+        <source>Carrying and hardening, feeding and washing out, courses against pests, looks after cold and sprays, and sowings of the days to come, in one file that calendars read. Looks at the water are not in it, since each waits for the one before, nor carrying in for a cold night, which a forecast decides. What the plan drops stays in a calendar that took it in before: take it out there by hand.</source>
+        <translation>Traslados y endurecimiento, abonados y lavados, tratamientos contra plagas, miradas tras el frío y las pulverizaciones, y siembras de los días que vienen, en un archivo que leen los calendarios. Las miradas al riego no están, pues cada una espera a la anterior, ni meter plantas por una noche fría, que decide el pronóstico. Lo que el plan abandona se queda en un calendario que ya lo había tomado: quitarlo allí a mano.</translation>
     </message>
     <message>
         <source>The calendar file to write</source>
@@ -6342,10 +6342,6 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-    <message>
-        <source>Not fed. %1.</source>
-        <translation>Sin abono. %1.</translation>
-    </message>
 </context>
 <context>
     <name>RowOrderLine</name>
@@ -7772,6 +7768,10 @@
         <translation>A la maceta le caben %1 y gasta unos %2 al día.</translation>
     </message>
     <message>
+        <source>What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: the finger and the weight of the pot decide.</source>
+        <translation>Lo que gasta es aproximado, de la mitad al doble, pues el tamaño de la copa no se cuenta: deciden el dedo y el peso de la maceta.</translation>
+    </message>
+    <message>
         <source>Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.</source>
         <translation>De una maceta llena las raíces toman con facilidad unos %1; toca mirar cuando se han ido %2.</translation>
     </message>
@@ -7993,10 +7993,6 @@ están en la banda</translation>
     <message>
         <source>Key T. The same numbers, the same date.</source>
         <translation>Tecla T. Los mismos números, la misma fecha.</translation>
-    </message>
-    <message>
-        <source>%1. Letting go pins it; Esc leaves it.</source>
-        <translation>%1. Soltar lo fija; Esc lo deja.</translation>
     </message>
 </context>
 <context>
@@ -8705,6 +8701,98 @@ están en la banda</translation>
         <translation>%1, %2: %3.</translation>
     </message>
     <message>
+        <source>pot up %1</source>
+        <translation>trasplantar %1 a maceta</translation>
+    </message>
+    <message>
+        <source>harden off from %1</source>
+        <translation>endurecer desde el %1</translation>
+    </message>
+    <message>
+        <source>harden off now, out %1</source>
+        <translation>endurecer ahora, fuera el %1</translation>
+    </message>
+    <message>
+        <source>plant out now</source>
+        <translation>plantar fuera ahora</translation>
+    </message>
+    <message>
+        <source>not in the tables</source>
+        <translation>no está en las tablas</translation>
+    </message>
+    <message>
+        <source>sown; up from %1</source>
+        <translation>sembrada; nace desde el %1</translation>
+    </message>
+    <message>
+        <source>sown; too cold or hot to come up</source>
+        <translation>sembrada; demasiado frío o calor para nacer</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>past use</source>
+        <translation>pasado</translation>
+    </message>
+    <message>
+        <source>old: test first</source>
+        <translation>viejo: probar antes</translation>
+    </message>
+    <message>
+        <source>no date here</source>
+        <translation>aquí sin fecha</translation>
+    </message>
+    <message>
+        <source>sow outdoors now, until %1</source>
+        <translation>sembrar fuera ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>sow now, until %1</source>
+        <translation>sembrar ya, hasta %1</translation>
+    </message>
+    <message>
+        <source>outdoors from %1</source>
+        <translation>fuera desde %1</translation>
+    </message>
+    <message>
+        <source>sow %1</source>
+        <translation>sembrar %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came up</source>
+        <translation>nacieron %1 de %2</translation>
+    </message>
+    <message>
+        <source>packet says %1</source>
+        <translation>el sobre dice %1</translation>
+    </message>
+    <message>
+        <source>no test yet</source>
+        <translation>aún sin prueba</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
+        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
+    </message>
+    <message>
+        <source>%1 seeds left</source>
+        <translation>quedan %1 semillas</translation>
+    </message>
+    <message>
+        <source>seeds not counted</source>
+        <translation>semillas sin contar</translation>
+    </message>
+    <message>
         <source>Nitrogen of the feed in ppm, may be left blank</source>
         <translation>Nitrógeno del abono en ppm, puede quedar en blanco</translation>
     </message>
@@ -8843,98 +8931,6 @@ están en la banda</translation>
     <message>
         <source>six standard deviations from the month’s mean (kept)</source>
         <translation>a seis desviaciones típicas de la media del mes (se conservan)</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>pot up %1</source>
-        <translation>trasplantar %1 a maceta</translation>
-    </message>
-    <message>
-        <source>harden off from %1</source>
-        <translation>endurecer desde el %1</translation>
-    </message>
-    <message>
-        <source>harden off now, out %1</source>
-        <translation>endurecer ahora, fuera el %1</translation>
-    </message>
-    <message>
-        <source>plant out now</source>
-        <translation>plantar fuera ahora</translation>
-    </message>
-    <message>
-        <source>not in the tables</source>
-        <translation>no está en las tablas</translation>
-    </message>
-    <message>
-        <source>sown; up from %1</source>
-        <translation>sembrada; nace desde el %1</translation>
-    </message>
-    <message>
-        <source>sown; too cold or hot to come up</source>
-        <translation>sembrada; demasiado frío o calor para nacer</translation>
-    </message>
-    <message>
-        <source>nothing left</source>
-        <translation>no queda nada</translation>
-    </message>
-    <message>
-        <source>past use</source>
-        <translation>pasado</translation>
-    </message>
-    <message>
-        <source>old: test first</source>
-        <translation>viejo: probar antes</translation>
-    </message>
-    <message>
-        <source>no date here</source>
-        <translation>aquí sin fecha</translation>
-    </message>
-    <message>
-        <source>sow outdoors now, until %1</source>
-        <translation>sembrar fuera ya, hasta %1</translation>
-    </message>
-    <message>
-        <source>sow now, until %1</source>
-        <translation>sembrar ya, hasta %1</translation>
-    </message>
-    <message>
-        <source>outdoors from %1</source>
-        <translation>fuera desde %1</translation>
-    </message>
-    <message>
-        <source>sow %1</source>
-        <translation>sembrar %1</translation>
-    </message>
-    <message>
-        <source>%1 of %2 came up</source>
-        <translation>nacieron %1 de %2</translation>
-    </message>
-    <message>
-        <source>packet says %1</source>
-        <translation>el sobre dice %1</translation>
-    </message>
-    <message>
-        <source>no test yet</source>
-        <translation>aún sin prueba</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1, %2. %3 come up, 9 in 10: %4 to %5, %6. %7. %8</source>
-        <translation>%1, %2. %3 nacen, 9 de cada 10: %4 a %5, %6. %7. %8</translation>
-    </message>
-    <message>
-        <source>%1 seeds left</source>
-        <translation>quedan %1 semillas</translation>
-    </message>
-    <message>
-        <source>seeds not counted</source>
-        <translation>semillas sin contar</translation>
     </message>
     <message>
         <source>indoors</source>
@@ -9585,6 +9581,10 @@ están en la banda</translation>
         <translation>: %1 de una noche dañina antes, desde el %2</translation>
     </message>
     <message>
+        <source>%1. Letting go pins it; Esc leaves it.</source>
+        <translation>%1. Soltar lo fija; Esc lo deja.</translation>
+    </message>
+    <message>
         <source>%1 is carried from %2 to %3 on %4, by hand</source>
         <translation>%1 pasa de %2 a %3 el %4, fijado a mano</translation>
     </message>
@@ -10048,8 +10048,12 @@ están en la banda</translation>
         <translation>La etiqueta y los consejos locales van primero y dicen cuánto tiempo hay que mantenerse lejos.</translation>
     </message>
     <message>
-        <source>Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.</source>
-        <translation>Nada que haya podido tocar se come. Cada planta alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+        <source>Nothing that it may have touched is eaten. Plants that stood there that day get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Nada que haya podido tocar se come. Las plantas que estaban allí ese día no reciben abono ni se endurecen por un tiempo. Cada una que fue alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
+    </message>
+    <message>
+        <source>Nothing that it may have touched is eaten. It names no spot, so it counts for the plants that stood outdoors that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from there its course begins.</source>
+        <translation>Nada que haya podido tocar se come. No se nombra ningún sitio, así que vale para las plantas que ese día estaban al aire libre: no reciben abono ni se endurecen por un tiempo. Cada una que fue alcanzada se anota en su propia página: desde ahí empieza su seguimiento.</translation>
     </message>
     <message>
         <source>It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.</source>
@@ -10986,6 +10990,14 @@ están en la banda</translation>
         <translation>%1: entraron %2 fotografías.</translation>
     </message>
     <message>
+        <source> 1 was known already and shows the plant now; it still shows %1 too.</source>
+        <translation> 1 ya se conocía y ahora muestra la planta; sigue mostrando también %1.</translation>
+    </message>
+    <message>
+        <source> %1 were known already and show the plant now; some of them still show %2 too.</source>
+        <translation> %1 ya se conocían y ahora muestran la planta; algunas siguen mostrando también %2.</translation>
+    </message>
+    <message>
         <source> 1 was known already and shows the plant now.</source>
         <translation> 1 ya se conocía y ahora muestra la planta.</translation>
     </message>
@@ -11270,10 +11282,6 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::PlaceForm</name>
     <message>
-        <source>Towns cannot be looked for: %1. Coordinates work.</source>
-        <translation>No se pueden buscar poblaciones: %1. Las coordenadas funcionan.</translation>
-    </message>
-    <message>
         <source>ft</source>
         <translation>ft</translation>
     </message>
@@ -11288,26 +11296,6 @@ están en la banda</translation>
     <message>
         <source>Unsure? Leave it empty; the stations’ height is taken and the error grows.</source>
         <translation>¿Duda? Dejarla vacía; se toma la altura de las estaciones y el error crece.</translation>
-    </message>
-    <message>
-        <source>These are no coordinates: %1.</source>
-        <translation>Eso no son coordenadas: %1.</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1.</translation>
-    </message>
-    <message>
-        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
-        <translation>Ninguna población se llama así aquí. Probar una mayor cercana, o escribir coordenadas.</translation>
-    </message>
-    <message>
-        <source>No town is called that. Did you mean one of these?</source>
-        <translation>Ninguna población se llama así. ¿Quizá una de estas?</translation>
-    </message>
-    <message>
-        <source>%1, %2 above the sea</source>
-        <translation>%1, %2 sobre el mar</translation>
     </message>
     <message>
         <source>“%1” is no latitude; write it as 48.2 or 48°12′N.</source>
@@ -11358,12 +11346,36 @@ están en la banda</translation>
         <translation> También hay cerca poblaciones con %1; conviene comprobarla.</translation>
     </message>
     <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
         <source>A place is missing: the nearest town, or latitude and longitude.</source>
         <translation>Falta un lugar: la población más cercana, o latitud y longitud.</translation>
     </message>
     <message>
         <source>A time zone is missing; names are like Europe/Vienna.</source>
         <translation>Falta una zona horaria; los nombres son como Europe/Vienna.</translation>
+    </message>
+    <message>
+        <source>Towns cannot be looked for: %1. Coordinates work.</source>
+        <translation>No se pueden buscar poblaciones: %1. Las coordenadas funcionan.</translation>
+    </message>
+    <message>
+        <source>These are no coordinates: %1.</source>
+        <translation>Eso no son coordenadas: %1.</translation>
+    </message>
+    <message>
+        <source>No town here is called that. Try a larger one near, or type coordinates.</source>
+        <translation>Ninguna población se llama así aquí. Probar una mayor cercana, o escribir coordenadas.</translation>
+    </message>
+    <message>
+        <source>No town is called that. Did you mean one of these?</source>
+        <translation>Ninguna población se llama así. ¿Quizá una de estas?</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the sea</source>
+        <translation>%1, %2 sobre el mar</translation>
     </message>
     <message>
         <source>%1, guessed by the clock</source>
@@ -11984,6 +11996,10 @@ están en la banda</translation>
     <message>
         <source>%1; until %2</source>
         <translation>%1; hasta el %2</translation>
+    </message>
+    <message>
+        <source>Not fed. %1.</source>
+        <translation>Sin abono. %1.</translation>
     </message>
     <message>
         <source>%1, not fed: %2.</source>
@@ -13773,8 +13789,20 @@ están en la banda</translation>
         <translation>Antes perdía un %1 y ahora pierde un %2</translation>
     </message>
     <message>
+        <source>none of it</source>
+        <translation>nada de ello</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>abierto</translation>
+    </message>
+    <message>
+        <source>none at 9 in 10</source>
+        <translation>nada en 9 de cada 10</translation>
+    </message>
+    <message>
+        <source>none to %1 at 9 in 10</source>
+        <translation>de nada a %1 en 9 de cada 10</translation>
     </message>
     <message>
         <source>between %1 and %2 at 9 in 10</source>
@@ -14219,6 +14247,18 @@ están en la banda</translation>
     <message>
         <source>%1; it is carried to no clean plants</source>
         <translation>%1; no se lleva junto a plantas limpias</translation>
+    </message>
+    <message>
+        <source>%1; no spot apart takes it, so keep it away from the others there</source>
+        <translation>%1; ningún sitio apartado la admite: allí, mantenerla lejos de las demás</translation>
+    </message>
+    <message>
+        <source>leaves the spot apart to plants with pests or under watch</source>
+        <translation>deja el sitio apartado a plantas con plagas o en observación</translation>
+    </message>
+    <message>
+        <source>where it would do better, pests were found or may be</source>
+        <translation>donde estaría mejor se encontraron plagas o puede haberlas</translation>
     </message>
     <message>
         <source>stays in all year: kept there by hand</source>
@@ -16575,6 +16615,10 @@ están en la banda</translation>
     <message>
         <source>stopped; nothing was kept of it</source>
         <translation>detenido; no se guardó nada de ello</translation>
+    </message>
+    <message>
+        <source>that area is not grey: its strongest colour has %1 times the light of its weakest, and no lamp makes that of grey; take another, such as the patch of the card</source>
+        <translation>esa zona no es gris: su color más fuerte tiene %1 veces la luz del más débil, y ninguna lámpara hace eso con el gris; tomar otra, como el recuadro de la tarjeta</translation>
     </message>
     <message>
         <source>the %1 is missing</source>

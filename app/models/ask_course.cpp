@@ -85,13 +85,13 @@ private:
         const QString why = text(words::why(*condition_, ground_->household));
         switch (condition_->state) {
         case plan::PestState::Infested:
-            return tr("Infested: %1.").arg(why);
+            return closed(tr("Infested: %1.").arg(why));
         case plan::PestState::Suspect:
-            return tr("Suspect: %1.").arg(why);
+            return closed(tr("Suspect: %1.").arg(why));
         case plan::PestState::Clean:
             break;
         }
-        return tr("Clean: %1.").arg(why);
+        return closed(tr("Clean: %1.").arg(why));
     }
 
     static const plants::Pest* asked_pest(const AskValues& values)

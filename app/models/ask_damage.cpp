@@ -272,7 +272,7 @@ private:
         said.lines.push_back({AskLine::Head, tr("Feed")});
         said.lines.push_back({AskLine::Plain, course.feed_waits_for_growth
                                                   ? tr("No feed before %1, and then only once new, healthy growth is logged.").arg(date(course.no_feed_before))
-                                                  : tr("No feed before %1.").arg(date(course.no_feed_before))});
+                                                  : closed(tr("No feed before %1.").arg(date(course.no_feed_before)))});
         said.lines.push_back({AskLine::Head, tr("Days")});
         for (const auto& step : course.steps) {
             add_step(said, step.date, words::damage_step(step.act));

@@ -122,9 +122,9 @@ public:
         if (decision.verdict == plan::SprayVerdict::Go) {
             add(said, AskLine::Plain, words::spray_go());
         } else if (!answers.test_leaf_hours) {
-            said.lines.push_back({AskLine::Plain, tr("A leaf tried today is looked at from %1 to %2.")
-                                                      .arg(date(today() + calendar::Days{plan::kTestLeafFirstDay}),
-                                                           date(today() + calendar::Days{plan::kTestLeafLastDay}))});
+            said.lines.push_back({AskLine::Plain, closed(tr("A leaf tried today is looked at from %1 to %2.")
+                                                             .arg(date(today() + calendar::Days{plan::kTestLeafFirstDay}),
+                                                                  date(today() + calendar::Days{plan::kTestLeafLastDay})))});
         }
         tell_cautions(said, answers);
         add_sources(said, decision.sources);

@@ -66,8 +66,8 @@ public:
         }
         AskAnswer said{.headline = tr("It stands at no spot, so nothing can be said; give it one.")};
         if (looks_->due) {
-            said.headline = *looks_->due <= today() ? tr("Look at the mix today: %1.").arg(text(words::why(looks_->why)))
-                                                    : tr("Look at the mix on %1: %2.").arg(date(*looks_->due), text(words::why(looks_->why)));
+            said.headline = *looks_->due <= today() ? closed(tr("Look at the mix today: %1.").arg(text(words::why(looks_->why))))
+                                                    : closed(tr("Look at the mix on %1: %2.").arg(date(*looks_->due), text(words::why(looks_->why))));
             tell_pot(said);
             tell_looks(said, static_cast<int>(*number));
         }
@@ -87,7 +87,7 @@ private:
     {
         said.lines.push_back({AskLine::Plain, tr("A look is a finger in the mix or the pot lifted: water only what is dry as its kind wants it.")});
         if (looks_->last_watered) {
-            said.lines.push_back({AskLine::Plain, tr("Last watered on %1.").arg(date(*looks_->last_watered))});
+            said.lines.push_back({AskLine::Plain, closed(tr("Last watered on %1.").arg(date(*looks_->last_watered)))});
         }
         said.lines.push_back({AskLine::Plain, tr("After a watering, a look about every %1 now.").arg(text(words::days(looks_->every_days)))});
         if (const auto& habit = looks_->habit; habit.intervals > 0) {
@@ -103,6 +103,8 @@ private:
                                                         .arg(litres(pot.size.volume), litres(pot.drawn_of_day))
                                                   : tr("The pot holds %1 and draws about %2 a day.")
                                                         .arg(litres(pot.size.volume), litres(pot.drawn_of_day))});
+        said.lines.push_back({AskLine::Plain, tr("What it draws is rough, from half of it to double, as the size of its crown is not reckoned in: "
+                                                 "the finger and the weight of the pot decide.")});
         said.lines.push_back({AskLine::Plain, tr("Of a full pot roots draw about %1 with ease; a look is due once %2 is gone.")
                                                   .arg(litres(pot.available), litres(pot.may_go))});
         if (looks_->nearly_dry) {

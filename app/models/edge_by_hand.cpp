@@ -1,5 +1,6 @@
 #include "app/models/edge_by_hand.h"
 
+#include "app/models/word_form.h"
 #include "app/models/year_model.h"
 
 #include <algorithm>
@@ -114,6 +115,12 @@ QString EdgeByHand::words() const
                      .arg(chance(before.spot, day - 1, false), model_.words().day_and_long_month(turn));
     }
     return words;
+}
+
+QString EdgeByHand::told() const
+{
+    const QString edge = words();
+    return edge.isEmpty() ? edge : closed(tr("%1. Letting go pins it; Esc leaves it.").arg(edge));
 }
 
 void EdgeByHand::leave()

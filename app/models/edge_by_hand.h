@@ -26,6 +26,7 @@ class EdgeByHand : public QObject {
     Q_PROPERTY(int day READ day NOTIFY changed)
     /// What dropping it there would mean.
     Q_PROPERTY(QString words READ words NOTIFY changed)
+    Q_PROPERTY(QString told READ told NOTIFY changed)
 
 public:
     explicit EdgeByHand(YearModel& model);
@@ -33,6 +34,7 @@ public:
     int row() const { return held_ ? held_->row : -1; }
     int day() const { return held_ ? held_->day : -1; }
     QString words() const;
+    QString told() const; ///< The same, with what the keys and the mouse do with it.
     /// Stays of the plant as they would be; null for one whose edge is not held.
     const std::vector<YearStay>* stays(std::size_t plant) const;
 

@@ -44,9 +44,9 @@ public:
         }
         if (!feeding.days.empty()) {
             const auto& next = feeding.days.front();
-            answer.notes.append(tr("Next feed %1 at %2 ppm nitrogen; it can wait until %3.")
-                                    .arg(words_.short_date(next.on), words_.decimal(next.nitrogen_ppm, 0),
-                                         words_.day_and_month(next.can_wait_until)));
+            answer.notes.append(closed(tr("Next feed %1 at %2 ppm nitrogen; it can wait until %3.")
+                                           .arg(words_.short_date(next.on), words_.decimal(next.nitrogen_ppm, 0),
+                                                words_.day_and_month(next.can_wait_until))));
         }
         if (feeding.leaching && feeding.leaching->due) {
             const auto& leaching = *feeding.leaching;

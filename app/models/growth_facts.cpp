@@ -242,7 +242,7 @@ private:
     {
         const int missing = static_cast<int>(growth::kLeastAfter) + 1 - recovery.readings_after;
         const auto first = last + calendar::Days{calendar::days_between(last, *recovery.next_reading) / missing};
-        shown_.next_head = first <= look_.today ? tr("Measure again now.") : tr("Measure again on %1.").arg(near_date(first));
+        shown_.next_head = first <= look_.today ? tr("Measure again now.") : closed(tr("Measure again on %1.").arg(near_date(first)));
         shown_.next_rest = tr("The last of %1 readings that are still needed, about %2, could settle it.")
                                .arg(missing)
                                .arg(near_date(*recovery.next_reading));
@@ -319,7 +319,7 @@ private:
             tell_needed(recovery, std::max(growth.window.readings.back().date, growth.event->date));
         } else if (recovery.next_reading) {
             const int days = calendar::days_between(look_.today, *recovery.next_reading);
-            shown_.next_head = days <= 0 ? tr("Measure again now.") : tr("Measure again on %1.").arg(near_date(*recovery.next_reading));
+            shown_.next_head = days <= 0 ? tr("Measure again now.") : closed(tr("Measure again on %1.").arg(near_date(*recovery.next_reading)));
             shown_.next_rest = tr("That reading could settle it, if it goes on as now.");
         } else if (recovery.judgement.verdict == growth::Verdict::TooEarly && recovery.rate_after) {
             shown_.next_rest = tr("No date in sight settles it, if readings go on as they do.");

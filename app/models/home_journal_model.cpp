@@ -211,7 +211,12 @@ QString HomeJournalModel::heed(int place, int sort) const
         return tr("The label and local advice come first, and say how long to keep away.");
     }
     if (kind == EventKind::ChemicalDamage) {
-        return tr("Nothing that it may have touched is eaten. Each plant that was hit is logged on its own page: from there its course begins.");
+        return place < spots_.size()
+                   ? tr("Nothing that it may have touched is eaten. Plants that stood there that day get no feed and are not hardened for "
+                        "a while. Each one that was hit is logged on its own page: from there its course begins.")
+                   : tr("Nothing that it may have touched is eaten. It names no spot, so it counts for the plants that stood outdoors "
+                        "that day: they get no feed and are not hardened for a while. Each one that was hit is logged on its own page: from "
+                        "there its course begins.");
     }
     if (kind == EventKind::PestFound || kind == EventKind::ColdNight || kind == EventKind::Isolated) {
         return tr("It stands in the journal alone. Each plant that is concerned is logged on its own page: from there its course begins.");

@@ -207,7 +207,7 @@ private:
 
 QString journal_sentence(const JournalLine& line)
 {
-    return line.who.isEmpty() ? tr("%1: %2.").arg(line.date, line.what) : tr("%1, %2: %3.").arg(line.date, line.who, line.what);
+    return closed(line.who.isEmpty() ? tr("%1: %2.").arg(line.date, line.what) : tr("%1, %2: %3.").arg(line.date, line.who, line.what));
 }
 
 QString journal_key(const QString& words)

@@ -126,7 +126,16 @@ PhotoDoor photos_in_folder(std::filesystem::path folder)
                                            .entered = entered,
                                            .workers = workers()};
         const auto files = all_files(chosen);
-        return journal::import_photos(store, files, wishes, progress, stop);
+        auto report = journal::import_photos(store, files, wishes, progress, stop);
+        const journal::PhotoBook book{store};
+        for (auto& file : report.files) {
+            if (file.outcome == journal::ImportOutcome::Known) {
+                if (const auto kept = book.photo(file.photo->id)) {
+                    file.photo->plants = kept->plants;
+                }
+            }
+        }
+        return report;
     };
     door.import_named = [folder](const std::vector<std::filesystem::path>& found, calendar::Instant entered,
                                  const journal::ImportProgress& progress,

@@ -31,7 +31,8 @@ struct PhotoDoor {
     /// How many of the files, and of what lies in folders, do not say when they were taken. Errors: where none can come in.
     std::function<Result<std::size_t>(const std::vector<std::filesystem::path>&, const std::atomic<bool>& stop)> undated;
     /// Takes files and what lies in folders in, for one plant; as journal::import_photos. taken: when those were taken that do
-    /// not say so themselves; without it the file's own time counts. Errors: as opening the household.
+    /// not say so themselves; without it the file's own time counts. One that was known comes with all the plants that it
+    /// shows now. Errors: as opening the household.
     std::function<Result<journal::ImportReport>(const std::vector<std::filesystem::path>&, home::PlantId,
                                                 std::optional<std::chrono::local_seconds> taken, calendar::Instant entered, const journal::ImportProgress&,
                                                 const std::atomic<bool>& stop)>

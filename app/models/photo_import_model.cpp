@@ -3,6 +3,7 @@
 #include "app/clock.h"
 #include "app/models/typed_path.h"
 #include "app/models/typed_taken.h"
+#include "app/words/phrase.h"
 #include "app/words/refusal.h"
 
 #include <QFileInfo>
@@ -186,6 +187,24 @@ home::PhotoChange PhotoImportModel::added_of(const journal::ImportReport& report
     return added;
 }
 
+QString PhotoImportModel::others_shown(const journal::ImportReport& report, int plant) const
+{
+    std::vector<std::string> names;
+    const auto ground = plants_.facts().ground;
+    for (const auto& file : report.files) {
+        if (!ground || file.outcome != journal::ImportOutcome::Known) {
+            continue;
+        }
+        for (const auto other : file.photo->plants) {
+            const auto* of = other != plant ? ground->household.plant(other) : nullptr;
+            if (of != nullptr && std::ranges::find(names, of->name) == names.end()) {
+                names.push_back(of->name);
+            }
+        }
+    }
+    return text(words::joined(names));
+}
+
 void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
 {
     auto added = added_of(report);
@@ -203,7 +222,10 @@ void PhotoImportModel::tell(const journal::ImportReport& report, int plant)
     QString said = came == 0   ? tr("%1: no new photograph.").arg(whom)
                    : came == 1 ? tr("%1: 1 photograph came in.").arg(whom)
                                : tr("%1: %2 photographs came in.").arg(whom).arg(came);
-    if (known > 0) {
+    if (const QString others = others_shown(report, plant); known > 0 && !others.isEmpty()) {
+        said += known == 1 ? tr(" 1 was known already and shows the plant now; it still shows %1 too.").arg(others)
+                           : tr(" %1 were known already and show the plant now; some of them still show %2 too.").arg(known).arg(others);
+    } else if (known > 0) {
         said += known == 1 ? tr(" 1 was known already and shows the plant now.")
                            : tr(" %1 were known already and show the plant now.").arg(known);
     }

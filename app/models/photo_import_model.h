@@ -83,6 +83,8 @@ private:
     void take_found();
     void tell_found(const journal::ImportReport& report);
     home::PhotoChange added_of(const journal::ImportReport& report) const;
+    /// Names of the plants but that one that photographs show which were known already; empty where none.
+    QString others_shown(const journal::ImportReport& report, int plant) const;
     void count(std::size_t done, std::size_t total);
     journal::ImportProgress progress();
 

@@ -189,7 +189,7 @@ QString RoundModel::sentence(const RoundRow& row) const
     for (const auto& caution : row.cautions) {
         all += QLatin1Char(' ') + text(caution);
     }
-    return all;
+    return closed(all);
 }
 
 bool RoundModel::starts_class(std::size_t row) const
@@ -394,7 +394,7 @@ void RoundModel::show(Round round)
         if (of.until) {
             why = tr("%1; until %2").arg(why, look_.words.short_date(*of.until));
         }
-        waits.push_back({text(of.plant), text(of.spot), why, tr("%1, not fed: %2.").arg(text(of.plant), why)});
+        waits.push_back({text(of.plant), text(of.spot), closed(tr("Not fed. %1.").arg(why)), closed(tr("%1, not fed: %2.").arg(text(of.plant), why))});
     }
     waits_.show(std::move(waits));
     seeds_ = std::move(round.seeds);

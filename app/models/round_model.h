@@ -52,7 +52,7 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(QString error READ error NOTIFY errorChanged)
     /// How many seeds went into the tray, or seedlings into pots, is asked before that is ticked; empty where nothing is.
     Q_PROPERTY(QString seedsAsked READ seedsAsked NOTIFY seedsAskedChanged)
-    /// Plants that are not fed for what happened to them: "plant", "spot", "why", "sentence".
+    /// Plants that are not fed for what happened to them: "plant", "spot", "why" (a sentence of its own), "sentence".
     Q_PROPERTY(lathhouse::models::SheetRows* waits READ waits CONSTANT)
     /// Why the current task can be neither put off nor left out now; empty where it can.
     Q_PROPERTY(QString cannotPutOff READ cannotPutOff NOTIFY actsChanged)

@@ -52,7 +52,7 @@ void RoundModel::tick(int row)
         emit seedsAskedChanged();
         return;
     }
-    write(row, plan::done_event(at(row).task, look_.today, now()), tr("Done: %1.").arg(plain_words(at(row))),
+    write(row, plan::done_event(at(row).task, look_.today, now()), closed(tr("Done: %1.").arg(plain_words(at(row)))),
           true);
     mark({at(row).task.key}, true);
 }
@@ -217,7 +217,7 @@ void RoundModel::put_off(int row, calendar::Date until)
     }
     const auto& task = at(row).task;
     const bool far = until > look_.today + calendar::Days{kLongestPostponement}; // Its year is said.
-    QString said = tr("Put off to %1: %2.").arg(far ? look_.words.date_with_year(until) : look_.words.short_date(until), plain_words(at(row)));
+    QString said = closed(tr("Put off to %1: %2.").arg(far ? look_.words.date_with_year(until) : look_.words.short_date(until), plain_words(at(row))));
     if (until > task.latest) {
         said += tr(" It can wait until %1 at most.").arg(look_.words.short_date(task.latest));
     }
@@ -254,7 +254,7 @@ void RoundModel::skip(int row, const QString& reason)
            now(),
            reason.trimmed().toStdString(),
            {{"task", task.key}}},
-          tr("Left out: %1.").arg(plain_words(at(row))), false);
+          closed(tr("Left out: %1.").arg(plain_words(at(row)))), false);
 }
 
 void RoundModel::tickWashing()
@@ -297,7 +297,7 @@ void RoundModel::tickCarries()
         tick(only);
     } else if (!keys.empty()) {
         const QString words = tr("%1 plants carried in").arg(keys.size());
-        write({keys, words, true}, tr("Done: %1.").arg(words),
+        write({keys, words, true}, closed(tr("Done: %1.").arg(words)),
               [record = source_.record, events = std::move(events)] { return record(events); });
         mark(keys, true);
     }
@@ -311,7 +311,7 @@ void RoundModel::undo()
         fail_with(tr("Nothing was done in this window yet that could be taken back; Undo above the pages takes back what the journal had before."));
         return;
     }
-    say(tr("Taken back: %1.").arg(last->words));
+    say(closed(tr("Taken back: %1.").arg(last->words)));
     run([take_back = source_.take_back, key = last->turn_key(), at = now()] { return take_back(key, at); },
         [this, last = *last](const Result<void>& undone) {
             if (undone) {
@@ -339,7 +339,7 @@ void RoundModel::redo()
         fail_with(tr("Nothing was taken back last in this window that could be done again."));
         return;
     }
-    say(tr("Done again: %1.").arg(last->words));
+    say(closed(tr("Done again: %1.").arg(last->words)));
     run([bring_back = source_.bring_back, key = last->turn_key(), at = now()] { return bring_back(key, at); },
         [this, last = *last](const Result<void>& redone) {
             if (redone) {

@@ -358,8 +358,8 @@ private:
             shown_.closest = shown_.carries > 0 ? QString{} : tr("No plant stands outdoors.");
             return;
         }
-        shown_.closest = tr("Closest this week: %1, %2 %3.")
-                             .arg(text(plant(closest->plant).name), chance(closest->damage), night_name(when->ahead.night));
+        shown_.closest = closed(tr("Closest this week: %1, %2 %3.")
+                                    .arg(text(plant(closest->plant).name), chance(closest->damage), night_name(when->ahead.night)));
     }
 
     void add_week()

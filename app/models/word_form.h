@@ -16,6 +16,19 @@ inline QString upper_first(QString words)
     return words;
 }
 
+/// A sentence whose full stop is not doubled where its last part ends with a point of its own, as short dates of some
+/// languages do ("3. Sept.").
+inline QString closed(QString sentence)
+{
+    for (qsizetype at = sentence.indexOf(QLatin1String("..")); at >= 0; at = sentence.indexOf(QLatin1String(".."), at + 1)) {
+        const bool of_a_word = at > 0 && sentence[at - 1].isLetter();
+        if (of_a_word && (at + 2 == sentence.size() || sentence[at + 2].isSpace())) {
+            sentence.remove(at, 1);
+        }
+    }
+    return sentence;
+}
+
 /// A date that no line breaks in two.
 inline QString unbroken(QString date)
 {

@@ -4,6 +4,7 @@
 #include "app/words/words.h"
 
 #include <cmath>
+#include <utility>
 
 namespace lathhouse::words {
 namespace {
@@ -47,10 +48,26 @@ std::string growth_then_and_now(SeriesKind kind, double before, double now)
                       : phrase("It lost %1 before and loses %2 now", loss(kind, before), loss(kind, now));
 }
 
+/// So little that two decimals show it below nought: an end of the interval or a share of which nothing was regained, or of
+/// which more was lost. The scale beside it has "none" there, too.
+bool is_none(double share)
+{
+    return std::round(100.0 * share) < 0.0;
+}
+
+std::string share_words(double share)
+{
+    return is_none(share) ? phrase("none of it") : number(share, 2);
+}
+
 std::string interval(const Recovery& recovery)
 {
-    const auto end = [](const std::optional<double>& of) { return of ? number(*of, 2) : phrase("open"); };
-    return phrase("between %1 and %2 at 9 in 10", end(recovery.share_low), end(recovery.share_high));
+    const auto& [low, high] = std::pair{recovery.share_low, recovery.share_high};
+    const auto upper = high ? number(*high, 2) : phrase("open");
+    if (low && is_none(*low)) {
+        return high && is_none(*high) ? phrase("none at 9 in 10") : phrase("none to %1 at 9 in 10", upper);
+    }
+    return phrase("between %1 and %2 at 9 in 10", low ? number(*low, 2) : phrase("open"), upper);
 }
 
 std::string lead(SeriesKind kind, const Recovery& recovery)
@@ -129,12 +146,12 @@ std::string growth_verdict(SeriesKind kind, const Recovery& recovery, ClockKind 
             const auto rate = plain_rate(kind, now);
             text += recovery.share_regained
                         ? phrase("Yellow changes by %1 now; of what the event turned yellow %2 is gone again, %3.", rate,
-                                 number(*recovery.share_regained, 2), interval(recovery))
+                                 share_words(*recovery.share_regained), interval(recovery))
                         : phrase("Yellow changes by %1 now.", rate);
         } else {
             text += phrase("%1.", growth_then_and_now(kind, *recovery.rate_before * recovery.pace_before, now));
             if (recovery.share_regained && *recovery.rate_after >= 0.0) {
-                const auto share = number(*recovery.share_regained, 2);
+                const auto share = share_words(*recovery.share_regained);
                 text += " " + (clock == ClockKind::Calendar
                                    ? phrase("That is %1 of what it was, %2.", share, interval(recovery))
                                    : phrase("By the growth clock, which takes warmth and light out, that is %1 of what it "

@@ -58,6 +58,13 @@ std::string why(const plan::Reason& reason, UnitSystem units)
                             day(reason.rest->since));
     case plan::ReasonKind::CarriedToNobody:
         return reason.apart ? phrase("%1; it is carried to no clean plants", apart_until(*reason.apart)) : std::string{};
+    case plan::ReasonKind::NoneApart:
+        return reason.apart ? phrase("%1; no spot apart takes it, so keep it away from the others there", apart_until(*reason.apart))
+                            : std::string{};
+    case plan::ReasonKind::LeavesSpotApart:
+        return phrase("leaves the spot apart to plants with pests or under watch");
+    case plan::ReasonKind::KeptFromPests:
+        return phrase("where it would do better, pests were found or may be");
     }
     return {};
 }

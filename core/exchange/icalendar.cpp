@@ -82,7 +82,7 @@ std::string icalendar(const CalendarHead& head, std::span<const CalendarEvent> e
     std::set<calendar::Date> rung;
     const auto rings = [&](calendar::Date day) {
         return head.alarm_hours_before &&
-               calendar::start_of_day_utc(day) - std::chrono::hours{*head.alarm_hours_before} > head.made && rung.insert(day).second;
+               calendar::start_of_day_utc(day) - std::chrono::hours{*head.alarm_hours_before} > head.made + head.hour && rung.insert(day).second;
     };
     for (const auto& event : events) {
         add_line(file, "BEGIN:VEVENT");

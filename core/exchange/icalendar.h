@@ -2,6 +2,7 @@
 
 #include "core/calendar/date.h"
 
+#include <chrono>
 #include <optional>
 #include <span>
 #include <string>
@@ -24,8 +25,9 @@ struct CalendarHead {
     std::string name;
     calendar::Instant made; ///< Stands for when every event was last changed.
     /// Hours before midnight of a day at which an alarm sounds, one a day: at the first event that begins on it, and only
-    /// where that is later than the day of `made`'s beginning. None without.
+    /// where that is later than the hour of `made`'s day. None without.
     std::optional<int> alarm_hours_before;
+    std::chrono::seconds hour = {}; ///< So much of the day that `made` begins is over where the calendar is read.
 };
 
 /// A calendar file of all-day events: UTF-8, lines ended by CR LF and folded at 75 octets, texts escaped.

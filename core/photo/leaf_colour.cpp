@@ -59,6 +59,11 @@ Result<WhiteBalance> WhiteBalance::from_grey(const Picture& picture, const Regio
     for (std::size_t channel = 0; channel < 3; ++channel) {
         balance.factor_[channel] = lightness / light[channel];
     }
+    if (balance.strength() > kStrongestCast) {
+        return Error{ErrorCode::OutOfRange, said("that area is not grey: its strongest colour has %1 times the light of its weakest, "
+                                                 "and no lamp makes that of grey; take another, such as the patch of the card",
+                                                 std::lround(balance.strength()))};
+    }
     return balance;
 }
 

@@ -8,13 +8,20 @@
 
 namespace lathhouse::photo {
 
+/// The strongest colour of an area over its weakest, in linear light, beyond which it is not grey. Between warm lamps and
+/// cameras that allow for them no grey comes out stronger: the light of 2200 K, as candle-like lamps have it, taken by a camera that is
+/// set for 3000 K, has 5.5 (Planck's law through the colour-matching functions of CIE 1931 and the primaries of IEC 61966-2-1). The two
+/// temperatures are common practice, no source; terracotta in daylight has 5 to 11.
+inline constexpr double kStrongestCast = 5.5;
+
 /// What the light did to red, green and blue, learned from an area that is grey in truth.
 class WhiteBalance {
 public:
     /// None: colours stay as stored.
     WhiteBalance();
     /// From the mean of each colour over the area, in linear light, so that it comes out grey of the same lightness.
-    /// Errors: OutOfRange where the area is overexposed or too dark to tell (a mean of a colour above 250 or below 20).
+    /// Errors: OutOfRange where the area is overexposed or too dark to tell (a mean of a colour above 250 or below 20), or
+    /// plainly not grey (kStrongestCast).
     static Result<WhiteBalance> from_grey(const Picture& picture, const Region& grey);
     Picture applied(Picture picture) const;
     /// How strong it is: the largest of the three factors over the smallest.

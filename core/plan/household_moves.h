@@ -38,6 +38,12 @@ public:
 
     /// Whether they bid that of any plant.
     bool some_isolated(calendar::Date evening) const;
+    /// What a night at a spot costs a clean plant on account of pests there; 0 where none are about.
+    float price_of_pests(std::size_t plant, std::size_t spot, std::size_t night) const
+    {
+        const auto evening = date(night);
+        return isolated(plant, evening) == nullptr ? beside_pests(nullptr, plant, spot, evening) : 0.0F;
+    }
 
     /// The path with nights spent "nowhere" put at the least bad real spot: before all else within the cold
     /// lines, then out of reach, then where the plant is best off.

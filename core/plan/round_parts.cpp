@@ -4,6 +4,7 @@
 #include "core/plan/hardening_done.h"
 #include "core/plan/tray_progress.h"
 #include "core/plan/spot_warmth.h"
+#include "core/plan/whereabouts.h"
 
 #include <algorithm>
 #include <iterator>
@@ -17,8 +18,17 @@ using calendar::Days;
 constexpr int kDaysOfColdLooks = 14; // The last look after a cold night (EP101, RH936: signs after 1 to 14 days).
 constexpr int kDaysOfLooks = 35; // Looks at the water are foreseen that far.
 
-/// Plants that were hit by a spray or harmed by a cold night, as long as nothing else is to trouble them.
-std::vector<Rest> rests_of(const std::vector<DamageCourse>& damage, const std::vector<ColdCourse>& cold, Date today)
+/// The course of one plant that an event of a spot or of the whole household may have reached.
+DamageCourse course_of_one(home::Event event, const home::Plant& plant, const HouseholdFacts& facts, const home::Household& household)
+{
+    event.plant = plant.id;
+    return damage_course(case_of(event, household, facts.events));
+}
+
+/// Plants that were hit by a spray or harmed by a cold night, as long as nothing else is to trouble them. A spray that names no
+/// plant counts for those that stood at its spot that day, and one without a spot for those that stood outdoors (reaches).
+std::vector<Rest> rests_of(const home::Household& household, const HouseholdFacts& facts, const std::vector<DamageCourse>& damage,
+                           const std::vector<ColdCourse>& cold, Date today)
 {
     std::vector<Rest> rests;
     const auto add = [&](home::PlantId plant, Date until, RestWhy why, Date since) {
@@ -29,6 +39,19 @@ std::vector<Rest> rests_of(const std::vector<DamageCourse>& damage, const std::v
     for (const auto& course : damage) {
         if (course.what.plant && course.feed_waits_for_growth) {
             add(*course.what.plant, course.no_feed_before, RestWhy::Sprayed, course.what.happened);
+        }
+    }
+    for (const auto& event : facts.events) {
+        if (event.kind != home::EventKind::ChemicalDamage || event.plant) {
+            continue;
+        }
+        for (const auto& plant : household.plants) {
+            if (reaches(event, Whereabouts{plant, facts.events, {}, today}, household)) {
+                const auto course = course_of_one(event, plant, facts, household);
+                if (course.feed_waits_for_growth) {
+                    add(plant.id, course.no_feed_before, RestWhy::Sprayed, event.happened);
+                }
+            }
         }
     }
     for (const auto& course : cold) {
@@ -71,7 +94,7 @@ PlanWishes wishes_of(const HouseholdFacts& facts, Date today)
     const home::SpotClimate spots{household, facts.climate, facts.log};
     const auto cold = cold_courses(household, facts.events, today, usual_night_of(spots), WithoutLow::TakenAsHurt);
     return wishes_from(plan_pest_courses(household, facts.events, warmth_of(spots), today),
-                       rests_of(damage_courses(household, facts.events), cold, today), facts.accepted, today);
+                       rests_of(household, facts, damage_courses(household, facts.events), cold, today), facts.accepted, today);
 }
 
 RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& nights, Date today,
@@ -91,7 +114,7 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
                      .sowing = SowingOutlook{today, facts.seeds, facts.climate, risk}};
     const ColdChances chances{climate::PlaceNights::of(facts.climate)};
     parts.plan = plan_year(household, facts.climate, chances, today, risk, Effort::Fast,
-                           wishes_from(parts.pests, rests_of(parts.damage, parts.cold, today), facts.accepted, today));
+                           wishes_from(parts.pests, rests_of(household, facts, parts.damage, parts.cold, today), facts.accepted, today));
     parts.ladders = ladders_ahead(household, spots, parts.plan, facts.events, facts.log, today);
     std::ranges::move(ladders_behind(household, spots, facts.events, today), std::back_inserter(parts.ladders));
     parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);

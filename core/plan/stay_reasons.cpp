@@ -60,6 +60,36 @@ bool better_is_full(const HouseholdMoves& moves, std::size_t p, std::size_t here
     return false;
 }
 
+/// Whether a spot with room would suit a clean plant better that night but for the pests there.
+bool better_has_pests(const HouseholdMoves& moves, std::size_t p, std::size_t here, std::size_t night,
+                      const std::vector<MovePath>& paths)
+{
+    const auto& problem = moves.problem();
+    for (std::size_t s = 0; s < moves.real_spots(); ++s) {
+        const float for_pests = moves.price_of_pests(p, s, night);
+        if (for_pests > 0.0F && problem.cost_at(p, night, s) - for_pests + 0.05F < problem.cost_at(p, night, here) &&
+            !is_full(moves, s, night, paths)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// Whether the cold lines close, that evening, the spot outdoors from which the plant comes in.
+bool nights_force_in(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
+{
+    return night > 0 && home::is_outdoors(moves.spot(path[night - 1]).kind) && !home::is_outdoors(moves.spot(path[night]).kind) &&
+           !moves.allowed(p, path[night - 1], night);
+}
+
+/// Whether the plant, a clean one, stood at a spot apart that is now for those that are not.
+bool leaves_spot_apart(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
+{
+    const auto stood = night > 0 ? std::optional<std::size_t>{path[night - 1]} : moves.problem().start[p];
+    return stood && moves.spot(*stood).apart && moves.isolated(p, moves.date(night)) == nullptr &&
+           moves.some_isolated(moves.date(night));
+}
+
 /// Whether nights at or below the safe one are what brings a plant in: more than one in twenty is that cool where it
 /// stood (common practice, no source).
 bool nights_tell(const HouseholdMoves& moves, const home::Plant& plant, const home::Spot& left, std::size_t night)
@@ -82,8 +112,11 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
         if (here.apart) {
             return {ReasonKind::StandsApart, std::nullopt, std::nullopt, *apart};
         }
-        if (night == 0 && plant.spot == here.id) {
+        if (plant.spot == here.id) {
             return {ReasonKind::CarriedToNobody, std::nullopt, std::nullopt, *apart};
+        }
+        if (!nights_force_in(moves, p, path, night)) {
+            return {ReasonKind::NoneApart, std::nullopt, std::nullopt, *apart};
         }
     }
     const auto* rest = moves.resting(p, moves.date(night));
@@ -92,6 +125,9 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
     }
     if (night == 0 && plant.spot == here.id) {
         return {ReasonKind::StandsThere, std::nullopt, std::nullopt};
+    }
+    if (leaves_spot_apart(moves, p, path, night)) {
+        return {ReasonKind::LeavesSpotApart, std::nullopt, std::nullopt};
     }
     const bool was_out = night > 0 && home::is_outdoors(moves.spot(path[night - 1]).kind);
     const bool goes_out = home::is_outdoors(here.kind);
@@ -104,7 +140,7 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
         return {ReasonKind::BetterOutside, std::nullopt, std::nullopt};
     }
     if (!goes_out && was_out) {
-        if (!moves.allowed(p, path[night - 1], night)) {
+        if (nights_force_in(moves, p, path, night)) {
             Reason reason = deciding_line(moves, p, moves.spot(path[night - 1]), night);
             reason.kind = ReasonKind::NightsForbid;
             return reason;
@@ -112,10 +148,11 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
         if (nights_tell(moves, plant, moves.spot(path[night - 1]), night)) {
             return {ReasonKind::NightsTooCool, plant.lines.safe_night, std::nullopt};
         }
-        return {ReasonKind::BetterLight, std::nullopt, std::nullopt}; // Or less heat, rain or wind.
+    } else if (better_is_full(moves, p, path[night], night, paths)) {
+        return {ReasonKind::MakesRoom, std::nullopt, std::nullopt};
     }
-    return {better_is_full(moves, p, path[night], night, paths) ? ReasonKind::MakesRoom
-                                                                : ReasonKind::BetterLight,
+    return {better_has_pests(moves, p, path[night], night, paths) ? ReasonKind::KeptFromPests
+                                                                  : ReasonKind::BetterLight, // Or less heat, rain or wind.
             std::nullopt, std::nullopt};
 }
 

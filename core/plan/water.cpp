@@ -5,9 +5,11 @@
 #include "core/plan/whereabouts.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
+#include <string_view>
 
 namespace lathhouse::plan {
 namespace {
@@ -41,6 +43,14 @@ DryingFigures figures_of(const home::Plant& plant, const plants::PlantKind* kind
     return of("dry_top_inch", "look_top_inch", false);
 }
 
+/// Whether it draws as little as a succulent does. A geranium, a lantana or thyme wants its mix to dry right out as well, yet
+/// its leaves are thin and draw as others do (common practice, no source); of a kind of the grower's own nothing but that wish is known.
+bool draws_little(const home::Plant& plant, const plants::PlantKind* kind)
+{
+    constexpr std::array<std::string_view, 4> kThinLeaves{"annual_porch", "citrus_fruit", "herb", "porch_tender"};
+    return plant.must_dry && (kind == nullptr || std::ranges::find(kThinLeaves, kind->group) == kThinLeaves.end());
+}
+
 double top_area_square_metres(const PotSize& size)
 {
     return std::numbers::pi / 4.0 * size.width.metres() * size.width.metres();
@@ -54,6 +64,7 @@ struct ThirstyPot {
     const home::SpotClimate& spots;
     PotSize size;
     DryingFigures drying;
+    bool draws_little;
 
     std::optional<home::SpotDay> day(Date date) const
     {
@@ -63,7 +74,7 @@ struct ThirstyPot {
     /// Litres that leave the pot on a day, rain taken off; negative where rain fills it.
     double loss(const home::SpotDay& day) const
     {
-        return draw_of_day(day, size, plant.must_dry).litres() -
+        return draw_of_day(day, size, draws_little).litres() -
                day.rain.millimetres() * top_area_square_metres(size);
     }
 };
@@ -133,9 +144,9 @@ std::vector<double> lessons_of(const ThirstyPot& asked, std::span<const Date> wa
 
 } // namespace
 
-Litres draw_of_day(const home::SpotDay& day, const PotSize& size, bool must_dry)
+Litres draw_of_day(const home::SpotDay& day, const PotSize& size, bool little)
 {
-    const double factor = growing_figure(must_dry ? "draw_succulent" : "draw_factor");
+    const double factor = growing_figure(little ? "draw_succulent" : "draw_factor");
     // A millimetre on a square metre is a litre.
     return Litres::from_litres(factor * day.water_demand.millimetres() * top_area_square_metres(size));
 }
@@ -152,7 +163,7 @@ std::vector<WaterLook> water_looks(const home::Household& household, const clima
                                       planned == stays.end() ? std::span<const Stay>{} : planned->stays, from};
         const auto* kind = kind_of(plant);
         const ThirstyPot asked{household, plant,           whereabouts,
-                          spots,     pot_size(plant), figures_of(plant, kind)};
+                          spots,     pot_size(plant), figures_of(plant, kind), draws_little(plant, kind)};
         const auto available = asked.size.volume * growing_figure("available_share");
         const auto may_go = available * asked.drying.share;
         const auto today = asked.day(from);
@@ -170,7 +181,7 @@ std::vector<WaterLook> water_looks(const home::Household& household, const clima
                        plant.must_dry,
                        {}};
         if (today) {
-            look.pot.drawn_of_day = draw_of_day(*today, asked.size, plant.must_dry);
+            look.pot.drawn_of_day = draw_of_day(*today, asked.size, asked.draws_little);
             look.in_the_rain = household.spot(*look.spot)->kind == home::SpotKind::Open;
             if (kind != nullptr) {
                 look.rests = growth_on(*kind, plant.light_to_thrive, plant.heat_limit, *today, from, seasons)

@@ -47,12 +47,12 @@ struct WaterLook {
 };
 
 /// Litres that a pot draws on a usual day at a spot: the spot's water demand on the top of the pot, times 1.5
-/// (0.33 for plants that must dry right out). Rules draw_factor, draw_succulent: published factors run from 1
+/// (0.33 for succulents and other thick leaves: kinds that must dry right out but for thin-leaved ones such as geraniums and herbs). Rules draw_factor, draw_succulent: published factors run from 1
 /// for a small plant to 3 for a full crown, so the first looks are early or late by half until waterings are
 /// logged.
 /// Source: Beeson, HortScience 45 (2010) 1260 and 47 (2012) 264; the factor for succulents is common practice,
 /// no source.
-Litres draw_of_day(const home::SpotDay& day, const PotSize& size, bool must_dry);
+Litres draw_of_day(const home::SpotDay& day, const PotSize& size, bool little);
 
 /// Looks for every plant, `days` from `from` on.
 ///

@@ -26,14 +26,17 @@ enum class ReasonKind {
     MakesRoom,     ///< To a spot that is not its best, since the better ones are full.
     StandsApart,   ///< Away from the others, since pests were found on it or may be.
     Rests,           ///< Indoors, as it was harmed and nothing else is to trouble it.
-    CarriedToNobody, ///< Where it is, for the same reason: no spot apart takes it, and it is brought to no clean plant.
+    CarriedToNobody, ///< Where it is or was, for the same reason: no spot apart takes it, and it is brought to no clean plant.
+    NoneApart,       ///< For the same reason, where it cannot stay where it is, and no spot apart takes it either.
+    LeavesSpotApart, ///< Clean, from a spot apart that plants with pests, or that may have them, now need for themselves.
+    KeptFromPests,   ///< Clean, to a spot that is not its best, since at a better one pests were found or may be.
 };
 
 struct Reason {
     ReasonKind kind;
     std::optional<Celsius> line;       ///< The plant's line that decides, where one does.
     std::optional<Probability> chance; ///< The accepted chance that goes with the line.
-    std::optional<Isolation> apart = {}; ///< With StandsApart and CarriedToNobody.
+    std::optional<Isolation> apart = {}; ///< With StandsApart, CarriedToNobody and NoneApart.
     std::optional<Rest> rest = {};       ///< With Rests.
 };
 

@@ -1,5 +1,7 @@
 #include "tests/cli/run_command.h"
 
+#include "app/words/growth_verdict_words.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -188,6 +190,26 @@ TEST_F(GrowthCommand, ComparesSeveralPlants)
     EXPECT_NE(text.find("3 plants, each against itself"), std::string::npos);
 }
 
+TEST_F(GrowthCommand, ComparedRatesAreOfWeeksOfTheCalendarOnAnyClock)
+{
+    const auto path = file("two.csv", "plant,group,date,value\n" + weekly(8, 0.05, "fern,") + weekly(8, 0.03, "lemon,"));
+    const std::vector<std::string> plainly{"growth", "--compare", path, "--event", "2026-05-01"};
+    auto at_place = plainly;
+    at_place.insert(at_place.end(), {"--at", "44.8,20.5"});
+    const auto said = run_command(at_place).out;
+    const auto before = [](const std::string& text, const std::string& plant) {
+        const auto line = text.find("  " + plant);
+        return std::stod(text.substr(text.find_first_of("0123456789", line)));
+    };
+    const auto calendar = run_command(plainly).out;
+    EXPECT_NEAR(before(said, "fern"), before(calendar, "fern"), 0.5) << said;
+    EXPECT_NEAR(before(said, "lemon"), before(calendar, "lemon"), 0.5) << said;
+    EXPECT_NE(said.find("each against itself, by the growth clock, which takes warmth and light out: growth changed by"),
+              std::string::npos) << said;
+    EXPECT_EQ(said.find("weeks of the growth clock"), std::string::npos);
+    EXPECT_EQ(calendar.find("growth clock"), std::string::npos);
+}
+
 TEST_F(GrowthCommand, AnswersForAPlantOfTheDemonstration)
 {
     const auto home = (folder_ / "home").string();
@@ -230,6 +252,26 @@ TEST_F(GrowthCommand, RefusesWhatItCannotAnswer)
         EXPECT_TRUE(is_one_clear_error(ran)) << arguments.back() << ": " << ran.err;
     }
     EXPECT_NE(run_command({"growth", "--series", bad, "--event", "2026-05-01"}).err.find("line 2"), std::string::npos);
+}
+
+TEST(GrowthWords, WhatReachesBelowNoughtIsNone)
+{
+    growth::Recovery recovery;
+    recovery.rate_before = 0.01;
+    recovery.rate_after = 0.001;
+    const auto said = [&recovery](growth::SeriesKind kind, double share, std::optional<double> low, std::optional<double> high) {
+        recovery.share_regained = share;
+        recovery.share_low = low;
+        recovery.share_high = high;
+        return words::growth_verdict(kind, recovery, words::ClockKind::Calendar);
+    };
+    const auto size = growth::SeriesKind::Size;
+    EXPECT_NE(said(size, 0.05, -0.84, 0.34).find("That is 0.05 of what it was, none to 0.34 at 9 in 10."), std::string::npos);
+    EXPECT_NE(said(size, 0.05, -0.84, std::nullopt).find(", none to open at 9 in 10."), std::string::npos);
+    EXPECT_NE(said(size, 0.05, -0.001, 0.34).find(", between 0.00 and 0.34 at 9 in 10."), std::string::npos);
+    EXPECT_NE(said(size, 0.4, 0.1, 0.7).find(", between 0.10 and 0.70 at 9 in 10."), std::string::npos);
+    const auto yellow = growth::SeriesKind::Yellow;
+    EXPECT_NE(said(yellow, -0.2, -0.5, -0.1).find("turned yellow none of it is gone again, none at 9 in 10."), std::string::npos);
 }
 
 } // namespace

@@ -34,6 +34,16 @@ TEST_F(Journal, UndoesAndRedoes)
     EXPECT_TRUE(is_one_clear_error(nothing)) << nothing.err;
 }
 
+TEST_F(Journal, SaysForWhichPlantsASprayCounts)
+{
+    const auto of_spot = ask({"log", "event", "chemical_damage", "--spot", "1", "--detail", "product=glyphosate"});
+    EXPECT_TRUE(of_spot.out.ends_with("It counts for the plants that stood there on that day.\n")) << of_spot.out << of_spot.err;
+    const auto of_home = ask({"log", "event", "chemical_damage"});
+    EXPECT_TRUE(of_home.out.ends_with("It names no spot, so it counts for the plants that stood outdoors on that day.\n")) << of_home.out;
+    const auto of_plant = ask({"log", "event", "chemical_damage", "--plant", "2"});
+    EXPECT_EQ(of_plant.out.find("counts"), std::string::npos) << of_plant.out;
+}
+
 TEST_F(Journal, AddsAPlantUnderAFreeNameAndASpot)
 {
     const auto plant = ask({"add", "plant", "lemon", "--spot", "3", "--litres", "12", "--json"});

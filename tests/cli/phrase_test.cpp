@@ -118,6 +118,16 @@ TEST(Phrase, StandsAsInTheSourceWhereNobodyElseReads)
     EXPECT_THAT(common_names("Citrus limon"), testing::IsEmpty());
 }
 
+TEST(Phrase, EndsWithOnePointWhereAPartBringsItsOwn)
+{
+    const std::string day = "3. Sept.";
+    EXPECT_EQ(phrase("Look on %1.", day), "Look on 3. Sept.");
+    EXPECT_EQ(phrase("Not before %2. Then %1.\n", day, day), "Not before 3. Sept. Then 3. Sept.\n");
+    EXPECT_EQ(phrase("Look on %1.", std::string{"3 Sep"}), "Look on 3 Sep.");
+    EXPECT_EQ(phrase("Kept as %1.csv", day), "Kept as 3. Sept..csv");
+    EXPECT_EQ(phrase("Kept in %1.", std::string{".."}), "Kept in ...");
+}
+
 TEST(Phrase, JoinsWithTheLastWord)
 {
     EXPECT_EQ(joined({}), "");

@@ -113,6 +113,11 @@ TEST(Icalendar, AnAlarmSoundsOnceADayAndNotInThePast)
     EXPECT_EQ(alarms(), 2) << "that of today would have sounded yesterday";
     head.alarm_hours_before = 24;
     EXPECT_EQ(alarms(), 1) << "that of tomorrow sounded as today began";
+    head.alarm_hours_before = 6;
+    head.hour = std::chrono::hours{17};
+    EXPECT_EQ(alarms(), 2);
+    head.hour = std::chrono::hours{18};
+    EXPECT_EQ(alarms(), 1) << "that of tomorrow sounded at six today";
 }
 
 TEST(Icalendar, TextsOfOtherCalendarsSurviveTheRoundTrip)

@@ -11,7 +11,7 @@ namespace {
 CalendarDoor calendar_of(plan::HouseholdFacts facts)
 {
     return [facts = std::move(facts)](const std::filesystem::path& file, words::UnitSystem units, int days, std::optional<int> alarm) {
-        return cli::write_round_calendar(facts, kShownToday, days, alarm, units, file);
+        return cli::write_round_calendar(facts, kShownToday, calendar::start_of_day_utc(kShownToday), days, alarm, units, file);
     };
 }
 
@@ -60,6 +60,27 @@ TEST(CalendarModel, AnAlarmSoundsSoManyHoursBeforeTheDay)
     model.setAlarm(73);
     EXPECT_EQ(model.alarm(), 6);
     EXPECT_FALSE(written(-1).contains("VALARM"));
+}
+
+TEST(CalendarModel, AnAlarmThatWouldHaveSoundedByNowIsLeftOut)
+{
+    const QTemporaryDir folder;
+    const auto file = folder.filePath("tasks.ics");
+    auto facts = plain_facts();
+    facts.as_told.place.time_zone = "Europe/Vienna"; // Two hours before UTC in May.
+    const auto alarms_at = [&](int utc_hour) {
+        const auto at = calendar::start_of_day_utc(kShownToday) + std::chrono::hours{utc_hour};
+        EXPECT_TRUE(cli::write_round_calendar(facts, kShownToday, at, 60, 6, words::UnitSystem::Metric, file.toStdString()));
+        QFile written(file);
+        EXPECT_TRUE(written.open(QIODevice::ReadOnly));
+        const auto text = written.readAll();
+        EXPECT_TRUE(text.contains("DTSTART;VALUE=DATE:20260517")) << "nothing begins tomorrow";
+        return text.count("BEGIN:VALARM");
+    };
+    const auto all = alarms_at(15);
+    EXPECT_EQ(alarms_at(16), all - 1); // Six in the evening there.
+    facts.as_told.place.time_zone = "no such zone";
+    EXPECT_EQ(alarms_at(1), all - 1);
 }
 
 TEST(CalendarModel, HoldsSoManyDaysAsAreAskedFor)

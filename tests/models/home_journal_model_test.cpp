@@ -183,6 +183,9 @@ TEST_F(HomeJournalModelTest, WhatIsAskedBesideIsKeptByTheNameThatTheProgramReads
     EXPECT_FALSE(model->asked(0, sort(0, "Fed")).isEmpty());
     EXPECT_TRUE(model->heed(0, sort(0, "Treated")).startsWith("The label"));
     EXPECT_EQ(model->heed(0, sort(0, "Watered")), "");
+    const int home = static_cast<int>(model->places().size()) - 1;
+    EXPECT_TRUE(model->heed(0, sort(0, "Hit by a spray")).contains("stood there that day"));
+    EXPECT_TRUE(model->heed(home, sort(home, "Hit by a spray")).contains("stood outdoors that day"));
     const auto refused = [this](const char* what, const QString& detail) {
         EXPECT_FALSE(model->log(0, sort(0, what), detail, {}, {})) << what;
         EXPECT_EQ(model->wrong(), HomeJournalModel::Detail);

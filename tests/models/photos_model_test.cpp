@@ -306,6 +306,29 @@ TEST_F(PhotosOfAPlant, ComeInWithTheRefusedNamedAndCanBeTakenBack)
     EXPECT_EQ(looked_at().count(), 2);
 }
 
+TEST_F(PhotosOfAPlant, OneThatIsBroughtToASecondPlantSaysThatItStillShowsTheFirst)
+{
+    const auto& plants = plain_facts().as_told.plants;
+    const auto one = write("a.jpg", 1);
+    const auto other = write("b.jpg", 2);
+    bring({one, other});
+    plant_ = plants[1].id;
+    bring({one});
+    const QString first = text(plants[0].name);
+    EXPECT_TRUE(plants_->said().endsWith("1 was known already and shows the plant now; it still shows " + first + " too."))
+        << plants_->said().toStdString();
+    plant_ = plants[2].id;
+    bring({one, other});
+    EXPECT_TRUE(plants_->said().endsWith("2 were known already and show the plant now; some of them still show " + first + " and " +
+                                         text(plants[1].name) + " too."))
+        << plants_->said().toStdString();
+    plant_ = plants[0].id;
+    plants_->undo();
+    settle();
+    bring({other});
+    EXPECT_TRUE(plants_->said().contains("still show")) << plants_->said().toStdString();
+}
+
 TEST_F(PhotosOfAPlant, AFolderIsTakenInWithAllBelowIt)
 {
     write("a.jpg", 1);

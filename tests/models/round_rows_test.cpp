@@ -224,7 +224,7 @@ TEST(RoundRows, WhatIsNotFedForWhatHappenedToItWaits)
             why = model.waits()->at(row, "why").toString();
         }
     }
-    EXPECT_TRUE(why.startsWith("Repotted on ")) << why.toStdString();
+    EXPECT_TRUE(why.startsWith("Not fed. Repotted on ")) << why.toStdString();
     EXPECT_TRUE(why.contains("; until ")) << why.toStdString();
 }
 

@@ -1,4 +1,5 @@
 #include "app/models/tonight_model.h"
+#include "app/models/word_form.h"
 #include "tests/models/page_fixtures.h"
 
 #include <QAbstractItemModelTester>
@@ -338,6 +339,29 @@ TEST(TonightModel, FahrenheitIsShownWhereItIsWanted)
     wait_for(model);
     EXPECT_TRUE(model.low().endsWith(QString::fromUtf8("°F")));
     EXPECT_TRUE(model.why().contains(QStringLiteral("34\u202F°F"))) << model.why().toStdString();
+}
+
+TEST(TonightModel, GermanShortMonthEndsTheSentenceWithOnePoint)
+{
+    const auto& facts = plain_facts();
+    TodayLook look{kShownToday, YearWords(Units::Metric, QLocale(QLocale::German, QLocale::Germany)), {}};
+    bool ended = false;
+    for (int day = 1; day <= 24 && !ended; ++day) {
+        look.today = calendar::Date{2026, 9, static_cast<unsigned short>(day)};
+        const QString said = tonight_facts(facts, look, {}).closest;
+        EXPECT_FALSE(said.contains(QLatin1String(".."))) << said.toStdString();
+        ended = said.endsWith(QLatin1String("Sept."));
+    }
+    EXPECT_TRUE(ended) << "no sentence ended with a day of September";
+}
+
+TEST(ClosedSentence, LosesOnlyThePointThatIsDoubled)
+{
+    EXPECT_EQ(closed("Look on 3. Sept.."), QString("Look on 3. Sept."));
+    EXPECT_EQ(closed("Clear since 3. Sept.. Look again."), QString("Clear since 3. Sept. Look again."));
+    for (const char* left : {"Look on 3 Sep.", "Kept in ../pots.", "Kept in pots/..", "and so on...", "a..b", "..", ""}) {
+        EXPECT_EQ(closed(left), QString(left));
+    }
 }
 
 } // namespace

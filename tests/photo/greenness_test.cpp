@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -158,6 +160,57 @@ TEST(WhiteBalance, TakesTheColourOfLampLightOut)
     const auto frame = Region::frame(10, 10);
     EXPECT_EQ(leaf_colours(leaf, frame).green, 0U);
     EXPECT_EQ(leaf_colours(balance->applied(leaf), frame).green, 100U);
+}
+
+/// Red, green and blue in linear light of what glows at a temperature: Planck's law, the colour-matching functions of CIE 1931 as
+/// fitted by Wyman, Sloan and Shirley (JCGT 2 (2013) 1-11, equation 4), the primaries of IEC 61966-2-1.
+std::array<double, 3> glow_of(double kelvins)
+{
+    const auto lobe = [](double nm, double middle, double below, double above) {
+        return std::exp(-0.5 * std::pow((nm - middle) / (nm < middle ? below : above), 2.0));
+    };
+    double x = 0.0;
+    double y = 0.0;
+    double z = 0.0;
+    for (double nm = 380.0; nm <= 780.0; nm += 1.0) {
+        const double power = std::pow(nm / 1000.0, -5.0) / std::expm1(1.4388e7 / (nm * kelvins));
+        x += power * (1.056 * lobe(nm, 599.8, 37.9, 31.0) + 0.362 * lobe(nm, 442.0, 16.0, 26.7) - 0.065 * lobe(nm, 501.1, 20.4, 26.2));
+        y += power * (0.821 * lobe(nm, 568.8, 46.9, 40.5) + 0.286 * lobe(nm, 530.9, 16.3, 31.1));
+        z += power * (1.217 * lobe(nm, 437.0, 11.8, 36.0) + 0.681 * lobe(nm, 459.0, 26.0, 13.8));
+    }
+    return {3.2406 * x - 1.5372 * y - 0.4986 * z, -0.9689 * x + 1.8758 * y + 0.0415 * z, 0.0557 * x - 0.2040 * y + 1.0570 * z};
+}
+
+double cast_of(double lamp, double camera)
+{
+    auto light = glow_of(lamp);
+    const auto set_for = glow_of(camera);
+    for (std::size_t at = 0; at < 3; ++at) {
+        light[at] /= set_for[at];
+    }
+    return *std::ranges::max_element(light) / *std::ranges::min_element(light);
+}
+
+TEST(WhiteBalance, StrongestCastIsThatOfTheWarmestLamps)
+{
+    EXPECT_NEAR(cast_of(2200.0, 3000.0), kStrongestCast, 0.1);
+    EXPECT_LT(cast_of(2700.0, 3000.0), 2.0);
+    EXPECT_LT(cast_of(4000.0, 6500.0), kStrongestCast);
+    EXPECT_LT(cast_of(10'000.0, 6500.0), 2.0);
+}
+
+TEST(WhiteBalance, RefusesWhatIsPlainlyNotGrey)
+{
+    const auto of = [](std::uint8_t red, std::uint8_t green, std::uint8_t blue) {
+        return WhiteBalance::from_grey(of_colour(red, green, blue), Region::frame(10, 10));
+    };
+    const auto terracotta = of(204, 102, 70);
+    ASSERT_FALSE(terracotta);
+    EXPECT_EQ(terracotta.error().code, ErrorCode::OutOfRange);
+    EXPECT_NE(terracotta.error().message.find("not grey: its strongest colour has 10 times"), std::string::npos)
+        << terracotta.error().message;
+    EXPECT_TRUE(of(200, 150, 100)); // Grey under a warm lamp.
+    EXPECT_TRUE(of(118, 118, 118));
 }
 
 TEST(WhiteBalance, NeedsAnAreaThatIsNeitherWhiteNorBlack)

@@ -121,6 +121,58 @@ TEST_F(Wishes, ColdForcesAPlantWithPestsInAllTheSame)
     EXPECT_TRUE(std::ranges::none_of(result.breaches, [](const Breach& of) { return of.kind == BreachKind::ColdNights; }));
 }
 
+TEST_F(Wishes, APlantWithPestsThatGoesBackToItsPlaceIsCarriedToNobody)
+{
+    auto home = porch_people();
+    home.plants[1].spot = 2;
+    const auto result = plan_year(home, place_, chances_, Date{2027, 9, 1}, Probability::clamped(0.1), Effort::Full,
+                                  {{{2, Date{2027, 9, 1}, Date{2028, 8, 31}}}, {}});
+    const auto& stays = result.plants[1].stays;
+    ASSERT_GE(stays.size(), 3U);
+    EXPECT_EQ(stays[1].why.kind, ReasonKind::NightsForbid);
+    EXPECT_EQ(stays.back().spot, 2);
+    EXPECT_EQ(stays.back().why.kind, ReasonKind::CarriedToNobody);
+}
+
+TEST_F(Wishes, APlantWithPestsThatHasToLeaveItsPlaceSaysThatNoSpotApartTakesIt)
+{
+    auto home = household({indoors(1, 4), indoors(2, 4)}, {plant(1, 10, 4, 0)});
+    home.spots[0].in_reach = true;
+    home.plants[0].hazardous = true;
+    home.plants[0].spot = 1;
+    const auto result = plan(home, 0.1, {{{1, kFrom, kFrom + Days{365}}}, {}});
+    const auto& stay = result.plants[0].stays.front();
+    EXPECT_EQ(stay.spot, 2);
+    EXPECT_EQ(stay.why.kind, ReasonKind::NoneApart);
+    EXPECT_TRUE(stay.why.apart);
+}
+
+TEST_F(Wishes, ACleanPlantSaysThatItLeavesTheSpotApartToOthers)
+{
+    auto home = household({indoors(1, 4), indoors(2, 4)}, {plant(1, 10, 4, 0), plant(2, 10, 4, 0)});
+    home.spots[0].apart = true;
+    home.plants[0].spot = 1;
+    home.plants[1].spot = 2;
+    const auto result = plan(home, 0.1, {{{2, kFrom, kFrom + Days{60}}}, {}});
+    EXPECT_EQ(result.plants[0].stays.front().spot, 2);
+    EXPECT_EQ(result.plants[0].stays.front().why.kind, ReasonKind::LeavesSpotApart);
+    EXPECT_EQ(result.plants[1].stays.front().why.kind, ReasonKind::StandsApart);
+}
+
+TEST_F(Wishes, ACleanPlantSaysThatPestsKeepItFromABetterSpot)
+{
+    auto home = household({indoors(1, 4, 1.0, 1.0), indoors(2, 4, 14.0, 14.0), indoors(3, 4, 9.0, 9.0)},
+                          {plant(1, 10, 4, 0), plant(2, 10, 4, 0)});
+    home.plants[0].spot = 1;
+    home.plants[1].spot = 2;
+    const auto free = plan(home);
+    ASSERT_EQ(free.plants[0].stays.back().spot, 2);
+    EXPECT_EQ(free.plants[0].stays.back().why.kind, ReasonKind::BetterLight);
+    const auto kept = plan(home, 0.1, {{{2, kFrom, kFrom + Days{365}}}, {}});
+    ASSERT_EQ(kept.plants[0].stays.back().spot, 3);
+    EXPECT_EQ(kept.plants[0].stays.back().why.kind, ReasonKind::KeptFromPests);
+}
+
 TEST_F(Wishes, WhatTheSpotApartDoesNotHoldStaysWhereItIs)
 {
     auto home = porch_people();

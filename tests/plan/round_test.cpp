@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <set>
 
 namespace lathhouse::plan {
 namespace {
@@ -87,6 +88,28 @@ TEST_F(Round, WhatASprayHitRestsUntilNewGrowthOrTheHoldIsOver)
     happened(EventKind::NewGrowth, 1, 0);
     happened(EventKind::NewGrowth, 4, 0);
     EXPECT_TRUE(rests().empty());
+}
+
+TEST_F(Round, ASprayOfASpotCountsForThePlantsThatStoodThereThatDay)
+{
+    const auto sprayed = [&](std::optional<home::SpotId> spot) {
+        facts_.events.push_back({{}, EventKind::ChemicalDamage, spot, kToday - Days{3}, calendar::start_of_day_utc(kToday - Days{3}), "",
+                                 {{"product", "glyphosate"}}});
+        std::set<home::PlantId> resting;
+        for (const auto& rest : wishes_of(facts_, kToday).resting) {
+            EXPECT_EQ(rest.why, RestWhy::Sprayed);
+            EXPECT_EQ(rest.since, kToday - Days{3});
+            resting.insert(rest.plant);
+        }
+        return resting;
+    };
+    happened(EventKind::Moved, 1, 10, {}, 2);
+    happened(EventKind::Moved, 1, 1, {}, 1); // It stands elsewhere since.
+    EXPECT_EQ(sprayed(2), (std::set<home::PlantId>{1, 2, 3}));
+    happened(EventKind::NewGrowth, 2, 0);
+    EXPECT_EQ(sprayed(2), (std::set<home::PlantId>{1, 3}));
+    facts_.events.clear();
+    EXPECT_EQ(sprayed({}), (std::set<home::PlantId>{2, 3})) << "without a spot it is for those outdoors";
 }
 
 TEST_F(Round, GoesFromCleanOverSuspectToInfestedWithWashingBetween)

@@ -59,6 +59,24 @@ TEST(WaterLooks, AskForALookWhereNoWateringIsLogged)
     EXPECT_EQ(look.habit.factor, 1.0);
 }
 
+TEST(WaterLooks, AThinLeafedKindThatMustDryOutDrawsAsOthersDo)
+{
+    const auto climate = place(48.0, 6.0, 10.0, 0.0);
+    const auto look = [&climate](const char* kind, bool own = false) {
+        auto home = potted_household(kind, 48.0);
+        home.plants.front().pot_volume = Litres::from_litres(1.5);
+        EXPECT_TRUE(home.plants.front().must_dry);
+        home.plants.front().kind = own ? "A kind of my own" : home.plants.front().kind;
+        return look_of(home, climate, {}, date(2027, 6, 15));
+    };
+    const auto geranium = look("Pelargonium x hortorum");
+    const auto aloe = look("Aloe vera");
+    EXPECT_NEAR(geranium.pot.drawn_of_day.litres() / aloe.pot.drawn_of_day.litres(),
+                growing_figure("draw_factor") / growing_figure("draw_succulent"), 1e-9);
+    EXPECT_LT(geranium.every_days, aloe.every_days);
+    EXPECT_NEAR(look("Pelargonium x hortorum", true).pot.drawn_of_day.litres(), aloe.pot.drawn_of_day.litres(), 1e-9);
+}
+
 TEST(WaterLooks, ComeSoonerInSummerAndForSmallPots)
 {
     const auto climate = place(48.0, 6.0, 10.0, 0.0);

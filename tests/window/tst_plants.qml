@@ -491,6 +491,23 @@ Item {
             verify(household.plants.canUndo);
         }
 
+        function test_aNameOfManyLettersStaysOnThePage(): void {
+            keyClick(Qt.Key_Return);
+            settle();
+            const heading = named("plantName") as Text;
+            const beside = named("plantBotanical") as Text;
+            verify(beside.text !== "");
+            for (const name of ["Wandelroeschen".repeat(16), "A very old lemon from grandmother's yard ".repeat(5)]) {
+                heading.text = name;
+                tryVerify(() => heading.lineCount > 1);
+                verify(heading.contentWidth <= heading.width && heading.width <= heading.parent.width);
+                tryVerify(() => beside.y >= heading.y + heading.height);
+                verify(beside.height <= 2 * beside.font.pixelSize * beside.lineCount, "no gap below the name");
+            }
+            heading.text = Qt.binding(() => household.plant.name);
+            tryVerify(() => beside.y === heading.y);
+        }
+
         function test_pageShowsGrowthAndItsTable() {
             keyClick(Qt.Key_Return);
             for (let shown = 0; shown < 14 && household.plant.verdict < 0; ++shown) {

@@ -332,6 +332,16 @@ Item {
             compare(household.seeds.plants, 1);
         }
 
+        function test_aNameOfManyLettersStaysOnTheSheet(): void {
+            choose("Tomato, red");
+            const heading = named("sowingTitle") as Text;
+            heading.text = "Ochsenherztomate".repeat(14);
+            tryVerify(() => heading.lineCount > 1);
+            verify(heading.contentWidth <= heading.width && heading.width <= named("sowingSheet").width);
+            heading.text = Qt.binding(() => household.seeds.name);
+            tryCompare(heading, "lineCount", 1);
+        }
+
         function test_anyCropHasASheet() {
             const field = named("cropField");
             tryVerify(() => { // Again while the head still takes its place.
