@@ -252,7 +252,7 @@ Window {
     PageLoader {
         id: seedsPage
         file: "SeedsPage.qml"
-        given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow) })
+        given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
         onPrintAsked: printing.ask()
         visible: root.page === "seeds"
         anchors.fill: sheet

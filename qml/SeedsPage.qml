@@ -12,6 +12,7 @@ FocusScope {
     /// Changes of the household itself; null where it cannot be changed.
     property MendModel mend: null
     required property bool narrow
+    property bool wide: false
     readonly property real side: root.narrow ? 11 : 19
     /// In a narrow window the sheet opens over the list.
     property bool opened: false
@@ -19,7 +20,15 @@ FocusScope {
     readonly property bool listing: root.seeds.sowingDays > 0
     readonly property bool listShown: !root.narrow || !root.opened
     readonly property bool sheetShown: !root.narrow || root.opened
-    readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
+    /// Between two columns stands a line.
+    readonly property real between: Theme.px(34)
+    /// In a wide window list, sheet and trays share the page as 720, 560 and 440.
+    readonly property real shared: root.width - 2 * root.side - 2 * root.between
+    readonly property bool columns: root.wide && !root.narrow
+    readonly property real listWidth: root.narrow ? root.width - 2 * root.side : root.columns ? Math.round(root.shared * 0.419) : Math.round((root.width - 2 * root.side) * 0.52)
+    /// A crop without a lot has no trays.
+    readonly property bool traysBeside: root.columns && root.seeds.hasSheet && !root.listing && root.seeds.currentRow >= 0
+    readonly property real trayWidth: root.traysBeside ? Math.round(root.shared * 0.256) : 0
 
     signal printAsked
 
@@ -76,7 +85,7 @@ FocusScope {
 
     PageParts {
         id: parts
-        parts: [head, list, sheet]
+        parts: [head, list, sheet, traySide]
     }
     Flow {
         id: head
@@ -324,7 +333,7 @@ FocusScope {
     }
     Rectangle {
         visible: !root.narrow && root.seeds.known
-        x: root.side + root.listWidth + Theme.px(16)
+        x: root.side + root.listWidth + Math.round(root.between / 2) - 1
         y: Theme.px(12)
         width: 1
         height: root.height - y - Theme.px(16)
@@ -334,9 +343,9 @@ FocusScope {
         id: sheet
         objectName: "sowingSheet"
         visible: (root.seeds.hasSheet || root.listing) && root.sheetShown
-        x: root.narrow ? root.side : root.side + root.listWidth + Theme.px(34)
+        x: root.narrow ? root.side : root.side + root.listWidth + root.between
         y: root.narrow ? trouble.y + trouble.implicitHeight + Theme.px(8) : 10
-        width: root.width - x - 10
+        width: root.traysBeside ? besideTrays.x - x : root.width - x - 10
         height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
         contentHeight: (root.listing ? sowings.height : pane.height) + Theme.px(16)
 
@@ -346,6 +355,7 @@ FocusScope {
             visible: !root.listing
             width: sheet.width - Theme.px(12)
             seeds: root.seeds
+            trayPlace: root.traysBeside ? trayPlace : null
         }
         SowingCalendar {
             id: sowings
@@ -357,6 +367,32 @@ FocusScope {
                 sheet.contentY = 0;
                 root.seeds.chooseCrop(crop);
             }
+        }
+    }
+    Rectangle {
+        id: besideTrays
+        visible: root.traysBeside
+        x: traySide.x - Math.round(root.between / 2)
+        y: Theme.px(12)
+        width: 1
+        height: root.height - y - Theme.px(16)
+        color: Theme.rule
+    }
+    SheetScroll {
+        id: traySide
+        objectName: "traySide"
+        visible: root.traysBeside
+        x: root.width - root.side - root.trayWidth
+        y: sheet.y
+        width: root.width - x - 10
+        height: sheet.height
+        contentHeight: pane.trays.height + Theme.px(16)
+
+        Item {
+            id: trayPlace
+            visible: root.traysBeside
+            width: traySide.width - Theme.px(12)
+            height: pane.trays.height
         }
     }
 }

@@ -6821,62 +6821,6 @@
         <source>Dates of the sowing</source>
         <translation>Daten der Aussaat</translation>
     </message>
-    <message>
-        <source>Trays</source>
-        <translation>Schalen</translation>
-    </message>
-    <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Samen, die in eine Schale kamen</translation>
-    </message>
-    <message>
-        <source>Seeds</source>
-        <translation>Samen</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
-    </message>
-    <message>
-        <source>0 days ago</source>
-        <translation>vor 0 Tagen</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>Tage her</translation>
-    </message>
-    <message>
-        <source>Sown today</source>
-        <translation>Heute gesät</translation>
-    </message>
-    <message>
-        <source>Sown on that day</source>
-        <translation>An diesem Tag gesät</translation>
-    </message>
-    <message>
-        <source>A tray of this lot, to be counted from now on</source>
-        <translation>Eine Schale aus diesem Tütchen, die von jetzt an gezählt wird</translation>
-    </message>
-    <message>
-        <source>Where it stands, how warm its mix is and a note may be left out.</source>
-        <translation>Wo sie steht, wie warm ihre Erde ist und eine Notiz können fehlen.</translation>
-    </message>
-    <message>
-        <source>How warm the mix is, if it was measured</source>
-        <translation>Wie warm die Erde ist, wenn es gemessen wurde</translation>
-    </message>
-    <message>
-        <source>Warmth of the mix</source>
-        <translation>Wärme der Erde</translation>
-    </message>
-    <message>
-        <source>Note to the tray, may be left blank</source>
-        <translation>Notiz zur Schale, kann leer bleiben</translation>
-    </message>
-    <message>
-        <source>Trays of this lot</source>
-        <translation>Schalen aus diesem Tütchen</translation>
-    </message>
 </context>
 <context>
     <name>SowingRows</name>
@@ -7585,6 +7529,69 @@
     <message>
         <source>Cell %1 of %2, nothing up</source>
         <translation>Zelle %1 von %2, nichts aufgegangen</translation>
+    </message>
+</context>
+<context>
+    <name>TrayPane</name>
+    <message>
+        <source>Trays</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Samen, die in eine Schale kamen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>vor 0 Tagen</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Heute gesät</translation>
+    </message>
+    <message>
+        <source>Sown on that day</source>
+        <translation>An diesem Tag gesät</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Eine Schale aus diesem Tütchen, die von jetzt an gezählt wird</translation>
+    </message>
+    <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Wo sie steht, wie warm ihre Erde ist und eine Notiz können fehlen.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Wie warm die Erde ist, wenn es gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Wärme der Erde</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Notiz zur Schale, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Schalen aus diesem Tütchen</translation>
+    </message>
+    <message>
+        <source>No tray of this lot yet. Once seeds have gone into one, what comes up is counted here, and your counts tell how much of the lot comes up.</source>
+        <translation>Noch keine Schale mit Samen aus diesem Tütchen. Sobald eine gesät ist, wird hier gezählt, was aufgeht, und die eigene Zählung sagt, wie viel aus dem Tütchen aufgeht.</translation>
     </message>
 </context>
 <context>

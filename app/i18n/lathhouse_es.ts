@@ -6821,62 +6821,6 @@
         <source>Dates of the sowing</source>
         <translation>Fechas de la siembra</translation>
     </message>
-    <message>
-        <source>Trays</source>
-        <translation>Bandejas</translation>
-    </message>
-    <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Semillas que fueron a una bandeja</translation>
-    </message>
-    <message>
-        <source>Seeds</source>
-        <translation>Semillas</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
-    </message>
-    <message>
-        <source>0 days ago</source>
-        <translation>hace 0 días</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>días atrás</translation>
-    </message>
-    <message>
-        <source>Sown today</source>
-        <translation>Sembradas hoy</translation>
-    </message>
-    <message>
-        <source>Sown on that day</source>
-        <translation>Sembrado ese día</translation>
-    </message>
-    <message>
-        <source>A tray of this lot, to be counted from now on</source>
-        <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
-    </message>
-    <message>
-        <source>Where it stands, how warm its mix is and a note may be left out.</source>
-        <translation>Dónde está, la temperatura del sustrato y una nota pueden faltar.</translation>
-    </message>
-    <message>
-        <source>How warm the mix is, if it was measured</source>
-        <translation>Qué temperatura tiene el sustrato, si se midió</translation>
-    </message>
-    <message>
-        <source>Warmth of the mix</source>
-        <translation>Calor del sustrato</translation>
-    </message>
-    <message>
-        <source>Note to the tray, may be left blank</source>
-        <translation>Nota de la bandeja, puede quedar en blanco</translation>
-    </message>
-    <message>
-        <source>Trays of this lot</source>
-        <translation>Bandejas de este lote</translation>
-    </message>
 </context>
 <context>
     <name>SowingRows</name>
@@ -7585,6 +7529,69 @@
     <message>
         <source>Cell %1 of %2, nothing up</source>
         <translation>Celda %1 de %2, nada nacido</translation>
+    </message>
+</context>
+<context>
+    <name>TrayPane</name>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Semillas que fueron a una bandeja</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>hace 0 días</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Sembradas hoy</translation>
+    </message>
+    <message>
+        <source>Sown on that day</source>
+        <translation>Sembrado ese día</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
+    </message>
+    <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Dónde está, la temperatura del sustrato y una nota pueden faltar.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Qué temperatura tiene el sustrato, si se midió</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Calor del sustrato</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Nota de la bandeja, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Bandejas de este lote</translation>
+    </message>
+    <message>
+        <source>No tray of this lot yet. Once seeds have gone into one, what comes up is counted here, and your counts tell how much of the lot comes up.</source>
+        <translation>Aún no hay ninguna bandeja de este lote. En cuanto se siembra una, aquí se cuenta lo que nace, y los recuentos propios dicen cuánto nace del lote.</translation>
     </message>
 </context>
 <context>
