@@ -215,7 +215,8 @@ FocusScope {
         x: root.side
         y: trouble.y + trouble.implicitHeight + Theme.px(6)
         width: list.width - 10
-        height: Theme.px(26)
+        // Its longest words may take two lines.
+        height: Math.max(Theme.px(26), shareHead.implicitHeight + Theme.px(8))
         readonly property LotColumns columns: LotColumns {
             width: columnHead.width
             narrow: root.narrow
@@ -226,6 +227,8 @@ FocusScope {
             text: qsTr("Lot")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             visible: columnHead.columns.withYear
@@ -235,6 +238,8 @@ FocusScope {
             text: qsTr("Year")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             x: columnHead.columns.seedsX
@@ -243,23 +248,28 @@ FocusScope {
             text: qsTr("Seeds")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
+            id: shareHead
+            objectName: "shareHead"
             x: columnHead.columns.shareX
             width: columnHead.columns.nextX - x - Theme.px(6)
-            wrapMode: Text.NoWrap
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Theme.px(9)
             horizontalAlignment: Text.AlignLeft
             text: columnHead.columns.withYear ? qsTr("Of 100, how many come up") : qsTr("Come up")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             x: columnHead.columns.nextX
             text: qsTr("Next")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Rectangle {
             anchors.bottom: parent.bottom

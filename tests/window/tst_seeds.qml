@@ -426,6 +426,13 @@ Item {
             verify(low(trays) > low(dates));
         }
 
+        function test_noWordsAreShrunkBelowTheSmallestSize() {
+            const head = named("shareHead") as Text;
+            compare(head.fontSizeMode, Text.FixedSize);
+            verify(head.contentWidth <= head.width + 1);
+            verify(head.height <= head.parent.height, "its lines stand above the rule");
+        }
+
         function test_withoutLotsTheListSaysWhatToDo() {
             open("");
             verify(named("seedsEmpty").visible);
