@@ -15,7 +15,9 @@ Item {
     required property bool narrow
     readonly property alias rows: list
     /// Of the line above the rows, in which their order is chosen.
-    readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0)
+    readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0, root.orderHeight)
+    /// What the words on their order need there.
+    property real orderHeight: 0
 
     /// No plant is there.
     readonly property bool bare: !root.year.planning && list.count === 0

@@ -27,7 +27,7 @@ Item {
     /// What can be done with it is asked there.
     signal actsAsked(x: real, y: real)
 
-    height: root.rowHeight + (root.heading === "" ? 0 : Theme.px(24))
+    height: root.rowHeight + (root.heading === "" ? 0 : Math.max(Theme.px(24), group.implicitHeight))
 
     Accessible.role: Accessible.ListItem
     Accessible.name: root.sentence
@@ -38,6 +38,7 @@ Item {
     Accessible.onPressAction: root.year.currentRow = root.index
 
     SpotGroup {
+        id: group
         visible: root.heading !== ""
         width: root.width
         section: root.heading
@@ -81,6 +82,7 @@ Item {
         }
         Text {
             id: nameText
+            readonly property bool mayBeCut: true
             textFormat: Text.PlainText
             x: 8
             width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))

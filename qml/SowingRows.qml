@@ -54,11 +54,12 @@ Column {
             required property string name
             required property string sentence
             width: root.width
-            height: root.rowHeight
+            height: Math.max(root.rowHeight, nameText.implicitHeight + Theme.px(6))
             Accessible.role: Accessible.ListItem
             Accessible.name: sowing.sentence
 
             Text {
+                id: nameText
                 textFormat: Text.PlainText
                 x: 8
                 width: root.labelWidth - Theme.px(14)
@@ -66,7 +67,7 @@ Column {
                 verticalAlignment: Text.AlignVCenter
                 text: sowing.name
                 color: Theme.ink
-                elide: Text.ElideRight
+                wrapMode: Text.WordWrap
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.rowSize
                 Accessible.ignored: true

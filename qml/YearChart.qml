@@ -18,6 +18,8 @@ FocusScope {
     readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
     /// Gives way where the window is low, so that some rows stay in sight.
     readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - plants.headHeight - 4 * root.rowHeight))
+    /// With that, two rows are in sight.
+    readonly property real leastHeight: root.bandsAbove + 70 * (1 + Theme.textScale) / 2 + root.frostHeight + 12 + plants.headHeight + 2 * root.rowHeight
     readonly property real bandsAbove: root.tabHeight + root.monthRow + root.skyHeight
     readonly property real frostHeight: (root.wide ? 44 : root.narrow ? 34 : 36) * (1 + Theme.textScale) / 2
     readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, Theme.touch ? 44 : 0)
@@ -136,6 +138,7 @@ FocusScope {
         labelWidth: root.labelWidth
         rowHeight: root.rowHeight
         barHeight: root.barHeight
+        orderHeight: orderLine.implicitHeight
         narrow: root.narrow
         onPlantAsked: plant => root.plantAsked(plant)
         onAddAsked: root.addAsked()
