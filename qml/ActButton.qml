@@ -21,6 +21,7 @@ SheetButton {
         font.family: Theme.textFamily
         font.pixelSize: Theme.textSize
         font.weight: Font.DemiBold
+        wrapMode: Text.WordWrap
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
     }

@@ -71,7 +71,7 @@ Item {
         }
         Flow {
             objectName: "skyChips"
-            width: Math.min(root.width, clear.width + spacing + cloudy.width)
+            width: Math.min(root.width, clear.implicitWidth + spacing + cloudy.implicitWidth)
             spacing: flow.spacing
 
             Kind {
@@ -91,7 +91,7 @@ Item {
         }
         Flow {
             objectName: "windChips"
-            width: Math.min(root.width, calm.width + spacing + windy.width)
+            width: Math.min(root.width, calm.implicitWidth + spacing + windy.implicitWidth)
             spacing: flow.spacing
 
             Kind {

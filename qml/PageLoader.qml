@@ -8,6 +8,8 @@ Loader {
     /// Its properties, bound where they change.
     required property var given
     readonly property var page: root.item
+    /// With less than that it cannot be used.
+    readonly property real leastHeight: root.page?.leastHeight ?? 0
     /// What the page is made of, compiled beside the window's own thread before anybody goes there.
     property Component ready: null
     signal printAsked

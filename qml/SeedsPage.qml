@@ -14,6 +14,8 @@ FocusScope {
     required property bool narrow
     property bool wide: false
     readonly property real side: root.narrow ? 11 : 19
+    /// Less than that is scrolled as a whole.
+    readonly property real leastHeight: (list.visible ? list.y + key.height : trouble.y + trouble.implicitHeight) + Theme.px(170) + (undoBar.visible ? undoBar.height : 0)
     /// In a narrow window the sheet opens over the list.
     property bool opened: false
     /// What can be sown stands where the sowing sheet does.
@@ -223,6 +225,7 @@ FocusScope {
         }
 
         Words {
+            visible: !columnHead.columns.stacked
             x: Theme.px(10)
             text: qsTr("Lot")
             quiet: true
