@@ -232,6 +232,7 @@ FocusScope {
         ActButton {
             id: logButton
             objectName: "logButton"
+            filled: root.enabled // Else the panel over the page has the main act.
             text: root.plants.markedCount > 0 ? qsTr("Log for %1").arg(root.plants.target) : qsTr("Log something")
             reason: qsTr("Control and L. For the chosen plant or those that are marked.")
             onClicked: root.log()

@@ -227,6 +227,7 @@ FocusScope {
                     ActButton {
                         id: logAct
                         objectName: "plantLogButton"
+                        filled: root.enabled // Else the panel over the page has the main act.
                         text: root.gone ? qsTr("Add a note") : qsTr("Log something")
                         reason: qsTr("Control and L")
                         onClicked: root.log()
