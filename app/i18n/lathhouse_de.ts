@@ -10186,6 +10186,14 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::HomeRecordModel</name>
     <message>
+        <source>A record is one file, and %1 were let go here. Nothing was taken in.</source>
+        <translation>Eine Aufzeichnung ist eine Datei, und hier wurden %1 losgelassen. Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Only a file of this computer can be taken in. Save the record first. Nothing was taken in.</source>
+        <translation>Nur eine Datei dieses Rechners kann aufgenommen werden. Die Aufzeichnung zuerst speichern. Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
         <source>Say which file holds the record.</source>
         <translation>Angeben, in welcher Datei die Aufzeichnung steht.</translation>
     </message>

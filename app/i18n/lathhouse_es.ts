@@ -10186,6 +10186,14 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::HomeRecordModel</name>
     <message>
+        <source>A record is one file, and %1 were let go here. Nothing was taken in.</source>
+        <translation>Un registro es un solo archivo, y aquí se soltaron %1. No se incorporó nada.</translation>
+    </message>
+    <message>
+        <source>Only a file of this computer can be taken in. Save the record first. Nothing was taken in.</source>
+        <translation>Solo puede incorporarse un archivo de este ordenador. Guardar primero el registro. No se incorporó nada.</translation>
+    </message>
+    <message>
         <source>Say which file holds the record.</source>
         <translation>Indicar qué archivo contiene el registro.</translation>
     </message>
