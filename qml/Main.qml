@@ -85,12 +85,23 @@ Window {
             homePage.open();
         } else {
             yearPage.open();
+            roundSoon.start();
         }
+    }
+    Timer { // The year says what is to be carried today; it is shown first.
+        id: roundSoon
+        interval: 1500
+        onTriggered: root.round.start()
     }
 
     function toPlant(plant: int): void {
         root.plants.openId(plant);
         root.page = "plants";
+    }
+    /// A lot of seed is opened, sown, or what can be sown is shown.
+    function toLot(lot: string, what: string): void {
+        root.page = "seeds";
+        seedsPage.page.show(lot, what);
     }
     function logFor(plant: int): void {
         root.toPlant(plant);
@@ -236,12 +247,13 @@ Window {
         PageLoader {
             id: yearPage
             file: "YearPage.qml"
-            given: ({ objectName: "yearPage", year: root.year, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+            given: ({ objectName: "yearPage", year: root.year, round: root.round, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
             onPrintAsked: printing.ask()
             onPlantAsked: plant => root.toPlant(plant)
             onLogAsked: plant => root.logFor(plant)
             onAddAsked: root.addPlants()
             onKeepAsked: plant => root.mend.pinPlant(plant)
+            onLotAsked: (lot, what) => root.toLot(lot, what)
             visible: root.page === "year"
             width: pages.width
             height: pages.contentHeight

@@ -19,6 +19,7 @@ Loader {
     signal addAsked
     signal keepAsked(plant: int)
     signal yearAsked
+    signal lotAsked(lot: string, what: string)
 
     /// Hands the keys to the page.
     function open(): void {
@@ -57,6 +58,9 @@ Loader {
         }
         function onYearAsked(): void {
             root.yearAsked();
+        }
+        function onLotAsked(lot: string, what: string): void {
+            root.lotAsked(lot, what);
         }
     }
 }

@@ -80,6 +80,30 @@ FocusScope {
             event.accepted = false;
     }
 
+    /// A lot is opened, to be sown where that is asked ("sow"); or what can be sown now is shown ("can").
+    function show(lot: string, what: string): void {
+        root.opened = true;
+        root.sowAwaited = what === "sow" ? lot : "";
+        root.seeds.sowingDays = what === "can" ? 30 : 0;
+        if (what === "can")
+            return;
+        root.seeds.chooseLot(lot);
+        root.sowWhenRead();
+    }
+    /// The name of the lot whose seeds are to be written down once it is read; empty: none.
+    property string sowAwaited: ""
+    function sowWhenRead(): void {
+        if (root.sowAwaited === "" || root.seeds.currentRow < 0 || root.seeds.name !== root.sowAwaited)
+            return;
+        root.sowAwaited = "";
+        pane.trays.sowNext();
+    }
+    Connections {
+        target: root.seeds
+        function onSheetChanged(): void {
+            root.sowWhenRead();
+        }
+    }
     function back(): void {
         root.opened = false;
         list.forceActiveFocus();

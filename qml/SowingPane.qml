@@ -10,7 +10,7 @@ Column {
     required property SeedsModel seeds
     /// The trays have a column of their own in a wide window.
     property Item trayPlace: null
-    readonly property Item trays: trayPane
+    readonly property TrayPane trays: trayPane
 
     spacing: Theme.px(8)
 

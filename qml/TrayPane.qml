@@ -19,6 +19,10 @@ Column {
 
     spacing: Theme.px(8)
 
+    /// The field for the seeds of the next tray has the keys.
+    function sowNext(): void {
+        sown.forceActiveFocus(Qt.TabFocusReason);
+    }
     function sow(): void {
         if (root.seeds.sow(sown.text, root.traySpot, mix.text, note.text)) {
             if (mix.activeFocus || note.activeFocus)

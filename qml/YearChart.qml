@@ -29,11 +29,16 @@ FocusScope {
     readonly property alias bandsItem: bands
     readonly property alias rows: plants.rows
     property real hoverX: -1
+    /// What is to be carried today, by the number of the plant.
+    property var carries: ({})
 
     signal plantAsked(plant: int)
     signal addAsked
     /// What can be done with a plant is asked at that place of its row.
     signal actsAsked(row: PlantRow, x: real, y: real)
+    /// The same for a lot that can be sown, at that place of the chart.
+    signal sowingActsAsked(sowing: int, x: real, y: real)
+    signal lotAsked(lot: string)
 
     /// The next order of the rows.
     function turnOrder(): void {
@@ -143,6 +148,9 @@ FocusScope {
         onPlantAsked: plant => root.plantAsked(plant)
         onAddAsked: root.addAsked()
         onActsAsked: (row, x, y) => root.actsAsked(row, x, y)
+        onSowingActsAsked: (sowing, x, y) => root.sowingActsAsked(sowing, x, plants.y + y)
+        onLotAsked: lot => root.lotAsked(lot)
+        carries: root.carries
     }
     YearLabels {
         objectName: "labels"
@@ -194,6 +202,8 @@ FocusScope {
             const row = y > plants.y ? plants.rowAt(y - plants.y) : -1;
             if (row >= 0)
                 plants.askActs(row, root.labelWidth + x, root.rowHeight);
+            else if (y > plants.y && plants.sowingAt(y - plants.y) >= 0)
+                plants.askSowingActs(plants.sowingAt(y - plants.y), root.labelWidth + x);
         }
         cursorShape: pointer.holding || pointer.overEdge ? Qt.SplitHCursor : Qt.ArrowCursor
         preventStealing: pointer.holding

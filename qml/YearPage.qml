@@ -6,6 +6,8 @@ FocusScope {
     id: root
 
     required property YearModel year
+    /// What is to be carried today is said at its plant; null where nothing tells it.
+    property RoundModel round: null
     required property bool narrow
     required property bool wide
     /// Whether a plant can be kept at a spot here.
@@ -33,6 +35,8 @@ FocusScope {
     signal addAsked
     /// A plant is to be kept at a spot.
     signal keepAsked(plant: int)
+    /// A lot of seed is looked at, on the page that has them: "open" it, "sow" it, or what "can" be sown now.
+    signal lotAsked(lot: string, what: string)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.year.begin.title
@@ -209,7 +213,10 @@ FocusScope {
         focus: !root.asTable
         onPlantAsked: plant => root.plantAsked(plant)
         onAddAsked: root.addAsked()
+        carries: root.round?.carriesDue ?? ({})
         onActsAsked: (row, x, y) => yearActs.ask(row, root.mapFromItem(row, x, y))
+        onSowingActsAsked: (sowing, x, y) => sowingActs.ask(root.year.sowings.at(sowing, "name"), root.mapFromItem(chart, x, y))
+        onLotAsked: lot => root.lotAsked(lot, "open")
     }
     YearTable {
         id: table
@@ -332,6 +339,11 @@ FocusScope {
         z: 3
         width: Math.min(root.width - 2 * root.side, Theme.px(680))
         onClosed: (root.asTable ? table : chart).forceActiveFocus()
+    }
+    SowingActs {
+        id: sowingActs
+        objectName: "sowingActs"
+        onLotAsked: (lot, what) => root.lotAsked(lot, what)
     }
     YearActs {
         id: yearActs

@@ -3078,8 +3078,8 @@
         <translation>für die Pflanze etwas eintragen</translation>
     </message>
     <message>
-        <source>all that can be done with the plant</source>
-        <translation>alles, was mit der Pflanze zu tun ist</translation>
+        <source>all that can be done with the plant, or with the lot below the plants</source>
+        <translation>alles, was mit der Pflanze zu tun ist, oder mit dem Tütchen unter den Pflanzen</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -3116,6 +3116,10 @@
     <message>
         <source>mark it, or take the mark off</source>
         <translation>sie markieren oder die Marke wegnehmen</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>alles, was mit der Pflanze zu tun ist</translation>
     </message>
     <message>
         <source>compare the two that are marked</source>
@@ -5623,6 +5627,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>%1 Due: %2.</source>
+        <translation>%1 Zu tun: %2.</translation>
+    </message>
+    <message>
         <source>Its page: Enter, or press twice</source>
         <translation>Ihre Seite: Eingabetaste oder zweimal drücken</translation>
     </message>
@@ -6718,6 +6726,25 @@
     </message>
 </context>
 <context>
+    <name>SowingActs</name>
+    <message>
+        <source>Open the lot in Seeds</source>
+        <translation>Das Tütchen bei den Samen öffnen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Write down a sowing</source>
+        <translation>Eine Aussaat aufschreiben</translation>
+    </message>
+    <message>
+        <source>What can be sown now</source>
+        <translation>Was jetzt gesät werden kann</translation>
+    </message>
+</context>
+<context>
     <name>SowingBarPainter</name>
     <message>
         <source>indoors</source>
@@ -6831,6 +6858,10 @@
     <message>
         <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
         <translation>Ring: säen · Klammer: geht auf · Stufen: abhärten · Schrägstrich: erste Reife oder Blüte</translation>
+    </message>
+    <message>
+        <source>Its lot: Enter, or press twice</source>
+        <translation>Sein Tütchen: Eingabetaste oder zweimal drücken</translation>
     </message>
 </context>
 <context>
@@ -11838,6 +11869,30 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>carry in this evening</source>
+        <translation>heute Abend hereintragen</translation>
+    </message>
+    <message>
+        <source>carry to its new spot today</source>
+        <translation>heute an den neuen Platz tragen</translation>
+    </message>
+    <message>
+        <source>carry out for the day today</source>
+        <translation>heute über Tag hinaustragen</translation>
+    </message>
+    <message>
+        <source>carry out today, to stay</source>
+        <translation>heute hinaustragen, es bleibt draußen</translation>
+    </message>
+    <message>
+        <source>carry into deeper shade today</source>
+        <translation>heute in tieferen Schatten tragen</translation>
+    </message>
+    <message>
+        <source>carry in today</source>
+        <translation>heute hereintragen</translation>
+    </message>
     <message>
         <source>can wait until %1</source>
         <translation>kann bis %1 warten</translation>

@@ -3078,8 +3078,8 @@
         <translation>anotar algo de la planta</translation>
     </message>
     <message>
-        <source>all that can be done with the plant</source>
-        <translation>todo lo que puede hacerse con la planta</translation>
+        <source>all that can be done with the plant, or with the lot below the plants</source>
+        <translation>todo lo que puede hacerse con la planta, o con el lote debajo de las plantas</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -3116,6 +3116,10 @@
     <message>
         <source>mark it, or take the mark off</source>
         <translation>marcarla o quitar la marca</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>todo lo que puede hacerse con la planta</translation>
     </message>
     <message>
         <source>compare the two that are marked</source>
@@ -5623,6 +5627,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>%1 Due: %2.</source>
+        <translation>%1 Toca: %2.</translation>
+    </message>
+    <message>
         <source>Its page: Enter, or press twice</source>
         <translation>Su página: Intro, o pulsar dos veces</translation>
     </message>
@@ -6718,6 +6726,25 @@
     </message>
 </context>
 <context>
+    <name>SowingActs</name>
+    <message>
+        <source>Open the lot in Seeds</source>
+        <translation>Abrir el lote en Semillas</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Write down a sowing</source>
+        <translation>Anotar una siembra</translation>
+    </message>
+    <message>
+        <source>What can be sown now</source>
+        <translation>Qué se puede sembrar ahora</translation>
+    </message>
+</context>
+<context>
     <name>SowingBarPainter</name>
     <message>
         <source>indoors</source>
@@ -6831,6 +6858,10 @@
     <message>
         <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
         <translation>anillo: sembrar · corchete: nace · escalones: endurecer · barra oblicua: primera madurez o flor</translation>
+    </message>
+    <message>
+        <source>Its lot: Enter, or press twice</source>
+        <translation>Su lote: Intro, o pulsar dos veces</translation>
     </message>
 </context>
 <context>
@@ -11838,6 +11869,30 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>carry in this evening</source>
+        <translation>entrarla esta tarde</translation>
+    </message>
+    <message>
+        <source>carry to its new spot today</source>
+        <translation>llevarla hoy a su nuevo sitio</translation>
+    </message>
+    <message>
+        <source>carry out for the day today</source>
+        <translation>sacarla hoy durante el día</translation>
+    </message>
+    <message>
+        <source>carry out today, to stay</source>
+        <translation>sacarla hoy, para quedarse fuera</translation>
+    </message>
+    <message>
+        <source>carry into deeper shade today</source>
+        <translation>llevarla hoy a una sombra más densa</translation>
+    </message>
+    <message>
+        <source>carry in today</source>
+        <translation>entrarla hoy</translation>
+    </message>
     <message>
         <source>can wait until %1</source>
         <translation>puede esperar hasta el %1</translation>
