@@ -39,7 +39,7 @@ bool fits(const QQuickItem& text, double window_width)
         return false;
     }
     const QRectF words = words_of(text);
-    return words.left() > -kRounding && words.right() < window_width + kRounding;
+    return window_width < 0.0 || (words.left() > -kRounding && words.right() < window_width + kRounding);
 }
 
 /// Words that are seen, and what lies under them.
@@ -75,16 +75,24 @@ void collect_seen(const QQuickItem& item, QRectF part, const QQuickItem* ground,
     }
 }
 
+/// Whether what stands in it comes into sight from the sides, as photographs of a strip do.
+bool scrolls_sideways(const QQuickItem& item)
+{
+    return item.clip() && item.inherits("QQuickFlickable") && item.property("contentWidth").toDouble() > item.width() + kRounding;
+}
+
+/// window_width: negative where no edge of the window counts.
 void collect(const QQuickItem& item, double window_width, QStringList& found)
 {
     if (!item.isVisible() || item.opacity() == 0.0) {
         return;
     }
-    if (item.inherits("QQuickText") && item.objectName() != QLatin1String("plantName") && !fits(item, window_width)) {
+    if (item.inherits("QQuickText") && !item.property("mayBeCut").toBool() && !fits(item, window_width)) {
         found.append(item.property("text").toString());
     }
+    const double within = scrolls_sideways(item) ? -1.0 : window_width;
     for (const QQuickItem* child : item.childItems()) {
-        collect(*child, window_width, found);
+        collect(*child, within, found);
     }
 }
 

@@ -11,8 +11,12 @@ SpokenButton {
     property real textX: -1
     readonly property real textWidth: widest.width
 
+    property real wordsHeight: 0
+    readonly property real wordsX: root.textX >= 0 ? root.textX : root.spotColour >= 0 ? Theme.px(32) : 0
+    /// In a flow or a column it is no wider than that, and its words wrap.
+    width: Math.min(root.implicitWidth, root.parent instanceof Flow || root.parent instanceof Column ? root.parent.width : Infinity)
     implicitWidth: Math.max(Theme.target(0), Math.ceil(widest.width) + Theme.px(20) + (root.spotColour >= 0 ? Theme.px(24) : 0))
-    implicitHeight: Theme.target(28)
+    implicitHeight: Math.max(Theme.target(28), root.wordsHeight + Theme.px(6))
     spokenRole: Accessible.RadioButton
 
     // The chip keeps its width when it is chosen.
@@ -48,7 +52,10 @@ SpokenButton {
         Text {
             textFormat: Text.PlainText
             anchors.verticalCenter: parent.verticalCenter
-            x: root.textX >= 0 ? root.textX : root.spotColour >= 0 ? Theme.px(32) : Math.round((parent.width - width) / 2)
+            x: root.wordsX > 0 ? root.wordsX : Math.round((parent.width - width) / 2)
+            width: Math.min(implicitWidth, parent.width - root.wordsX - 2)
+            wrapMode: Text.WordWrap
+            onImplicitHeightChanged: root.wordsHeight = implicitHeight
             text: root.text
             color: Theme.ink
             font.family: Theme.textFamily

@@ -38,7 +38,7 @@ Column {
                 required property string modelData
                 required property int index
                 objectName: root.part + index
-                height: Theme.target(32)
+                height: Math.max(Theme.target(32), implicitHeight)
                 text: modelData
                 reason: root.title
                 on: root.chosen === index

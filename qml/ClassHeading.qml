@@ -11,7 +11,10 @@ Item {
     required property int pestState
     readonly property color ground: root.pestState === 2 ? Theme.caution : root.pestState === 1 ? Theme.warm : Theme.ink
 
-    implicitHeight: Theme.px(36)
+    /// The note stands below the name where it has no room beside it.
+    readonly property bool stacked: head.x + head.implicitWidth + Theme.px(10) + noteText.implicitWidth > root.width
+
+    implicitHeight: root.stacked ? Theme.px(20) + head.height + noteText.height : Theme.px(36)
     Accessible.role: Accessible.Heading
     Accessible.name: qsTr("%1, %2").arg(root.words).arg(root.note)
 
@@ -38,19 +41,23 @@ Item {
         anchors.left: laths.right
         anchors.leftMargin: Theme.px(10)
         anchors.bottom: rule.top
-        anchors.bottomMargin: 2
+        anchors.bottomMargin: 2 + (root.stacked ? noteText.height : 0)
+        width: Math.min(implicitWidth, root.width - x)
         text: root.words
+        wrapMode: Text.WordWrap
         color: Theme.ink
         font.family: Theme.titleFamily
         font.pixelSize: Theme.headSize
         Accessible.ignored: true
     }
     Text {
+        id: noteText
         textFormat: Text.PlainText
-        anchors.left: head.right
-        anchors.leftMargin: Theme.px(10)
-        anchors.baseline: head.baseline
+        x: root.stacked ? head.x : head.x + head.width + Theme.px(10)
+        y: root.stacked ? rule.y - height : head.y + head.baselineOffset - baselineOffset
+        width: root.stacked ? root.width - x : implicitWidth
         text: root.note
+        wrapMode: Text.WordWrap
         color: Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize

@@ -18,7 +18,9 @@ Grid {
 
     Text {
         textFormat: Text.PlainText
+        width: root.low ? undefined : root.width
         text: root.head
+        wrapMode: Text.WordWrap
         color: Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize

@@ -11,6 +11,8 @@ Item {
     property string instead: ""
     property int sky: 0 ///< 0 not said, 1 clear, 2 cloudy.
     property int wind: 0 ///< 0 not said, 1 calm, 2 windy.
+    /// Whether its button is the main act of the page.
+    property bool filled: true
 
     signal kept(low: string, sky: int, wind: int, dewPoint: string)
     signal mended
@@ -71,7 +73,7 @@ Item {
         }
         Flow {
             objectName: "skyChips"
-            width: Math.min(root.width, clear.width + spacing + cloudy.width)
+            width: Math.min(root.width, clear.implicitWidth + spacing + cloudy.implicitWidth)
             spacing: flow.spacing
 
             Kind {
@@ -91,7 +93,7 @@ Item {
         }
         Flow {
             objectName: "windChips"
-            width: Math.min(root.width, calm.width + spacing + windy.width)
+            width: Math.min(root.width, calm.implicitWidth + spacing + windy.implicitWidth)
             spacing: flow.spacing
 
             Kind {
@@ -111,6 +113,7 @@ Item {
         }
         ActButton {
             objectName: "keepButton"
+            filled: root.filled
             text: qsTr("Keep")
             reason: qsTr("Keeps it as tonight’s forecast, so that its errors here are learned")
             onClicked: root.keep()

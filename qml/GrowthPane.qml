@@ -68,11 +68,12 @@ Column {
             required property string repeats
             required property string sentence
             width: table.width - 12
-            height: Theme.px(26)
+            height: Math.max(Theme.px(26), Math.max(dateCell.implicitHeight, valueCell.implicitHeight, changeCell.implicitHeight, repeatCell.implicitHeight) + Theme.px(6))
             Accessible.role: Accessible.Row
             Accessible.name: reading.sentence
 
             TableCell {
+                id: dateCell
                 x: Theme.px(6)
                 width: parent.width * 0.28
                 height: parent.height
@@ -80,6 +81,7 @@ Column {
                 strong: true
             }
             TableCell {
+                id: valueCell
                 x: parent.width * 0.3
                 width: parent.width * 0.18
                 height: parent.height
@@ -87,6 +89,7 @@ Column {
                 text: reading.value
             }
             TableCell {
+                id: changeCell
                 x: parent.width * 0.5
                 width: parent.width * 0.18
                 height: parent.height
@@ -94,6 +97,7 @@ Column {
                 text: reading.change
             }
             TableCell {
+                id: repeatCell
                 x: parent.width * 0.72
                 width: parent.width * 0.27
                 height: parent.height

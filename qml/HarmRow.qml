@@ -1,4 +1,5 @@
 import QtQuick
+import QtQuick.Controls.Basic
 import Lathhouse.Models
 
 // A plant at the cursor's date: where it stands, and its chance of harm.
@@ -21,6 +22,7 @@ Item {
     Text {
         id: nameText
         objectName: "harmName"
+        readonly property bool mayBeCut: true
         textFormat: Text.PlainText
         anchors.left: parent.left
         anchors.right: root.below ? parent.right : swatch.left
@@ -32,6 +34,16 @@ Item {
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize
         Accessible.ignored: true
+    }
+    HoverHandler {
+        id: pointer
+    }
+    ToolTip {
+        visible: pointer.hovered && nameText.truncated
+        delay: 400
+        text: root.name
+        font.family: Theme.textFamily
+        font.pixelSize: Theme.rowSize
     }
     SpotSwatch {
         id: swatch

@@ -47,7 +47,8 @@ Item {
             spacing: Theme.px(12)
 
             Heading {
-                height: Theme.target(34)
+                width: Math.min(implicitWidth, parent.width)
+                height: Math.max(Theme.target(34), implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 text: qsTr("What happened in the household")
             }
@@ -65,7 +66,7 @@ Item {
             SheetButton {
                 objectName: "journalLogButton"
                 visible: root.journal.places.length > 0
-                height: Theme.target(34)
+                height: Math.max(Theme.target(34), implicitHeight)
                 text: qsTr("Log something without a plant")
                 reason: qsTr("Control and L. At a spot, or in the whole household. Of a plant it is logged under Plants.")
                 onClicked: root.openLog()
@@ -164,6 +165,7 @@ Item {
                 width: row.first
                 text: row.date
                 strong: true
+                wrapMode: Text.NoWrap
                 onImplicitWidthChanged: root.dateWidth = Math.max(root.dateWidth, Math.ceil(implicitWidth) + 1)
             }
             Words {

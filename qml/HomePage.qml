@@ -15,6 +15,8 @@ FocusScope {
     property PhotoImportModel coming: null
     required property bool narrow
     readonly property real side: root.narrow ? 11 : 19
+    /// Less than that is scrolled as a whole.
+    readonly property real leastHeight: sheet.y + Theme.px(170)
     /// In the order of HomeModel.Section.
     readonly property list<string> sections: [qsTr("Place"), qsTr("Spots"), qsTr("Thermometer"), qsTr("Own record"), qsTr("People and animals"), qsTr("Journal"), qsTr("Data and backup"), qsTr("Settings")]
     readonly property bool placeShown: root.home.section === HomeModel.Place

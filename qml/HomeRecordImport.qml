@@ -53,8 +53,11 @@ Column {
             onDropped: event => {
                 if (event.hasUrls && event.urls.length > 0) {
                     event.accept(Qt.CopyAction);
-                    path.text = root.record.pathOf(event.urls[0]);
-                    root.take(false);
+                    const file = root.record.pathOfDropped(event.urls);
+                    if (file !== "") {
+                        path.text = file;
+                        root.take(false);
+                    }
                 }
             }
         }

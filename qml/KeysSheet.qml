@@ -48,7 +48,7 @@ SheetFrame {
             qsTr("Shift with Left, Right"), qsTr("move the edge of the plant’s stay by a day, with Ctrl by a week; Enter keeps it, Escape leaves it"),
             qsTr("Enter"), qsTr("the plant’s page"),
             qsTr("Ctrl+L"), qsTr("log something for the plant"),
-            qsTr("Menu, Shift+F10"), qsTr("all that can be done with the plant"),
+            qsTr("Menu, Shift+F10"), qsTr("all that can be done with the plant, or with the lot below the plants"),
             "O", qsTr("the rows by the date out, by spot, or by name"),
             "P", qsTr("take off what is pinned of the plant"),
             "F", qsTr("the year from another date"),

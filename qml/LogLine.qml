@@ -86,7 +86,7 @@ Item {
         // The two kinds of sky stay together where that has room.
         Flow {
             objectName: "skyChips"
-            width: Math.min(root.width, calmChip.width + spacing + cloudChip.width)
+            width: Math.min(root.width, calmChip.implicitWidth + spacing + cloudChip.implicitWidth)
             spacing: flow.spacing
 
             Chip {

@@ -26,9 +26,12 @@ Rectangle {
         narrow: root.narrow
     }
 
+    /// The columns stand beside the name, or below it.
+    readonly property real middle: root.columns.stacked ? (names.y + names.height) / 2 : 0
+
     signal pressed
 
-    implicitHeight: Math.max(Theme.target(0), Math.max(names.height, germination.height, comes.height) + Theme.px(12))
+    implicitHeight: Math.max(Theme.target(0), (root.columns.stacked ? names.height + Math.max(germination.height, comes.height) : Math.max(names.height, germination.height, comes.height)) + Theme.px(12))
     color: root.chosen ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
     border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
     border.color: root.focused ? Theme.focus : Theme.edge
@@ -55,7 +58,7 @@ Rectangle {
         id: names
         x: Theme.px(10)
         y: Theme.px(6)
-        width: root.columns.yearX - x - Theme.px(8)
+        width: (root.columns.stacked ? root.width : root.columns.yearX) - x - Theme.px(8)
 
         Words {
             width: parent.width
@@ -80,6 +83,7 @@ Rectangle {
         x: root.columns.yearX
         width: root.columns.yearWidth
         anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: root.middle
         horizontalAlignment: Text.AlignRight
         text: root.year
         Accessible.ignored: true
@@ -88,6 +92,7 @@ Rectangle {
         x: root.columns.seedsX
         width: root.columns.seedsWidth
         anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: root.middle
         horizontalAlignment: Text.AlignRight
         text: root.seedsLeft
         Accessible.ignored: true
@@ -96,6 +101,7 @@ Rectangle {
         id: germination
         x: root.columns.shareX
         anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: root.middle
         width: root.columns.shareWidth
 
         GerminationLine {
@@ -122,6 +128,7 @@ Rectangle {
         x: root.columns.nextX
         width: root.width - x - Theme.px(6)
         anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenterOffset: root.middle
         text: root.next
         font.pixelSize: Theme.rowSize
         Accessible.ignored: true

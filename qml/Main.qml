@@ -85,12 +85,23 @@ Window {
             homePage.open();
         } else {
             yearPage.open();
+            roundSoon.start();
         }
+    }
+    Timer { // The year says what is to be carried today; it is shown first.
+        id: roundSoon
+        interval: 1500
+        onTriggered: root.round.start()
     }
 
     function toPlant(plant: int): void {
         root.plants.openId(plant);
         root.page = "plants";
+    }
+    /// A lot of seed is opened, sown, or what can be sown is shown.
+    function toLot(lot: string, what: string): void {
+        root.page = "seeds";
+        seedsPage.page.show(lot, what);
     }
     function logFor(plant: int): void {
         root.toPlant(plant);
@@ -207,69 +218,78 @@ Window {
         height: 3
         color: Theme.sheet
     }
-    PageLoader {
-        id: roundPage
-        file: "RoundPage.qml"
-        given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
-        onPrintAsked: printing.ask()
-        onPlantAsked: plant => root.toPlant(plant)
-        onLogAsked: plant => root.logFor(plant)
-        onAddAsked: root.addPlants()
-        onYearAsked: root.page = "year"
-        visible: root.page === "round"
+    // A page that has less than its least height, in a small window with large text, scrolls as a whole.
+    SheetScroll {
+        id: pages
+        objectName: "pages"
+        readonly property PageLoader opened: root.page === "round" ? roundPage : root.page === "plants" ? plantsPage : root.page === "seeds" ? seedsPage : root.page === "home" ? homePage : yearPage
         anchors.fill: sheet
         anchors.margins: 1
         anchors.bottomMargin: 1 + root.barRoom
-        focus: root.page === "round"
-    }
-    PageLoader {
-        id: yearPage
-        file: "YearPage.qml"
-        given: ({ objectName: "yearPage", year: root.year, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
-        onPrintAsked: printing.ask()
-        onPlantAsked: plant => root.toPlant(plant)
-        onLogAsked: plant => root.logFor(plant)
-        onAddAsked: root.addPlants()
-        onKeepAsked: plant => root.mend.pinPlant(plant)
-        visible: root.page === "year"
-        anchors.fill: sheet
-        anchors.margins: 1
-        anchors.bottomMargin: 1 + root.barRoom
-        focus: root.page === "year"
-    }
-    PageLoader {
-        id: plantsPage
-        file: "PlantsPage.qml"
-        given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, ask: root.ask, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
-        onPrintAsked: printing.ask()
-        onCardAsked: printing.askCard()
-        visible: root.page === "plants"
-        anchors.fill: sheet
-        anchors.margins: 1
-        anchors.bottomMargin: 1 + root.barRoom
-        focus: root.page === "plants"
-    }
-    PageLoader {
-        id: seedsPage
-        file: "SeedsPage.qml"
-        given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow) })
-        onPrintAsked: printing.ask()
-        visible: root.page === "seeds"
-        anchors.fill: sheet
-        anchors.margins: 1
-        anchors.bottomMargin: 1 + root.barRoom
-        focus: root.page === "seeds"
-    }
-    PageLoader {
-        id: homePage
-        file: "HomePage.qml"
-        given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
-        onPlantAsked: plant => root.toPlant(plant)
-        visible: root.page === "home"
-        anchors.fill: sheet
-        anchors.margins: 1
-        anchors.bottomMargin: 1 + root.barRoom
-        focus: root.page === "home"
+        contentHeight: Math.max(height, pages.opened.leastHeight)
+        interactive: pages.contentHeight > pages.height
+        onOpenedChanged: pages.contentY = 0
+
+        PageLoader {
+            id: roundPage
+            file: "RoundPage.qml"
+            given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+            onPrintAsked: printing.ask()
+            onPlantAsked: plant => root.toPlant(plant)
+            onLogAsked: plant => root.logFor(plant)
+            onAddAsked: root.addPlants()
+            onYearAsked: root.page = "year"
+            visible: root.page === "round"
+            width: pages.width
+            height: pages.contentHeight
+            focus: root.page === "round"
+        }
+        PageLoader {
+            id: yearPage
+            file: "YearPage.qml"
+            given: ({ objectName: "yearPage", year: root.year, round: root.round, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+            onPrintAsked: printing.ask()
+            onPlantAsked: plant => root.toPlant(plant)
+            onLogAsked: plant => root.logFor(plant)
+            onAddAsked: root.addPlants()
+            onKeepAsked: plant => root.mend.pinPlant(plant)
+            onLotAsked: (lot, what) => root.toLot(lot, what)
+            visible: root.page === "year"
+            width: pages.width
+            height: pages.contentHeight
+            focus: root.page === "year"
+        }
+        PageLoader {
+            id: plantsPage
+            file: "PlantsPage.qml"
+            given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, ask: root.ask, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+            onPrintAsked: printing.ask()
+            onCardAsked: printing.askCard()
+            visible: root.page === "plants"
+            width: pages.width
+            height: pages.contentHeight
+            focus: root.page === "plants"
+        }
+        PageLoader {
+            id: seedsPage
+            file: "SeedsPage.qml"
+            given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
+            onPrintAsked: printing.ask()
+            visible: root.page === "seeds"
+            width: pages.width
+            height: pages.contentHeight
+            focus: root.page === "seeds"
+        }
+        PageLoader {
+            id: homePage
+            file: "HomePage.qml"
+            given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
+            onPlantAsked: plant => root.toPlant(plant)
+            visible: root.page === "home"
+            width: pages.width
+            height: pages.contentHeight
+            focus: root.page === "home"
+        }
     }
     DayBar {
         id: dayBar

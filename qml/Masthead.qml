@@ -33,7 +33,7 @@ Item {
     /// Beside the tabs, the short date and what lies between.
     readonly property bool drawn: root.width - root.tabsEnd - shortDate.advanceWidth - Theme.px(34) - 18 < undoButton.wordsWidth + findButton.wordsWidth
     /// Smaller in the smallest window with the largest text, for all alike.
-    readonly property int tabSize: root.widestTab > root.tabWidth - 4 ? Math.floor(Theme.tabSize * (root.tabWidth - 4) / root.widestTab) : Theme.tabSize
+    readonly property int tabSize: root.widestTab > root.tabWidth - 4 ? Math.max(12, Math.floor(Theme.tabSize * (root.tabWidth - 4) / root.widestTab)) : Theme.tabSize
     readonly property real tabX: root.tabsX + root.pages.indexOf(root.page) * root.tabWidth
     /// Household and place would else take two lines between the tabs and the acts.
     readonly property bool dateIsShort: root.narrow || homeWidth.advanceWidth > root.width - root.tabsEnd - longDate.advanceWidth - undoButton.width - findButton.width - Theme.px(34) - 58
@@ -71,6 +71,8 @@ Item {
             required property int index
             required property string modelData
             readonly property bool open: tab.modelData === root.page
+            /// The number stands above the words where it has no room beside them.
+            readonly property bool stacked: badge.visible && tabWords.advanceWidth(root.names[tab.index]) * root.tabSize / Theme.tabSize + badge.width + 12 > tab.width
 
             objectName: tab.modelData + "Tab"
             x: root.tabsX + tab.index * root.tabWidth
@@ -93,12 +95,11 @@ Item {
 
             Text {
                 id: label
+                objectName: tab.modelData + "Label"
                 textFormat: Text.PlainText
                 anchors.centerIn: parent
-                anchors.horizontalCenterOffset: badge.visible ? -Math.round(badge.width / 2) - 2 : 0
-                width: Math.min(implicitWidth, tab.width - 4 - (badge.visible ? badge.width + 4 : 0))
-                fontSizeMode: Text.HorizontalFit // Beside the number of what is to be carried in.
-                minimumPixelSize: Theme.smallSize / 2
+                anchors.horizontalCenterOffset: badge.visible && !tab.stacked ? -Math.round(badge.width / 2) - 2 : 0
+                anchors.verticalCenterOffset: tab.stacked ? Theme.px(6) : 0
                 text: root.names[tab.index]
                 color: tab.open ? Theme.ink : Theme.ink2
                 font.family: Theme.textFamily
@@ -110,9 +111,8 @@ Item {
                 id: badge
                 objectName: tab.modelData + "Badge"
                 visible: tab.modelData === "round" && root.carries > 0
-                anchors.left: label.right
-                anchors.leftMargin: 4
-                anchors.verticalCenter: label.verticalCenter
+                x: tab.stacked ? Math.round((tab.width - width) / 2) : label.x + label.width + 4
+                y: tab.stacked ? -Theme.px(5) : Math.round(label.y + (label.height - height) / 2)
                 width: Math.max(height, number.width + 8)
                 height: Theme.px(18)
                 radius: height / 2
@@ -181,7 +181,7 @@ Item {
         anchors.rightMargin: 20
         anchors.verticalCenter: parent.verticalCenter
         anchors.verticalCenterOffset: 2
-        visible: width > 120
+        visible: width > 120 && !home.truncated
         readonly property string words: root.year.demonstration
               ? qsTr("Invented, for showing · %1").arg(root.year.place)
               : qsTr("%1 · %2").arg(root.year.household).arg(root.year.place)
@@ -197,8 +197,7 @@ Item {
         wrapMode: Text.Wrap
         maximumLineCount: 2
         fontSizeMode: Text.Fit
-        minimumPixelSize: Theme.px(11)
-        elide: Text.ElideRight
+        minimumPixelSize: Theme.smallSize
         Accessible.role: Accessible.StaticText
         Accessible.name: home.words
     }

@@ -11,6 +11,9 @@ FocusScope {
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property real side: Theme.px(root.narrow ? 14 : 28)
 
+    /// Title and acts would leave the form no room: all of it scrolls together.
+    readonly property bool together: root.height - 2 * sheet.y - body.y - foot.height - Theme.px(22) < Math.min(Theme.px(110), contents.height)
+
     signal closed
 
     visible: root.mend.form !== MendModel.None
@@ -29,6 +32,7 @@ FocusScope {
     /// A form is there, or none any more.
     function opened(): void {
         body.contentY = 0;
+        whole.contentY = 0;
         if (root.mend.form === MendModel.None) {
             root.closed();
             return;
@@ -102,148 +106,158 @@ FocusScope {
         border.width: 1
         border.color: Theme.edge
 
-        Heading {
-            id: head
-            objectName: "mendTitle"
-            x: root.side
-            y: Theme.px(18)
-            width: parent.width - 2 * x
-            text: root.mend.title
-            font.pixelSize: Theme.nameSize
-        }
         SheetScroll {
-            id: body
-            above: Theme.px(30) // Its label stands above it.
-            below: 16
-            objectName: "mendBody"
-            x: root.side - 6
-            y: head.y + head.height + Theme.px(12)
-            width: sheet.width - x - Theme.px(10)
-            height: foot.y - y - Theme.px(6)
-            contentHeight: contents.height + Theme.px(8)
+            id: whole
+            objectName: "mendWhole"
+            anchors.fill: parent
+            anchors.margins: 1
+            contentHeight: root.together ? foot.y + foot.height + Theme.px(16) : height
+            interactive: root.together
 
-            Item {
-                id: contents
-                x: 6
-                y: 4
-                width: body.width - x - Theme.px(20)
-                height: root.mend.form === MendModel.AddPlants ? plants.implicitHeight
-                      : root.mend.form === MendModel.EditPlace ? (root.narrow ? gives.y + gives.height : Math.max(placeColumn.height, gives.height))
-                      : root.mend.form === MendModel.EditPlant ? plant.height
-                      : root.mend.form === MendModel.AddLot ? lot.height
-                      : root.mend.form === MendModel.PinPlant ? pin.height
-                      : spots.implicitHeight
+            Heading {
+                id: head
+                objectName: "mendTitle"
+                x: root.side
+                y: Theme.px(18)
+                width: sheet.width - 2 * x
+                text: root.mend.title
+                font.pixelSize: Theme.nameSize
+            }
+            SheetScroll {
+                id: body
+                above: Theme.px(30) // Its label stands above it.
+                below: 16
+                objectName: "mendBody"
+                x: root.side - 6
+                y: head.y + head.height + Theme.px(12)
+                width: sheet.width - x - Theme.px(10)
+                height: root.together ? contents.height + Theme.px(8) : foot.y - y - Theme.px(6)
+                interactive: !root.together
+                contentHeight: contents.height + Theme.px(8)
 
-                PlantsEntry {
-                    id: plants
-                    visible: root.mend.form === MendModel.AddPlants
-                    width: parent.width
-                    height: implicitHeight
-                    form: root.mend.plants
-                    narrow: root.narrow
-                }
-                SpotsEntry {
-                    id: spots
-                    visible: root.mend.form === MendModel.AddSpots || root.mend.form === MendModel.EditSpot
-                    width: parent.width
-                    height: implicitHeight
-                    form: root.mend.spots
-                    narrow: root.narrow
-                    single: root.mend.form === MendModel.EditSpot
-                }
-                Column {
-                    id: placeColumn
-                    visible: root.mend.form === MendModel.EditPlace
-                    width: root.narrow ? parent.width : Math.round(parent.width * 0.42)
-                    spacing: Theme.px(10)
+                Item {
+                    id: contents
+                    x: 6
+                    y: 4
+                    width: body.width - x - Theme.px(20)
+                    height: root.mend.form === MendModel.AddPlants ? plants.implicitHeight
+                          : root.mend.form === MendModel.EditPlace ? (root.narrow ? gives.y + gives.height : Math.max(placeColumn.height, gives.height))
+                          : root.mend.form === MendModel.EditPlant ? plant.height
+                          : root.mend.form === MendModel.AddLot ? lot.height
+                          : root.mend.form === MendModel.PinPlant ? pin.height
+                          : spots.implicitHeight
 
-                    PlaceEntry {
-                        id: place
+                    PlantsEntry {
+                        id: plants
+                        visible: root.mend.form === MendModel.AddPlants
                         width: parent.width
+                        height: implicitHeight
+                        form: root.mend.plants
+                        narrow: root.narrow
+                    }
+                    SpotsEntry {
+                        id: spots
+                        visible: root.mend.form === MendModel.AddSpots || root.mend.form === MendModel.EditSpot
+                        width: parent.width
+                        height: implicitHeight
+                        form: root.mend.spots
+                        narrow: root.narrow
+                        single: root.mend.form === MendModel.EditSpot
+                    }
+                    Column {
+                        id: placeColumn
+                        visible: root.mend.form === MendModel.EditPlace
+                        width: root.narrow ? parent.width : Math.round(parent.width * 0.42)
+                        spacing: Theme.px(10)
+
+                        PlaceEntry {
+                            id: place
+                            width: parent.width
+                            form: root.mend.place
+                        }
+                        LabelledField {
+                            objectName: "mendHomeName"
+                            width: parent.width
+                            label: qsTr("Name of the household")
+                            value: root.mend.homeName
+                            onEdited: words => root.mend.homeName = words
+                        }
+                    }
+                    PlaceGives {
+                        id: gives
+                        visible: root.mend.form === MendModel.EditPlace
+                        x: root.narrow ? 0 : placeColumn.width + Theme.px(40)
+                        y: root.narrow ? placeColumn.height + Theme.px(20) : 0
+                        width: parent.width - x
                         form: root.mend.place
                     }
-                    LabelledField {
-                        objectName: "mendHomeName"
+                    PlantEntry {
+                        id: plant
+                        visible: root.mend.form === MendModel.EditPlant
                         width: parent.width
-                        label: qsTr("Name of the household")
-                        value: root.mend.homeName
-                        onEdited: words => root.mend.homeName = words
+                        form: root.mend.plant
+                    }
+                    LotEntry {
+                        id: lot
+                        visible: root.mend.form === MendModel.AddLot
+                        width: parent.width
+                        form: root.mend.lot
+                    }
+                    PinEntry {
+                        id: pin
+                        visible: root.mend.form === MendModel.PinPlant
+                        width: parent.width
+                        form: root.mend.pin
                     }
                 }
-                PlaceGives {
-                    id: gives
-                    visible: root.mend.form === MendModel.EditPlace
-                    x: root.narrow ? 0 : placeColumn.width + Theme.px(40)
-                    y: root.narrow ? placeColumn.height + Theme.px(20) : 0
-                    width: parent.width - x
-                    form: root.mend.place
-                }
-                PlantEntry {
-                    id: plant
-                    visible: root.mend.form === MendModel.EditPlant
-                    width: parent.width
-                    form: root.mend.plant
-                }
-                LotEntry {
-                    id: lot
-                    visible: root.mend.form === MendModel.AddLot
-                    width: parent.width
-                    form: root.mend.lot
-                }
-                PinEntry {
-                    id: pin
-                    visible: root.mend.form === MendModel.PinPlant
-                    width: parent.width
-                    form: root.mend.pin
-                }
             }
-        }
-        Column {
-            id: foot
-            x: root.side
-            y: sheet.height - height - Theme.px(16)
-            width: sheet.width - 2 * x
-            spacing: Theme.px(8)
-
-            Rectangle {
-                width: parent.width
-                height: 1
-                color: Theme.rule
-            }
-            Trouble {
-                objectName: "mendTrouble"
-                width: parent.width
-                words: root.mend.error
-            }
-            Flow {
-                width: parent.width
+            Column {
+                id: foot
+                x: root.side
+                y: (root.together ? body.y + body.height + height + Theme.px(22) : sheet.height) - height - Theme.px(16)
+                width: sheet.width - 2 * x
                 spacing: Theme.px(8)
 
-                ActButton {
-                    objectName: "mendKeep"
-                    text: root.mend.keepWords
-                    reason: qsTr("Control and Enter. One line in the journal, which can be taken back.")
-                    onClicked: root.mend.keep()
+                Rectangle {
+                    width: parent.width
+                    height: 1
+                    color: Theme.rule
                 }
-                SheetButton {
-                    objectName: "mendLeave"
-                    text: qsTr("Leave")
-                    reason: qsTr("Escape")
-                    onClicked: root.mend.leave()
+                Trouble {
+                    objectName: "mendTrouble"
+                    width: parent.width
+                    words: root.mend.error
                 }
-                SheetButton {
-                    objectName: "mendRemove"
-                    visible: root.mend.canRemove
-                    text: qsTr("Take this spot off the list")
-                    reason: qsTr("Only a spot where nothing stands and of which the journal tells nothing")
-                    onClicked: root.mend.removeSpot()
-                }
-                SheetButton {
-                    objectName: "mendUnpin"
-                    visible: root.mend.form === MendModel.PinPlant && root.mend.pin.kept.length > 0
-                    text: qsTr("Take back what keeps it")
-                    reason: qsTr("It goes where the plan puts it")
-                    onClicked: root.mend.unpin()
+                Flow {
+                    width: parent.width
+                    spacing: Theme.px(8)
+
+                    ActButton {
+                        objectName: "mendKeep"
+                        text: root.mend.keepWords
+                        reason: qsTr("Control and Enter. One line in the journal, which can be taken back.")
+                        onClicked: root.mend.keep()
+                    }
+                    SheetButton {
+                        objectName: "mendLeave"
+                        text: qsTr("Leave")
+                        reason: qsTr("Escape")
+                        onClicked: root.mend.leave()
+                    }
+                    SheetButton {
+                        objectName: "mendRemove"
+                        visible: root.mend.canRemove
+                        text: qsTr("Take this spot off the list")
+                        reason: qsTr("Only a spot where nothing stands and of which the journal tells nothing")
+                        onClicked: root.mend.removeSpot()
+                    }
+                    SheetButton {
+                        objectName: "mendUnpin"
+                        visible: root.mend.form === MendModel.PinPlant && root.mend.pin.kept.length > 0
+                        text: qsTr("Take back what keeps it")
+                        reason: qsTr("It goes where the plan puts it")
+                        onClicked: root.mend.unpin()
+                    }
                 }
             }
         }

@@ -8,6 +8,8 @@ Loader {
     /// Its properties, bound where they change.
     required property var given
     readonly property var page: root.item
+    /// With less than that it cannot be used.
+    readonly property real leastHeight: root.page?.leastHeight ?? 0
     /// What the page is made of, compiled beside the window's own thread before anybody goes there.
     property Component ready: null
     signal printAsked
@@ -17,6 +19,7 @@ Loader {
     signal addAsked
     signal keepAsked(plant: int)
     signal yearAsked
+    signal lotAsked(lot: string, what: string)
 
     /// Hands the keys to the page.
     function open(): void {
@@ -55,6 +58,9 @@ Loader {
         }
         function onYearAsked(): void {
             root.yearAsked();
+        }
+        function onLotAsked(lot: string, what: string): void {
+            root.lotAsked(lot, what);
         }
     }
 }

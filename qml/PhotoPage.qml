@@ -77,7 +77,7 @@ FocusScope {
 
         Rectangle {
             width: parent.width
-            height: parent.height - Theme.px(26)
+            height: parent.height - caption.height - Theme.px(6)
             color: Theme.well
             border.width: 1
             border.color: Theme.edge
@@ -89,12 +89,11 @@ FocusScope {
             }
         }
         Words {
+            id: caption
             anchors.bottom: parent.bottom
             width: parent.width
             text: shown.words
             strong: true
-            elide: Text.ElideRight
-            wrapMode: Text.NoWrap
             Accessible.ignored: true
         }
     }
@@ -106,7 +105,6 @@ FocusScope {
         width: root.paneWidth
         text: root.two ? qsTr("%1, side by side").arg(root.plant.name) : qsTr("%1, %2").arg(root.plant.name).arg(root.album.date)
         font.pixelSize: Theme.titleSize
-        elide: Text.ElideRight
     }
     Item {
         id: pictures

@@ -14,6 +14,7 @@ FocusScope {
     required property bool narrow
     required property real side
     readonly property real listWidth: root.width - 2 * root.side
+    readonly property real leastHeight: trouble.y + trouble.implicitHeight + Theme.px(170) + foot.height
     readonly property bool anyShown: root.plants.shownCount > 0
 
     /// Whether plants can be added here.
@@ -179,18 +180,21 @@ FocusScope {
             onClicked: root.add()
         }
     }
-    Row {
+    Flow {
         id: acts
         readonly property bool onLine: !root.narrow && root.listWidth > Theme.px(1000)
         /// Else it stands behind the last of the head, where that leaves room.
         readonly property real after: addButton.x + addButton.width + Theme.px(8)
-        readonly property bool behind: !acts.onLine && addButton.visible && acts.after + width <= root.listWidth
+        readonly property bool behind: !acts.onLine && addButton.visible && acts.after + acts.inOne <= root.listWidth
+        readonly property real inOne: looks.width + moveButton.implicitWidth + (compareButton.visible ? compareButton.implicitWidth + spacing : 0) + logButton.implicitWidth + 2 * spacing + 1
+        width: Math.min(acts.inOne, root.listWidth)
         x: acts.onLine ? root.side + root.listWidth - width : root.side + (acts.behind ? acts.after : 0)
         y: acts.onLine ? 12 : head.y + (acts.behind ? addButton.y : head.height + Theme.px(8))
         spacing: Theme.px(8)
         visible: root.plants.count > 0
 
         Row {
+            id: looks
             spacing: -1
 
             Chip {
@@ -211,12 +215,14 @@ FocusScope {
             }
         }
         SheetButton {
+            id: moveButton
             objectName: "moveButton"
             text: qsTr("Move")
             reason: qsTr("Key M, then the number of the spot. For the chosen plant or those that are marked.")
             onClicked: root.move()
         }
         SheetButton {
+            id: compareButton
             objectName: "compareButton"
             visible: root.plants.markedCount === 2
             text: qsTr("Compare")
@@ -224,7 +230,9 @@ FocusScope {
             onClicked: root.compare()
         }
         ActButton {
+            id: logButton
             objectName: "logButton"
+            filled: root.enabled // Else the panel over the page has the main act.
             text: root.plants.markedCount > 0 ? qsTr("Log for %1").arg(root.plants.target) : qsTr("Log something")
             reason: qsTr("Control and L. For the chosen plant or those that are marked.")
             onClicked: root.log()

@@ -9,13 +9,17 @@ Item {
     id: root
 
     required property YearModel year
+    /// What is to be carried today, by the number of the plant.
+    property var carries: ({})
     required property real labelWidth
     required property real rowHeight
     required property real barHeight
     required property bool narrow
     readonly property alias rows: list
     /// Of the line above the rows, in which their order is chosen.
-    readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0)
+    readonly property real headHeight: Math.max(Theme.px(24), Theme.touch ? 44 : 0, root.orderHeight)
+    /// What the words on their order need there.
+    property real orderHeight: 0
 
     /// No plant is there.
     readonly property bool bare: !root.year.planning && list.count === 0
@@ -24,6 +28,10 @@ Item {
     signal addAsked
     /// What can be done with a plant is asked at that place of it.
     signal actsAsked(row: PlantRow, x: real, y: real)
+    /// What can be done with a lot that can be sown is asked at that place of the rows.
+    signal sowingActsAsked(sowing: int, x: real, y: real)
+    /// The page Seeds is asked for, with that lot.
+    signal lotAsked(lot: string)
 
     function rowAt(y: real): int {
         return list.indexAt(10, y - list.y + list.contentY);
@@ -33,6 +41,15 @@ Item {
         const plant = list.itemAtIndex(row) as PlantRow;
         if (plant !== null)
             root.actsAsked(plant, x, y);
+    }
+    /// The sowing whose row lies there; -1: none.
+    function sowingAt(y: real): int {
+        return sowings.rowAt(y - list.y + list.contentY - sowings.y);
+    }
+    function askSowingActs(sowing: int, x: real): void {
+        sowings.current = sowing;
+        sowings.forceActiveFocus();
+        root.sowingActsAsked(sowing, x, sowings.mapToItem(root, 0, sowings.bottomOf(sowing)).y);
     }
     function moveBy(down: real): void {
         const end = Math.max(0, list.contentHeight + list.bottomMargin - list.height);
@@ -100,13 +117,14 @@ Item {
         section.property: root.year.plants.rowOrder === 1 ? "group" : ""
         boundsBehavior: Flickable.StopAtBounds
         interactive: true
+        keyNavigationEnabled: false // The page moves the current row.
         activeFocusOnTab: true
         currentIndex: root.year.currentRow
         highlightFollowsCurrentItem: true
         highlightMoveDuration: 0
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Plants")
-        onActiveFocusChanged: if (activeFocus) positionViewAtIndex(currentIndex, ListView.Contain)
+        onActiveFocusChanged: if (activeFocus && !sowings.activeFocus) positionViewAtIndex(currentIndex, ListView.Contain)
 
         ScrollBar.vertical: ScrollBar {
             policy: list.contentHeight + list.bottomMargin > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
@@ -118,12 +136,14 @@ Item {
             width: list.width
             rowHeight: root.rowHeight
             year: root.year
+            carries: root.carries
             labelWidth: root.labelWidth
             barHeight: root.barHeight
             chosen: index === root.year.currentRow
             focused: list.activeFocus && index === root.year.currentRow
             onOpened: root.plantAsked(root.year.plants.idAt(index))
             onActsAsked: (x, y) => {
+                sowings.focus = false;
                 list.forceActiveFocus();
                 root.actsAsked(plantRow, x, y);
             }
@@ -139,5 +159,8 @@ Item {
         year: root.year
         labelWidth: root.labelWidth
         rowHeight: root.rowHeight
+        onCurrentShown: (y, high) => root.moveBy(Math.min(0, sowings.y + y - list.contentY) + Math.max(0, sowings.y + y + high - list.contentY - list.height))
+        onOpened: sowing => root.lotAsked(root.year.sowings.at(sowing, "name"))
+        onActsAsked: (sowing, x) => root.askSowingActs(sowing, x)
     }
 }

@@ -193,20 +193,23 @@ FocusScope {
                         font.pixelSize: Theme.smallSize
                     }
                 }
-                Row {
+                Flow {
                     id: acts
                     readonly property bool below: root.narrow
+                    width: acts.below ? parent.width : backAct.implicitWidth + (changeAct.visible ? changeAct.implicitWidth + spacing : 0) + (root.gone ? 0 : moveAct.implicitWidth + printAct.implicitWidth + 2 * spacing) + logAct.implicitWidth + spacing + 1
                     x: acts.below ? 0 : parent.width - width
                     y: acts.below ? names.height + Theme.px(8) : 2
                     spacing: Theme.px(8)
 
                     SheetButton {
+                        id: backAct
                         objectName: "backButton"
                         text: qsTr("All plants")
                         reason: qsTr("Escape")
                         onClicked: root.back()
                     }
                     SheetButton {
+                        id: moveAct
                         objectName: "plantMoveButton"
                         visible: !root.gone
                         text: qsTr("Move")
@@ -214,6 +217,7 @@ FocusScope {
                         onClicked: root.move()
                     }
                     SheetButton {
+                        id: printAct
                         objectName: "plantPrintButton"
                         visible: !root.gone
                         text: qsTr("Print sheet")
@@ -221,6 +225,7 @@ FocusScope {
                         onClicked: root.printAsked()
                     }
                     SheetButton {
+                        id: changeAct
                         objectName: "plantChangeButton"
                         visible: root.canChange && !root.gone
                         text: qsTr("Change")
@@ -228,7 +233,9 @@ FocusScope {
                         onClicked: root.change()
                     }
                     ActButton {
+                        id: logAct
                         objectName: "plantLogButton"
+                        filled: root.enabled // Else the panel over the page has the main act.
                         text: root.gone ? qsTr("Add a note") : qsTr("Log something")
                         reason: qsTr("Control and L")
                         onClicked: root.log()
@@ -413,6 +420,7 @@ FocusScope {
                             height: parent.height
                             text: line.date
                             strong: true
+                            wrapMode: Text.NoWrap
                             onImplicitWidthChanged: history.dateWidth = Math.max(history.dateWidth, Math.ceil(implicitWidth) + 1)
                         }
                         Words {

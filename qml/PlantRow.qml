@@ -14,6 +14,10 @@ Item {
     required property string sentence
     required property string pinned
     required property YearModel year
+    /// What is to be carried today, by the number of the plant.
+    property var carries: ({})
+    /// What is to be carried today of this one, in words below its name.
+    readonly property string due: root.carries[root.year.plants.idAt(root.index)] ?? ""
     required property real labelWidth
     required property real barHeight
     required property real rowHeight
@@ -27,10 +31,10 @@ Item {
     /// What can be done with it is asked there.
     signal actsAsked(x: real, y: real)
 
-    height: root.rowHeight + (root.heading === "" ? 0 : Theme.px(24))
+    height: root.rowHeight + dueText.room + (root.heading === "" ? 0 : Math.max(Theme.px(24), group.implicitHeight))
 
     Accessible.role: Accessible.ListItem
-    Accessible.name: root.sentence
+    Accessible.name: root.due === "" ? root.sentence : qsTr("%1 Due: %2.").arg(root.sentence).arg(root.due)
     Accessible.description: qsTr("Its page: Enter, or press twice")
     Accessible.selected: root.chosen
     Accessible.focusable: true
@@ -38,13 +42,14 @@ Item {
     Accessible.onPressAction: root.year.currentRow = root.index
 
     SpotGroup {
+        id: group
         visible: root.heading !== ""
         width: root.width
         section: root.heading
     }
     Item {
         id: row
-        y: root.height - height
+        y: root.height - height - dueText.room
         width: root.width
         height: root.rowHeight
 
@@ -52,7 +57,7 @@ Item {
             x: 0
             y: 1
             width: root.labelWidth
-            height: row.height - 1
+            height: row.height - 1 + dueText.room
             color: root.chosen ? Theme.select : label.containsMouse ? Theme.well : "transparent"
             border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
             border.color: root.focused ? Theme.focus : Theme.edge
@@ -63,6 +68,23 @@ Item {
                 height: parent.height
                 color: Theme.action
             }
+        }
+        Text {
+            id: dueText
+            objectName: "dueWords"
+            readonly property real room: visible ? Math.ceil(implicitHeight) : 0
+            textFormat: Text.PlainText
+            visible: root.due !== ""
+            x: 8
+            y: row.height - 2
+            width: root.labelWidth - Theme.px(14)
+            text: root.due
+            color: Theme.ink
+            wrapMode: Text.WordWrap
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            font.weight: Font.DemiBold
+            Accessible.ignored: true
         }
         // Kept by hand: a nail.
         Rectangle {
@@ -81,6 +103,7 @@ Item {
         }
         Text {
             id: nameText
+            readonly property bool mayBeCut: true
             textFormat: Text.PlainText
             x: 8
             width: root.labelWidth - Theme.px((root.hazard === "" ? 14 : 34) + (root.pinned === "" ? 0 : 14))
@@ -108,7 +131,7 @@ Item {
         MouseArea {
             id: label
             width: root.labelWidth + 8
-            height: row.height
+            height: row.height + dueText.room
             hoverEnabled: true
             acceptedButtons: Qt.LeftButton | Qt.RightButton
             onClicked: mouse => {
@@ -125,7 +148,7 @@ Item {
         ToolTip {
             visible: label.containsMouse
             delay: 400
-            text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned)) + "\n" + qsTr("Its page: Enter, or press twice")
+            text: root.name + (root.hazard === "" ? "" : qsTr(": %1").arg(root.hazard)) + (root.pinned === "" ? "" : qsTr(", %1").arg(root.pinned)) + (root.due === "" ? "" : qsTr(", %1").arg(root.due)) + "\n" + qsTr("Its page: Enter, or press twice")
             font.family: Theme.textFamily
             font.pixelSize: Theme.rowSize
         }

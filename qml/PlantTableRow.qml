@@ -19,12 +19,17 @@ Rectangle {
     property bool chosen: false
     property bool focused: false
 
+    readonly property real nameRoom: root.columns.spotX - root.columns.nameX - Theme.px(8)
+    /// The botanical name stands below the plant's own where it has no room beside it.
+    readonly property bool stacked: root.columns.narrow || nameCell.implicitWidth + Theme.px(8) + botanicalText.implicitWidth > root.nameRoom
+
     signal pressed(shift: bool)
     signal opened
     /// What can be done with it is asked there.
     signal actsAsked(x: real, y: real)
 
-    implicitHeight: Math.max(Theme.target(root.columns.narrow ? 44 : 32), Math.max(spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
+    z: pointer.containsMouse ? 1 : 0 // Its hint lies over the row below.
+    implicitHeight: Math.max(Theme.target(root.columns.narrow ? 44 : 32), Math.max(root.stacked ? nameCell.implicitHeight + botanicalText.implicitHeight : 0, spotCell.implicitHeight, stateCell.implicitHeight, root.columns.narrow ? 0 : Math.max(nextCell.implicitHeight, hazardCell.implicitHeight)) + Theme.px(10))
     color: root.chosen || root.marked ? Theme.select : pointer.containsMouse ? Theme.well : "transparent"
     border.width: root.focused ? 2 : Theme.contrast && root.chosen ? 1 : 0
     border.color: root.focused ? Theme.focus : Theme.edge
@@ -70,22 +75,25 @@ Rectangle {
     }
     TableCell {
         id: nameCell
+        mayBeCut: true
         x: root.columns.nameX
-        width: Math.min(implicitWidth, root.columns.spotX - x - Theme.px(8))
-        height: root.columns.narrow ? parent.height / 2 : parent.height
+        width: Math.min(implicitWidth, root.nameRoom)
+        y: root.stacked ? Math.round((parent.height - nameCell.implicitHeight - botanicalText.implicitHeight) / 2) : 0
+        height: root.stacked ? implicitHeight : parent.height
         text: root.name
         strong: true
     }
     Text {
+        id: botanicalText
         textFormat: Text.PlainText
-        x: root.columns.narrow ? nameCell.x : nameCell.x + nameCell.width + Theme.px(8)
-        y: root.columns.narrow ? parent.height / 2 : 0
-        width: Math.max(0, root.columns.spotX - x - Theme.px(8))
-        height: root.columns.narrow ? parent.height / 2 : parent.height
+        x: root.stacked ? nameCell.x : nameCell.x + nameCell.width + Theme.px(8)
+        y: root.stacked ? nameCell.y + nameCell.height : 0
+        width: root.stacked ? root.nameRoom : implicitWidth
+        height: root.stacked ? implicitHeight : parent.height
         verticalAlignment: Text.AlignVCenter
+        wrapMode: Text.WordWrap
         text: root.botanical
         color: root.chosen || root.marked ? Theme.ink : Theme.ink2
-        elide: Text.ElideRight
         font.family: Theme.titleFamily
         font.italic: true
         font.pixelSize: Theme.rowSize
@@ -104,7 +112,6 @@ Rectangle {
     }
     TableCell {
         id: spotCell
-        wraps: true
         x: root.columns.spotX + Theme.px(26)
         width: root.columns.stateX - x - Theme.px(8)
         height: parent.height
@@ -112,7 +119,6 @@ Rectangle {
     }
     TableCell {
         id: stateCell
-        wraps: true
         x: root.columns.stateX
         width: root.columns.nextX - x - Theme.px(8)
         height: parent.height
@@ -120,7 +126,6 @@ Rectangle {
     }
     TableCell {
         id: nextCell
-        wraps: true
         visible: !root.columns.narrow
         x: root.columns.nextX
         width: root.columns.hazardX - x - Theme.px(8)
@@ -134,12 +139,18 @@ Rectangle {
     }
     TableCell {
         id: hazardCell
-        wraps: true
         visible: !root.columns.narrow
         x: root.columns.hazardX + Theme.px(18)
         width: root.width - x - Theme.px(6)
         height: parent.height
         text: root.hazard
+    }
+    Hint {
+        visible: pointer.containsMouse && nameCell.truncated
+        x: root.columns.nameX
+        y: root.height - Theme.px(4)
+        z: 10
+        words: root.name
     }
     Rectangle {
         anchors.bottom: parent.bottom

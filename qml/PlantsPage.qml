@@ -185,6 +185,8 @@ FocusScope {
             afterView.start();
         }
     }
+    /// Less than that is scrolled as a whole; a plant's page scrolls by itself.
+    readonly property real leastHeight: collection.visible ? collection.leastHeight + collection.anchors.bottomMargin : 0
     PlantCollection {
         id: collection
         objectName: "plantCollection"

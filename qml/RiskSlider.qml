@@ -13,9 +13,13 @@ T.Slider {
     signal chosen(int stop)
 
     readonly property real widest: root.widestOf(root.stops)
-    /// Where the words of all stops would touch, those of every other one from the chosen one on stand.
+    /// Where the words of all stops would touch, those of every other one from the chosen one on stand, or those of the
+    /// chosen one alone.
+    readonly property bool someNamed: 2 * root.availableWidth >= (root.widest + Theme.px(4)) * root.to
     readonly property bool allNamed: root.availableWidth >= (root.widest + Theme.px(4)) * root.to
 
+    /// With that, the words of every other stop have room.
+    readonly property real leastWidth: Math.max(Theme.px(160), (root.widest + Theme.px(4)) * root.to / 2 + root.leftPadding + root.rightPadding)
     implicitWidth: Math.max(Theme.px(300), (root.widest + Theme.px(8)) * root.to + root.leftPadding + root.rightPadding)
     implicitHeight: Theme.px(44)
     from: 0
@@ -66,7 +70,7 @@ T.Slider {
                 required property int index
                 words: modelData
                 here: index === root.stop
-                named: root.allNamed || (index - root.stop) % 2 === 0
+                named: root.allNamed || here || root.someNamed && (index - root.stop) % 2 === 0
                 x: root.leftPadding + root.availableWidth * index / (root.stops.length - 1)
             }
         }

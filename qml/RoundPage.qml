@@ -29,6 +29,8 @@ FocusScope {
     /// Something must come in: every plant outdoors stands on one ruler above the tasks.
     readonly property bool cold: band.visible && root.tonight.known
     readonly property real lineHeight: root.cold ? coldList.height + Theme.px(20) : root.narrow && tonightLine.text !== "" ? tonightLine.height + Theme.px(12) : 0
+    /// Less than that is scrolled as a whole.
+    readonly property real leastHeight: root.noteEnd + Theme.px(170) + acts.height + (undoBar.visible ? undoBar.height + Theme.px(6) : 0)
     readonly property real noteEnd: note.y + (note.visible ? note.implicitHeight : 0)
 
     signal printAsked

@@ -45,7 +45,7 @@ Item {
     readonly property real endWidth: Theme.px(root.narrow ? 0 : 176)
     /// What stands at the end of the row, in one line.
     readonly property string end: root.done ? root.doneAt : (root.overdue === "" ? "" : root.overdue + "; ") + qsTr("%1 min").arg(root.minutes) + (root.latest === "" ? "" : "; " + root.latest) + (root.pinned ? "; " + qsTr("pinned") : "")
-    readonly property real headHeight: root.heading === "" ? 0 : Theme.px(44)
+    readonly property real headHeight: root.heading === "" ? 0 : classHead.implicitHeight + Theme.px(8)
 
     visible: !root.folded
     height: root.folded ? 0 : root.headHeight + body.height + (moreButton.visible ? moreButton.height + Theme.px(8) : 0)
@@ -59,6 +59,7 @@ Item {
     Accessible.onToggleAction: root.round.tick(root.index)
 
     SeldomPart {
+        id: classHead
         width: root.width
         y: root.headHeight - height
         wanted: root.heading !== ""

@@ -9,6 +9,9 @@ Item {
     readonly property bool roomy: longLine.width + Theme.px(16) < root.width
     readonly property string order: root.roomy ? root.year.plants.line : root.year.plants.shortLine
 
+    property real orderHeight: 0
+    implicitHeight: root.orderHeight + 4
+
     /// By date out, by spot, by name, and round again.
     function turn(): void {
         root.year.plants.rowOrder = (root.year.plants.rowOrder + 1) % 3;
@@ -52,7 +55,8 @@ Item {
                 anchors.verticalCenter: parent.verticalCenter
                 text: root.order
                 color: Theme.ink
-                elide: Text.ElideRight
+                wrapMode: Text.WordWrap
+                onImplicitHeightChanged: root.orderHeight = implicitHeight
                 font.family: Theme.textFamily
                 font.pixelSize: Theme.smallSize
                 font.underline: true

@@ -12,14 +12,25 @@ FocusScope {
     /// Changes of the household itself; null where it cannot be changed.
     property MendModel mend: null
     required property bool narrow
+    property bool wide: false
     readonly property real side: root.narrow ? 11 : 19
+    /// Less than that is scrolled as a whole.
+    readonly property real leastHeight: (list.visible ? list.y + key.height : trouble.y + trouble.implicitHeight) + Theme.px(170) + (undoBar.visible ? undoBar.height : 0)
     /// In a narrow window the sheet opens over the list.
     property bool opened: false
     /// What can be sown stands where the sowing sheet does.
     readonly property bool listing: root.seeds.sowingDays > 0
     readonly property bool listShown: !root.narrow || !root.opened
     readonly property bool sheetShown: !root.narrow || root.opened
-    readonly property real listWidth: root.narrow ? root.width - 2 * root.side : Math.round((root.width - 2 * root.side) * 0.52)
+    /// Between two columns stands a line.
+    readonly property real between: Theme.px(34)
+    /// In a wide window list, sheet and trays share the page as 720, 560 and 440.
+    readonly property real shared: root.width - 2 * root.side - 2 * root.between
+    readonly property bool columns: root.wide && !root.narrow
+    readonly property real listWidth: root.narrow ? root.width - 2 * root.side : root.columns ? Math.round(root.shared * 0.419) : Math.round((root.width - 2 * root.side) * 0.52)
+    /// A crop without a lot has no trays.
+    readonly property bool traysBeside: root.columns && root.seeds.hasSheet && !root.listing && root.seeds.currentRow >= 0
+    readonly property real trayWidth: root.traysBeside ? Math.round(root.shared * 0.256) : 0
 
     signal printAsked
 
@@ -69,6 +80,30 @@ FocusScope {
             event.accepted = false;
     }
 
+    /// A lot is opened, to be sown where that is asked ("sow"); or what can be sown now is shown ("can").
+    function show(lot: string, what: string): void {
+        root.opened = true;
+        root.sowAwaited = what === "sow" ? lot : "";
+        root.seeds.sowingDays = what === "can" ? 30 : 0;
+        if (what === "can")
+            return;
+        root.seeds.chooseLot(lot);
+        root.sowWhenRead();
+    }
+    /// The name of the lot whose seeds are to be written down once it is read; empty: none.
+    property string sowAwaited: ""
+    function sowWhenRead(): void {
+        if (root.sowAwaited === "" || root.seeds.currentRow < 0 || root.seeds.name !== root.sowAwaited)
+            return;
+        root.sowAwaited = "";
+        pane.trays.sowNext();
+    }
+    Connections {
+        target: root.seeds
+        function onSheetChanged(): void {
+            root.sowWhenRead();
+        }
+    }
     function back(): void {
         root.opened = false;
         list.forceActiveFocus();
@@ -76,7 +111,7 @@ FocusScope {
 
     PageParts {
         id: parts
-        parts: [head, list, sheet]
+        parts: [head, list, sheet, traySide]
     }
     Flow {
         id: head
@@ -206,17 +241,21 @@ FocusScope {
         x: root.side
         y: trouble.y + trouble.implicitHeight + Theme.px(6)
         width: list.width - 10
-        height: Theme.px(26)
+        // Its longest words may take two lines.
+        height: Math.max(Theme.px(26), shareHead.implicitHeight + Theme.px(8))
         readonly property LotColumns columns: LotColumns {
             width: columnHead.width
             narrow: root.narrow
         }
 
         Words {
+            visible: !columnHead.columns.stacked
             x: Theme.px(10)
             text: qsTr("Lot")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             visible: columnHead.columns.withYear
@@ -226,6 +265,8 @@ FocusScope {
             text: qsTr("Year")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             x: columnHead.columns.seedsX
@@ -234,23 +275,28 @@ FocusScope {
             text: qsTr("Seeds")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
+            id: shareHead
+            objectName: "shareHead"
             x: columnHead.columns.shareX
             width: columnHead.columns.nextX - x - Theme.px(6)
-            wrapMode: Text.NoWrap
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Theme.px(9)
             horizontalAlignment: Text.AlignLeft
             text: columnHead.columns.withYear ? qsTr("Of 100, how many come up") : qsTr("Come up")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Words {
             x: columnHead.columns.nextX
             text: qsTr("Next")
             quiet: true
             font.pixelSize: Theme.smallSize
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.px(7)
         }
         Rectangle {
             anchors.bottom: parent.bottom
@@ -324,7 +370,7 @@ FocusScope {
     }
     Rectangle {
         visible: !root.narrow && root.seeds.known
-        x: root.side + root.listWidth + Theme.px(16)
+        x: root.side + root.listWidth + Math.round(root.between / 2) - 1
         y: Theme.px(12)
         width: 1
         height: root.height - y - Theme.px(16)
@@ -334,9 +380,9 @@ FocusScope {
         id: sheet
         objectName: "sowingSheet"
         visible: (root.seeds.hasSheet || root.listing) && root.sheetShown
-        x: root.narrow ? root.side : root.side + root.listWidth + Theme.px(34)
+        x: root.narrow ? root.side : root.side + root.listWidth + root.between
         y: root.narrow ? trouble.y + trouble.implicitHeight + Theme.px(8) : 10
-        width: root.width - x - 10
+        width: root.traysBeside ? besideTrays.x - x : root.width - x - 10
         height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
         contentHeight: (root.listing ? sowings.height : pane.height) + Theme.px(16)
 
@@ -346,6 +392,7 @@ FocusScope {
             visible: !root.listing
             width: sheet.width - Theme.px(12)
             seeds: root.seeds
+            trayPlace: root.traysBeside ? trayPlace : null
         }
         SowingCalendar {
             id: sowings
@@ -357,6 +404,32 @@ FocusScope {
                 sheet.contentY = 0;
                 root.seeds.chooseCrop(crop);
             }
+        }
+    }
+    Rectangle {
+        id: besideTrays
+        visible: root.traysBeside
+        x: traySide.x - Math.round(root.between / 2)
+        y: Theme.px(12)
+        width: 1
+        height: root.height - y - Theme.px(16)
+        color: Theme.rule
+    }
+    SheetScroll {
+        id: traySide
+        objectName: "traySide"
+        visible: root.traysBeside
+        x: root.width - root.side - root.trayWidth
+        y: sheet.y
+        width: root.width - x - 10
+        height: sheet.height
+        contentHeight: pane.trays.height + Theme.px(16)
+
+        Item {
+            id: trayPlace
+            visible: root.traysBeside
+            width: traySide.width - Theme.px(12)
+            height: pane.trays.height
         }
     }
 }

@@ -9,8 +9,10 @@ T.Button {
     /// Why it cannot be done now; empty where it can. It can still be reached, and says so when it is pressed.
     property string notNow: ""
 
+    /// In a flow or a column it is no wider than that, and its words wrap.
+    width: Math.min(root.implicitWidth, root.parent instanceof Flow || root.parent instanceof Column ? root.parent.width : Infinity)
     implicitWidth: Math.max(Math.ceil(root.implicitContentWidth) + Theme.px(26), Theme.target(0))
-    implicitHeight: Theme.target(32)
+    implicitHeight: Math.max(Theme.target(32), Math.ceil(root.implicitContentHeight) + Theme.px(8))
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true
     Accessible.role: Accessible.Button
@@ -41,6 +43,7 @@ T.Button {
         color: root.notNow === "" ? Theme.ink : Theme.ink2
         font.family: Theme.textFamily
         font.pixelSize: Theme.textSize
+        wrapMode: Text.WordWrap
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
     }

@@ -13,7 +13,9 @@ T.TextField {
     property real most: Infinity
 
     implicitWidth: Math.min(root.most, Math.max(root.least, Math.ceil(Math.max(exampleSize.advanceWidth, exampleSize.width)) + 2 + root.leftPadding + root.rightPadding))
-    implicitHeight: Theme.target(32)
+    property real exampleHeight: 0
+    // An example that has no room in one line wraps.
+    implicitHeight: Math.max(Theme.target(32), Math.ceil(root.exampleHeight) + Theme.px(10))
     leftPadding: Theme.px(10)
     rightPadding: Theme.px(10) + (root.unit === "" ? 0 : Math.ceil(unitSize.width) + Theme.px(6))
     verticalAlignment: TextInput.AlignVCenter
@@ -77,7 +79,8 @@ T.TextField {
             visible: root.length === 0 && root.preeditText === ""
             text: root.placeholderText
             color: Theme.ink2
-            elide: Text.ElideRight
+            wrapMode: Text.Wrap
+            onHeightChanged: root.exampleHeight = height
             font.family: Theme.textFamily
             font.pixelSize: Theme.textSize
             font.italic: true // Told from what was typed by more than its colour.

@@ -13,6 +13,9 @@ FocusScope {
     /// Room for the body.
     readonly property real room: contents.width
     readonly property real scrolled: body.contentY
+    /// What always stays in sight would leave the body no room: all of it scrolls together.
+    readonly property bool together: root.height - 2 * sheet.y - body.y - foot.height - Theme.px(30) < Math.min(Theme.px(110), contents.height)
+    readonly property SheetScroll scroller: root.together ? whole : body
     property alias lead: leading.data
     property alias acts: foot.data
     default property alias body: contents.data
@@ -29,25 +32,26 @@ FocusScope {
     }
     Keys.onPressed: event => {
         if (event.key === Qt.Key_Down)
-            body.scroll(Theme.px(48));
+            root.scroller.scroll(Theme.px(48));
         else if (event.key === Qt.Key_Up)
-            body.scroll(-Theme.px(48));
+            root.scroller.scroll(-Theme.px(48));
         event.accepted = event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab;
     }
 
     function toTop(): void {
         body.contentY = 0;
+        whole.contentY = 0;
     }
 
     Shortcut {
         sequences: ["PgDown"]
         enabled: root.visible
-        onActivated: body.page(1)
+        onActivated: root.scroller.page(1)
     }
     Shortcut {
         sequences: ["PgUp"]
         enabled: root.visible
-        onActivated: body.page(-1)
+        onActivated: root.scroller.page(-1)
     }
     Rectangle {
         anchors.fill: parent
@@ -70,54 +74,64 @@ FocusScope {
         border.width: 1
         border.color: Theme.edge
 
-        Heading {
-            id: head
-            objectName: root.part + "Title"
-            x: root.side
-            y: Theme.px(18)
-            width: parent.width - 2 * x
-            text: root.title
-            font.pixelSize: Theme.nameSize
-        }
-        Column {
-            id: leading
-            x: root.side
-            y: head.y + head.height + Theme.px(6)
-            width: parent.width - 2 * x
-        }
         SheetScroll {
-            id: body
-            above: Theme.px(30) // Its label stands above it.
-            below: 16
-            objectName: root.part + "Body"
-            x: root.side - 6
-            y: leading.y + leading.height + Theme.px(6)
-            width: sheet.width - x - Theme.px(10)
-            height: rule.y - y - Theme.px(6)
-            contentHeight: contents.height + Theme.px(8)
+            id: whole
+            objectName: root.part + "Whole"
+            anchors.fill: parent
+            anchors.margins: 1
+            contentHeight: root.together ? foot.y + foot.height + Theme.px(16) : height
+            interactive: root.together
 
-            Column {
-                id: contents
-                x: 6
-                y: 4
-                width: body.width - x - Theme.px(20)
-                spacing: Theme.px(12)
+            Heading {
+                id: head
+                objectName: root.part + "Title"
+                x: root.side
+                y: Theme.px(18)
+                width: sheet.width - 2 * x
+                text: root.title
+                font.pixelSize: Theme.nameSize
             }
-        }
-        Rectangle {
-            id: rule
-            x: root.side
-            y: foot.y - Theme.px(8)
-            width: sheet.width - 2 * x
-            height: 1
-            color: Theme.rule
-        }
-        Column {
-            id: foot
-            x: root.side
-            y: sheet.height - height - Theme.px(16)
-            width: sheet.width - 2 * x
-            spacing: Theme.px(8)
+            Column {
+                id: leading
+                x: root.side
+                y: head.y + head.height + Theme.px(6)
+                width: sheet.width - 2 * x
+            }
+            SheetScroll {
+                id: body
+                above: Theme.px(30) // Its label stands above it.
+                below: 16
+                objectName: root.part + "Body"
+                x: root.side - 6
+                y: leading.y + leading.height + Theme.px(6)
+                width: sheet.width - x - Theme.px(10)
+                height: root.together ? contents.height + Theme.px(8) : rule.y - y - Theme.px(6)
+                interactive: !root.together
+                contentHeight: contents.height + Theme.px(8)
+
+                Column {
+                    id: contents
+                    x: 6
+                    y: 4
+                    width: body.width - x - Theme.px(20)
+                    spacing: Theme.px(12)
+                }
+            }
+            Rectangle {
+                id: rule
+                x: root.side
+                y: foot.y - Theme.px(8)
+                width: sheet.width - 2 * x
+                height: 1
+                color: Theme.rule
+            }
+            Column {
+                id: foot
+                x: root.side
+                y: (root.together ? body.y + body.height + height + Theme.px(30) : sheet.height) - height - Theme.px(16)
+                width: sheet.width - 2 * x
+                spacing: Theme.px(8)
+            }
         }
     }
 }

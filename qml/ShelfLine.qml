@@ -41,8 +41,19 @@ Item {
     /// What can be done with a plant is asked at that place of this line.
     signal actsAsked(shown: int, name: string, marked: bool, x: real, y: real)
 
-    implicitHeight: root.headHeight + Theme.px(164)
+    /// The words of one plant may take two lines.
+    property real needs: 0
+    implicitHeight: root.headHeight + Math.max(Theme.px(164), root.needs + Theme.px(4))
 
+    function measure(): void {
+        let most = 0;
+        for (let cell = 0; cell < plants.count; ++cell) {
+            const at = plants.itemAt(cell) as ShelfPlant;
+            if (at !== null)
+                most = Math.max(most, at.needs);
+        }
+        root.needs = most;
+    }
     /// Place among the shown plants of the one at that x; -1 where none stands.
     function shownAt(x: real): int {
         const cell = Math.floor((x - root.labelWidth) / root.cellWidth);
@@ -97,6 +108,7 @@ Item {
         Accessible.ignored: true
     }
     Repeater {
+        id: plants
         model: root.columns
 
         ShelfPlant {
@@ -107,6 +119,7 @@ Item {
 
             // The lists of a line change one after the other.
             visible: plant.index < root.names.length + root.free
+            onNeedsChanged: root.measure()
             x: root.labelWidth + plant.index * root.cellWidth
             y: root.headHeight
             width: root.cellWidth

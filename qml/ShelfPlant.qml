@@ -20,6 +20,8 @@ Item {
     property bool focused: false
     required property real lathY
     readonly property bool free: root.name === ""
+    /// For all of its words.
+    readonly property real needs: stateText.y + stateText.height + Theme.px(2)
 
     signal pressed(shift: bool)
     signal opened
@@ -90,6 +92,7 @@ Item {
     }
     Text {
         id: nameText
+        readonly property bool mayBeCut: true
         textFormat: Text.PlainText
         y: root.lathY + Theme.px(6)
         anchors.horizontalCenter: parent.horizontalCenter
@@ -112,13 +115,15 @@ Item {
         Accessible.ignored: true
     }
     Text {
+        id: stateText
         textFormat: Text.PlainText
         anchors.top: nameText.bottom
         anchors.horizontalCenter: parent.horizontalCenter
         width: Math.min(implicitWidth, root.width - Theme.px(6))
         text: root.words
         color: root.chosen || root.marked ? Theme.ink : Theme.ink2
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
+        horizontalAlignment: Text.AlignHCenter
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize
         Accessible.ignored: true

@@ -19,7 +19,7 @@ Item {
         horizontalAlignment: Text.AlignLeft
         text: root.section
         color: Theme.ink
-        elide: Text.ElideRight
+        wrapMode: Text.WordWrap
         font.family: Theme.textFamily
         font.pixelSize: Theme.smallSize
         font.weight: Font.DemiBold

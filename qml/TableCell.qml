@@ -1,16 +1,16 @@
 import QtQuick
 
-// Words of one cell. Names that do not fit are cut, and read in full; what else there is goes on in a second line.
+// Words of one cell. A plant's own name that does not fit is cut, and read in full; all else goes on in a second line.
 Text {
     id: root
     textFormat: Text.PlainText
 
     property bool strong: false
-    property bool wraps: false
+    property bool mayBeCut: false
 
     color: Theme.ink
-    elide: root.wraps ? Text.ElideNone : Text.ElideRight
-    wrapMode: root.wraps ? Text.WordWrap : Text.NoWrap
+    elide: root.mayBeCut ? Text.ElideRight : Text.ElideNone
+    wrapMode: root.mayBeCut ? Text.NoWrap : Text.WordWrap
     verticalAlignment: Text.AlignVCenter
     font.family: Theme.textFamily
     font.pixelSize: Theme.rowSize

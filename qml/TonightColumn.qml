@@ -136,6 +136,7 @@ Column {
         visible: root.tonight.known && root.tonight.hasSpot && (!root.tonight.hasForecast || root.again)
         width: root.width
         unit: root.tonight.unit
+        filled: root.carriesLeft === 0 // Else the carrying in is.
         trouble: root.fileAsked ? "" : root.tonight.error
         instead: root.fileAsked ? "" : root.tonight.instead
         onMended: root.tonight.forgive()

@@ -18,6 +18,8 @@ FocusScope {
     readonly property real skyHeight: (root.wide ? 48 : root.narrow ? 38 : 42) * (1 + Theme.textScale) / 2
     /// Gives way where the window is low, so that some rows stay in sight.
     readonly property real nightsHeight: Math.max(70 * (1 + Theme.textScale) / 2, Math.min(root.wide ? 220 : root.narrow ? 150 : 160, root.height - root.bandsAbove - root.frostHeight - 12 - plants.headHeight - 4 * root.rowHeight))
+    /// With that, two rows are in sight.
+    readonly property real leastHeight: root.bandsAbove + 70 * (1 + Theme.textScale) / 2 + root.frostHeight + 12 + plants.headHeight + 2 * root.rowHeight
     readonly property real bandsAbove: root.tabHeight + root.monthRow + root.skyHeight
     readonly property real frostHeight: (root.wide ? 44 : root.narrow ? 34 : 36) * (1 + Theme.textScale) / 2
     readonly property real rowHeight: Math.max((root.wide ? 28 : root.narrow ? 27.5 : 25.6) * Theme.textScale, Theme.touch ? 44 : 0)
@@ -27,11 +29,16 @@ FocusScope {
     readonly property alias bandsItem: bands
     readonly property alias rows: plants.rows
     property real hoverX: -1
+    /// What is to be carried today, by the number of the plant.
+    property var carries: ({})
 
     signal plantAsked(plant: int)
     signal addAsked
     /// What can be done with a plant is asked at that place of its row.
     signal actsAsked(row: PlantRow, x: real, y: real)
+    /// The same for a lot that can be sown, at that place of the chart.
+    signal sowingActsAsked(sowing: int, x: real, y: real)
+    signal lotAsked(lot: string)
 
     /// The next order of the rows.
     function turnOrder(): void {
@@ -136,10 +143,14 @@ FocusScope {
         labelWidth: root.labelWidth
         rowHeight: root.rowHeight
         barHeight: root.barHeight
+        orderHeight: orderLine.implicitHeight
         narrow: root.narrow
         onPlantAsked: plant => root.plantAsked(plant)
         onAddAsked: root.addAsked()
         onActsAsked: (row, x, y) => root.actsAsked(row, x, y)
+        onSowingActsAsked: (sowing, x, y) => root.sowingActsAsked(sowing, x, plants.y + y)
+        onLotAsked: lot => root.lotAsked(lot)
+        carries: root.carries
     }
     YearLabels {
         objectName: "labels"
@@ -191,6 +202,8 @@ FocusScope {
             const row = y > plants.y ? plants.rowAt(y - plants.y) : -1;
             if (row >= 0)
                 plants.askActs(row, root.labelWidth + x, root.rowHeight);
+            else if (y > plants.y && plants.sowingAt(y - plants.y) >= 0)
+                plants.askSowingActs(plants.sowingAt(y - plants.y), root.labelWidth + x);
         }
         cursorShape: pointer.holding || pointer.overEdge ? Qt.SplitHCursor : Qt.ArrowCursor
         preventStealing: pointer.holding

@@ -6,6 +6,8 @@ FocusScope {
     id: root
 
     required property YearModel year
+    /// What is to be carried today is said at its plant; null where nothing tells it.
+    property RoundModel round: null
     required property bool narrow
     required property bool wide
     /// Whether a plant can be kept at a spot here.
@@ -15,7 +17,14 @@ FocusScope {
 
     /// Little height beside little width: the title goes and the foot is one line, so that rows stay in sight.
     readonly property bool low: root.narrow && root.height < Theme.px(430)
-    readonly property real footHeight: root.narrow ? Theme.px(root.low ? 44 : 88) : 0
+    readonly property real footHeight: root.narrow ? foot.implicitHeight : 0
+    /// The slider has no room beside its words and the buttons: it stands below them.
+    readonly property bool tight: root.narrow && root.riskRoom < risk.leastWidth
+    readonly property real riskX: Math.max(Theme.px(142), root.side + riskWords.width + Theme.px(6))
+    readonly property real riskRoom: (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - root.riskX
+    readonly property real chartY: Theme.px((root.narrow && !root.low ? 98 : 57) + (root.tight ? 44 : 0))
+    /// Less than that is scrolled as a whole. It is that of the low page, whose foot has two lines in little width.
+    readonly property real leastHeight: !root.narrow ? 0 : chart.leastHeight + 4 + Theme.px((root.width < 360 * Theme.textScale ? 88 : 44) + 57 + (tableButton.x - Theme.px(4) - root.riskX < risk.leastWidth ? 44 : 0))
     readonly property real side: root.narrow ? 15 : 19
 
     signal printAsked
@@ -26,6 +35,8 @@ FocusScope {
     signal addAsked
     /// A plant is to be kept at a spot.
     signal keepAsked(plant: int)
+    /// A lot of seed is looked at, on the page that has them: "open" it, "sow" it, or what "can" be sown now.
+    signal lotAsked(lot: string, what: string)
 
     Accessible.role: Accessible.Pane
     Accessible.name: root.year.begin.title
@@ -101,10 +112,10 @@ FocusScope {
         x: root.side
         y: 10
         // Beside the words on risk, which other languages need more room for.
-        width: root.narrow ? implicitWidth : Math.min(implicitWidth, riskWords.x - x - Theme.px(12))
-        height: root.narrow ? implicitHeight : Theme.px(44)
-        fontSizeMode: root.narrow ? Text.FixedSize : Text.Fit
-        wrapMode: root.narrow ? Text.NoWrap : Text.WordWrap // The year from another date may take two lines.
+        width: Math.min(implicitWidth, (root.narrow ? tableButton.x : riskWords.x) - x - Theme.px(12))
+        height: Theme.px(root.narrow ? 36 : 44)
+        fontSizeMode: Text.Fit
+        wrapMode: Text.WordWrap // The year from another date may take two lines.
         minimumPixelSize: Theme.textSize
         horizontalAlignment: Text.AlignLeft
         text: root.year.begin.title
@@ -145,10 +156,10 @@ FocusScope {
     RiskSlider {
         id: risk
         objectName: "riskSlider"
-        x: root.narrow ? Math.max(Theme.px(142), root.side + riskWords.width + Theme.px(6)) : Theme.px(root.wide ? 470 : 430)
-        y: Theme.px(root.narrow && !root.low ? 48 : 7)
+        x: root.tight ? root.side : root.narrow ? root.riskX : Theme.px(root.wide ? 470 : 430)
+        y: Theme.px((root.narrow && !root.low ? 48 : 7) + (root.tight ? 44 : 0))
         // In a low window it stands in one line with the buttons.
-        width: root.narrow ? Math.min(Theme.px(440), (root.low ? (printButton.visible ? printButton.x : tableButton.x) - Theme.px(4) : root.width - root.side) - x) : Math.min(implicitWidth, printButton.x - Theme.px(12) - x)
+        width: root.narrow ? Math.min(Theme.px(440), root.tight ? root.width - 2 * root.side : root.riskRoom) : Math.min(implicitWidth, printButton.x - Theme.px(12) - x)
         stops: root.year.riskStops
         stop: root.year.riskStop
         spoken: root.year.riskSpoken
@@ -168,7 +179,7 @@ FocusScope {
     SheetButton {
         id: printButton
         objectName: "yearPrintButton"
-        visible: !root.narrow || (root.low ? tableButton.x - width - risk.x > Theme.px(280) : root.width - title.width > Theme.px(330))
+        visible: !root.narrow || (root.low ? tableButton.x - width - root.riskX > Theme.px(280) : root.width - title.width > Theme.px(330))
         anchors.right: tableButton.left
         anchors.rightMargin: Theme.px(8)
         y: tableButton.y
@@ -196,13 +207,16 @@ FocusScope {
         narrow: root.narrow
         wide: root.wide
         x: root.side
-        y: Theme.px(root.narrow && !root.low ? 98 : 57)
+        y: root.chartY
         width: root.narrow ? root.width - x - 12 : root.wide ? Math.min(Theme.px(220) + 1240, root.width - Theme.px(270) - x) : root.width - readout.width - 54 - x
         height: root.height - y - root.footHeight - (root.narrow ? 4 : 12)
         focus: !root.asTable
         onPlantAsked: plant => root.plantAsked(plant)
         onAddAsked: root.addAsked()
+        carries: root.round?.carriesDue ?? ({})
         onActsAsked: (row, x, y) => yearActs.ask(row, root.mapFromItem(row, x, y))
+        onSowingActsAsked: (sowing, x, y) => sowingActs.ask(root.year.sowings.at(sowing, "name"), root.mapFromItem(chart, x, y))
+        onLotAsked: lot => root.lotAsked(lot, "open")
     }
     YearTable {
         id: table
@@ -210,7 +224,7 @@ FocusScope {
         visible: root.asTable
         year: root.year
         x: chart.x
-        y: Theme.px(root.narrow && !root.low ? 104 : 70)
+        y: root.chartY + Theme.px(root.narrow && !root.low ? 6 : 13)
         width: chart.width
         height: root.height - y - root.footHeight - 12
     }
@@ -273,6 +287,7 @@ FocusScope {
         onDateAsked: yearFrom.open()
     }
     YearFoot {
+        id: foot
         objectName: "foot"
         visible: root.narrow
         year: root.year
@@ -324,6 +339,11 @@ FocusScope {
         z: 3
         width: Math.min(root.width - 2 * root.side, Theme.px(680))
         onClosed: (root.asTable ? table : chart).forceActiveFocus()
+    }
+    SowingActs {
+        id: sowingActs
+        objectName: "sowingActs"
+        onLotAsked: (lot, what) => root.lotAsked(lot, what)
     }
     YearActs {
         id: yearActs

@@ -3097,8 +3097,8 @@
         <translation>für die Pflanze etwas eintragen</translation>
     </message>
     <message>
-        <source>all that can be done with the plant</source>
-        <translation>alles, was mit der Pflanze zu tun ist</translation>
+        <source>all that can be done with the plant, or with the lot below the plants</source>
+        <translation>alles, was mit der Pflanze zu tun ist, oder mit dem Tütchen unter den Pflanzen</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -3135,6 +3135,10 @@
     <message>
         <source>mark it, or take the mark off</source>
         <translation>sie markieren oder die Marke wegnehmen</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>alles, was mit der Pflanze zu tun ist</translation>
     </message>
     <message>
         <source>compare the two that are marked</source>
@@ -5642,6 +5646,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>%1 Due: %2.</source>
+        <translation>%1 Zu tun: %2.</translation>
+    </message>
+    <message>
         <source>Its page: Enter, or press twice</source>
         <translation>Ihre Seite: Eingabetaste oder zweimal drücken</translation>
     </message>
@@ -6736,6 +6744,25 @@
     </message>
 </context>
 <context>
+    <name>SowingActs</name>
+    <message>
+        <source>Open the lot in Seeds</source>
+        <translation>Das Tütchen bei den Samen öffnen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Write down a sowing</source>
+        <translation>Eine Aussaat aufschreiben</translation>
+    </message>
+    <message>
+        <source>What can be sown now</source>
+        <translation>Was jetzt gesät werden kann</translation>
+    </message>
+</context>
+<context>
     <name>SowingBarPainter</name>
     <message>
         <source>indoors</source>
@@ -6839,62 +6866,6 @@
         <source>Dates of the sowing</source>
         <translation>Daten der Aussaat</translation>
     </message>
-    <message>
-        <source>Trays</source>
-        <translation>Schalen</translation>
-    </message>
-    <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Samen, die in eine Schale kamen</translation>
-    </message>
-    <message>
-        <source>Seeds</source>
-        <translation>Samen</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
-    </message>
-    <message>
-        <source>0 days ago</source>
-        <translation>vor 0 Tagen</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>Tage her</translation>
-    </message>
-    <message>
-        <source>Sown today</source>
-        <translation>Heute gesät</translation>
-    </message>
-    <message>
-        <source>Sown on that day</source>
-        <translation>An diesem Tag gesät</translation>
-    </message>
-    <message>
-        <source>A tray of this lot, to be counted from now on</source>
-        <translation>Eine Schale aus diesem Tütchen, die von jetzt an gezählt wird</translation>
-    </message>
-    <message>
-        <source>Where it stands, how warm its mix is and a note may be left out.</source>
-        <translation>Wo sie steht, wie warm ihre Erde ist und eine Notiz können fehlen.</translation>
-    </message>
-    <message>
-        <source>How warm the mix is, if it was measured</source>
-        <translation>Wie warm die Erde ist, wenn es gemessen wurde</translation>
-    </message>
-    <message>
-        <source>Warmth of the mix</source>
-        <translation>Wärme der Erde</translation>
-    </message>
-    <message>
-        <source>Note to the tray, may be left blank</source>
-        <translation>Notiz zur Schale, kann leer bleiben</translation>
-    </message>
-    <message>
-        <source>Trays of this lot</source>
-        <translation>Schalen aus diesem Tütchen</translation>
-    </message>
 </context>
 <context>
     <name>SowingRows</name>
@@ -6905,6 +6876,10 @@
     <message>
         <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
         <translation>Ring: säen · Klammer: geht auf · Stufen: abhärten · Schrägstrich: erste Reife oder Blüte</translation>
+    </message>
+    <message>
+        <source>Its lot: Enter, or press twice</source>
+        <translation>Sein Tütchen: Eingabetaste oder zweimal drücken</translation>
     </message>
 </context>
 <context>
@@ -7603,6 +7578,69 @@
     <message>
         <source>Cell %1 of %2, nothing up</source>
         <translation>Zelle %1 von %2, nichts aufgegangen</translation>
+    </message>
+</context>
+<context>
+    <name>TrayPane</name>
+    <message>
+        <source>Trays</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Samen, die in eine Schale kamen</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Vor wie vielen Tagen gesät oder gezählt wurde, leer für heute</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>vor 0 Tagen</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>Tage her</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Heute gesät</translation>
+    </message>
+    <message>
+        <source>Sown on that day</source>
+        <translation>An diesem Tag gesät</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Eine Schale aus diesem Tütchen, die von jetzt an gezählt wird</translation>
+    </message>
+    <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Wo sie steht, wie warm ihre Erde ist und eine Notiz können fehlen.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Wie warm die Erde ist, wenn es gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Wärme der Erde</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Notiz zur Schale, kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Schalen aus diesem Tütchen</translation>
+    </message>
+    <message>
+        <source>No tray of this lot yet. Once seeds have gone into one, what comes up is counted here, and your counts tell how much of the lot comes up.</source>
+        <translation>Noch keine Schale mit Samen aus diesem Tütchen. Sobald eine gesät ist, wird hier gezählt, was aufgeht, und die eigene Zählung sagt, wie viel aus dem Tütchen aufgeht.</translation>
     </message>
 </context>
 <context>
@@ -10241,6 +10279,14 @@ liegen im Band</translation>
 <context>
     <name>lathhouse::models::HomeRecordModel</name>
     <message>
+        <source>A record is one file, and %1 were let go here. Nothing was taken in.</source>
+        <translation>Eine Aufzeichnung ist eine Datei, und hier wurden %1 losgelassen. Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Only a file of this computer can be taken in. Save the record first. Nothing was taken in.</source>
+        <translation>Nur eine Datei dieses Rechners kann aufgenommen werden. Die Aufzeichnung zuerst speichern. Nichts wurde aufgenommen.</translation>
+    </message>
+    <message>
         <source>Say which file holds the record.</source>
         <translation>Angeben, in welcher Datei die Aufzeichnung steht.</translation>
     </message>
@@ -11893,6 +11939,30 @@ liegen im Band</translation>
 </context>
 <context>
     <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>carry in this evening</source>
+        <translation>heute Abend hereintragen</translation>
+    </message>
+    <message>
+        <source>carry to its new spot today</source>
+        <translation>heute an den neuen Platz tragen</translation>
+    </message>
+    <message>
+        <source>carry out for the day today</source>
+        <translation>heute über Tag hinaustragen</translation>
+    </message>
+    <message>
+        <source>carry out today, to stay</source>
+        <translation>heute hinaustragen, es bleibt draußen</translation>
+    </message>
+    <message>
+        <source>carry into deeper shade today</source>
+        <translation>heute in tieferen Schatten tragen</translation>
+    </message>
+    <message>
+        <source>carry in today</source>
+        <translation>heute hereintragen</translation>
+    </message>
     <message>
         <source>can wait until %1</source>
         <translation>kann bis %1 warten</translation>

@@ -3097,8 +3097,8 @@
         <translation>anotar algo de la planta</translation>
     </message>
     <message>
-        <source>all that can be done with the plant</source>
-        <translation>todo lo que puede hacerse con la planta</translation>
+        <source>all that can be done with the plant, or with the lot below the plants</source>
+        <translation>todo lo que puede hacerse con la planta, o con el lote debajo de las plantas</translation>
     </message>
     <message>
         <source>the rows by the date out, by spot, or by name</source>
@@ -3135,6 +3135,10 @@
     <message>
         <source>mark it, or take the mark off</source>
         <translation>marcarla o quitar la marca</translation>
+    </message>
+    <message>
+        <source>all that can be done with the plant</source>
+        <translation>todo lo que puede hacerse con la planta</translation>
     </message>
     <message>
         <source>compare the two that are marked</source>
@@ -5642,6 +5646,10 @@
 <context>
     <name>PlantRow</name>
     <message>
+        <source>%1 Due: %2.</source>
+        <translation>%1 Toca: %2.</translation>
+    </message>
+    <message>
         <source>Its page: Enter, or press twice</source>
         <translation>Su página: Intro, o pulsar dos veces</translation>
     </message>
@@ -6736,6 +6744,25 @@
     </message>
 </context>
 <context>
+    <name>SowingActs</name>
+    <message>
+        <source>Open the lot in Seeds</source>
+        <translation>Abrir el lote en Semillas</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Write down a sowing</source>
+        <translation>Anotar una siembra</translation>
+    </message>
+    <message>
+        <source>What can be sown now</source>
+        <translation>Qué se puede sembrar ahora</translation>
+    </message>
+</context>
+<context>
     <name>SowingBarPainter</name>
     <message>
         <source>indoors</source>
@@ -6839,62 +6866,6 @@
         <source>Dates of the sowing</source>
         <translation>Fechas de la siembra</translation>
     </message>
-    <message>
-        <source>Trays</source>
-        <translation>Bandejas</translation>
-    </message>
-    <message>
-        <source>Seeds that went into a tray</source>
-        <translation>Semillas que fueron a una bandeja</translation>
-    </message>
-    <message>
-        <source>Seeds</source>
-        <translation>Semillas</translation>
-    </message>
-    <message>
-        <source>How many days ago it was sown or counted, blank for today</source>
-        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
-    </message>
-    <message>
-        <source>0 days ago</source>
-        <translation>hace 0 días</translation>
-    </message>
-    <message>
-        <source>days ago</source>
-        <translation>días atrás</translation>
-    </message>
-    <message>
-        <source>Sown today</source>
-        <translation>Sembradas hoy</translation>
-    </message>
-    <message>
-        <source>Sown on that day</source>
-        <translation>Sembrado ese día</translation>
-    </message>
-    <message>
-        <source>A tray of this lot, to be counted from now on</source>
-        <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
-    </message>
-    <message>
-        <source>Where it stands, how warm its mix is and a note may be left out.</source>
-        <translation>Dónde está, la temperatura del sustrato y una nota pueden faltar.</translation>
-    </message>
-    <message>
-        <source>How warm the mix is, if it was measured</source>
-        <translation>Qué temperatura tiene el sustrato, si se midió</translation>
-    </message>
-    <message>
-        <source>Warmth of the mix</source>
-        <translation>Calor del sustrato</translation>
-    </message>
-    <message>
-        <source>Note to the tray, may be left blank</source>
-        <translation>Nota de la bandeja, puede quedar en blanco</translation>
-    </message>
-    <message>
-        <source>Trays of this lot</source>
-        <translation>Bandejas de este lote</translation>
-    </message>
 </context>
 <context>
     <name>SowingRows</name>
@@ -6905,6 +6876,10 @@
     <message>
         <source>ring: sow · bracket: comes up · steps: hardening · slash: first ripe or in flower</source>
         <translation>anillo: sembrar · corchete: nace · escalones: endurecer · barra oblicua: primera madurez o flor</translation>
+    </message>
+    <message>
+        <source>Its lot: Enter, or press twice</source>
+        <translation>Su lote: Intro, o pulsar dos veces</translation>
     </message>
 </context>
 <context>
@@ -7603,6 +7578,69 @@
     <message>
         <source>Cell %1 of %2, nothing up</source>
         <translation>Celda %1 de %2, nada nacido</translation>
+    </message>
+</context>
+<context>
+    <name>TrayPane</name>
+    <message>
+        <source>Trays</source>
+        <translation>Bandejas</translation>
+    </message>
+    <message>
+        <source>Seeds that went into a tray</source>
+        <translation>Semillas que fueron a una bandeja</translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation>Semillas</translation>
+    </message>
+    <message>
+        <source>How many days ago it was sown or counted, blank for today</source>
+        <translation>Hace cuántos días se sembró o se contó, en blanco para hoy</translation>
+    </message>
+    <message>
+        <source>0 days ago</source>
+        <translation>hace 0 días</translation>
+    </message>
+    <message>
+        <source>days ago</source>
+        <translation>días atrás</translation>
+    </message>
+    <message>
+        <source>Sown today</source>
+        <translation>Sembradas hoy</translation>
+    </message>
+    <message>
+        <source>Sown on that day</source>
+        <translation>Sembrado ese día</translation>
+    </message>
+    <message>
+        <source>A tray of this lot, to be counted from now on</source>
+        <translation>Una bandeja de este lote, que se cuenta desde ahora</translation>
+    </message>
+    <message>
+        <source>Where it stands, how warm its mix is and a note may be left out.</source>
+        <translation>Dónde está, la temperatura del sustrato y una nota pueden faltar.</translation>
+    </message>
+    <message>
+        <source>How warm the mix is, if it was measured</source>
+        <translation>Qué temperatura tiene el sustrato, si se midió</translation>
+    </message>
+    <message>
+        <source>Warmth of the mix</source>
+        <translation>Calor del sustrato</translation>
+    </message>
+    <message>
+        <source>Note to the tray, may be left blank</source>
+        <translation>Nota de la bandeja, puede quedar en blanco</translation>
+    </message>
+    <message>
+        <source>Trays of this lot</source>
+        <translation>Bandejas de este lote</translation>
+    </message>
+    <message>
+        <source>No tray of this lot yet. Once seeds have gone into one, what comes up is counted here, and your counts tell how much of the lot comes up.</source>
+        <translation>Aún no hay ninguna bandeja de este lote. En cuanto se siembra una, aquí se cuenta lo que nace, y los recuentos propios dicen cuánto nace del lote.</translation>
     </message>
 </context>
 <context>
@@ -10241,6 +10279,14 @@ están en la banda</translation>
 <context>
     <name>lathhouse::models::HomeRecordModel</name>
     <message>
+        <source>A record is one file, and %1 were let go here. Nothing was taken in.</source>
+        <translation>Un registro es un solo archivo, y aquí se soltaron %1. No se incorporó nada.</translation>
+    </message>
+    <message>
+        <source>Only a file of this computer can be taken in. Save the record first. Nothing was taken in.</source>
+        <translation>Solo puede incorporarse un archivo de este ordenador. Guardar primero el registro. No se incorporó nada.</translation>
+    </message>
+    <message>
         <source>Say which file holds the record.</source>
         <translation>Indicar qué archivo contiene el registro.</translation>
     </message>
@@ -11893,6 +11939,30 @@ están en la banda</translation>
 </context>
 <context>
     <name>lathhouse::models::RoundModel</name>
+    <message>
+        <source>carry in this evening</source>
+        <translation>entrarla esta tarde</translation>
+    </message>
+    <message>
+        <source>carry to its new spot today</source>
+        <translation>llevarla hoy a su nuevo sitio</translation>
+    </message>
+    <message>
+        <source>carry out for the day today</source>
+        <translation>sacarla hoy durante el día</translation>
+    </message>
+    <message>
+        <source>carry out today, to stay</source>
+        <translation>sacarla hoy, para quedarse fuera</translation>
+    </message>
+    <message>
+        <source>carry into deeper shade today</source>
+        <translation>llevarla hoy a una sombra más densa</translation>
+    </message>
+    <message>
+        <source>carry in today</source>
+        <translation>entrarla hoy</translation>
+    </message>
     <message>
         <source>can wait until %1</source>
         <translation>puede esperar hasta el %1</translation>

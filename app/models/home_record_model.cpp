@@ -113,6 +113,21 @@ void HomeRecordModel::read()
         });
 }
 
+QString HomeRecordModel::pathOfDropped(const QList<QUrl>& files)
+{
+    clear_error();
+    say({});
+    if (files.size() != 1) {
+        fail_with(tr("A record is one file, and %1 were let go here. Nothing was taken in.").arg(files.size()));
+        return {};
+    }
+    if (!files.front().isLocalFile()) {
+        fail_with(tr("Only a file of this computer can be taken in. Save the record first. Nothing was taken in."));
+        return {};
+    }
+    return pathOf(files.front());
+}
+
 void HomeRecordModel::take(const QString& file, int units, const QString& columns, const QString& station,
                            const QString& height, bool insist, const QString& position)
 {

@@ -77,6 +77,9 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     Q_INVOKABLE static QString pathOf(const QUrl& address) { return address.toLocalFile(); }
+    /// The path of the one file that was let go here; empty where it is none of this computer or there are several, and
+    /// `error` says so.
+    Q_INVOKABLE QString pathOfDropped(const QList<QUrl>& files);
 
 signals:
     void recordChanged();

@@ -9,6 +9,7 @@
 
 #include <QAbstractListModel>
 #include <QThreadPool>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include <atomic>
@@ -46,6 +47,8 @@ class RoundModel : public QAbstractListModel {
     Q_PROPERTY(int carriesLeft READ carriesLeft NOTIFY roundChanged)
     /// "Carry six plants in this evening"; empty where none is left.
     Q_PROPERTY(QString coldTitle READ coldTitle NOTIFY roundChanged)
+    /// What is to be carried today and is not yet, in few words by the number of the plant.
+    Q_PROPERTY(QVariantMap carriesDue READ carriesDue NOTIFY roundChanged)
     /// Which plants those are, in walking order: "Weeping fig, Basil and 3 more"; empty where none must come in.
     Q_PROPERTY(QString carryNames READ carryNames NOTIFY roundChanged)
     /// What went wrong, a whole sentence; empty where nothing did.
@@ -104,6 +107,7 @@ public:
     bool canRedo() const { return here_.can_redo(); }
     int carriesLeft() const;
     QString coldTitle() const;
+    QVariantMap carriesDue() const;
     QString carryNames() const;
     QString error() const { return error_; }
     QString seedsAsked() const;

@@ -246,5 +246,44 @@ TEST(RoundRows, ACarryForTheNightNamesASpotIndoors)
     EXPECT_GE(carries, 3);
 }
 
+TEST(RoundRows, WhatIsCarriedTodayIsToldByItsPlantUntilItIsTicked)
+{
+    const auto household = std::make_shared<MemoryHousehold>(with_cold_night(plain_facts(), kShownToday));
+    RoundModel model(round_in_memory(household), british_look());
+    EXPECT_TRUE(model.carriesDue().isEmpty());
+    model.start();
+    wait_for_round(model);
+    int carried_in = 0;
+    int for_the_day = 0;
+    const auto due = model.carriesDue();
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const QString task = said_of(model, row, RoundModel::TaskRole);
+        const QString words = due.value(QString::number(model.plantOf(row))).toString();
+        if (task.startsWith("Carry it in for the night") || task.startsWith("Carry it in, to stay")) {
+            ++carried_in;
+            EXPECT_EQ(words, "carry in this evening") << task.toStdString();
+        } else if (task.startsWith("Out for ") && model.carryOf(model.plantOf(row)) == 0) {
+            ++for_the_day;
+            EXPECT_EQ(words, "carry out for the day today") << task.toStdString();
+        }
+    }
+    EXPECT_EQ(carried_in, model.carriesLeft());
+    EXPECT_GE(carried_in, 3);
+    EXPECT_GE(for_the_day, 1);
+    const int out = row_where(model, "Out for ");
+    const QString plant = QString::number(model.plantOf(out));
+    ASSERT_TRUE(due.contains(plant));
+    model.tick(out);
+    EXPECT_FALSE(model.carriesDue().contains(plant) && model.carryOf(model.plantOf(out)) == 0);
+    model.tickCarries();
+    wait_for_round(model);
+    for (const auto& words : model.carriesDue()) {
+        EXPECT_NE(words.toString(), "carry in this evening");
+    }
+    model.undo();
+    wait_for_round(model);
+    EXPECT_EQ(model.carriesLeft(), carried_in);
+}
+
 } // namespace
 } // namespace lathhouse::models

@@ -2,6 +2,7 @@
 
 #include "app/models/household_year.h"
 #include "app/models/year_door.h"
+#include "tests/window/demonstration_round.h"
 #include "tests/window/demonstration_year.h"
 
 #include <QQmlEngine>
@@ -37,6 +38,9 @@ const Result<Shown>& year_at(const QString& where)
         .emplace(where, models::facts_of_demonstration(options, elsewhere).transform([&where](plan::HouseholdFacts facts) {
             if (where == QLatin1String("bare")) {
                 facts.as_told.plants.clear();
+            }
+            if (where == QLatin1String("seeds")) {
+                facts = models::with_seeds(std::move(facts), models::shown_today());
             }
             return Shown{facts, models::household_year(facts, models::shown_today(), models::Units::Metric)};
         }))

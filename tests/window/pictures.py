@@ -25,6 +25,9 @@ VARIANTS = {
     "contrast": ({"LATHHOUSE_THEME": "contrast"}, []),
     "large-text": ({"LATHHOUSE_TEXT": "200"}, []),
     "small": ({"LATHHOUSE_SIZE": "1024x600"}, []),
+    # The smallest window, and little width with long words, both with the largest text.
+    "smallest": ({"LATHHOUSE_TEXT": "200", "LATHHOUSE_SIZE": "520x480"}, []),
+    "large-german": ({"LATHHOUSE_TEXT": "200", "LATHHOUSE_SIZE": "800x900"}, ["--language", "de"]),
     "touch": ({"LATHHOUSE_TOUCH": "on", "LATHHOUSE_SIZE": "1024x768"}, []),
     "german": ({}, ["--language", "de"]),
     "spanish": ({}, ["--language", "es"]),

@@ -51,6 +51,19 @@ Item {
             return Array.from(named("coldList").children).filter(item => item instanceof ColdRow);
         }
 
+        function test_anotherLowIsNoSecondMainAct() {
+            const keep = named("keepButton") as ActButton;
+            verify(!keep.visible);
+            mouseClick(named("otherLowButton"));
+            tryVerify(() => keep.visible);
+            verify((named("allInButton") as ActButton).filled);
+            verify(!keep.filled, "one filled button a page");
+            mouseClick(named("allInButton"));
+            settle();
+            compare(household.round.carriesLeft, 0);
+            verify(keep.filled);
+        }
+
         function test_theBandIsTheTitleAndGoesWithTheLastPlant() {
             const carries = household.round.carriesLeft;
             const band = named("coldBand");

@@ -287,13 +287,26 @@ Item {
             verify(named("plantPage").visible);
         }
 
+        /// How many filled buttons can be seen.
+        function filledButtons(within: Item): int {
+            let seen = within instanceof ActButton && (within as ActButton).filled ? 1 : 0;
+            for (const child of Array.from(within.children)) {
+                if (child.visible)
+                    seen += filledButtons(child);
+            }
+            return seen;
+        }
+
         function test_logForSeveralAndTakeItBack() {
             keyClick(Qt.Key_Space);
             keyClick(Qt.Key_Right);
             keyClick(Qt.Key_Space);
             compare(household.plants.markedCount, 2);
+            compare(filledButtons(page), 1);
             keyClick(Qt.Key_L, Qt.ControlModifier);
             verify(named("logPanel").visible);
+            compare(filledButtons(page), 1);
+            verify(!(named("logButton") as ActButton).filled, "the panel has the main act");
             mouseClick(named("logChip" + PlantsModel.Watered));
             mouseClick(named("keepButton"));
             settle();

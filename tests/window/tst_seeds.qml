@@ -26,6 +26,7 @@ Item {
         function init() {
             failOnWarning(/^(?!QUnifiedTimer)/); // Which is of Qt alone, where its render loop is late.
             page.narrow = false;
+            page.wide = false;
             page.opened = false;
             open("seeds");
         }
@@ -379,6 +380,67 @@ Item {
             mouseClick(named("backButton"));
             verify(named("lotRows").visible);
             verify(named("lotRows").activeFocus);
+        }
+
+        function test_wideHasAColumnForTheTrays() {
+            choose("Zinnia");
+            const side = named("traySide");
+            const trays = named("trayPane");
+            const dates = named("sowingDates");
+            const low = item => item.mapToItem(page, 0, 0).y;
+            verify(!side.visible);
+            verify(low(trays) > low(dates), "below the dates");
+            page.wide = true;
+            waitForRendering(page, 300);
+            verify(side.visible);
+            verify(trays.mapToItem(page, 0, 0).x >= side.x);
+            verify(trays.mapToItem(page, trays.width, 0).x <= page.width);
+            verify(named("sowingSheet").x + named("sowingSheet").width <= side.x, "beside the sheet");
+            verify(named("lotRows").x + named("lotRows").width <= named("sowingSheet").x);
+            verify(!named("traysEmpty").visible, "Zinnia has a tray");
+            // It is counted there as anywhere.
+            const more = findChild(named("trays"), "moreButton") as SheetButton;
+            mouseClick(more);
+            settle();
+            compare(household.seeds.trays.at(0, "emerged"), 1);
+            // F6 goes there too.
+            named("sowingSheet").nextItemInFocusChain(true).forceActiveFocus();
+            keyClick(Qt.Key_F6);
+            verify(trays.visible);
+            let within = page.Window.activeFocusItem;
+            while (within !== null && within !== side)
+                within = within.parent;
+            verify(within === side, "the keys are at the trays");
+            // A lot without a tray says so; a crop without a lot has no column.
+            named("lotRows").forceActiveFocus();
+            let bare = -1;
+            for (let row = 0; row < household.seeds.lots.count && bare < 0; ++row) {
+                household.seeds.currentRow = row;
+                settle();
+                if (household.seeds.trays.count === 0)
+                    bare = row;
+            }
+            verify(bare >= 0);
+            verify(side.visible);
+            verify(named("traysEmpty").visible);
+            household.seeds.chooseCrop("basil");
+            settle();
+            tryCompare(household.seeds, "currentRow", -1);
+            verify(!side.visible);
+            verify(!trays.visible);
+            page.wide = false;
+            choose("Zinnia");
+            waitForRendering(page, 300);
+            verify(!side.visible);
+            verify(trays.visible);
+            verify(low(trays) > low(dates));
+        }
+
+        function test_noWordsAreShrunkBelowTheSmallestSize() {
+            const head = named("shareHead") as Text;
+            compare(head.fontSizeMode, Text.FixedSize);
+            verify(head.contentWidth <= head.width + 1);
+            verify(head.height <= head.parent.height, "its lines stand above the rule");
         }
 
         function test_withoutLotsTheListSaysWhatToDo() {

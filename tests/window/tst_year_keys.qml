@@ -89,6 +89,52 @@ Item {
             masthead.visible = false;
         }
 
+        function test_wordsOfTheMastheadAreNeitherCutNorSmall_data() {
+            const sizes = [[1920, 100], [1280, 100], [1280, 150], [1380, 150], [1430, 150], [800, 100], [800, 200], [640, 100], [520, 100], [520, 150], [520, 200]];
+            const all = [];
+            for (const [width, percent] of sizes) {
+                for (const carries of [0, 3, 12])
+                    all.push({ tag: width + ", " + percent + " %, " + carries, width: width, percent: percent, carries: carries });
+            }
+            return all;
+        }
+        function test_wordsOfTheMastheadAreNeitherCutNorSmall(shown) {
+            Theme.textPercent = shown.percent;
+            masthead.narrow = shown.width < 1000 * Theme.textScale;
+            masthead.wide = shown.width >= 1600 * Theme.textScale;
+            masthead.width = shown.width;
+            masthead.height = Theme.px(44);
+            masthead.carries = shown.carries;
+            masthead.visible = true;
+            for (const place of ["round", "year", "plants", "seeds", "home"]) {
+                const tab = findChild(masthead, place + "Tab") as Item;
+                const label = findChild(masthead, place + "Label") as Text;
+                compare(label.fontSizeMode, Text.FixedSize);
+                verify(label.font.pixelSize >= 12, place);
+                verify(label.contentWidth <= tab.width + 1, place + ": " + label.contentWidth + " in " + tab.width);
+            }
+            const badge = findChild(masthead, "roundBadge") as Item;
+            const label = findChild(masthead, "roundLabel") as Text;
+            compare(badge.visible, shown.carries > 0);
+            if (badge.visible) {
+                const tab = badge.parent;
+                verify(badge.x >= 0 && badge.x + badge.width <= tab.width, "within the tab");
+                verify(tab.y + badge.y >= 0, "within the window");
+                verify(badge.x >= label.x + label.width || badge.y + badge.height <= label.y + 0.3 * label.height, "clear of the words");
+            }
+            const home = findChild(masthead, "homeName") as Text;
+            compare(home.elide, Text.ElideNone);
+            verify(!home.visible || !home.truncated);
+            verify(home.minimumPixelSize >= Theme.smallSize);
+            masthead.visible = false;
+            masthead.carries = 0;
+            masthead.height = 44;
+            masthead.width = root.width;
+            masthead.narrow = false;
+            masthead.wide = false;
+            Theme.textPercent = 100;
+        }
+
         function test_undoAndFindAreReachedHoweverLittleRoom_data() {
             return [
                 { tag: "wide", width: 1280, percent: 100, touch: false, drawn: false },

@@ -456,6 +456,23 @@ TEST_F(YearWindow, OneKeyAndOneClickReachEachPlace)
     EXPECT_FALSE(item("roundPage")->isVisible());
 }
 
+TEST_F(YearWindow, ALotOfTheYearIsSownInSeeds)
+{
+    ASSERT_TRUE(QMetaObject::invokeMethod(item("yearPage"), "lotAsked", Q_ARG(QString, QStringLiteral("Zinnia")), Q_ARG(QString, QStringLiteral("sow"))));
+    EXPECT_EQ(window->property("page").toString(), "seeds");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return seeds->known() && !seeds->working() && seeds->name() == "Zinnia"; }, 30'000));
+    ASSERT_NE(item("sownField"), nullptr);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return item("sownField")->hasActiveFocus(); }, 5'000));
+}
+
+TEST_F(YearWindow, TheYearHearsOfTodaysCarriesWithoutTheRoundBeingOpened)
+{
+    ASSERT_FALSE(round->known());
+    EXPECT_TRUE(QTest::qWaitFor([this] { return round->known() && round->carriesLeft() > 0; }, 30'000));
+    EXPECT_EQ(window->property("page").toString(), "year");
+    EXPECT_TRUE(item("roundBadge")->isVisible());
+}
+
 } // namespace
 } // namespace lathhouse
 
