@@ -63,25 +63,23 @@ Item {
         width: root.width
         y: root.headHeight - height
         wanted: root.heading !== ""
-        file: "ClassHeading.qml"
-        given: () => ({
-                words: Qt.binding(() => root.heading),
-                note: Qt.binding(() => root.headingNote),
-                pestState: Qt.binding(() => root.classState)
-            })
+        onFirstWanted: setSource("ClassHeading.qml", {
+            words: Qt.binding(() => root.heading),
+            note: Qt.binding(() => root.headingNote),
+            pestState: Qt.binding(() => root.classState)
+        })
     }
     SeldomPart {
         id: moreButton
         x: root.boxWidth
         y: root.height - height - Theme.px(4)
         wanted: root.more !== ""
-        file: "SheetButton.qml"
-        given: () => ({
-                objectName: "moreButton",
-                focusPolicy: Qt.TabFocus, // The arrows and Space stay with the tasks after a click.
-                text: Qt.binding(() => root.more),
-                reason: qsTr("They can wait. Shows them; the arrows do so too.")
-            })
+        onFirstWanted: setSource("SheetButton.qml", {
+            objectName: "moreButton",
+            focusPolicy: Qt.TabFocus, // The arrows and Space stay with the tasks after a click.
+            text: Qt.binding(() => root.more),
+            reason: qsTr("They can wait. Shows them; the arrows do so too.")
+        })
 
         Connections {
             target: moreButton.item
@@ -140,11 +138,10 @@ Item {
             x: root.boxWidth
             y: Theme.px(7)
             wanted: root.isHygiene
-            file: "RoundWash.qml"
-            given: () => ({
-                    words: Qt.binding(() => qsTr("%1. %2").arg(root.task).arg(root.why.charAt(0).toUpperCase() + root.why.slice(1))),
-                    room: Qt.binding(() => root.width - root.boxWidth - Theme.px(16))
-                })
+            onFirstWanted: setSource("RoundWash.qml", {
+                words: Qt.binding(() => qsTr("%1. %2").arg(root.task).arg(root.why.charAt(0).toUpperCase() + root.why.slice(1))),
+                room: Qt.binding(() => root.width - root.boxWidth - Theme.px(16))
+            })
         }
         Column {
             id: name
@@ -220,14 +217,13 @@ Item {
             SeldomPart {
                 wanted: !root.done && (root.treats || root.dose !== null && root.feedPpm > 0)
                 width: parent.width
-                file: "RoundTreats.qml"
-                given: () => ({
-                        round: root.round,
-                        dose: Qt.binding(() => root.dose),
-                        row: Qt.binding(() => root.index),
-                        ppm: Qt.binding(() => root.feedPpm),
-                        treats: Qt.binding(() => root.treats)
-                    })
+                onFirstWanted: setSource("RoundTreats.qml", {
+                    round: root.round,
+                    dose: Qt.binding(() => root.dose),
+                    row: Qt.binding(() => root.index),
+                    ppm: Qt.binding(() => root.feedPpm),
+                    treats: Qt.binding(() => root.treats)
+                })
             }
             Repeater {
                 model: root.cautions

@@ -5,11 +5,11 @@ Loader {
     id: root
 
     required property bool wanted
-    required property string file
-    /// Its properties, asked for when it is made.
-    property var given: null
+
+    /// Its source is to be set now.
+    signal firstWanted
 
     visible: root.wanted
     onWantedChanged: if (root.wanted && root.status === Loader.Null)
-        root.setSource(root.file, root.given())
+        root.firstWanted()
 }
