@@ -111,6 +111,7 @@ bool is_being_made(const QQuickItem& item)
     }
     const auto children = item.childItems();
     return ((item.inherits("QQuickImageBase") || item.inherits("QQuickLoader")) && item.property("status").toInt() == kLoading) ||
+           item.property("waiting").toBool() || // A page that is being compiled.
            std::ranges::any_of(children, [](const QQuickItem* child) { return is_being_made(*child); });
 }
 

@@ -40,6 +40,8 @@ Window {
     /// Whether a form stands over the page.
     readonly property bool asked: root.mend !== null && root.mend.form !== MendModel.None || root.dose !== null && root.dose.open || root.ask !== null && root.ask.open
 
+    readonly property bool compiling: roundPage.compiling || yearPage.compiling || plantsPage.compiling || seedsPage.compiling || homePage.compiling
+
     readonly property bool narrow: root.width < 1000 * Theme.textScale
     readonly property bool wide: root.width >= 1600 * Theme.textScale
     readonly property int mastHeight: Math.max(Theme.px(44), Theme.touch ? 52 : 0)
@@ -54,7 +56,7 @@ Window {
 
     Component.onCompleted: {
         root.complete = true;
-        root.openPage();
+        root.openPage(true);
         root.requestActivate(); // After the first start the keys would stay with its window.
     }
     onPageChanged: if (root.complete) {
@@ -65,26 +67,26 @@ Window {
             root.mend.forgive();
         if (root.printer !== null && !root.printer.working)
             root.printer.dismiss();
-        root.openPage();
+        root.openPage(false);
     }
 
-    /// Hands the focus to the chosen page; what it shows is read when it is first asked for.
-    function openPage(): void {
+    /// Hands the focus to the chosen page; what it shows is read when it is first asked for. `now`: it is there at once.
+    function openPage(now: bool): void {
         if (root.page === "round") {
             root.tonight.start();
             root.round.start();
-            roundPage.open();
+            roundPage.open(now);
         } else if (root.page === "plants") {
             root.plants.start();
-            plantsPage.open();
+            plantsPage.open(now);
         } else if (root.page === "seeds") {
             root.seeds.start();
-            seedsPage.open();
+            seedsPage.open(now);
         } else if (root.page === "home") {
             root.home.start();
-            homePage.open();
+            homePage.open(now);
         } else {
-            yearPage.open();
+            yearPage.open(now);
             roundSoon.start();
         }
     }
@@ -104,6 +106,7 @@ Window {
         seedsPage.page.show(lot, what);
     }
     function logFor(plant: int): void {
+        plantsPage.open(true);
         root.toPlant(plant);
         plantsPage.page.logWhenRead();
     }
@@ -114,6 +117,7 @@ Window {
     }
     /// Plants are found among all.
     function find(): void {
+        plantsPage.open(true);
         root.page = "plants";
         plantsPage.page.find();
     }
@@ -232,6 +236,7 @@ Window {
 
         PageLoader {
             id: roundPage
+            busy: root.compiling
             file: "RoundPage.qml"
             given: ({ objectName: "roundPage", round: root.round, tonight: root.tonight, dose: root.dose, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
             onPrintAsked: printing.ask()
@@ -246,6 +251,7 @@ Window {
         }
         PageLoader {
             id: yearPage
+            busy: root.compiling
             file: "YearPage.qml"
             given: ({ objectName: "yearPage", year: root.year, round: root.round, canKeep: root.mend !== null, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
             onPrintAsked: printing.ask()
@@ -261,6 +267,7 @@ Window {
         }
         PageLoader {
             id: plantsPage
+            busy: root.compiling
             file: "PlantsPage.qml"
             given: ({ objectName: "plantsPage", plants: root.plants, plant: root.plant, mend: root.mend, dose: root.dose, ask: root.ask, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
             onPrintAsked: printing.ask()
@@ -272,6 +279,7 @@ Window {
         }
         PageLoader {
             id: seedsPage
+            busy: root.compiling
             file: "SeedsPage.qml"
             given: ({ objectName: "seedsPage", seeds: root.seeds, mend: root.mend, narrow: Qt.binding(() => root.narrow), wide: Qt.binding(() => root.wide) })
             onPrintAsked: printing.ask()
@@ -282,6 +290,7 @@ Window {
         }
         PageLoader {
             id: homePage
+            busy: root.compiling
             file: "HomePage.qml"
             given: ({ objectName: "homePage", home: root.home, mend: root.mend, coming: root.plant.coming, narrow: Qt.binding(() => root.narrow) })
             onPlantAsked: plant => root.toPlant(plant)
@@ -332,7 +341,7 @@ Window {
         open: root.mend !== null && root.mend.form !== MendModel.None
         file: "MendSheet.qml"
         given: ({ objectName: "mendSheet", mend: root.mend })
-        onClosed: root.openPage()
+        onClosed: root.openPage(false)
     }
     FormLoader {
         anchors.fill: sheet
@@ -340,7 +349,7 @@ Window {
         open: root.dose !== null && root.dose.open
         file: "DoseSheet.qml"
         given: ({ objectName: "doseSheet", dose: root.dose })
-        onClosed: root.openPage()
+        onClosed: root.openPage(false)
     }
     FormLoader {
         anchors.fill: sheet
@@ -348,7 +357,7 @@ Window {
         open: root.ask !== null && root.ask.open
         file: "AskSheet.qml"
         given: ({ objectName: "askSheet", ask: root.ask })
-        onClosed: root.openPage()
+        onClosed: root.openPage(false)
     }
     FormLoader {
         anchors.fill: sheet
@@ -358,7 +367,7 @@ Window {
         given: ({ objectName: "keysSheet", page: root.page })
         onClosed: {
             root.keysShown = false;
-            root.openPage();
+            root.openPage(false);
         }
     }
     PrintPane {

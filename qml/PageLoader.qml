@@ -12,6 +12,11 @@ Loader {
     readonly property real leastHeight: root.page?.leastHeight ?? 0
     /// What the page is made of, compiled beside the window's own thread before anybody goes there.
     property Component ready: null
+    readonly property bool compiling: root.ready !== null && root.ready.status === Component.Loading
+    /// Whether any page is being compiled: none is made meanwhile, for which the window would have to stand still.
+    required property bool busy
+    /// Gone to meanwhile.
+    property bool waiting: false
     signal printAsked
     signal cardAsked
     signal plantAsked(plant: int)
@@ -21,13 +26,28 @@ Loader {
     signal yearAsked
     signal lotAsked(lot: string, what: string)
 
-    /// Hands the keys to the page.
-    function open(): void {
+    /// Hands the keys to the page, as soon as all is compiled, or `now`, where something is asked of it at once.
+    function open(now: bool): void {
+        root.waiting = !now && root.busy && root.status === Loader.Null;
+        if (!root.waiting)
+            root.make();
+        (root.page ?? root).forceActiveFocus();
+    }
+    function make(): void {
         if (root.status === Loader.Null)
             root.setSource(root.file, root.given);
-        if (root.page !== null)
-            root.page.forceActiveFocus();
     }
+    onBusyChanged: if (root.waiting)
+        Qt.callLater(root.makeWaiting)
+    function makeWaiting(): void {
+        if (root.waiting && !root.busy) {
+            root.waiting = false;
+            root.make();
+        }
+    }
+    // The keys are the page's where they wait for it, and stay in a form that was opened meanwhile.
+    onLoaded: if (root.activeFocus)
+        root.page.forceActiveFocus()
 
     Timer { // Not before the first picture.
         interval: 400

@@ -21,6 +21,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <memory>
 
 namespace lathhouse {
@@ -99,16 +100,27 @@ protected:
         EXPECT_TRUE(warnings().isEmpty()) << warnings().join('\n').toStdString();
         engine.reset();
     }
+    /// Whether a page is still being compiled.
+    static bool is_being_made(const QQuickItem& item)
+    {
+        return item.property("waiting").toBool() ||
+               std::ranges::any_of(item.childItems(), [](const QQuickItem* child) { return is_being_made(*child); });
+    }
+    void press_place(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QTest::keyClick(window, key, with);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !is_being_made(*window->contentItem()); }));
+    }
     void go_to_round()
     {
-        QTest::keyClick(window, Qt::Key_1);
+        press_place(Qt::Key_1);
         ASSERT_TRUE(QTest::qWaitFor(
             [this] { return !round->working() && round->rowCount() > 0 && !tonight->working(); }, 30'000));
         QTest::qWait(30);
     }
     void go_to(Qt::Key key, models::SheetModel& page)
     {
-        QTest::keyClick(window, key);
+        press_place(key);
         ASSERT_TRUE(QTest::qWaitFor([&page] { return page.known() && !page.working(); }, 30'000));
         QTest::qWait(30);
     }
@@ -326,7 +338,7 @@ TEST_F(YearWindow, ColdNightIsInTheTitleAndInTheTab)
 TEST_F(YearWindow, EnterOnARowOpensThePlantAndControlLLogsForIt)
 {
     go_to(Qt::Key_3, *plants);
-    QTest::keyClick(window, Qt::Key_2);
+    press_place(Qt::Key_2);
     QTest::qWait(30);
     item("plantRows")->forceActiveFocus();
     const int of_row = model->plants()->idAt(model->currentRow());
@@ -336,7 +348,7 @@ TEST_F(YearWindow, EnterOnARowOpensThePlantAndControlLLogsForIt)
     EXPECT_EQ(plants->opened(), of_row);
     EXPECT_EQ(window->property("page").toString(), "plants");
     EXPECT_TRUE(item("plantPage")->isVisible());
-    QTest::keyClick(window, Qt::Key_2);
+    press_place(Qt::Key_2);
     EXPECT_EQ(window->property("page").toString(), "year");
     EXPECT_TRUE(item("plantRows")->hasActiveFocus()) << "where one was";
     QTest::keyClick(window, Qt::Key_L, Qt::ControlModifier);
@@ -366,7 +378,7 @@ TEST_F(YearWindow, EveryPlaceHandsTheKeysToSomethingThatIsSeenAndF6GoesOn)
     };
     for (const auto& [key, page] : {Place{Qt::Key_1, "roundPage"}, Place{Qt::Key_2, "yearPage"}, Place{Qt::Key_3, "plantsPage"},
                                     Place{Qt::Key_4, "seedsPage"}, Place{Qt::Key_5, "homePage"}}) {
-        QTest::keyClick(window, key, Qt::AltModifier);
+        press_place(key, Qt::AltModifier);
         ASSERT_TRUE(QTest::qWaitFor([&] {
             return !round->working() && !tonight->working() && !plants->working() && !seeds->working() && !home->working() &&
                    item(page) != nullptr;
@@ -440,7 +452,7 @@ TEST_F(YearWindow, OneKeyAndOneClickReachEachPlace)
     EXPECT_TRUE(item("roundPage")->isVisible());
     EXPECT_FALSE(item("yearPage")->isVisible());
     EXPECT_TRUE(item("roundPage")->hasActiveFocus());
-    QTest::keyClick(window, Qt::Key_2);
+    press_place(Qt::Key_2);
     EXPECT_TRUE(item("yearPage")->isVisible());
     QTest::keyClick(window, Qt::Key_Right);
     EXPECT_EQ(model->cursorDay(), 1);
