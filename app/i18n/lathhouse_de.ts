@@ -5222,26 +5222,6 @@
         <translation>Die letzte von %1 Messungen, die noch nötig sind, etwa am %2, könnte es entscheiden.</translation>
     </message>
     <message>
-        <source>after: %1, %2</source>
-        <translation>nach: %1, %2</translation>
-    </message>
-    <message>
-        <source>Cannot be judged</source>
-        <translation>Nicht zu beurteilen</translation>
-    </message>
-    <message>
-        <source>Too early</source>
-        <translation>Zu früh</translation>
-    </message>
-    <message>
-        <source>Nothing to judge.</source>
-        <translation>Nichts zu beurteilen.</translation>
-    </message>
-    <message>
-        <source>No move, cold night, spray or other event lies between these readings.</source>
-        <translation>Zwischen diesen Messungen liegt kein Umstellen, keine kalte Nacht, keine Spritzung und kein anderes Ereignis.</translation>
-    </message>
-    <message>
         <source>No setback</source>
         <translation>Kein Rückschlag</translation>
     </message>
@@ -5260,6 +5240,26 @@
     <message>
         <source>Declining</source>
         <translation>Geht zurück</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Zu früh</translation>
+    </message>
+    <message>
+        <source>Cannot be judged</source>
+        <translation>Nicht zu beurteilen</translation>
+    </message>
+    <message>
+        <source>after: %1, %2</source>
+        <translation>nach: %1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing to judge.</source>
+        <translation>Nichts zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>No move, cold night, spray or other event lies between these readings.</source>
+        <translation>Zwischen diesen Messungen liegt kein Umstellen, keine kalte Nacht, keine Spritzung und kein anderes Ereignis.</translation>
     </message>
     <message>
         <source>From %1 readings before and %2 after it.</source>

@@ -5222,26 +5222,6 @@
         <translation>La última de las %1 mediciones que aún hacen falta, hacia el %2, podría decidirlo.</translation>
     </message>
     <message>
-        <source>after: %1, %2</source>
-        <translation>tras: %1, %2</translation>
-    </message>
-    <message>
-        <source>Cannot be judged</source>
-        <translation>No se puede juzgar</translation>
-    </message>
-    <message>
-        <source>Too early</source>
-        <translation>Demasiado pronto</translation>
-    </message>
-    <message>
-        <source>Nothing to judge.</source>
-        <translation>Nada que juzgar.</translation>
-    </message>
-    <message>
-        <source>No move, cold night, spray or other event lies between these readings.</source>
-        <translation>Entre estas mediciones no hay cambio de sitio, noche fría, tratamiento ni otro suceso.</translation>
-    </message>
-    <message>
         <source>No setback</source>
         <translation>Sin retroceso</translation>
     </message>
@@ -5260,6 +5240,26 @@
     <message>
         <source>Declining</source>
         <translation>Decae</translation>
+    </message>
+    <message>
+        <source>Too early</source>
+        <translation>Demasiado pronto</translation>
+    </message>
+    <message>
+        <source>Cannot be judged</source>
+        <translation>No se puede juzgar</translation>
+    </message>
+    <message>
+        <source>after: %1, %2</source>
+        <translation>tras: %1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing to judge.</source>
+        <translation>Nada que juzgar.</translation>
+    </message>
+    <message>
+        <source>No move, cold night, spray or other event lies between these readings.</source>
+        <translation>Entre estas mediciones no hay cambio de sitio, noche fría, tratamiento ni otro suceso.</translation>
     </message>
     <message>
         <source>From %1 readings before and %2 after it.</source>

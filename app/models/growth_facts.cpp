@@ -248,6 +248,14 @@ private:
                                .arg(near_date(*recovery.next_reading));
     }
 
+    /// The word at the badge.
+    static QString verdict_word(const growth::Judgement& judgement)
+    {
+        static const char* const kWords[] = {QT_TR_NOOP("No setback"), QT_TR_NOOP("Recovered"), QT_TR_NOOP("Recovering"),
+                                             QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
+        return judgement.why == growth::TooEarlyWhy::FewBefore ? tr("Cannot be judged")
+                                                               : tr(kWords[static_cast<int>(judgement.verdict)]);
+    }
     /// What happened since the last reading, or on its day: it cannot be judged yet, and what is needed is said. False where
     /// nothing did.
     bool tell_awaited(const GrowthChartData& chart, growth::SeriesKind kind)
@@ -263,11 +271,7 @@ private:
         const auto recovery = growth::recovery_of(kind, window.readings, event->date, growth::GrowthClock::calendar());
         shown_.verdict = static_cast<int>(recovery.judgement.verdict);
         shown_.verdict_after = tr("after: %1, %2").arg(event_name(chart, *event), words_.date_with_year(event->date));
-        if (recovery.judgement.why == growth::TooEarlyWhy::FewBefore) {
-            shown_.verdict_word = tr("Cannot be judged");
-        } else {
-            shown_.verdict_word = tr("Too early");
-        }
+        shown_.verdict_word = verdict_word(recovery.judgement);
         const QString said = text(words::growth_verdict(kind, recovery, words::ClockKind::Calendar));
         shown_.verdict_words = behind_colon(said.section(QLatin1Char('\n'), 0, 0));
         if (recovery.next_reading) {
@@ -296,10 +300,7 @@ private:
         shown_.share = recovery.share_regained.value_or(shown_.share);
         shown_.share_low = recovery.share_low.value_or(shown_.share_low);
         shown_.share_high = recovery.share_high.value_or(shown_.share_high);
-        static const char* const kWords[] = {QT_TR_NOOP("No setback"), QT_TR_NOOP("Recovered"), QT_TR_NOOP("Recovering"),
-                                             QT_TR_NOOP("Holding"), QT_TR_NOOP("Declining"), QT_TR_NOOP("Too early")};
-        shown_.verdict_word = recovery.judgement.why == growth::TooEarlyWhy::FewBefore ? tr("Cannot be judged")
-                                                                                       : tr(kWords[shown_.verdict]);
+        shown_.verdict_word = verdict_word(recovery.judgement);
         if (growth.event) {
             shown_.verdict_after = tr("after: %1, %2").arg(event_name(chart, *growth.event), words_.date_with_year(growth.event->date));
         }

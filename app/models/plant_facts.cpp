@@ -12,6 +12,7 @@
 #include "app/words/table_words.h"
 #include "core/base/parse.h"
 #include "core/home/spot_climate.h"
+#include "core/plan/withheld.h"
 
 #include <QCoreApplication>
 #include <QUrl>
@@ -156,11 +157,9 @@ private:
             if (of.plant != plant_.id) {
                 continue;
             }
-            const auto held = std::ranges::find_if(of.withheld, [this](const plan::Withheld& withheld) {
-                return withheld.from <= look_.today && (!withheld.to || look_.today <= *withheld.to);
-            });
-            tell_feed(held != of.withheld.end() ? &*held : nullptr, of);
-            if (held != of.withheld.end()) {
+            const auto* held = plan::withheld_on(of, look_.today);
+            tell_feed(held, of);
+            if (held != nullptr) {
                 chip(feed_words(*held), -1, upper_first(text(words::why(*held))));
             } else if (const auto day = std::ranges::find_if(
                            of.days, [this](const plan::FeedDay& feed) { return feed.on >= look_.today; });

@@ -4,6 +4,7 @@
 #include "app/words/round_words.h"
 #include "core/plan/cold_night.h"
 #include "core/plan/growth_index.h"
+#include "core/plan/withheld.h"
 
 #include <algorithm>
 #include <set>
@@ -114,11 +115,9 @@ std::vector<WaitingPlant> waiting_plants(const home::Household& household, const
 {
     std::vector<WaitingPlant> waiting;
     for (const auto& of : parts.feeding) {
-        const auto held = std::ranges::find_if(of.withheld, [&](const plan::Withheld& withheld) {
-            return withheld.from <= parts.today && (!withheld.to || parts.today <= *withheld.to);
-        });
+        const auto* held = plan::withheld_on(of, parts.today);
         const auto* plant = household.plant(of.plant);
-        if (held == of.withheld.end() || plant == nullptr || !happened_to_it(held->why)) {
+        if (held == nullptr || plant == nullptr || !happened_to_it(held->why)) {
             continue;
         }
         const auto* spot = plant->spot ? household.spot(*plant->spot) : nullptr;

@@ -124,4 +124,11 @@ std::vector<Withheld> withheld_by_events(const home::Household& household, const
     return withheld;
 }
 
+const Withheld* withheld_on(const PlantFeeding& feeding, calendar::Date day)
+{
+    const auto found = std::ranges::find_if(
+        feeding.withheld, [day](const Withheld& withheld) { return withheld.from <= day && (!withheld.to || day <= *withheld.to); });
+    return found != feeding.withheld.end() ? &*found : nullptr;
+}
+
 } // namespace lathhouse::plan

@@ -14,4 +14,7 @@ std::vector<Withheld> withheld_by_events(const home::Household& household, const
                                          const Whereabouts& whereabouts, const home::SpotClimate& spots,
                                          std::span<const home::Event> events, calendar::Date from, int days);
 
+/// Why the plant is not to be fed on that day; nullptr where it may be.
+const Withheld* withheld_on(const PlantFeeding& feeding, calendar::Date day);
+
 } // namespace lathhouse::plan

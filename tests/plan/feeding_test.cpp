@@ -1,4 +1,5 @@
 #include "core/plan/feeding.h"
+#include "core/plan/withheld.h"
 
 #include "tests/plan/growing_sample.h"
 
@@ -41,14 +42,10 @@ bool open_on(const PlantFeeding& feeding, calendar::Date on)
     });
 }
 
-std::optional<Withheld> withheld_on(const PlantFeeding& feeding, calendar::Date on)
+std::optional<Withheld> withheld_then(const PlantFeeding& feeding, calendar::Date on)
 {
-    for (const auto& rest : feeding.withheld) {
-        if (rest.from <= on && (!rest.to || on <= *rest.to)) {
-            return rest;
-        }
-    }
-    return std::nullopt;
+    const auto* held = withheld_on(feeding, on);
+    return held != nullptr ? std::optional{*held} : std::nullopt;
 }
 
 TEST(FeedingYear, CoversEveryDayOnceWithAWindowOrAReason)
@@ -59,7 +56,7 @@ TEST(FeedingYear, CoversEveryDayOnceWithAWindowOrAReason)
         const auto feeding = asked.feeding();
         for (int day = 0; day < 365; ++day) {
             const auto on = asked.options.from + calendar::Days{day};
-            EXPECT_NE(open_on(feeding, on), withheld_on(feeding, on).has_value()) << kind << " " << on;
+            EXPECT_NE(open_on(feeding, on), withheld_then(feeding, on).has_value()) << kind << " " << on;
         }
     }
 }
@@ -85,7 +82,7 @@ TEST(FeedingYear, IsHalfWhileAPlantIsYoung)
     EXPECT_GE(young.days.back().nitrogen_ppm, nitrogen.low);
     for (int day = 0; day < 365; ++day) {
         const auto on = asked.options.from + calendar::Days{day};
-        EXPECT_NE(open_on(young, on), withheld_on(young, on).has_value()) << on;
+        EXPECT_NE(open_on(young, on), withheld_then(young, on).has_value()) << on;
     }
     asked.home.plants.front().spot = kOpen; // Planted out once it is old enough.
     for (const auto& feed : asked.feeding().days) {
@@ -131,7 +128,7 @@ TEST(FeedingYear, StopsWhereRainKeepsThePotWet)
         monsoon.climate.rain[month] = Millimetres::from_millimetres(500.0);
     }
     const auto feeding = monsoon.feeding();
-    const auto wet = withheld_on(feeding, date(2027, 7, 15));
+    const auto wet = withheld_then(feeding, date(2027, 7, 15));
     ASSERT_TRUE(wet);
     EXPECT_EQ(wet->why, WithheldWhy::WetSeason);
     EXPECT_TRUE(open_on(feeding, date(2027, 11, 15)));
@@ -142,7 +139,7 @@ TEST(FeedingYear, StopsWhereRainKeepsThePotWet)
 TEST(FeedingYear, IsWithheldFromAPlantThatRests)
 {
     const auto feeding = temperate("Crassula ovata").feeding();
-    const auto winter = withheld_on(feeding, date(2027, 1, 5));
+    const auto winter = withheld_then(feeding, date(2027, 1, 5));
     ASSERT_TRUE(winter);
     EXPECT_EQ(winter->why, WithheldWhy::Rests);
     ASSERT_TRUE(winter->to);
@@ -155,7 +152,7 @@ TEST(FeedingYear, IsWithheldAfterRepottingForSixWeeks)
     auto asked = temperate("Ficus benjamina");
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::Repotted, date(2027, 5, 20))};
-    const auto rest = withheld_on(asked.feeding(), date(2027, 6, 1));
+    const auto rest = withheld_then(asked.feeding(), date(2027, 6, 1));
     ASSERT_TRUE(rest);
     EXPECT_EQ(rest->why, WithheldWhy::Repotted);
     EXPECT_EQ(rest->to, date(2027, 6, 30));
@@ -167,13 +164,13 @@ TEST(FeedingYear, WaitsForNewGrowthAfterChemicalDamage)
     auto asked = temperate("Ficus benjamina");
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::ChemicalDamage, date(2027, 5, 20))};
-    const auto open_end = withheld_on(asked.feeding(), date(2027, 8, 1));
+    const auto open_end = withheld_then(asked.feeding(), date(2027, 8, 1));
     ASSERT_TRUE(open_end);
     EXPECT_EQ(open_end->why, WithheldWhy::ChemicalDamage);
     EXPECT_EQ(open_end->until, WithheldUntil::NewGrowth);
     EXPECT_FALSE(open_end->to) << "nobody knows when";
     asked.events.push_back(event(EventKind::NewGrowth, date(2027, 5, 30)));
-    const auto held = withheld_on(asked.feeding(), date(2027, 7, 14));
+    const auto held = withheld_then(asked.feeding(), date(2027, 7, 14));
     ASSERT_TRUE(held) << "nobody knows what it was: eight weeks in any case";
     EXPECT_EQ(held->to, date(2027, 7, 14));
     EXPECT_EQ(held->until, WithheldUntil::Date);
@@ -186,7 +183,7 @@ TEST(FeedingYear, HoldsFeedAsLongAsTheAnswerOnDamageSays)
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::ChemicalDamage, date(2027, 5, 20), {{"product", "glyphosate"}}),
                     event(EventKind::NewGrowth, date(2027, 5, 30))};
-    EXPECT_TRUE(withheld_on(asked.feeding(), date(2027, 9, 1))) << "26 weeks, though it grows";
+    EXPECT_TRUE(withheld_then(asked.feeding(), date(2027, 9, 1))) << "26 weeks, though it grows";
     // Told anew: it was vinegar, with two weeks.
     asked.events.push_back(event(EventKind::ChemicalDamage, date(2027, 5, 20), {{"product", "vinegar"}}));
     EXPECT_FALSE(open_on(asked.feeding(), date(2027, 6, 2)));
@@ -199,7 +196,7 @@ TEST(FeedingYear, CountsNewGrowthOnlyAfterTheDamage)
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::NewGrowth, date(2027, 5, 10)),
                     event(EventKind::ChemicalDamage, date(2027, 5, 20))};
-    EXPECT_TRUE(withheld_on(asked.feeding(), date(2027, 6, 1)));
+    EXPECT_TRUE(withheld_then(asked.feeding(), date(2027, 6, 1)));
 }
 
 TEST(FeedingYear, IsWithheldAfterAColdNightThatHurt)
@@ -207,7 +204,7 @@ TEST(FeedingYear, IsWithheldAfterAColdNightThatHurt)
     auto asked = temperate("Ficus benjamina");
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::ColdNight, date(2027, 5, 20), {{"low_c", "2"}})};
-    const auto chilled = withheld_on(asked.feeding(), date(2027, 6, 1));
+    const auto chilled = withheld_then(asked.feeding(), date(2027, 6, 1));
     ASSERT_TRUE(chilled);
     EXPECT_EQ(chilled->why, WithheldWhy::Chilled);
     asked.events = {event(EventKind::ColdNight, date(2027, 5, 20), {{"low_c", "14"}})};
@@ -216,9 +213,9 @@ TEST(FeedingYear, IsWithheldAfterAColdNightThatHurt)
     at_spot.plant = std::nullopt;
     at_spot.spot = kSill;
     asked.events = {moved(date(2027, 1, 1), kSill), at_spot};
-    EXPECT_TRUE(withheld_on(asked.feeding(), date(2027, 6, 1))) << "it stood at that spot";
+    EXPECT_TRUE(withheld_then(asked.feeding(), date(2027, 6, 1))) << "it stood at that spot";
     asked.events = {moved(date(2027, 1, 1), kDim), at_spot, moved(date(2027, 5, 30), kSill)};
-    const auto elsewhere = withheld_on(asked.feeding(), date(2027, 6, 1));
+    const auto elsewhere = withheld_then(asked.feeding(), date(2027, 6, 1));
     EXPECT_TRUE(!elsewhere || elsewhere->why != WithheldWhy::Chilled) << "it stood elsewhere";
 }
 
@@ -230,7 +227,7 @@ TEST(FeedingYear, CountsANightOfTheWholeHouseholdForWhatStoodOutdoors)
         auto asked = temperate("Citrus limon", spot);
         asked.options.from = date(2027, 6, 1);
         asked.events = {night};
-        const auto rest = withheld_on(asked.feeding(), date(2027, 6, 1));
+        const auto rest = withheld_then(asked.feeding(), date(2027, 6, 1));
         EXPECT_EQ(rest && rest->why == WithheldWhy::Chilled, spot == kOpen);
     }
 }
@@ -241,7 +238,7 @@ TEST(FeedingYear, IsWithheldFromSickRootsUntilReleasedAndGrowing)
     asked.options.from = date(2027, 6, 1);
     asked.events = {event(EventKind::Isolated, date(2027, 5, 1), {{"why", "root rot"}}),
                     event(EventKind::Released, date(2027, 5, 20))};
-    const auto sick = withheld_on(asked.feeding(), date(2027, 6, 1));
+    const auto sick = withheld_then(asked.feeding(), date(2027, 6, 1));
     ASSERT_TRUE(sick);
     EXPECT_EQ(sick->why, WithheldWhy::SickRoots);
     asked.events.push_back(event(EventKind::NewGrowth, date(2027, 5, 25)));
@@ -255,7 +252,7 @@ TEST(FeedingYear, IsWithheldFromAPlantOfAShop)
     auto came = moved(date(2027, 5, 25), kSill);
     came.details["bought"] = "yes";
     asked.events = {came};
-    const auto rest = withheld_on(asked.feeding(), date(2027, 6, 20));
+    const auto rest = withheld_then(asked.feeding(), date(2027, 6, 20));
     ASSERT_TRUE(rest);
     EXPECT_EQ(rest->why, WithheldWhy::Bought);
 }
@@ -265,7 +262,7 @@ TEST(FeedingYear, WaitsTwoWeeksAfterAPlannedMoveIntoTheSun)
     auto asked = temperate("Citrus limon");
     const auto out = date(2027, 6, 1);
     asked.stays = stays_of({stay(kSill, date(2027, 1, 1), date(2027, 5, 31)), stay(kOpen, out, date(2027, 12, 31))});
-    const auto rest = withheld_on(asked.feeding(), date(2027, 6, 5));
+    const auto rest = withheld_then(asked.feeding(), date(2027, 6, 5));
     ASSERT_TRUE(rest);
     EXPECT_EQ(rest->why, WithheldWhy::Moved);
     EXPECT_EQ(rest->from, out);
@@ -467,17 +464,17 @@ TEST(FeedingYear, WithholdsFromAPlantThatStandsApartUntilItIsReleased)
     asked.events = {event(EventKind::Isolated, date(2027, 5, 1), {{"why", "mealybugs"}}),
                     event(EventKind::Released, date(2027, 5, 20))};
     const auto feeding = asked.feeding();
-    const auto apart = withheld_on(feeding, date(2027, 5, 10));
+    const auto apart = withheld_then(feeding, date(2027, 5, 10));
     ASSERT_TRUE(apart);
     EXPECT_EQ(apart->why, WithheldWhy::Isolated);
-    EXPECT_FALSE(withheld_on(feeding, date(2027, 6, 10)));
+    EXPECT_FALSE(withheld_then(feeding, date(2027, 6, 10)));
 }
 
 TEST(FeedingYear, NeverFeedsWhatLivesWithoutFeed)
 {
     const auto feeding = temperate("Dionaea muscipula").feeding();
     EXPECT_TRUE(feeding.windows.empty());
-    const auto rest = withheld_on(feeding, date(2027, 6, 1));
+    const auto rest = withheld_then(feeding, date(2027, 6, 1));
     ASSERT_TRUE(rest);
     EXPECT_EQ(rest->why, WithheldWhy::NeverFed);
 }
