@@ -37,18 +37,21 @@ Loader {
         if (root.status === Loader.Null)
             root.setSource(root.file, root.given);
     }
-    onBusyChanged: if (root.waiting)
-        Qt.callLater(root.makeWaiting)
-    function makeWaiting(): void {
-        if (root.waiting && !root.busy) {
-            root.waiting = false;
-            root.make();
-        }
-    }
+    onBusyChanged: if (root.waiting && !root.busy)
+        compiled.start()
+
     // The keys are the page's where they wait for it, and stay in a form that was opened meanwhile.
     onLoaded: if (root.activeFocus)
         root.page.forceActiveFocus()
 
+    Timer { // Not while it is told that the last one is compiled.
+        id: compiled
+        interval: 0
+        onTriggered: if (root.waiting) {
+            root.waiting = false;
+            root.make();
+        }
+    }
     Timer { // Not before the first picture.
         interval: 400
         running: true
