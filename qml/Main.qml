@@ -102,6 +102,7 @@ Window {
     }
     /// A lot of seed is opened, sown, or what can be sown is shown.
     function toLot(lot: string, what: string): void {
+        seedsPage.open(true);
         root.page = "seeds";
         seedsPage.page.show(lot, what);
     }
