@@ -1,5 +1,6 @@
 #include "app/models/risk_planner.h"
 
+#include "app/models/behind_window.h"
 #include "app/models/risk_stops.h"
 
 #include <algorithm>
@@ -45,6 +46,7 @@ void RiskPlanner::want(int stop)
 void RiskPlanner::start(int stop)
 {
     pool_.start([this, stop, solver = solver_, accepted = risk_at(stop), generation = generation_] {
+        stay_behind_window();
         SolvedYear solved = solver(accepted);
         QMetaObject::invokeMethod(
             this,

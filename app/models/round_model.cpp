@@ -1,5 +1,6 @@
 #include "app/models/round_model.h"
 
+#include "app/models/behind_window.h"
 #include "app/models/word_form.h"
 #include "app/words/refusal.h"
 #include "app/words/round_words.h"
@@ -317,6 +318,7 @@ void RoundModel::run(std::function<Result<void>()> write, std::function<void(con
         emit workingChanged();
     }
     pool_.start([this, number, first = !known_, write = std::move(write), after = std::move(after)] {
+        stay_behind_window();
         const Result<void> written = write ? write() : Result<void>{};
         Result<void> read;
         std::optional<Round> round = read_if_last(number, first, read);

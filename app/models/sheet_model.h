@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/models/behind_window.h"
 #include "core/base/result.h"
 
 #include <QMetaObject>
@@ -69,6 +70,7 @@ protected:
     {
         begin_work();
         pool_.start([this, job = std::move(job), done = std::move(done)] {
+            stay_behind_window();
             auto result = std::make_shared<Result<Value>>(job());
             QMetaObject::invokeMethod(
                 this,

@@ -1,5 +1,6 @@
 // What the page Year reads again, and what a hand decides on it.
 #include "app/clock.h"
+#include "app/models/behind_window.h"
 #include "app/models/year_model.h"
 #include "app/words/refusal.h"
 
@@ -25,6 +26,7 @@ void YearModel::follow()
         load = [from = *from, load_from = door_.load_from] { return load_from(from); };
     }
     reading_pool_.start([this, load, stop = risk_stop_, accepted = risk(), number = ++reading_] {
+        stay_behind_window();
         if (number != reading_) {
             return; // The one that waits behind reads the same.
         }
@@ -129,6 +131,7 @@ void YearModel::read_sowings()
         sowings = [from = year_.today, sowings_from = door_.sowings_from] { return sowings_from(from); };
     }
     reading_pool_.start([this, sowings] {
+        stay_behind_window();
         auto read = std::make_shared<Result<std::vector<YearSowing>>>(sowings());
         QMetaObject::invokeMethod(
             this,
@@ -157,6 +160,7 @@ const YearSowing* YearModel::sowing(int row) const
 void YearModel::write(std::function<Result<void>()> job)
 {
     reading_pool_.start([this, job = std::move(job)] {
+        stay_behind_window();
         auto done = std::make_shared<Result<void>>(job());
         QMetaObject::invokeMethod(
             this,
