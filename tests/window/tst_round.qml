@@ -505,6 +505,7 @@ Item {
                 keyClick(letter);
             keyClick(Qt.Key_Return);
             tryCompare(household.tonight, "working", false, 30000);
+            tryCompare(household.round, "working", false, 30000); // It is read anew with tonight's low in it.
             // The field is gone, and with it its claim on digits and arrows.
             verify(!findChild(named("forecastLine"), "lowField").activeFocus);
             const row = household.round.currentRow;
