@@ -1,6 +1,5 @@
 #include "app/desktop.h"
 
-#include <QElapsedTimer>
 #include <QEvent>
 #include <QPalette>
 #include <QScreen>
@@ -21,8 +20,6 @@ bool has_display()
 
 Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
 {
-    QElapsedTimer since_start;
-    since_start.start();
     if (ends_by_itself && !has_display()) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         qputenv("QT_QUICK_BACKEND", "software");
@@ -34,7 +31,6 @@ Desktop::Desktop(int& argc, char** argv, bool ends_by_itself)
     application_ = std::make_unique<QGuiApplication>(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("lathhouse"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lathhouse"));
-    milliseconds_ = since_start.elapsed();
 }
 
 QSize within_screen(QSize wanted)

@@ -16,11 +16,7 @@ public:
     /// ends_by_itself: a picture or a test, which draws into memory where there is no display.
     Desktop(int& argc, char** argv, bool ends_by_itself);
 
-    /// How long that took.
-    qint64 milliseconds() const { return milliseconds_; }
-
 private:
-    qint64 milliseconds_ = 0;
     std::unique_ptr<QTemporaryDir> runtime_folder_;
     std::unique_ptr<QGuiApplication> application_;
 };

@@ -7,6 +7,7 @@
 #include "app/cli/round_calendar.h"
 #include "app/cli/shipped_climate.h"
 #include "app/desktop.h"
+#include "app/free_memory.h"
 #include "app/i18n/tongue.h"
 #include "app/models/event_words.h"
 #include "app/models/mend_door.h"
@@ -20,20 +21,18 @@
 #include "app/window.h"
 #include "app/words/demonstration_words.h"
 #include "core/base/parse.h"
+#include "core/geodesy/town_table.h"
 #include "core/home/demonstration.h"
 #include "core/home/demonstration_photos.h"
 #include "core/home/demonstration_story.h"
 #include "core/journal/change_watch.h"
 
 #include <algorithm>
+#include <chrono>
 #include <filesystem>
 #include <future>
 #include <iostream>
 #include <memory>
-
-#ifdef __GLIBC__
-#include <malloc.h>
-#endif
 
 namespace {
 
@@ -88,10 +87,10 @@ Shown with_story(const home::DemonstrationOptions& options, const home::Demonstr
     return all;
 }
 
-/// For a self-test, where it is asked for, and where the caller has no household, the demonstration.
+/// The caller's household; the demonstration where it is asked for, where there is none, and for a self-test that names none.
 Result<Shown> household_to_show(const cli::Globals& globals, const cli::WindowRequest& request, bool example)
 {
-    if (request.self_test || example || (!cli::has_household(globals) && !globals.home_given)) {
+    if (example || (!globals.home_given && (request.self_test || !cli::has_household(globals)))) {
         const home::DemonstrationOptions options{.today = globals.today};
         return home::demonstration(options).transform([&](const home::Demonstration& shown) {
             return with_story(options, shown, home::tell_story(options, shown));
@@ -150,7 +149,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 models::people_in_folder(globals.home, load),
                 models::record_in_folder(globals.home, cli::shipped_climate),
                 models::year_in_folder(globals.home, load, globals.today, units),
-                models::mend_in_folder(globals.home, load, {cli::towns, cli::shipped_climate}),
+                models::mend_in_folder(globals.home, load, {geodesy::TownTable::shipped, cli::shipped_climate}),
                 turn_in_folder(globals, units),
                 models::jugs_in_folder(globals.home), watch_of(globals.home)};
     }
@@ -174,7 +173,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                 },
                 cli::shipped_climate),
             models::year_in_memory(household, globals.today, units),
-            models::mend_in_memory(household, {cli::towns, cli::shipped_climate}), models::turn_in_memory(household),
+            models::mend_in_memory(household, {geodesy::TownTable::shipped, cli::shipped_climate}), models::turn_in_memory(household),
             models::jugs_in_memory()};
 }
 
@@ -269,7 +268,7 @@ models::Units units_of(const cli::Globals& globals, bool asked)
 StartAnswer ask_first(const cli::Globals& globals, const cli::WindowRequest& request, const PageAsked& asked,
                       const Tongue& tongue, models::Units units)
 {
-    StartOptions options{.door = {cli::towns, cli::shipped_climate},
+    StartOptions options{.door = {geodesy::TownTable::shipped, cli::shipped_climate},
                          .folder = globals.home,
                          .today = globals.today,
                          .units = units,
@@ -315,27 +314,17 @@ int report(const Error& error)
     return cli::exit_status(error);
 }
 
-/// Large blocks go back to the system as soon as they are free. By itself glibc raises what it takes for large with the
-/// first picture that is freed, and keeps the room of all others up to that size: mallopt(3), M_MMAP_THRESHOLD.
-void give_back_large_blocks()
-{
-#ifdef __GLIBC__
-    constexpr int kLarge = 512 * 1024;
-    mallopt(M_MMAP_THRESHOLD, kLarge);
-    mallopt(M_TRIM_THRESHOLD, kLarge);
-#endif
-}
-
 } // namespace
 
 int main(int argc, char** argv)
 {
     const auto open_window = [argc, argv](const cli::Globals& globals, const cli::WindowRequest& request) {
+        auto opened = std::chrono::steady_clock::now();
         const auto asked = page_asked(request.page);
         if (!asked) {
             return report(asked.error());
         }
-        give_back_large_blocks();
+        bound_free_memory();
         int none = 1; // The command line has been read; Qt gets the program's name alone.
         const auto due = first_start_due(globals, request, *asked);
         if (!due) {
@@ -359,6 +348,7 @@ int main(int argc, char** argv)
                 return answer.status;
             }
             example = answer.choice == StartChoice::Example;
+            opened = std::chrono::steady_clock::now(); // What it took to answer is not waiting.
         }
         auto to_show = household_to_show(globals, request, example);
         if (!to_show) {
@@ -405,7 +395,7 @@ int main(int argc, char** argv)
                               .units_given = given_units,
                               .language = language,
                               .untranslated = [&tongue] { return tongue->missing(); },
-                              .milliseconds_of_desktop = *due ? 0 : desktop->milliseconds(),
+                              .opened = opened,
                               .page = asked->page == "start" ? "year" : asked->page,
                               .plant = asked->plant,
                               .home_section = asked->home_section,

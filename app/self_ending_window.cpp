@@ -1,5 +1,6 @@
 #include "app/self_ending_window.h"
 
+#include "app/free_memory.h"
 #include "app/models/ask_model.h"
 #include "app/models/changes_model.h"
 #include "app/models/home_data_model.h"
@@ -303,6 +304,7 @@ void SelfEndingWindow::print_answer()
     answer["first_frame_ms"] = first_frame_;
     answer["over"] = json_lines(seen_.over);
     answer["small"] = json_lines(seen_.small);
+    give_back_free_memory(); // As a window does that is left alone.
     answer["memory_mb"] = resident_megabytes();
     std::cout << answer.dump() << '\n';
     status_ = messages().warnings.isEmpty() && seen_.nameless.isEmpty() && seen_.small.isEmpty() ? status_ : 1;

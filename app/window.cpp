@@ -3,6 +3,7 @@
 #include "app/album.h"
 #include "app/desktop.h"
 #include "app/desktop_notices.h"
+#include "app/free_memory.h"
 #include "app/mirrored_sides.h"
 #include "app/models/changes_model.h"
 #include "app/models/day_turn.h"
@@ -26,7 +27,6 @@
 #include "app/sheet/sheet_printer.h"
 #include "app/told_items.h"
 
-#include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QProcess>
 #include <QQmlApplicationEngine>
@@ -69,8 +69,6 @@ const std::vector<std::string>& home_sections()
 
 int run_window(int& argc, char** argv, WindowOptions options)
 {
-    QElapsedTimer since_start;
-    since_start.start();
     const bool ends_by_itself = options.self_test || options.picture;
     if (const auto size = size_of_environment(); ends_by_itself && size) {
         options.width = size->width();
@@ -247,10 +245,11 @@ int run_window(int& argc, char** argv, WindowOptions options)
                      [&] { window->setProperty("touch", settings.touch()); });
 
     QObject::connect(&day, &models::DayTurn::begun, window, &QQuickWindow::close);
+    const FreeMemoryWatch memory(*window);
     qint64 first_frame = -1;
-    QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &since_start, &options] {
+    QObject::connect(window, &QQuickWindow::frameSwapped, window, [&first_frame, &options] {
         if (first_frame < 0) {
-            first_frame = since_start.elapsed() + options.milliseconds_of_desktop;
+            first_frame = std::chrono::round<std::chrono::milliseconds>(std::chrono::steady_clock::now() - options.opened).count();
         }
     });
     const WindowModels shown{year, round, tonight, plants, plant, seeds, home, keeping, record, people, changes, mend, ask};

@@ -14,6 +14,7 @@
 
 #include <QStringList>
 
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <optional>
@@ -47,7 +48,8 @@ struct WindowOptions {
     std::optional<std::filesystem::path> folder = {}; ///< The household's; nullopt where it lies in memory.
     std::optional<std::string> language = {}; ///< Asked for at the start; one of models::kWindowLanguages, or models::kMirror.
     std::function<QStringList()> untranslated = {}; ///< What has no translation so far; a self-test fails by it. May be empty.
-    qint64 milliseconds_of_desktop = 0; ///< That opening the desktop took before.
+    /// When the window was asked for: the first frame is timed from there.
+    std::chrono::steady_clock::time_point opened = std::chrono::steady_clock::now();
     bool keeps_settings = true; ///< Reads and keeps what the person chose; never in a self-test.
     std::string page = "year";          ///< One of window_pages: what is shown first.
     int plant = 0; ///< The plant whose page is opened first, where the page is "plants"; 0: none.

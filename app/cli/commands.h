@@ -4,7 +4,6 @@
 #include "core/base/result.h"
 #include "core/calendar/date.h"
 #include "core/climate/station_table.h"
-#include "core/geodesy/town_table.h"
 #include "core/units/length.h"
 #include "core/units/position.h"
 
@@ -118,7 +117,5 @@ CLI::Option* add_numbers(CLI::App& command, const std::string& name, std::vector
 Result<climate::BasePeriod> parse_base_period(std::string_view text);
 /// The shipped table, loaded once. Errors: as StationTable::find and load.
 Result<const climate::StationTable*> stations();
-/// The shipped table, loaded once. Errors: as TownTable::find and load.
-Result<const geodesy::TownTable*> towns();
 
 } // namespace lathhouse::cli

@@ -6,6 +6,8 @@
 #include "app/words/place_words.h"
 #include "core/base/csv.h"
 #include "core/climate/station_map.h"
+#include "core/geodesy/coast_lines.h"
+#include "core/geodesy/town_table.h"
 
 #include <memory>
 
@@ -24,17 +26,16 @@ Result<Answer> run_map(const Globals& globals, const MapOptions& options)
     if (!place) {
         return place.error();
     }
-    const auto coast = geodesy::CoastLines::find().and_then(
-        [](const auto& file) { return geodesy::CoastLines::load(file); });
+    const auto coast = geodesy::CoastLines::shipped();
     if (!coast) {
         return coast.error();
     }
-    const auto table = towns();
+    const auto table = geodesy::TownTable::shipped();
     std::optional<Metres> radius;
     if (options.radius_kilometres) {
         radius = Metres::from_kilometres(*options.radius_kilometres);
     }
-    const auto map = climate::station_map(*place, *coast, table ? *table : nullptr, radius);
+    const auto map = climate::station_map(*place, **coast, table ? *table : nullptr, radius);
     if (!map) {
         return map.error();
     }

@@ -1,6 +1,7 @@
 #include "app/cli/commands.h"
 
 #include "core/geodesy/read_position.h"
+#include "core/geodesy/town_table.h"
 
 namespace lathhouse::cli {
 
@@ -34,7 +35,7 @@ namespace {
 
 Result<const geodesy::Town*> town_of(const PlaceOptions& options)
 {
-    return towns().and_then([&](const geodesy::TownTable* table) { return table->only(options.town); });
+    return geodesy::TownTable::shipped().and_then([&](const geodesy::TownTable* table) { return table->only(options.town); });
 }
 
 } // namespace
@@ -66,16 +67,6 @@ Result<const climate::StationTable*> stations()
 {
     static const Result<climate::StationTable> table = climate::StationTable::find().and_then(
         [](const auto& file) { return climate::StationTable::load(file); });
-    if (!table) {
-        return table.error();
-    }
-    return &*table;
-}
-
-Result<const geodesy::TownTable*> towns()
-{
-    static const Result<geodesy::TownTable> table =
-        geodesy::TownTable::find().and_then([](const auto& file) { return geodesy::TownTable::load(file); });
     if (!table) {
         return table.error();
     }

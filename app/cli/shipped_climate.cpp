@@ -3,6 +3,8 @@
 #include "app/cli/commands.h"
 #include "core/climate/coast_error.h"
 #include "core/climate/place_height.h"
+#include "core/geodesy/coast_lines.h"
+#include "core/geodesy/town_table.h"
 
 namespace lathhouse::cli {
 
@@ -14,16 +16,15 @@ Result<climate::PlaceClimate> shipped_climate(Position position, std::optional<M
     }
     // Without the shipped towns a height that is not given is that of the stations.
     const auto gazetteer =
-        elevation ? Result<const geodesy::TownTable*>{Error{ErrorCode::NotFound, ""}} : towns();
+        elevation ? Result<const geodesy::TownTable*>{Error{ErrorCode::NotFound, ""}} : geodesy::TownTable::shipped();
     auto place = gazetteer ? climate::climate_at_height_near(**table, (*gazetteer)->towns(), position)
                            : climate::climate_at(**table, position, elevation);
     if (!place) {
         return place;
     }
-    static const auto coast = geodesy::CoastLines::find().and_then(
-        [](const auto& file) { return geodesy::CoastLines::load(file); });
+    const auto coast = geodesy::CoastLines::shipped();
     if (coast) {
-        if (const auto counted = climate::count_coast_in(*place, *coast); !counted) {
+        if (const auto counted = climate::count_coast_in(*place, **coast); !counted) {
             return counted.error();
         }
     }

@@ -2,6 +2,7 @@
 
 #include "core/base/csv.h"
 #include "core/geodesy/coast_lines.h"
+#include "core/geodesy/town_rows.h"
 
 #include <memory>
 
@@ -70,12 +71,11 @@ Result<Answer> run_coast(const Globals& globals, const CoastOptions& options)
     if (!position) {
         return position.error();
     }
-    const auto coast = geodesy::CoastLines::find().and_then(
-        [](const auto& file) { return geodesy::CoastLines::load(file); });
+    const auto coast = geodesy::CoastLines::shipped();
     if (!coast) {
         return coast.error();
     }
-    const auto distance = coast->distance_to_coast(*position);
+    const auto distance = (*coast)->distance_to_coast(*position);
     if (!distance) {
         return distance.error();
     }

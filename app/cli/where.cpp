@@ -7,6 +7,7 @@
 #include "core/geodesy/nearest_towns.h"
 #include "core/geodesy/place_name.h"
 #include "core/geodesy/read_position.h"
+#include "core/geodesy/town_table.h"
 
 #include <algorithm>
 #include <memory>
@@ -143,7 +144,7 @@ Result<Answer> run_where(const Globals& globals, const WhereOptions& options)
     for (const auto& word : options.words) {
         text += (text.empty() ? "" : " ") + word;
     }
-    const auto table = towns();
+    const auto table = geodesy::TownTable::shipped();
     if (!table) {
         return table.error();
     }
@@ -151,8 +152,7 @@ Result<Answer> run_where(const Globals& globals, const WhereOptions& options)
     if (!station_table) {
         return station_table.error();
     }
-    const auto coast = geodesy::CoastLines::find().and_then(
-        [](const auto& file) { return geodesy::CoastLines::load(file); });
+    const auto coast = geodesy::CoastLines::shipped();
     Answer answer;
     if (!coast) {
         answer.warnings.push_back(coast.error().message);
@@ -165,7 +165,7 @@ Result<Answer> run_where(const Globals& globals, const WhereOptions& options)
                     geodesy::propose_zone((*table)->towns(), position),
                     std::nullopt};
         if (coast) {
-            if (const auto distance = coast->distance_to_coast(position)) {
+            if (const auto distance = (*coast)->distance_to_coast(position)) {
                 found.coast = *distance;
             }
         }

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <ranges>
 #include <span>
 
 namespace lathhouse::models {
@@ -16,7 +15,7 @@ namespace lathhouse::models {
 struct HomeJournalModel::Facts {
     QStringList spots;
     std::vector<home::SpotId> ids;
-    std::shared_ptr<const std::vector<JournalLine>> lines;
+    std::shared_ptr<const JournalLines> lines;
 };
 
 namespace {
@@ -92,7 +91,7 @@ constexpr std::array kAtHome{EventKind::Noted, EventKind::ColdNight, EventKind::
 
 HomeJournalModel::HomeJournalModel(PlantDoor door, std::optional<std::filesystem::path> folder, TodayLook look, QObject* parent)
     : SheetModel(parent), door_(std::move(door)), folder_(std::move(folder)), look_(std::move(look)),
-      all_(std::make_shared<const std::vector<JournalLine>>())
+      all_(std::make_shared<const JournalLines>())
 {
 }
 
@@ -118,7 +117,7 @@ void HomeJournalModel::read()
                 facts.spots.append(text(spot.name));
                 facts.ids.push_back(spot.id);
             }
-            facts.lines = std::make_shared<const std::vector<JournalLine>>(journal_lines(*made, words));
+            facts.lines = std::make_shared<const JournalLines>(journal_lines(*made, words));
             return facts;
         },
         [this](Result<Facts> made) {
@@ -149,15 +148,7 @@ void HomeJournalModel::setFind(const QString& words)
 
 void HomeJournalModel::show()
 {
-    const QStringList wanted = journal_key(find_).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    std::vector<int> found;
-    found.reserve(all_->size());
-    for (std::size_t at = 0; at < all_->size(); ++at) {
-        if (std::ranges::all_of(wanted, [&](const QString& word) { return (*all_)[at].key.contains(word); })) {
-            found.push_back(static_cast<int>(at));
-        }
-    }
-    rows_.show(all_, std::move(found));
+    rows_.show(all_, all_->having(find_));
     emit journalChanged();
 }
 
@@ -168,7 +159,7 @@ QString HomeJournalModel::line() const
     }
     const QString all = look_.words.whole(static_cast<int>(all_->size()));
     if (find_.trimmed().isEmpty()) {
-        return all_->empty() ? tr("Nothing is in the journal yet.")
+        return all_->size() == 0 ? tr("Nothing is in the journal yet.")
                : all_->size() == 1 ? tr("One line.")
                                   : tr("%1 lines, the newest first.").arg(all);
     }

@@ -78,7 +78,7 @@ private:
     std::optional<std::filesystem::path> folder_;
     TodayLook look_;
     QString find_;
-    std::shared_ptr<const std::vector<JournalLine>> all_; ///< Newest first; never null.
+    std::shared_ptr<const JournalLines> all_; ///< Newest first; never null.
     QStringList spots_;
     std::vector<home::SpotId> ids_; ///< Of the spots.
     int wrong_ = Nothing;

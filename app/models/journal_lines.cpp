@@ -7,7 +7,10 @@
 #include "app/models/word_form.h"
 #include "app/words/measurement_words.h"
 
+#include <QByteArrayMatcher>
+
 #include <algorithm>
+#include <array>
 #include <functional>
 #include <numeric>
 #include <optional>
@@ -64,11 +67,11 @@ public:
     {
     }
 
-    std::vector<JournalLine> all() &&
+    JournalLines all() &&
     {
         struct Placed {
             Gathered from;
-            JournalLine (JournalWriter::*write)(const Gathered&);
+            void (JournalWriter::*write)(const Gathered&);
         };
         std::vector<Placed> others;
         const auto place = [&](const std::vector<Gathered>& all, auto write) {
@@ -86,32 +89,31 @@ public:
         std::ranges::reverse(happened_);
         std::ranges::stable_sort(happened_, std::greater{}, [&](std::size_t at) { return of_.events[at].happened; });
 
-        std::vector<JournalLine> lines;
-        lines.reserve(happened_.size() + others.size());
         auto other = others.begin();
         const auto write_others = [&](const home::Event* above) {
             for (; other != others.end() && (above == nullptr || std::pair{other->from.day, other->from.entered} >
                                                                      std::pair{above->happened, above->entered});
                  ++other) {
-                lines.push_back((this->*other->write)(other->from));
+                (this->*other->write)(other->from);
             }
         };
         for (const auto at : happened_) {
             write_others(&of_.events[at]);
-            lines.push_back(of_event(of_.events[at]));
+            of_event(of_.events[at]);
         }
         write_others(nullptr);
-        return lines;
+        lines_.close();
+        return std::move(lines_);
     }
 
 private:
-    JournalLine line(calendar::Date day, const QString& who, const QString& what, home::PlantId plant = 0)
+    void line(calendar::Date day, const QString& who, const QString& what, home::PlantId plant = 0)
     {
         if (day != day_) { // Lines of a day follow each other and share its words.
             day_ = day;
             date_ = words_.date_with_year(day);
         }
-        return {date_, who, what, plant, journal_key(date_ + QLatin1Char(' ') + who + QLatin1Char(' ') + what)};
+        lines_.add(date_, who, what, plant);
     }
 
     QString with_note(const QString& words, const std::string& note) const
@@ -146,31 +148,32 @@ private:
         return event.spot && of_.household.spot(*event.spot) != nullptr ? spot_name(*event.spot) : QString{};
     }
 
-    JournalLine of_event(const home::Event& event)
+    void of_event(const home::Event& event)
     {
         if (event.detail("change") == "household") { // What was changed stands in its words.
-            return line(event.happened, who(event), text(event.note), event.plant.value_or(0));
+            line(event.happened, who(event), text(event.note), event.plant.value_or(0));
+            return;
         }
         const QString what = upper_first(event_words(event, of_.household));
-        return line(event.happened, who(event),
-                    event.note.empty()              ? what
-                    : ticked_words(event).isEmpty() ? tr("%1: %2").arg(what, text(event.note))
-                                                    : with_note(what, event.note),
-                    event.plant.value_or(0));
+        line(event.happened, who(event),
+             event.note.empty()              ? what
+             : ticked_words(event).isEmpty() ? tr("%1: %2").arg(what, text(event.note))
+                                             : with_note(what, event.note),
+             event.plant.value_or(0));
     }
 
-    JournalLine of_plant(const Gathered& from)
+    void of_plant(const Gathered& from)
     {
         QStringList parts;
         for (const auto at : from.records) {
             const auto& one = of_.measurements[at];
             parts.append(with_note(tr("%1 %2").arg(text(words::measured(one.kind)), text(words::measured_value(one, units_))), one.note));
         }
-        return line(from.day, plant_name(of_.measurements[from.records.front()].plant), tr("Measured: %1").arg(parts.join(QStringLiteral(", "))),
-                    of_.measurements[from.records.front()].plant);
+        line(from.day, plant_name(of_.measurements[from.records.front()].plant), tr("Measured: %1").arg(parts.join(QStringLiteral(", "))),
+             of_.measurements[from.records.front()].plant);
     }
 
-    JournalLine of_night(const Gathered& from)
+    void of_night(const Gathered& from)
     {
         QStringList parts;
         for (const auto at : from.records) {
@@ -178,18 +181,18 @@ private:
             const QString low = words_.temperature(one.low);
             parts.append(with_note(from.records.size() > 1 ? tr("%1 %2").arg(spot_name(one.spot), low) : low, one.note));
         }
-        return line(from.day, from.records.size() > 1 ? QString{} : spot_name(of_.nights.readings[from.records.front()].spot),
-                    tr("Lowest of the night: %1").arg(parts.join(QStringLiteral(", "))));
+        line(from.day, from.records.size() > 1 ? QString{} : spot_name(of_.nights.readings[from.records.front()].spot),
+             tr("Lowest of the night: %1").arg(parts.join(QStringLiteral(", "))));
     }
 
-    JournalLine of_forecasts(const Gathered& from)
+    void of_forecasts(const Gathered& from)
     {
         QStringList parts;
         for (const auto at : from.records) {
             const auto& one = of_.nights.forecasts[at];
             parts.append(tr("night to %1 %2").arg(words_.short_date(one.night), words_.temperature(one.low)));
         }
-        return line(from.day, {}, tr("Forecast kept: %1").arg(parts.join(QStringLiteral(", "))));
+        line(from.day, {}, tr("Forecast kept: %1").arg(parts.join(QStringLiteral(", "))));
     }
 
     const JournalRecords& of_;
@@ -201,21 +204,74 @@ private:
     Order foretold_;
     std::optional<calendar::Date> day_;
     QString date_;
+    JournalLines lines_;
 };
+
+QString journal_sentence(const QString& date, const QString& who, const QString& what)
+{
+    return closed(who.isEmpty() ? tr("%1: %2.").arg(date, what) : tr("%1, %2: %3.").arg(date, who, what));
+}
+
+/// Without case, and an apostrophe as a typewriter has it: what is looked for, and where.
+QByteArray journal_key(const QString& words)
+{
+    return plain_apostrophes(words.toLower()).toUtf8();
+}
 
 } // namespace
 
-QString journal_sentence(const JournalLine& line)
+int JournalLines::place_of(const QString& words)
 {
-    return closed(line.who.isEmpty() ? tr("%1: %2.").arg(line.date, line.what) : tr("%1, %2: %3.").arg(line.date, line.who, line.what));
+    QByteArray text = words.toUtf8();
+    const auto known = places_.constFind(text);
+    if (known != places_.constEnd()) {
+        return *known;
+    }
+    const int place = static_cast<int>(texts_.size());
+    places_.insert(text, place);
+    texts_.push_back({std::move(text), journal_key(words)});
+    return place;
 }
 
-QString journal_key(const QString& words)
+void JournalLines::add(const QString& date, const QString& who, const QString& what, home::PlantId plant)
 {
-    return plain_apostrophes(words.toLower());
+    lines_.push_back({place_of(date), place_of(who), place_of(what), plant});
 }
 
-std::vector<JournalLine> journal_lines(const JournalRecords& records, const YearWords& words)
+void JournalLines::close()
+{
+    places_ = {};
+    texts_.shrink_to_fit();
+    lines_.shrink_to_fit();
+}
+
+QString JournalLines::sentence(const JournalLine& line) const
+{
+    return journal_sentence(words(line.date), words(line.who), words(line.what));
+}
+
+std::vector<int> JournalLines::having(const QString& words) const
+{
+    std::vector<int> found(lines_.size());
+    std::iota(found.begin(), found.end(), 0);
+    for (const auto& word : journal_key(words).split(' ')) {
+        if (word.isEmpty()) {
+            continue;
+        }
+        const QByteArrayMatcher wanted(word);
+        std::vector<char> has(texts_.size()); // A word has no space, so it lies within one text of a line.
+        std::ranges::transform(texts_, has.begin(), [&](const Text& text) { return wanted.indexIn(text.key) >= 0 ? char{1} : char{0}; });
+        const auto lacks = [&](int at) {
+            const auto& line = lines_[static_cast<std::size_t>(at)];
+            return std::ranges::none_of(std::array{line.date, line.who, line.what},
+                                        [&](int text) { return has[static_cast<std::size_t>(text)] != 0; });
+        };
+        std::erase_if(found, lacks);
+    }
+    return found;
+}
+
+JournalLines journal_lines(const JournalRecords& records, const YearWords& words)
 {
     return JournalWriter(records, words).all();
 }

@@ -16,15 +16,15 @@ QVariant JournalRows::data(const QModelIndex& index, int role) const
     switch (role) {
     case Date:
     case Qt::DisplayRole:
-        return line.date;
+        return lines_->words(line.date);
     case Who:
-        return line.who;
+        return lines_->words(line.who);
     case What:
-        return line.what;
+        return lines_->words(line.what);
     case Plant:
         return line.plant;
     case Sentence:
-        return journal_sentence(line);
+        return lines_->sentence(line);
     default:
         return {};
     }
@@ -41,7 +41,7 @@ QVariant JournalRows::at(int row, const QString& role) const
     return row >= 0 && row < count() && wanted >= 0 ? data(index(row), wanted) : QVariant{};
 }
 
-void JournalRows::show(std::shared_ptr<const std::vector<JournalLine>> lines, std::vector<int> found)
+void JournalRows::show(std::shared_ptr<const JournalLines> lines, std::vector<int> found)
 {
     const bool other_count = found.size() != found_.size();
     if (other_count) {

@@ -31,13 +31,13 @@ public:
     Q_INVOKABLE QVariant at(int row, const QString& role) const;
 
     /// found: places among the lines, in the order in which they are shown.
-    void show(std::shared_ptr<const std::vector<JournalLine>> lines, std::vector<int> found);
+    void show(std::shared_ptr<const JournalLines> lines, std::vector<int> found);
 
 signals:
     void countChanged();
 
 private:
-    std::shared_ptr<const std::vector<JournalLine>> lines_;
+    std::shared_ptr<const JournalLines> lines_;
     std::vector<int> found_;
 };
 

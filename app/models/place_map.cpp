@@ -6,43 +6,25 @@
 #include "app/words/us_units.h"
 #include "app/words/words.h"
 #include "core/climate/station_map.h"
+#include "core/geodesy/coast_lines.h"
+#include "core/geodesy/town_table.h"
 
 #include <algorithm>
 #include <iterator>
 
 namespace lathhouse::models {
 
-namespace {
-
-
-/// Loaded once; the map keeps pointers into it only while it is made.
-const Result<geodesy::CoastLines>& coast_lines()
-{
-    static const auto kCoast = geodesy::CoastLines::find().and_then(
-        [](const std::filesystem::path& file) { return geodesy::CoastLines::load(file); });
-    return kCoast;
-}
-
-const Result<geodesy::TownTable>& town_table()
-{
-    static const auto kTowns = geodesy::TownTable::find().and_then(
-        [](const std::filesystem::path& file) { return geodesy::TownTable::load(file); });
-    return kTowns;
-}
-
-} // namespace
-
 DrawnMap place_map(const climate::PlaceClimate& climate, const YearWords& words)
 {
     const auto units = unit_system_of(words);
     DrawnMap drawn;
-    const auto& coast = coast_lines();
+    const auto coast = geodesy::CoastLines::shipped();
     if (!coast) {
         drawn.note = tr("The map cannot be drawn: %1.").arg(text(words::refusal(coast.error())));
         return drawn;
     }
-    const auto& towns = town_table();
-    const auto map = climate::station_map(climate, *coast, towns ? &*towns : nullptr, std::nullopt);
+    const auto towns = geodesy::TownTable::shipped();
+    const auto map = climate::station_map(climate, **coast, towns ? *towns : nullptr, std::nullopt);
     if (!map) {
         drawn.note = tr("The map cannot be drawn: %1.").arg(text(words::refusal(map.error())));
         return drawn;

@@ -115,6 +115,12 @@ Result<std::filesystem::path> CoastLines::find()
     return find_shipped_file("coast.txt", "LATHHOUSE_COAST", "the file of coast lines");
 }
 
+Result<const CoastLines*> CoastLines::shipped()
+{
+    static const auto kLines = find().and_then(load);
+    return kLines ? Result<const CoastLines*>{&*kLines} : kLines.error();
+}
+
 Result<CoastLines> CoastLines::load(const std::filesystem::path& file)
 {
     return read_text_file(file).and_then([&](const std::string& text) { return parse(text, file.string()); });

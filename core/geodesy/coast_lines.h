@@ -30,6 +30,8 @@ public:
     /// coast in hundredths of a degree, longitude and latitude of its first point, then the steps from point
     /// to point. Errors: Malformed with name and line.
     static Result<CoastLines> parse(std::string_view text, std::string_view name);
+    /// The shipped lines, loaded once in the life of the program. Errors: as find and load.
+    static Result<const CoastLines*> shipped();
     /// Coast lines given as they are, for tests. Stretches of one point are dropped.
     static CoastLines of(std::vector<CoastLine> lines);
 

@@ -114,6 +114,12 @@ Result<std::filesystem::path> TownTable::find()
     return find_shipped_file("towns.bin", "LATHHOUSE_TOWNS", "the table of towns");
 }
 
+Result<const TownTable*> TownTable::shipped()
+{
+    static const auto kTable = find().and_then(load);
+    return kTable ? Result<const TownTable*>{&*kTable} : kTable.error();
+}
+
 Result<TownTable> TownTable::load(const std::filesystem::path& packed_file)
 {
     auto bytes = read_text_file(packed_file);

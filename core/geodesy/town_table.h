@@ -48,6 +48,8 @@ public:
     static Result<TownTable> load(const std::filesystem::path& packed_file);
     /// The table in the bytes of a packed file; `name` is for errors. Errors: Damaged, TooNew.
     static Result<TownTable> unpack(std::string bytes, std::string_view name);
+    /// The shipped table, loaded once in the life of the program. Errors: as find and load.
+    static Result<const TownTable*> shipped();
 
     std::span<const Town> towns() const { return towns_; }
 

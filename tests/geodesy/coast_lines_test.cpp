@@ -38,6 +38,14 @@ TEST(CoastLinesFile, HasNoSeamsForCoasts)
         }
     }
 }
+TEST(CoastLinesFile, IsLoadedOnceForAll)
+{
+    const auto shipped = CoastLines::shipped();
+    ASSERT_TRUE(shipped) << shipped.error().message;
+    EXPECT_EQ((*shipped)->lines().size(), shipped_lines().lines().size());
+    EXPECT_EQ(*CoastLines::shipped(), *shipped);
+}
+
 TEST(CoastLinesText, IsReadStepByStepAndAcrossTheDateLine)
 {
     const auto coast = CoastLines::parse("# a comment\n17990 1000 20 5 -40 0\r\n\n0 0 1 1\n", "here");

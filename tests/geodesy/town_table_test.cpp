@@ -31,6 +31,16 @@ std::vector<std::uint32_t> ids(const TownTable& table, std::string_view name, st
     return numbers;
 }
 
+TEST(TownTable, IsLoadedOnceForAll)
+{
+    const auto shipped = TownTable::shipped();
+    ASSERT_TRUE(shipped) << shipped.error().message;
+    const auto rome = (*shipped)->only("Rome, Italy");
+    ASSERT_TRUE(rome) << rome.error().message;
+    EXPECT_EQ((*rome)->id, 3169070u); // GeoNames.
+    EXPECT_EQ(*TownTable::shipped(), *shipped);
+}
+
 TEST(TownSearch, PutsWholeNamesBeforeBeginningsAndLargeTownsBeforeSmall)
 {
     EXPECT_THAT(ids(sample_table(), "springfield"), testing::ElementsAre(1, 2, 3));
