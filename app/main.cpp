@@ -10,6 +10,7 @@
 #include "app/free_memory.h"
 #include "app/i18n/tongue.h"
 #include "app/models/event_words.h"
+#include "app/models/kept_facts.h"
 #include "app/models/mend_door.h"
 #include "app/models/plant_door.h"
 #include "app/models/round_source.h"
@@ -143,7 +144,7 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
                const models::ShownUnits& units)
 {
     if (shown.from_folder) {
-        const auto load = [globals] { return cli::household_facts(globals); };
+        const auto load = models::kept_facts(globals.home, [globals] { return cli::household_facts(globals); });
         return {models::round_in_folder(globals.home, load), models::door_to_folder(globals.home, load),
                 models::plants_in_folder(globals.home, load),
                 models::people_in_folder(globals.home, load),

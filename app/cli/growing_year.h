@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/cli/commands.h"
-#include "core/home/history.h"
+#include "core/home/event_list.h"
 #include "core/home/spot_climate.h"
 #include "core/plan/cautions.h"
 #include "core/plan/growing_rules.h"
@@ -18,7 +18,7 @@ namespace lathhouse::cli {
 /// What the commands on a year of growing need of a household.
 struct GrowingYear {
     home::Household household; ///< Spots with what their thermometers taught.
-    std::vector<home::Event> events;
+    home::EventList events;
     climate::PlaceClimate climate;
     home::SpotClimate spots;
     plan::YearPlan plan; ///< From today.

@@ -69,7 +69,7 @@ Result<void> happen_in_memory(plan::HouseholdFacts& facts, const home::Event& ev
     }
     facts.events.push_back(event);
     if (ends_plant(event.kind)) {
-        facts.events.back().details[kNameOfGone] = plant->name;
+        facts.events.edit().back().details[kNameOfGone] = plant->name;
         std::erase_if(facts.as_told.pins, [&](const home::Pin& pin) { return pin.plant == event.plant; });
         facts.as_told.plants.erase(plant);
     }

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/models/year_words.h"
-#include "core/home/history.h"
+#include "core/home/event_list.h"
 #include "core/home/household.h"
 #include "core/home/measurement.h"
 #include "core/home/seed_lot.h"
@@ -18,7 +18,7 @@ namespace lathhouse::models {
 /// All that a household's journal keeps, in any order of days; what came in later stands behind.
 struct JournalRecords {
     home::Household household; ///< With its gone plants among the others.
-    std::vector<home::Event> events;
+    home::EventList events;
     std::vector<home::Measurement> measurements;
     home::NightLog nights;
     home::SeedBook seeds;

@@ -107,7 +107,7 @@ home::Household put_back(home::Household household, std::span<const home::Event>
 plan::HouseholdFacts before_ticks(plan::HouseholdFacts facts, calendar::Date day)
 {
     facts.as_told = put_back(std::move(facts.as_told), facts.events, day);
-    std::erase_if(facts.events, [day](const home::Event& event) { return ticks(event, day); });
+    std::erase_if(facts.events.edit(), [day](const home::Event& event) { return ticks(event, day); });
     return facts;
 }
 

@@ -2,14 +2,28 @@
 
 #include "core/journal/reading.h"
 
+#include <sys/stat.h>
+
+#include <utility>
+
 namespace lathhouse::journal {
 
 struct ChangeWatch::Inside {
+    std::filesystem::path file;
+    std::pair<dev_t, ino_t> identity;
     SQLite::Database database;
     int version;
 };
 
 namespace {
+
+/// Which file a path names now; zeros where it names none.
+std::pair<dev_t, ino_t> identity_of(const std::filesystem::path& file)
+{
+    struct stat found = {};
+    stat(file.c_str(), &found);
+    return {found.st_dev, found.st_ino};
+}
 
 int data_version(SQLite::Database& database)
 {
@@ -26,6 +40,7 @@ ChangeWatch::~ChangeWatch() = default;
 Result<ChangeWatch> ChangeWatch::open(const std::filesystem::path& folder)
 {
     const auto file = folder / kDatabaseName;
+    const auto identity = identity_of(file);
     auto database = open_database(file);
     if (!database) {
         return database.error();
@@ -33,7 +48,7 @@ Result<ChangeWatch> ChangeWatch::open(const std::filesystem::path& folder)
     try {
         database->exec("PRAGMA query_only = ON");
         const int version = data_version(*database);
-        return ChangeWatch(std::make_unique<Inside>(std::move(*database), version));
+        return ChangeWatch(std::make_unique<Inside>(file, identity, std::move(*database), version));
     } catch (const SQLite::Exception& thrown) {
         return error_of(thrown, file);
     }
@@ -41,6 +56,9 @@ Result<ChangeWatch> ChangeWatch::open(const std::filesystem::path& folder)
 
 bool ChangeWatch::changed()
 {
+    if (identity_of(inside_->file) != inside_->identity) { // The connection goes on seeing the file that was there before.
+        return true;
+    }
     try {
         const int now = data_version(inside_->database);
         const bool is_other = now != inside_->version;

@@ -20,7 +20,7 @@ public:
     ~ChangeWatch();
 
     /// Whether something was committed since the last question, or since it was opened. A file that cannot be asked
-    /// any more (taken away, damaged) counts as changed each time, so that whoever reads it says what is wrong.
+    /// any more (taken away, replaced by another, damaged) counts as changed each time, so that whoever reads it says what is wrong.
     /// Source: SQLite, "PRAGMA data_version".
     bool changed();
 

@@ -1,12 +1,12 @@
 #pragma once
 
+#include "core/home/event_list.h"
 #include "core/home/learned_offset.h"
 #include "core/home/planned_stays.h"
 #include "core/home/seed_lot.h"
 #include "core/plan/round.h"
 
 #include <optional>
-#include <vector>
 
 namespace lathhouse::plan {
 
@@ -17,7 +17,7 @@ inline constexpr auto kUsualRisk = Probability::literal(0.1);
 struct HouseholdFacts {
     home::Household as_told; ///< With the offsets that it was given.
     home::NightLog log;
-    std::vector<home::Event> events;
+    home::EventList events;
     climate::PlaceClimate climate;
     std::optional<home::AcceptedPlan> accepted = {};
     home::SeedBook seeds = {};

@@ -5,6 +5,7 @@
 #include "app/cli/household_facts.h"
 #include "app/cli/shipped_climate.h"
 #include "app/models/home_data_model.h"
+#include "app/models/kept_facts.h"
 #include "app/models/home_journal_model.h"
 #include "app/models/home_model.h"
 #include "app/models/home_record_model.h"
@@ -153,7 +154,7 @@ private:
 void go_through(RecordedTimes& taken, const fs::path& folder, std::vector<Step> steps)
 {
     const cli::Globals globals{.home = folder, .home_given = true, .today = kToday};
-    const auto load = [globals] { return cli::household_facts(globals); };
+    const auto load = models::kept_facts(folder, [globals] { return cli::household_facts(globals); });
     const models::ShownUnits units{models::Units::Metric};
     auto year = models::year_in_folder(folder, load, kToday, units);
     auto shown = year.load();

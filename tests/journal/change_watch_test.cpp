@@ -69,6 +69,21 @@ TEST_F(ChangeWatchTest, OpeningTheHouseholdOnceMoreLeavesTheLocksOfThoseWhoHaveI
     EXPECT_TRUE(is_locked_for_others(folder / "household.sqlite3"));
 }
 
+TEST_F(ChangeWatchTest, AFileThatWasReplacedCountsAsChangedEachTime)
+{
+    const auto folder = folder_ / "home";
+    const auto shown = home::demonstration({.today = calendar::Date{2026, 3, 14}});
+    ASSERT_TRUE(shown);
+    ASSERT_TRUE(HouseholdStore::create(folder, shown->household));
+    auto watch = ChangeWatch::open(folder);
+    ASSERT_TRUE(watch) << watch.error().message;
+    EXPECT_FALSE(watch->changed());
+    std::filesystem::copy_file(folder / "household.sqlite3", folder / "other.sqlite3");
+    std::filesystem::rename(folder / "other.sqlite3", folder / "household.sqlite3");
+    EXPECT_TRUE(watch->changed());
+    EXPECT_TRUE(watch->changed());
+}
+
 TEST_F(ChangeWatchTest, AFolderWithoutAHouseholdIsAnError)
 {
     EXPECT_FALSE(ChangeWatch::open(folder_ / "nowhere"));

@@ -23,7 +23,7 @@ struct LemonInARoom {
     LemonInARoom()
     {
         auto& household = facts.as_told;
-        std::erase_if(facts.events, [](const home::Event& event) { return event.kind == home::EventKind::Moved; });
+        std::erase_if(facts.events.edit(), [](const home::Event& event) { return event.kind == home::EventKind::Moved; });
         const auto spot = std::ranges::find_if(household.spots, [](const home::Spot& of) { return !home::is_outdoors(of.kind); });
         const auto plant = std::ranges::find(household.plants, "Citrus limon", &home::Plant::kind);
         EXPECT_TRUE(spot != household.spots.end() && plant != household.plants.end());

@@ -59,7 +59,7 @@ TEST_F(PlantModelTest, APlantThatASprayHitIsNotEatenUnlessItIsNoFood)
     open(unmeasured());
     EXPECT_NE(model.hazards()->at(0, "strong").toString(), "Do not eat.");
 
-    for (auto& event : facts.events) {
+    for (auto& event : facts.events.edit()) {
         if (event.kind == home::EventKind::ChemicalDamage) {
             event.details["edible"] = "no";
         }

@@ -323,7 +323,7 @@ TEST(TonightModel, WithoutAnOutdoorSpotItSaysSo)
     for (auto& plant : facts.as_told.plants) {
         plant.spot = facts.as_told.spots.front().id;
     }
-    facts.events.clear();
+    facts.events = {};
     TonightModel model(door_of(std::move(facts)), british_look());
     model.start();
     wait_for(model);

@@ -108,7 +108,7 @@ TEST_F(Round, ASprayOfASpotCountsForThePlantsThatStoodThereThatDay)
     EXPECT_EQ(sprayed(2), (std::set<home::PlantId>{1, 2, 3}));
     happened(EventKind::NewGrowth, 2, 0);
     EXPECT_EQ(sprayed(2), (std::set<home::PlantId>{1, 3}));
-    facts_.events.clear();
+    facts_.events = {};
     EXPECT_EQ(sprayed({}), (std::set<home::PlantId>{2, 3})) << "without a spot it is for those outdoors";
 }
 
@@ -173,7 +173,7 @@ TEST_F(Round, ASowingLeftOutComesAgainInItsNextSeason)
             continue;
         }
         happened(EventKind::TaskSkipped, 0, -day, {{"task", tasks[0].key}});
-        facts_.events.back().plant = {};
+        facts_.events.edit().back().plant = {};
         EXPECT_TRUE(sowings_on(date).empty());
         EXPECT_FALSE(sowings_on(date + Days{365}).empty()) << "a year later it is another sowing";
         return;
@@ -289,7 +289,7 @@ TEST_F(Round, ComingInForTheNightAndForGoodIsOneCarry)
     // Put off, the coming in is left to another day; the night is not.
     happened(EventKind::TaskPostponed, *plant, 0,
              {{"task", "carry-in/" + std::to_string(*plant) + "/" + calendar::to_text(*comes_in)}, {"until", calendar::to_text(*comes_in + Days{3})}});
-    facts_.events.back().happened = *comes_in;
+    facts_.events.edit().back().happened = *comes_in;
     for (const auto& task : of<CarryInTonight>(round_made(*comes_in))) {
         EXPECT_FALSE(task.plant == plant && std::get<CarryInTonight>(task.matter).stays);
     }

@@ -78,7 +78,7 @@ plan::HouseholdFacts with_harm(plan::HouseholdFacts facts, calendar::Date today)
                 facts.events.push_back(event);
             }
         }
-        std::ranges::stable_sort(facts.events, {}, &home::Event::happened);
+        std::ranges::stable_sort(facts.events.edit(), {}, &home::Event::happened);
     }
     return facts;
 }
