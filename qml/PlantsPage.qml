@@ -18,7 +18,13 @@ FocusScope {
     required property bool narrow
     required property bool wide
     readonly property real side: root.narrow ? 11 : 19
-    readonly property bool asked: logPanel.visible || movePanel.visible
+    // Its parts, each made when it is first seen.
+    readonly property PlantCollection collection: collecting.item as PlantCollection
+    readonly property PlantPage plantPage: opening.item as PlantPage
+    readonly property LogPanel logPanel: logging.item as LogPanel
+    readonly property MovePanel movePanel: moving.item as MovePanel
+    readonly property bool collected: root.plants.opened === 0 && !root.comparing
+    readonly property bool asked: (root.logPanel?.visible ?? false) || (root.movePanel?.visible ?? false)
 
     /// Something is to be logged for a plant that is not read yet.
     property bool logAwaited: false
@@ -48,18 +54,18 @@ FocusScope {
             root.plants.undo();
         else if (root.inPhoto)
             event.accepted = false;
-        else if (plantActs.isAsked(event) && collection.visible && !root.asked)
-            collection.askActs();
+        else if (plantActs.isAsked(event) && root.collected && !root.asked)
+            root.collection.askActs();
         else if (event.key === Qt.Key_L && !root.asked)
             root.log();
         else if (event.key === Qt.Key_M && !control && !root.asked)
             root.move();
-        else if (event.key === Qt.Key_K && !control && !logPanel.visible)
+        else if (event.key === Qt.Key_K && !control && !(root.logPanel?.visible ?? false))
             root.keep();
         else if (event.key === Qt.Key_F6 && !root.asked && !root.comparing)
-            (root.plants.opened !== 0 ? plantPage.parts : collection.parts).go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
-        else if (event.key === Qt.Key_F && control && root.plants.opened === 0)
-            collection.find();
+            (root.plants.opened !== 0 ? root.plantPage.parts : root.collection.parts).go((event.modifiers & Qt.ShiftModifier) !== 0 ? -1 : 1);
+        else if (event.key === Qt.Key_F && control && root.collected)
+            root.collection.find();
         else if (event.key === Qt.Key_F5)
             root.plants.reload();
         else if (event.key === Qt.Key_Escape && root.plants.opened !== 0)
@@ -70,18 +76,21 @@ FocusScope {
 
     function find(): void {
         root.plants.close();
-        collection.find();
+        root.collection.find();
     }
     /// With what is logged chosen already.
     function logThat(what: int): void {
-        logPanel.choose(what);
+        root.makePanel(logging, "LogPanel.qml", "logPanel");
+        root.logPanel.choose(what);
         root.log();
     }
     function log(): void {
         root.plants.forgive();
-        movePanel.visible = false;
-        if (root.plants.target !== "")
-            logPanel.open();
+        root.leaveAsked();
+        if (root.plants.target === "")
+            return;
+        root.makePanel(logging, "LogPanel.qml", "logPanel");
+        root.logPanel.open();
     }
     /// As log, once the plants are read.
     function logWhenRead(): void {
@@ -91,12 +100,12 @@ FocusScope {
     }
     function move(): void {
         root.plants.forgive();
-        logPanel.visible = false;
-        if (root.plants.targetGone)
+        root.leaveAsked();
+        if (root.plants.targetGone || root.plants.target === "")
             return;
-        movePanel.canKeep = root.oneTarget() !== 0;
-        if (root.plants.target !== "")
-            movePanel.open();
+        root.makePanel(moving, "MovePanel.qml", "movePanel");
+        root.movePanel.canKeep = root.oneTarget() !== 0;
+        root.movePanel.open();
     }
     /// The one plant that can be kept at a spot; 0 where there is none, or several are marked.
     function oneTarget(): int {
@@ -114,6 +123,22 @@ FocusScope {
         root.planned = [root.plants.movedPlant, root.plants.movedSpot];
         root.plants.undo();
     }
+    /// Makes a panel that asks; it is opened by whoever wants it.
+    function makePanel(panel: Loader, file: string, name: string): void {
+        if (panel.status === Loader.Null)
+            panel.setSource(file, {
+                objectName: name,
+                visible: false,
+                plants: Qt.binding(() => root.plants)
+            });
+    }
+    function leaveAsked(): void {
+        if (root.logPanel !== null)
+            root.logPanel.visible = false;
+        if (root.movePanel !== null)
+            root.movePanel.visible = false;
+    }
+    /// Makes what shows photographs.
     function make(page: Loader, file: string, name: string): void {
         if (page.visible && page.status === Loader.Null)
             page.setSource(file, {
@@ -123,18 +148,16 @@ FocusScope {
                 side: Qt.binding(() => root.side)
             });
     }
+    function enter(part: Loader): void {
+        (part.item as FocusScope)?.forceActiveFocus();
+    }
     function back(): void {
-        logPanel.visible = false;
-        movePanel.visible = false;
+        root.leaveAsked();
         root.plants.forgive();
         if (root.inPhoto)
-            ((root.plant.album.view === PhotosModel.Measuring ? measuring : looking).item as FocusScope).forceActiveFocus();
-        else if (root.comparing)
-            comparison.forceActiveFocus();
-        else if (root.plants.opened !== 0)
-            plantPage.forceActiveFocus();
+            root.enter(root.plant.album.view === PhotosModel.Measuring ? measuring : looking);
         else
-            collection.forceActiveFocus();
+            root.enter(root.comparing ? beside : root.plants.opened !== 0 ? opening : collecting);
     }
 
     Connections {
@@ -165,7 +188,7 @@ FocusScope {
             if (root.photosFor === 0 || root.plant.plantId !== root.photosFor)
                 return;
             root.photosFor = 0;
-            plantPage.choosePhotos();
+            root.plantPage.choosePhotos();
         }
     }
     Timer { // The page that is wanted is shown first.
@@ -186,25 +209,43 @@ FocusScope {
         }
     }
     /// Less than that is scrolled as a whole; a plant's page scrolls by itself.
-    readonly property real leastHeight: collection.visible ? collection.leastHeight + collection.anchors.bottomMargin : 0
-    PlantCollection {
-        id: collection
-        objectName: "plantCollection"
+    readonly property real leastHeight: root.collected ? (root.collection?.leastHeight ?? 0) + collecting.anchors.bottomMargin : 0
+    SeldomPart {
+        id: collecting
         anchors.fill: parent
         anchors.bottomMargin: (undoBar.visible ? undoBar.height + 6 : 0) + (comingToShelf.visible ? comingToShelf.height + 6 : 0)
-        visible: root.plants.opened === 0 && !root.comparing
+        wanted: root.collected
+        focus: root.collected
         enabled: !root.asked
-        focus: root.plants.opened === 0 && !root.comparing
-        plants: root.plants
-        narrow: root.narrow
-        side: root.side
-        canAdd: root.mend !== null
-        onAdd: root.mend.addPlants()
-        onLog: root.log()
-        onMove: root.move()
-        onCompare: root.plant.comparison.open()
-        onActsAsked: (shown, name, marked, at) => plantActs.ask(shown, name, marked, at)
-        onDroppedOn: (urls, shown) => root.plant.coming.addToShown(urls, shown)
+        onFirstWanted: collecting.setSource("PlantCollection.qml", {
+            objectName: "plantCollection",
+            focus: true,
+            plants: Qt.binding(() => root.plants),
+            narrow: Qt.binding(() => root.narrow),
+            side: Qt.binding(() => root.side),
+            canAdd: Qt.binding(() => root.mend !== null)
+        })
+    }
+    Connections {
+        target: root.collection
+        function onAdd(): void {
+            root.mend.addPlants();
+        }
+        function onLog(): void {
+            root.log();
+        }
+        function onMove(): void {
+            root.move();
+        }
+        function onCompare(): void {
+            root.plant.comparison.open();
+        }
+        function onActsAsked(shown: int, name: string, marked: bool, at: point): void {
+            plantActs.ask(shown, name, marked, at);
+        }
+        function onDroppedOn(urls: var, shown: int): void {
+            root.plant.coming.addToShown(urls, shown);
+        }
     }
     PhotoImportPanel {
         id: comingToShelf
@@ -215,38 +256,57 @@ FocusScope {
         coming: root.plant.coming
         onAnswered: root.back()
     }
-    PlantPage {
-        id: plantPage
-        objectName: "plantPage"
+    SeldomPart {
+        id: opening
         anchors.fill: parent
         anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
-        visible: root.plants.opened !== 0 && !root.inPhoto
+        wanted: root.plants.opened !== 0 && !root.inPhoto
+        focus: opening.wanted
         enabled: !root.asked
-        focus: root.plants.opened !== 0 && !root.inPhoto
-        plant: root.plant
-        dose: root.dose
-        ask: root.ask
-        narrow: root.narrow
-        wide: root.wide
-        side: root.side
-        trouble: root.asked ? "" : root.plants.error
-        canChange: root.mend !== null
-        onChange: root.mend.editPlant(root.plants.opened)
-        onBack: root.plants.close()
-        onLog: root.log()
-        onMove: root.move()
-        onPrintAsked: root.printAsked()
+        onFirstWanted: opening.setSource("PlantPage.qml", {
+            objectName: "plantPage",
+            focus: true,
+            plant: Qt.binding(() => root.plant),
+            dose: Qt.binding(() => root.dose),
+            ask: Qt.binding(() => root.ask),
+            narrow: Qt.binding(() => root.narrow),
+            wide: Qt.binding(() => root.wide),
+            side: Qt.binding(() => root.side),
+            trouble: Qt.binding(() => root.asked ? "" : root.plants.error),
+            canChange: Qt.binding(() => root.mend !== null)
+        })
     }
-    PlantComparison {
-        id: comparison
-        objectName: "plantComparison"
+    Connections {
+        target: root.plantPage
+        function onChange(): void {
+            root.mend.editPlant(root.plants.opened);
+        }
+        function onBack(): void {
+            root.plants.close();
+        }
+        function onLog(): void {
+            root.log();
+        }
+        function onMove(): void {
+            root.move();
+        }
+        function onPrintAsked(): void {
+            root.printAsked();
+        }
+    }
+    SeldomPart {
+        id: beside
         anchors.fill: parent
         anchors.bottomMargin: undoBar.visible ? undoBar.height + 6 : 0
-        visible: root.comparing
+        wanted: root.comparing
         focus: root.comparing
-        comparison: root.plant.comparison
-        narrow: root.narrow
-        side: root.side
+        onFirstWanted: beside.setSource("PlantComparison.qml", {
+            objectName: "plantComparison",
+            focus: true,
+            comparison: Qt.binding(() => root.plant.comparison),
+            narrow: Qt.binding(() => root.narrow),
+            side: Qt.binding(() => root.side)
+        })
     }
     // Made when a photograph is first looked at, and measured in; kept from then on.
     Loader {
@@ -284,28 +344,34 @@ FocusScope {
         onUndo: root.plants.undo()
         onRedo: root.plants.redo()
     }
-    LogPanel {
-        id: logPanel
-        objectName: "logPanel"
-        visible: false
+    Loader {
+        id: logging
         anchors.horizontalCenter: parent.horizontalCenter
         y: Theme.px(root.narrow ? 20 : 90)
         width: Math.min(root.width - 2 * root.side, Theme.px(620))
-        height: Math.min(implicitHeight, root.height - y - Theme.px(8))
-        plants: root.plants
-        onClosed: root.back()
+        height: Math.min(logging.implicitHeight, root.height - logging.y - Theme.px(8))
     }
-    MovePanel {
-        id: movePanel
-        objectName: "movePanel"
-        visible: false
+    Connections {
+        target: root.logPanel
+        function onClosed(): void {
+            root.back();
+        }
+    }
+    Loader {
+        id: moving
         anchors.horizontalCenter: parent.horizontalCenter
         y: Theme.px(root.narrow ? 20 : 90)
         width: Math.min(root.width - 2 * root.side, Theme.px(620))
-        height: implicitHeight
-        plants: root.plants
-        onClosed: root.back()
-        onKeep: root.keep()
+        height: moving.implicitHeight
+    }
+    Connections {
+        target: root.movePanel
+        function onClosed(): void {
+            root.back();
+        }
+        function onKeep(): void {
+            root.keep();
+        }
     }
     PlantActs {
         id: plantActs

@@ -381,7 +381,7 @@ TEST_F(PlantModelTest, ATwinThatHadTroubleOfItsOwnIsNotOffered)
         trouble.kind = home::EventKind::Repotted;
         trouble.happened = harm->happened + calendar::Days{days_after};
         with_twin.events.push_back(trouble);
-        std::ranges::stable_sort(with_twin.events, {}, &home::Event::happened);
+        std::ranges::stable_sort(with_twin.events.edit(), {}, &home::Event::happened);
         auto readings = measurements;
         for (const auto& of : measurements) {
             if (of.plant == id) {
@@ -422,7 +422,7 @@ TEST_F(PlantModelTest, WhatHappenedSinceTheLastReadingIsAwaited)
             return of.kind == home::EventKind::ChemicalDamage && of.plant == id;
         });
         harm.happened = kShownToday;
-        of_one.events = {harm};
+        of_one.events = std::vector{harm};
         PlantsModel collection(plants_in_memory(std::make_shared<MemoryHousehold>(of_one), series), british_look());
         PlantModel page(collection);
         collection.start();

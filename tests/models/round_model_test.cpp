@@ -122,7 +122,7 @@ TEST_F(RoundModelTest, SpraysCarryTheirCautionsAndAreReadAloudWithThem)
 TEST(RoundOfFeeds, OnesBelowTheFirstSayItsCautionsInShort)
 {
     auto never_fed = facts();
-    std::erase_if(never_fed.events, [](const home::Event& of) { return of.kind != home::EventKind::Moved; });
+    std::erase_if(never_fed.events.edit(), [](const home::Event& of) { return of.kind != home::EventKind::Moved; });
     for (const auto& plant : never_fed.as_told.plants) { // A washing out would come first.
         never_fed.events.push_back({plant.id, home::EventKind::Leached, {}, kToday - calendar::Days{30}, {}, ""});
     }
@@ -333,7 +333,7 @@ TEST(RoundModel, WithoutPlantsSaysWhatToDo)
 {
     auto none = facts();
     none.as_told.plants.clear();
-    none.events.clear();
+    none.events = {};
     RoundModel model(round_in_memory(std::move(none)), look());
     EXPECT_TRUE(model.emptySentence().isEmpty()) << "nothing is known yet";
     model.start();

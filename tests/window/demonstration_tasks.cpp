@@ -51,7 +51,7 @@ void DemonstrationRound::renew(const QString& kind)
         if (kind == QLatin1String("empty")) {
             of.as_told.plants.clear();
             of.as_told.spots.clear();
-            of.events.clear();
+            of.events = {};
         } else if (kind == QLatin1String("cold")) {
             of = models::with_cold_night(std::move(of), kToday);
         } else if (kind == QLatin1String("harm") || kind == QLatin1String("photos")) {

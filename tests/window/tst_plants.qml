@@ -49,6 +49,10 @@ Item {
             verify(found !== null, name);
             return found;
         }
+        /// Not made yet, or hidden.
+        function isHidden(name: string): bool {
+            return !((findChild(page, name) as Item)?.visible ?? false);
+        }
         function settle(): void {
             tryCompare(household.plants, "working", false, 30000);
             tryCompare(household.plant, "working", false, 30000);
@@ -74,7 +78,7 @@ Item {
             settle();
             verify(named("plantPage").visible);
             compare((named("plantName") as Text).text, name);
-            verify(!named("plantCollection").visible);
+            verify(isHidden("plantCollection"));
             keyClick(Qt.Key_Escape);
             verify(named("plantCollection").visible);
             compare(household.plants.target, name);
@@ -310,7 +314,7 @@ Item {
             mouseClick(named("logChip" + PlantsModel.Watered));
             mouseClick(named("keepButton"));
             settle();
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             compare(household.plants.said, "2 plants: watered today.");
             keyClick(Qt.Key_Z, Qt.ControlModifier);
             settle();
@@ -374,7 +378,7 @@ Item {
             compare(household.plants.error, "");
             keyClick(Qt.Key_Return);
             settle();
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             verify(household.plants.said.includes("27.3"));
         }
 
@@ -403,7 +407,7 @@ Item {
                 keyClick(letter);
             keyClick(Qt.Key_Return);
             settle();
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             verify(household.plants.said.includes("27.3"));
         }
 
@@ -419,7 +423,7 @@ Item {
                 keyClick(letter);
             keyClick(Qt.Key_Return);
             settle();
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             compare(household.plants.count, all + 2);
             keyClick(Qt.Key_Z, Qt.ControlModifier);
             settle();
@@ -460,7 +464,7 @@ Item {
             keyClick(Qt.Key_L, Qt.ControlModifier);
             verify(named("logPanel").visible);
             keyClick(Qt.Key_Escape);
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             keyClick(Qt.Key_Right);
             compare(household.plants.current, 1);
         }
@@ -479,7 +483,7 @@ Item {
             keyClick(Qt.Key_Right);
             keyClick(Qt.Key_M);
             mouseClick(named("keepAtSpotButton"));
-            verify(!named("movePanel").visible);
+            verify(isHidden("movePanel"));
             tryCompare(mended.mend, "form", MendModel.PinPlant);
             compare(mended.mend.pin.plant, household.plants.target);
             mended.mend.leave();
@@ -494,7 +498,7 @@ Item {
             verify(named("movePanel").visible);
             keyClick(Qt.Key_0 + spots);
             settle();
-            verify(!named("movePanel").visible);
+            verify(isHidden("movePanel"));
             verify(household.plants.said.includes(household.plants.spots.at(spots - 1, "name")));
             keyClick(Qt.Key_Z, Qt.ControlModifier);
             settle();
@@ -627,7 +631,7 @@ Item {
             keyClick(Qt.Key_Down);
             keyClick(Qt.Key_Return);
             keyClick(Qt.Key_L, Qt.ControlModifier);
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             compare(household.plants.opened, 0);
         }
 
@@ -650,7 +654,7 @@ Item {
             verify(!named("plantMoveButton").visible);
             verify(!named("plantFeeding").visible);
             keyClick(Qt.Key_M);
-            verify(!named("movePanel").visible);
+            verify(isHidden("movePanel"));
             keyClick(Qt.Key_L);
             verify(named("logPanel").visible);
             verify(!named("logChip0").visible);
@@ -661,7 +665,7 @@ Item {
             for (const letter of "a good one")
                 keyClick(letter);
             keyClick(Qt.Key_Return);
-            verify(!named("logPanel").visible);
+            verify(isHidden("logPanel"));
             settle();
             compare(household.plants.error, "");
             keyClick(Qt.Key_Escape);
@@ -685,7 +689,7 @@ Item {
                 (named(field) as SheetField).text = typed[field];
             }
             keyClick(Qt.Key_Return);
-            verify(!named("logPanel").visible, household.plants.error);
+            verify(isHidden("logPanel"), household.plants.error);
             settle();
             compare(household.plants.error, "");
         }
