@@ -178,6 +178,33 @@ Doors doors_of(const cli::Globals& globals, const Shown& shown, const climate::P
             models::jugs_in_memory()};
 }
 
+/// The doors, and the year that stands behind one of them.
+struct ReadToShow {
+    Doors doors;
+    models::HouseholdYear year;
+};
+
+/// Waits for `spoken`, the language, before anything is put into words. Errors: as climate_of and household_facts.
+Result<ReadToShow> read_to_show(const cli::Globals& globals, Shown& shown, const models::ShownUnits& units, const std::future<void>& spoken)
+{
+    const auto climate = cli::climate_of(shown.household);
+    if (!climate) {
+        return climate.error();
+    }
+    spoken.wait();
+    if (!shown.from_folder) {
+        words::name_for_reader(shown.household);
+        words::name_for_reader(shown.history);
+        words::name_for_reader(shown.seeds);
+    }
+    auto doors = doors_of(globals, shown, *climate, units);
+    auto year = doors.year.load();
+    if (!year) {
+        return year.error();
+    }
+    return ReadToShow{std::move(doors), std::move(year).value()};
+}
+
 struct PageAsked {
     std::string page;
     int plant = 0;
@@ -355,32 +382,29 @@ int main(int argc, char** argv)
         if (!to_show) {
             return report(to_show.error());
         }
-        // Qt finds its screen and fonts while the tables are read, each about a tenth of a second.
-        auto reading = std::async(std::launch::async, [&] { return cli::climate_of(to_show->household); });
-        open_desktop(); // What is read for the window is said in its language.
-        const auto climate = reading.get();
-        if (!climate) {
-            return report(climate.error());
-        }
-        if (!to_show->from_folder) {
-            words::name_for_reader(to_show->household);
-            words::name_for_reader(to_show->history);
-            words::name_for_reader(to_show->seeds);
-        }
         const models::ShownUnits units{units_of(globals, given_units)};
-        auto doors = doors_of(globals, *to_show, *climate, units);
+        // The year is worked out while Qt finds its screen and fonts and the window's parts are compiled, each about a tenth of a
+        // second; it is said in the window's language.
+        std::promise<void> speaks;
+        auto reading = std::async(std::launch::async, [&, spoken = speaks.get_future()] {
+            return read_to_show(globals, *to_show, units, spoken);
+        });
+        open_desktop();
+        speaks.set_value();
+        auto engine = std::make_unique<WindowEngine>();
+        auto read = reading.get();
+        if (!read) {
+            return report(read.error());
+        }
+        auto& [doors, shown] = *read;
         const models::CalendarDoor write_calendar = [load = doors.others.load, today = globals.today](
                                                         const std::filesystem::path& file, words::UnitSystem measures,
                                                         int days, std::optional<int> alarm) -> Result<std::size_t> {
             const auto facts = load();
             return facts ? cli::write_round_calendar(*facts, today, now(), days, alarm, measures, file) : Result<std::size_t>{facts.error()};
         };
-        auto shown = doors.year.load();
-        if (!shown) {
-            return report(shown.error());
-        }
-        WindowOptions options{.year = std::move(shown->year),
-                              .solver = std::move(shown->solver),
+        WindowOptions options{.year = std::move(shown.year),
+                              .solver = std::move(shown.solver),
                               .year_door = std::move(doors.year),
                               .round = std::move(doors.round),
                               .door = std::move(doors.others),
@@ -401,7 +425,8 @@ int main(int argc, char** argv)
                               .plant = asked->plant,
                               .home_section = asked->home_section,
                               .self_test = request.self_test,
-                              .picture = std::nullopt};
+                              .picture = std::nullopt,
+                              .engine = std::move(engine)};
         if (to_show->from_folder) {
             options.folder = std::filesystem::absolute(globals.home);
         }

@@ -30,6 +30,7 @@
 #include <QGuiApplication>
 #include <QProcess>
 #include <QQmlApplicationEngine>
+#include <QQmlComponent>
 #include <QQmlError>
 #include <QQuickWindow>
 
@@ -52,7 +53,25 @@ std::map<std::string, int> hands_of(const models::YearData& year)
     return hands;
 }
 
+QUrl main_part()
+{
+    return QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml"));
+}
+
 } // namespace
+
+WindowEngine::WindowEngine() : engine_(std::make_unique<QQmlApplicationEngine>())
+{
+    engine_->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    compiled_ = std::make_unique<QQmlComponent>(engine_.get(), main_part());
+}
+
+WindowEngine::~WindowEngine() = default;
+
+void WindowEngine::load()
+{
+    engine_->load(main_part());
+}
 
 const std::vector<std::string>& window_pages()
 {
@@ -193,8 +212,8 @@ int run_window(int& argc, char** argv, WindowOptions options)
         }
         return QProcess::startDetached(QCoreApplication::applicationFilePath(), words << QStringLiteral("window"));
     });
-    QQmlApplicationEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    const auto drawing = options.engine ? std::move(options.engine) : std::make_unique<WindowEngine>();
+    QQmlApplicationEngine& engine = drawing->engine();
     QObject::connect(&engine, &QQmlEngine::warnings, &engine, [&options](const QList<QQmlError>& errors) {
         if (options.self_test) { // Qt prints them through the handler as well; kept once.
             return;
@@ -223,7 +242,7 @@ int run_window(int& argc, char** argv, WindowOptions options)
                                  {QStringLiteral("touch"), settings.touch()},
                                  {QStringLiteral("width"), options.width},
                                  {QStringLiteral("height"), options.height}});
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lathhouse/Ui/Main.qml")));
+    drawing->load();
     auto* window =
         engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
     if (window == nullptr) {

@@ -17,15 +17,35 @@
 #include <chrono>
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
+class QQmlApplicationEngine;
+class QQmlComponent;
 class QQuickWindow;
 
 namespace lathhouse {
 
 struct WindowModels;
+
+/// What draws a window, with its first part compiled: some hundredths of a second for which the household need not be known yet.
+class WindowEngine {
+public:
+    /// After the desktop, on its thread.
+    WindowEngine();
+    ~WindowEngine();
+    WindowEngine(const WindowEngine&) = delete;
+    WindowEngine& operator=(const WindowEngine&) = delete;
+    QQmlApplicationEngine& engine() { return *engine_; }
+    /// Makes what was compiled.
+    void load();
+
+private:
+    std::unique_ptr<QQmlApplicationEngine> engine_;
+    std::unique_ptr<QQmlComponent> compiled_; ///< Kept, so that it is not compiled again.
+};
 
 /// What the window is to show, and how.
 struct WindowOptions {
@@ -58,6 +78,7 @@ struct WindowOptions {
     std::optional<std::string> picture = {}; ///< Saves what the page shows as a PNG file, ends.
     int width = 1280;
     int height = 800;
+    std::unique_ptr<WindowEngine> engine = {}; ///< Made by the window where there is none.
     /// Called once the window is made, for who goes through it and measures; ends before it does. May be empty.
     std::function<void(QQuickWindow&, const WindowModels&)> made = {};
 };

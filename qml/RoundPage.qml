@@ -250,6 +250,7 @@ FocusScope {
         visible: root.round.emptySentence !== ""
         x: root.side + Theme.px(24)
         y: root.noteEnd + Theme.px(24) + root.lineHeight
+        z: 1 // The empty list lies over it and would take what is pressed.
         spacing: Theme.gap2
 
         EmptyPot {}

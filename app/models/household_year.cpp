@@ -388,6 +388,7 @@ HouseholdYear household_year(const plan::HouseholdFacts& facts, calendar::Date t
     home::Household household = facts.household();
     const climate::PlaceClimate& climate = facts.climate;
     const auto chances = std::make_shared<plan::ColdChances>(climate::PlaceNights::of(climate));
+    chances->prepare(household);
     const auto distance = [](const climate::StationInUse& station) { return station.distance.metres(); };
     double nearest = 0.0;
     double farthest = 0.0;

@@ -40,4 +40,18 @@ void ColdChances::prepare(std::span<const Asked> asked) const
     }
 }
 
+void ColdChances::prepare(const home::Household& household) const
+{
+    std::vector<Asked> asked;
+    for (const auto& plant : household.plants) {
+        for (const auto& spot : household.spots) {
+            if (home::is_outdoors(spot.kind)) {
+                asked.push_back({plant.lines.damage_begins, spot.offset});
+                asked.push_back({plant.lines.lethal, spot.offset});
+            }
+        }
+    }
+    prepare(asked);
+}
+
 } // namespace lathhouse::plan

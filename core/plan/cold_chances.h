@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/climate/place_nights.h"
+#include "core/home/household.h"
 
 #include <compare>
 #include <map>
@@ -24,6 +25,8 @@ public:
         climate::NightOffset offset;
     };
     void prepare(std::span<const Asked> asked) const;
+    /// The same for the lines of all plants at all spots outdoors.
+    void prepare(const home::Household& household) const;
 
 private:
     climate::PlaceNights nights_;

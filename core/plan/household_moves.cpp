@@ -41,18 +41,11 @@ HouseholdMoves::HouseholdMoves(const home::Household& household, const climate::
 {
     const auto light = light_of_spots(household.spots, climate);
     make_zones(light);
-    std::vector<ColdChances::Asked> asked;
     for (const auto& plant : household.plants) {
-        for (const auto& place : household.spots) {
-            if (home::is_outdoors(place.kind)) {
-                asked.push_back({plant.lines.damage_begins, place.offset});
-                asked.push_back({plant.lines.lethal, place.offset});
-            }
-        }
         problem_.size.push_back(1);
         problem_.trouble.push_back(static_cast<float>(trouble_of_carrying(plant)));
     }
-    chances.prepare(asked);
+    chances.prepare(household);
     fill_alike(StressOfYear{household, climate, chances.nights(), light, from});
     problem_.start.resize(problem_.plants);
     problem_.cost.resize(problem_.plants * kNightsOfAPlan * problem_.spots);

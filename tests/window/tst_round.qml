@@ -371,6 +371,8 @@ Item {
             verify(act.activeFocus);
             keyClick(Qt.Key_Return);
             compare(adding.count, 1);
+            mouseClick(act);
+            compare(adding.count, 2);
             named("roundRows").forceActiveFocus();
             verify(!household.round.note.includes("forecast"), "no plant waits for one");
             compare(household.tonight.missing, ""); // Without a spot outdoors no low is asked for.
