@@ -268,6 +268,14 @@ FocusScope {
                     Accessible.ignored: true
                 }
             }
+            HazardRow {
+                objectName: "plantWarning"
+                visible: root.plant.warning !== ""
+                width: parent.width
+                strong: root.plant.warning
+                rest: root.plant.warningWhy
+                rust: true
+            }
             Flow {
                 visible: !root.gone
                 width: parent.width

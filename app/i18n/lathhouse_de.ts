@@ -5334,6 +5334,10 @@
         <translation>Nicht essen.</translation>
     </message>
     <message>
+        <source>On %1 a spray hit it. The label and local advice say when that is over.</source>
+        <translation>Am %1 hat ein Spritzmittel sie getroffen. Wann das vorbei ist, sagen Etikett und örtliche Beratung.</translation>
+    </message>
+    <message>
         <source>known since %1</source>
         <translation>bekannt seit %1</translation>
     </message>

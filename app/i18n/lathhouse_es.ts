@@ -5334,6 +5334,10 @@
         <translation>No comer.</translation>
     </message>
     <message>
+        <source>On %1 a spray hit it. The label and local advice say when that is over.</source>
+        <translation>El %1 la alcanzó un producto pulverizado. La etiqueta y la asesoría local dicen cuándo pasa eso.</translation>
+    </message>
+    <message>
         <source>known since %1</source>
         <translation>conocida desde %1</translation>
     </message>

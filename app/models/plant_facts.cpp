@@ -62,9 +62,7 @@ public:
         if (gone_ == nullptr) {
             tell_needs();
             shown_.hazards = KindTexts::hazards(plant_, kind_);
-            if (was_sprayed()) {
-                shown_.hazards.insert(shown_.hazards.begin(), {tr("Do not eat."), QString{}, true});
-            }
+            tell_warning();
         } else { // It is measured no more.
             shown_.next_head.clear();
             shown_.next_rest.clear();
@@ -81,12 +79,19 @@ public:
 private:
     /// Hit by a spray within a year, and not said to be nothing that is eaten: a year is common practice, no source; label and
     /// local advice say more.
-    bool was_sprayed() const
+    void tell_warning()
     {
-        return std::ranges::any_of(facts_.events, [this](const home::Event& event) {
-            return event.plant == plant_.id && event.kind == home::EventKind::ChemicalDamage && event.detail("edible") != "no" &&
-                   calendar::days_between(event.happened, look_.today) <= 365;
-        });
+        std::optional<calendar::Date> hit;
+        for (const auto& event : facts_.events) {
+            if (event.plant == plant_.id && event.kind == home::EventKind::ChemicalDamage && event.detail("edible") != "no" &&
+                calendar::days_between(event.happened, look_.today) <= 365) {
+                hit = std::max(hit.value_or(event.happened), event.happened);
+            }
+        }
+        if (hit) {
+            shown_.warning = tr("Do not eat.");
+            shown_.warning_why = tr("On %1 a spray hit it. The label and local advice say when that is over.").arg(words_.date_with_year(*hit));
+        }
     }
     QString date_words(calendar::Date date) const
     {

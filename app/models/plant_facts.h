@@ -77,6 +77,8 @@ struct PlantFacts {
     QString needs_spoken;
     QString light_words;
     std::vector<SheetRows::Row> hazards; ///< strong, rest, rust.
+    QString warning; ///< What comes before all else: "Do not eat."; empty where nothing is to be warned of.
+    QString warning_why;
     QStringList notes;                   ///< Sources and what they rest on.
     std::vector<SheetRows::Row> readings; ///< date, value, change, by, sentence.
     std::vector<SheetRows::Row> history;  ///< date, what, note, sentence; the newest of it, newest first.

@@ -23,6 +23,9 @@ class PlantModel : public lathhouse::models::SheetModel {
     Q_PROPERTY(QString since READ since NOTIFY plantChanged)
     /// How and when it went, where it is gone; else empty.
     Q_PROPERTY(QString left READ left NOTIFY plantChanged)
+    /// What comes before all else, and why; empty where nothing is to be warned of.
+    Q_PROPERTY(QString warning READ warning NOTIFY plantChanged)
+    Q_PROPERTY(QString warningWhy READ warningWhy NOTIFY plantChanged)
     /// Roles: words, hand, reason.
     Q_PROPERTY(lathhouse::models::SheetRows* chips READ chips CONSTANT)
     /// When it is fed next and how strong; empty where it is not to be fed.
@@ -85,6 +88,8 @@ public:
     QString botanical() const { return facts_.botanical; }
     QString since() const { return facts_.since; }
     QString left() const { return facts_.left; }
+    QString warning() const { return facts_.warning; }
+    QString warningWhy() const { return facts_.warning_why; }
     SheetRows* chips() { return &chips_; }
     QString feedLine() const { return facts_.feed_line; }
     double feedPpm() const { return facts_.feed ? facts_.feed->ppm : 0.0; }

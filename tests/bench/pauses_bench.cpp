@@ -261,8 +261,8 @@ std::vector<Step> long_works(const fs::path& root)
     const auto record = record_in(root);
     return {{"opens plants, of photos",
              [](const WindowModels& of, QQuickWindow& window) {
+                 of.plants.openId(1); // As the year does.
                  page("plants")(of, window);
-                 of.plants.openId(1);
              },
              at_once},
             {"photos come in",

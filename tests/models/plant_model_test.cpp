@@ -55,9 +55,10 @@ TEST_F(PlantModelTest, APlantThatASprayHitIsNotEatenUnlessItIsNoFood)
 {
     ASSERT_NE(harmed(), 0);
     open(harmed());
-    EXPECT_EQ(model.hazards()->at(0, "strong").toString(), "Do not eat.");
+    EXPECT_EQ(model.warning(), "Do not eat.");
+    EXPECT_TRUE(model.warningWhy().startsWith("On ")) << model.warningWhy().toStdString();
     open(unmeasured());
-    EXPECT_NE(model.hazards()->at(0, "strong").toString(), "Do not eat.");
+    EXPECT_EQ(model.warning(), "");
 
     for (auto& event : facts.events.edit()) {
         if (event.kind == home::EventKind::ChemicalDamage) {
@@ -70,7 +71,7 @@ TEST_F(PlantModelTest, APlantThatASprayHitIsNotEatenUnlessItIsNoFood)
     wait_for(others);
     others.openId(harmed());
     wait_for(of);
-    EXPECT_NE(of.hazards()->at(0, "strong").toString(), "Do not eat.");
+    EXPECT_EQ(of.warning(), "");
 }
 
 TEST_F(PlantModelTest, APlantThatDiedKeepsItsPageMarkedAsGone)
