@@ -5335,7 +5335,7 @@
     </message>
     <message>
         <source>On %1 a spray hit it. The label and local advice say when that is over.</source>
-        <translation>Am %1 hat ein Spritzmittel sie getroffen. Wann das vorbei ist, sagen Etikett und örtliche Beratung.</translation>
+        <translation>Am %1 hat ein Spritzmittel sie getroffen. Wann das vorbei ist, sagen das Etikett und der Rat vor Ort.</translation>
     </message>
     <message>
         <source>known since %1</source>

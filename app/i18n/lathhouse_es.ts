@@ -5335,7 +5335,7 @@
     </message>
     <message>
         <source>On %1 a spray hit it. The label and local advice say when that is over.</source>
-        <translation>El %1 la alcanzó un producto pulverizado. La etiqueta y la asesoría local dicen cuándo pasa eso.</translation>
+        <translation>El %1 la alcanzó un producto pulverizado. La etiqueta y los consejos locales dicen cuándo deja de ser así.</translation>
     </message>
     <message>
         <source>known since %1</source>
