@@ -186,7 +186,7 @@ FocusScope {
         id: sheet
         objectName: "homeSheet"
         visible: root.home.known || !root.ownShown
-        x: root.side
+        x: root.side - sheet.ringRoom
         y: head.y + head.height + Theme.px(10)
         width: root.width - x - 8
         height: root.height - y - 4
@@ -201,7 +201,8 @@ FocusScope {
             objectName: "homePlace"
             mend: root.mend
             visible: root.placeShown
-            width: sheet.width - 12
+            x: sheet.ringRoom
+            width: sheet.width - x - 12
             home: root.home
             narrow: root.narrow
         }
@@ -210,7 +211,8 @@ FocusScope {
             objectName: "homeSpots"
             mend: root.mend
             visible: root.spotsShown
-            width: sheet.width - 12
+            x: sheet.ringRoom
+            width: sheet.width - x - 12
             home: root.home
             narrow: root.narrow
         }
@@ -218,7 +220,8 @@ FocusScope {
             id: nights
             objectName: "homeNights"
             visible: root.nightsShown
-            width: sheet.width - 12
+            x: sheet.ringRoom
+            width: sheet.width - x - 12
             home: root.home
             narrow: root.narrow
         }
@@ -227,11 +230,13 @@ FocusScope {
             id: more
             objectName: "homeMore"
             visible: !root.ownShown
-            width: sheet.width - 12
+            x: sheet.ringRoom
+            width: sheet.width - x - 12
         }
     }
     KeysRule {
         of: sheet
+        away: 8 - sheet.ringRoom
     }
     Connections {
         target: root.home

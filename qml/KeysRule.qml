@@ -6,8 +6,9 @@ Rectangle {
 
     required property Item of
     property bool inside: false
+    property real away: 8
 
-    x: root.of.x + (root.inside ? 5 : -8)
+    x: root.of.x + (root.inside ? 5 : -root.away)
     y: root.of.y
     height: root.of.height
     visible: root.of.activeFocus

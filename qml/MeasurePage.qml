@@ -90,15 +90,16 @@ FocusScope {
     }
     SheetScroll {
         id: panel
-        x: root.stacked ? root.side : root.side + root.paneWidth + Theme.px(46)
+        x: (root.stacked ? root.side : root.side + root.paneWidth + Theme.px(46)) - panel.ringRoom
         y: root.stacked ? foot.y + foot.height + Theme.px(10) : Theme.px(12)
-        width: root.panelWidth
+        width: root.panelWidth + panel.ringRoom
         height: root.height - y
         contentHeight: steps.height + Theme.px(20)
 
         Column {
             id: steps
-            width: parent.width - 12
+            x: panel.ringRoom
+            width: panel.width - x - 12
             spacing: Theme.px(12)
 
             Flow {

@@ -150,15 +150,16 @@ FocusScope {
     SheetScroll {
         id: panel
         below: Theme.px(48) // With what stands below it.
-        x: root.stacked ? root.side : root.side + root.paneWidth + Theme.px(24)
+        x: (root.stacked ? root.side : root.side + root.paneWidth + Theme.px(24)) - panel.ringRoom
         y: root.stacked ? pictures.y + pictures.height + Theme.px(10) : 10
-        width: root.panelWidth
+        width: root.panelWidth + panel.ringRoom
         height: root.height - y
         contentHeight: column.height + Theme.px(20)
 
         Column {
             id: column
-            width: parent.width - 12
+            x: panel.ringRoom
+            width: panel.width - x - 12
             spacing: Theme.px(12)
             onHeightChanged: panel.reveal(panel.focused)
 

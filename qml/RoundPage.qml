@@ -275,9 +275,9 @@ FocusScope {
     ListView {
         id: list
         objectName: "roundRows"
-        x: root.side
+        x: root.side - beside.ringRoom
         y: root.noteEnd + Theme.px(4)
-        width: root.taskWidth - 2 * root.side
+        width: root.taskWidth - 2 * root.side + beside.ringRoom
         height: acts.y - y - Theme.px(4)
         clip: true
         focus: true
@@ -304,7 +304,8 @@ FocusScope {
         bottomMargin: (waits.visible ? waits.height + Theme.px(28) : 0) + (root.narrow ? below.height + Theme.px(40) : 0)
         delegate: RoundRow {
             id: task
-            width: list.width - 10
+            x: beside.ringRoom
+            width: list.width - x - 10
             round: root.round
             dose: root.dose
             narrow: root.narrow || width < Theme.px(640)
@@ -386,8 +387,9 @@ FocusScope {
         objectName: "tonightLine"
         parent: list.contentItem
         visible: root.narrow && !root.cold
+        x: beside.ringRoom
         y: list.originY - height - Theme.px(6)
-        width: list.width - 10
+        width: list.width - x - 10
         text: root.narrow ? root.tonight.line : ""
     }
     ColdList {
@@ -395,8 +397,9 @@ FocusScope {
         objectName: "coldList"
         parent: list.contentItem
         visible: root.cold
+        x: beside.ringRoom
         y: list.originY - height - Theme.px(12)
-        width: list.width - 10
+        width: list.width - x - 10
         round: root.round
         tonight: root.tonight
         narrow: root.narrow || width < Theme.px(640)
@@ -406,15 +409,17 @@ FocusScope {
         objectName: "roundWaits"
         parent: list.contentItem
         visible: root.round.waits.count > 0 && root.round.count > 0
+        x: beside.ringRoom
         y: list.originY + list.contentHeight + Theme.px(20)
-        width: list.width - 10
+        width: list.width - x - 10
         waits: root.round.waits
     }
     TonightColumn {
         id: below
         parent: root.narrow ? list.contentItem : beside.contentItem
+        x: beside.ringRoom
         y: root.narrow ? list.originY + list.contentHeight + (waits.visible ? waits.height + Theme.px(20) : 0) + Theme.px(root.round.count === 0 ? 150 : 16) : 0
-        width: root.narrow ? list.width - 10 : root.tonightWidth - Theme.px(10)
+        width: root.narrow ? list.width - x - 10 : root.tonightWidth - Theme.px(10)
         tonight: root.tonight
         carriesLeft: root.round.carriesLeft
         plantsShown: !root.cold
@@ -467,9 +472,9 @@ FocusScope {
         id: beside
         objectName: "tonightSide"
         visible: !root.narrow
-        x: root.taskWidth + Theme.px(27)
+        x: root.taskWidth + Theme.px(27) - beside.ringRoom
         y: root.bandEnd + Theme.px(10)
-        width: root.weekBeside ? root.tonightWidth : root.width - x - 10
+        width: root.weekBeside ? root.tonightWidth + beside.ringRoom : root.width - x - 10
         height: root.height - y - 4
         contentHeight: below.height + Theme.px(16)
     }
@@ -485,7 +490,7 @@ FocusScope {
     }
     Rectangle {
         visible: root.weekBeside
-        x: besideWeek.x - Theme.px(14)
+        x: besideWeek.x + besideWeek.ringRoom - Theme.px(14)
         y: root.bandEnd + Theme.px(12)
         width: 1
         height: root.height - y - Theme.px(16)
@@ -504,7 +509,8 @@ FocusScope {
         Item {
             id: weekPlace
             visible: root.weekBeside
-            width: besideWeek.width - Theme.px(10)
+            x: besideWeek.ringRoom
+            width: besideWeek.width - x - Theme.px(10)
             height: below.week.height
         }
     }

@@ -380,7 +380,7 @@ FocusScope {
         id: sheet
         objectName: "sowingSheet"
         visible: (root.seeds.hasSheet || root.listing) && root.sheetShown
-        x: root.narrow ? root.side : root.side + root.listWidth + root.between
+        x: (root.narrow ? root.side : root.side + root.listWidth + root.between) - sheet.ringRoom
         y: root.narrow ? trouble.y + trouble.implicitHeight + Theme.px(8) : 10
         width: root.traysBeside ? besideTrays.x - x : root.width - x - 10
         height: (root.narrow && undoBar.visible ? undoBar.y : root.height) - y - 4
@@ -390,7 +390,8 @@ FocusScope {
             id: pane
             objectName: "sowingPane"
             visible: !root.listing
-            width: sheet.width - Theme.px(12)
+            x: sheet.ringRoom
+            width: sheet.width - x - Theme.px(12)
             seeds: root.seeds
             trayPlace: root.traysBeside ? trayPlace : null
         }
@@ -398,7 +399,8 @@ FocusScope {
             id: sowings
             objectName: "sowingCalendar"
             visible: root.listing
-            width: sheet.width - Theme.px(12)
+            x: sheet.ringRoom
+            width: sheet.width - x - Theme.px(12)
             seeds: root.seeds
             onChosen: crop => {
                 sheet.contentY = 0;
@@ -409,7 +411,7 @@ FocusScope {
     Rectangle {
         id: besideTrays
         visible: root.traysBeside
-        x: traySide.x - Math.round(root.between / 2)
+        x: traySide.x + traySide.ringRoom - Math.round(root.between / 2)
         y: Theme.px(12)
         width: 1
         height: root.height - y - Theme.px(16)
@@ -419,7 +421,7 @@ FocusScope {
         id: traySide
         objectName: "traySide"
         visible: root.traysBeside
-        x: root.width - root.side - root.trayWidth
+        x: root.width - root.side - root.trayWidth - traySide.ringRoom
         y: sheet.y
         width: root.width - x - 10
         height: sheet.height
@@ -428,7 +430,8 @@ FocusScope {
         Item {
             id: trayPlace
             visible: root.traysBeside
-            width: traySide.width - Theme.px(12)
+            x: traySide.ringRoom
+            width: traySide.width - x - Theme.px(12)
             height: pane.trays.height
         }
     }

@@ -11,6 +11,9 @@ Flickable {
     readonly property Item focused: root.visible ? root.Window.activeFocusItem : null
     readonly property real most: Math.max(0, root.contentHeight - root.height)
 
+    /// What stands at the left edge does so that far within, so that its ring is not cut off.
+    readonly property real ringRoom: 6
+
     clip: true
     boundsBehavior: Flickable.StopAtBounds
     onFocusedChanged: root.reveal(root.focused)

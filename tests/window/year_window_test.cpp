@@ -111,6 +111,10 @@ protected:
         QTest::keyClick(window, key, with);
         ASSERT_TRUE(QTest::qWaitFor([this] { return !is_being_made(*window->contentItem()); }));
     }
+    bool is_working() const
+    {
+        return round->working() || tonight->working() || plants->working() || seeds->working() || home->working();
+    }
     void go_to_round()
     {
         press_place(Qt::Key_1);
@@ -483,6 +487,56 @@ TEST_F(YearWindow, TheYearHearsOfTodaysCarriesWithoutTheRoundBeingOpened)
     EXPECT_TRUE(QTest::qWaitFor([this] { return round->known() && round->carriesLeft() > 0; }, 30'000));
     EXPECT_EQ(window->property("page").toString(), "year");
     EXPECT_TRUE(item("roundBadge")->isVisible());
+}
+
+/// The ring of what has the keys; null where it has none, or another sign.
+const QQuickItem* ring_in(const QQuickItem& item)
+{
+    if (item.isVisible() && QByteArray{item.metaObject()->className()}.startsWith("FocusRing")) {
+        return &item;
+    }
+    for (const QQuickItem* child : item.childItems()) {
+        if (const QQuickItem* ring = ring_in(*child)) {
+            return ring;
+        }
+    }
+    return nullptr;
+}
+
+/// Whether something that clips cuts it off at a side.
+bool is_cut_off(const QQuickItem& ring)
+{
+    for (const QQuickItem* above = ring.parentItem(); above != nullptr; above = above->parentItem()) {
+        const QRectF there = ring.mapRectToItem(above, QRectF(0, 0, ring.width(), ring.height()));
+        if (above->clip() && (there.left() < -0.5 || there.right() > above->width() + 0.5)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+TEST_F(YearWindow, NoRingOfTheKeyboardIsCutOff)
+{
+    for (const int width : {1280, 520}) {
+        open("light", width, 800);
+        int rings = 0;
+        for (const Qt::Key place : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) {
+            press_place(place);
+            ASSERT_TRUE(QTest::qWaitFor([this] { return !is_working(); }, 30'000));
+            QTest::qWait(30);
+            for (int step = 0; step < 60; ++step) {
+                QTest::keyClick(window, Qt::Key_Tab);
+                const QQuickItem* at = window->activeFocusItem();
+                const QQuickItem* ring = at != nullptr ? ring_in(*at) : nullptr;
+                if (ring != nullptr) {
+                    ++rings;
+                    EXPECT_FALSE(is_cut_off(*ring)) << "place " << place - Qt::Key_0 << ", " << width << " wide: " << at->objectName().toStdString()
+                                                    << " " << at->metaObject()->className();
+                }
+            }
+        }
+        EXPECT_GT(rings, 60);
+    }
 }
 
 } // namespace
