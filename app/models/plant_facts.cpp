@@ -219,8 +219,14 @@ private:
         QString here;
         if (plant_.spot && household_.spot(*plant_.spot) != nullptr) {
             const auto day = spots_.on(*plant_.spot, look_.today);
-            shown_.needs->here = day.low;
-            here = tr(" Its spot has about %1 tonight.").arg(words_.temperature(day.low));
+            const auto* tonight = coming_night();
+            const auto low = tonight != nullptr ? tonight->low : spots_.on(*plant_.spot, look_.today + calendar::Days{1}).low;
+            shown_.needs->here = low;
+            here = tr(" Its spot has about %1 tonight.").arg(words_.temperature(low));
+            if (tonight != nullptr) {
+                here += QLatin1Char(' ') + (tonight->by_forecast ? tr("Chance that it is harmed tonight: %1.") : tr("Chance that it is harmed tonight, by the season alone: %1."))
+                                               .arg(YearWords::chance(tonight->plant.damage));
+            }
             const double need = plant_.light_to_thrive.moles();
             shown_.light_words = tr("Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.")
                                      .arg(words_.decimal(need, 1), words_.decimal(plant_.light_to_survive.moles(), 1),
@@ -239,6 +245,16 @@ private:
     /// When in the day, by whom, and the note, as far as they were said.
     QString how_measured(const home::Measurement& of) const
     {
+    /// Of the plant where it stands outdoors: what Round and the command line say of tonight.
+    const plan::ComingNight* coming_night() const
+    {
+        if (!ground_.parts) {
+            return nullptr;
+        }
+        const auto found = std::ranges::find_if(ground_.parts->tonight, [this](const auto& of) { return of.plant.plant == plant_.id; });
+        return found != ground_.parts->tonight.end() ? &*found : nullptr;
+    }
+
         QStringList parts;
         if (of.time) {
             parts.append(tr("at %1").arg(words_.clock(static_cast<int>(of.time->count()))));

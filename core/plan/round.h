@@ -67,6 +67,8 @@ struct RoundParts {
     SowingOutlook sowing;
 };
 
+    std::vector<ComingNight> tonight = {}; ///< Of plants outdoors, with a forecast or without.
+    std::optional<climate::PlaceNights> place_nights = {}; ///< What the chances of a season rest on.
 /// The day's tasks, in the order of the round. Clean plants first, then suspect, then infested ones; within a
 /// class by walking order of the spots, within a spot plant by plant. Hygiene stands between the classes and
 /// at the end. On the parts' today what is overdue is there as well; of steps after harm and of looks after a carry what came
