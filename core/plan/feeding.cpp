@@ -2,10 +2,12 @@
 
 #include "core/home/seedling.h"
 #include "core/plan/growing_rules.h"
+#include "core/plan/spot_warmth.h"
 #include "core/plan/withheld.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <string_view>
 
 namespace lathhouse::plan {
@@ -316,6 +318,21 @@ std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home:
     return leaching;
 }
 
+/// What a course against pests withholds. Until when, nobody knows where it is too cold for a generation to pass; and one
+/// that could have ended goes on until the last look.
+std::vector<Withheld> withheld_by_pests(home::PlantId plant, const PestCoursePlan& pests)
+{
+    std::vector<Withheld> withheld;
+    for (const auto& course : pests.courses) {
+        if (course.plant == plant && course.state == PestState::Infested) {
+            const auto to = course.clear_not_before ? std::optional{std::max(*course.clear_not_before - Days{1}, pests.today)}
+                                                    : std::nullopt;
+            withheld.push_back({course.started, to, WithheldWhy::Infested, WithheldUntil::NoPests, course.started});
+        }
+    }
+    return withheld;
+}
+
 } // namespace
 
 bool is_wet(const home::SpotDay& day)
@@ -335,6 +352,7 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
                                        std::span<const PlantYear> stays, const FeedingOptions& options)
 {
     const RestingSeasons seasons{climate};
+    const auto pests = plan_pest_courses(household, events, warmth_of(spots), options.from);
     std::vector<PlantFeeding> year;
     for (const auto& plant : household.plants) {
         const auto planned = std::ranges::find(stays, plant.id, &PlantYear::plant);
@@ -356,8 +374,8 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
         if (asked.kind != nullptr) {
             feeding.feed = asked.kind->feed;
         }
-        const auto by_events = withheld_by_events(household, plant, whereabouts, spots, events, options.from,
-                                                  options.days);
+        auto by_events = withheld_by_events(household, plant, whereabouts, spots, events, options.from, options.days);
+        std::ranges::move(withheld_by_pests(plant.id, pests), std::back_inserter(by_events));
         const auto days = days_of(asked, by_events);
         add_runs(asked, days, feeding);
         feeding.leaching = leaching_of(asked, own, known_since(own, events, options.from), days);

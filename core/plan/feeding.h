@@ -19,6 +19,7 @@ enum class WithheldWhy {
     ChemicalDamage, ///< Until new growth is logged, and for the substance's weeks of hold (chemical_damage.h).
     SickRoots,      ///< Isolated with sick roots, until it is released and new growth is logged.
     Chilled,        ///< A cold night reached its damage line, until new growth is logged.
+    Infested,       ///< Pests were found on it, until its course ends. Feed is for what grows, and soft growth is what many pests live on (common practice, no source).
     Isolated,       ///< Set apart, until it is released.
     Repotted,       ///< For some weeks.
     Bought,         ///< Fresh from a shop, for some weeks.
@@ -31,7 +32,7 @@ enum class WithheldWhy {
     ShortDays
 };
 /// What ends it.
-enum class WithheldUntil { Date, NewGrowth, Release, ReleaseAndNewGrowth, Never };
+enum class WithheldUntil { Date, NewGrowth, Release, ReleaseAndNewGrowth, NoPests, Never };
 
 struct Withheld {
     calendar::Date from;
@@ -103,6 +104,9 @@ struct FeedingOptions {
 /// sources are those of growing_rules.csv.
 ///
 /// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
+/// An infested plant (pest_course.h) is not fed from the find to the end of its course, at the earliest the day on which it can be
+/// clear; a suspect one is, unless it is set apart.
+///
 /// without it always), chemical_damage, new_growth; isolated (detail "why" with the word "root": sick roots),
 /// released; moved (detail "bought": "yes" for a plant from a shop); task_skipped and task_postponed of a feed or a
 /// washing out: a feed left out is followed by the next in its turn, a washing out after 30 days. A cold night or damage of the whole
