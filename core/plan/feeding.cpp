@@ -260,7 +260,7 @@ void add_feeds(PlantFeeding& feeding, const SetAside& said, Date today)
         const double ppm =
             window.nitrogen_ppm.low + growth * (window.nitrogen_ppm.high - window.nitrogen_ppm.low);
         for (; due <= window.to; due = due + Days{window.every_days}) {
-            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm, window.young});
+            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm, window.young, window.every_days});
             last = due;
         }
     }
@@ -401,7 +401,7 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
         for (const auto& day : plant.days) {
             if (day.on <= date && date <= day.can_wait_until) {
                 due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
-                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front(), day.young});
+                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front(), day.young, day.every_days});
             }
         }
     }

@@ -60,6 +60,7 @@ struct FeedDay {
     calendar::Date can_wait_until;
     double nitrogen_ppm;
     bool young = false; ///< Weak, since it is young.
+    int every_days = 0; ///< The interval of its window.
 };
 
 /// Washing salts out of the mix.
@@ -103,10 +104,10 @@ struct FeedingOptions {
 /// three times; five months in dim spots; cacti and succulents get two feeds a window. The figures and their
 /// sources are those of growing_rules.csv.
 ///
-/// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
 /// An infested plant (pest_course.h) is not fed from the find to the end of its course, at the earliest the day on which it can be
 /// clear; a suspect one is, unless it is set apart.
 ///
+/// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
 /// without it always), chemical_damage, new_growth; isolated (detail "why" with the word "root": sick roots),
 /// released; moved (detail "bought": "yes" for a plant from a shop); task_skipped and task_postponed of a feed or a
 /// washing out: a feed left out is followed by the next in its turn, a washing out after 30 days. A cold night or damage of the whole
@@ -126,8 +127,9 @@ struct FeedingDue {
     int minutes; ///< It takes, about: 2 to feed, 10 to wash out (common practice, no source).
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
-    bool first = false;                 ///< No feed is logged yet.
+    bool first = false;                 ///< No feed is logged yet: whether it was fed lately nobody knows.
     bool young = false;                 ///< Weak, since it is young.
+    int every_days = 0;                 ///< Of a feed: as often as it is fed now.
 };
 /// What is due on a date: due by then and not past what can wait. Where a plant is to be washed out, its feed waits: it
 /// is due from the day after, or once the washing out is left out or put off.
