@@ -9,6 +9,9 @@ Column {
 
     required property LotForm form
 
+    /// Enter in a field: the lot is to be kept.
+    signal kept
+
     spacing: Theme.px(10)
 
     function focusFirst(): void {
@@ -42,7 +45,14 @@ Column {
             value: root.form.crop
             trouble: root.troubleAt(0)
             onEdited: words => root.form.crop = words
-            onEntered: root.form.choose(0)
+            onEntered: {
+                if (crops.count === 0) { // It is chosen, or none answers: what is wrong is said.
+                    root.kept();
+                    return;
+                }
+                root.form.choose(0);
+                nameField.focusField();
+            }
             onBelow: {
                 if (crops.count > 0)
                     crops.itemAt(0).forceActiveFocus(Qt.TabFocusReason);
@@ -82,6 +92,7 @@ Column {
         value: root.form.name
         trouble: root.troubleAt(1)
         onEdited: words => root.form.name = words
+        onEntered: root.kept()
     }
     Flow {
         width: parent.width
@@ -95,6 +106,7 @@ Column {
             value: root.form.year
             trouble: root.troubleAt(2)
             onEdited: words => root.form.year = words
+            onEntered: root.kept()
         }
         LabelledField {
             id: percent
@@ -105,6 +117,7 @@ Column {
             value: root.form.percent
             trouble: root.troubleAt(3)
             onEdited: words => root.form.percent = words
+            onEntered: root.kept()
         }
         LabelledField {
             id: seeds
@@ -114,6 +127,7 @@ Column {
             value: root.form.seeds
             trouble: root.troubleAt(4)
             onEdited: words => root.form.seeds = words
+            onEntered: root.kept()
         }
     }
     LabelledField {
@@ -122,5 +136,6 @@ Column {
         label: qsTr("Note, may be left blank")
         value: root.form.note
         onEdited: words => root.form.note = words
+        onEntered: root.kept()
     }
 }

@@ -78,7 +78,7 @@ Result<Answer> harden(const Globals& globals, const HardenOptions& options)
     }
     const plan::ColdChances chances{climate::PlaceNights::of(*climate)};
     const auto plan =
-        plan::plan_year(*household, *climate, chances, globals.today, *risk, plan::Effort::Full, *wishes);
+        plan::plan_year(*household, *climate, chances, globals.today, *risk, plan::Effort::Fast, *wishes);
     const home::SpotClimate spots{*household, *climate, log};
     Json json = Json::array();
     std::ostringstream text;

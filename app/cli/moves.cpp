@@ -21,7 +21,7 @@ namespace {
 struct MovesOptions {
     double risk_percent = 10.0;
     std::string from;
-    std::string effort = "full";
+    std::string effort = "fast";
     bool accept = false;
 };
 
@@ -212,7 +212,7 @@ void add_moves(Commands& commands)
         ->type_name("PERCENT");
     command.add_option("--from", options->from, "First evening of the plan (default: today)")
         ->type_name("YYYY-MM-DD");
-    command.add_option("--effort", options->effort, "fast or full")->check(CLI::IsMember({"fast", "full"}));
+    command.add_option("--effort", options->effort, "fast, as the window and all other answers plan (default), or full: looks longer, and may find another plan")->check(CLI::IsMember({"fast", "full"}));
     command.add_flag("--accept", options->accept, "Keep this plan: later ones change it only where it pays");
     commands.on_run(command, [options](const Globals& globals) -> Result<Answer> {
         const auto risk = Probability::from_percent(options->risk_percent);

@@ -26,6 +26,8 @@ namespace lathhouse::models {
 
 namespace {
 
+constexpr auto kWorthSaying = Probability::literal(0.001); ///< A chance of harm tonight.
+
 bool is_task_mark(home::EventKind kind)
 {
     return kind == home::EventKind::TaskDone || kind == home::EventKind::TaskPostponed ||
@@ -144,6 +146,12 @@ private:
                      tr("since %1").arg(date_words(of.since)));
             }
         }
+        if (const auto* tonight = coming_night(); tonight != nullptr && tonight->plant.damage >= kWorthSaying) {
+            const QString chance = YearWords::chance(tonight->plant.damage);
+            const bool carry = tonight->plant.carry_in && tonight->by_forecast;
+            chip(carry ? tr("carry in tonight: %1 for harm").arg(chance) : tr("tonight: %1 for harm").arg(chance), -1,
+                 tonight->by_forecast ? tr("by the forecast") : tr("by the season alone"));
+        }
         const auto next = next_move(parts, plant_.id, plant_.spot, look_.today);
         const auto* to = next ? household_.spot(next->stay->spot) : nullptr;
         if (to == nullptr) {
@@ -203,6 +211,9 @@ private:
         if (held.why == plan::WithheldWhy::NeverFed) {
             return tr("takes no feed");
         }
+        if (held.why == plan::WithheldWhy::Infested) {
+            return tr("no feed while it has pests");
+        }
         if (held.to) {
             return tr("no feed until %1").arg(words_.day_and_month(*held.to + calendar::Days{1}));
         }
@@ -224,8 +235,14 @@ private:
         QString here;
         if (plant_.spot && household_.spot(*plant_.spot) != nullptr) {
             const auto day = spots_.on(*plant_.spot, look_.today);
-            shown_.needs->here = day.low;
-            here = tr(" Its spot has about %1 tonight.").arg(words_.temperature(day.low));
+            const auto* tonight = coming_night();
+            const auto low = tonight != nullptr ? tonight->low : spots_.on(*plant_.spot, look_.today + calendar::Days{1}).low;
+            shown_.needs->here = low;
+            here = tr(" Its spot has about %1 tonight.").arg(words_.temperature(low));
+            if (tonight != nullptr) {
+                here += QLatin1Char(' ') + (tonight->by_forecast ? tr("Chance that it is harmed tonight: %1.") : tr("Chance that it is harmed tonight, by the season alone: %1."))
+                                               .arg(YearWords::chance(tonight->plant.damage));
+            }
             const double need = plant_.light_to_thrive.moles();
             shown_.light_words = tr("Light: %1 mol/m² a day is good, %2 keeps it alive; its spot gives about %3 now.")
                                      .arg(words_.decimal(need, 1), words_.decimal(plant_.light_to_survive.moles(), 1),
@@ -239,6 +256,16 @@ private:
             shown_.light_words = KindTexts::light(plant_, words_);
         }
         shown_.needs_spoken = KindTexts::nights(plant_, here, words_);
+    }
+
+    /// Of the plant where it stands outdoors: what Round and the command line say of tonight.
+    const plan::ComingNight* coming_night() const
+    {
+        if (!ground_.parts) {
+            return nullptr;
+        }
+        const auto found = std::ranges::find_if(ground_.parts->tonight, [this](const auto& of) { return of.plant.plant == plant_.id; });
+        return found != ground_.parts->tonight.end() ? &*found : nullptr;
     }
 
     /// When in the day, by whom, and the note, as far as they were said.

@@ -72,8 +72,8 @@ public:
     Tonight(const plan::HouseholdFacts& facts, const TodayLook& look, const TonightChoice& choice)
         : facts_(facts), evening_(put_back(facts.as_told, facts.events, look.today, kCarriedIn)), look_(look), choice_(choice), words_(look.words), season_(facts.climate.nights()),
           ahead_(nights_ahead(facts.log, look.today)),
-          plans_(plan::plan_nights(evening_, facts.log, season_, ahead_, look.today, choice.risk)),
-          parts_(plan::round_parts(facts, season_, look.today, plan::kUsualRisk)), spot_(spot_of_tonight(evening_))
+          parts_(plan::round_parts(facts, season_, look.today, plan::kUsualRisk)),
+          plans_(plan::plan_nights(evening_, facts.log, season_, ahead_, look.today, choice.risk, &*parts_.place_nights)), spot_(spot_of_tonight(evening_))
     {
     }
 
@@ -428,8 +428,8 @@ private:
     const YearWords& words_;
     climate::NightModel season_;
     std::vector<plan::NightAhead> ahead_;
-    std::vector<plan::NightPlan> plans_;
     plan::RoundParts parts_;
+    std::vector<plan::NightPlan> plans_;
     const home::Spot* spot_;
     std::pair<double, double> ruler_ = {0.0, 1.0}; ///< Its ends in the reader's unit.
     std::vector<const home::Spot*> spots_;         ///< Where plants stand outdoors.

@@ -95,6 +95,9 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                    },
                    [&](const plan::FeedingDue& feed) {
                        return feed.task == plan::FeedingTask::Leach ? water(feed)
+                              : feed.nitrogen_ppm && feed.first && feed.every_days > 0
+                                  ? phrase("feed, %1 ppm nitrogen, unless it was fed in the last %2 days", number(*feed.nitrogen_ppm, 0),
+                                           std::to_string(feed.every_days))
                               : feed.nitrogen_ppm ? phrase("feed, %1 ppm nitrogen", number(*feed.nitrogen_ppm, 0))
                                                   : phrase("feed");
                    },
@@ -112,14 +115,19 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                        const auto why = phrase("%1 for a low at or below %2", chance(tonight.damage), temperature(tonight.line, units));
                        return tonight.stays ? phrase("%1; the plan's date too", why) : why;
                    },
-                   [](const plan::PlainMove&) -> std::string { return phrase("the plan has it there from tonight on"); },
-                   [](const plan::LadderStep& step) -> std::string {
+                   [&](const plan::PlainMove& move) -> std::string {
+                       auto reason = move.why ? why(*move.why, units) : std::string{};
+                       return reason.empty() ? phrase("the plan has it there from tonight on") : reason;
+                   },
+                   [&](const plan::LadderStep& step) -> std::string {
                        switch (step.item.kind) {
                        case plan::LadderItemKind::OutByDay:
                            return phrase("it is being used to the open");
                        case plan::LadderItemKind::FirstNightOut:
-                       case plan::LadderItemKind::CarryIn:
-                           return phrase("the plan's date");
+                       case plan::LadderItemKind::CarryIn: {
+                           auto reason = step.why ? why(*step.why, units) : std::string{};
+                           return reason.empty() ? phrase("the plan's date") : reason;
+                       }
                        default:
                            return phrase("on the way in");
                        }
@@ -132,7 +140,7 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                    [](const plan::FeedingDue& feed) -> std::string {
                        return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
                               : feed.young                          ? phrase("it is young: half the strength")
-                              : feed.first                          ? phrase("it grows, and no feed is logged")
+                              : feed.first                          ? phrase("it grows, and no feed is logged: if it was fed, log that or leave this out")
                                                                     : phrase("it grows, and the last feed is used up");
                    },
                    [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },
@@ -179,7 +187,7 @@ std::vector<std::string> task_cautions(const plan::Task& task, const home::House
         if (feed->task == plan::FeedingTask::Feed) {
             say_topics({plan::CautionTopic::Label, plan::CautionTopic::FertiliserStorage});
         } else {
-            say_topics({plan::CautionTopic::Leachate});
+            say_topics({plan::CautionTopic::SaltyWater});
         }
     }
     if (std::holds_alternative<plan::DamageStep>(task.matter)) {

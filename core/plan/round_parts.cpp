@@ -120,7 +120,9 @@ RoundParts round_parts(const HouseholdFacts& facts, const climate::NightModel& n
     parts.water = water_looks(household, facts.climate, spots, facts.events, parts.plan.plants, today, kDaysOfLooks);
     parts.feeding = feeding_year(household, facts.climate, spots, facts.events, parts.plan.plants, {.from = today});
     const auto ahead = nights_of_forecast(facts.log.forecasts, today);
-    parts.nights = plan_nights(facts.as_told, facts.log, nights, ahead, today, risk);
+    parts.place_nights = chances.place_nights();
+    parts.nights = plan_nights(facts.as_told, facts.log, nights, ahead, today, risk, &chances.place_nights());
+    parts.tonight = coming_nights(facts.as_told, facts.log, nights, chances.place_nights(), today, risk);
     return parts;
 }
 

@@ -107,7 +107,7 @@ std::vector<NightAhead> nights_of_forecast(std::span<const home::KeptForecast> f
 
 std::vector<NightPlan> plan_nights(const home::Household& as_told, const home::NightLog& log,
                                    const climate::NightModel& season, std::span<const NightAhead> nights,
-                                   calendar::Date today, Probability risk)
+                                   calendar::Date today, Probability risk, const climate::PlaceNights* by_season)
 {
     const auto outcomes = home::forecast_outcomes(as_told, log, season);
     const auto errors = climate::ForecastErrors::learned(home::forecast_misses(outcomes, season));
@@ -141,8 +141,13 @@ std::vector<NightPlan> plan_nights(const home::Household& as_told, const home::N
                 continue;
             }
             const auto offset = offsets.at(spot->id).of_night(climate::kind_of(ahead.weather));
-            const auto damage = outlook.chance_at_or_below(plant.lines.damage_begins, offset);
-            const auto lethal = outlook.chance_at_or_below(plant.lines.lethal, offset);
+            const auto chance = [&](Celsius line) {
+                return by_season != nullptr && !outlook.has_forecast()
+                           ? by_season->chance_on(calendar::DayOfYear::of(ahead.night), line, offset)
+                           : outlook.chance_at_or_below(line, offset);
+            };
+            const auto damage = chance(plant.lines.damage_begins);
+            const auto lethal = chance(plant.lines.lethal);
             const auto reason = damage > risk          ? NightReason::DamageLikely
                                 : lethal > lethal_risk ? NightReason::DeathLikely
                                                        : NightReason::WithinRisk;
@@ -152,6 +157,27 @@ std::vector<NightPlan> plan_nights(const home::Household& as_told, const home::N
         plans.push_back(std::move(plan));
     }
     return plans;
+}
+
+std::vector<ComingNight> coming_nights(const home::Household& as_told, const home::NightLog& log,
+                                       const climate::NightModel& season, const climate::PlaceNights& by_season,
+                                       calendar::Date today, Probability risk)
+{
+    NightAhead tonight{.night = today + calendar::Days{1}};
+    for (const auto& ahead : nights_of_forecast(log.forecasts, today)) {
+        tonight = ahead.night == tonight.night ? ahead : tonight;
+    }
+    const auto plans = plan_nights(as_told, log, season, std::span{&tonight, 1}, today, risk, &by_season);
+    const auto& plan = plans.front();
+    std::vector<ComingNight> nights;
+    for (const auto& of : plan.plants) {
+        const auto& spot = *as_told.spot(of.spot);
+        if (home::is_outdoors(spot.kind)) {
+            const auto offset = home::offset_of(spot, log, season).of_night(climate::kind_of(tonight.weather));
+            nights.push_back({of, plan.outlook.quantile(Probability::literal(0.5), offset), tonight.forecast.has_value()});
+        }
+    }
+    return nights;
 }
 
 std::vector<RoomRemark> room_remarks(const home::Household& household, const home::NightLog& log,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/climate/night_outlook.h"
+#include "core/climate/place_nights.h"
 #include "core/home/household.h"
 #include "core/home/thermometer.h"
 
@@ -69,10 +70,23 @@ struct NightPlan {
 /// and no answer where none were logged.
 ///
 /// as_told: the household with the offsets that it was given, not the learned ones.
+/// by_season: where given, chances of a night of which no forecast speaks are the place's own, as the plan and every other
+/// answer have them; else those of `season`.
 /// Precondition: `season` outlives the answer.
 std::vector<NightPlan> plan_nights(const home::Household& as_told, const home::NightLog& log,
                                    const climate::NightModel& season, std::span<const NightAhead> nights,
-                                   calendar::Date today, Probability risk);
+                                   calendar::Date today, Probability risk, const climate::PlaceNights* by_season = nullptr);
+
+/// The coming night of a plant that stands outdoors.
+struct ComingNight {
+    PlantNight plant;
+    Celsius low;      ///< The middle one, at its spot.
+    bool by_forecast; ///< Else by the season alone.
+};
+/// Of every plant that stands outdoors, by the forecast where one is kept.
+std::vector<ComingNight> coming_nights(const home::Household& as_told, const home::NightLog& log,
+                                       const climate::NightModel& season, const climate::PlaceNights& by_season,
+                                       calendar::Date today, Probability risk);
 
 /// A logged low or high of a room that a plant in it does not like.
 enum class RoomTrouble { AtSafeNight, AtDamage, AtHeatLimit };

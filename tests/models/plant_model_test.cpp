@@ -1,4 +1,5 @@
 #include "app/models/plant_model.h"
+#include "app/models/tonight_model.h"
 #include "tests/models/page_fixtures.h"
 
 #include <algorithm>
@@ -215,6 +216,28 @@ TEST_F(PlantModelTest, EveryPlantHasAPage)
         EXPECT_TRUE(model.lightWords().contains("mol")) << model.lightWords().toStdString();
         EXPECT_FALSE(model.notes().isEmpty());
         EXPECT_TRUE(model.error().isEmpty()) << model.error().toStdString();
+    }
+}
+
+TEST(PlantModel, TonightHasOneChanceOnItsPageAndInTheRound)
+{
+    for (const bool forecast : {true, false}) {
+        const auto facts = forecast ? with_cold_night(plain_facts(), kShownToday) : plain_facts();
+        PlantsModel plants(plants_in_memory(std::make_shared<MemoryHousehold>(facts), demonstration_measurements(kShownToday)), british_look());
+        PlantModel model(plants);
+        TonightModel tonight(door_of(facts), british_look());
+        tonight.start();
+        wait_for(tonight);
+        plants.start();
+        wait_for(plants);
+        ASSERT_GT(tonight.plants()->rowCount(), 0);
+        for (int row = 0; row < tonight.plants()->rowCount(); ++row) {
+            plants.openId(tonight.plants()->at(row, "plantId").toInt());
+            wait_for(model);
+            const QString chance = tonight.plants()->at(row, "chance").toString();
+            EXPECT_TRUE(model.needsSpoken().contains(QString("harmed tonight") + (forecast ? ": " : ", by the season alone: ") + chance + "."))
+                << chance.toStdString() << " / " << model.needsSpoken().toStdString();
+        }
     }
 }
 

@@ -103,6 +103,25 @@ TEST(PlanNights, AtTenDaysAheadIsTheSeasonAtTheSpot)
     }
 }
 
+TEST(PlanNights, WithoutAForecastHasTheChancesOfThePlace)
+{
+    const auto season = inland();
+    const climate::PlaceNights place{season};
+    const std::vector<NightAhead> nights{{kTonight + calendar::Days{1}, {}, {}, {}}};
+    const auto home = summer_household();
+    const auto plans = plan_nights(home, {}, season, nights, kTonight, Probability::literal(0.1), &place);
+    const auto coming = coming_nights(home, {}, season, place, kTonight, Probability::literal(0.1));
+    ASSERT_FALSE(coming.empty());
+    for (const auto& of_night : coming) {
+        const auto& plant = *home.plant(of_night.plant.plant);
+        const auto offset = home::offset_of(*home.spot(of_night.plant.spot), {}, season).of_night(climate::NightKind::Unknown);
+        const auto chance = place.chance_on(calendar::DayOfYear::of(kTonight + calendar::Days{1}), plant.lines.damage_begins, offset);
+        EXPECT_FALSE(of_night.by_forecast);
+        EXPECT_EQ(of_night.plant.damage, chance);
+        EXPECT_EQ(of(plans.front(), plant.id).damage, chance);
+    }
+}
+
 TEST(PlanNights, ShelterTellsOnClearCalmNights)
 {
     const std::vector<NightAhead> nights{ahead(5.0, {climate::Sky::Clear, climate::Wind::Calm}),
