@@ -198,6 +198,9 @@ private:
         if (held.why == plan::WithheldWhy::NeverFed) {
             return tr("takes no feed");
         }
+        if (held.why == plan::WithheldWhy::Infested) {
+            return tr("no feed while it has pests");
+        }
         if (held.to) {
             return tr("no feed until %1").arg(words_.day_and_month(*held.to + calendar::Days{1}));
         }
@@ -242,9 +245,6 @@ private:
         shown_.needs_spoken = KindTexts::nights(plant_, here, words_);
     }
 
-    /// When in the day, by whom, and the note, as far as they were said.
-    QString how_measured(const home::Measurement& of) const
-    {
     /// Of the plant where it stands outdoors: what Round and the command line say of tonight.
     const plan::ComingNight* coming_night() const
     {
@@ -255,6 +255,9 @@ private:
         return found != ground_.parts->tonight.end() ? &*found : nullptr;
     }
 
+    /// When in the day, by whom, and the note, as far as they were said.
+    QString how_measured(const home::Measurement& of) const
+    {
         QStringList parts;
         if (of.time) {
             parts.append(tr("at %1").arg(words_.clock(static_cast<int>(of.time->count()))));

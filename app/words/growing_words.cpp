@@ -25,6 +25,8 @@ std::string reason(const plan::Withheld& withheld)
         return withheld.since ? phrase("set apart with sick roots on %1", since) : phrase("set apart with sick roots");
     case plan::WithheldWhy::Chilled:
         return withheld.since ? phrase("a cold night hurt it on %1", since) : phrase("a cold night hurt it");
+    case plan::WithheldWhy::Infested:
+        return withheld.since ? phrase("pests were found on it on %1", since) : phrase("pests were found on it");
     case plan::WithheldWhy::Isolated:
         return withheld.since ? phrase("set apart on %1", since) : phrase("set apart");
     case plan::WithheldWhy::Repotted:
@@ -89,6 +91,8 @@ std::string why(const plan::Withheld& withheld)
         return phrase("%1; until it is released", text);
     case plan::WithheldUntil::ReleaseAndNewGrowth:
         return phrase("%1; until it is released and new growth is logged", text);
+    case plan::WithheldUntil::NoPests:
+        return phrase("%1; until no pest is found any more", text);
     default:
         return text;
     }
@@ -109,6 +113,8 @@ std::string_view to_string(plan::WithheldWhy why)
         return "sick_roots";
     case plan::WithheldWhy::Chilled:
         return "chilled";
+    case plan::WithheldWhy::Infested:
+        return "infested";
     case plan::WithheldWhy::Isolated:
         return "isolated";
     case plan::WithheldWhy::Repotted:
@@ -144,6 +150,8 @@ std::string_view to_string(plan::WithheldUntil until)
         return "released";
     case plan::WithheldUntil::ReleaseAndNewGrowth:
         return "released_and_new_growth";
+    case plan::WithheldUntil::NoPests:
+        return "no_pests";
     case plan::WithheldUntil::Never:
         return "never";
     }

@@ -95,6 +95,9 @@ std::string task(const plan::Task& task, const home::Household& household, UnitS
                    },
                    [&](const plan::FeedingDue& feed) {
                        return feed.task == plan::FeedingTask::Leach ? water(feed)
+                              : feed.nitrogen_ppm && feed.first && feed.every_days > 0
+                                  ? phrase("fed in the last %1 days? If not: feed, %2 ppm nitrogen", std::to_string(feed.every_days),
+                                           number(*feed.nitrogen_ppm, 0))
                               : feed.nitrogen_ppm ? phrase("feed, %1 ppm nitrogen", number(*feed.nitrogen_ppm, 0))
                                                   : phrase("feed");
                    },
@@ -132,7 +135,7 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                    [](const plan::FeedingDue& feed) -> std::string {
                        return feed.task == plan::FeedingTask::Leach ? phrase("salts gather in the mix")
                               : feed.young                          ? phrase("it is young: half the strength")
-                              : feed.first                          ? phrase("it grows, and no feed is logged")
+                              : feed.first                          ? phrase("it grows, and no feed is logged: if it was fed, log that or leave this out")
                                                                     : phrase("it grows, and the last feed is used up");
                    },
                    [](const plan::ColdStep&) -> std::string { return phrase("after a cold night"); },

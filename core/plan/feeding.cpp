@@ -2,10 +2,12 @@
 
 #include "core/home/seedling.h"
 #include "core/plan/growing_rules.h"
+#include "core/plan/spot_warmth.h"
 #include "core/plan/withheld.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <string_view>
 
 namespace lathhouse::plan {
@@ -258,7 +260,7 @@ void add_feeds(PlantFeeding& feeding, const SetAside& said, Date today)
         const double ppm =
             window.nitrogen_ppm.low + growth * (window.nitrogen_ppm.high - window.nitrogen_ppm.low);
         for (; due <= window.to; due = due + Days{window.every_days}) {
-            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm, window.young});
+            feeding.days.push_back({due, std::min(window.to, due + Days{window.every_days / 2}), ppm, window.young, window.every_days});
             last = due;
         }
     }
@@ -316,6 +318,21 @@ std::optional<Leaching> leaching_of(const AskedPot& asked, std::span<const home:
     return leaching;
 }
 
+/// What a course against pests withholds. Until when, nobody knows where it is too cold for a generation to pass; and one
+/// that could have ended goes on until the last look.
+std::vector<Withheld> withheld_by_pests(home::PlantId plant, const PestCoursePlan& pests)
+{
+    std::vector<Withheld> withheld;
+    for (const auto& course : pests.courses) {
+        if (course.plant == plant && course.state == PestState::Infested) {
+            const auto to = course.clear_not_before ? std::optional{std::max(*course.clear_not_before - Days{1}, pests.today)}
+                                                    : std::nullopt;
+            withheld.push_back({course.started, to, WithheldWhy::Infested, WithheldUntil::NoPests, course.started});
+        }
+    }
+    return withheld;
+}
+
 } // namespace
 
 bool is_wet(const home::SpotDay& day)
@@ -335,6 +352,7 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
                                        std::span<const PlantYear> stays, const FeedingOptions& options)
 {
     const RestingSeasons seasons{climate};
+    const auto pests = plan_pest_courses(household, events, warmth_of(spots), options.from);
     std::vector<PlantFeeding> year;
     for (const auto& plant : household.plants) {
         const auto planned = std::ranges::find(stays, plant.id, &PlantYear::plant);
@@ -356,8 +374,8 @@ std::vector<PlantFeeding> feeding_year(const home::Household& household, const c
         if (asked.kind != nullptr) {
             feeding.feed = asked.kind->feed;
         }
-        const auto by_events = withheld_by_events(household, plant, whereabouts, spots, events, options.from,
-                                                  options.days);
+        auto by_events = withheld_by_events(household, plant, whereabouts, spots, events, options.from, options.days);
+        std::ranges::move(withheld_by_pests(plant.id, pests), std::back_inserter(by_events));
         const auto days = days_of(asked, by_events);
         add_runs(asked, days, feeding);
         feeding.leaching = leaching_of(asked, own, known_since(own, events, options.from), days);
@@ -383,7 +401,7 @@ std::vector<FeedingDue> due_on(std::span<const PlantFeeding> year, Date date)
         for (const auto& day : plant.days) {
             if (day.on <= date && date <= day.can_wait_until) {
                 due.push_back({plant.plant, FeedingTask::Feed, day.on, day.can_wait_until, kMinutesToFeed,
-                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front(), day.young});
+                               day.nitrogen_ppm, std::nullopt, !plant.last_fed && &day == &plant.days.front(), day.young, day.every_days});
             }
         }
     }

@@ -19,6 +19,7 @@ enum class WithheldWhy {
     ChemicalDamage, ///< Until new growth is logged, and for the substance's weeks of hold (chemical_damage.h).
     SickRoots,      ///< Isolated with sick roots, until it is released and new growth is logged.
     Chilled,        ///< A cold night reached its damage line, until new growth is logged.
+    Infested,       ///< Pests were found on it, until its course ends. Feed is for what grows, and soft growth is what many pests live on (common practice, no source).
     Isolated,       ///< Set apart, until it is released.
     Repotted,       ///< For some weeks.
     Bought,         ///< Fresh from a shop, for some weeks.
@@ -31,7 +32,7 @@ enum class WithheldWhy {
     ShortDays
 };
 /// What ends it.
-enum class WithheldUntil { Date, NewGrowth, Release, ReleaseAndNewGrowth, Never };
+enum class WithheldUntil { Date, NewGrowth, Release, ReleaseAndNewGrowth, NoPests, Never };
 
 struct Withheld {
     calendar::Date from;
@@ -59,6 +60,7 @@ struct FeedDay {
     calendar::Date can_wait_until;
     double nitrogen_ppm;
     bool young = false; ///< Weak, since it is young.
+    int every_days = 0; ///< The interval of its window.
 };
 
 /// Washing salts out of the mix.
@@ -102,6 +104,9 @@ struct FeedingOptions {
 /// three times; five months in dim spots; cacti and succulents get two feeds a window. The figures and their
 /// sources are those of growing_rules.csv.
 ///
+/// An infested plant (pest_course.h) is not fed from the find to the end of its course, at the earliest the day on which it can be
+/// clear; a suspect one is, unless it is set apart.
+///
 /// Events that count: fed, leached, repotted; cold_night (detail "low_c": counts at or below the damage line;
 /// without it always), chemical_damage, new_growth; isolated (detail "why" with the word "root": sick roots),
 /// released; moved (detail "bought": "yes" for a plant from a shop); task_skipped and task_postponed of a feed or a
@@ -122,8 +127,9 @@ struct FeedingDue {
     int minutes; ///< It takes, about: 2 to feed, 10 to wash out (common practice, no source).
     std::optional<double> nitrogen_ppm; ///< Of a feed.
     std::optional<Litres> water;        ///< Of a leaching.
-    bool first = false;                 ///< No feed is logged yet.
+    bool first = false;                 ///< No feed is logged yet: whether it was fed lately nobody knows.
     bool young = false;                 ///< Weak, since it is young.
+    int every_days = 0;                 ///< Of a feed: as often as it is fed now.
 };
 /// What is due on a date: due by then and not past what can wait. Where a plant is to be washed out, its feed waits: it
 /// is due from the day after, or once the washing out is left out or put off.

@@ -470,6 +470,36 @@ TEST(FeedingYear, WithholdsFromAPlantThatStandsApartUntilItIsReleased)
     EXPECT_FALSE(withheld_then(feeding, date(2027, 6, 10)));
 }
 
+TEST(FeedingYear, WithholdsFromAnInfestedPlantUntilItCanBeClear)
+{
+    auto asked = temperate("Ficus benjamina");
+    asked.options.from = date(2027, 5, 10);
+    asked.events = {event(EventKind::PestFound, date(2027, 5, 1), {{"pest", "citrus mealybug"}})};
+    const auto feeding = asked.feeding();
+    const auto held = withheld_then(feeding, asked.options.from);
+    ASSERT_TRUE(held);
+    EXPECT_EQ(held->why, WithheldWhy::Infested);
+    EXPECT_EQ(held->since, date(2027, 5, 1));
+    EXPECT_EQ(held->until, WithheldUntil::NoPests);
+    ASSERT_TRUE(held->to); // Some weeks at a room's temperatures.
+    EXPECT_GT(*held->to, date(2027, 5, 20));
+    EXPECT_TRUE(due_on(std::vector{feeding}, asked.options.from).empty());
+    asked.options.from = *held->to + calendar::Days{30};
+    ASSERT_TRUE(withheld_then(asked.feeding(), asked.options.from)); // No clean look: its course goes on.
+    asked.events.push_back(event(EventKind::Inspected, asked.options.from, {{"found", "nothing"}}));
+    EXPECT_FALSE(withheld_then(asked.feeding(), asked.options.from));
+}
+
+TEST(DueOn, AFirstFeedSaysHowOftenItIsFedNow)
+{
+    const auto asked = known_for(0);
+    const auto feeding = asked.feeding();
+    const auto due = due_on(std::vector{feeding}, asked.options.from);
+    ASSERT_EQ(due.size(), 1U);
+    EXPECT_TRUE(due.front().first);
+    EXPECT_EQ(due.front().every_days, feeding.windows.front().every_days);
+}
+
 TEST(FeedingYear, NeverFeedsWhatLivesWithoutFeed)
 {
     const auto feeding = temperate("Dionaea muscipula").feeding();
