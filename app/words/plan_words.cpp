@@ -63,6 +63,8 @@ std::string why(const plan::Reason& reason, UnitSystem units)
                             : std::string{};
     case plan::ReasonKind::LeavesSpotApart:
         return phrase("leaves the spot apart to plants with pests or under watch");
+    case plan::ReasonKind::OutOfReach:
+        return phrase("out of reach of children and animals there");
     case plan::ReasonKind::KeptFromPests:
         return phrase("where it would do better, pests were found or may be");
     }

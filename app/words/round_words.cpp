@@ -115,14 +115,19 @@ std::string task_why(const plan::Task& task, const home::Household&, UnitSystem 
                        const auto why = phrase("%1 for a low at or below %2", chance(tonight.damage), temperature(tonight.line, units));
                        return tonight.stays ? phrase("%1; the plan's date too", why) : why;
                    },
-                   [](const plan::PlainMove&) -> std::string { return phrase("the plan has it there from tonight on"); },
-                   [](const plan::LadderStep& step) -> std::string {
+                   [&](const plan::PlainMove& move) -> std::string {
+                       auto reason = move.why ? why(*move.why, units) : std::string{};
+                       return reason.empty() ? phrase("the plan has it there from tonight on") : reason;
+                   },
+                   [&](const plan::LadderStep& step) -> std::string {
                        switch (step.item.kind) {
                        case plan::LadderItemKind::OutByDay:
                            return phrase("it is being used to the open");
                        case plan::LadderItemKind::FirstNightOut:
-                       case plan::LadderItemKind::CarryIn:
-                           return phrase("the plan's date");
+                       case plan::LadderItemKind::CarryIn: {
+                           auto reason = step.why ? why(*step.why, units) : std::string{};
+                           return reason.empty() ? phrase("the plan's date") : reason;
+                       }
                        default:
                            return phrase("on the way in");
                        }

@@ -136,11 +136,22 @@ private:
         for (const auto& ladder : parts_.ladders) {
             for (const auto& item : ladder.items) {
                 if (item.date == date_ || lasts_till_today(item)) {
-                    add(LadderStep{item, ladder.to}, ladder.plant, item.date, std::max(item.until, date_),
+                    add(LadderStep{item, ladder.to, why_of(ladder.plant, ladder.to, item.date)}, ladder.plant, item.date, std::max(item.until, date_),
                         minutes_of(item.kind), word_of(item.kind));
                 }
             }
         }
+    }
+
+    /// Why the plan has a plant come to a spot on that date; nullopt where it does not.
+    std::optional<Reason> why_of(home::PlantId plant, home::SpotId to, Date on) const
+    {
+        const auto year = std::ranges::find(parts_.plan.plants, plant, &PlantYear::plant);
+        if (year == parts_.plan.plants.end()) {
+            return std::nullopt;
+        }
+        const auto stay = std::ranges::find_if(year->stays, [&](const Stay& of) { return of.spot == to && of.from == on; });
+        return stay != year->stays.end() ? std::optional{stay->why} : std::nullopt;
     }
 
     /// Of what began before today: what goes on for weeks, and a look that the week's round may have missed. All else of a
@@ -161,7 +172,7 @@ private:
                 const auto* to = household_.spot(stay.spot);
                 const bool door = from != nullptr && home::is_outdoors(from->kind) != home::is_outdoors(to->kind);
                 if (stay.from == date_ && before != stay.spot && !door) {
-                    add(PlainMove{stay.spot}, year.plant, date_, date_ + Days{7}, kMinutesToCarry, "move");
+                    add(PlainMove{stay.spot, stay.why}, year.plant, date_, date_ + Days{7}, kMinutesToCarry, "move");
                 }
                 before = stay.spot;
             }

@@ -30,11 +30,13 @@ struct CarryInTonight {
 /// A carry that needs no ladder: from one indoor spot to another, or between two outdoors.
 struct PlainMove {
     home::SpotId to;
+    std::optional<Reason> why = {}; ///< As the plan has it.
 };
 /// A step of a ladder, with where it leads.
 struct LadderStep {
     LadderItem item;
     home::SpotId to;
+    std::optional<Reason> why = {}; ///< Of the carry itself, as the plan has it.
 };
 
 using TaskMatter = std::variant<Hygiene, CarryInTonight, PlainMove, LadderStep, CourseStep, WaterDue, FeedingDue,
@@ -65,10 +67,10 @@ struct RoundParts {
     std::vector<DamageCourse> damage;
     std::vector<NightPlan> nights;   ///< Of the forecast; empty where none is known.
     SowingOutlook sowing;
-};
-
     std::vector<ComingNight> tonight = {}; ///< Of plants outdoors, with a forecast or without.
     std::optional<climate::PlaceNights> place_nights = {}; ///< What the chances of a season rest on.
+};
+
 /// The day's tasks, in the order of the round. Clean plants first, then suspect, then infested ones; within a
 /// class by walking order of the spots, within a spot plant by plant. Hygiene stands between the classes and
 /// at the end. On the parts' today what is overdue is there as well; of steps after harm and of looks after a carry what came

@@ -75,17 +75,31 @@ bool better_has_pests(const HouseholdMoves& moves, std::size_t p, std::size_t he
     return false;
 }
 
+/// Where the plant stood before that night: on the first, where it stands today.
+std::optional<std::size_t> stood_before(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
+{
+    return night > 0 ? std::optional<std::size_t>{path[night - 1]} : moves.problem().start[p];
+}
+
 /// Whether the cold lines close, that evening, the spot outdoors from which the plant comes in.
 bool nights_force_in(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
 {
-    return night > 0 && home::is_outdoors(moves.spot(path[night - 1]).kind) && !home::is_outdoors(moves.spot(path[night]).kind) &&
-           !moves.allowed(p, path[night - 1], night);
+    const auto stood = stood_before(moves, p, path, night);
+    return stood && home::is_outdoors(moves.spot(*stood).kind) && !home::is_outdoors(moves.spot(path[night]).kind) &&
+           !moves.allowed(p, *stood, night);
+}
+
+/// Whether it could hurt a child or an animal where it stood, and cannot where it comes to.
+bool comes_out_of_reach(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
+{
+    const auto stood = stood_before(moves, p, path, night);
+    return stood && moves.household().plants[p].hazardous && moves.spot(*stood).in_reach && !moves.spot(path[night]).in_reach;
 }
 
 /// Whether the plant, a clean one, stood at a spot apart that is now for those that are not.
 bool leaves_spot_apart(const HouseholdMoves& moves, std::size_t p, const MovePath& path, std::size_t night)
 {
-    const auto stood = night > 0 ? std::optional<std::size_t>{path[night - 1]} : moves.problem().start[p];
+    const auto stood = stood_before(moves, p, path, night);
     return stood && moves.spot(*stood).apart && moves.isolated(p, moves.date(night)) == nullptr &&
            moves.some_isolated(moves.date(night));
 }
@@ -129,7 +143,8 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
     if (leaves_spot_apart(moves, p, path, night)) {
         return {ReasonKind::LeavesSpotApart, std::nullopt, std::nullopt};
     }
-    const bool was_out = night > 0 && home::is_outdoors(moves.spot(path[night - 1]).kind);
+    const auto stood = stood_before(moves, p, path, night);
+    const bool was_out = stood && home::is_outdoors(moves.spot(*stood).kind);
     const bool goes_out = home::is_outdoors(here.kind);
     if (goes_out && !was_out) {
         if (night > 0 && !moves.allowed(p, path[night], night - 1)) {
@@ -141,13 +156,18 @@ Reason reason_for(const HouseholdMoves& moves, std::size_t p, const std::vector<
     }
     if (!goes_out && was_out) {
         if (nights_force_in(moves, p, path, night)) {
-            Reason reason = deciding_line(moves, p, moves.spot(path[night - 1]), night);
+            Reason reason = deciding_line(moves, p, moves.spot(*stood), night);
             reason.kind = ReasonKind::NightsForbid;
             return reason;
         }
-        if (nights_tell(moves, plant, moves.spot(path[night - 1]), night)) {
+        if (comes_out_of_reach(moves, p, path, night)) {
+            return {ReasonKind::OutOfReach, std::nullopt, std::nullopt};
+        }
+        if (nights_tell(moves, plant, moves.spot(*stood), night)) {
             return {ReasonKind::NightsTooCool, plant.lines.safe_night, std::nullopt};
         }
+    } else if (comes_out_of_reach(moves, p, path, night)) {
+        return {ReasonKind::OutOfReach, std::nullopt, std::nullopt};
     } else if (better_is_full(moves, p, path[night], night, paths)) {
         return {ReasonKind::MakesRoom, std::nullopt, std::nullopt};
     }

@@ -29,6 +29,7 @@ enum class ReasonKind {
     CarriedToNobody, ///< Where it is or was, for the same reason: no spot apart takes it, and it is brought to no clean plant.
     NoneApart,       ///< For the same reason, where it cannot stay where it is, and no spot apart takes it either.
     LeavesSpotApart, ///< Clean, from a spot apart that plants with pests, or that may have them, now need for themselves.
+    OutOfReach,      ///< From a spot in reach of a child or an animal that it could hurt.
     KeptFromPests,   ///< Clean, to a spot that is not its best, since at a better one pests were found or may be.
 };
 

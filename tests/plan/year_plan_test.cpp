@@ -170,6 +170,23 @@ TEST(YearPlan, HazardousPlantStaysOutOfReach)
     }
 }
 
+TEST(YearPlan, SaysThatItBringsAPlantOutOfReachOrOutOfTheColdToday)
+{
+    auto low = indoors(1, 3, 6.0, 12.0);
+    low.in_reach = true;
+    auto poisonous = plant(1, 15.0, 12.0, 5.0, 6.0);
+    poisonous.hazardous = true;
+    poisonous.spot = 1;
+    auto out = plant(2, 8.0, 2.0, -2.0);
+    out.spot = 3; // On a balcony in January.
+    const auto home = household({low, indoors(2, 3, 1.0, 2.0), balcony(3, 3)}, {poisonous, out});
+    const auto climate = climate_of(0.0, 10.0);
+    const ColdChances chances{climate.nights()};
+    const auto plan = plan_year(home, climate, chances, january(), kOneInTen);
+    EXPECT_EQ(plan.plants[0].stays.front().why.kind, ReasonKind::OutOfReach);
+    EXPECT_EQ(plan.plants[1].stays.front().why.kind, ReasonKind::NightsForbid);
+}
+
 TEST(YearPlan, PinnedPlantStays)
 {
     auto pinned = plant(1, 8.0, 2.0, -2.0);
