@@ -187,7 +187,7 @@ std::vector<std::string> task_cautions(const plan::Task& task, const home::House
         if (feed->task == plan::FeedingTask::Feed) {
             say_topics({plan::CautionTopic::Label, plan::CautionTopic::FertiliserStorage});
         } else {
-            say_topics({plan::CautionTopic::Leachate});
+            say_topics({plan::CautionTopic::SaltyWater});
         }
     }
     if (std::holds_alternative<plan::DamageStep>(task.matter)) {

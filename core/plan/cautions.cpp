@@ -19,7 +19,7 @@ namespace {
 
 using Topic = CautionTopic;
 
-constexpr std::array<std::pair<std::string_view, Topic>, 36> kTopicWords{{
+constexpr std::array<std::pair<std::string_view, Topic>, 37> kTopicWords{{
     {"label", Topic::Label},
     {"homemade_mix", Topic::HomemadeMix},
     {"test_leaf", Topic::TestLeaf},
@@ -46,6 +46,7 @@ constexpr std::array<std::pair<std::string_view, Topic>, 36> kTopicWords{{
     {"weed_killer_drift", Topic::WeedKillerDrift},
     {"food_after_weed_killer", Topic::FoodAfterWeedKiller},
     {"leachate", Topic::Leachate},
+    {"salty_water", Topic::SaltyWater},
     {"lamps_and_water", Topic::LampsAndWater},
     {"fertiliser_storage", Topic::FertiliserStorage},
     {"mix_dust", Topic::MixDust},

@@ -38,6 +38,7 @@ enum class CautionTopic {
     WeedKillerDrift,
     FoodAfterWeedKiller,
     Leachate,
+    SaltyWater,
     LampsAndWater,
     FertiliserStorage,
     MixDust,
