@@ -85,6 +85,21 @@ Flickable {
         }
         Text {
             textFormat: Text.PlainText
+            objectName: "whyThere"
+            topPadding: 5
+            bottomPadding: 4
+            width: parent.width
+            wrapMode: Text.Wrap
+            visible: text !== ""
+            text: root.year.cursor.whyThere
+            color: Theme.ink
+            font.family: Theme.textFamily
+            font.pixelSize: Theme.smallSize
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        Text {
+            textFormat: Text.PlainText
             topPadding: 5
             width: parent.width
             wrapMode: Text.Wrap

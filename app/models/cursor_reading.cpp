@@ -99,6 +99,31 @@ QString CursorReading::hardening() const
     return stepping == 0 ? tr("none between") : tr("%1 between two lights").arg(stepping);
 }
 
+QString CursorReading::whyThere() const
+{
+    const auto row = static_cast<std::size_t>(year_.currentRow());
+    if (row >= year_.order().size()) {
+        return {};
+    }
+    const std::size_t plant = year_.order()[row];
+    const YearStay* here = stay(plant);
+    if (here == nullptr) {
+        return {};
+    }
+    const YearData& year = year_.year();
+    const QString name = text(year.plants[plant].name);
+    const QString spot = text(year.spots[here->spot].name);
+    const QString why = here->stays_in.empty() || here->first > 0 ? text(here->why) : text(here->stays_in);
+    if (why.isEmpty()) {
+        return {};
+    }
+    if (here->first == 0) {
+        return tr("%1 at %2: %3.").arg(name, spot, why);
+    }
+    const calendar::Date since = year.days[static_cast<std::size_t>(here->first)].date;
+    return tr("%1 to %2 on %3: %4.", "a plant, a spot, a date, the reason").arg(name, spot, year_.words().day_and_month(since), why);
+}
+
 const YearStay* CursorReading::stay(std::size_t plant) const
 {
     for (const YearStay& stay : year_.stays(plant)) {
@@ -210,6 +235,7 @@ void CursorReading::say()
     }
     lines_.show(std::move(lines));
     emit changed();
+    emit whyChanged();
 }
 
 } // namespace lathhouse::models

@@ -32,6 +32,7 @@ class CursorReading : public QObject {
     Q_PROPERTY(QString harmHeading READ harmHeading NOTIFY changed)
     Q_PROPERTY(QString outdoors READ outdoors NOTIFY changed)
     Q_PROPERTY(QString hardening READ hardening NOTIFY changed)
+    Q_PROPERTY(QString whyThere READ whyThere NOTIFY whyChanged)
     Q_PROPERTY(lathhouse::models::ReadoutRows* lines READ lines CONSTANT)
 
 public:
@@ -48,6 +49,8 @@ public:
     QString harmHeading() const;
     QString outdoors() const;
     QString hardening() const;
+    /// Of the chosen plant: where the plan has it on that day, since when, and why; empty before the first plan.
+    QString whyThere() const;
     ReadoutRows* lines() { return &lines_; }
 
     /// Colour of the plant's spot, kSpotColours more where its pattern is turned; -1 before the first plan.
@@ -60,6 +63,7 @@ public:
 
 signals:
     void changed();
+    void whyChanged();
 
 private:
     std::size_t place() const;

@@ -94,6 +94,7 @@ void YearModel::setCurrentRow(int row)
     }
     current_row_ = row;
     emit currentRowChanged();
+    emit cursor_.whyChanged();
     emit riskSpokenChanged();
 }
 

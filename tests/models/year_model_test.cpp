@@ -80,6 +80,49 @@ TEST_F(YearModelTest, ASteppedDayIsToldWithItsHoursAndLight)
     FAIL() << "no plant hardens for 14 days";
 }
 
+TEST_F(YearModelTest, TheChosenPlantsSpotSaysWhy)
+{
+    EXPECT_EQ(model.cursor()->whyThere(), ""); // The filled plan has no reasons.
+    YearModel told(numbered_year(),
+                   [solve = filling_solver()](Probability risk) {
+                       SolvedYear solved = solve(risk);
+                       for (auto& stays : solved.stays) {
+                           for (auto& stay : stays) {
+                               stay.why = stay.first == 0 ? "stands there" : "better off outside from now on";
+                           }
+                       }
+                       return solved;
+                   },
+                   YearWords(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    ASSERT_TRUE(QTest::qWaitFor([&told] { return !told.planning(); }, 30'000));
+    const auto plant_in = [&told](int row) { return told.order()[static_cast<std::size_t>(row)]; };
+    for (int row = 0; row < told.plants()->rowCount(); ++row) {
+        const auto& stays = told.stays(plant_in(row));
+        if (stays.size() < 2) {
+            continue;
+        }
+        QSignalSpy said(told.cursor(), &CursorReading::whyChanged);
+        told.setCurrentRow(row == 0 ? 1 : 0);
+        told.setCurrentRow(row);
+        EXPECT_GE(said.count(), 1);
+        told.setCursorDay(0);
+        EXPECT_TRUE(told.cursor()->whyThere().endsWith(": stands there.")) << told.cursor()->whyThere().toStdString();
+        told.setCursorDay(stays[1].first);
+        EXPECT_TRUE(told.cursor()->whyThere().endsWith(": better off outside from now on.")) << told.cursor()->whyThere().toStdString();
+        return;
+    }
+    FAIL() << "no plant is carried";
+}
+
+TEST(YearWords, TheClockIsThatOfTheReadersPlace)
+{
+    const YearWords british(Units::Metric, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const YearWords american(Units::Us, QLocale(QLocale::English, QLocale::UnitedStates));
+    EXPECT_EQ(british.clock(14 * 60 + 5), "14:05");
+    EXPECT_EQ(american.clock(14 * 60 + 5), "2:05 PM");
+    EXPECT_EQ(american.clock(7), "12:07 AM");
+}
+
 TEST_F(YearModelTest, MarksNameTheTicksOfFeedingWhereThereAreAny)
 {
     EXPECT_FALSE(model.plants()->marks().contains("feed"));
