@@ -173,7 +173,8 @@ QString YearWords::day_length(int minutes) const
 
 QString YearWords::clock(int minutes) const
 {
-    return locale_.toString(QTime{(minutes / 60) % 24, minutes % 60}, QStringLiteral("HH:mm"));
+    const bool halves = locale_.timeFormat(QLocale::ShortFormat).contains(QLatin1Char('a'), Qt::CaseInsensitive); // AM and PM.
+    return locale_.toString(QTime{(minutes / 60) % 24, minutes % 60}, halves ? QStringLiteral("h:mm AP") : QStringLiteral("HH:mm"));
 }
 
 QString YearWords::chance(Probability chance)

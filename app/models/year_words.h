@@ -46,7 +46,7 @@ public:
     QString unit() const; ///< "°C" or "°F".
     double shown(Celsius temperature) const;
     QString day_length(int minutes) const; ///< "16 h 59 min".
-    QString clock(int minutes) const;      ///< "04:40".
+    QString clock(int minutes) const;      ///< "04:40", or "4:40 AM" where the reader’s place writes so.
     /// Number of an axis, whole, true minus.
     QString whole(int number) const;
     QString decimal(double number, int decimals) const;
